@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Moment.h"
+
+#include <chrono>
+#include <string_view>
+
+namespace lastrivet {
+
+/// Where "now" comes from; passed in, so that tests set it.
+class Clock {
+public:
+    virtual ~Clock() = default;
+    virtual std::chrono::sys_time<std::chrono::milliseconds> now() const = 0;
+};
+
+/// The computer's clock.
+class SystemClock final : public Clock {
+public:
+    std::chrono::sys_time<std::chrono::milliseconds> now() const override;
+};
+
+/// `utc` as local workshop time in the IANA zone; UTC when the zone is unknown here.
+Moment localMoment(std::chrono::sys_time<std::chrono::milliseconds> utc, std::string_view zone);
+/// A wall-clock reading taken at `offsetMinutes` east of UTC, as local time in the IANA zone.
+Moment inZone(Moment wallClock, int offsetMinutes, std::string_view zone);
+/// True when this computer knows the IANA zone name.
+bool isKnownZone(std::string_view zone);
+
+} // namespace lastrivet

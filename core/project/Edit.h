@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Moment.h"
+#include "core/profiles/Profile.h"
+#include "core/records/Records.h"
+
+#include <string>
+#include <string_view>
+
+namespace lastrivet {
+
+/// What a change does to the records, one record at a time; nothing is kept unless all of it can
+/// be.
+///
+/// Handed to the body of `Project::change`, and valid only there.
+class Edit {
+public:
+    virtual ~Edit() = default;
+
+    /// The records with this edit's changes so far.
+    virtual const Records &records() const = 0;
+    virtual const Profile &profile() const = 0;
+    /// Local workshop time, to the minute.
+    virtual Moment now() const = 0;
+    Moment today() const { return now().dayOnly(); }
+    /// An id that no copy of this project has.
+    virtual std::int64_t newId() = 0;
+    /// Inserts, or replaces the record with this id.
+    virtual void putAny(RecordType type, const void *record) = 0;
+
+    /// Inserts, or replaces the record with its id; a record without id gets a new one.
+    template <class Record> Id<Record> put(Record record)
+    {
+        if (!record.id)
+            record.id = Id<Record>{newId()};
+        putAny(Record::type, &record);
+        return record.id;
+    }
+    void put(const ProjectFacts &facts) { putAny(RecordType::Project, &facts); }
+
+    /// Changes an existing record: `body` gets a copy, which is then stored.
+    template <class Record, class Body> void update(Id<Record> id, Body &&body)
+    {
+        Record copy = *records().find(id);
+        body(copy);
+        putAny(Record::type, &copy);
+    }
+
+    /// Takes a wrong record out of every count; it stays in the journal.
+    template <class Record> void withdraw(Id<Record> id, std::string_view why)
+    {
+        update(id, [&](Record &record) {
+            record.withdrawn_on = now();
+            record.withdrawn_why = std::string(why);
+        });
+    }
+};
+
+/// The next number people say ("squawk 12"): one more than the greatest ever used, withdrawn ones
+/// too.
+template <class Record> std::string nextNumber(const Records &records);
+
+} // namespace lastrivet

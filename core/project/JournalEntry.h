@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Words.h"
+#include "core/records/RecordType.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lastrivet {
+
+enum class ChangeKind {
+    Change,
+    Automatic,
+    Undo,
+    Redo,
+    Import,
+    Merge,
+    Carried,
+    Migration,
+    Printed,
+};
+template <> struct Words<ChangeKind> {
+    static constexpr std::array<std::string_view, 9> list{"change",  "automatic", "undo",
+                                                          "redo",    "import",    "merge",
+                                                          "carried", "migration", "printed"};
+};
+
+/// One row of the journal, without its changeset.
+struct JournalEntry {
+    std::int64_t seq = 0;
+    std::string change_id;
+    /// Milliseconds since 1970 in UTC, strictly rising.
+    std::int64_t stamp = 0;
+    ChangeKind kind = ChangeKind::Change;
+    /// The change_id that this row undoes or redoes; empty for others.
+    std::string undoes;
+    std::string who;
+    std::string label;
+    std::int64_t schema = 0;
+    std::string hash;          ///< 64 hex digits
+    std::string previous_hash; ///< 64 hex digits
+};
+
+enum class RowChange { Insert, Update, Delete };
+template <> struct Words<RowChange> {
+    static constexpr std::array<std::string_view, 3> list{"insert", "update", "delete"};
+};
+
+/// How one field of a record changed. Values are JSON texts; sets say what was added and removed.
+struct FieldChange {
+    std::string name;
+    std::optional<std::string> from;
+    std::optional<std::string> to;
+    std::vector<std::string> added;
+    std::vector<std::string> removed;
+};
+
+/// How a journal row changed one record.
+struct JournalChange {
+    RecordRef record;
+    RowChange kind = RowChange::Update;
+    std::vector<FieldChange> fields;
+};
+
+} // namespace lastrivet

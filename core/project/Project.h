@@ -1,0 +1,115 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Clock.h"
+#include "core/base/Result.h"
+#include "core/profiles/Profile.h"
+#include "core/project/Edit.h"
+#include "core/project/JournalEntry.h"
+#include "core/project/SearchHit.h"
+#include "core/records/Records.h"
+#include "core/records/invariants/Invariants.h"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lastrivet {
+
+/// A snapshot of the records that never changes; may be kept and read on any thread.
+using Snapshot = std::shared_ptr<const Records>;
+
+/// What a change did: told to subscribers after it is durable.
+struct ChangeNotice {
+    Snapshot before;
+    Snapshot after;
+    std::vector<RecordRef> touched;
+    std::string label;
+};
+
+/// Why a change was not made; nothing is different from before.
+struct Refusal {
+    std::vector<Violation> violations;
+    /// Said in place of violations: nothing to undo, a later change is in the way, read-only.
+    Message message;
+};
+
+/// In English, one sentence per reason, joined by spaces.
+std::string english(const Refusal &refusal);
+
+/// The one door to a project folder: reading is by snapshot, every change goes through `change`.
+///
+/// Belongs to one thread. Opening and saving throw `Fault`s that say what happened in one sentence.
+class Project {
+public:
+    struct Options {
+        /// Lives as long as the project.
+        const Clock *clock = nullptr;
+        /// Whose changes these are; the project's builder when empty.
+        std::string who;
+        bool readOnly = false;
+    };
+
+    /// Makes an empty project folder; throws when something is there already.
+    static std::unique_ptr<Project> create(const std::filesystem::path &folder, ProjectFacts facts,
+                                           const Profile &profile, Options options);
+    /// Opens a project folder. When another program writes to it, the project is read-only and
+    /// `readOnlyReason` says who and since when.
+    static std::unique_ptr<Project> open(const std::filesystem::path &folder, Options options);
+    ~Project();
+
+    Snapshot records() const;
+    const Profile &profile() const;
+    const std::filesystem::path &folder() const;
+    bool isReadOnly() const;
+    /// Empty when the project can be written.
+    std::string readOnlyReason() const;
+    Moment now() const;
+    Moment today() const { return now().dayOnly(); }
+
+    using Body = std::function<void(Edit &)>;
+    /// Makes one durable, journalled change named `label` ("Squawk 12 fixed"), or none at all.
+    /// An exception from `body` passes through and nothing is changed.
+    Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body,
+                                         ChangeKind kind = ChangeKind::Change);
+
+    /// What undo would take back; empty when there is nothing.
+    std::optional<std::string> undoLabel() const;
+    std::optional<std::string> redoLabel() const;
+    Result<ChangeNotice, Refusal> undo();
+    Result<ChangeNotice, Refusal> redo();
+
+    /// Every journal row, oldest first, without changesets.
+    std::vector<JournalEntry> journal() const;
+    /// What a row changed, field by field; reads its changeset.
+    std::vector<JournalChange> changesOf(std::int64_t seq) const;
+    /// The hash of the newest journal row, 64 hex digits; empty before the first.
+    std::string journalHash() const;
+    /// Writes a `printed` row for a document that is about to be made, and returns its hash.
+    std::string notePrinted(std::string_view label);
+
+    /// Records whose texts hold all words, the last one as a beginning; newest first.
+    std::vector<SearchHit> search(std::string_view text, std::size_t limit = 50) const;
+
+    /// Small things of this computer that are no records (the running timer); not journalled.
+    std::optional<std::string> localState(std::string_view key) const;
+    void setLocalState(std::string_view key, std::optional<std::string_view> value);
+
+    using Subscriber = std::function<void(const ChangeNotice &)>;
+    /// Calls after every change until `unsubscribe`.
+    int subscribe(Subscriber subscriber);
+    void unsubscribe(int subscription);
+
+private:
+    class Implementation;
+    explicit Project(std::unique_ptr<Implementation> implementation);
+
+    std::unique_ptr<Implementation> m_implementation;
+};
+
+} // namespace lastrivet

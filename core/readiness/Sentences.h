@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Message.h"
+#include "core/profiles/Profile.h"
+#include "core/readiness/Answer.h"
+#include "core/records/Records.h"
+
+#include <string>
+
+namespace lastrivet::readiness {
+
+/// What stands in the way, in one sentence that names the record.
+Message sentence(const Blocker &blocker, const Records &records);
+/// What would clear it.
+Message clearedBy(const Blocker &blocker, const Records &records);
+/// Where the demand comes from (hold point or profile citation); empty when it is common practice.
+std::string source(const Blocker &blocker, const Records &records, const Profile &profile);
+/// The state in words: "stays open, work left". Clear is never called safe.
+Message stateInWords(State state);
+/// A record as people name it: "squawk 12, overdriven rivet in LW-R3".
+std::string nameOf(const Records &records, RecordRef record);
+
+} // namespace lastrivet::readiness

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Id.h"
+#include "core/base/Moment.h"
+#include "core/base/WordSet.h"
+#include "core/records/RecordType.h"
+#include "core/records/Vocabulary.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lastrivet {
+
+/// A photograph, video or document, kept as a file.
+struct Media {
+    static constexpr RecordType type = RecordType::Media;
+
+    /// A mark over the picture; points are pairs of x and y from 0 to 1.
+    struct Annotation {
+        AnnotationShape shape = AnnotationShape::Arrow;
+        std::vector<double> points;
+        std::string text;
+
+        friend bool operator==(const Annotation &, const Annotation &) = default;
+    };
+
+    /// A record that the file belongs to.
+    struct Link {
+        RecordType subject = RecordType::Project;
+        std::int64_t id = 0;
+
+        friend bool operator==(const Link &, const Link &) = default;
+    };
+
+    Id<Media> id;
+    MediaKind kind = MediaKind::Photo;
+    std::string file;
+    std::string sha256;
+    std::optional<std::int64_t> bytes;
+    std::optional<Moment> taken_on;
+    std::optional<Moment> imported_on;
+    std::optional<std::int64_t> width;
+    std::optional<std::int64_t> height;
+    WordSet<Shows> shows;
+    std::string caption;
+    std::vector<Annotation> annotations;
+    std::vector<Link> links;
+    std::string note;
+    std::optional<Moment> withdrawn_on;
+    std::string withdrawn_why;
+
+    friend bool operator==(const Media &, const Media &) = default;
+};
+
+} // namespace lastrivet

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Id.h"
+#include "core/base/Moment.h"
+#include "core/records/RecordType.h"
+#include "core/records/Vocabulary.h"
+
+#include <optional>
+#include <string>
+
+namespace lastrivet {
+
+struct Person;
+
+/// What is known of the whole project; there is one.
+struct ProjectFacts {
+    static constexpr RecordType type = RecordType::Project;
+
+    std::string name;
+    std::string aircraft_type;
+    std::string designer;
+    std::string model;
+    std::string registration;
+    std::string serial_number;
+    std::string kit_number;
+    std::string authority_file;
+    std::optional<double> maximum_weight;
+    std::optional<WeightUnit> weight_unit;
+    std::optional<Origin> origin;
+    std::string profile;
+    Id<Person> builder_id;
+    std::string builder_address;
+    std::optional<Moment> started_on;
+    std::string time_zone = "UTC";
+    std::string currency;
+    UnitSystem units = UnitSystem::Metric;
+    std::string note;
+
+    friend bool operator==(const ProjectFacts &, const ProjectFacts &) = default;
+};
+
+} // namespace lastrivet

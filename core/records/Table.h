@@ -1,0 +1,186 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Id.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <iterator>
+#include <memory>
+#include <utility>
+#include <vector>
+
+namespace lastrivet {
+
+/// A table of records of some type, for code that follows descriptions instead of types.
+class AnyTable {
+public:
+    virtual ~AnyTable() = default;
+    virtual std::size_t size() const = 0;
+    /// The record, or null.
+    virtual const void *findAny(std::int64_t id) const = 0;
+    /// Inserts or replaces; `record` is of the table's record type.
+    virtual void putAny(const void *record) = 0;
+    virtual void erase(std::int64_t id) = 0;
+    /// The first record with an id greater than `id`, or null: walks the table from 0.
+    virtual const void *nextAny(std::int64_t id) const = 0;
+    virtual std::int64_t greatestId() const = 0;
+};
+
+/// Records by ascending id, in shared chunks: a copy is cheap and never changes under its reader.
+template <class Record> class Table final : public AnyTable {
+    static constexpr std::size_t chunkSize = 128;
+    using Chunk = std::vector<Record>;
+
+public:
+    class Iterator {
+    public:
+        using value_type = Record;
+        using difference_type = std::ptrdiff_t;
+        using reference = const Record &;
+        using pointer = const Record *;
+        using iterator_category = std::forward_iterator_tag;
+
+        Iterator() = default;
+        Iterator(const std::vector<std::shared_ptr<Chunk>> *chunks, std::size_t chunk)
+            : m_chunks(chunks)
+            , m_chunk(chunk)
+        {
+        }
+        reference operator*() const { return (*(*m_chunks)[m_chunk])[m_row]; }
+        pointer operator->() const { return &**this; }
+        Iterator &operator++()
+        {
+            if (++m_row == (*m_chunks)[m_chunk]->size()) {
+                ++m_chunk;
+                m_row = 0;
+            }
+            return *this;
+        }
+        Iterator operator++(int)
+        {
+            Iterator before = *this;
+            ++*this;
+            return before;
+        }
+        bool operator==(const Iterator &) const = default;
+
+    private:
+        const std::vector<std::shared_ptr<Chunk>> *m_chunks = nullptr;
+        std::size_t m_chunk = 0;
+        std::size_t m_row = 0;
+    };
+
+    Iterator begin() const { return {&m_chunks, 0}; }
+    Iterator end() const { return {&m_chunks, m_chunks.size()}; }
+    std::size_t size() const override { return m_size; }
+    bool isEmpty() const { return m_size == 0; }
+
+    /// The record, or null.
+    const Record *find(Id<Record> id) const
+    {
+        const auto chunk = chunkFor(id);
+        if (chunk == m_chunks.end())
+            return nullptr;
+        const auto row = rowFor(**chunk, id);
+        return row != (*chunk)->end() && row->id == id ? &*row : nullptr;
+    }
+
+    /// Inserts the record, or replaces the one with its id.
+    void put(Record record)
+    {
+        auto place = chunkFor(record.id);
+        if (place == m_chunks.end()) {
+            if (m_chunks.empty() || m_chunks.back()->size() >= chunkSize)
+                append();
+            place = m_chunks.end() - 1;
+        }
+        Chunk &chunk = own(*place);
+        const auto row = rowFor(chunk, record.id);
+        if (row != chunk.end() && row->id == record.id) {
+            *row = std::move(record);
+            return;
+        }
+        chunk.insert(row, std::move(record));
+        ++m_size;
+        if (chunk.size() > chunkSize)
+            split(place);
+    }
+
+    const void *findAny(std::int64_t id) const override { return find(Id<Record>{id}); }
+    void putAny(const void *record) override { put(*static_cast<const Record *>(record)); }
+
+    void erase(std::int64_t id) override
+    {
+        const auto place = chunkFor(Id<Record>{id});
+        if (!find(Id<Record>{id}))
+            return;
+        Chunk &chunk = own(*place);
+        chunk.erase(rowFor(chunk, Id<Record>{id}));
+        --m_size;
+        if (chunk.empty())
+            m_chunks.erase(place);
+    }
+
+    const void *nextAny(std::int64_t id) const override
+    {
+        const auto chunk = chunkFor(Id<Record>{id + 1});
+        return chunk == m_chunks.end() ? nullptr : &*rowFor(**chunk, Id<Record>{id + 1});
+    }
+
+    std::int64_t greatestId() const override
+    {
+        return m_chunks.empty() ? 0 : m_chunks.back()->back().id.value();
+    }
+
+    friend bool operator==(const Table &a, const Table &b)
+    {
+        return a.m_size == b.m_size && std::equal(a.begin(), a.end(), b.begin());
+    }
+
+private:
+    /// The first chunk whose last id is not below `id`.
+    auto chunkFor(Id<Record> id) const
+    {
+        return std::partition_point(
+            m_chunks.begin(), m_chunks.end(),
+            [id](const std::shared_ptr<Chunk> &chunk) { return chunk->back().id < id; });
+    }
+    auto chunkFor(Id<Record> id)
+    {
+        const auto place = std::as_const(*this).chunkFor(id);
+        return m_chunks.begin() + (place - m_chunks.cbegin());
+    }
+    template <class AChunk> static auto rowFor(AChunk &chunk, Id<Record> id)
+    {
+        return std::partition_point(chunk.begin(), chunk.end(),
+                                    [id](const Record &record) { return record.id < id; });
+    }
+    /// The chunk, made this table's own: a snapshot that shares it keeps the old one.
+    static Chunk &own(std::shared_ptr<Chunk> &chunk)
+    {
+        if (chunk.use_count() > 1)
+            chunk = std::make_shared<Chunk>(*chunk);
+        return *chunk;
+    }
+    void append()
+    {
+        m_chunks.push_back(std::make_shared<Chunk>());
+        m_chunks.back()->reserve(chunkSize);
+    }
+    void split(typename std::vector<std::shared_ptr<Chunk>>::iterator place)
+    {
+        Chunk &chunk = **place;
+        const auto middle = chunk.begin() + std::ptrdiff_t(chunk.size() / 2);
+        auto upper = std::make_shared<Chunk>(std::make_move_iterator(middle),
+                                             std::make_move_iterator(chunk.end()));
+        chunk.erase(middle, chunk.end());
+        m_chunks.insert(place + 1, std::move(upper));
+    }
+
+    std::vector<std::shared_ptr<Chunk>> m_chunks;
+    std::size_t m_size = 0;
+};
+
+} // namespace lastrivet
