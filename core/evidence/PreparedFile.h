@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Message.h"
+#include "core/records/Media.h"
+
+#include <filesystem>
+#include <vector>
+
+namespace lastrivet::evidence {
+
+/// What became of a file before the records know of it.
+struct PreparedFile {
+    enum class Outcome {
+        Copied,       ///< durable in the project folder; `media` is its row but for the id
+        AlreadyThere, ///< nothing copied; `media` has the hash, links and shows only
+        Failed,       ///< nothing copied; `failure` says why
+    };
+
+    std::filesystem::path source;
+    Outcome outcome = Outcome::Failed;
+    Media media;
+    Message failure;
+    /// True when the copy is new, false when an undone intake had left the same file behind.
+    bool madeFile = false;
+};
+
+/// Files whose rows are stored in one change.
+using Batch = std::vector<PreparedFile>;
+
+} // namespace lastrivet::evidence
