@@ -1,6 +1,6 @@
+#!/usr/bin/env python3
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
-#!/usr/bin/env python3
 """Holds the reference against the worked examples of a folder."""
 
 import argparse

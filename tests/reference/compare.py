@@ -1,6 +1,6 @@
+#!/usr/bin/env python3
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
-#!/usr/bin/env python3
 """Compares a program with the reference, on random projects or on the worked examples.
 
 Exit 0 when all answers are equal, 1 at the first difference.

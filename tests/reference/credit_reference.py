@@ -1,6 +1,6 @@
+#!/usr/bin/env python3
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
-#!/usr/bin/env python3
 """The major-portion account of a document, in whole tenths and half ticks."""
 
 import argparse

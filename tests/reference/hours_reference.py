@@ -1,6 +1,6 @@
+#!/usr/bin/env python3
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
-#!/usr/bin/env python3
 """The hours of a document: by component, kind, person, week and month."""
 
 import argparse

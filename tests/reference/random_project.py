@@ -1,7 +1,7 @@
+#!/usr/bin/env python3
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
-#!/usr/bin/env python3
-"""Makes a random interchange document that keeps every invariant and is full of ties and oddities."""
+"""Makes a random interchange document that keeps every invariant and is full of ties."""
 
 import argparse
 import json
