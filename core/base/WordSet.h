@@ -27,6 +27,9 @@ public:
     /// True when it holds anything besides `words`.
     constexpr bool hasOthersThan(WordSet words) const { return (m_bits & ~words.m_bits) != 0; }
 
+    /// True when both hold one and the same word.
+    constexpr bool meets(WordSet words) const { return (m_bits & words.m_bits) != 0; }
+
     friend constexpr bool operator==(WordSet, WordSet) = default;
 
 private:

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Result.h"
+#include "core/profiles/Profile.h"
+
+#include <string>
+#include <string_view>
+
+namespace lastrivet {
+
+/// Why a text is no profile, and where in it.
+struct ProfileFault {
+    /// JSON pointer (RFC 6901); empty for the whole text.
+    std::string pointer;
+    std::string what;
+
+    /// One sentence: the place, the pointer, what is wrong. `place`: the file as people know it.
+    std::string sentence(std::string_view place) const;
+};
+
+/// Reads a profile; the text may come from a stranger. Refuses unknown, missing and doubled fields,
+/// words of no vocabulary, numbers out of bounds, sources that are not listed, texts of more than
+/// 1 MiB. `resources/schema/profile.schema.json` describes it.
+Result<Profile, ProfileFault> readProfile(std::string_view json);
+
+/// The profile as JSON: fields in the order of the schema, one-space indent, final newline.
+/// `readProfile` of it gives the same profile, and the same text again.
+std::string profileJson(const Profile &profile);
+
+} // namespace lastrivet
