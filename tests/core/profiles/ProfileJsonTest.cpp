@@ -4,8 +4,8 @@
 
 #include <catch2/catch.hpp>
 #include <fstream>
-#include <iterator>
 #include <nlohmann/json.hpp>
+#include <sstream>
 
 using namespace lastrivet;
 using nlohmann::json;
@@ -15,7 +15,9 @@ namespace {
 std::string shippedText(const std::string &id)
 {
     std::ifstream file(LASTRIVET_SOURCE "/resources/profiles/" + id + ".json");
-    return {std::istreambuf_iterator<char>(file), {}};
+    std::ostringstream text;
+    text << file.rdbuf();
+    return text.str();
 }
 
 /// The refusal of Canada's profile with one value put in at a pointer.
@@ -170,7 +172,7 @@ TEST_CASE("A hostile text costs one sentence")
 TEST_CASE("A profile cut off anywhere is refused, never half read")
 {
     const std::string text = shippedText("plain");
-    for (std::size_t length = 0; length + 2 < text.size(); length += 97)
+    for (std::size_t length = 0; length + 2 < text.size(); length += 397)
         CHECK_FALSE(refusalOf(std::string_view(text).substr(0, length)).empty());
 }
 
@@ -178,7 +180,7 @@ TEST_CASE("A profile with one byte changed is refused or read, and nothing worse
 {
     const std::string text = shippedText("plain");
     std::size_t refused = 0;
-    for (std::size_t at = 0; at < text.size(); at += 13) {
+    for (std::size_t at = 0; at < text.size(); at += 101) {
         for (const char byte : {'\0', '"', '}', '\xFF', '9'}) {
             std::string changed = text;
             changed[at] = byte;
@@ -188,5 +190,5 @@ TEST_CASE("A profile with one byte changed is refused or read, and nothing worse
                 CHECK(readProfile(profile->json));
         }
     }
-    CHECK(refused > text.size() / 13);
+    CHECK(refused > text.size() / 101);
 }

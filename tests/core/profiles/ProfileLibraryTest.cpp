@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/profiles/ProfileLibrary.h"
 #include "core/base/Error.h"
+#include "core/profiles/ProfileJson.h"
 
 #include <catch2/catch.hpp>
 #include <filesystem>
@@ -49,17 +50,12 @@ TEST_CASE("The profiles that come with the program are found")
 TEST_CASE("A profile of one's own goes before the shipped one of its id")
 {
     const Folder own;
-    Profile changed = ProfileLibrary({shipped}).profile("plain");
-    fs::copy_file(shipped / "plain.json", own.path / "plain.json");
-    {
-        std::ifstream original(shipped / "plain.json");
-        std::string text(std::istreambuf_iterator<char>(original), {});
-        text.replace(text.find("No authority"), 12, "My workshop!");
-        std::ofstream(own.path / "plain.json") << text;
-    }
+    Profile mine = ProfileLibrary({shipped}).profile("plain");
+    mine.name = "My workshop";
+    std::ofstream(own.path / "plain.json") << profileJson(mine);
     const ProfileLibrary library({own.path, shipped});
 
-    CHECK(library.profile("plain").name == "My workshop!");
+    CHECK(library.profile("plain").name == "My workshop");
     CHECK(library.profile("ca").name == "Canada");
     CHECK(library.ids() == std::vector<std::string>{"ca", "gb", "plain", "us"});
 }
