@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <memory>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace lastrivet {
+
+/// SHA-256 (FIPS 180-4) of bytes given piece by piece.
+class Sha256 {
+public:
+    using Digest = std::array<std::uint8_t, 32>;
+
+    Sha256();
+    ~Sha256();
+
+    void add(std::span<const std::uint8_t> bytes);
+    void add(std::string_view bytes);
+    /// Ends the sum; nothing may be added afterwards.
+    Digest digest();
+
+private:
+    struct Context;
+    std::unique_ptr<Context> m_context;
+};
+
+/// Bytes as lower-case hex digits.
+std::string hex(std::span<const std::uint8_t> bytes);
+
+/// The SHA-256 of `bytes` as 64 hex digits.
+std::string sha256(std::span<const std::uint8_t> bytes);
+
+/// True for 64 lower-case hex digits.
+bool isSha256(std::string_view text);
+
+} // namespace lastrivet
