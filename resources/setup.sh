@@ -32,15 +32,16 @@ missing_of() {
 as_root() {
     if [ "$(id -u)" = 0 ]; then
         "$@"
-    elif command -v sudo >/dev/null; then
-        sudo "$@"
     else
-        fail "not root and no sudo: please have the packages named above installed, then run this again"
+        sudo "$@"
     fi
 }
 
+# What apt says goes to build/apt.log, which is shown when it fails.
 apt_get() {
-    as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -y -o Dpkg::Use-Pty=0 "$@"
+    mkdir -p build
+    as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -y -o Dpkg::Use-Pty=0 "$@" \
+        >>build/apt.log 2>&1
 }
 
 # A bare image comes without package lists, an old machine with stale ones: fetch them then.
@@ -64,7 +65,12 @@ install_missing() {
     mapfile -t missing < <(missing_of "${wanted[@]}")
     [ "${#missing[@]}" -gt 0 ] || return 0
     say "Installing from Debian: ${missing[*]}"
-    apt_install "${missing[@]}"
+    [ "$(id -u)" = 0 ] || command -v sudo >/dev/null ||
+        fail "neither root nor sudo: please have these packages installed, then run this again"
+    apt_install "${missing[@]}" || {
+        tail -n 20 build/apt.log >&2
+        fail "the packages could not be installed; the whole story is in build/apt.log"
+    }
 }
 
 # build_preset PRESET: configures when needed and builds with all cores.
