@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/RecordType.h"
+#include "core/records/Records.h"
+
+#include <string>
+#include <string_view>
+
+namespace lastrivet {
+
+/// What people call a record of this type: "log entry" for a work session, "part" for a component.
+std::string_view noun(RecordType type);
+
+/// A record as people point at it: `squawk 12 “Overdriven rivet”`, `part LW-R3 “Rib 3”`.
+///
+/// The number or code where there is one, else the id; then the title, or the day of records
+/// without one. Ids that are not on record give noun and id.
+std::string designation(const Records &records, RecordRef record);
+
+/// The designation as the first words of a sentence.
+std::string sentenceStart(const Records &records, RecordRef record);
+
+} // namespace lastrivet

@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/invariants/Families.h"
+
+namespace lastrivet::invariants {
+
+namespace {
+
+/// Fields of one record whose moments follow each other; unset ones are skipped.
+struct Sequence {
+    RecordType type;
+    std::array<std::string_view, 3> fields;
+};
+
+using enum RecordType;
+
+constexpr Sequence sequences[] = {
+    {Squawk, {"found_on", "fixed_on", "verified_on"}},
+    {Squawk, {"found_on", "accepted_on"}},
+    {Deviation, {"raised_on", "asked_on", "decided_on"}},
+    {Deviation, {"built_on", "undone_on"}},
+    {Fastener, {"fitted_on", "torqued_on", "marked_on"}},
+    {Fastener, {"fitted_on", "locked_on"}},
+    {Fastener, {"fitted_on", "removed_on"}},
+    {Inspection, {"asked_on", "held_on", "completed_on"}},
+    {PartLine, {"ordered_on", "received_on"}},
+};
+
+constexpr std::string_view outOfOrder = "{0} has {1} {2}, which is before {3} {4}.";
+
+void checkSequence(Review &review, const RecordDescription &description, const Sequence &sequence,
+                   const void *record)
+{
+    std::optional<Moment> earlier;
+    std::string_view earlierName;
+    for (const auto name : sequence.fields) {
+        const Field *field = description.find(name);
+        const Scalar value = field ? field->value(record) : Scalar{};
+        const auto *moment = std::get_if<Moment>(&value);
+        if (!moment)
+            continue;
+        if (earlier && after(*earlier, *moment))
+            review.report(
+                {sequence.type, idOf(description, record)}, outOfOrder,
+                {std::string(name), moment->text(), std::string(earlierName), earlier->text()});
+        earlier = *moment;
+        earlierName = name;
+    }
+}
+
+} // namespace
+
+void checkDates(Review &review)
+{
+    for (const Sequence &sequence : sequences) {
+        const auto &description = describe(sequence.type);
+        review.eachAny(sequence.type, [&](const void *record) {
+            if (!isWithdrawn(description, record))
+                checkSequence(review, description, sequence, record);
+        });
+    }
+    review.each<lastrivet::Tool>([&](const lastrivet::Tool &tool) {
+        for (const auto &calibration : tool.calibrations) {
+            if (calibration.calibrated_on && calibration.due_on &&
+                after(*calibration.calibrated_on, *calibration.due_on))
+                review.report(tool, outOfOrder,
+                              {"due_on", calibration.due_on->text(), "calibrated_on",
+                               calibration.calibrated_on->text()});
+        }
+    });
+}
+
+} // namespace lastrivet::invariants

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/invariants/Families.h"
+
+namespace lastrivet::invariants {
+
+namespace {
+
+bool isFilled(const Field &field, const void *owner)
+{
+    return field.isCollection() ? field.size(owner) > 0 : !isNull(field.value(owner));
+}
+
+void checkRows(Review &review, RecordRef record, const Field &list, const void *owner)
+{
+    for (std::size_t i = 0; i < list.size(owner); ++i) {
+        for (const Field &field : list.rows->fields) {
+            if (field.required && !isFilled(field, list.row(owner, i)))
+                review.report(
+                    record, "{0} lacks {1} in row {2} of {3}.",
+                    {std::string(field.name), std::to_string(i + 1), std::string(list.name)});
+        }
+    }
+}
+
+void checkRecord(Review &review, const RecordDescription &description, const void *owner)
+{
+    const RecordRef record{description.type, idOf(description, owner)};
+    if (record.id < 1 || record.id > largestId)
+        review.report(record, "{0} has an id that is not between 1 and {1}.",
+                      {std::to_string(largestId)});
+    for (const Field &field : description.fields) {
+        if (field.required && field.type != FieldType::Id && !isFilled(field, owner))
+            review.report(record, "{0} lacks {1}.", {std::string(field.name)});
+        if (field.rows)
+            checkRows(review, record, field, owner);
+    }
+}
+
+} // namespace
+
+void checkRequired(Review &review)
+{
+    for (std::size_t i = 0; i < recordTypeCount; ++i) {
+        const auto &description = describe(RecordType(i));
+        review.eachAny(RecordType(i),
+                       [&](const void *owner) { checkRecord(review, description, owner); });
+    }
+}
+
+} // namespace lastrivet::invariants
