@@ -43,7 +43,7 @@ def add_steps(pool, count):
                  planned_on=chance.maybe_moment(0.3),
                  estimate_minutes=chance.maybe(0.8, chance.whole(1, 6) * 15), after=earlier,
                  closes=pool.one("closing", gone, 0.35),
-                 may_follow=pool.some("closing", gone, 2) if chance.often(0.2) else [],
+                 may_follow=pool.some("closing", gone, 3) if chance.often(0.3) else [],
                  done_on=done, dropped_on=dropped, **gone)
     _let_later_steps_follow(pool)
 
