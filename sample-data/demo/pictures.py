@@ -15,7 +15,8 @@ from demo.tables import rows
 
 ZONE = ZoneInfo("America/Edmonton")
 ORIENTATIONS = (1, 1, 6, 1, 3, 1, 6, 1, 8, 1)
-INTERIOR_MINUTES = (4, 38)
+BEFORE_THE_END = (4, 38)
+LAST_IMPORT = "2026-11-24T21:10"
 
 
 class Papers:
@@ -134,7 +135,7 @@ class Photographs:
         kind, key = ("squawk", key) if word in ("found", "fixed") else ("step", word)
         row = self._records.row(kind, key)
         end = row["done_on"] if kind == "step" else row[f"{word}_on"]
-        return self._free(moments.plus(end, -self._rng.randint(*INTERIOR_MINUTES))
+        return self._free(moments.plus(end, -self._rng.randint(*BEFORE_THE_END))
                           if "T" in end else end + "T20:15"), kind, key
 
     def _free(self, moment):
@@ -145,7 +146,7 @@ class Photographs:
 
     def _imported(self, taken):
         """The telephone is emptied the same evening, or some days later."""
-        return moments.plus(taken, self._rng.choice((95, 180, 1500, 4400)))
+        return min(LAST_IMPORT, moments.plus(taken, self._rng.choice((95, 180, 1500, 4400))))
 
 
 def take(order):

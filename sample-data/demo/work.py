@@ -74,6 +74,7 @@ class Log:
             "kind": kind, "place": WORKSHOP,
             "changed_inspected": marked.get("changed_inspected"),
             "workers": self._workers(who, worked), "note": note,
+            **marked.get("withdrawn", {}),
         })
 
     def _marks(self, text):
@@ -82,6 +83,8 @@ class Log:
             name, *keys = mark.split()
             if mark in ("same", "changed"):
                 found["changed_inspected"] = mark == "changed"
+            elif name == "withdrawn":
+                found["withdrawn"] = {"withdrawn_on": keys[0], "withdrawn_why": " ".join(keys[1:])}
             elif name in ("done", "on", "found", "fixed", "sq"):
                 found.setdefault(name, []).extend(keys)
             else:

@@ -40,5 +40,5 @@ def write(path, picture, orientation, taken, offset):
     if offset:
         block[OFFSET_TIME_ORIGINAL] = offset
     exif[EXIF_BLOCK] = block
-    stored.save(path, quality=50, subsampling=2, exif=exif)
+    stored.save(path, quality=44, subsampling=2, exif=exif)
     return stored.size

@@ -43,7 +43,7 @@ class Pen:
         size = (max(2, right - left), max(2, bottom - top))
         light = Image.linear_gradient("L").rotate(90 if turned else 180).resize(size)
         if brushed:
-            grain = self._grain((max(2, size[0] // 3), 12), 0.5).resize(size)
+            grain = self._grain((max(2, size[0] // 5), 10), 0.55).resize(size)
             light = Image.blend(light, grain, 0.28)
         piece = ImageOps.colorize(light, *tones)
         mask = Image.new("L", size, 0)
@@ -181,11 +181,8 @@ class Pen:
 
     def finished(self, size):
         """The picture as a hand-held camera sees it: a little askew, light falling off, grain."""
-        w, h, r = self.w, self.h, self.rng
-        edge = [r.uniform(0.005, 0.045) for _ in range(8)]
-        quad = (w * edge[0], h * edge[1], w * edge[2], h * (1 - edge[3]), w * (1 - edge[4]),
-                h * (1 - edge[5]), w * (1 - edge[6]), h * edge[7])
-        seen = self.image.transform(size, Image.QUAD, quad, Image.BILINEAR)
+        r = self.rng
+        seen = self.image.transform(size, Image.QUAD, self._viewfinder(), Image.BILINEAR)
         small = (size[0] // 4, size[1] // 4)
         left, top = r.randrange(80), r.randrange(80)
         falloff = Image.radial_gradient("L").resize(
@@ -196,3 +193,23 @@ class Pen:
             ((255, 255, 255), (255, 249, 236), (246, 250, 255), (255, 244, 226))))
         bright = seen.point(lambda v: min(255, v * 9 // 8 + 6))
         return ImageChops.multiply(bright, warm.resize(size, Image.BILINEAR))
+
+    def _viewfinder(self):
+        """What the camera sees of the picture: turned a little, nearer or farther, in it."""
+        r = self.rng
+        turn, zoom = math.radians(r.uniform(-5, 5)), r.uniform(0.74, 0.93)
+        half_w, half_h = self.w / 2 * zoom, self.h / 2 * zoom
+        reach_w = half_w * math.cos(turn) + half_h * abs(math.sin(turn))
+        reach_h = half_h * math.cos(turn) + half_w * abs(math.sin(turn))
+        shrink = min(1, self.w / 2 / reach_w, self.h / 2 / reach_h)
+        half_w, half_h = half_w * shrink, half_h * shrink
+        room_w, room_h = self.w / 2 - reach_w * shrink, self.h / 2 - reach_h * shrink
+        x = self.w / 2 + r.uniform(-room_w, room_w)
+        y = self.h / 2 + r.uniform(-room_h, room_h)
+        corners = []
+        for a, b in ((-1, -1), (-1, 1), (1, 1), (1, -1)):
+            keystone = r.uniform(0.95, 1)
+            dx, dy = a * half_w * keystone, b * half_h * keystone
+            corners += [x + dx * math.cos(turn) - dy * math.sin(turn),
+                        y + dx * math.sin(turn) + dy * math.cos(turn)]
+        return corners
