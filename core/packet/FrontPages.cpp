@@ -1,0 +1,227 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/FrontPages.h"
+
+#include "core/packet/Chosen.h"
+#include "core/packet/InWords.h"
+#include "core/readiness/Sentences.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace lastrivet::packet {
+
+namespace {
+
+using readiness::Blocker;
+using readiness::ClosingAnswer;
+using readiness::State;
+using readiness::Weight;
+
+FrontPages::Aircraft aircraftOf(const Records &records, const Profile &profile)
+{
+    const ProjectFacts &facts = records.project;
+    FrontPages::Aircraft aircraft;
+    aircraft.project = facts.name;
+    aircraft.type = facts.aircraft_type;
+    aircraft.designer = facts.designer;
+    aircraft.model = facts.model;
+    aircraft.registration = facts.registration;
+    aircraft.serial_number = facts.serial_number;
+    aircraft.kit_number = facts.kit_number;
+    aircraft.authority_file = facts.authority_file;
+    aircraft.origin = facts.origin;
+    aircraft.started_on = facts.started_on;
+    aircraft.builder = personName(records, facts.builder_id);
+    aircraft.builder_address = facts.builder_address;
+    aircraft.rules = profile.edition.empty() ? profile.name : profile.name + ", " + profile.edition;
+    return aircraft;
+}
+
+std::string titleOf(const Records &records, Id<Closing> id)
+{
+    const Closing *closing = records.find(id);
+    return closing ? closing->title : std::string{};
+}
+
+FrontPages::ToClose toCloseOf(const Records &records, const ClosingAnswer &closing)
+{
+    const auto count = [&](Weight weight) {
+        return std::count_if(closing.blockers.begin(), closing.blockers.end(),
+                             [&](const Blocker &blocker) { return blocker.weight == weight; });
+    };
+    const Closing &record = *records.find(closing.id);
+    return {closing.id,
+            record.title,
+            partPath(records, record.component_id),
+            closing.state,
+            count(Weight::Must),
+            count(Weight::Should)};
+}
+
+bool isForThese(const Region &region, const Inspection &inspection)
+{
+    return std::any_of(inspection.hold_point_ids.begin(), inspection.hold_point_ids.end(),
+                       [&](Id<HoldPoint> id) {
+                           return region.holds(RecordRef{RecordType::HoldPoint, id.value()});
+                       });
+}
+
+FrontPages::Visit visitOf(const Region &region, const Inspection &inspection)
+{
+    FrontPages::Visit visit;
+    visit.kind = inspection.kind;
+    visit.reference = inspection.reference;
+    visit.asked_on = region.ifHappened(inspection.asked_on);
+    visit.planned_for = inspection.planned_for;
+    visit.held_on = region.ifHappened(inspection.held_on);
+    visit.completed_on = region.ifHappened(inspection.completed_on);
+    visit.inspector = personName(region.records(), inspection.inspector_id);
+    visit.report_number = inspection.report_number;
+    visit.is_for_these = isForThese(region, inspection);
+    return visit;
+}
+
+std::vector<FrontPages::Visit> visits(const Region &region, const Profile &profile)
+{
+    const auto takes = [&](const Inspection &inspection) {
+        const bool isKnown = region.ifHappened(inspection.asked_on) ||
+                             region.ifHappened(inspection.held_on);
+        if (!isKnown || region.ifHappened(inspection.cancelled_on))
+            return false;
+        const bool isOpen = !region.ifHappened(inspection.completed_on);
+        return isForThese(region, inspection) || (profile.one_open_request && isOpen);
+    };
+    std::vector<FrontPages::Visit> all;
+    for (const Inspection *inspection : chosenFrom(
+             region.records().inspections, takes, [](const Inspection &) { return 0; },
+             [](const Inspection &record) {
+                 return record.asked_on ? record.asked_on : record.held_on;
+             }))
+        all.push_back(visitOf(region, *inspection));
+    return all;
+}
+
+bool waitsForVisitor(const Blocker &blocker)
+{
+    return blocker.waits_for && *blocker.waits_for != SignerRole::Builder;
+}
+
+void addBlockers(FrontPages &front, const Records &records, const ClosingAnswer &closing)
+{
+    const bool isClosed = closing.state == State::Closed || closing.state == State::ClosedEarly;
+    if (isClosed)
+        return;
+    const std::string title = titleOf(records, closing.id);
+    for (const Blocker &blocker : closing.blockers) {
+        if (waitsForVisitor(blocker))
+            front.asked.push_back(
+                {*blocker.waits_for, readiness::clearedBy(blocker, records), title});
+        else if (blocker.weight == Weight::Must)
+            front.open.push_back(
+                {title, readiness::sentence(blocker, records), blocker.waits_for});
+    }
+}
+
+void addWaived(FrontPages &front, const Region &region, const ClosingAnswer &closing)
+{
+    for (const HoldPoint &point : region.records().hold_points) {
+        if (!point.withdrawn_on && point.closing_id == closing.id &&
+            happened(point.waived_on, region.asOf()))
+            front.waived.push_back({titleOf(region.records(), closing.id), point.kind,
+                                    point.signer_role, point.waived_on,
+                                    personName(region.records(), point.waived_by),
+                                    point.waived_why});
+    }
+}
+
+/// What an early closing lacked; the inspector decides about what nobody here can know.
+std::vector<Message> missingOf(const Records &records, const Closing &closing,
+                               const ClosingAnswer &answer)
+{
+    if (closing.made_by == MadeBy::Factory)
+        return {{"no document on record in which the maker names it as closed", {}}};
+    std::vector<Message> missing;
+    if (closing.made_by == MadeBy::EarlierBuilder)
+        missing.push_back({"closed before these records began; the inspector decides", {}});
+    for (const Blocker &blocker : answer.blockers) {
+        if (blocker.weight == Weight::Must)
+            missing.push_back(readiness::sentence(blocker, records));
+    }
+    return missing;
+}
+
+FrontPages::ClosedWithGaps gapsOf(const Region &region, const Closing &closing,
+                                  const ClosingAnswer &answer)
+{
+    FrontPages::ClosedWithGaps gaps;
+    gaps.title = closing.title;
+    for (const Closing::Event &event : closing.events) {
+        if (!happened(event.closed_on, region.asOf()))
+            continue;
+        gaps.closed_on = event.closed_on;
+        gaps.approximate = event.approximate;
+        gaps.by = personName(region.records(), event.by);
+        gaps.reason = event.reason;
+    }
+    gaps.missing = missingOf(region.records(), closing, answer);
+    gaps.in_region = region.holds(RecordRef{RecordType::Closing, closing.id.value()});
+    return gaps;
+}
+
+/// Those of the region first; the others follow them into every packet until they are accepted.
+std::vector<FrontPages::ClosedWithGaps> closedWithGaps(const Region &region,
+                                                       const readiness::Answer &answer)
+{
+    std::vector<FrontPages::ClosedWithGaps> all;
+    for (const ClosingAnswer &closing : answer.closings) {
+        const Closing *record = region.records().findLive(closing.id);
+        if (record && closing.state == State::ClosedEarly)
+            all.push_back(gapsOf(region, *record, closing));
+    }
+    std::stable_partition(all.begin(), all.end(),
+                          [](const FrontPages::ClosedWithGaps &gaps) { return gaps.in_region; });
+    return all;
+}
+
+void addNotOnRecord(FrontPages &front, const Records &records, const ClosingAnswer &closing)
+{
+    const readiness::OnRecord &known = closing.on_record;
+    const std::pair<std::int64_t, std::string_view> kinds[] = {
+        {known.steps, "steps"},
+        {known.sessions, "work sessions"},
+        {known.photos, "photographs"},
+        {known.fasteners, "fasteners and torques"},
+        {known.measurements, "measurements"},
+        {known.material_uses, "materials"},
+        {known.part_lines, "packing lists"},
+        {known.checks, "an inspection list"},
+    };
+    FrontPages::NotOnRecord row{titleOf(records, closing.id), {}};
+    for (const auto &[count, kind] : kinds) {
+        if (count == 0)
+            row.kinds.push_back({kind, {}});
+    }
+    if (!row.kinds.empty())
+        front.not_on_record.push_back(std::move(row));
+}
+
+} // namespace
+
+FrontPages frontPages(const Region &region, const Profile &profile,
+                      const readiness::Answer &answer)
+{
+    FrontPages front;
+    front.aircraft = aircraftOf(region.records(), profile);
+    front.visits = visits(region, profile);
+    front.closed_with_gaps = closedWithGaps(region, answer);
+    for (const ClosingAnswer *closing : region.closings()) {
+        front.to_close.push_back(toCloseOf(region.records(), *closing));
+        addBlockers(front, region.records(), *closing);
+        addWaived(front, region, *closing);
+        addNotOnRecord(front, region.records(), *closing);
+    }
+    return front;
+}
+
+} // namespace lastrivet::packet

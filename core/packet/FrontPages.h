@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Message.h"
+#include "core/packet/Region.h"
+#include "core/profiles/Profile.h"
+#include "core/readiness/Answer.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lastrivet::packet {
+
+/// What the inspector reads first: which aircraft, what is to be closed, what is asked of him, and
+/// what the records do not say.
+struct FrontPages {
+    struct Aircraft {
+        std::string project;
+        std::string type;
+        std::string designer;
+        std::string model;
+        std::string registration;
+        std::string serial_number;
+        std::string kit_number;
+        std::string authority_file;
+        std::optional<Origin> origin;
+        std::optional<Moment> started_on;
+        std::string builder;
+        std::string builder_address;
+        /// Name and edition of the rule profile.
+        std::string rules;
+    };
+    struct ToClose {
+        Id<Closing> id;
+        std::string title;
+        std::string part;
+        readiness::State state = readiness::State::Hold;
+        std::int64_t musts = 0;
+        std::int64_t shoulds = 0;
+    };
+    /// What is asked of somebody, and about what.
+    struct Request {
+        SignerRole of = SignerRole::Inspector;
+        Message what;
+        std::string about;
+    };
+    /// Something that keeps a closing open.
+    struct Open {
+        std::string closing;
+        Message what;
+        std::optional<SignerRole> waits_for;
+    };
+    struct Waived {
+        std::string closing;
+        HoldPointKind kind = HoldPointKind::OwnCheck;
+        SignerRole signer_role = SignerRole::Builder;
+        std::optional<Moment> on;
+        std::string by;
+        std::string why;
+    };
+    struct ClosedWithGaps {
+        std::string title;
+        std::optional<Moment> closed_on;
+        bool approximate = false;
+        std::string by;
+        std::string reason;
+        std::vector<Message> missing;
+        /// False for a closing elsewhere in the aircraft, named until somebody accepts it.
+        bool in_region = true;
+    };
+    struct NotOnRecord {
+        std::string closing;
+        std::vector<Message> kinds;
+    };
+
+    /// A visit asked for or held for these closings; or one that is still open elsewhere, where the
+    /// authority takes one request at a time.
+    struct Visit {
+        InspectionKind kind = InspectionKind::PreCover;
+        std::string reference;
+        std::optional<Moment> asked_on;
+        std::optional<Moment> planned_for;
+        std::optional<Moment> held_on;
+        std::optional<Moment> completed_on;
+        std::string inspector;
+        std::string report_number;
+        bool is_for_these = true;
+    };
+
+    Aircraft aircraft;
+    std::vector<ToClose> to_close;
+    std::vector<Visit> visits;
+    std::vector<Request> asked;
+    std::vector<Open> open;
+    std::vector<Waived> waived;
+    std::vector<ClosedWithGaps> closed_with_gaps;
+    std::vector<NotOnRecord> not_on_record;
+};
+
+FrontPages frontPages(const Region &region, const Profile &profile,
+                      const readiness::Answer &answer);
+
+} // namespace lastrivet::packet

@@ -1,0 +1,180 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/Region.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace lastrivet::packet {
+
+namespace {
+
+using Children = std::map<Id<Component>, std::vector<const Component *>>;
+
+bool comesBefore(const Component *a, const Component *b)
+{
+    const auto key = [](const Component &part) {
+        return std::tuple{!part.position, part.position.value_or(0), part.id};
+    };
+    return key(*a) < key(*b);
+}
+
+std::map<Id<Component>, std::size_t> placesInTree(const Records &records)
+{
+    Children children;
+    for (const Component &part : records.components) {
+        if (!part.withdrawn_on)
+            children[part.parent_id].push_back(&part);
+    }
+    std::map<Id<Component>, std::size_t> places;
+    std::vector<Id<Component>> open{Id<Component>{}};
+    while (!open.empty()) {
+        const Id<Component> next = open.back();
+        open.pop_back();
+        places.emplace(next, places.size());
+        const auto below = children.find(next);
+        if (below == children.end())
+            continue;
+        std::sort(below->second.begin(), below->second.end(), comesBefore);
+        for (auto part = below->second.rbegin(); part != below->second.rend(); ++part)
+            open.push_back((*part)->id);
+    }
+    return places;
+}
+
+template <class Value> void makeSet(std::vector<Value> &values)
+{
+    std::sort(values.begin(), values.end());
+    values.erase(std::unique(values.begin(), values.end()), values.end());
+}
+
+template <class Record> Id<Component> partOfRecord(const Records &records, std::int64_t id)
+{
+    const Record *record = records.findLive(Id<Record>{id});
+    return record ? record->component_id : Id<Component>{};
+}
+
+template <class Record> IdSet<Component> partsOfRecord(const Records &records, std::int64_t id)
+{
+    const Record *record = records.findLive(Id<Record>{id});
+    return record ? record->component_ids : IdSet<Component>{};
+}
+
+/// The closing that a record of a closing belongs to; none for other records.
+Id<Closing> closingOf(const Records &records, RecordRef record)
+{
+    if (record.type == RecordType::Closing)
+        return Id<Closing>{record.id};
+    if (const HoldPoint *point = record.type == RecordType::HoldPoint
+                                     ? records.findLive(Id<HoldPoint>{record.id})
+                                     : nullptr)
+        return point->closing_id;
+    if (const Check *check =
+            record.type == RecordType::Check ? records.findLive(Id<Check>{record.id}) : nullptr)
+        return check->closing_id;
+    if (const SignOff *signOff = record.type == RecordType::SignOff
+                                     ? records.findLive(Id<SignOff>{record.id})
+                                     : nullptr)
+        return closingOf(records, {RecordType::HoldPoint, signOff->hold_point_id.value()});
+    return {};
+}
+
+} // namespace
+
+Region::Region(const Records &records, const readiness::Answer &answer,
+               const IdSet<Closing> &chosen)
+    : m_records(&records)
+    , m_asOf(answer.as_of)
+    , m_places(placesInTree(records))
+{
+    for (const Id<Closing> id : chosen) {
+        const readiness::ClosingAnswer *closing = answer.closing(id);
+        const Closing *record = records.findLive(id);
+        if (!closing || !record)
+            continue;
+        m_closings.push_back(closing);
+        m_isWholeAircraft |= record->scope == ClosingScope::Aircraft;
+        m_parts.insert(m_parts.end(), closing->reach.begin(), closing->reach.end());
+        for (const readiness::Blocker &blocker : closing->blockers)
+            m_named.push_back(blocker.record);
+    }
+    makeSet(m_parts);
+    makeSet(m_named);
+}
+
+bool Region::isChosen(Id<Closing> id) const
+{
+    return std::any_of(m_closings.begin(), m_closings.end(),
+                       [id](const readiness::ClosingAnswer *closing) { return closing->id == id; });
+}
+
+bool Region::holds(Id<Component> part) const
+{
+    return std::binary_search(m_parts.begin(), m_parts.end(), part);
+}
+
+bool Region::holdsAny(const IdSet<Component> &parts) const
+{
+    if (parts.empty())
+        return m_isWholeAircraft;
+    return std::any_of(parts.begin(), parts.end(),
+                       [this](Id<Component> part) { return holds(part); });
+}
+
+bool Region::isNamedByBlocker(RecordRef record) const
+{
+    return std::binary_search(m_named.begin(), m_named.end(), record);
+}
+
+bool Region::holds(RecordRef record) const
+{
+    if (record.type == RecordType::Deviation)
+        return m_records->findLive(Id<Deviation>{record.id}) &&
+               holdsAny(partsOfRecord<Deviation>(*m_records, record.id));
+    if (record.type == RecordType::Bulletin)
+        return m_records->findLive(Id<Bulletin>{record.id}) &&
+               holdsAny(partsOfRecord<Bulletin>(*m_records, record.id));
+    const Id<Closing> closing = closingOf(*m_records, record);
+    return (closing && isChosen(closing)) || holds(partOf(record));
+}
+
+Id<Component> Region::partOf(RecordRef record) const
+{
+    switch (record.type) {
+    case RecordType::Component:
+        return Id<Component>{record.id};
+    case RecordType::Step:
+        return partOfRecord<Step>(*m_records, record.id);
+    case RecordType::WorkSession:
+        return partOfRecord<WorkSession>(*m_records, record.id);
+    case RecordType::Squawk:
+        return partOfRecord<Squawk>(*m_records, record.id);
+    case RecordType::Fastener:
+        return partOfRecord<Fastener>(*m_records, record.id);
+    case RecordType::Measurement:
+        return partOfRecord<Measurement>(*m_records, record.id);
+    case RecordType::PartLine:
+        return partOfRecord<PartLine>(*m_records, record.id);
+    case RecordType::MaterialUse:
+        return partOfRecord<MaterialUse>(*m_records, record.id);
+    case RecordType::Equipment:
+        return partOfRecord<Equipment>(*m_records, record.id);
+    case RecordType::Closing:
+        return partOfRecord<Closing>(*m_records, record.id);
+    default:
+        return {};
+    }
+}
+
+std::optional<Moment> Region::ifHappened(const std::optional<Moment> &moment) const
+{
+    return happened(moment, m_asOf) ? moment : std::nullopt;
+}
+
+std::size_t Region::placeOf(Id<Component> part) const
+{
+    const auto place = m_places.find(part);
+    return place == m_places.end() ? m_places.size() : place->second;
+}
+
+} // namespace lastrivet::packet

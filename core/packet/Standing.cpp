@@ -1,0 +1,182 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/Standing.h"
+
+#include "core/packet/Chosen.h"
+#include "core/packet/InWords.h"
+#include "core/readiness/Sentences.h"
+
+#include <algorithm>
+
+namespace lastrivet::packet {
+
+namespace {
+
+Standing::Signature signatureOf(const Records &records, const SignOff &signOff)
+{
+    Standing::Signature signature;
+    signature.by = personName(records, signOff.person_id);
+    signature.credential = signOff.credential;
+    if (signature.credential.empty()) {
+        if (const Person *person = records.find(signOff.person_id))
+            signature.credential = person->credential;
+    }
+    signature.signed_on = signOff.signed_on;
+    signature.result = signOff.result;
+    signature.seen = signOff.seen;
+    signature.remarks = signOff.remarks;
+    signature.has_sheet = records.findLive(signOff.scan_id) != nullptr;
+    return signature;
+}
+
+/// The latest sign-off by the moment: the greatest id among those that no other is after.
+const SignOff *latestSignOff(const Region &region, Id<HoldPoint> point)
+{
+    std::vector<const SignOff *> signOffs;
+    for (const SignOff &signOff : region.records().sign_offs) {
+        if (!signOff.withdrawn_on && signOff.hold_point_id == point &&
+            happened(signOff.signed_on, region.asOf()))
+            signOffs.push_back(&signOff);
+    }
+    const SignOff *latest = nullptr;
+    for (const SignOff *candidate : signOffs) {
+        const bool isPassed =
+            std::any_of(signOffs.begin(), signOffs.end(), [&](const SignOff *other) {
+                return after(*other->signed_on, *candidate->signed_on);
+            });
+        if (!isPassed)
+            latest = candidate;
+    }
+    return latest;
+}
+
+bool isOutdated(const readiness::ClosingAnswer &closing, Id<HoldPoint> point)
+{
+    return std::any_of(closing.blockers.begin(), closing.blockers.end(),
+                       [&](const readiness::Blocker &blocker) {
+                           return blocker.rule == readiness::Rule::OutdatedSignOff &&
+                                  blocker.record.id == point.value();
+                       });
+}
+
+std::string sourceOf(const Profile &profile, const std::string &id)
+{
+    for (const Profile::Source &source : profile.sources) {
+        if (source.id == id)
+            return source.edition.empty() ? source.title : source.title + ", " + source.edition;
+    }
+    return id;
+}
+
+Standing::HoldPointLine lineOf(const Region &region, const Profile &profile,
+                               const readiness::ClosingAnswer &closing, const HoldPoint &point)
+{
+    Standing::HoldPointLine line;
+    line.id = point.id;
+    line.kind = point.kind;
+    line.signer_role = point.signer_role;
+    line.required = point.required;
+    line.source = sourceOf(profile, point.source);
+    if (const SignOff *signOff = latestSignOff(region, point.id))
+        line.signature = signatureOf(region.records(), *signOff);
+    line.is_outdated = isOutdated(closing, point.id);
+    line.waived_on = region.ifHappened(point.waived_on);
+    if (line.waived_on) {
+        line.waived_by = personName(region.records(), point.waived_by);
+        line.waived_why = point.waived_why;
+    }
+    return line;
+}
+
+std::vector<Standing::HoldPointLine> holdPoints(const Region &region, const Profile &profile,
+                                                const readiness::ClosingAnswer &closing)
+{
+    const auto takes = [&](const HoldPoint &point) {
+        return point.closing_id == closing.id &&
+               (!point.planned_on || happened(point.planned_on, region.asOf()) ||
+                happened(point.waived_on, region.asOf()));
+    };
+    std::vector<Standing::HoldPointLine> lines;
+    for (const HoldPoint *point : chosenFrom(
+             region.records().hold_points, takes,
+             [](const HoldPoint &record) { return record.signer_role; },
+             [](const HoldPoint &) { return std::optional<Moment>{}; }))
+        lines.push_back(lineOf(region, profile, closing, *point));
+    return lines;
+}
+
+std::vector<Standing::Event> events(const Region &region, const Closing &closing)
+{
+    std::vector<Standing::Event> events;
+    for (const Closing::Event &event : closing.events) {
+        const std::optional<Moment> closed = region.ifHappened(event.closed_on);
+        const std::optional<Moment> opened = region.ifHappened(event.opened_on);
+        if (closed || opened)
+            events.push_back({closed, opened, personName(region.records(), event.by),
+                              event.reason, event.approximate});
+    }
+    return events;
+}
+
+std::vector<Standing::RuleLine> rules(const Region &region, const Profile &profile,
+                                      const readiness::ClosingAnswer &closing)
+{
+    const Records &records = region.records();
+    std::vector<Standing::RuleLine> lines;
+    for (const readiness::LedgerLine &entry : readiness::ledger(closing, records, region.asOf())) {
+        Standing::RuleLine line{entry.rule, entry.outcome, readiness::demandOf(entry.rule),
+                                readiness::countedBy(entry.rule, entry.looked_at), {}};
+        for (const readiness::Blocker &blocker : entry.blockers)
+            line.findings.push_back({blocker.weight, readiness::sentence(blocker, records),
+                                     readiness::clearedBy(blocker, records),
+                                     readiness::source(blocker, records, profile), blocker.facts});
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+std::vector<Standing::Signature> lateAcceptances(const Region &region, const Closing &closing)
+{
+    std::vector<Standing::Signature> signatures;
+    for (const Id<SignOff> id : closing.late_acceptances) {
+        const SignOff *signOff = region.records().findLive(id);
+        if (signOff && happened(signOff->signed_on, region.asOf()))
+            signatures.push_back(signatureOf(region.records(), *signOff));
+    }
+    return signatures;
+}
+
+} // namespace
+
+Standing standing(const Region &region, const Profile &profile,
+                  const readiness::ClosingAnswer &closing)
+{
+    const Closing &record = *region.records().find(closing.id);
+    Standing standing;
+    standing.id = record.id;
+    standing.title = record.title;
+    standing.part = partPath(region.records(), record.component_id);
+    for (const Id<Component> part : record.encloses)
+        standing.encloses.push_back(partName(region.records(), part));
+    standing.scope = record.scope;
+    standing.permanent = record.permanent;
+    standing.made_by = record.made_by;
+    standing.method = record.method;
+    standing.state = closing.state;
+    standing.events = events(region, record);
+    standing.hold_points = holdPoints(region, profile, closing);
+    standing.late_acceptances = lateAcceptances(region, record);
+    standing.on_record = closing.on_record;
+    standing.rules = rules(region, profile, closing);
+    return standing;
+}
+
+std::vector<Standing> standings(const Region &region, const Profile &profile)
+{
+    std::vector<Standing> all;
+    for (const readiness::ClosingAnswer *closing : region.closings())
+        all.push_back(standing(region, profile, *closing));
+    return all;
+}
+
+} // namespace lastrivet::packet
