@@ -29,16 +29,6 @@ std::vector<CheckList::Line> ownLines(const Region &region, Id<Closing> closing)
     return lines;
 }
 
-bool appliesTo(const Profile::Checklist &list, const Component &part)
-{
-    const bool fitsKind =
-        list.component_kinds.isEmpty() || list.component_kinds.contains(part.kind);
-    const bool fitsConstruction =
-        list.constructions.isEmpty() ||
-        (part.construction && list.constructions.contains(*part.construction));
-    return fitsKind && fitsConstruction;
-}
-
 std::vector<CheckList::Line> profileLines(const Region &region, const Profile &profile,
                                           const Closing &closing)
 {
@@ -47,10 +37,11 @@ std::vector<CheckList::Line> profileLines(const Region &region, const Profile &p
     if (!part)
         return lines;
     for (const Profile::Checklist &list : profile.checklists) {
-        if (!appliesTo(list, *part))
+        if (!list.appliesTo(part->kind, part->construction))
             continue;
         for (const Profile::ChecklistItem &item : list.items)
-            lines.push_back({item.item, item.source, false, std::nullopt, {}});
+            lines.push_back({item.item, profile.citation(item.source, item.mark, item.at), false,
+                             std::nullopt, {}});
     }
     return lines;
 }
