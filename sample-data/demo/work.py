@@ -43,8 +43,8 @@ class Log:
         self.done, self.found, self.fixed = {}, {}, {}
         self._began_on = {}
         for began, worked, part, kind, who, note, marks in rows("log.txt", 7):
-            self._read(began.replace(" ", "T"), moments.minutes(worked), part, kind, who, note,
-                       marks)
+            minutes = None if worked == "?" else moments.minutes(worked)
+            self._read(began.replace(" ", "T"), minutes, part, kind, who, note, marks)
 
     def began(self, step):
         """When the last session on a step began."""
@@ -55,7 +55,7 @@ class Log:
             self._records.add("work_session", number_, **session)
 
     def _read(self, began, worked, part, kind, who, note, marks):
-        end = moments.plus(began, worked)
+        end = moments.plus(began, worked or 0)
         marked = self._marks(marks)
         steps = marked.get("done", []) + marked.get("on", [])
         for step in steps:
@@ -67,13 +67,14 @@ class Log:
                 known[key] = end
         squawk = (marked.get("sq") or [None])[0]
         self.sessions.append({
-            "began": began, "minutes": worked,
+            "began": began, "approximate": marked.get("approximate"), "minutes": worked,
             "component_id": self._records.optional("component", part),
             "step_id": self._records.id("step", steps[0]) if steps else None,
             "squawk_id": self._records.id("squawk", squawk) if squawk else None,
             "kind": kind, "place": WORKSHOP,
             "changed_inspected": marked.get("changed_inspected"),
-            "workers": self._workers(who, worked), "note": note,
+            "workers": self._workers(who, worked), "source": marked.get("source"),
+            "note": note,
             **marked.get("withdrawn", {}),
         })
 
@@ -85,6 +86,10 @@ class Log:
                 found["changed_inspected"] = mark == "changed"
             elif name == "withdrawn":
                 found["withdrawn"] = {"withdrawn_on": keys[0], "withdrawn_why": " ".join(keys[1:])}
+            elif name == "about":
+                found["approximate"] = True
+            elif name == "from":
+                found["source"] = " ".join(keys)
             elif name in ("done", "on", "found", "fixed", "sq"):
                 found.setdefault(name, []).extend(keys)
             else:
@@ -95,8 +100,9 @@ class Log:
         workers = []
         for text in who.split():
             key, _, less = text.rstrip("$").partition(":")
-            worker = {"person_id": self._records.id("person", key),
-                      "minutes": moments.minutes(less) if less else worked}
+            worker = {"person_id": self._records.id("person", key)}
+            if worked:
+                worker["minutes"] = moments.minutes(less) if less else worked
             if text.endswith("$"):
                 worker["paid"] = True
             workers.append(worker)

@@ -182,8 +182,7 @@ class Pen:
     def finished(self, size):
         """The picture as a hand-held camera sees it: a little askew, light falling off, grain."""
         r = self.rng
-        seen = self.image.transform(size, Image.QUAD, self._viewfinder(), Image.BILINEAR)
-        small = (size[0] // 4, size[1] // 4)
+        small = (self.w // 3, self.h // 3)
         left, top = r.randrange(80), r.randrange(80)
         falloff = Image.radial_gradient("L").resize(
             small, Image.BILINEAR, (left, top, left + 170, top + 170)).point(lambda v: 255 - v // 3)
@@ -191,8 +190,9 @@ class Pen:
         light = Image.blend(falloff, ImageChops.multiply(falloff, grain), 0.1)
         warm = ImageOps.colorize(light, (0, 0, 0), r.choice(
             ((255, 255, 255), (255, 249, 236), (246, 250, 255), (255, 244, 226))))
-        bright = seen.point(lambda v: min(255, v * 9 // 8 + 6))
-        return ImageChops.multiply(bright, warm.resize(size, Image.BILINEAR))
+        bright = self.image.point([min(255, v * 9 // 8 + 6) for v in range(256)] * 3)
+        lit = ImageChops.multiply(bright, warm.resize((self.w, self.h), Image.BILINEAR))
+        return lit.transform(size, Image.QUAD, self._viewfinder(), Image.BILINEAR)
 
     def _viewfinder(self):
         """What the camera sees of the picture: turned a little, nearer or farther, in it."""
