@@ -13,13 +13,14 @@ programs=build/release/app
 project=build/demo/Demo.lastrivet
 
 # Made beside its place and moved there when whole, so that an interrupted run leaves no half demo.
+# The drawing library is a package of Debian, so it is Debian's interpreter that draws.
 make_demo() {
     local making=build/demo/making.lastrivet
     [ -d "$project" ] && return
     say "Making the demo project in $project"
     rm -rf "$making"
     mkdir -p build/demo
-    python3 sample-data/make_demo.py build/demo-data
+    /usr/bin/python3 sample-data/make_demo.py build/demo-data
     "$programs/lastrivet-cli" import "$making" build/demo-data/demo.json --create
     mv "$making" "$project"
 }
