@@ -1,0 +1,238 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/evidence/Intake.h"
+
+#include "core/base/Sha256.h"
+#include "core/evidence/FileKind.h"
+#include "core/evidence/KnownHashes.h"
+#include "core/evidence/MediaFile.h"
+#include "core/evidence/ReadableName.h"
+#include "core/evidence/Wholeness.h"
+#include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/NewFile.h"
+#include "core/evidence/files/SourceFile.h"
+#include "core/evidence/pictures/Exif.h"
+#include "core/evidence/pictures/PictureReader.h"
+#include "core/evidence/pictures/Transform.h"
+
+#include <algorithm>
+#include <array>
+
+namespace lastrivet::evidence {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+FileKind kindOf(const SourceFile &source)
+{
+    if (source.size() == 0)
+        throw FileFault({"{0} is empty.", {source.name()}});
+    std::array<std::uint8_t, sniffedBytes> beginning{};
+    const std::size_t count = source.readAt(0, beginning);
+    const auto kind = sniff(std::span(beginning).first(count));
+    if (!kind)
+        throw FileFault(
+            {"{0} is not a photo (JPEG, PNG, HEIC), a video or a PDF.", {source.name()}});
+    return *kind;
+}
+
+bool hasHash(const fs::path &file, const std::string &hash)
+{
+    const SourceFile existing(file);
+    Sha256 sum;
+    Bytes block(1u << 20);
+    std::uint64_t place = 0;
+    for (std::size_t got = 1; got > 0; place += got) {
+        got = existing.readAt(place, {block.data(), block.size()});
+        sum.add(std::span<const std::uint8_t>(block).first(got));
+    }
+    return hex(sum.digest()) == hash;
+}
+
+/// The fields of a row that are known before the file is opened.
+Media beginRow(const IncomingFile &file, Moment now)
+{
+    Media media;
+    media.taken_on = file.taken_on;
+    media.imported_on = now;
+    media.shows = file.shows;
+    media.caption = file.caption;
+    media.links = file.links;
+    return media;
+}
+
+} // namespace
+
+class Intake::Implementation {
+public:
+    Implementation(fs::path folder, const Records &records, Moment now)
+        : m_folder(std::move(folder))
+        , m_zone(records.project.time_zone)
+        , m_now(now)
+    {
+        for (const Media &media : records.media) {
+            if (!media.withdrawn_on && !media.sha256.empty())
+                m_known.add(media.sha256);
+        }
+        sweepLeftovers(m_folder / "photos");
+        sweepLeftovers(m_folder / "documents");
+    }
+
+    void prepare(const IncomingFile &file, const std::stop_token &stop, PreparedFile &answer)
+    {
+        const SourceFile source(file.path);
+        const FileKind kind = kindOf(source);
+        answer.media = beginRow(file, m_now);
+        answer.media.kind = mediaKind(kind);
+        answer.media.bytes = std::int64_t(source.size());
+        if (answer.media.kind == MediaKind::Document && file.caption.empty())
+            answer.media.caption = shownName(file.path.stem());
+        if (answer.media.kind == MediaKind::Photo)
+            takePicture(source, kind, slug(file.part_name), answer);
+        else
+            takeStream(source, kind, stop, file.part_name, answer);
+    }
+
+private:
+    /// A picture is read once into memory: what is hashed, looked at and written is the same.
+    void takePicture(const SourceFile &source, FileKind kind, const std::string &what,
+                     PreparedFile &answer)
+    {
+        if (source.size() > longestPictureFile)
+            throw FileFault({"{0} is larger than any photo.", {source.name()}});
+        const Bytes bytes = source.readAll();
+        source.requireUnchanged();
+        describePicture({bytes, kind, source.name()}, answer.media);
+        answer.media.sha256 = sha256(bytes);
+        KnownHashes::Claim claim(m_known, answer.media.sha256);
+        if (!claim.isNew()) {
+            answer.outcome = PreparedFile::Outcome::AlreadyThere;
+            return;
+        }
+        NewFile copy(placeFor(kind, answer.media), source.name());
+        copy.write(bytes);
+        publish(copy, kind, what, answer);
+        claim.keep();
+    }
+
+    void describePicture(const PictureFile &picture, Media &media) const
+    {
+        const auto size = readSize(picture);
+        if (!size)
+            throw FileFault(size.reason());
+        const Exif exif = readExif(picture.bytes);
+        // The decoder turns a HEIC by the file's own instructions, and its size is told turned.
+        const bool sideways = picture.kind != FileKind::Heic && turnsSideways(exif.orientation);
+        media.width = sideways ? size->height : size->width;
+        media.height = sideways ? size->width : size->height;
+        if (!media.taken_on)
+            media.taken_on = takenOn(exif, m_zone);
+    }
+
+    /// Videos and documents may be longer than memory.
+    void takeStream(const SourceFile &source, FileKind kind, const std::stop_token &stop,
+                    const std::string &partName, PreparedFile &answer)
+    {
+        NewFile copy(placeFor(kind, answer.media), source.name());
+        answer.media.sha256 = copyAndHash(source, copy, stop);
+        source.requireUnchanged();
+        const ReadAt readAt = [&](std::uint64_t offset, std::span<std::uint8_t> bytes) {
+            return source.readAt(offset, bytes);
+        };
+        if (!isWhole(kind, readAt, source.size()))
+            throw FileFault(
+                {"{0} is cut short: its end is missing. Copy it again.", {source.name()}});
+        KnownHashes::Claim claim(m_known, answer.media.sha256);
+        if (!claim.isNew()) {
+            answer.outcome = PreparedFile::Outcome::AlreadyThere;
+            return;
+        }
+        const bool isDocument = answer.media.kind == MediaKind::Document;
+        publish(copy, kind, slug(isDocument ? answer.media.caption : partName), answer);
+        claim.keep();
+    }
+
+    static std::string copyAndHash(const SourceFile &source, NewFile &copy,
+                                   const std::stop_token &stop)
+    {
+        Sha256 sum;
+        Bytes block(1u << 20);
+        std::uint64_t place = 0;
+        while (place < source.size()) {
+            if (stop.stop_requested())
+                throw FileFault({"{0} was not taken in: stopped.", {source.name()}});
+            const std::size_t got = source.readAt(place, {block.data(), block.size()});
+            if (got == 0)
+                throw FileFault({"{0} became shorter while it was read.", {source.name()}});
+            const auto bytes = std::span<const std::uint8_t>(block).first(got);
+            sum.add(bytes);
+            copy.write(bytes);
+            place += got;
+        }
+        return hex(sum.digest());
+    }
+
+    Moment whenFor(const Media &media) const { return media.taken_on.value_or(m_now.dayOnly()); }
+
+    fs::path placeFor(FileKind kind, const Media &media)
+    {
+        const fs::path relative = folderFor(kind, whenFor(media));
+        const std::scoped_lock lock(m_makingFolders);
+        makeFolder(m_folder, relative);
+        return m_folder / relative;
+    }
+
+    /// Only a copy that is on the disk itself gets its name, and only then may a row name it.
+    void publish(NewFile &copy, FileKind kind, const std::string &what, PreparedFile &answer)
+    {
+        copy.settle();
+        const Moment when = whenFor(answer.media);
+        const fs::path relative = folderFor(kind, when);
+        const std::string &hash = answer.media.sha256;
+        std::string name;
+        for (const std::size_t digits : {6, 10, 16, 32, 64}) {
+            name = readableName(kind, when, what, hash, digits);
+            answer.madeFile = copy.publish(name);
+            // An intake that was undone leaves its file behind.
+            if (answer.madeFile || hasHash(m_folder / relative / name, hash))
+                break;
+            name.clear();
+        }
+        if (name.empty())
+            throw FileFault({"{0} could not be saved: its name is taken by another file.",
+                             {shownName(answer.source)}});
+        settleFolder(m_folder / relative);
+        answer.media.file = (relative / name).generic_string();
+        answer.outcome = PreparedFile::Outcome::Copied;
+    }
+
+    fs::path m_folder;
+    std::string m_zone;
+    Moment m_now;
+    KnownHashes m_known;
+    std::mutex m_makingFolders;
+};
+
+Intake::Intake(const fs::path &projectFolder, const Records &records, Moment now)
+    : m_implementation(std::make_unique<Implementation>(projectFolder, records, now))
+{
+}
+
+Intake::~Intake() = default;
+
+PreparedFile Intake::prepare(const IncomingFile &file, std::stop_token stop)
+{
+    PreparedFile answer;
+    answer.source = file.path;
+    try {
+        m_implementation->prepare(file, stop, answer);
+    } catch (const FileFault &fault) {
+        answer.failure = fault.message();
+    } catch (const std::exception &error) {
+        answer.failure = {"{0} was not taken in: {1}.", {shownName(file.path), error.what()}};
+    }
+    return answer;
+}
+
+} // namespace lastrivet::evidence
