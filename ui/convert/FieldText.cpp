@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/convert/FieldText.h"
+
+#include "core/readiness/Sentences.h"
+#include "ui/convert/QtText.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr const char *titles[recordTypeCount] = {
+    QT_TRANSLATE_NOOP("Records", "Project"),
+    QT_TRANSLATE_NOOP("Records", "People"),
+    QT_TRANSLATE_NOOP("Records", "Parts"),
+    QT_TRANSLATE_NOOP("Records", "Steps"),
+    QT_TRANSLATE_NOOP("Records", "Work sessions"),
+    QT_TRANSLATE_NOOP("Records", "Closings"),
+    QT_TRANSLATE_NOOP("Records", "Hold points"),
+    QT_TRANSLATE_NOOP("Records", "Checks"),
+    QT_TRANSLATE_NOOP("Records", "Inspections"),
+    QT_TRANSLATE_NOOP("Records", "Sign-offs"),
+    QT_TRANSLATE_NOOP("Records", "Squawks"),
+    QT_TRANSLATE_NOOP("Records", "Deviations"),
+    QT_TRANSLATE_NOOP("Records", "Bulletins"),
+    QT_TRANSLATE_NOOP("Records", "Fasteners"),
+    QT_TRANSLATE_NOOP("Records", "Measurements"),
+    QT_TRANSLATE_NOOP("Records", "Tools"),
+    QT_TRANSLATE_NOOP("Records", "Packing lists"),
+    QT_TRANSLATE_NOOP("Records", "Material lots"),
+    QT_TRANSLATE_NOOP("Records", "Material used"),
+    QT_TRANSLATE_NOOP("Records", "Photos and documents"),
+    QT_TRANSLATE_NOOP("Records", "Expenses"),
+    QT_TRANSLATE_NOOP("Records", "Major-portion tasks"),
+    QT_TRANSLATE_NOOP("Records", "Equipment"),
+    QT_TRANSLATE_NOOP("Records", "Weighings"),
+    QT_TRANSLATE_NOOP("Records", "Loading cases"),
+    QT_TRANSLATE_NOOP("Records", "Envelopes"),
+    QT_TRANSLATE_NOOP("Records", "Documents"),
+    QT_TRANSLATE_NOOP("Records", "Flights"),
+};
+
+/// "component_id" and "found_on" are known to people by what they point at or tell.
+QString withoutSuffix(QString name)
+{
+    for (const auto suffix : {QLatin1String("_id"), QLatin1String("_on")}) {
+        if (name.endsWith(suffix))
+            name.chop(suffix.size());
+    }
+    return name;
+}
+
+struct InText {
+    const Records &records;
+    const Field &field;
+
+    QString operator()(std::monostate) const { return {}; }
+    QString operator()(bool value) const
+    {
+        return value ? QCoreApplication::translate("Field", "yes")
+                     : QCoreApplication::translate("Field", "no");
+    }
+    QString operator()(std::int64_t value) const
+    {
+        if (field.type == FieldType::Ref && field.target)
+            return toQt(readiness::nameOf(records, {*field.target, value}));
+        if (field.name.ends_with("minutes"))
+            return hoursText(Minutes{value});
+        return QLocale().toString(qlonglong(value));
+    }
+    QString operator()(double value) const
+    {
+        return QLocale().toString(value, 'g', QLocale::FloatingPointShortest);
+    }
+    QString operator()(std::string_view value) const
+    {
+        return field.type == FieldType::Enum ? plainWord(value) : toQt(value);
+    }
+    QString operator()(Moment value) const { return dateText(value); }
+};
+
+} // namespace
+
+QString plainWord(std::string_view word)
+{
+    const QByteArray key(word.data(), qsizetype(word.size()));
+    return QCoreApplication::translate("Word", key.constData())
+        .replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+QString fieldTitle(const Field &field)
+{
+    QString title = field.target == RecordType::Component
+                        ? QCoreApplication::translate("Field", "part")
+                        : plainWord(toStd(withoutSuffix(toQt(field.name))));
+    title[0] = title[0].toUpper();
+    return title;
+}
+
+QString recordsTitle(RecordType type)
+{
+    return QCoreApplication::translate("Records", titles[std::size_t(type)]);
+}
+
+bool isNumber(const Field &field)
+{
+    return field.type == FieldType::Int || field.type == FieldType::Real;
+}
+
+QString fieldText(const Records &records, const Field &field, const void *record)
+{
+    if (field.name == "unit_price" || field.name == "amount") {
+        const auto value = field.value(record);
+        const auto *minor = std::get_if<std::int64_t>(&value);
+        return minor ? QLocale().toString(double(*minor) / 100, 'f', 2) : QString();
+    }
+    return std::visit(InText{records, field}, field.value(record));
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Message.h"
+#include "core/base/Minutes.h"
+#include "core/base/Moment.h"
+
+#include <QDate>
+#include <QDateTime>
+#include <QString>
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+// The one place where std and Qt types meet, and where records become words of the user's language.
+namespace lastrivet::ui {
+
+QString toQt(std::string_view text);
+/// Without spaces at both ends, as records keep their texts.
+std::string toStd(const QString &text);
+
+/// The sentence in the language of the screen.
+QString inWords(const Message &message);
+
+QDate toDate(Moment moment);
+/// Empty when the date is invalid or outside the years that records know.
+std::optional<Moment> toMoment(QDate day);
+std::optional<Moment> toMoment(QDateTime when);
+
+/// The day as the locale writes it, with the time where one is known: "14 Mar 2026, 16:10".
+QString dateText(Moment moment);
+/// `dateText`, or an empty text when nothing is known.
+QString dateText(const std::optional<Moment> &moment);
+/// The day without its time.
+QString dayText(Moment moment);
+/// What a person typed: ISO, or the locale's short form; empty when it is no such day.
+std::optional<Moment> parseDay(const QString &text);
+
+/// Hours and minutes, never decimals: "53 h 30".
+QString hoursText(Minutes minutes);
+
+} // namespace lastrivet::ui

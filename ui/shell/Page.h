@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shell/Session.h"
+
+#include <QWidget>
+
+namespace lastrivet::ui {
+
+/// A page of the window: made when it is first shown, told of every change from then on.
+///
+/// Title, icon and key stand in `pageList`. A page keeps no copy of the records and calls no other
+/// page; it asks the session to go to a record.
+class Page : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit Page(Session &session, QWidget *parent = nullptr);
+
+    /// Chooses a record of one of the page's types (`pageFor`) and brings it into view.
+    virtual void showRecord(RecordRef record) = 0;
+    /// Starts a new record of the page's kind, in place.
+    virtual void startNew() {}
+    /// Where the keyboard goes when the page is opened; the page itself when null.
+    virtual QWidget *firstFocus() { return nullptr; }
+
+protected:
+    Session &session() const { return m_session; }
+    const Theme &theme() const { return m_session.theme(); }
+
+    /// After every change; the readiness answer is still the one before it.
+    virtual void recordsChanged(const ChangeNotice &notice) = 0;
+    /// When a new readiness answer is there.
+    virtual void answerChanged() {}
+    /// When light became dark or the other way round.
+    virtual void themeChanged() {}
+
+private:
+    Session &m_session;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/PageList.h"
+
+#include "ui/shell/RecordsPage.h"
+
+#include <QCoreApplication>
+
+#include <array>
+
+namespace lastrivet::ui {
+
+namespace {
+
+template <class AnyPage> Page *make(Session &session, QWidget *parent)
+{
+    return new AnyPage(session, parent);
+}
+
+/// A page that lists records of some types without more.
+template <RecordType... types> Page *makeRecords(Session &session, QWidget *parent)
+{
+    return new RecordsPage(session, {types...}, parent);
+}
+
+} // namespace
+
+QString PageDescription::name() const
+{
+    return QCoreApplication::translate("Page", title);
+}
+
+std::span<const PageDescription> pageList()
+{
+    using enum RecordType;
+    static const std::array<PageDescription, 9> list{{
+        {PageId::Today, QT_TRANSLATE_NOOP("Page", "Today"), QStringLiteral("pages/today"),
+         makeRecords<Closing, Step>},
+        {PageId::Parts, QT_TRANSLATE_NOOP("Page", "Parts"), QStringLiteral("pages/parts"),
+         makeRecords<Component, Step, Fastener, Measurement, Deviation, Bulletin>},
+        {PageId::Log, QT_TRANSLATE_NOOP("Page", "Log"), QStringLiteral("pages/log"),
+         makeRecords<WorkSession>},
+        {PageId::Squawks, QT_TRANSLATE_NOOP("Page", "Squawks"), QStringLiteral("pages/squawks"),
+         makeRecords<Squawk>},
+        {PageId::Closings, QT_TRANSLATE_NOOP("Page", "Closings"), QStringLiteral("pages/closings"),
+         makeRecords<Closing, HoldPoint, Check, Inspection, SignOff>},
+        {PageId::Photos, QT_TRANSLATE_NOOP("Page", "Photos"), QStringLiteral("pages/photos"),
+         makeRecords<Media>},
+        {PageId::Stores, QT_TRANSLATE_NOOP("Page", "Stores"), QStringLiteral("pages/stores"),
+         makeRecords<PartLine, MaterialLot, MaterialUse, Tool, Expense>},
+        {PageId::Hours, QT_TRANSLATE_NOOP("Page", "Hours"), QStringLiteral("pages/hours"),
+         makeRecords<WorkSession, Person>},
+        {PageId::Certificate, QT_TRANSLATE_NOOP("Page", "Certificate"),
+         QStringLiteral("pages/certificate"),
+         makeRecords<CertificateDocument, CreditTask, Weighing, Equipment, LoadingCase, Envelope,
+                     Flight>},
+    }};
+    return list;
+}
+
+PageId pageFor(RecordType type)
+{
+    switch (type) {
+    case RecordType::Project:
+    case RecordType::CreditTask:
+    case RecordType::Equipment:
+    case RecordType::Weighing:
+    case RecordType::LoadingCase:
+    case RecordType::Envelope:
+    case RecordType::CertificateDocument:
+    case RecordType::Flight:
+        return PageId::Certificate;
+    case RecordType::Person:
+        return PageId::Hours;
+    case RecordType::WorkSession:
+        return PageId::Log;
+    case RecordType::Closing:
+    case RecordType::HoldPoint:
+    case RecordType::Check:
+    case RecordType::Inspection:
+    case RecordType::SignOff:
+        return PageId::Closings;
+    case RecordType::Squawk:
+        return PageId::Squawks;
+    case RecordType::Media:
+        return PageId::Photos;
+    case RecordType::Tool:
+    case RecordType::PartLine:
+    case RecordType::MaterialLot:
+    case RecordType::MaterialUse:
+    case RecordType::Expense:
+        return PageId::Stores;
+    case RecordType::Component:
+    case RecordType::Step:
+    case RecordType::Deviation:
+    case RecordType::Bulletin:
+    case RecordType::Fastener:
+    case RecordType::Measurement:
+        return PageId::Parts;
+    }
+    return PageId::Today;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/RecordType.h"
+
+#include <QString>
+
+#include <span>
+
+class QWidget;
+
+namespace lastrivet::ui {
+
+class Page;
+class Session;
+
+/// The pages, in the order of the rail; Ctrl+1 opens the first.
+enum class PageId {
+    Today,
+    Parts,
+    Log,
+    Squawks,
+    Closings,
+    Photos,
+    Stores,
+    Hours,
+    Certificate,
+};
+
+/// What the window knows of a page before it is made.
+struct PageDescription {
+    PageId id;
+    /// In English; translated in the context "Page".
+    const char *title;
+    /// Of resources/icons.
+    QString icon;
+    Page *(*make)(Session &session, QWidget *parent);
+
+    QString name() const;
+};
+
+/// Every page, in order; the one place where a page is added.
+std::span<const PageDescription> pageList();
+
+/// The page that shows records of a type.
+PageId pageFor(RecordType type);
+
+} // namespace lastrivet::ui

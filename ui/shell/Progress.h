@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include <atomic>
+
+namespace lastrivet::ui {
+
+/// How far long work is, written by the worker and read by the window; the window may cancel it.
+class Progress {
+public:
+    explicit Progress(QString title)
+        : m_title(std::move(title))
+    {
+    }
+
+    const QString &title() const { return m_title; }
+
+    /// Called by the worker; false when it should stop and leave nothing half done.
+    bool report(qint64 done, qint64 total)
+    {
+        m_done = done;
+        m_total = total;
+        return !m_isCancelled;
+    }
+    bool isCancelled() const { return m_isCancelled; }
+    void cancel() { m_isCancelled = true; }
+    qint64 done() const { return m_done; }
+    /// 0 while it is not known.
+    qint64 total() const { return m_total; }
+
+private:
+    const QString m_title;
+    std::atomic<qint64> m_done = 0;
+    std::atomic<qint64> m_total = 0;
+    std::atomic<bool> m_isCancelled = false;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,127 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/ProjectView.h"
+
+#include "ui/convert/QtText.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/Rail.h"
+#include "ui/widgets/MessageLine.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// Below this width the rail shows icons alone.
+constexpr int narrowBelow = 960;
+
+} // namespace
+
+ProjectView::ProjectView(std::unique_ptr<Session> session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(std::move(session))
+    , m_rail(new Rail(m_session->theme(), this))
+    , m_banner(new QLabel(this))
+    , m_stack(new QStackedWidget(this))
+    , m_line(new MessageLine(this))
+{
+    build();
+    connectSession();
+    updateBanner();
+    open(PageId::Today);
+}
+
+ProjectView::~ProjectView()
+{
+    // Pages look at the session until they are gone.
+    for (Page *page : m_pages)
+        delete page;
+}
+
+void ProjectView::build()
+{
+    m_banner->setWordWrap(true);
+    m_banner->setContentsMargins(16, 8, 16, 8);
+    m_banner->setAutoFillBackground(true);
+    m_banner->setBackgroundRole(QPalette::Highlight);
+    auto *right = new QVBoxLayout;
+    right->setSpacing(0);
+    right->addWidget(m_banner);
+    right->addWidget(m_stack, 1);
+    right->addWidget(m_line);
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_rail);
+    layout->addLayout(right, 1);
+    connect(m_rail, &Rail::chosen, this, &ProjectView::open);
+}
+
+void ProjectView::connectSession()
+{
+    Session *session = m_session.get();
+    connect(session, &Session::recordWanted, this, &ProjectView::goTo);
+    connect(session, &Session::said, m_line, &MessageLine::say);
+    connect(session, &Session::complained, m_line, &MessageLine::complain);
+    connect(session, &Session::workStarted, m_line, &MessageLine::follow);
+    connect(session, &Session::workEnded, m_line, &MessageLine::forget);
+    connect(m_line, &MessageLine::undoWanted, session, &Session::undo);
+}
+
+Page &ProjectView::page(PageId id)
+{
+    Page *&page = m_pages[std::size_t(id)];
+    if (!page) {
+        page = pageList()[std::size_t(id)].make(*m_session, m_stack);
+        m_stack->addWidget(page);
+    }
+    return *page;
+}
+
+void ProjectView::open(PageId id)
+{
+    m_current = id;
+    m_rail->choose(id);
+    m_stack->setCurrentWidget(&page(id));
+    focusPage();
+    Q_EMIT opened(id);
+}
+
+void ProjectView::goTo(RecordRef record)
+{
+    const PageId id = pageFor(record.type);
+    open(id);
+    page(id).showRecord(record);
+}
+
+void ProjectView::startSquawk()
+{
+    open(PageId::Squawks);
+    page(PageId::Squawks).startNew();
+}
+
+void ProjectView::focusPage()
+{
+    Page &shown = page(m_current);
+    QWidget *first = shown.firstFocus();
+    (first ? first : &shown)->setFocus();
+}
+
+void ProjectView::updateBanner()
+{
+    const QString reason = toQt(m_session->project().readOnlyReason());
+    m_banner->setText(tr("To read only. %1").arg(reason));
+    m_banner->setVisible(m_session->isReadOnly());
+}
+
+void ProjectView::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    m_rail->setNarrow(width() < narrowBelow);
+}
+
+} // namespace lastrivet::ui

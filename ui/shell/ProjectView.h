@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shell/PageList.h"
+#include "ui/shell/Session.h"
+
+#include <QWidget>
+
+#include <array>
+#include <memory>
+
+class QLabel;
+class QStackedWidget;
+
+namespace lastrivet::ui {
+
+class MessageLine;
+class Page;
+class Rail;
+
+/// An open project in the window: the rail, the page chosen in it, and the line at the foot.
+class ProjectView final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ProjectView(std::unique_ptr<Session> session, QWidget *parent = nullptr);
+    ~ProjectView() override;
+
+    Session &session() const { return *m_session; }
+    PageId current() const { return m_current; }
+    /// Makes the page when it was not shown before.
+    Page &page(PageId id);
+    void open(PageId id);
+    /// Opens the page of the record and shows it there.
+    void goTo(RecordRef record);
+    /// Starts a new squawk in place, wherever the person is.
+    void startSquawk();
+    /// Puts focus where typing does something on this page.
+    void focusPage();
+
+Q_SIGNALS:
+    void opened(lastrivet::ui::PageId page);
+
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
+private:
+    void build();
+    void connectSession();
+    void updateBanner();
+
+    std::unique_ptr<Session> m_session;
+    Rail *m_rail;
+    QLabel *m_banner;
+    QStackedWidget *m_stack;
+    MessageLine *m_line;
+    std::array<Page *, 9> m_pages{};
+    PageId m_current = PageId::Today;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shell/PageList.h"
+
+#include <QWidget>
+
+class QButtonGroup;
+
+namespace lastrivet::ui {
+
+class Theme;
+
+/// The pages down the left edge, by icon and word; by icon alone in a narrow window.
+class Rail final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit Rail(const Theme &theme, QWidget *parent = nullptr);
+
+    void choose(PageId page);
+    void setNarrow(bool isNarrow);
+
+Q_SIGNALS:
+    void chosen(lastrivet::ui::PageId page);
+
+protected:
+    void paintEvent(QPaintEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    const Theme &m_theme;
+    QButtonGroup *m_buttons;
+};
+
+} // namespace lastrivet::ui

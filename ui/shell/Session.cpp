@@ -1,0 +1,149 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/Session.h"
+
+#include "core/base/Error.h"
+#include "core/readiness/Readiness.h"
+#include "ui/convert/QtText.h"
+
+namespace lastrivet::ui {
+
+Session::Session(std::unique_ptr<Project> project, Executor &executor, Theme &theme,
+                 QObject *parent)
+    : QObject(parent)
+    , m_project(std::move(project))
+    , m_executor(executor)
+    , m_theme(theme)
+    , m_records(m_project->records())
+    , m_answer(std::make_shared<readiness::Answer>(
+          readiness::readiness(*m_records, m_project->profile(), m_project->today())))
+    , m_answered(m_records)
+{
+    m_subscription =
+        m_project->subscribe([this](const ChangeNotice &notice) { receive(notice); });
+}
+
+Session::~Session()
+{
+    m_project->unsubscribe(m_subscription);
+}
+
+void Session::receive(const ChangeNotice &notice)
+{
+    m_records = notice.after;
+    Q_EMIT changed(notice);
+    startAnswer();
+}
+
+void Session::startAnswer()
+{
+    if (m_isAnswering || isAnswerCurrent())
+        return;
+    m_isAnswering = true;
+    const auto records = m_records;
+    const auto profile = std::make_shared<Profile>(m_project->profile());
+    const auto answer = std::make_shared<AnswerPointer>();
+    m_executor.run(
+        this,
+        [records, profile, answer, today = today()] {
+            *answer = std::make_shared<readiness::Answer>(
+                readiness::readiness(*records, *profile, today));
+        },
+        [this, records, answer] {
+            m_isAnswering = false;
+            m_answer = *answer;
+            m_answered = records;
+            Q_EMIT answerChanged();
+            startAnswer();
+        });
+}
+
+void Session::lookAtClock()
+{
+    if (m_answer->as_of == today())
+        return;
+    m_answered.reset();
+    startAnswer();
+}
+
+bool Session::report(const Result<ChangeNotice, Refusal> &result, const QString &sentence)
+{
+    if (result)
+        Q_EMIT said(sentence, true);
+    else
+        complain(tr("Nothing was changed: %1").arg(toQt(english(result.reason()))));
+    return bool(result);
+}
+
+bool Session::change(const QString &label, const Body &body)
+{
+    try {
+        return report(m_project->change(toStd(label), body), label);
+    } catch (const Fault &fault) {
+        complain(tr("Nothing was changed: %1").arg(toQt(fault.what())));
+        return false;
+    }
+}
+
+void Session::undo()
+{
+    const auto label = m_project->undoLabel();
+    try {
+        const auto result = m_project->undo();
+        if (result)
+            say(tr("Undone: %1").arg(toQt(label.value_or(""))));
+        else
+            complain(toQt(english(result.reason())));
+    } catch (const Fault &fault) {
+        complain(toQt(fault.what()));
+    }
+}
+
+void Session::redo()
+{
+    const auto label = m_project->redoLabel();
+    try {
+        report(m_project->redo(), tr("Done again: %1").arg(toQt(label.value_or(""))));
+    } catch (const Fault &fault) {
+        complain(toQt(fault.what()));
+    }
+}
+
+std::optional<RunningTimer> Session::timer() const
+{
+    return runningTimer(*m_project);
+}
+
+void Session::setTimer(const std::optional<RunningTimer> &timer)
+{
+    setRunningTimer(*m_project, timer);
+    Q_EMIT timerChanged();
+}
+
+void Session::runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,
+                      std::function<void()> done)
+{
+    const auto progress = std::make_shared<Progress>(title);
+    const auto fault = std::make_shared<QString>();
+    Q_EMIT workStarted(progress);
+    m_executor.run(
+        context,
+        [progress, fault, work = std::move(work)] {
+            try {
+                work(*progress);
+            } catch (const std::exception &error) {
+                *fault = toQt(error.what());
+            }
+        },
+        [this, progress, fault, done = std::move(done)] {
+            Q_EMIT workEnded(progress);
+            if (!fault->isEmpty())
+                complain(*fault);
+            else if (progress->isCancelled())
+                say(tr("%1: cancelled, nothing was kept").arg(progress->title()));
+            else
+                done();
+        });
+}
+
+} // namespace lastrivet::ui

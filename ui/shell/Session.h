@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/entry/RunningTimer.h"
+#include "core/project/Project.h"
+#include "core/readiness/Answer.h"
+#include "ui/shell/Executor.h"
+#include "ui/shell/Progress.h"
+#include "ui/shell/Theme.h"
+
+#include <QObject>
+#include <QString>
+
+#include <functional>
+#include <memory>
+
+namespace lastrivet::ui {
+
+/// What pages share of one open project: its snapshot, its readiness answer, and the ways to change
+/// records, to go to a record, and to say what happened.
+class Session final : public QObject {
+    Q_OBJECT
+
+public:
+    using AnswerPointer = std::shared_ptr<const readiness::Answer>;
+    using Body = Project::Body;
+
+    /// `executor` and `theme` outlive the session.
+    Session(std::unique_ptr<Project> project, Executor &executor, Theme &theme,
+            QObject *parent = nullptr);
+    ~Session() override;
+
+    Project &project() const { return *m_project; }
+    Executor &executor() const { return m_executor; }
+    Theme &theme() const { return m_theme; }
+    Snapshot records() const { return m_records; }
+    /// Never null; of an older snapshot while `isAnswerCurrent` is false.
+    AnswerPointer answer() const { return m_answer; }
+    bool isAnswerCurrent() const { return m_answered == m_records; }
+    Moment now() const { return m_project->now(); }
+    Moment today() const { return m_project->today(); }
+    /// True while changes are refused: read-only, or long work has the project.
+    bool isReadOnly() const { return m_project->isReadOnly(); }
+
+    /// Makes a change named `label` and says so, with undo; a refusal is said with its reasons.
+    /// True when the change was made.
+    bool change(const QString &label, const Body &body);
+    void undo();
+    void redo();
+
+    /// The timer of the log, running or not.
+    std::optional<RunningTimer> timer() const;
+    void setTimer(const std::optional<RunningTimer> &timer);
+
+    /// Asks the window to show a record on the page that it belongs to.
+    void goTo(RecordRef record) { Q_EMIT recordWanted(record); }
+    /// Says what happened, in the line at the foot of the window.
+    void say(const QString &sentence) { Q_EMIT said(sentence, false); }
+    void complain(const QString &sentence) { Q_EMIT complained(sentence); }
+
+    /// Runs `work` on a worker with progress and cancel at the foot of the window; `done` is called
+    /// on this thread unless it failed, which is said, or was cancelled.
+    void runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,
+                 std::function<void()> done);
+
+    /// Reads the clock again: a new day changes the answer.
+    void lookAtClock();
+
+Q_SIGNALS:
+    /// After every change, undo and redo; the answer is still the old one.
+    void changed(const lastrivet::ChangeNotice &notice);
+    void answerChanged();
+    void timerChanged();
+    void recordWanted(lastrivet::RecordRef record);
+    void said(const QString &sentence, bool isUndoable);
+    void complained(const QString &sentence);
+    void workStarted(const std::shared_ptr<lastrivet::ui::Progress> &progress);
+    void workEnded(const std::shared_ptr<lastrivet::ui::Progress> &progress);
+
+private:
+    void receive(const ChangeNotice &notice);
+    void startAnswer();
+    bool report(const Result<ChangeNotice, Refusal> &result, const QString &sentence);
+
+    std::unique_ptr<Project> m_project;
+    Executor &m_executor;
+    Theme &m_theme;
+    Snapshot m_records;
+    AnswerPointer m_answer;
+    Snapshot m_answered;
+    bool m_isAnswering = false;
+    int m_subscription = 0;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/MessageLine.h"
+
+#include "ui/shell/Progress.h"
+
+#include <QAccessible>
+#include <QDateTime>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int showMilliseconds = 12000;
+constexpr int pollMilliseconds = 100;
+
+QPushButton *flatButton(const QString &words, QWidget *parent)
+{
+    auto *button = new QPushButton(words, parent);
+    button->setProperty("flat", true);
+    return button;
+}
+
+} // namespace
+
+MessageLine::MessageLine(QWidget *parent)
+    : QWidget(parent)
+    , m_mark(new QLabel(this))
+    , m_sentence(new QLabel(this))
+    , m_undo(flatButton(tr("Undo"), this))
+    , m_dismiss(flatButton(tr("Dismiss"), this))
+    , m_work(new QWidget(this))
+    , m_workTitle(new QLabel(m_work))
+    , m_bar(new QProgressBar(m_work))
+    , m_cancel(flatButton(tr("Cancel"), m_work))
+{
+    m_sentence->setWordWrap(true);
+    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_bar->setFixedWidth(160);
+    m_bar->setTextVisible(false);
+    m_fade.setSingleShot(true);
+    auto *work = new QHBoxLayout(m_work);
+    work->setContentsMargins(0, 0, 0, 0);
+    for (QWidget *widget : {static_cast<QWidget *>(m_workTitle), static_cast<QWidget *>(m_bar),
+                            static_cast<QWidget *>(m_cancel)})
+        work->addWidget(widget);
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins(12, 2, 8, 2);
+    layout->addWidget(m_mark);
+    layout->addWidget(m_sentence, 1);
+    layout->addWidget(m_undo);
+    layout->addWidget(m_dismiss);
+    layout->addWidget(m_work);
+    setMinimumHeight(36);
+    connect(m_undo, &QPushButton::clicked, this, &MessageLine::undoWanted);
+    connect(m_dismiss, &QPushButton::clicked, this, &MessageLine::clear);
+    connect(&m_fade, &QTimer::timeout, this, &MessageLine::clear);
+    connect(&m_poll, &QTimer::timeout, this, &MessageLine::updateProgress);
+    connect(m_cancel, &QPushButton::clicked, this, [this] {
+        if (m_progress)
+            m_progress->cancel();
+        m_cancel->setEnabled(false);
+    });
+    clear();
+    m_work->hide();
+}
+
+void MessageLine::say(const QString &sentence, bool isUndoable)
+{
+    set(sentence, isUndoable, false);
+    m_fade.start(showMilliseconds);
+}
+
+void MessageLine::complain(const QString &sentence)
+{
+    m_fade.stop();
+    set(sentence, false, true);
+}
+
+void MessageLine::set(const QString &sentence, bool isUndoable, bool isComplaint)
+{
+    m_sentence->setText(sentence);
+    m_mark->setText(isComplaint ? QStringLiteral("!") : QString());
+    m_mark->setVisible(isComplaint);
+    QFont bold = font();
+    bold.setBold(true);
+    m_mark->setFont(bold);
+    m_undo->setVisible(isUndoable);
+    m_dismiss->setVisible(isComplaint);
+    setAccessibleName(sentence);
+    QAccessibleEvent event(this, QAccessible::Alert);
+    QAccessible::updateAccessibility(&event);
+}
+
+void MessageLine::clear()
+{
+    m_sentence->clear();
+    m_mark->hide();
+    m_undo->hide();
+    m_dismiss->hide();
+}
+
+QString MessageLine::text() const
+{
+    return m_sentence->text();
+}
+
+void MessageLine::follow(const std::shared_ptr<Progress> &progress)
+{
+    m_progress = progress;
+    m_startedAt = QDateTime::currentMSecsSinceEpoch();
+    m_cancel->setEnabled(true);
+    m_work->show();
+    updateProgress();
+    m_poll.start(pollMilliseconds);
+}
+
+void MessageLine::forget(const std::shared_ptr<Progress> &progress)
+{
+    if (m_progress != progress)
+        return;
+    m_progress.reset();
+    m_poll.stop();
+    m_work->hide();
+}
+
+void MessageLine::updateProgress()
+{
+    const qint64 done = m_progress->done();
+    const qint64 total = m_progress->total();
+    m_bar->setMaximum(total > 0 ? 1000 : 0);
+    m_bar->setValue(total > 0 ? int(done * 1000 / total) : 0);
+    QString words = m_progress->title();
+    const qint64 spent = QDateTime::currentMSecsSinceEpoch() - m_startedAt;
+    if (total > 0 && done > 0) {
+        words = tr("%1: %2 of %3").arg(words).arg(done).arg(total);
+        const qint64 left = spent * (total - done) / done / 1000;
+        if (spent > 3000 && left > 1)
+            words = tr("%1, about %n s to go", nullptr, int(left)).arg(words);
+    }
+    m_workTitle->setText(words);
+}
+
+} // namespace lastrivet::ui

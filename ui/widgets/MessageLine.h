@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QTimer>
+#include <QWidget>
+
+#include <memory>
+
+class QLabel;
+class QProgressBar;
+class QPushButton;
+
+namespace lastrivet::ui {
+
+class Progress;
+
+/// The line at the foot of the window: what just happened, with undo; what is being worked on, with
+/// cancel.
+class MessageLine final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MessageLine(QWidget *parent = nullptr);
+
+    /// Stays for a while.
+    void say(const QString &sentence, bool isUndoable);
+    /// Stays until it is dismissed or something else is said.
+    void complain(const QString &sentence);
+    void follow(const std::shared_ptr<Progress> &progress);
+    void forget(const std::shared_ptr<Progress> &progress);
+    QString text() const;
+
+Q_SIGNALS:
+    void undoWanted();
+
+private:
+    void set(const QString &sentence, bool isUndoable, bool isComplaint);
+    void clear();
+    void updateProgress();
+
+    QLabel *m_mark;
+    QLabel *m_sentence;
+    QPushButton *m_undo;
+    QPushButton *m_dismiss;
+    QWidget *m_work;
+    QLabel *m_workTitle;
+    QProgressBar *m_bar;
+    QPushButton *m_cancel;
+    QTimer m_fade;
+    QTimer m_poll;
+    std::shared_ptr<Progress> m_progress;
+    qint64 m_startedAt = 0;
+};
+
+} // namespace lastrivet::ui
