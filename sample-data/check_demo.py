@@ -36,10 +36,10 @@ STATES = ("closed", "closed_early", "clear", "ready_to_sign", "ready_to_inspect"
 # Rules that a visitor of the demo meets somewhere among the blockers.
 RULES = (
     "unsigned-hold-point", "outdated-sign-off", "signature-without-sheet", "open-squawk",
-    "undone-step", "thin-record", "failed-sample", "undecided-deviation", "rejected-deviation-built", "open-bulletin",
-    "filed-above", "fastener-not-fitted", "loose-fastener", "unlocked-fastener",
-    "unmarked-fastener", "torque-out-of-limits", "measurement-missing",
-    "measurement-out-of-limits", "missing-part", "expired-material", "curing-material",
+    "undone-step", "thin-record", "failed-sample", "undecided-deviation",
+    "rejected-deviation-built", "open-bulletin", "filed-above", "fastener-not-fitted",
+    "loose-fastener", "unlocked-fastener", "unmarked-fastener", "torque-out-of-limits",
+    "measurement-missing", "measurement-out-of-limits", "missing-part", "expired-material", "curing-material",
     "cure-time-unknown", "inner-closing-open", "inner-closed-early", "too-few-photos",
     "stale-photos", "uncalibrated-tool", "unticked-check",
 )

@@ -7,8 +7,8 @@ from demo.tables import rows
 EMPTY_ARM_UNIT = "mm"
 
 
-def add_credit(records, log_pictures):
-    """`log_pictures` gives the pictures of a part that show the builder at work."""
+def add_credit(records, pictures_of):
+    """`pictures_of` gives the pictures of parts that show the builder at work."""
     for n, cells in enumerate(rows("credit.txt", 8)):
         section, task, kit, paid, assembled, made, parts, _ = cells
         tenths = [int(t) for t in (kit, paid, assembled, made)]
@@ -18,7 +18,7 @@ def add_credit(records, log_pictures):
             not_applicable=True if not any(tenths) else None, kit_tenths=tenths[0] or None,
             commercial_tenths=tenths[1] or None, assembly_tenths=tenths[2] or None,
             fabrication_tenths=tenths[3] or None, component_ids=records.ids("component", codes),
-            media_ids=log_pictures(codes))
+            media_ids=pictures_of(codes))
 
 
 def add_equipment(records):

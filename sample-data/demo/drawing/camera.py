@@ -6,7 +6,7 @@ import random
 
 from PIL import Image
 
-from demo.drawing import details, structure
+from demo.drawing import defects, details, structure, workshop
 from demo.drawing.pen import Pen
 
 LANDSCAPE, PORTRAIT = (1600, 1200), (1200, 1600)
@@ -18,7 +18,10 @@ DATE_TIME, DATE_TIME_ORIGINAL, OFFSET_TIME_ORIGINAL = 0x0132, 0x9003, 0x9011
 
 
 def scene(name):
-    return getattr(details, name, None) or getattr(structure, name)
+    for drawings in (structure, workshop, details, defects):
+        if hasattr(drawings, name):
+            return getattr(drawings, name)
+    raise ValueError(f"no drawing {name}")
 
 
 def draw(name, part, seed, upright):
