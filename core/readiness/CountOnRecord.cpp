@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/CountOnRecord.h"
+
+#include <algorithm>
+
+namespace lastrivet::readiness {
+
+namespace {
+
+template <class Record>
+std::int64_t existing(const Judgement &judgement, const ByPlace<OfStep<Record>> &filed)
+{
+    std::int64_t count = 0;
+    judgement.forEachIn(
+        filed, [&](const OfStep<Record> &entry) { count += judgement.exists(*entry.record); });
+    return count;
+}
+
+template <class Records, class Counted>
+std::int64_t countIf(const Records &records, Counted counted)
+{
+    return std::count_if(records.begin(), records.end(), counted);
+}
+
+} // namespace
+
+OnRecord countOnRecord(const Judgement &judgement)
+{
+    const Ground &ground = judgement.ground();
+    OnRecord counted;
+    judgement.forEachIn(ground.steps,
+                        [&](const Step *step) { counted.steps += judgement.exists(*step); });
+    judgement.forEachIn(ground.sessions, [&](const OfStep<WorkSession> &entry) {
+        counted.sessions += judgement.counts(entry.record->began);
+    });
+    judgement.forEachIn(ground.material_uses, [&](const OfStep<MaterialUse> &entry) {
+        counted.material_uses += judgement.counts(entry.record->used_on);
+    });
+    counted.photos = std::int64_t(judgement.countedPhotos().size());
+    counted.squawks = countIf(judgement.squawks(), [&](const Squawk *squawk) {
+        return judgement.counts(squawk->found_on);
+    });
+    counted.deviations = countIf(judgement.deviations(), [&](const Deviation *deviation) {
+        return judgement.counts(deviation->raised_on);
+    });
+    counted.bulletins = countIf(judgement.bulletins(), [&](const Bulletin *bulletin) {
+        return judgement.counts(bulletin->received_on);
+    });
+    counted.fasteners = existing(judgement, ground.fasteners);
+    counted.measurements = existing(judgement, ground.measurements);
+    counted.part_lines = existing(judgement, ground.part_lines);
+    const auto &checks = judgement.here().checks;
+    counted.checks = countIf(checks, [&](const Check *check) { return judgement.exists(*check); });
+    counted.checks_done =
+        countIf(checks, [&](const Check *check) { return judgement.counts(check->done_on); });
+    return counted;
+}
+
+bool isBegun(const Judgement &judgement, const OnRecord &counted)
+{
+    bool begun = counted.sessions > 0 || counted.photos > 0 || counted.material_uses > 0;
+    judgement.forEachIn(judgement.ground().steps, [&](const Step *step) {
+        begun = begun || judgement.counts(step->done_on);
+    });
+    judgement.forEachIn(judgement.ground().fasteners, [&](const OfStep<Fastener> &entry) {
+        begun = begun || judgement.counts(entry.record->fitted_on);
+    });
+    return begun;
+}
+
+} // namespace lastrivet::readiness

@@ -1,0 +1,15 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/readiness/Judgement.h"
+
+namespace lastrivet::readiness {
+
+/// Counts what is on record in the reach by the moment judged, excused or not.
+OnRecord countOnRecord(const Judgement &judgement);
+
+/// True when work of any kind was recorded in the reach by the moment judged.
+bool isBegun(const Judgement &judgement, const OnRecord &counted);
+
+} // namespace lastrivet::readiness

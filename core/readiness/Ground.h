@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/readiness/ByPlace.h"
+#include "core/readiness/PartTree.h"
+#include "core/records/Records.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <utility>
+#include <vector>
+
+namespace lastrivet::readiness {
+
+/// What a closing has to do with, found once: its reach, the boxes inside it, its hold points.
+struct ClosingGround {
+    const Closing *closing = nullptr;
+    bool isAircraft = false;
+    std::vector<Stretch> reach;
+    /// The other permanent region closings whose part lies in the reach, by position in `closings`.
+    std::vector<std::size_t> inner;
+    std::vector<const HoldPoint *> hold_points;
+    std::vector<const Check *> checks;
+    std::vector<const Step *> closing_steps;
+    std::vector<const Step *> inner_closing_steps;
+    std::vector<const Media *> media;
+    bool hasDocument = false;
+};
+
+/// A picture of the inside, and the record that brings it to a place.
+struct PlacedPicture {
+    const Media *media = nullptr;
+    RecordRef through{RecordType::Media, 0};
+};
+
+/// All live records, filed by part and by closing: what every judgement looks things up in.
+///
+/// Refers to the records and must not outlive them.
+class Ground {
+public:
+    explicit Ground(const Records &records);
+
+    const Records &records;
+    PartTree tree;
+    std::vector<ClosingGround> closings;
+
+    ByPlace<const Step *> steps;
+    ByPlace<OfStep<WorkSession>> sessions;
+    ByPlace<const Squawk *> squawks;
+    /// Squawks under each part that fixing them needs access to.
+    ByPlace<const Squawk *> access;
+    ByPlace<const Deviation *> deviations;
+    ByPlace<const Bulletin *> bulletins;
+    ByPlace<OfStep<Fastener>> fasteners;
+    ByPlace<OfStep<Measurement>> measurements;
+    ByPlace<OfStep<PartLine>> part_lines;
+    ByPlace<OfStep<MaterialUse>> material_uses;
+    ByPlace<PlacedPicture> pictures;
+
+    /// What names no part: seen by the closing of scope aircraft.
+    std::vector<const Squawk *> squawks_without_place;
+    std::vector<const Deviation *> deviations_without_place;
+    std::vector<const Bulletin *> bulletins_without_place;
+    std::vector<PlacedPicture> pictures_without_place;
+
+    /// The position of a live closing in `closings`.
+    std::optional<std::size_t> closingIndex(Id<Closing> id) const;
+    /// Live sign-offs of a hold point, by id.
+    const std::vector<const SignOff *> &signOffs(Id<HoldPoint> id) const;
+    /// Live sessions on a step.
+    const std::vector<const WorkSession *> &sessionsOn(Id<Step> id) const;
+    /// Live measurements of the same thing: one part, one `what`.
+    const std::vector<OfStep<Measurement>> &repeats(const Measurement &measurement) const;
+    /// True when a live squawk came from the inspection.
+    bool hasFindings(Id<Inspection> id) const;
+
+private:
+    using Repeated = std::pair<std::int64_t, std::string_view>;
+
+    void fileClosings();
+    void fileSteps();
+    void fileSquawks();
+    void filePapers();
+    void fileWork();
+    void filePictures();
+    void fileHoldPoints();
+    void findInner();
+
+    std::unordered_map<std::int64_t, std::size_t> m_closingIndex;
+    std::unordered_map<std::int64_t, std::vector<const SignOff *>> m_signOffs;
+    std::unordered_map<std::int64_t, std::vector<const WorkSession *>> m_sessionsOn;
+    std::map<Repeated, std::vector<OfStep<Measurement>>> m_repeats;
+    std::unordered_map<std::int64_t, bool> m_hasFindings;
+};
+
+/// True when the record counts anywhere.
+template <class Record> bool isLive(const Record &record)
+{
+    return !record.withdrawn_on;
+}
+
+} // namespace lastrivet::readiness

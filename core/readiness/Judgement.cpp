@@ -1,0 +1,159 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Judgement.h"
+
+#include <algorithm>
+
+namespace lastrivet::readiness {
+
+namespace {
+
+template <class Record> void sortOut(std::vector<const Record *> &records)
+{
+    std::sort(records.begin(), records.end(),
+              [](const Record *a, const Record *b) { return a->id < b->id; });
+    records.erase(std::unique(records.begin(), records.end()), records.end());
+}
+
+} // namespace
+
+Judgement::Judgement(const Ground &ground, const Profile &profile, Verdicts &verdicts,
+                     std::size_t closing, Moment at, Moment asOf, Looking looking)
+    : Reckoning(at, asOf)
+    , m_ground(ground)
+    , m_profile(profile)
+    , m_verdicts(verdicts)
+    , m_closing(closing)
+    , m_looking(looking)
+{
+}
+
+bool Judgement::holdsThis(const IdSet<Closing> &closings) const
+{
+    return std::binary_search(closings.begin(), closings.end(), closing().id);
+}
+
+bool Judgement::isExcused(const Step &step) const
+{
+    return step.closes == closing().id || holdsThis(step.may_follow);
+}
+
+bool Judgement::isExcused(const Check &check) const
+{
+    return holdsThis(check.may_follow);
+}
+
+bool Judgement::isExcused(const OfStep<WorkSession> &session) const
+{
+    return session.step && isExcused(*session.step);
+}
+
+bool Judgement::reaches(Id<Component> part) const
+{
+    const auto place = m_ground.tree.placeOf(part);
+    return place && holds(here().reach, *place);
+}
+
+std::vector<Place> Judgement::placesAbove() const
+{
+    std::vector<Place> places;
+    for (const auto part : closing().encloses) {
+        const auto place = m_ground.tree.placeOf(part);
+        for (auto above = place ? m_ground.tree.parentOf(*place) : std::nullopt; above;
+             above = m_ground.tree.parentOf(*above))
+            places.push_back(*above);
+    }
+    std::sort(places.begin(), places.end());
+    places.erase(std::unique(places.begin(), places.end()), places.end());
+    return places;
+}
+
+std::vector<const Squawk *> Judgement::squawks() const
+{
+    std::vector<const Squawk *> all;
+    forEachIn(m_ground.squawks, [&](const Squawk *squawk) { all.push_back(squawk); });
+    if (here().isAircraft)
+        all.insert(all.end(), m_ground.squawks_without_place.begin(),
+                   m_ground.squawks_without_place.end());
+    return all;
+}
+
+std::vector<const Deviation *> Judgement::deviations() const
+{
+    std::vector<const Deviation *> all;
+    forEachIn(m_ground.deviations, [&](const Deviation *deviation) { all.push_back(deviation); });
+    if (here().isAircraft)
+        all.insert(all.end(), m_ground.deviations_without_place.begin(),
+                   m_ground.deviations_without_place.end());
+    sortOut(all);
+    return all;
+}
+
+std::vector<const Bulletin *> Judgement::bulletins() const
+{
+    std::vector<const Bulletin *> all;
+    forEachIn(m_ground.bulletins, [&](const Bulletin *bulletin) { all.push_back(bulletin); });
+    if (here().isAircraft)
+        all.insert(all.end(), m_ground.bulletins_without_place.begin(),
+                   m_ground.bulletins_without_place.end());
+    sortOut(all);
+    return all;
+}
+
+bool Judgement::pictureCounts(const PlacedPicture &picture) const
+{
+    const Records &records = m_ground.records;
+    const std::int64_t id = picture.through.id;
+    switch (picture.through.type) {
+    case RecordType::Step:
+        return exists(*records.find(Id<Step>{id}));
+    case RecordType::Fastener:
+        return exists(*records.find(Id<Fastener>{id}));
+    case RecordType::Measurement:
+        return exists(*records.find(Id<Measurement>{id}));
+    case RecordType::PartLine:
+        return exists(*records.find(Id<PartLine>{id}));
+    default:
+        return true;
+    }
+}
+
+std::vector<const Media *> Judgement::countedPhotos() const
+{
+    std::vector<const Media *> photos;
+    const auto add = [&](const Media &media) {
+        if (counts(media.taken_on ? media.taken_on : media.imported_on))
+            photos.push_back(&media);
+    };
+    const auto addPlaced = [&](const PlacedPicture &picture) {
+        if (pictureCounts(picture))
+            add(*picture.media);
+    };
+    for (const Media *media : here().media)
+        add(*media);
+    forEachIn(m_ground.pictures, addPlaced);
+    if (here().isAircraft)
+        std::for_each(m_ground.pictures_without_place.begin(),
+                      m_ground.pictures_without_place.end(), addPlaced);
+    sortOut(photos);
+    return photos;
+}
+
+const SignOff *Judgement::latestSignOff(const HoldPoint &point) const
+{
+    std::vector<const SignOff *> counted;
+    for (const SignOff *signOff : m_ground.signOffs(point.id)) {
+        if (counts(signOff->signed_on))
+            counted.push_back(signOff);
+    }
+    return latestOf(counted, [](const SignOff &signOff) { return *signOff.signed_on; });
+}
+
+Moment endOf(const WorkSession &session)
+{
+    if (!session.began->hasTime() || !session.minutes)
+        return *session.began;
+    return session.began->plusMinutes(session.minutes->count()).value_or(*session.began);
+}
+
+} // namespace lastrivet::readiness

@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/profiles/Profile.h"
+#include "core/readiness/Answer.h"
+#include "core/readiness/Ground.h"
+#include "core/readiness/Reckoning.h"
+
+#include <optional>
+#include <vector>
+
+namespace lastrivet::readiness {
+
+class Verdicts;
+
+/// Which records a rule looks at: those that count for the closing, or those excused from it.
+enum class Looking { AtWhatCounts, AtWhatIsExcused };
+
+/// A closing judged at a moment: what counts, what is excused, and what lies in reach.
+class Judgement : public Reckoning {
+public:
+    Judgement(const Ground &ground, const Profile &profile, Verdicts &verdicts, std::size_t closing,
+              Moment at, Moment asOf, Looking looking = Looking::AtWhatCounts);
+
+    const Ground &ground() const { return m_ground; }
+    const Profile &profile() const { return m_profile; }
+    Verdicts &verdicts() const { return m_verdicts; }
+    const ClosingGround &here() const { return m_ground.closings[m_closing]; }
+    const Closing &closing() const { return *here().closing; }
+    bool isExcused(const Step &step) const;
+    bool isExcused(const Check &check) const;
+    bool isExcused(const OfStep<WorkSession> &session) const;
+    /// For records with a step and closings that they may follow themselves.
+    template <class Record> bool isExcused(const OfStep<Record> &entry) const
+    {
+        return holdsThis(entry.record->may_follow) || (entry.step && isExcused(*entry.step));
+    }
+    /// True when the record is one of those that are looked at.
+    template <class Entry> bool concerns(const Entry &entry) const
+    {
+        return isExcused(entry) == (m_looking == Looking::AtWhatIsExcused);
+    }
+
+    bool reaches(Id<Component> part) const;
+    /// Calls `body` with every entry filed in the reach.
+    template <class Entry, class Body>
+    void forEachIn(const ByPlace<Entry> &filed, Body &&body) const
+    {
+        for (const Stretch &stretch : here().reach) {
+            for (const Entry &entry : filed.in(stretch))
+                body(entry);
+        }
+    }
+    /// The proper ancestors of the parts that the closing encloses.
+    std::vector<Place> placesAbove() const;
+    std::vector<const Squawk *> squawks() const;
+    std::vector<const Deviation *> deviations() const;
+    std::vector<const Bulletin *> bulletins() const;
+    /// Distinct pictures of the inside by this moment.
+    std::vector<const Media *> countedPhotos() const;
+
+    /// The latest sign-off of the hold point that counts, or null.
+    const SignOff *latestSignOff(const HoldPoint &point) const;
+    bool isWaived(const HoldPoint &point) const { return counts(point.waived_on); }
+
+private:
+    bool holdsThis(const IdSet<Closing> &closings) const;
+    bool pictureCounts(const PlacedPicture &picture) const;
+
+    const Ground &m_ground;
+    const Profile &m_profile;
+    Verdicts &m_verdicts;
+    std::size_t m_closing;
+    Looking m_looking;
+};
+
+/// The end of a session: its beginning plus its minutes when both the time and the minutes are
+/// known.
+Moment endOf(const WorkSession &session);
+
+/// True for accepted, with findings or without.
+inline bool isAccepted(const SignOff &signOff)
+{
+    return signOff.result != SignOffResult::Rejected;
+}
+
+/// The greatest id among those that no other is after; null for none. `moment` must be set on each.
+template <class Record, class MomentOf>
+const Record *latestOf(const std::vector<const Record *> &records, MomentOf moment)
+{
+    const Record *latest = nullptr;
+    for (const Record *candidate : records) {
+        bool isBeaten = false;
+        for (const Record *other : records)
+            isBeaten = isBeaten || after(moment(*other), moment(*candidate));
+        if (!isBeaten && (!latest || candidate->id > latest->id))
+            latest = candidate;
+    }
+    return latest;
+}
+
+} // namespace lastrivet::readiness

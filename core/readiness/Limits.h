@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace lastrivet::readiness {
+
+/// True when the value is below the minimum or above the maximum, where they are set.
+///
+/// Values are typed in decimals: 55.3 less a drag of 5.3 is 50 and within 50 to 70, whatever binary
+/// fractions make of it. Hence a slack far below anything a tool can show.
+inline bool isOutside(double value, std::optional<double> minimum, std::optional<double> maximum)
+{
+    const double slack = 1e-9 * std::max(1.0, std::abs(value));
+    return (minimum && value < *minimum - slack) || (maximum && value > *maximum + slack);
+}
+
+} // namespace lastrivet::readiness

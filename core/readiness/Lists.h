@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/readiness/Answer.h"
+#include "core/readiness/Verdicts.h"
+
+// What follows from the verdicts: each list in the file named after it. `answer` holds the closings
+// already.
+namespace lastrivet::readiness {
+
+/// Open things inside boxes that are closed, with the closings to reopen.
+std::vector<RecordAndClosings> outOfReach(Verdicts &verdicts, const Answer &answer);
+/// What closings that may be next would bury: advice, and what may follow but is not done.
+std::vector<LastChance> lastChances(Verdicts &verdicts, const Answer &answer);
+/// Steps that can be worked on now, the most useful first.
+std::vector<Id<Step>> workableSteps(const Verdicts &verdicts, const Answer &answer);
+/// Which closings one visit could cover, after how much more work.
+std::vector<VisitPlanRow> visitPlan(const Verdicts &verdicts, const Answer &answer);
+/// Records that alone keep closings open, those that keep most open first.
+std::vector<RecordAndClosings> unlocking(const Answer &answer);
+/// Holes in the records themselves.
+std::vector<ToComplete> gaps(const Verdicts &verdicts, const Answer &answer);
+/// The worst state at or below each part.
+std::vector<Badge> badges(const Ground &ground, const Answer &answer);
+
+inline bool isClosed(State state)
+{
+    return state == State::Closed || state == State::ClosedEarly;
+}
+
+/// By record name, then id.
+inline bool namedBefore(RecordRef a, RecordRef b)
+{
+    return a.type != b.type ? word(a.type) < word(b.type) : a.id < b.id;
+}
+
+} // namespace lastrivet::readiness

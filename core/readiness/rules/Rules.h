@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/readiness/Findings.h"
+#include "core/readiness/Judgement.h"
+
+#include <span>
+
+/// One function per rule, each in the file named after it: adds what the rule finds.
+namespace lastrivet::readiness::rules {
+
+void cureTimeUnknown(const Judgement &judgement, Findings &findings);
+void curingMaterial(const Judgement &judgement, Findings &findings);
+void expiredMaterial(const Judgement &judgement, Findings &findings);
+void failedSample(const Judgement &judgement, Findings &findings);
+void fastenerNotFitted(const Judgement &judgement, Findings &findings);
+void filedAbove(const Judgement &judgement, Findings &findings);
+void innerClosedEarly(const Judgement &judgement, Findings &findings);
+void innerClosingOpen(const Judgement &judgement, Findings &findings);
+void looseFastener(const Judgement &judgement, Findings &findings);
+void measurementMissing(const Judgement &judgement, Findings &findings);
+void measurementOutOfLimits(const Judgement &judgement, Findings &findings);
+void missingPart(const Judgement &judgement, Findings &findings);
+void openBulletin(const Judgement &judgement, Findings &findings);
+void openSquawk(const Judgement &judgement, Findings &findings);
+void outdatedSignOff(const Judgement &judgement, Findings &findings);
+void rejectedDeviationBuilt(const Judgement &judgement, Findings &findings);
+void signatureWithoutSheet(const Judgement &judgement, Findings &findings);
+void stalePhotos(const Judgement &judgement, Findings &findings);
+void thinRecord(const Judgement &judgement, Findings &findings);
+void tooFewPhotos(const Judgement &judgement, Findings &findings);
+void torqueOutOfLimits(const Judgement &judgement, Findings &findings);
+void uncalibratedTool(const Judgement &judgement, Findings &findings);
+void undecidedDeviation(const Judgement &judgement, Findings &findings);
+void undoneStep(const Judgement &judgement, Findings &findings);
+/// Of the undone steps only those in the reach, not those before a closing step.
+void undoneStepInReach(const Judgement &judgement, Findings &findings);
+void unlockedFastener(const Judgement &judgement, Findings &findings);
+void unmarkedFastener(const Judgement &judgement, Findings &findings);
+void unsignedHoldPoint(const Judgement &judgement, Findings &findings);
+void untickedCheck(const Judgement &judgement, Findings &findings);
+
+/// How a rule is used.
+struct Entry {
+    Rule rule;
+    void (*find)(const Judgement &, Findings &);
+    /// What it finds inside a closed box is out of reach.
+    bool buries = false;
+    /// A record may be excused from it; then it is told while there is still access.
+    bool excuses = false;
+    /// In place of `find` where only the reach is searched.
+    void (*findInReach)(const Judgement &, Findings &) = nullptr;
+};
+
+/// All rules, in alphabetical order of their names.
+std::span<const Entry> all();
+
+} // namespace lastrivet::readiness::rules
