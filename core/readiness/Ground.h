@@ -31,12 +31,6 @@ struct ClosingGround {
     bool hasDocument = false;
 };
 
-/// A picture of the inside, and the record that brings it to a place.
-struct PlacedPicture {
-    const Media *media = nullptr;
-    RecordRef through{RecordType::Media, 0};
-};
-
 /// All live records, filed by part and by closing: what every judgement looks things up in.
 ///
 /// Refers to the records and must not outlive them.
@@ -59,13 +53,14 @@ public:
     ByPlace<OfStep<Measurement>> measurements;
     ByPlace<OfStep<PartLine>> part_lines;
     ByPlace<OfStep<MaterialUse>> material_uses;
-    ByPlace<PlacedPicture> pictures;
+    /// Pictures of the inside, by the parts that they or what they are linked to are about.
+    ByPlace<const Media *> pictures;
 
     /// What names no part: seen by the closing of scope aircraft.
     std::vector<const Squawk *> squawks_without_place;
     std::vector<const Deviation *> deviations_without_place;
     std::vector<const Bulletin *> bulletins_without_place;
-    std::vector<PlacedPicture> pictures_without_place;
+    std::vector<const Media *> pictures_without_place;
 
     /// The position of a live closing in `closings`.
     std::optional<std::size_t> closingIndex(Id<Closing> id) const;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Ground.h"
 
+#include "core/records/Description.h"
+
 namespace lastrivet::readiness {
 
 namespace {
@@ -65,16 +67,15 @@ void Ground::filePictures()
             }
             if (!isPicture)
                 continue;
-            const PlacedPicture picture{&media, {link.subject, link.id}};
             forEachPart(
-                records, picture.through,
+                records, {link.subject, link.id},
                 [&](Id<Component> part) {
                     if (const auto place = tree.placeOf(part))
-                        pictures.add(*place, picture);
+                        pictures.add(*place, &media);
                 },
                 [&] {
                     if (belongsToAircraft(link.subject))
-                        pictures_without_place.push_back(picture);
+                        pictures_without_place.push_back(&media);
                 });
         }
     }

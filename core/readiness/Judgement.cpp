@@ -100,24 +100,6 @@ std::vector<const Bulletin *> Judgement::bulletins() const
     return all;
 }
 
-bool Judgement::pictureCounts(const PlacedPicture &picture) const
-{
-    const Records &records = m_ground.records;
-    const std::int64_t id = picture.through.id;
-    switch (picture.through.type) {
-    case RecordType::Step:
-        return exists(*records.find(Id<Step>{id}));
-    case RecordType::Fastener:
-        return exists(*records.find(Id<Fastener>{id}));
-    case RecordType::Measurement:
-        return exists(*records.find(Id<Measurement>{id}));
-    case RecordType::PartLine:
-        return exists(*records.find(Id<PartLine>{id}));
-    default:
-        return true;
-    }
-}
-
 std::vector<const Media *> Judgement::countedPhotos() const
 {
     std::vector<const Media *> photos;
@@ -125,16 +107,13 @@ std::vector<const Media *> Judgement::countedPhotos() const
         if (counts(media.taken_on ? media.taken_on : media.imported_on))
             photos.push_back(&media);
     };
-    const auto addPlaced = [&](const PlacedPicture &picture) {
-        if (pictureCounts(picture))
-            add(*picture.media);
-    };
     for (const Media *media : here().media)
         add(*media);
-    forEachIn(m_ground.pictures, addPlaced);
-    if (here().isAircraft)
-        std::for_each(m_ground.pictures_without_place.begin(),
-                      m_ground.pictures_without_place.end(), addPlaced);
+    forEachIn(m_ground.pictures, [&](const Media *media) { add(*media); });
+    if (here().isAircraft) {
+        for (const Media *media : m_ground.pictures_without_place)
+            add(*media);
+    }
     sortOut(photos);
     return photos;
 }

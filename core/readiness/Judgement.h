@@ -66,7 +66,6 @@ public:
 
 private:
     bool holdsThis(const IdSet<Closing> &closings) const;
-    bool pictureCounts(const PlacedPicture &picture) const;
 
     const Ground &m_ground;
     const Profile &m_profile;

@@ -78,14 +78,12 @@ public:
     void gatherVisits(const HoldPoint &point)
     {
         for (const HoldPoint *other : m_judgement.here().hold_points) {
-            if (other == &point || !m_judgement.exists(*other))
+            if (other == &point)
                 continue;
             for (const SignOff *signOff : m_ground.signOffs(other->id))
                 addOnLaterDay(*signOff, *signOff->signed_on);
         }
         for (const Step *step : m_judgement.here().closing_steps) {
-            if (!m_judgement.exists(*step))
-                continue;
             for (const WorkSession *session : m_ground.sessionsOn(step->id)) {
                 if (!isOnOwnFinding(*session))
                     addOnLaterDay(*session, endOf(*session));
