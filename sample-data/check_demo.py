@@ -39,9 +39,9 @@ RULES = (
     "undone-step", "thin-record", "failed-sample", "undecided-deviation",
     "rejected-deviation-built", "open-bulletin", "filed-above", "fastener-not-fitted",
     "loose-fastener", "unlocked-fastener", "unmarked-fastener", "torque-out-of-limits",
-    "measurement-missing", "measurement-out-of-limits", "missing-part", "expired-material", "curing-material",
-    "cure-time-unknown", "inner-closing-open", "inner-closed-early", "too-few-photos",
-    "stale-photos", "uncalibrated-tool", "unticked-check",
+    "measurement-missing", "measurement-out-of-limits", "missing-part", "expired-material",
+    "curing-material", "cure-time-unknown", "inner-closing-open", "inner-closed-early",
+    "too-few-photos", "stale-photos", "uncalibrated-tool", "unticked-check",
 )
 DATE_TIME_ORIGINAL, OFFSET_TIME_ORIGINAL, EXIF_BLOCK, ORIENTATION = 0x9003, 0x9011, 0x8769, 0x0112
 

@@ -16,6 +16,7 @@ from demo.tables import rows
 ZONE = ZoneInfo("America/Edmonton")
 ORIENTATIONS = (1, 1, 6, 1, 3, 1, 6, 1, 8, 1)
 BEFORE_THE_END = (4, 38)
+POINTED_AT = {"wires": "grommet", "jam_nut": "jam nut", "bellcrank": "split pin"}
 LAST_IMPORT = "2026-11-24T21:10"
 
 
@@ -90,8 +91,7 @@ class Photographs:
             shot["row"] = self._records.add(
                 "media", ("photo", n), kind="photo", file=shot["file"], taken_on=shot["taken"],
                 imported_on=self._imported(shot["taken"]), shows=shot["shows"],
-                caption=shot["caption"], annotations=_annotations(shot["scene"]),
-                links=shot["links"])
+                caption=shot["caption"], links=shot["links"])
 
     def at_work_on(self, codes):
         """The ids of pictures with the builder at work, linked to one of the parts."""
@@ -152,9 +152,10 @@ class Photographs:
 def take(order):
     """Draws and stores one picture; what the row says of the file."""
     path, scene, part, seed, size, orientation, clock, offset = order
-    picture = camera.draw(scene, part, seed, size)
+    picture, focus = camera.draw(scene, part, seed, size)
     camera.write(path, picture, orientation, clock, offset)
-    return {**fingerprint(path), "width": size[0], "height": size[1]}
+    fields = {**fingerprint(path), "width": size[0], "height": size[1]}
+    return {**fields, "annotations": [_arrow(scene, *focus)]} if focus else fields
 
 
 def fingerprint(path):
@@ -180,10 +181,7 @@ def _links(records, names):
     return links
 
 
-def _annotations(scene):
-    """Arrows and circles are drawn beside the picture, in parts of its width and height."""
-    if scene == "wires":
-        return [{"shape": "arrow", "points": [0.62, 0.78, 0.72, 0.55], "text": "grommet"}]
-    if scene == "jam_nut":
-        return [{"shape": "circle", "points": [0.53, 0.52, 0.12], "text": "jam nut"}]
-    return []
+def _arrow(scene, x, y):
+    """An arrow drawn beside the picture, from its tail to its tip, in parts of width and height."""
+    tail = (round(x + (0.13 if x < 0.7 else -0.13), 3), round(y - 0.15, 3))
+    return {"shape": "arrow", "points": [*tail, x, y], "text": POINTED_AT[scene]}

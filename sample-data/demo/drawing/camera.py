@@ -25,11 +25,14 @@ def scene(name):
 
 
 def draw(name, part, seed, upright):
-    """The picture called `name`, upright, in the given size; the same for the same seed."""
+    """The picture called `name`, upright, in the given size; the same for the same seed.
+
+    With it comes the place that an arrow should point at, in parts of width and height, or None.
+    """
     rng = random.Random(seed)
     pen = Pen((upright[0] * 3 // 4, upright[1] * 3 // 4), rng)
     scene(name)(pen, part)
-    return pen.finished(upright)
+    return pen.finished(upright), pen.focus_seen
 
 
 def write(path, picture, orientation, taken, offset):

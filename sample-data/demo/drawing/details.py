@@ -67,6 +67,7 @@ def jam_nut(pen, part):
     pen.disc(pen.w * 0.44, y - 6, 10, (24, 24, 26))
     pen.tube((pen.w * 0.5, y + 12), (pen.w * 0.7, y + 16), 40, DARK)
     pen.nut(pen.w * 0.53, y + 12, 62, 0.3, sealed=pen.rng.choice(SEALS))
+    pen.focus = (pen.w * 0.53, y - 70)
     pen.ball(pen.w * 0.76, y + 18, 88, METAL)
     pen.disc(pen.w * 0.76, y + 18, 34, (20, 20, 22))
     for i in range(9):
@@ -105,6 +106,7 @@ def bellcrank(pen, part):
     pen.sheet(arm, METAL)
     pen.nut(x - 20, y - 10, 52, 0.2)
     pen.draw.line([(x - 60, y - 18), (x + 22, y + 2)], fill=(236, 236, 238), width=6)
+    pen.focus = (x - 20, y - 80)
     pen.nut(x - 236, y - 10, 30, 0.5, sealed=RED_SEAL)
     pen.nut(x + 4, y + 208, 30, 0.8, sealed=RED_SEAL)
 
@@ -120,6 +122,7 @@ def wires(pen, part):
         pen.box(x - 70, 0, x + 70, pen.h, tones, turned=True)
         pen.rivets((x + 50, 30), (x + 50, pen.h - 30), 14, 8, tones)
         pen.grommet(x, y, 64)
+    pen.focus = (spots[0][0], spots[0][1] - 80)
     _bundle(pen, [(-20, pen.h * 0.62), spots[0], (pen.w * 0.5, pen.h * 0.55), spots[1],
                   (pen.w + 20, pen.h * 0.4)])
 

@@ -29,6 +29,8 @@ class Pen:
         self.rng = rng
         self.image = Image.new("RGB", size)
         self.draw = ImageDraw.Draw(self.image)
+        # What an arrow beside the picture points at: where it is drawn, and where it is seen.
+        self.focus = self.focus_seen = None
         self._clear_shadows()
 
     # Surfaces
@@ -206,6 +208,11 @@ class Pen:
         room_w, room_h = self.w / 2 - reach_w * shrink, self.h / 2 - reach_h * shrink
         x = self.w / 2 + r.uniform(-room_w, room_w)
         y = self.h / 2 + r.uniform(-room_h, room_h)
+        if self.focus:
+            dx, dy = self.focus[0] - x, self.focus[1] - y
+            across = (dx * math.cos(turn) + dy * math.sin(turn)) / half_w
+            down = (dy * math.cos(turn) - dx * math.sin(turn)) / half_h
+            self.focus_seen = (round(0.5 + across / 2, 3), round(0.5 + down / 2, 3))
         corners = []
         for a, b in ((-1, -1), (-1, 1), (1, 1), (1, -1)):
             keystone = r.uniform(0.95, 1)

@@ -11,10 +11,10 @@ SHEET_SIZE, RECEIPT_SIZE = (1000, 1400), (640, 1000)
 
 def pdf(title, day, lines):
     """A page of text in one of the typefaces that every reader has; the bytes of the file."""
-    text = ["BT", "/F1 18 Tf", "1 0 0 1 64 770 Tm", f"({_quoted(title)}) Tj", "/F1 11 Tf",
-            "1 0 0 1 64 742 Tm", f"({day}) Tj"]
+    text = ["BT", "/F1 22 Tf", "1 0 0 1 64 770 Tm", f"({_quoted(title)}) Tj", "/F1 14 Tf",
+            "1 0 0 1 64 738 Tm", f"({day}) Tj"]
     for n, line in enumerate(lines):
-        text += [f"1 0 0 1 64 {708 - 22 * n} Tm", f"({_quoted(line)}) Tj"]
+        text += [f"1 0 0 1 64 {700 - 26 * n} Tm", f"({_quoted(line)}) Tj"]
     content = "\n".join([*text, "ET"]).encode("latin-1")
     objects = [
         b"<< /Type /Catalog /Pages 2 0 R >>",
