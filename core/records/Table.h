@@ -23,6 +23,11 @@ public:
     /// Inserts or replaces; `record` is of the table's record type.
     virtual void putAny(const void *record) = 0;
     virtual void erase(std::int64_t id) = 0;
+    /// Adds a record with this id, greater than all others, at its defaults and returns it to be
+    /// filled; valid until the table changes.
+    virtual void *appendAny(std::int64_t id) = 0;
+    /// The record, to be changed in place, or null; valid until the table changes.
+    virtual void *editAny(std::int64_t id) = 0;
     /// The first record with an id greater than `id`, or null: walks the table from 0.
     virtual const void *nextAny(std::int64_t id) const = 0;
     virtual std::int64_t greatestId() const = 0;
@@ -110,6 +115,20 @@ public:
 
     const void *findAny(std::int64_t id) const override { return find(Id<Record>{id}); }
     void putAny(const void *record) override { put(*static_cast<const Record *>(record)); }
+
+    void *appendAny(std::int64_t id) override
+    {
+        Record record;
+        record.id = Id<Record>{id};
+        put(std::move(record));
+        return &m_chunks.back()->back();
+    }
+    void *editAny(std::int64_t id) override
+    {
+        if (!find(Id<Record>{id}))
+            return nullptr;
+        return &*rowFor(own(*chunkFor(Id<Record>{id})), Id<Record>{id});
+    }
 
     void erase(std::int64_t id) override
     {
