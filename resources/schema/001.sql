@@ -743,3 +743,42 @@ CREATE TABLE "profile_copy" (
     "id" INTEGER PRIMARY KEY CHECK ("id" = 1),
     "content" TEXT NOT NULL
 ) STRICT;
+
+-- What was changed, when and by whom. Every other table above is a consequence of these rows.
+CREATE TABLE "journal" (
+    "seq" INTEGER PRIMARY KEY,
+    "change_id" TEXT NOT NULL,
+    "stamp" INTEGER NOT NULL,
+    "kind" TEXT NOT NULL,
+    "undoes" TEXT,
+    "who" TEXT,
+    "label" TEXT NOT NULL,
+    "schema" INTEGER NOT NULL,
+    "changeset" BLOB,
+    "origin_hash" BLOB,
+    "previous_hash" BLOB NOT NULL,
+    "hash" BLOB NOT NULL
+) STRICT;
+
+CREATE UNIQUE INDEX "journal_change_id" ON "journal" ("change_id");
+
+CREATE TRIGGER "journal_is_never_changed" BEFORE UPDATE ON "journal"
+BEGIN
+    SELECT RAISE (ABORT, 'the journal is append-only');
+END;
+
+CREATE TRIGGER "journal_is_never_shortened" BEFORE DELETE ON "journal"
+BEGIN
+    SELECT RAISE (ABORT, 'the journal is append-only');
+END;
+
+-- The words of the records; the program writes it, and can make it anew at any time.
+CREATE VIRTUAL TABLE "search" USING fts5 (
+    "title", "body", tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3'
+);
+
+-- Small things of this computer that are no records, such as a running timer.
+CREATE TABLE "local_state" (
+    "key" TEXT PRIMARY KEY,
+    "value" TEXT NOT NULL
+) STRICT, WITHOUT ROWID;

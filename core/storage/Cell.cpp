@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Cell.h"
+
+#include <sqlite3.h>
+
+namespace lastrivet::storage {
+
+namespace {
+
+template <class... Cases> struct Overloaded : Cases... {
+    using Cases::operator()...;
+};
+template <class... Cases> Overloaded(Cases...) -> Overloaded<Cases...>;
+
+std::string_view textOf(const SQLite::Column &column)
+{
+    const char *text = column.getText();
+    return {text, std::size_t(column.getBytes())};
+}
+
+Scalar momentOf(const SQLite::Column &column)
+{
+    const auto moment = Moment::parse(textOf(column));
+    return moment ? Scalar{*moment} : Scalar{};
+}
+
+Scalar flagOf(const SQLite::Column &column)
+{
+    const auto number = column.getInt64();
+    return number == 0 || number == 1 ? Scalar{number == 1} : Scalar{};
+}
+
+} // namespace
+
+Cell cellOf(const Scalar &value)
+{
+    return std::visit(Overloaded{[](std::monostate) { return Cell{}; },
+                                 [](bool flag) { return Cell{std::int64_t(flag)}; },
+                                 [](std::int64_t number) { return Cell{number}; },
+                                 [](double number) { return Cell{number}; },
+                                 [](std::string_view text) { return Cell{std::string(text)}; },
+                                 [](Moment moment) { return Cell{moment.text()}; }},
+                      value);
+}
+
+Cell cellOf(const SQLite::Column &column)
+{
+    switch (column.getType()) {
+    case SQLITE_INTEGER:
+        return column.getInt64();
+    case SQLITE_FLOAT:
+        return column.getDouble();
+    case SQLITE_NULL:
+        return {};
+    default:
+        return std::string(textOf(column));
+    }
+}
+
+Cell cellOf(sqlite3_value *value)
+{
+    switch (sqlite3_value_type(value)) {
+    case SQLITE_INTEGER:
+        return std::int64_t{sqlite3_value_int64(value)};
+    case SQLITE_FLOAT:
+        return sqlite3_value_double(value);
+    case SQLITE_NULL:
+        return {};
+    default: {
+        const auto *text = static_cast<const char *>(sqlite3_value_blob(value));
+        return text ? std::string(text, std::size_t(sqlite3_value_bytes(value))) : std::string();
+    }
+    }
+}
+
+void bind(SQLite::Statement &statement, int index, const Cell &cell)
+{
+    std::visit(Overloaded{[&](std::monostate) { statement.bind(index); },
+                          [&](std::int64_t number) { statement.bind(index, number); },
+                          [&](double number) { statement.bind(index, number); },
+                          [&](const std::string &text) { statement.bindNoCopy(index, text); }},
+               cell);
+}
+
+Scalar scalarOf(const Field &field, const SQLite::Column &column)
+{
+    const int type = column.getType();
+    switch (field.type) {
+    case FieldType::Bool:
+        return type == SQLITE_INTEGER ? flagOf(column) : Scalar{};
+    case FieldType::Real:
+        return type == SQLITE_FLOAT ? Scalar{column.getDouble()} : Scalar{};
+    case FieldType::Moment:
+        return type == SQLITE_TEXT ? momentOf(column) : Scalar{};
+    case FieldType::Id:
+    case FieldType::Ref:
+    case FieldType::Refs:
+    case FieldType::Int:
+        return type == SQLITE_INTEGER ? Scalar{column.getInt64()} : Scalar{};
+    default:
+        return type == SQLITE_TEXT ? Scalar{textOf(column)} : Scalar{};
+    }
+}
+
+} // namespace lastrivet::storage

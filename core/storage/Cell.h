@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Description.h"
+
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <cstdint>
+#include <string>
+#include <variant>
+#include <vector>
+
+struct sqlite3_value;
+
+namespace lastrivet::storage {
+
+/// A value as the record tables keep it.
+using Cell = std::variant<std::monostate, std::int64_t, double, std::string>;
+using Row = std::vector<Cell>;
+using Blob = std::vector<std::uint8_t>;
+
+Cell cellOf(const Scalar &value);
+Cell cellOf(const SQLite::Column &column);
+Cell cellOf(sqlite3_value *value);
+
+/// Binds without a copy: the cell outlives the statement's next step.
+void bind(SQLite::Statement &statement, int index, const Cell &cell);
+
+/// A column as the kind of value that the field takes; null when SQLite keeps another kind there.
+Scalar scalarOf(const Field &field, const SQLite::Column &column);
+
+} // namespace lastrivet::storage

@@ -1,0 +1,237 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Changeset.h"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <set>
+#include <sqlite3.h>
+
+namespace lastrivet::storage {
+
+namespace {
+
+void require(int code, sqlite3 *handle)
+{
+    if (code != SQLITE_OK)
+        throw SQLite::Exception(handle, code);
+}
+
+[[noreturn]] void refuse()
+{
+    throw UnreadableInput("The journal is damaged: a row's changes cannot be read.");
+}
+
+struct FreeBytes {
+    void operator()(void *bytes) const { sqlite3_free(bytes); }
+};
+using Bytes = std::unique_ptr<void, FreeBytes>;
+
+Blob blobOf(const Bytes &bytes, int count)
+{
+    const auto *first = static_cast<const std::uint8_t *>(bytes.get());
+    return first ? Blob(first, first + count) : Blob();
+}
+
+/// SQLite's functions take changesets as writable memory but only read them.
+void *raw(std::span<const std::uint8_t> changeset)
+{
+    return const_cast<std::uint8_t *>(changeset.data());
+}
+
+struct Operation {
+    const char *table = nullptr;
+    int columns = 0;
+    int code = 0;
+};
+
+Operation operationAt(sqlite3_changeset_iter *at)
+{
+    Operation operation;
+    int indirect = 0;
+    if (sqlite3changeset_op(at, &operation.table, &operation.columns, &operation.code, &indirect) !=
+        SQLITE_OK)
+        refuse();
+    return operation;
+}
+
+RowChange kindOf(int code)
+{
+    return code == SQLITE_INSERT   ? RowChange::Insert
+           : code == SQLITE_DELETE ? RowChange::Delete
+                                   : RowChange::Update;
+}
+
+using ValueOf = int (*)(sqlite3_changeset_iter *, int, sqlite3_value **);
+
+std::vector<std::optional<Cell>> cellsAt(sqlite3_changeset_iter *at, int columns, ValueOf valueOf)
+{
+    std::vector<std::optional<Cell>> cells{std::size_t(columns)};
+    for (int i = 0; i < columns; ++i) {
+        sqlite3_value *value = nullptr;
+        if (valueOf(at, i, &value) == SQLITE_OK && value)
+            cells[std::size_t(i)] = cellOf(value);
+    }
+    return cells;
+}
+
+void requireOurs(const Operation &operation, const RecordTable *table)
+{
+    const auto known = table ? table->columns().size() : 2;
+    if ((!table && operation.table != profileTable) || std::size_t(operation.columns) > known)
+        refuse();
+}
+
+ChangedRow rowAt(sqlite3_changeset_iter *at)
+{
+    const auto operation = operationAt(at);
+    ChangedRow row{
+        operation.table, findRecordTable(operation.table), kindOf(operation.code), {}, {}};
+    requireOurs(operation, row.recordTable);
+    if (operation.code != SQLITE_INSERT)
+        row.before = cellsAt(at, operation.columns, sqlite3changeset_old);
+    if (operation.code != SQLITE_DELETE)
+        row.after = cellsAt(at, operation.columns, sqlite3changeset_new);
+    if (!row.key(0) || !std::holds_alternative<std::int64_t>(*row.key(0)))
+        refuse();
+    return row;
+}
+
+using Step = std::function<void(sqlite3_changeset_iter *)>;
+
+void walk(std::span<const std::uint8_t> changeset, const Step &step)
+{
+    sqlite3_changeset_iter *at = nullptr;
+    if (sqlite3changeset_start(&at, int(changeset.size()), raw(changeset)) != SQLITE_OK)
+        refuse();
+    const std::unique_ptr<sqlite3_changeset_iter, int (*)(sqlite3_changeset_iter *)> owner(
+        at, sqlite3changeset_finalize);
+    int code = sqlite3changeset_next(at);
+    for (; code == SQLITE_ROW; code = sqlite3changeset_next(at))
+        step(at);
+    if (code != SQLITE_DONE)
+        refuse();
+}
+
+/// Where the key lies in a table, in the order of its columns; empty for no such table.
+std::vector<bool> keysOf(const Database &database, const std::string &table)
+{
+    std::vector<bool> keys;
+    SQLite::Statement column(database.sql(),
+                             R"(SELECT "pk" FROM pragma_table_info(?) ORDER BY "cid")");
+    column.bind(1, table);
+    while (column.executeStep())
+        keys.push_back(column.getColumn(0).getInt() > 0);
+    return keys;
+}
+
+/// SQLite passes over tables of another shape in silence; here that is an error.
+void requireSameShape(const Database &database, std::span<const std::uint8_t> changeset)
+{
+    std::set<std::string> seen;
+    walk(changeset, [&](sqlite3_changeset_iter *at) {
+        const auto operation = operationAt(at);
+        if (!seen.insert(operation.table).second)
+            return;
+        unsigned char *flags = nullptr;
+        int columns = 0;
+        if (sqlite3changeset_pk(at, &flags, &columns) != SQLITE_OK)
+            refuse();
+        const auto keys = keysOf(database, operation.table);
+        if (std::size_t(columns) > keys.size() ||
+            !std::equal(flags, flags + columns, keys.begin(),
+                        [](unsigned char a, bool b) { return (a != 0) == b; }))
+            throw UnreadableInput(
+                fmt::format("The journal speaks of a table {} of another shape.", operation.table));
+    });
+}
+
+int noteConflict(void *context, int, sqlite3_changeset_iter *at)
+{
+    auto &conflict = *static_cast<std::optional<Conflict> *>(context);
+    try {
+        const auto row = rowAt(at);
+        conflict = Conflict{std::string(row.table), recordOf(row)};
+    } catch (const std::exception &) {
+        conflict = Conflict{{}, {RecordType::Project, 1}};
+    }
+    return SQLITE_CHANGESET_ABORT;
+}
+
+} // namespace
+
+ChangeRecording::ChangeRecording(Database &database)
+{
+    sqlite3 *handle = database.sql().getHandle();
+    sqlite3_session *session = nullptr;
+    require(sqlite3session_create(handle, "main", &session), handle);
+    m_session.reset(session);
+    // By name: a session over all tables would take in the search index's own.
+    for (const auto &table : recordTables())
+        require(sqlite3session_attach(session, table.name().c_str()), handle);
+    require(sqlite3session_attach(session, std::string(profileTable).c_str()), handle);
+}
+
+void ChangeRecording::Delete::operator()(sqlite3_session *session) const
+{
+    sqlite3session_delete(session);
+}
+
+Blob ChangeRecording::changeset()
+{
+    void *bytes = nullptr;
+    int count = 0;
+    const int code = sqlite3session_changeset(m_session.get(), &count, &bytes);
+    const Bytes owner(bytes);
+    require(code, nullptr);
+    return blobOf(owner, count);
+}
+
+RecordRef recordOf(const ChangedRow &row)
+{
+    if (!row.recordTable)
+        return {RecordType::Project, 1};
+    return {row.recordTable->type(), std::get<std::int64_t>(*row.key(0))};
+}
+
+void forEachChange(std::span<const std::uint8_t> changeset,
+                   const std::function<void(const ChangedRow &)> &each)
+{
+    walk(changeset, [&](sqlite3_changeset_iter *at) { each(rowAt(at)); });
+}
+
+std::vector<RecordRef> touchedBy(std::span<const std::uint8_t> changeset)
+{
+    std::vector<RecordRef> touched;
+    forEachChange(changeset, [&](const ChangedRow &row) { touched.push_back(recordOf(row)); });
+    std::sort(touched.begin(), touched.end());
+    touched.erase(std::unique(touched.begin(), touched.end()), touched.end());
+    return touched;
+}
+
+Blob inverted(std::span<const std::uint8_t> changeset)
+{
+    void *bytes = nullptr;
+    int count = 0;
+    const int code = sqlite3changeset_invert(int(changeset.size()), raw(changeset), &count, &bytes);
+    const Bytes owner(bytes);
+    if (code != SQLITE_OK)
+        refuse();
+    return blobOf(owner, count);
+}
+
+std::optional<Conflict> apply(Database &database, std::span<const std::uint8_t> changeset)
+{
+    requireSameShape(database, changeset);
+    std::optional<Conflict> conflict;
+    sqlite3 *handle = database.sql().getHandle();
+    const int code = sqlite3changeset_apply(handle, int(changeset.size()), raw(changeset), nullptr,
+                                            noteConflict, &conflict);
+    if (code != SQLITE_OK && !conflict)
+        require(code, handle);
+    return conflict;
+}
+
+} // namespace lastrivet::storage

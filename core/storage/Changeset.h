@@ -1,0 +1,74 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/JournalEntry.h"
+#include "core/storage/Database.h"
+#include "core/storage/RecordTable.h"
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+
+struct sqlite3_session;
+
+namespace lastrivet::storage {
+
+/// Watches the record tables from its making on, and says what came of it.
+class ChangeRecording {
+public:
+    /// `database` outlives it.
+    explicit ChangeRecording(Database &database);
+
+    /// The net change so far, empty when there is none.
+    Blob changeset();
+
+private:
+    struct Delete {
+        void operator()(sqlite3_session *session) const;
+    };
+
+    std::unique_ptr<sqlite3_session, Delete> m_session;
+};
+
+/// One changed row of a changeset. Of an update it holds the key and what changed, nothing else.
+struct ChangedRow {
+    std::string_view table;
+    /// Null for the copy of the rule profile.
+    const RecordTable *recordTable;
+    RowChange kind;
+    std::vector<std::optional<Cell>> before;
+    std::vector<std::optional<Cell>> after;
+
+    /// The key's cells; of an update, the `before` has them.
+    const std::optional<Cell> &key(std::size_t column) const
+    {
+        return kind == RowChange::Insert ? after[column] : before[column];
+    }
+};
+
+/// The record that the row belongs to; the copy of the rule profile belongs to the project.
+RecordRef recordOf(const ChangedRow &row);
+
+/// Calls `each` for every row; throws `UnreadableInput` when the bytes are no changeset of ours.
+void forEachChange(std::span<const std::uint8_t> changeset,
+                   const std::function<void(const ChangedRow &)> &each);
+
+/// The records that a changeset touches, each once, in order.
+std::vector<RecordRef> touchedBy(std::span<const std::uint8_t> changeset);
+
+Blob inverted(std::span<const std::uint8_t> changeset);
+
+/// A row that is not as a changeset expects it.
+struct Conflict {
+    std::string table;
+    RecordRef record;
+};
+
+/// Applies all of it, or nothing and says where it did not fit. Throws when the tables have other
+/// keys or fewer columns than those that were recorded.
+std::optional<Conflict> apply(Database &database, std::span<const std::uint8_t> changeset);
+
+} // namespace lastrivet::storage

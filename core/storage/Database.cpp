@@ -1,0 +1,141 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Database.h"
+
+#include <fmt/format.h>
+#include <sqlite3.h>
+
+namespace lastrivet::storage {
+
+namespace {
+
+constexpr int busyMilliseconds = 2000;
+
+void configure(sqlite3 *handle, int option, int value)
+{
+    if (sqlite3_db_config(handle, option, value, nullptr) != SQLITE_OK)
+        throw Fault("This build of SQLite lacks a protection that project files need.");
+}
+
+void harden(SQLite::Database &sql)
+{
+    sqlite3 *handle = sql.getHandle();
+    configure(handle, SQLITE_DBCONFIG_DEFENSIVE, 1);
+    configure(handle, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0);
+    configure(handle, SQLITE_DBCONFIG_ENABLE_FKEY, 1);
+    configure(handle, SQLITE_DBCONFIG_DQS_DML, 0);
+    configure(handle, SQLITE_DBCONFIG_DQS_DDL, 0);
+    sqlite3_extended_result_codes(handle, 1);
+    // Without recursive triggers INSERT OR REPLACE would go round the journal's delete trigger.
+    sql.exec("PRAGMA cell_size_check=ON; PRAGMA recursive_triggers=ON; PRAGMA synchronous=FULL");
+}
+
+std::string escaped(const std::filesystem::path &file)
+{
+    std::string uri;
+    for (const char c : file.string()) {
+        if (c == '?' || c == '#' || c == '%')
+            uri += fmt::format("%{:02x}", static_cast<unsigned char>(c));
+        else
+            uri += c;
+    }
+    return uri;
+}
+
+SQLite::Database connect(const std::filesystem::path &file, Database::Access access)
+{
+    if (access == Database::Access::ReadWrite)
+        return {file.string(), SQLite::OPEN_READWRITE, busyMilliseconds};
+    const auto *immutable = access == Database::Access::Immutable ? "?immutable=1" : "";
+    return {fmt::format("file:{}{}", escaped(std::filesystem::absolute(file)), immutable),
+            SQLite::OPEN_READONLY | SQLite::OPEN_URI, busyMilliseconds};
+}
+
+} // namespace
+
+Database::Database(SQLite::Database sql)
+    : m_sql(std::move(sql))
+{
+    harden(m_sql);
+}
+
+Database::Database()
+    : Database(SQLite::Database(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE))
+{
+}
+
+Database::Database(const std::filesystem::path &file, Access access, Safety safety)
+    : Database(connect(file, access))
+{
+    if (access == Access::ReadWrite)
+        use(safety);
+}
+
+Database Database::create(const std::filesystem::path &file)
+{
+    return Database(SQLite::Database(
+        file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLITE_OPEN_EXCLUSIVE,
+        busyMilliseconds));
+}
+
+void Database::use(Safety safety)
+{
+    if (safety == Safety::WriteAhead) {
+        m_sql.exec("PRAGMA journal_mode=WAL");
+        return;
+    }
+    // Leaving write-ahead mode needs shared memory unless the file is held exclusively.
+    m_sql.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=DELETE;"
+               "PRAGMA locking_mode=NORMAL; SELECT count(*) FROM sqlite_schema");
+}
+
+void Database::run(std::string_view statements)
+{
+    m_sql.exec(std::string(statements));
+}
+
+std::int64_t Database::number(const std::string &query) const
+{
+    SQLite::Statement row(m_sql, query);
+    return row.executeStep() ? row.getColumn(0).getInt64() : 0;
+}
+
+std::string Database::text(const std::string &query) const
+{
+    SQLite::Statement row(m_sql, query);
+    return row.executeStep() ? row.getColumn(0).getString() : std::string();
+}
+
+void Database::closeUntouched()
+{
+    configure(m_sql.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1);
+}
+
+void throwFault(const SQLite::Exception &exception)
+{
+    const char *detail = exception.what();
+    switch (exception.getErrorCode() & 0xff) {
+    case SQLITE_FULL:
+        throw NotSaved("The disk is full; nothing was changed.");
+    case SQLITE_IOERR:
+        throw NotSaved(fmt::format("The disk could not be read or written ({}); nothing was "
+                                   "changed.",
+                                   detail));
+    case SQLITE_READONLY:
+    case SQLITE_CANTOPEN:
+    case SQLITE_PERM:
+        throw NotWritable(fmt::format("The project cannot be written ({}).", detail));
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        throw NotWritable("Another program holds the project's database just now.");
+    case SQLITE_NOTADB:
+        throw UnreadableInput("records.db is not a database.");
+    case SQLITE_CORRUPT:
+        throw UnreadableInput(
+            fmt::format("The database is damaged ({}); restore a backup.", detail));
+    default:
+        throw Fault(fmt::format("The database refused: {}.", detail));
+    }
+}
+
+} // namespace lastrivet::storage

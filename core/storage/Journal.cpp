@@ -1,0 +1,242 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Journal.h"
+
+#include "core/storage/Schema.h"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <openssl/rand.h>
+
+namespace lastrivet::storage {
+
+namespace {
+
+constexpr std::string_view entryColumns =
+    R"("seq","change_id","stamp","kind","undoes","who","label","schema","previous_hash","hash")";
+
+class ChainSum {
+public:
+    void add(std::string_view bytes)
+    {
+        m_sum.add(fmt::format("{}:", bytes.size()));
+        m_sum.add(bytes);
+        m_sum.add(",");
+    }
+    void add(const std::string &text) { add(std::string_view(text)); }
+    void add(const Blob &bytes)
+    {
+        add(std::string_view(reinterpret_cast<const char *>(bytes.data()), bytes.size()));
+    }
+    void add(std::int64_t number) { add(fmt::to_string(number)); }
+    template <class Value> void add(const std::optional<Value> &value)
+    {
+        if (value)
+            add(*value);
+        else
+            m_sum.add("-,");
+    }
+    Sha256::Digest digest() { return m_sum.digest(); }
+
+private:
+    Sha256 m_sum;
+};
+
+std::string randomChangeId()
+{
+    std::array<std::uint8_t, 16> bytes{};
+    if (RAND_bytes(bytes.data(), int(bytes.size())) != 1)
+        throw Fault("This computer gives no random numbers.");
+    return hex(bytes);
+}
+
+Blob blobOf(const SQLite::Column &column)
+{
+    const auto *first = static_cast<const std::uint8_t *>(column.getBlob());
+    return first ? Blob(first, first + column.getBytes()) : Blob();
+}
+
+template <class Value> std::optional<Value> optional(const SQLite::Column &column, Value value)
+{
+    return column.isNull() ? std::nullopt : std::optional<Value>(std::move(value));
+}
+
+JournalEntry entryAt(const SQLite::Statement &row)
+{
+    JournalEntry entry;
+    entry.seq = row.getColumn(0).getInt64();
+    entry.change_id = row.getColumn(1).getString();
+    entry.stamp = row.getColumn(2).getInt64();
+    const auto kind = parseWord<ChangeKind>(row.getColumn(3).getString());
+    if (!kind)
+        throw UnreadableInput(
+            fmt::format("The journal is damaged: row {} is of no known kind.", entry.seq));
+    entry.kind = *kind;
+    entry.undoes = row.getColumn(4).getString();
+    entry.who = row.getColumn(5).getString();
+    entry.label = row.getColumn(6).getString();
+    entry.schema = row.getColumn(7).getInt64();
+    entry.previous_hash = hex(blobOf(row.getColumn(8)));
+    entry.hash = hex(blobOf(row.getColumn(9)));
+    return entry;
+}
+
+JournalRow rowAt(const SQLite::Statement &at)
+{
+    JournalRow row;
+    row.seq = at.getColumn(0).getInt64();
+    row.change_id = at.getColumn(1).getString();
+    row.stamp = at.getColumn(2).getInt64();
+    row.kind = at.getColumn(3).getString();
+    row.undoes = optional(at.getColumn(4), at.getColumn(4).getString());
+    row.who = optional(at.getColumn(5), at.getColumn(5).getString());
+    row.label = at.getColumn(6).getString();
+    row.schema = at.getColumn(7).getInt64();
+    row.changeset = optional(at.getColumn(8), blobOf(at.getColumn(8)));
+    row.origin_hash = optional(at.getColumn(9), blobOf(at.getColumn(9)));
+    row.previous_hash = blobOf(at.getColumn(10));
+    row.hash = blobOf(at.getColumn(11));
+    return row;
+}
+
+std::optional<std::string> unlessEmpty(const std::string &text)
+{
+    return text.empty() ? std::nullopt : std::optional(text);
+}
+
+void bindBlob(SQLite::Statement &statement, int index, const Blob &bytes)
+{
+    statement.bindNoCopy(index, bytes.data(), int(bytes.size()));
+}
+
+void bindText(SQLite::Statement &statement, int index, const std::optional<std::string> &text)
+{
+    if (text)
+        statement.bind(index, *text);
+    else
+        statement.bind(index);
+}
+
+JournalEntry insert(const SQLite::Database &database, const JournalRow &row)
+{
+    SQLite::Statement statement(
+        database, fmt::format("INSERT INTO \"journal\" (\"seq\",\"change_id\",\"stamp\",\"kind\","
+                              "\"undoes\",\"who\",\"label\",\"schema\",\"changeset\","
+                              "\"origin_hash\",\"previous_hash\",\"hash\") "
+                              "VALUES (?,?,?,?,?,?,?,?,?,NULL,?,?) RETURNING {}",
+                              entryColumns));
+    statement.bind(1, row.seq);
+    statement.bind(2, row.change_id);
+    statement.bind(3, row.stamp);
+    statement.bind(4, row.kind);
+    bindText(statement, 5, row.undoes);
+    bindText(statement, 6, row.who);
+    statement.bind(7, row.label);
+    statement.bind(8, row.schema);
+    if (row.changeset)
+        bindBlob(statement, 9, *row.changeset);
+    bindBlob(statement, 10, row.previous_hash);
+    bindBlob(statement, 11, row.hash);
+    statement.executeStep();
+    auto entry = entryAt(statement);
+    statement.executeStep();
+    return entry;
+}
+
+} // namespace
+
+Sha256::Digest hashOf(const JournalRow &row)
+{
+    ChainSum sum;
+    sum.add(row.seq);
+    sum.add(row.change_id);
+    sum.add(row.stamp);
+    sum.add(row.kind);
+    sum.add(row.undoes);
+    sum.add(row.who);
+    sum.add(row.label);
+    sum.add(row.schema);
+    sum.add(row.changeset);
+    sum.add(row.origin_hash);
+    sum.add(row.previous_hash);
+    return sum.digest();
+}
+
+Journal::Journal(Database &database)
+    : m_database(database)
+{
+}
+
+JournalEntry Journal::append(const NewChange &change, std::int64_t now)
+{
+    JournalRow row;
+    row.previous_hash = Blob(32, 0);
+    row.seq = 1;
+    row.stamp = now;
+    SQLite::Statement last(m_database.sql(), R"(SELECT "seq","stamp","hash" FROM "journal"
+                                                ORDER BY "seq" DESC LIMIT 1)");
+    if (last.executeStep()) {
+        row.seq = last.getColumn(0).getInt64() + 1;
+        row.stamp = std::max(now, last.getColumn(1).getInt64() + 1);
+        row.previous_hash = blobOf(last.getColumn(2));
+    }
+    last.reset();
+    row.change_id = randomChangeId();
+    row.kind = word(change.kind);
+    row.undoes = unlessEmpty(change.undoes);
+    row.who = unlessEmpty(change.who);
+    row.label = change.label;
+    row.schema = schemaOf(m_database);
+    if (!change.changeset.empty())
+        row.changeset = change.changeset;
+    const auto digest = hashOf(row);
+    row.hash.assign(digest.begin(), digest.end());
+    return insert(m_database.sql(), row);
+}
+
+std::optional<JournalEntry> Journal::newest() const
+{
+    SQLite::Statement row(
+        m_database.sql(),
+        fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq" DESC LIMIT 1)", entryColumns));
+    return row.executeStep() ? std::optional(entryAt(row)) : std::nullopt;
+}
+
+std::vector<JournalEntry> Journal::entries() const
+{
+    std::vector<JournalEntry> entries;
+    SQLite::Statement row(m_database.sql(),
+                          fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq")", entryColumns));
+    while (row.executeStep())
+        entries.push_back(entryAt(row));
+    return entries;
+}
+
+Blob Journal::changeset(std::int64_t seq) const
+{
+    SQLite::Statement row(m_database.sql(), R"(SELECT "changeset" FROM "journal" WHERE "seq"=?)");
+    row.bind(1, seq);
+    return row.executeStep() ? blobOf(row.getColumn(0)) : Blob();
+}
+
+std::optional<std::int64_t> Journal::find(std::string_view changeId) const
+{
+    SQLite::Statement row(m_database.sql(), R"(SELECT "seq" FROM "journal" WHERE "change_id"=?)");
+    row.bind(1, std::string(changeId));
+    return row.executeStep() ? std::optional(row.getColumn(0).getInt64()) : std::nullopt;
+}
+
+void Journal::forEachRow(const std::function<void(const JournalRow &)> &each) const
+{
+    SQLite::Statement row(
+        m_database.sql(),
+        R"(SELECT "seq","change_id","stamp","kind","undoes","who","label","schema",
+                                    "changeset","origin_hash","previous_hash","hash"
+                             FROM "journal" ORDER BY "seq")");
+    while (row.executeStep())
+        each(rowAt(row));
+}
+
+} // namespace lastrivet::storage

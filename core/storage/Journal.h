@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Sha256.h"
+#include "core/project/JournalEntry.h"
+#include "core/storage/Cell.h"
+#include "core/storage/Database.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lastrivet::storage {
+
+/// A row of the journal, all of it, as it is stored.
+struct JournalRow {
+    std::int64_t seq = 0;
+    std::string change_id;
+    std::int64_t stamp = 0;
+    std::string kind;
+    std::optional<std::string> undoes;
+    std::optional<std::string> who;
+    std::string label;
+    std::int64_t schema = 0;
+    std::optional<Blob> changeset;
+    std::optional<Blob> origin_hash;
+    Blob previous_hash;
+    Blob hash;
+};
+
+/// The SHA-256 over a row but its hash: each column in order as `<decimal byte length>:<bytes>,`,
+/// whole numbers in decimal, null as `-,`.
+Sha256::Digest hashOf(const JournalRow &row);
+
+/// What a new row says; the journal adds place, time and hashes.
+struct NewChange {
+    ChangeKind kind = ChangeKind::Change;
+    std::string label;
+    /// The change_id that is taken back; empty for none.
+    std::string undoes;
+    /// Empty when it is not known.
+    std::string who;
+    /// Empty for a row that changes no record.
+    Blob changeset;
+};
+
+/// The append-only list of changes in the database, each row chained to the one before.
+class Journal {
+public:
+    /// `database` outlives it.
+    explicit Journal(Database &database);
+
+    /// Adds a row, inside the caller's transaction. `now` in ms since 1970, UTC.
+    JournalEntry append(const NewChange &change, std::int64_t now);
+    std::optional<JournalEntry> newest() const;
+    /// Oldest first.
+    std::vector<JournalEntry> entries() const;
+    /// Empty for a row without changes, or no such row.
+    Blob changeset(std::int64_t seq) const;
+    std::optional<std::int64_t> find(std::string_view changeId) const;
+    void forEachRow(const std::function<void(const JournalRow &)> &each) const;
+
+private:
+    Database &m_database;
+};
+
+} // namespace lastrivet::storage

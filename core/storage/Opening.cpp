@@ -1,0 +1,167 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Opening.h"
+
+#include "core/storage/Schema.h"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <cerrno>
+#include <cstdlib>
+#include <cstring>
+#include <fmt/format.h>
+#include <spdlog/spdlog.h>
+
+namespace lastrivet::storage {
+
+namespace fs = std::filesystem;
+using Time = std::chrono::sys_time<std::chrono::milliseconds>;
+
+namespace {
+
+/// Size and time of the database and its log, to notice that somebody wrote in between.
+std::vector<std::uintmax_t> stateOf(const fs::path &database)
+{
+    std::vector<std::uintmax_t> state;
+    for (const auto *suffix : {"", "-wal"}) {
+        std::error_code none;
+        const fs::path file = database.string() + suffix;
+        state.push_back(fs::file_size(file, none));
+        state.push_back(std::uintmax_t(fs::last_write_time(file, none).time_since_epoch().count()));
+    }
+    return state;
+}
+
+bool hasLog(const fs::path &database)
+{
+    std::error_code none;
+    const auto size = fs::file_size(database.string() + "-wal", none);
+    return !none && size > 0;
+}
+
+void copyWithLog(const fs::path &database, const fs::path &to)
+{
+    for (int tries = 0; tries < 5; ++tries) {
+        const auto before = stateOf(database);
+        fs::copy_file(database, to, fs::copy_options::overwrite_existing);
+        if (hasLog(database)) {
+            fs::copy_file(database.string() + "-wal", to.string() + "-wal",
+                          fs::copy_options::overwrite_existing);
+        }
+        if (stateOf(database) == before)
+            return;
+    }
+    throw UnreadableInput("Another program keeps writing to the project; it could not be copied.");
+}
+
+std::unique_ptr<Database> openCopy(Opening &opening, const ProjectFolder &folder)
+{
+    opening.copy = std::make_unique<TemporaryFolder>();
+    const auto copied = opening.copy->path() / "records.db";
+    copyWithLog(folder.database(), copied);
+    auto database = std::make_unique<Database>(copied, Database::Access::ReadWrite,
+                                               Database::Safety::WriteAhead);
+    requireReadableSchema(*database);
+    runSteps(*database);
+    return database;
+}
+
+std::unique_ptr<Database> openForReading(Opening &opening, const ProjectFolder &folder)
+{
+    // Without its shared memory a database with a log cannot be read in place; and read as if it
+    // had none, it would hide the last changes.
+    const bool isShared = folder.safety() == Database::Safety::RollbackJournal;
+    const bool isFrozen = opening.readOnly == ReadOnlyCause::FolderNotWritable;
+    if (hasLog(folder.database()) && (isFrozen || isShared))
+        return openCopy(opening, folder);
+    auto database = std::make_unique<Database>(
+        folder.database(), isFrozen ? Database::Access::Immutable : Database::Access::ReadOnly,
+        folder.safety());
+    requireReadableSchema(*database);
+    if (schemaOf(*database) < newestSchema())
+        return openCopy(opening, folder);
+    return database;
+}
+
+void migrate(Database &database, const ProjectFolder &folder, Time now)
+{
+    const auto schema = schemaOf(database);
+    if (schema >= newestSchema())
+        return;
+    fs::create_directories(folder.backups());
+    const auto copy = folder.backups() / fmt::format("before-schema-{}-{}.db", schema + 1,
+                                                     now.time_since_epoch().count());
+    copyDatabase(database, copy);
+    spdlog::info("schema {} to {}; the database as it was is {}", schema, newestSchema(),
+                 copy.string());
+    runSteps(database);
+}
+
+std::optional<ReadOnlyCause> causeToReadOnly(Opening &opening, const ProjectFolder &folder,
+                                             bool asked, Time now)
+{
+    if (!folder.isWritable())
+        return ReadOnlyCause::FolderNotWritable;
+    if (asked)
+        return ReadOnlyCause::Asked;
+    opening.lock = WriterLock::take(folder.lock(), now);
+    return opening.lock ? std::nullopt : std::optional(ReadOnlyCause::OpenElsewhere);
+}
+
+} // namespace
+
+TemporaryFolder::TemporaryFolder()
+{
+    auto pattern = (fs::temp_directory_path() / "lastrivet-XXXXXX").string();
+    if (!::mkdtemp(pattern.data()))
+        throw Fault(fmt::format("No temporary folder could be made: {}.", std::strerror(errno)));
+    m_path = pattern;
+}
+
+TemporaryFolder::~TemporaryFolder()
+{
+    std::error_code none;
+    fs::remove_all(m_path, none);
+}
+
+Opening openDatabase(const ProjectFolder &folder, bool readOnly, Time now)
+{
+    requireProject(folder.root(), folder.database());
+    requireWholeFile(folder.database());
+    Opening opening;
+    opening.readOnly = causeToReadOnly(opening, folder, readOnly, now);
+    if (opening.readOnly) {
+        opening.database = openForReading(opening, folder);
+        return opening;
+    }
+    opening.database =
+        std::make_unique<Database>(folder.database(), Database::Access::ReadWrite, folder.safety());
+    requireReadableSchema(*opening.database);
+    migrate(*opening.database, folder, now);
+    return opening;
+}
+
+Opening createDatabase(const ProjectFolder &folder, Time now)
+{
+    Opening opening;
+    opening.lock = WriterLock::take(folder.lock(), now);
+    if (!opening.lock)
+        throw NotWritable("Another program makes a project in this folder just now.");
+    opening.database = std::make_unique<Database>(Database::create(folder.database()));
+    // Before write-ahead begins, so that the first page on disk says what the file is.
+    runSteps(*opening.database);
+    opening.database->use(folder.safety());
+    syncFolder(folder.root());
+    return opening;
+}
+
+void copyDatabase(const Database &database, const fs::path &to)
+{
+    SQLite::Statement copy(database.sql(), "VACUUM INTO ?");
+    copy.bind(1, to.string());
+    copy.exec();
+    syncFile(to);
+    syncFolder(to.parent_path());
+}
+
+} // namespace lastrivet::storage

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/storage/Database.h"
+#include "core/storage/ProjectFolder.h"
+#include "core/storage/WriterLock.h"
+
+#include <chrono>
+#include <filesystem>
+#include <memory>
+#include <optional>
+
+namespace lastrivet::storage {
+
+/// Why a project is open for reading only.
+enum class ReadOnlyCause {
+    Asked,
+    FolderNotWritable,
+    OpenElsewhere,
+};
+
+/// A folder that is removed again.
+class TemporaryFolder {
+public:
+    TemporaryFolder();
+    ~TemporaryFolder();
+    TemporaryFolder(const TemporaryFolder &) = delete;
+    TemporaryFolder &operator=(const TemporaryFolder &) = delete;
+
+    const std::filesystem::path &path() const { return m_path; }
+
+private:
+    std::filesystem::path m_path;
+};
+
+/// A project's database, opened the best way its folder allows.
+struct Opening {
+    /// Where the database is read from when it lies in a folder that cannot be written.
+    std::unique_ptr<TemporaryFolder> copy;
+    std::unique_ptr<WriterLock> lock;
+    std::optional<ReadOnlyCause> readOnly;
+    std::unique_ptr<Database> database;
+};
+
+/// Opens the database, and brings an older one to the newest schema after a copy into `backups`.
+/// Throws `UnreadableInput` for what is no project, is damaged, or is of a newer schema.
+Opening openDatabase(const ProjectFolder &folder, bool readOnly,
+                     std::chrono::sys_time<std::chrono::milliseconds> now);
+
+/// Makes the database of a new project, and takes the right to write to it.
+Opening createDatabase(const ProjectFolder &folder,
+                       std::chrono::sys_time<std::chrono::milliseconds> now);
+
+/// A consistent copy of the database as one file, which survives a power cut.
+void copyDatabase(const Database &database, const std::filesystem::path &to);
+
+} // namespace lastrivet::storage

@@ -1,0 +1,121 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/ProjectFolder.h"
+
+#include <fcntl.h>
+#include <sys/vfs.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <array>
+#include <cerrno>
+#include <cstring>
+#include <fmt/format.h>
+#include <fstream>
+
+namespace lastrivet::storage {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr std::string_view readMeText =
+    R"(This folder holds the building records of an aircraft: {}.
+
+records.db   all records, in one SQLite database (https://sqlite.org); every table is named after
+             what it holds, and any SQLite program reads it. "journal" says what was changed, when
+             and by whom.
+photos       photographs, ordinary files; the table "media" says what each one shows.
+documents    drawings, letters, scanned sheets.
+backups      earlier copies of records.db.
+
+The records were written with Lastrivet. Keep the folder together: copy all of it, not parts of it,
+and only while no program has it open.
+)";
+
+void sync(const fs::path &path, int flags)
+{
+    const int file = ::open(path.c_str(), flags | O_CLOEXEC);
+    if (file < 0)
+        throw NotSaved(
+            fmt::format("{} could not be written: {}.", path.string(), std::strerror(errno)));
+    const bool isSynced = ::fsync(file) == 0;
+    const int reason = errno;
+    ::close(file);
+    // Some file systems cannot sync a folder and say so with EINVAL; they need not.
+    if (!isSynced && reason != EINVAL)
+        throw NotSaved(
+            fmt::format("{} could not be written: {}.", path.string(), std::strerror(reason)));
+}
+
+bool mayWrite(const fs::path &path)
+{
+    return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
+}
+
+void writeReadMe(const fs::path &file, std::string_view projectName)
+{
+    {
+        std::ofstream stream(file, std::ios::binary);
+        stream << fmt::format(fmt::runtime(readMeText), projectName);
+        if (!stream.flush())
+            throw NotSaved(fmt::format("{} could not be written.", file.string()));
+    }
+    syncFile(file);
+}
+
+} // namespace
+
+ProjectFolder::ProjectFolder(fs::path root)
+    : m_root(std::move(root))
+{
+}
+
+void ProjectFolder::make(std::string_view projectName) const
+{
+    std::error_code failure;
+    if (fs::exists(m_root, failure) && !fs::is_empty(m_root, failure))
+        throw NotWritable(fmt::format("{} exists already; choose another name.", m_root.string()));
+    for (const auto &folder : {photos(), documents(), backups()}) {
+        fs::create_directories(folder, failure);
+        if (failure) {
+            throw NotWritable(
+                fmt::format("{} could not be made: {}.", folder.string(), failure.message()));
+        }
+    }
+    writeReadMe(readMe(), projectName);
+    syncFolder(m_root);
+    const auto parent = fs::absolute(m_root).parent_path();
+    syncFolder(parent);
+}
+
+bool ProjectFolder::isWritable() const
+{
+    return mayWrite(m_root) && mayWrite(database());
+}
+
+Database::Safety ProjectFolder::safety() const
+{
+    // From statfs(2): NFS, SMB, CIFS, SMB2, FUSE, 9P, AFS, Coda.
+    static constexpr std::array<std::uint32_t, 8> shared{
+        0x6969, 0x517b, 0xff534d42, 0xfe534d42, 0x65735546, 0x01021997, 0x5346414f, 0x73757245};
+    struct statfs system {};
+    if (::statfs(m_root.c_str(), &system) != 0)
+        return Database::Safety::WriteAhead;
+    const auto type = std::uint32_t(system.f_type);
+    return std::find(shared.begin(), shared.end(), type) == shared.end()
+               ? Database::Safety::WriteAhead
+               : Database::Safety::RollbackJournal;
+}
+
+void syncFolder(const fs::path &folder)
+{
+    sync(folder, O_RDONLY | O_DIRECTORY);
+}
+
+void syncFile(const fs::path &file)
+{
+    sync(file, O_RDWR);
+}
+
+} // namespace lastrivet::storage

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/storage/Database.h"
+
+#include <filesystem>
+#include <string_view>
+
+namespace lastrivet::storage {
+
+/// Where things lie in a project's folder.
+class ProjectFolder {
+public:
+    explicit ProjectFolder(std::filesystem::path root);
+
+    const std::filesystem::path &root() const { return m_root; }
+    std::filesystem::path database() const { return m_root / "records.db"; }
+    std::filesystem::path lock() const { return m_root / "records.lock"; }
+    std::filesystem::path photos() const { return m_root / "photos"; }
+    std::filesystem::path documents() const { return m_root / "documents"; }
+    std::filesystem::path backups() const { return m_root / "backups"; }
+    std::filesystem::path readMe() const { return m_root / "READ-ME-FIRST.txt"; }
+
+    /// Makes the folder with its subfolders; throws when something is there already.
+    void make(std::string_view projectName) const;
+    /// True when this program may change the folder and the database in it.
+    bool isWritable() const;
+    Database::Safety safety() const;
+
+private:
+    std::filesystem::path m_root;
+};
+
+/// Makes what was written into a folder, and its name, survive a power cut.
+void syncFolder(const std::filesystem::path &folder);
+void syncFile(const std::filesystem::path &file);
+
+} // namespace lastrivet::storage

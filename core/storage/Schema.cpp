@@ -1,0 +1,127 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Schema.h"
+
+#include "core/storage/Transaction.h"
+
+#include <array>
+#include <fmt/format.h>
+#include <fstream>
+
+namespace lastrivet::storage {
+
+namespace {
+
+// Places in the first page, from the published description of the SQLite file format, 1.3.
+constexpr std::string_view magic{"SQLite format 3\0", 16};
+constexpr std::size_t pageSizeAt = 16;
+constexpr std::size_t changesAt = 24;
+constexpr std::size_t pagesAt = 28;
+constexpr std::size_t schemaAt = 60;
+constexpr std::size_t applicationAt = 68;
+constexpr std::size_t pagesValidForAt = 92;
+
+using Header = std::array<unsigned char, 100>;
+
+std::uint32_t number(const Header &header, std::size_t at, std::size_t bytes = 4)
+{
+    std::uint32_t value = 0;
+    for (std::size_t i = 0; i < bytes; ++i)
+        value = value << 8 | header[at + i];
+    return value;
+}
+
+bool isNotEmpty(const std::filesystem::path &file)
+{
+    std::error_code none;
+    const auto size = std::filesystem::file_size(file, none);
+    return !none && size > 0;
+}
+
+Header readHeader(const std::filesystem::path &file)
+{
+    Header header{};
+    std::ifstream stream(file, std::ios::binary);
+    if (!stream.read(reinterpret_cast<char *>(header.data()), header.size()) ||
+        std::string_view(reinterpret_cast<const char *>(header.data()), magic.size()) != magic) {
+        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", file.string()));
+    }
+    return header;
+}
+
+[[noreturn]] void refuseNewer(std::int64_t schema)
+{
+    throw UnreadableInput(
+        fmt::format("The project was written by a newer Lastrivet (schema {}; this "
+                    "one knows {}). It was left as it is.",
+                    schema, newestSchema()));
+}
+
+} // namespace
+
+void runSteps(Database &database, std::span<const SchemaStep> steps)
+{
+    for (const auto &step : steps) {
+        if (step.number <= schemaOf(database))
+            continue;
+        Transaction transaction(database, ReferenceCheck::AtTheEnd);
+        database.run(step.statements);
+        database.run(fmt::format("PRAGMA user_version={}; PRAGMA application_id={}", step.number,
+                                 applicationId));
+        transaction.commit();
+    }
+}
+
+int schemaOf(const Database &database)
+{
+    return int(database.number("PRAGMA user_version"));
+}
+
+int newestSchema()
+{
+    return schemaSteps().back().number;
+}
+
+void requireProject(const std::filesystem::path &folder, const std::filesystem::path &database)
+{
+    std::error_code none;
+    if (!std::filesystem::is_regular_file(database, none)) {
+        throw UnreadableInput(
+            fmt::format("{} is not a Lastrivet project: it has no records.db.", folder.string()));
+    }
+    const auto header = readHeader(database);
+    if (number(header, applicationAt) != std::uint32_t(applicationId))
+        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", database.string()));
+    if (number(header, schemaAt) > std::uint32_t(newestSchema()))
+        refuseNewer(number(header, schemaAt));
+}
+
+void requireWholeFile(const std::filesystem::path &database)
+{
+    const auto header = readHeader(database);
+    const auto pageSize = number(header, pageSizeAt, 2);
+    const auto bytes = std::uintmax_t{number(header, pagesAt)} * (pageSize == 1 ? 65536 : pageSize);
+    const auto there = std::filesystem::file_size(database);
+    // While changes wait in a log beside the file, its own length says nothing.
+    const bool isCounted = number(header, changesAt) == number(header, pagesValidForAt) &&
+                           !isNotEmpty(database.string() + "-wal") &&
+                           !isNotEmpty(database.string() + "-journal");
+    if (isCounted && there < bytes) {
+        throw UnreadableInput(fmt::format("The database is cut short: {} holds {} of {} bytes. "
+                                          "Restore a backup.",
+                                          database.string(), there, bytes));
+    }
+}
+
+void requireReadableSchema(Database &database)
+{
+    const auto schema = schemaOf(database);
+    if (schema > newestSchema()) {
+        database.closeUntouched();
+        refuseNewer(schema);
+    }
+    if (schema < 1)
+        throw UnreadableInput("The project was never finished being made; make it anew.");
+}
+
+} // namespace lastrivet::storage

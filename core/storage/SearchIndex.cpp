@@ -1,0 +1,167 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/SearchIndex.h"
+
+#include "core/records/Description.h"
+
+#include <algorithm>
+#include <array>
+#include <fmt/format.h>
+
+namespace lastrivet::storage {
+
+namespace {
+
+// A row's number holds both the id and the type, so that newer records have greater numbers.
+constexpr std::int64_t typesPerId = 32;
+static_assert(recordTypeCount <= typesPerId);
+
+std::int64_t rowNumber(RecordRef ref)
+{
+    return ref.id * typesPerId + std::int64_t(ref.type);
+}
+
+std::optional<RecordRef> refOf(std::int64_t rowNumber)
+{
+    const auto type = std::size_t(rowNumber % typesPerId);
+    if (rowNumber < typesPerId || type >= recordTypeCount)
+        return std::nullopt;
+    return RecordRef{RecordType(type), rowNumber / typesPerId};
+}
+
+/// Texts that nobody would look for.
+bool isSearched(const Field &field)
+{
+    static constexpr std::array<std::string_view, 2> others{"sha256", "currency"};
+    return field.type == FieldType::Text &&
+           std::find(others.begin(), others.end(), field.name) == others.end();
+}
+
+void addTexts(std::string &words, std::span<const Field> fields, const void *from)
+{
+    for (const auto &field : fields) {
+        if (field.rows) {
+            for (std::size_t i = 0; i < field.size(from); ++i)
+                addTexts(words, field.rows->fields, field.row(from, i));
+        } else if (isSearched(field)) {
+            const auto value = field.value(from);
+            if (const auto *text = std::get_if<std::string_view>(&value))
+                words.append(words.empty() ? "" : "\n").append(*text);
+        }
+    }
+}
+
+std::string wordsOf(RecordType type, const void *record)
+{
+    std::string words;
+    addTexts(words, describe(type).fields, record);
+    return words;
+}
+
+std::string firstLine(std::string text)
+{
+    constexpr std::size_t longest = 80;
+    text.resize(std::min(text.size(), text.find('\n')));
+    if (text.size() <= longest)
+        return text;
+    std::size_t end = longest;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xc0) == 0x80)
+        --end;
+    text.resize(end);
+    return text + "…";
+}
+
+/// Each word in quotes, so that nothing in it is an operator; the last one as a beginning.
+std::string expression(std::string_view text)
+{
+    std::string terms;
+    std::string term;
+    const auto finish = [&] {
+        if (!term.empty())
+            terms += fmt::format("{}\"{}\"", terms.empty() ? "" : " ", term);
+        term.clear();
+    };
+    for (const char c : text) {
+        if (c == ' ' || (c >= '\t' && c <= '\r') || c == '\0')
+            finish();
+        else
+            term.append(c == '"' ? 2 : 1, c);
+    }
+    finish();
+    return terms.empty() ? terms : terms + "*";
+}
+
+} // namespace
+
+std::string titleOf(RecordType type, const void *record)
+{
+    static constexpr std::array<std::string_view, 8> names{"title", "name",    "item", "what",
+                                                           "task",  "caption", "file", "key"};
+    const auto &description = describe(type);
+    for (const auto name : names) {
+        const Field *field = description.find(name);
+        const auto value = field ? field->value(record) : Scalar{};
+        if (const auto *text = std::get_if<std::string_view>(&value))
+            return firstLine(std::string(*text));
+    }
+    return firstLine(wordsOf(type, record));
+}
+
+SearchIndex::SearchIndex(Database &database)
+    : m_database(database)
+{
+}
+
+void SearchIndex::put(RecordRef ref, const void *record)
+{
+    if (ref.type == RecordType::Project)
+        return;
+    if (!m_erase) {
+        m_erase.emplace(m_database.sql(), R"(DELETE FROM "search" WHERE rowid=?)");
+        m_insert.emplace(m_database.sql(),
+                         R"(INSERT INTO "search" (rowid,"title","body") VALUES (?,?,?))");
+    }
+    m_erase->bind(1, rowNumber(ref));
+    m_erase->exec();
+    m_erase->reset();
+    if (!record)
+        return;
+    m_insert->bind(1, rowNumber(ref));
+    m_insert->bind(2, titleOf(ref.type, record));
+    m_insert->bind(3, wordsOf(ref.type, record));
+    m_insert->exec();
+    m_insert->reset();
+}
+
+void SearchIndex::rebuild(const Records &records)
+{
+    m_database.run(R"(DELETE FROM "search")");
+    for (std::size_t type = std::size_t(RecordType::Person); type < recordTypeCount; ++type) {
+        const auto &table = records.table(RecordType(type));
+        const auto &description = describe(RecordType(type));
+        for (std::int64_t id = 0; const void *record = table.nextAny(id);) {
+            id = idOf(description, record);
+            put({RecordType(type), id}, record);
+        }
+    }
+}
+
+std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t limit) const
+{
+    std::vector<SearchHit> hits;
+    const auto terms = expression(text);
+    if (terms.empty())
+        return hits;
+    SQLite::Statement row(m_database.sql(),
+                          R"(SELECT rowid,"title",snippet("search",-1,'','','…',12) FROM "search"
+                             WHERE "search" MATCH ? ORDER BY rowid DESC LIMIT ?)");
+    row.bind(1, terms);
+    row.bind(2, std::int64_t(std::min<std::size_t>(limit, 100'000)));
+    while (row.executeStep()) {
+        if (const auto ref = refOf(row.getColumn(0).getInt64()))
+            hits.push_back({*ref, row.getColumn(1).getString(), row.getColumn(2).getString()});
+    }
+    return hits;
+}
+
+} // namespace lastrivet::storage

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/SearchHit.h"
+#include "core/records/Records.h"
+#include "core/storage/Database.h"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lastrivet::storage {
+
+/// The words of all records but the project, kept in step with them by whoever changes records.
+class SearchIndex {
+public:
+    /// `database` outlives it.
+    explicit SearchIndex(Database &database);
+
+    /// Makes the index say what the record says; null when it is gone.
+    void put(RecordRef ref, const void *record);
+    /// Makes the whole index anew.
+    void rebuild(const Records &records);
+    /// Records that hold all words of `text`, the last one as a beginning; newest first.
+    std::vector<SearchHit> search(std::string_view text, std::size_t limit) const;
+
+private:
+    Database &m_database;
+    std::optional<SQLite::Statement> m_erase;
+    std::optional<SQLite::Statement> m_insert;
+};
+
+/// The record's title, name, or first words.
+std::string titleOf(RecordType type, const void *record);
+
+} // namespace lastrivet::storage

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Transaction.h"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <fmt/format.h>
+#include <spdlog/spdlog.h>
+
+namespace lastrivet::storage {
+
+Transaction::Transaction(Database &database, ReferenceCheck check)
+    : m_database(database)
+    , m_check(check)
+{
+    // Inside a transaction SQLite ignores this pragma.
+    if (m_check == ReferenceCheck::AtTheEnd)
+        m_database.run("PRAGMA foreign_keys=OFF");
+    try {
+        m_database.run("BEGIN IMMEDIATE");
+    } catch (...) {
+        m_isOpen = false;
+        end();
+        throw;
+    }
+}
+
+Transaction::~Transaction()
+{
+    end();
+}
+
+void Transaction::commit()
+{
+    if (m_check == ReferenceCheck::AtTheEnd)
+        requireReferences();
+    m_database.run("COMMIT");
+    m_isOpen = false;
+    end();
+}
+
+void Transaction::requireReferences() const
+{
+    SQLite::Statement broken(m_database.sql(), "PRAGMA foreign_key_check");
+    if (broken.executeStep()) {
+        throw Fault(fmt::format("{} {} names a {} that does not exist.",
+                                broken.getColumn(0).getString(), broken.getColumn(1).getString(),
+                                broken.getColumn(2).getString()));
+    }
+}
+
+void Transaction::end() noexcept
+{
+    try {
+        if (m_isOpen)
+            m_database.run("ROLLBACK");
+        m_isOpen = false;
+        if (m_check == ReferenceCheck::AtTheEnd)
+            m_database.run("PRAGMA foreign_keys=ON");
+    } catch (const std::exception &exception) {
+        // SQLite rolls back by itself after most faults; then there is nothing left to undo.
+        spdlog::debug("ending a transaction: {}", exception.what());
+    }
+}
+
+} // namespace lastrivet::storage

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/storage/Database.h"
+
+namespace lastrivet::storage {
+
+/// When references between records are checked.
+enum class ReferenceCheck {
+    WithEachRow,
+    /// Once, over the whole database: for many rows. With each row SQLite would look for the rows
+    /// that name it, which takes a walk over their tables.
+    AtTheEnd,
+};
+
+/// A write transaction: undone unless it is committed.
+class Transaction {
+public:
+    explicit Transaction(Database &database, ReferenceCheck check = ReferenceCheck::WithEachRow);
+    ~Transaction();
+    Transaction(const Transaction &) = delete;
+    Transaction &operator=(const Transaction &) = delete;
+
+    /// Throws a `Fault` that names a record with a dangling reference. An exception of SQLite from
+    /// here leaves open whether the disk has the changes.
+    void commit();
+
+private:
+    void requireReferences() const;
+    void end() noexcept;
+
+    Database &m_database;
+    ReferenceCheck m_check;
+    bool m_isOpen = true;
+};
+
+} // namespace lastrivet::storage
