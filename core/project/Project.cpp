@@ -1,0 +1,169 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/Project.h"
+
+#include "core/project/ProjectImplementation.h"
+#include "core/storage/JournalChanges.h"
+#include "core/storage/LocalState.h"
+
+namespace lastrivet {
+
+namespace {
+
+auto timeOf(const Project::Options &options)
+{
+    return options.clock ? options.clock->now() : SystemClock{}.now();
+}
+
+} // namespace
+
+std::string english(const Refusal &refusal)
+{
+    std::string text = english(refusal.message);
+    for (const auto &violation : refusal.violations)
+        text += (text.empty() ? "" : " ") + english(violation.message);
+    return text;
+}
+
+Project::Project(std::unique_ptr<Implementation> implementation)
+    : m_implementation(std::move(implementation))
+{
+}
+
+Project::~Project() = default;
+
+std::unique_ptr<Project> Project::create(const std::filesystem::path &folder, ProjectFacts facts,
+                                         const Profile &profile, Options options)
+{
+    return storage::withFaults([&] {
+        const storage::ProjectFolder place(folder);
+        place.make(facts.name);
+        if (facts.profile.empty())
+            facts.profile = profile.id;
+        auto made = std::make_unique<Implementation>(
+            folder, storage::createDatabase(place, timeOf(options)), options);
+        made->begin(facts, profile);
+        return std::unique_ptr<Project>(new Project(std::move(made)));
+    });
+}
+
+std::unique_ptr<Project> Project::open(const std::filesystem::path &folder, Options options)
+{
+    return storage::withFaults([&] {
+        auto opening = storage::openDatabase(storage::ProjectFolder(folder), options.readOnly,
+                                             timeOf(options));
+        auto opened = std::make_unique<Implementation>(folder, std::move(opening), options);
+        opened->load();
+        return std::unique_ptr<Project>(new Project(std::move(opened)));
+    });
+}
+
+Snapshot Project::records() const
+{
+    return m_implementation->records();
+}
+
+const Profile &Project::profile() const
+{
+    return m_implementation->profile();
+}
+
+const std::filesystem::path &Project::folder() const
+{
+    return m_implementation->folder().root();
+}
+
+bool Project::isReadOnly() const
+{
+    return !readOnlyReason().empty();
+}
+
+std::string Project::readOnlyReason() const
+{
+    return m_implementation->readOnlyReason();
+}
+
+Moment Project::now() const
+{
+    return m_implementation->now();
+}
+
+Result<ChangeNotice, Refusal> Project::change(std::string_view label, const Body &body,
+                                              ChangeKind kind)
+{
+    return m_implementation->change(label, body, kind);
+}
+
+std::optional<std::string> Project::undoLabel() const
+{
+    const auto *change = m_implementation->history().undoable();
+    return change ? std::optional(change->label) : std::nullopt;
+}
+
+std::optional<std::string> Project::redoLabel() const
+{
+    const auto *change = m_implementation->history().redoable();
+    return change ? std::optional(change->label) : std::nullopt;
+}
+
+Result<ChangeNotice, Refusal> Project::undo()
+{
+    return m_implementation->undo();
+}
+
+Result<ChangeNotice, Refusal> Project::redo()
+{
+    return m_implementation->redo();
+}
+
+std::vector<JournalEntry> Project::journal() const
+{
+    return storage::withFaults([&] { return m_implementation->journal().entries(); });
+}
+
+std::vector<JournalChange> Project::changesOf(std::int64_t seq) const
+{
+    return storage::withFaults(
+        [&] { return storage::journalChanges(m_implementation->journal().changeset(seq)); });
+}
+
+std::string Project::journalHash() const
+{
+    return storage::withFaults([&] {
+        const auto newest = m_implementation->journal().newest();
+        return newest ? newest->hash : std::string();
+    });
+}
+
+std::string Project::notePrinted(std::string_view label)
+{
+    return isReadOnly() ? journalHash() : m_implementation->notePrinted(label);
+}
+
+std::vector<SearchHit> Project::search(std::string_view text, std::size_t limit) const
+{
+    return storage::withFaults([&] { return m_implementation->searchIndex().search(text, limit); });
+}
+
+std::optional<std::string> Project::localState(std::string_view key) const
+{
+    return storage::withFaults(
+        [&] { return storage::localState(m_implementation->database(), key); });
+}
+
+void Project::setLocalState(std::string_view key, std::optional<std::string_view> value)
+{
+    storage::withFaults([&] { storage::setLocalState(m_implementation->writable(), key, value); });
+}
+
+int Project::subscribe(Subscriber subscriber)
+{
+    return m_implementation->subscribe(std::move(subscriber));
+}
+
+void Project::unsubscribe(int subscription)
+{
+    m_implementation->unsubscribe(subscription);
+}
+
+} // namespace lastrivet

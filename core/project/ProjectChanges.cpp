@@ -1,0 +1,208 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/ProjectImplementation.h"
+#include "core/project/WorkingEdit.h"
+
+#include <SQLiteCpp/Exception.h>
+
+#include <algorithm>
+#include <spdlog/spdlog.h>
+#include <stdexcept>
+
+namespace lastrivet {
+
+namespace {
+
+/// From here on one pass over everything is quicker than many single looks.
+constexpr std::size_t manyRows = 500;
+
+/// Thrown when the database cannot say whether it kept a change.
+struct OutcomeUnknown {
+    JournalEntry entry;
+    SQLite::Exception exception;
+};
+
+bool saysTheSame(const Records &a, const Records &b, const std::vector<RecordRef> &refs)
+{
+    return std::all_of(refs.begin(), refs.end(), [&](RecordRef ref) {
+        const void *first = a.find(ref.type, ref.id);
+        const void *second = b.find(ref.type, ref.id);
+        return first && second ? describe(ref.type).equal(first, second) : first == second;
+    });
+}
+
+} // namespace
+
+Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view label,
+                                                              const Body &body, ChangeKind kind)
+{
+    if (m_opening.readOnly)
+        return Refusal{{}, {"{0}", {readOnlyReason()}}};
+    const Snapshot before = m_records;
+    WorkingEdit edit(*before, m_profile, clock().now(), m_greatestId);
+    body(edit);
+    if (m_records != before)
+        throw std::logic_error("a change was made within a change");
+    const auto touched = edit.touched();
+    if (auto wrong = violations(edit.records(), m_profile, touched); !wrong.empty())
+        return Refusal{std::move(wrong), {}};
+    Plan plan{kind, std::string(label), {}, touched.size(), {}, &edit.records()};
+    plan.write = [&]() -> std::optional<Refusal> {
+        for (const auto ref : touched) {
+            m_store->writer.write(ref.type, before->find(ref.type, ref.id),
+                                  edit.records().find(ref.type, ref.id));
+        }
+        return std::nullopt;
+    };
+    return carryOut(plan);
+}
+
+Result<ChangeNotice, Refusal> Project::Implementation::undo()
+{
+    if (const auto *change = m_history.undoable())
+        return takeBack(*change, ChangeKind::Undo);
+    return Refusal{{}, {"There is nothing to undo.", {}}};
+}
+
+Result<ChangeNotice, Refusal> Project::Implementation::redo()
+{
+    if (const auto *change = m_history.redoable())
+        return takeBack(*change, ChangeKind::Redo);
+    return Refusal{{}, {"There is nothing to redo.", {}}};
+}
+
+Result<ChangeNotice, Refusal> Project::Implementation::takeBack(const UndoHistory::Change &change,
+                                                                ChangeKind kind)
+{
+    if (m_opening.readOnly)
+        return Refusal{{}, {"{0}", {readOnlyReason()}}};
+    const auto changeset = storage::inverted(m_store->journal.changeset(change.seq));
+    Plan plan{kind, change.label, change.change_id, storage::touchedBy(changeset).size(), {}};
+    plan.write = [&]() -> std::optional<Refusal> {
+        const auto conflict = storage::apply(*m_opening.database, changeset);
+        return conflict ? std::optional(conflictRefusal(change, conflict->record)) : std::nullopt;
+    };
+    return carryOut(plan);
+}
+
+Refusal Project::Implementation::conflictRefusal(const UndoHistory::Change &change,
+                                                 RecordRef record) const
+{
+    const auto entries = m_store->journal.entries();
+    for (auto entry = entries.rbegin(); entry != entries.rend() && entry->seq > change.seq;
+         ++entry) {
+        const auto touched = storage::touchedBy(m_store->journal.changeset(entry->seq));
+        if (std::find(touched.begin(), touched.end(), record) != touched.end())
+            return {{},
+                    {"“{0}” cannot be taken back: “{1}” changed the same record later.",
+                     {change.label, entry->label}}};
+    }
+    return {{},
+            {"“{0}” cannot be taken back: {1} {2} is no longer as it was left.",
+             {change.label, std::string(word(record.type)), std::to_string(record.id)}}};
+}
+
+Result<ChangeNotice, Refusal> Project::Implementation::carryOut(const Plan &plan)
+{
+    return storage::withFaults([&]() -> Result<ChangeNotice, Refusal> {
+        try {
+            auto outcome = write(plan);
+            if (!outcome)
+                return outcome.reason();
+            return publish(std::move(*outcome), plan.label);
+        } catch (const OutcomeUnknown &unknown) {
+            spdlog::warn("saving “{}”: {}", plan.label, unknown.exception.what());
+            const Snapshot before = m_records;
+            reopen();
+            load();
+            const auto newest = m_store->journal.newest();
+            if (!newest || newest->change_id != unknown.entry.change_id)
+                throw unknown.exception;
+            auto touched = storage::touchedBy(m_store->journal.changeset(newest->seq));
+            const Snapshot after = std::exchange(m_records, before);
+            return publish({after, std::move(touched), std::nullopt}, plan.label);
+        }
+    });
+}
+
+Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write(const Plan &plan)
+{
+    const auto check = plan.rows > manyRows ? storage::ReferenceCheck::AtTheEnd
+                                            : storage::ReferenceCheck::WithEachRow;
+    storage::Transaction transaction(*m_opening.database, check);
+    storage::ChangeRecording recording(*m_opening.database);
+    if (auto refusal = plan.write())
+        return *refusal;
+    auto changeset = recording.changeset();
+    if (changeset.empty())
+        return Outcome{m_records, {}, {}};
+    auto touched = storage::touchedBy(changeset);
+    auto after = readAfter(plan, touched);
+    if (!plan.checked) {
+        if (auto wrong = violations(*after, m_profile, touched); !wrong.empty())
+            return Refusal{std::move(wrong), {}};
+    }
+    for (const auto ref : touched)
+        m_store->search.put(ref, after->find(ref.type, ref.id));
+    auto entry = append(plan, std::move(changeset), *after);
+    try {
+        transaction.commit();
+    } catch (const SQLite::Exception &exception) {
+        throw OutcomeUnknown{std::move(entry), exception};
+    }
+    return Outcome{std::move(after), std::move(touched), std::move(entry)};
+}
+
+std::shared_ptr<const Records>
+Project::Implementation::readAfter(const Plan &plan, const std::vector<RecordRef> &touched)
+{
+    auto after = std::make_shared<Records>();
+    if (touched.size() > manyRows) {
+        *after = m_store->reader.readAll();
+    } else {
+        *after = *m_records;
+        for (const auto ref : touched)
+            m_store->reader.readAgain(*after, ref);
+        after->profile_copy = m_store->reader.readProfile();
+    }
+    if (plan.checked && !saysTheSame(*after, *plan.checked, touched))
+        throw Fault("The database did not keep what it was given; nothing was changed.");
+    return after;
+}
+
+JournalEntry Project::Implementation::append(const Plan &plan, storage::Blob changeset,
+                                             const Records &records)
+{
+    return m_store->journal.append(
+        {plan.kind, plan.label, plan.undoes, whoIn(records), std::move(changeset)},
+        clock().now().time_since_epoch().count());
+}
+
+ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label)
+{
+    ChangeNotice notice{m_records, outcome.after, std::move(outcome.touched), std::move(label)};
+    if (notice.touched.empty())
+        return notice;
+    m_records = notice.after;
+    if (notice.before->profile_copy != notice.after->profile_copy)
+        useProfile(*m_records);
+    if (outcome.entry)
+        m_history.add(*outcome.entry);
+    // A copy: a subscriber may unsubscribe.
+    for (const auto subscribers = m_subscribers; const auto &[number, subscriber] : subscribers)
+        subscriber(notice);
+    return notice;
+}
+
+std::string Project::Implementation::notePrinted(std::string_view label)
+{
+    return storage::withFaults([&] {
+        storage::Transaction transaction(writable());
+        const auto entry = append({ChangeKind::Printed, std::string(label)}, {}, *m_records);
+        transaction.commit();
+        m_history.add(entry);
+        return entry.hash;
+    });
+}
+
+} // namespace lastrivet

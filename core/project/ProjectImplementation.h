@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Project.h"
+#include "core/project/UndoHistory.h"
+#include "core/storage/Changeset.h"
+#include "core/storage/Journal.h"
+#include "core/storage/Opening.h"
+#include "core/storage/RecordReader.h"
+#include "core/storage/RecordWriter.h"
+#include "core/storage/SearchIndex.h"
+#include "core/storage/Transaction.h"
+
+#include <utility>
+
+namespace lastrivet {
+
+/// The database and the snapshot behind a project, and the one path of every change.
+class Project::Implementation {
+public:
+    Implementation(const std::filesystem::path &folder, storage::Opening opening, Options options);
+
+    /// Reads everything; after opening, and again when it is not sure what was saved.
+    void load();
+    /// Writes the first row: the project itself and its copy of the profile.
+    void begin(const ProjectFacts &facts, const Profile &profile);
+
+    Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body, ChangeKind kind);
+    Result<ChangeNotice, Refusal> undo();
+    Result<ChangeNotice, Refusal> redo();
+    std::string notePrinted(std::string_view label);
+
+    const Clock &clock() const { return m_options.clock ? *m_options.clock : m_systemClock; }
+    Moment now() const;
+    std::string readOnlyReason() const;
+    storage::Database &writable();
+
+    const storage::ProjectFolder &folder() const { return m_folder; }
+    const storage::Database &database() const { return *m_opening.database; }
+    const Snapshot &records() const { return m_records; }
+    const Profile &profile() const { return m_profile; }
+    const UndoHistory &history() const { return m_history; }
+    const storage::Journal &journal() const { return m_store->journal; }
+    const storage::SearchIndex &searchIndex() const { return m_store->search; }
+
+    int subscribe(Subscriber subscriber);
+    void unsubscribe(int subscription);
+
+private:
+    /// What works on one connection.
+    struct Store {
+        explicit Store(storage::Database &database)
+            : reader(database.sql())
+            , writer(database.sql())
+            , journal(database)
+            , search(database)
+        {
+        }
+
+        storage::RecordReader reader;
+        storage::RecordWriter writer;
+        storage::Journal journal;
+        storage::SearchIndex search;
+    };
+
+    /// A change on its way: how it is written, and what must come of it.
+    struct Plan {
+        ChangeKind kind = ChangeKind::Change;
+        std::string label;
+        std::string undoes;
+        std::size_t rows = 0;
+        std::function<std::optional<Refusal>()> write;
+        /// The records as they were checked before; null when they are to be checked afterwards.
+        const Records *checked = nullptr;
+    };
+    struct Outcome {
+        std::shared_ptr<const Records> after;
+        std::vector<RecordRef> touched;
+        std::optional<JournalEntry> entry;
+    };
+
+    Result<ChangeNotice, Refusal> carryOut(const Plan &plan);
+    Result<Outcome, Refusal> write(const Plan &plan);
+    Result<ChangeNotice, Refusal> takeBack(const UndoHistory::Change &change, ChangeKind kind);
+    std::shared_ptr<const Records> readAfter(const Plan &plan,
+                                             const std::vector<RecordRef> &touched);
+    JournalEntry append(const Plan &plan, storage::Blob changeset, const Records &records);
+    Refusal conflictRefusal(const UndoHistory::Change &change, RecordRef record) const;
+    void reopen();
+    ChangeNotice publish(Outcome outcome, std::string label);
+    void useProfile(const Records &records);
+    std::string whoIn(const Records &records) const;
+
+    storage::ProjectFolder m_folder;
+    storage::Opening m_opening;
+    Options m_options;
+    SystemClock m_systemClock;
+    std::unique_ptr<Store> m_store;
+    Snapshot m_records;
+    Profile m_profile;
+    UndoHistory m_history;
+    std::int64_t m_greatestId = 0;
+    std::vector<std::pair<int, Subscriber>> m_subscribers;
+    int m_lastSubscription = 0;
+};
+
+} // namespace lastrivet
