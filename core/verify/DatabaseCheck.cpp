@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/profiles/ProfileJson.h"
+#include "core/profiles/ProfileLibrary.h"
+#include "core/records/invariants/Invariants.h"
+#include "core/storage/RecordReader.h"
+#include "core/verify/Checks.h"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <fmt/format.h>
+
+namespace lastrivet::verify_detail {
+
+namespace {
+
+Profile profileOf(const Records &records, Findings &findings)
+{
+    if (records.profile_copy.empty())
+        return ProfileLibrary::standard().profile(records.project.profile);
+    auto profile = readProfile(records.profile_copy);
+    if (profile)
+        return *profile;
+    findings.add(profile.reason().sentence("The project's copy of its rule profile"), "project", 1);
+    return {};
+}
+
+std::int64_t countOf(const Records &records)
+{
+    std::int64_t count = 1;
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i)
+        count += std::int64_t(records.table(RecordType(i)).size());
+    return count;
+}
+
+} // namespace
+
+void checkDatabase(const storage::Database &database, Verification &verification)
+{
+    Findings findings(verification, "database");
+    SQLite::Statement line(database.sql(), "PRAGMA integrity_check(100)");
+    while (line.executeStep()) {
+        const auto text = line.getColumn(0).getString();
+        if (text != "ok")
+            findings.add(fmt::format("The database is damaged: {}.", text));
+    }
+    SQLite::Statement broken(database.sql(), "PRAGMA foreign_key_check");
+    while (broken.executeStep()) {
+        findings.add(fmt::format("A row of {} names a {} that does not exist.",
+                                 broken.getColumn(0).getString(), broken.getColumn(2).getString()),
+                     broken.getColumn(0).getString(), broken.getColumn(1).getInt64());
+    }
+}
+
+std::optional<Records> checkRecords(const storage::Database &database, Verification &verification)
+{
+    auto records = storage::RecordReader(database.sql()).readAll();
+    verification.records = countOf(records);
+    Findings findings(verification, "invariant");
+    const auto profile = profileOf(records, findings);
+    for (const auto &violation : violations(records, profile))
+        findings.add(english(violation.message), word(violation.record.type), violation.record.id);
+    return records;
+}
+
+} // namespace lastrivet::verify_detail

@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Sha256.h"
+#include "core/storage/Changeset.h"
+#include "core/storage/Journal.h"
+#include "core/verify/Checks.h"
+
+#include <fmt/format.h>
+#include <fstream>
+#include <set>
+
+namespace lastrivet::verify_detail {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+std::optional<std::string> hashOfFile(const fs::path &file)
+{
+    std::ifstream stream(file, std::ios::binary);
+    Sha256 sum;
+    std::vector<char> block(std::size_t{1} << 20);
+    while (stream) {
+        stream.read(block.data(), std::streamsize(block.size()));
+        sum.add(std::string_view(block.data(), std::size_t(stream.gcount())));
+    }
+    return stream.eof() ? std::optional(hex(sum.digest())) : std::nullopt;
+}
+
+bool staysInside(const fs::path &file)
+{
+    const auto normal = file.lexically_normal();
+    return !file.empty() && !file.is_absolute() && *normal.begin() != "..";
+}
+
+void checkFile(const Media &media, const storage::ProjectFolder &folder, Findings &findings,
+               Verification &verification)
+{
+    const auto tell = [&](std::string_view what) {
+        findings.add(fmt::format("The file {} {}.", media.file, what), "media", media.id.value());
+    };
+    if (!staysInside(media.file)) {
+        tell("would lie outside the project's folder");
+        return;
+    }
+    const auto path = folder.root() / media.file;
+    std::error_code none;
+    if (!fs::is_regular_file(path, none)) {
+        tell("is missing");
+        return;
+    }
+    ++verification.files;
+    const auto hash = hashOfFile(path);
+    if (!hash)
+        tell("cannot be read");
+    else if (!media.sha256.empty() && *hash != media.sha256)
+        tell("is not as it was taken in: its SHA-256 has changed");
+}
+
+/// Every file that some record names or ever named: undone photos keep their files.
+std::set<std::string> namedFiles(const Records &records, storage::Database &database)
+{
+    std::set<std::string> named;
+    for (const auto &media : records.media)
+        named.insert(fs::path(media.file).lexically_normal().generic_string());
+    storage::Journal(database).forEachRow([&](const storage::JournalRow &row) {
+        if (!row.changeset)
+            return;
+        storage::forEachChange(*row.changeset, [&](const storage::ChangedRow &change) {
+            if (change.table != word(RecordType::Media))
+                return;
+            for (const auto *cells : {&change.before, &change.after}) {
+                for (std::size_t i = 0; i < cells->size(); ++i) {
+                    const auto &cell = (*cells)[i];
+                    if (change.recordTable->columns()[i].name == "file" && cell &&
+                        std::holds_alternative<std::string>(*cell))
+                        named.insert(fs::path(std::get<std::string>(*cell))
+                                         .lexically_normal()
+                                         .generic_string());
+                }
+            }
+        });
+    });
+    return named;
+}
+
+void checkUnnamed(const fs::path &folder, const fs::path &root, const std::set<std::string> &named,
+                  Findings &findings)
+{
+    std::error_code failure;
+    for (auto at = fs::recursive_directory_iterator(folder, failure);
+         !failure && at != fs::recursive_directory_iterator(); at.increment(failure)) {
+        const auto name = at->path().filename().string();
+        if (at->is_directory(failure)) {
+            if (name.starts_with("."))
+                at.disable_recursion_pending();
+            continue;
+        }
+        const auto file = at->path().lexically_relative(root).generic_string();
+        if (!named.contains(file))
+            findings.add(fmt::format("No record names the file {}.", file));
+    }
+}
+
+} // namespace
+
+void checkFiles(const Records &records, storage::Database &database,
+                const storage::ProjectFolder &folder, std::stop_token stop,
+                Verification &verification)
+{
+    Findings findings(verification, "file");
+    for (const auto &media : records.media) {
+        if (stop.stop_requested())
+            return;
+        checkFile(media, folder, findings, verification);
+    }
+    const auto named = namedFiles(records, database);
+    checkUnnamed(folder.photos(), folder.root(), named, findings);
+    checkUnnamed(folder.documents(), folder.root(), named, findings);
+}
+
+} // namespace lastrivet::verify_detail

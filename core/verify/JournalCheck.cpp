@@ -1,0 +1,159 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Changeset.h"
+#include "core/storage/Journal.h"
+#include "core/storage/Schema.h"
+#include "core/verify/Checks.h"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lastrivet::verify_detail {
+
+namespace {
+
+using storage::JournalRow;
+using storage::RecordTable;
+using storage::Row;
+
+/// Walks the rows of one table by ascending key.
+class TableWalk {
+public:
+    TableWalk(const storage::Database &database, std::string_view table, std::string_view columns,
+              std::string_view keys)
+        : m_statement(database.sql(),
+                      fmt::format(R"(SELECT {} FROM "{}" ORDER BY {})", columns, table, keys))
+    {
+        advance();
+    }
+
+    bool isAtEnd() const { return m_row.empty(); }
+    const Row &row() const { return m_row; }
+    void advance()
+    {
+        m_row.clear();
+        if (!m_statement.executeStep())
+            return;
+        for (int i = 0; i < m_statement.getColumnCount(); ++i)
+            m_row.push_back(storage::cellOf(m_statement.getColumn(i)));
+    }
+
+private:
+    SQLite::Statement m_statement;
+    Row m_row;
+};
+
+struct Compared {
+    std::string_view table;
+    std::string_view record;
+    std::string columns;
+    std::string keys;
+    std::size_t keyColumns;
+};
+
+bool comesFirst(const TableWalk &a, const TableWalk &b, std::size_t keys)
+{
+    if (a.isAtEnd() || b.isAtEnd())
+        return b.isAtEnd();
+    return std::lexicographical_compare(a.row().begin(), a.row().begin() + std::ptrdiff_t(keys),
+                                        b.row().begin(), b.row().begin() + std::ptrdiff_t(keys));
+}
+
+void compare(const Compared &compared, const storage::Database &stored,
+             const storage::Database &played, Findings &findings)
+{
+    TableWalk has(stored, compared.table, compared.columns, compared.keys);
+    TableWalk should(played, compared.table, compared.columns, compared.keys);
+    const auto tell = [&](const Row &row, std::string_view what) {
+        const auto id = std::get<std::int64_t>(row.front());
+        findings.add(fmt::format("{} {} {} (table {}).", compared.record, id, what, compared.table),
+                     compared.record, id);
+    };
+    while (!has.isAtEnd() || !should.isAtEnd()) {
+        if (comesFirst(has, should, compared.keyColumns)) {
+            tell(has.row(), "is in the records, and no change in the journal made it");
+            has.advance();
+        } else if (comesFirst(should, has, compared.keyColumns)) {
+            tell(should.row(), "is in the journal, and missing from the records");
+            should.advance();
+        } else {
+            if (has.row() != should.row())
+                tell(has.row(), "differs from what the journal made of it");
+            has.advance();
+            should.advance();
+        }
+    }
+}
+
+void checkLink(const JournalRow &row, const JournalRow &before, Findings &findings)
+{
+    const auto tell = [&](std::string_view what) {
+        findings.add(fmt::format("Row {} of the journal (“{}”) {}.", row.seq, row.label, what));
+    };
+    const auto digest = storage::hashOf(row);
+    if (!std::equal(digest.begin(), digest.end(), row.hash.begin(), row.hash.end()))
+        tell("was altered: its hash does not fit its content");
+    if (row.previous_hash != before.hash)
+        tell("does not follow the row before it: a row was altered, removed or put in");
+    if (row.seq != before.seq + 1)
+        tell("is out of sequence");
+    if (row.stamp <= before.stamp)
+        tell("is not later than the row before it");
+}
+
+/// Plays every row; false when one does not fit.
+bool play(const storage::Journal &journal, storage::Database &into, Findings &findings)
+{
+    bool fits = true;
+    journal.forEachRow([&](const JournalRow &row) {
+        // What a merge carried over is in the merge's own row already.
+        if (!fits || !row.changeset || row.kind == word(ChangeKind::Carried))
+            return;
+        if (const auto conflict = storage::apply(into, *row.changeset)) {
+            findings.add(
+                fmt::format("Row {} of the journal (“{}”) does not fit the rows before it.",
+                            row.seq, row.label),
+                word(conflict->record.type), conflict->record.id);
+            fits = false;
+        }
+    });
+    return fits;
+}
+
+} // namespace
+
+void checkJournal(storage::Database &database, Verification &verification)
+{
+    Findings findings(verification, "journal");
+    JournalRow before;
+    before.stamp = std::numeric_limits<std::int64_t>::min();
+    before.hash = storage::Blob(32, 0);
+    storage::Journal(database).forEachRow([&](const JournalRow &row) {
+        checkLink(row, before, findings);
+        before = row;
+        before.changeset.reset();
+        ++verification.journal_rows;
+    });
+}
+
+void checkReplay(storage::Database &database, Verification &verification)
+{
+    Findings findings(verification, "replay");
+    storage::Database played;
+    storage::runSteps(played);
+    // Halfway through the history a reference may lead nowhere yet.
+    played.run("PRAGMA foreign_keys=OFF");
+    if (!play(storage::Journal(database), played, findings))
+        return;
+    for (const RecordTable &table : storage::recordTables()) {
+        compare({table.name(), table.record().name(), table.columnList(), table.keyList(),
+                 table.keyColumns()},
+                database, played, findings);
+    }
+    compare({storage::profileTable, "project", R"("id","content")", R"("id")", 1}, database, played,
+            findings);
+}
+
+} // namespace lastrivet::verify_detail
