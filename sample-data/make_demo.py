@@ -17,7 +17,7 @@ from demo.findings import Findings
 from demo.pictures import Papers, Photographs
 from demo.records import ARRAYS, Records
 from demo.stores import Stores
-from demo.tables import rows
+from demo.tables import rows, stanzas
 
 
 def project(records):
@@ -32,7 +32,9 @@ def build(folder):
     records = Records()
     work.add_people(records)
     work.add_components(records)
-    work.name_steps(records)
+    records.reserve("step", work.step_keys())
+    records.reserve("closing", [key for key, _ in stanzas("closings.txt")])
+    records.reserve("squawk", [number for number, _ in stanzas("squawks.txt")])
     papers = Papers(records)
     log = work.Log(records)
     closing_steps = work.add_steps(records, log)

@@ -27,6 +27,7 @@ class Papers:
         self._records = records
         self._rows = list(rows("papers.txt", 7))
         self._keys = [cells[0] for cells in self._rows]
+        records.reserve("media", [("paper", key) for key in self._keys])
 
     def id_of(self, key):
         return self._records.id("media", ("paper", key)) if key else None

@@ -27,6 +27,11 @@ class Records:
         known = self._ids[kind]
         return known.setdefault(key, len(known) + 1)
 
+    def reserve(self, kind, keys):
+        """Gives out ids in the order of a table, before other tables name its rows."""
+        for key in keys:
+            self.id(kind, key)
+
     def ids(self, kind, keys):
         return sorted(self.id(kind, key) for key in keys)
 

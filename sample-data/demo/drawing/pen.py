@@ -43,9 +43,11 @@ class Pen:
         left, top = (int(min(c[i] for c in corners)) for i in (0, 1))
         right, bottom = (int(max(c[i] for c in corners)) + 1 for i in (0, 1))
         size = (max(2, right - left), max(2, bottom - top))
-        light = Image.linear_gradient("L").rotate(90 if turned else 180).resize(size)
+        light = Image.linear_gradient("L").rotate(90 if turned else 180)
+        light = light.resize(size, Image.BILINEAR)
         if brushed:
-            grain = self._grain((max(2, size[0] // 5), 10), 0.55).resize(size)
+            grain = self._grain((max(2, size[0] // 5), 10), 0.55)
+            grain = grain.resize(size, Image.BILINEAR)
             light = Image.blend(light, grain, 0.28)
         piece = ImageOps.colorize(light, *tones)
         mask = Image.new("L", size, 0)
@@ -77,7 +79,8 @@ class Pen:
         dark = mask.getbbox()
         if dark:
             place = tuple(4 * edge for edge in dark)
-            soft = mask.crop(dark).resize((place[2] - place[0], place[3] - place[1]))
+            size = (place[2] - place[0], place[3] - place[1])
+            soft = mask.crop(dark).resize(size, Image.BILINEAR)
             self.image.paste((12, 12, 16), place, soft)
         self._clear_shadows()
 
