@@ -54,11 +54,21 @@ def build(folder):
             "project": project(records), **records.arrays()}
 
 
+def clear(folder):
+    """Removes the files of an earlier demo, and only those: the ones that its records name."""
+    earlier = folder / "demo.json"
+    if earlier.exists():
+        for row in json.loads(earlier.read_text(encoding="utf-8"))["media"]:
+            (folder / row["file"]).unlink(missing_ok=True)
+        earlier.unlink()
+
+
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("outdir", type=Path)
     folder = parser.parse_args().outdir
     folder.mkdir(parents=True, exist_ok=True)
+    clear(folder)
     document = build(folder)
     with open(folder / "demo.json", "w", encoding="utf-8") as file:
         json.dump(document, file, ensure_ascii=False, indent=1)

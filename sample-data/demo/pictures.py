@@ -120,9 +120,10 @@ class Photographs:
         else:
             own = []
         links = own + [link for link in _links(self._records, named) if link not in own]
+        orientation = self._rng.choice(ORIENTATIONS)
+        size = camera.PORTRAIT if orientation in (6, 8) else camera.LANDSCAPE
         return {"taken": taken, "scene": scene, "shows": sorted(shows.split()), "caption": caption,
-                "links": links, "part": part, "orientation": self._rng.choice(ORIENTATIONS),
-                "size": camera.PORTRAIT if self._rng.random() < 0.25 else camera.LANDSCAPE}
+                "links": links, "part": part, "orientation": orientation, "size": size}
 
     def _code(self, component):
         return next(row["code"] for row in self._records.all("component")

@@ -166,7 +166,9 @@ def hand(pen, part):
     pen.tube((x + 110, y + 60), (x - 120, y - 90), 74, glove)
     pen.ball(x - 120, y - 90, 36, glove)
     for n in range(3):
+        pen.ball(x + 188 - n * 6, y + 60 + n * 56, 35, glove)
         pen.tube((x + 190 - n * 6, y + 60 + n * 56), (x + 60 - n * 14, y + 70 + n * 52), 70, glove)
         pen.ball(x + 56 - n * 14, y + 72 + n * 52, 36, glove)
+    pen.ball(x + 110, y + 210, 30, glove)
     pen.tube((x + 110, y + 210), (x - 4, y + 160), 60, glove)
     pen.ball(x - 6, y + 159, 31, glove)

@@ -100,8 +100,9 @@ class Pen:
     def ball(self, x, y, r, tones):
         low, high = tones
         self.disc(x + r * 0.16, y + r * 0.18, r, mix(low, (0, 0, 0), 0.45))
-        for i in range(5):
-            share = i / 4
+        steps = max(5, min(24, int(r / 5)))
+        for i in range(steps):
+            share = i / (steps - 1)
             self.disc(x - r * 0.24 * share, y - r * 0.26 * share, r * (1 - 0.74 * share),
                       mix(low, high, share))
 
@@ -136,8 +137,9 @@ class Pen:
         nx, ny = -dy / length, dx / length
         if nx + ny > 0:
             nx, ny = -nx, -ny
-        for i in range(8):
-            share = i / 7
+        steps = max(8, min(28, int(width / 5)))
+        for i in range(steps):
+            share = i / (steps - 1)
             aside = width * 0.22 * share
             self.draw.line([(start[0] + nx * aside, start[1] + ny * aside),
                             (end[0] + nx * aside, end[1] + ny * aside)],
@@ -195,7 +197,7 @@ class Pen:
         light = Image.blend(falloff, ImageChops.multiply(falloff, grain), 0.1)
         warm = ImageOps.colorize(light, (0, 0, 0), r.choice(
             ((255, 255, 255), (255, 249, 236), (246, 250, 255), (255, 244, 226))))
-        bright = self.image.point([min(255, v * 9 // 8 + 6) for v in range(256)] * 3)
+        bright = self.image.filter(ImageFilter.SMOOTH).point([min(255, v * 9 // 8 + 6) for v in range(256)] * 3)
         lit = ImageChops.multiply(bright, warm.resize((self.w, self.h), Image.BILINEAR))
         return lit.transform(size, Image.QUAD, self._viewfinder(), Image.BILINEAR)
 
