@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/RuleBench.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::test;
+
+TEST_CASE("A line is short until enough good parts have been received")
+{
+    RuleBench bench(readiness::Rule::MissingPart);
+    const auto line = bench.partLine(bench.rib, "Bracket", 4);
+    CHECK(bench.must(line, "2026-03-01"));
+    bench.change(line, [](PartLine &l) {
+        l.received_on = on("2026-03-10");
+        l.received_quantity = 4;
+    });
+    CHECK(bench.must(line, "2026-03-09"));
+    CHECK(bench.quiet(line, "2026-03-10"));
+    bench.change(line, [](PartLine &l) { l.damaged_quantity = 1; });
+    CHECK(bench.must(line, "2026-03-10"));
+    bench.change(line, [](PartLine &l) { l.received_quantity = 5; });
+    CHECK(bench.quiet(line, "2026-03-10"));
+}

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/RuleBench.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::test;
+
+TEST_CASE("Pictures of the inside are counted once each, up to the profile's number")
+{
+    RuleBench bench(readiness::Rule::TooFewPhotos);
+    bench.profile.interior_photos = 2;
+    const auto onRib = Media::Link{RecordType::Component, bench.rib.value()};
+    const auto onBox = Media::Link{RecordType::Closing, bench.box.value()};
+    bench.photo("2026-03-10", {onRib, onBox});
+    CHECK(bench.should(bench.box, "2026-03-10"));
+    const auto second = bench.photo("2026-03-11", {onRib});
+    CHECK(bench.should(bench.box, "2026-03-10"));
+    CHECK(bench.quiet(bench.box, "2026-03-11"));
+    bench.change(second, [](Media &m) { m.shows = {Shows::Exterior, Shows::Receipt}; });
+    CHECK(bench.should(bench.box, "2026-03-11"));
+    bench.change(second, [](Media &m) { m.shows.insert(Shows::Defect); });
+    CHECK(bench.quiet(bench.box, "2026-03-11"));
+}
+
+TEST_CASE("A lid that can be opened again needs no photographs")
+{
+    RuleBench bench(readiness::Rule::TooFewPhotos);
+    bench.profile.interior_photos = 2;
+    bench.change(bench.box, [](Closing &c) { c.permanent = false; });
+    CHECK(bench.quiet(bench.box, "2026-03-10"));
+}

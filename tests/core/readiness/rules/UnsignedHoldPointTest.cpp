@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/RuleBench.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::test;
+
+TEST_CASE("A hold point waits for its signer until accepted or waived")
+{
+    RuleBench bench(readiness::Rule::UnsignedHoldPoint);
+    const auto point = bench.holdPoint(bench.box, HoldPointKind::PreCover, SignerRole::Inspector);
+    CHECK(bench.must(point, "2026-03-09"));
+    CHECK(bench.about(point, "2026-03-09")->waits_for == SignerRole::Inspector);
+    bench.signOff(point, bench.builder, "2026-03-10");
+    CHECK(bench.must(point, "2026-03-09"));
+    CHECK(bench.quiet(point, "2026-03-10"));
+    const auto optional =
+        bench.holdPoint(bench.box, HoldPointKind::TechnicalVisit, SignerRole::Adviser);
+    bench.change(optional, [](HoldPoint &p) { p.required = false; });
+    CHECK(bench.should(optional, "2026-03-10"));
+    bench.change(optional, [&](HoldPoint &p) {
+        p.waived_on = on("2026-03-12");
+        p.waived_by = bench.builder;
+        p.waived_why = "Seen at the last visit";
+    });
+    CHECK(bench.should(optional, "2026-03-11"));
+    CHECK(bench.quiet(optional, "2026-03-12"));
+}
+
+TEST_CASE("A rejection waits for the signer only once its findings are entered")
+{
+    RuleBench bench(readiness::Rule::UnsignedHoldPoint);
+    Inspection visit;
+    visit.kind = InspectionKind::PreCover;
+    const auto inspection = bench.add(visit);
+    const auto point = bench.holdPoint(bench.box, HoldPointKind::PreCover, SignerRole::Inspector);
+    const auto signOff = bench.signOff(point, bench.builder, "2026-03-10");
+    bench.change(signOff, [&](SignOff &s) {
+        s.result = SignOffResult::Rejected;
+        s.inspection_id = inspection;
+    });
+    CHECK(bench.must(point, "2026-03-10"));
+    CHECK_FALSE(bench.about(point, "2026-03-10")->waits_for);
+    const auto squawk = bench.squawk(bench.rib, "2026-03-10");
+    bench.change(squawk, [&](Squawk &s) { s.inspection_id = inspection; });
+    CHECK(bench.about(point, "2026-03-10")->waits_for == SignerRole::Inspector);
+}

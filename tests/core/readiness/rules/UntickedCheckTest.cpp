@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/RuleBench.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::test;
+
+TEST_CASE("A line of the list is advice until ticked or said not to apply")
+{
+    RuleBench bench(readiness::Rule::UntickedCheck);
+    Check line;
+    line.closing_id = bench.box;
+    line.item = "Both ends of every rivet seen";
+    line.done_on = on("2026-03-10");
+    const auto check = bench.add(line);
+    CHECK(bench.should(check, "2026-03-09"));
+    CHECK(bench.quiet(check, "2026-03-10"));
+    bench.change(check, [](Check &c) { c.not_applicable = true; });
+    CHECK(bench.quiet(check, "2026-03-09"));
+}
