@@ -2,9 +2,47 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/Records.h"
 
+#include "core/records/TableMembers.h"
+
 #include <stdexcept>
 
 namespace lastrivet {
+
+template class Table<Person>;
+template class Table<Component>;
+template class Table<Step>;
+template class Table<WorkSession>;
+template class Table<Closing>;
+template class Table<HoldPoint>;
+template class Table<Check>;
+template class Table<Inspection>;
+template class Table<SignOff>;
+template class Table<Squawk>;
+template class Table<Deviation>;
+template class Table<Bulletin>;
+template class Table<Fastener>;
+template class Table<Measurement>;
+template class Table<Tool>;
+template class Table<PartLine>;
+template class Table<MaterialLot>;
+template class Table<MaterialUse>;
+template class Table<Media>;
+template class Table<Expense>;
+template class Table<CreditTask>;
+template class Table<Equipment>;
+template class Table<Weighing>;
+template class Table<LoadingCase>;
+template class Table<Envelope>;
+template class Table<CertificateDocument>;
+template class Table<Flight>;
+
+Records::Records() = default;
+Records::Records(const Records &) = default;
+Records::Records(Records &&) noexcept = default;
+Records &Records::operator=(const Records &) = default;
+Records &Records::operator=(Records &&) noexcept = default;
+Records::~Records() = default;
+bool Records::operator==(const Records &other) const = default;
 
 namespace {
 

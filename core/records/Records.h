@@ -36,6 +36,35 @@
 
 namespace lastrivet {
 
+// Compiled once, in Records.cpp.
+extern template class Table<Person>;
+extern template class Table<Component>;
+extern template class Table<Step>;
+extern template class Table<WorkSession>;
+extern template class Table<Closing>;
+extern template class Table<HoldPoint>;
+extern template class Table<Check>;
+extern template class Table<Inspection>;
+extern template class Table<SignOff>;
+extern template class Table<Squawk>;
+extern template class Table<Deviation>;
+extern template class Table<Bulletin>;
+extern template class Table<Fastener>;
+extern template class Table<Measurement>;
+extern template class Table<Tool>;
+extern template class Table<PartLine>;
+extern template class Table<MaterialLot>;
+extern template class Table<MaterialUse>;
+extern template class Table<Media>;
+extern template class Table<Expense>;
+extern template class Table<CreditTask>;
+extern template class Table<Equipment>;
+extern template class Table<Weighing>;
+extern template class Table<LoadingCase>;
+extern template class Table<Envelope>;
+extern template class Table<CertificateDocument>;
+extern template class Table<Flight>;
+
 /// Everything a project knows at one moment of its history: a snapshot, cheap to copy and to keep.
 struct Records {
     ProjectFacts project;
@@ -92,7 +121,14 @@ struct Records {
         return record && !record->withdrawn_on ? record : nullptr;
     }
 
-    friend bool operator==(const Records &, const Records &) = default;
+    Records();
+    Records(const Records &);
+    Records(Records &&) noexcept;
+    Records &operator=(const Records &);
+    Records &operator=(Records &&) noexcept;
+    ~Records();
+
+    bool operator==(const Records &other) const;
 };
 
 } // namespace lastrivet

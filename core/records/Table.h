@@ -4,7 +4,6 @@
 
 #include "core/base/Id.h"
 
-#include <algorithm>
 #include <cstddef>
 #include <iterator>
 #include <memory>
@@ -77,44 +76,28 @@ public:
         std::size_t m_row = 0;
     };
 
+    Table();
+    Table(const Table &other);
+    Table(Table &&other) noexcept;
+    Table &operator=(const Table &other);
+    Table &operator=(Table &&other) noexcept;
+    ~Table() override;
+
     Iterator begin() const { return {&m_chunks, 0}; }
     Iterator end() const { return {&m_chunks, m_chunks.size()}; }
     std::size_t size() const override { return m_size; }
     bool isEmpty() const { return m_size == 0; }
 
     /// The record, or null.
-    const Record *find(Id<Record> id) const
-    {
-        const auto chunk = chunkFor(id);
-        if (chunk == m_chunks.end())
-            return nullptr;
-        const auto row = rowFor(**chunk, id);
-        return row != (*chunk)->end() && row->id == id ? &*row : nullptr;
-    }
-
+    const Record *find(Id<Record> id) const;
     /// Inserts the record, or replaces the one with its id.
-    void put(Record record)
-    {
-        auto place = chunkFor(record.id);
-        if (place == m_chunks.end()) {
-            if (m_chunks.empty() || m_chunks.back()->size() >= chunkSize)
-                append();
-            place = m_chunks.end() - 1;
-        }
-        Chunk &chunk = own(*place);
-        const auto row = rowFor(chunk, record.id);
-        if (row != chunk.end() && row->id == record.id) {
-            *row = std::move(record);
-            return;
-        }
-        chunk.insert(row, std::move(record));
-        ++m_size;
-        if (chunk.size() > chunkSize)
-            split(place);
-    }
+    void put(Record record);
 
-    const void *findAny(std::int64_t id) const override { return find(Id<Record>{id}); }
-    void putAny(const void *record) override { put(*static_cast<const Record *>(record)); }
+    const void *findAny(std::int64_t id) const override;
+    void putAny(const void *record) override;
+    void erase(std::int64_t id) override;
+    const void *nextAny(std::int64_t id) const override;
+    std::int64_t greatestId() const override;
 
     void *appendAny(std::int64_t id) override
     {
@@ -157,48 +140,20 @@ public:
     {
         return a.m_size == b.m_size && std::equal(a.begin(), a.end(), b.begin());
     }
+    bool operator==(const Table &other) const;
 
 private:
-    /// The first chunk whose last id is not below `id`.
-    auto chunkFor(Id<Record> id) const
-    {
-        return std::partition_point(
-            m_chunks.begin(), m_chunks.end(),
-            [id](const std::shared_ptr<Chunk> &chunk) { return chunk->back().id < id; });
-    }
-    auto chunkFor(Id<Record> id)
-    {
-        const auto place = std::as_const(*this).chunkFor(id);
-        return m_chunks.begin() + (place - m_chunks.cbegin());
-    }
-    template <class AChunk> static auto rowFor(AChunk &chunk, Id<Record> id)
-    {
-        return std::partition_point(chunk.begin(), chunk.end(),
-                                    [id](const Record &record) { return record.id < id; });
-    }
-    /// The chunk, made this table's own: a snapshot that shares it keeps the old one.
-    static Chunk &own(std::shared_ptr<Chunk> &chunk)
-    {
-        if (chunk.use_count() > 1)
-            chunk = std::make_shared<Chunk>(*chunk);
-        return *chunk;
-    }
-    void append()
-    {
-        m_chunks.push_back(std::make_shared<Chunk>());
-        m_chunks.back()->reserve(chunkSize);
-    }
-    void split(typename std::vector<std::shared_ptr<Chunk>>::iterator place)
-    {
-        Chunk &chunk = **place;
-        const auto middle = chunk.begin() + std::ptrdiff_t(chunk.size() / 2);
-        auto upper = std::make_shared<Chunk>(std::make_move_iterator(middle),
-                                             std::make_move_iterator(chunk.end()));
-        chunk.erase(middle, chunk.end());
-        m_chunks.insert(place + 1, std::move(upper));
-    }
+    using Chunks = std::vector<std::shared_ptr<Chunk>>;
 
-    std::vector<std::shared_ptr<Chunk>> m_chunks;
+    /// The first chunk whose last id is not below `id`.
+    std::size_t chunkFor(Id<Record> id) const;
+    /// The first row of the chunk whose id is not below `id`.
+    static std::size_t rowFor(const Chunk &chunk, Id<Record> id);
+    /// The chunk, made this table's own: a snapshot that shares it keeps the old one.
+    static Chunk &own(std::shared_ptr<Chunk> &chunk);
+    void split(std::size_t chunk);
+
+    Chunks m_chunks;
     std::size_t m_size = 0;
 };
 
