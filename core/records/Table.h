@@ -95,51 +95,12 @@ public:
 
     const void *findAny(std::int64_t id) const override;
     void putAny(const void *record) override;
+    void *appendAny(std::int64_t id) override;
+    void *editAny(std::int64_t id) override;
     void erase(std::int64_t id) override;
     const void *nextAny(std::int64_t id) const override;
     std::int64_t greatestId() const override;
 
-    void *appendAny(std::int64_t id) override
-    {
-        Record record;
-        record.id = Id<Record>{id};
-        put(std::move(record));
-        return &m_chunks.back()->back();
-    }
-    void *editAny(std::int64_t id) override
-    {
-        if (!find(Id<Record>{id}))
-            return nullptr;
-        return &*rowFor(own(*chunkFor(Id<Record>{id})), Id<Record>{id});
-    }
-
-    void erase(std::int64_t id) override
-    {
-        const auto place = chunkFor(Id<Record>{id});
-        if (!find(Id<Record>{id}))
-            return;
-        Chunk &chunk = own(*place);
-        chunk.erase(rowFor(chunk, Id<Record>{id}));
-        --m_size;
-        if (chunk.empty())
-            m_chunks.erase(place);
-    }
-
-    const void *nextAny(std::int64_t id) const override
-    {
-        const auto chunk = chunkFor(Id<Record>{id + 1});
-        return chunk == m_chunks.end() ? nullptr : &*rowFor(**chunk, Id<Record>{id + 1});
-    }
-
-    std::int64_t greatestId() const override
-    {
-        return m_chunks.empty() ? 0 : m_chunks.back()->back().id.value();
-    }
-
-    friend bool operator==(const Table &a, const Table &b)
-    {
-        return a.m_size == b.m_size && std::equal(a.begin(), a.end(), b.begin());
-    }
     bool operator==(const Table &other) const;
 
 private:

@@ -59,6 +59,22 @@ template <class Record> void Table<Record>::putAny(const void *record)
     put(*static_cast<const Record *>(record));
 }
 
+template <class Record> void *Table<Record>::appendAny(std::int64_t id)
+{
+    Record record;
+    record.id = Id<Record>{id};
+    put(std::move(record));
+    return &m_chunks.back()->back();
+}
+
+template <class Record> void *Table<Record>::editAny(std::int64_t id)
+{
+    if (!find(Id<Record>{id}))
+        return nullptr;
+    Chunk &chunk = own(m_chunks[chunkFor(Id<Record>{id})]);
+    return &chunk[rowFor(chunk, Id<Record>{id})];
+}
+
 template <class Record> void Table<Record>::erase(std::int64_t id)
 {
     if (!find(Id<Record>{id}))
