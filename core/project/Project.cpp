@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/Project.h"
 
+#include "core/base/Error.h"
+#include "core/profiles/ProfileJson.h"
 #include "core/project/ProjectImplementation.h"
 #include "core/storage/JournalChanges.h"
 #include "core/storage/LocalState.h"
@@ -13,6 +15,19 @@ namespace {
 auto timeOf(const Project::Options &options)
 {
     return options.clock ? options.clock->now() : SystemClock{}.now();
+}
+
+/// What a new project begins with; throws when that breaks a rule.
+std::shared_ptr<const Records> firstRecords(ProjectFacts facts, const Profile &profile)
+{
+    auto first = std::make_shared<Records>();
+    first->project = std::move(facts);
+    if (first->project.profile.empty())
+        first->project.profile = profile.id;
+    first->profile_copy = profile.json.empty() ? profileJson(profile) : profile.json;
+    if (auto wrong = violations(*first, profile); !wrong.empty())
+        throw UnreadableInput(english(Refusal{std::move(wrong), {}}));
+    return first;
 }
 
 } // namespace
@@ -35,16 +50,21 @@ Project::~Project() = default;
 std::unique_ptr<Project> Project::create(const std::filesystem::path &folder, ProjectFacts facts,
                                          const Profile &profile, Options options)
 {
-    return storage::withFaults([&] {
-        const storage::ProjectFolder place(folder);
-        place.make(facts.name);
-        if (facts.profile.empty())
-            facts.profile = profile.id;
-        auto made = std::make_unique<Implementation>(
-            folder, storage::createDatabase(place, timeOf(options)), options);
-        made->begin(facts, profile);
-        return std::unique_ptr<Project>(new Project(std::move(made)));
-    });
+    const storage::ProjectFolder place(folder);
+    place.requireFree();
+    const auto first = firstRecords(std::move(facts), profile);
+    try {
+        return storage::withFaults([&] {
+            place.make(first->project.name);
+            auto made = std::make_unique<Implementation>(
+                folder, storage::createDatabase(place, timeOf(options)), options);
+            made->begin(first, profile);
+            return std::unique_ptr<Project>(new Project(std::move(made)));
+        });
+    } catch (...) {
+        place.unmake();
+        throw;
+    }
 }
 
 std::unique_ptr<Project> Project::open(const std::filesystem::path &folder, Options options)

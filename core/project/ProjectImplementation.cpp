@@ -31,15 +31,10 @@ void Project::Implementation::load()
     m_greatestId = std::max(m_greatestId, greatestId(*m_records));
 }
 
-void Project::Implementation::begin(const ProjectFacts &facts, const Profile &profile)
+void Project::Implementation::begin(std::shared_ptr<const Records> first, const Profile &profile)
 {
-    m_profile = profile;
-    auto first = std::make_shared<Records>();
-    first->project = facts;
-    first->profile_copy = profile.json.empty() ? profileJson(profile) : profile.json;
     m_records = first;
-    if (const auto wrong = violations(*first, profile); !wrong.empty())
-        throw UnreadableInput(english(Refusal{wrong, {}}));
+    m_profile = profile;
     Plan plan{ChangeKind::Migration, "Project begun", {}, 1, {}, first.get()};
     plan.write = [&]() -> std::optional<Refusal> {
         m_store->writer.write(RecordType::Project, nullptr, &first->project);
@@ -95,11 +90,11 @@ storage::Database &Project::Implementation::writable()
 
 void Project::Implementation::reopen()
 {
-    m_store.reset();
-    m_opening.database.reset();
-    m_opening.database = std::make_unique<storage::Database>(
+    auto database = std::make_unique<storage::Database>(
         m_folder.database(), storage::Database::Access::ReadWrite, m_folder.safety());
-    m_store = std::make_unique<Store>(*m_opening.database);
+    auto store = std::make_unique<Store>(*database);
+    m_store = std::move(store);
+    m_opening.database = std::move(database);
 }
 
 std::string Project::Implementation::whoIn(const Records &records) const

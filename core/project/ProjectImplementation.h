@@ -23,8 +23,8 @@ public:
 
     /// Reads everything; after opening, and again when it is not sure what was saved.
     void load();
-    /// Writes the first row: the project itself and its copy of the profile.
-    void begin(const ProjectFacts &facts, const Profile &profile);
+    /// Writes the first row of a new project: its facts and its copy of the profile.
+    void begin(std::shared_ptr<const Records> first, const Profile &profile);
 
     Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body, ChangeKind kind);
     Result<ChangeNotice, Refusal> undo();

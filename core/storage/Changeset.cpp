@@ -148,8 +148,12 @@ void requireSameShape(const Database &database, std::span<const std::uint8_t> ch
     });
 }
 
-int noteConflict(void *context, int, sqlite3_changeset_iter *at)
+int noteConflict(void *context, int kind, sqlite3_changeset_iter *at)
 {
+    // Told once at the end, of no row: the records' own rules name the record, and so does the end
+    // of the transaction.
+    if (kind == SQLITE_CHANGESET_FOREIGN_KEY)
+        return SQLITE_CHANGESET_OMIT;
     auto &conflict = *static_cast<std::optional<Conflict> *>(context);
     try {
         const auto row = rowAt(at);

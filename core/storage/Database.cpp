@@ -138,4 +138,10 @@ void throwFault(const SQLite::Exception &exception)
     }
 }
 
+void throwFault(const std::filesystem::filesystem_error &error)
+{
+    throw NotSaved(fmt::format("{} could not be read or written: {}.", error.path1().string(),
+                               error.code().message()));
+}
+
 } // namespace lastrivet::storage

@@ -48,14 +48,17 @@ private:
 
 /// What SQLite's complaint means to a person; throws the fitting `Fault`.
 [[noreturn]] void throwFault(const SQLite::Exception &exception);
+[[noreturn]] void throwFault(const std::filesystem::filesystem_error &error);
 
-/// Runs `body`; what SQLite complains about becomes a `Fault`.
+/// Runs `body`; what SQLite and the file system complain about becomes a `Fault`.
 template <class Body> decltype(auto) withFaults(Body &&body)
 {
     try {
         return body();
     } catch (const SQLite::Exception &exception) {
         throwFault(exception);
+    } catch (const std::filesystem::filesystem_error &error) {
+        throwFault(error);
     }
 }
 

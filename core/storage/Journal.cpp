@@ -221,13 +221,6 @@ Blob Journal::changeset(std::int64_t seq) const
     return row.executeStep() ? blobOf(row.getColumn(0)) : Blob();
 }
 
-std::optional<std::int64_t> Journal::find(std::string_view changeId) const
-{
-    SQLite::Statement row(m_database.sql(), R"(SELECT "seq" FROM "journal" WHERE "change_id"=?)");
-    row.bind(1, std::string(changeId));
-    return row.executeStep() ? std::optional(row.getColumn(0).getInt64()) : std::nullopt;
-}
-
 void Journal::forEachRow(const std::function<void(const JournalRow &)> &each) const
 {
     SQLite::Statement row(

@@ -59,7 +59,6 @@ public:
     std::vector<JournalEntry> entries() const;
     /// Empty for a row without changes, or no such row.
     Blob changeset(std::int64_t seq) const;
-    std::optional<std::int64_t> find(std::string_view changeId) const;
     void forEachRow(const std::function<void(const JournalRow &)> &each) const;
 
 private:

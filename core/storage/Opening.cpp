@@ -6,6 +6,8 @@
 
 #include <SQLiteCpp/Statement.h>
 
+#include <algorithm>
+#include <array>
 #include <cerrno>
 #include <cstdlib>
 #include <cstring>
@@ -19,34 +21,55 @@ using Time = std::chrono::sys_time<std::chrono::milliseconds>;
 
 namespace {
 
-/// Size and time of the database and its log, to notice that somebody wrote in between.
+/// Changes that are not in the database file: to be folded in, or to be rolled back.
+constexpr std::array<std::string_view, 2> logs{"-wal", "-journal"};
+
+fs::path beside(const fs::path &database, std::string_view suffix)
+{
+    return database.string() + std::string(suffix);
+}
+
+bool isNotEmpty(const fs::path &file)
+{
+    std::error_code none;
+    const auto size = fs::file_size(file, none);
+    return !none && size > 0;
+}
+
+bool hasLog(const fs::path &database)
+{
+    return std::any_of(logs.begin(), logs.end(), [&](std::string_view suffix) {
+        return isNotEmpty(beside(database, suffix));
+    });
+}
+
+/// Sizes and times of the database and its logs, to notice that somebody wrote in between.
 std::vector<std::uintmax_t> stateOf(const fs::path &database)
 {
     std::vector<std::uintmax_t> state;
-    for (const auto *suffix : {"", "-wal"}) {
+    for (const auto &file : {database, beside(database, logs[0]), beside(database, logs[1])}) {
         std::error_code none;
-        const fs::path file = database.string() + suffix;
         state.push_back(fs::file_size(file, none));
         state.push_back(std::uintmax_t(fs::last_write_time(file, none).time_since_epoch().count()));
     }
     return state;
 }
 
-bool hasLog(const fs::path &database)
+void copyAsOwn(const fs::path &from, const fs::path &to)
 {
-    std::error_code none;
-    const auto size = fs::file_size(database.string() + "-wal", none);
-    return !none && size > 0;
+    fs::copy_file(from, to, fs::copy_options::overwrite_existing);
+    fs::permissions(to, fs::perms::owner_write, fs::perm_options::add);
 }
 
-void copyWithLog(const fs::path &database, const fs::path &to)
+void copyWithLogs(const fs::path &database, const fs::path &to)
 {
     for (int tries = 0; tries < 5; ++tries) {
         const auto before = stateOf(database);
-        fs::copy_file(database, to, fs::copy_options::overwrite_existing);
-        if (hasLog(database)) {
-            fs::copy_file(database.string() + "-wal", to.string() + "-wal",
-                          fs::copy_options::overwrite_existing);
+        copyAsOwn(database, to);
+        for (const auto suffix : logs) {
+            fs::remove(beside(to, suffix));
+            if (isNotEmpty(beside(database, suffix)))
+                copyAsOwn(beside(database, suffix), beside(to, suffix));
         }
         if (stateOf(database) == before)
             return;
@@ -58,7 +81,7 @@ std::unique_ptr<Database> openCopy(Opening &opening, const ProjectFolder &folder
 {
     opening.copy = std::make_unique<TemporaryFolder>();
     const auto copied = opening.copy->path() / "records.db";
-    copyWithLog(folder.database(), copied);
+    copyWithLogs(folder.database(), copied);
     auto database = std::make_unique<Database>(copied, Database::Access::ReadWrite,
                                                Database::Safety::WriteAhead);
     requireReadableSchema(*database);

@@ -71,11 +71,17 @@ ProjectFolder::ProjectFolder(fs::path root)
 {
 }
 
+void ProjectFolder::requireFree() const
+{
+    std::error_code failure;
+    if (fs::exists(m_root, failure) &&
+        !(fs::is_directory(m_root, failure) && fs::is_empty(m_root, failure)))
+        throw NotWritable(fmt::format("{} exists already; choose another name.", m_root.string()));
+}
+
 void ProjectFolder::make(std::string_view projectName) const
 {
     std::error_code failure;
-    if (fs::exists(m_root, failure) && !fs::is_empty(m_root, failure))
-        throw NotWritable(fmt::format("{} exists already; choose another name.", m_root.string()));
     for (const auto &folder : {photos(), documents(), backups()}) {
         fs::create_directories(folder, failure);
         if (failure) {
@@ -87,6 +93,16 @@ void ProjectFolder::make(std::string_view projectName) const
     syncFolder(m_root);
     const auto parent = fs::absolute(m_root).parent_path();
     syncFolder(parent);
+}
+
+void ProjectFolder::unmake() const noexcept
+{
+    std::error_code failure;
+    for (const auto &made :
+         {photos(), documents(), backups(), readMe(), lock(), database(), m_root / "records.db-wal",
+          m_root / "records.db-shm", m_root / "records.db-journal"})
+        fs::remove_all(made, failure);
+    fs::remove(m_root, failure);
 }
 
 bool ProjectFolder::isWritable() const

@@ -22,8 +22,12 @@ public:
     std::filesystem::path backups() const { return m_root / "backups"; }
     std::filesystem::path readMe() const { return m_root / "READ-ME-FIRST.txt"; }
 
-    /// Makes the folder with its subfolders; throws when something is there already.
+    /// Throws `NotWritable` when something is there already; an empty folder may be.
+    void requireFree() const;
+    /// Makes the folder, its subfolders and the page for whoever finds it.
     void make(std::string_view projectName) const;
+    /// Removes what `make` and the making of a database left behind.
+    void unmake() const noexcept;
     /// True when this program may change the folder and the database in it.
     bool isWritable() const;
     Database::Safety safety() const;

@@ -72,13 +72,6 @@ RecordTable::RecordTable(const RecordDescription &record, const Field &collectio
         m_columns.push_back({std::string(field.name), &field});
 }
 
-const RecordTable::Column *RecordTable::find(std::string_view columnName) const
-{
-    const auto found = std::find_if(m_columns.begin(), m_columns.end(),
-                                    [&](const Column &c) { return c.name == columnName; });
-    return found == m_columns.end() ? nullptr : &*found;
-}
-
 Row RecordTable::rowOf(const void *from, std::int64_t id, std::int64_t position) const
 {
     Row row;

@@ -34,7 +34,6 @@ public:
     const Field *collection() const { return m_collection; }
     const std::vector<Column> &columns() const { return m_columns; }
     std::size_t keyColumns() const { return m_keyColumns; }
-    const Column *find(std::string_view columnName) const;
 
     /// What the record has in this table, by ascending key.
     std::vector<Row> rowsOf(const void *record) const;

@@ -133,19 +133,6 @@ void SearchIndex::put(RecordRef ref, const void *record)
     m_insert->reset();
 }
 
-void SearchIndex::rebuild(const Records &records)
-{
-    m_database.run(R"(DELETE FROM "search")");
-    for (std::size_t type = std::size_t(RecordType::Person); type < recordTypeCount; ++type) {
-        const auto &table = records.table(RecordType(type));
-        const auto &description = describe(RecordType(type));
-        for (std::int64_t id = 0; const void *record = table.nextAny(id);) {
-            id = idOf(description, record);
-            put({RecordType(type), id}, record);
-        }
-    }
-}
-
 std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t limit) const
 {
     std::vector<SearchHit> hits;

@@ -23,8 +23,6 @@ public:
 
     /// Makes the index say what the record says; null when it is gone.
     void put(RecordRef ref, const void *record);
-    /// Makes the whole index anew.
-    void rebuild(const Records &records);
     /// Records that hold all words of `text`, the last one as a beginning; newest first.
     std::vector<SearchHit> search(std::string_view text, std::size_t limit) const;
 
