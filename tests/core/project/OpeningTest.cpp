@@ -1,0 +1,250 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Error.h"
+#include "core/storage/Schema.h"
+#include "tests/support/TestProject.h"
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <catch2/catch.hpp>
+#include <fmt/format.h>
+
+#include <csignal>
+#include <fstream>
+#include <sstream>
+
+using namespace lastrivet;
+namespace fs = std::filesystem;
+
+namespace {
+
+std::string bytesOf(const fs::path &file)
+{
+    std::ostringstream bytes;
+    bytes << std::ifstream(file, std::ios::binary).rdbuf();
+    return bytes.str();
+}
+
+void writeTo(const fs::path &file, std::string_view bytes)
+{
+    std::ofstream(file, std::ios::binary) << bytes;
+}
+
+std::vector<std::string> namesIn(const fs::path &folder)
+{
+    std::vector<std::string> names;
+    for (const auto &entry : fs::directory_iterator(folder))
+        names.push_back(entry.path().filename().string());
+    std::sort(names.begin(), names.end());
+    return names;
+}
+
+/// While it lives, the folder can only be read: by its permissions, and by not being the
+/// superuser, to whom permissions mean nothing.
+class ReadOnlyFolder {
+public:
+    explicit ReadOnlyFolder(fs::path folder)
+        : m_folder(std::move(folder))
+        , m_user(::geteuid())
+    {
+        fs::permissions(m_folder.parent_path(), fs::perms(0755));
+        for (const auto &entry : fs::directory_iterator(m_folder))
+            fs::permissions(entry.path(), fs::perms(entry.is_directory() ? 0555 : 0444));
+        fs::permissions(m_folder, fs::perms(0555));
+        if (m_user == 0)
+            REQUIRE(::seteuid(65534) == 0);
+    }
+    ~ReadOnlyFolder()
+    {
+        if (m_user == 0)
+            (void)::seteuid(0);
+        fs::permissions(m_folder, fs::perms(0755));
+        for (const auto &entry : fs::directory_iterator(m_folder))
+            fs::permissions(entry.path(), fs::perms(entry.is_directory() ? 0755 : 0644));
+    }
+
+private:
+    fs::path m_folder;
+    ::uid_t m_user;
+};
+
+void open(const fs::path &folder)
+{
+    (void)Project::open(folder, {});
+}
+
+} // namespace
+
+TEST_CASE("A new project folder holds what the papers say and a page for whoever finds it")
+{
+    test::TestProject project;
+    for (const auto *name : {"records.db", "photos", "documents", "backups", "READ-ME-FIRST.txt"})
+        CHECK(fs::exists(project.folder() / name));
+    CHECK(bytesOf(project.folder() / "READ-ME-FIRST.txt").find("Test") != std::string::npos);
+}
+
+TEST_CASE("A project is not made where something is already")
+{
+    test::TestProject project;
+    project.close();
+    const auto before = bytesOf(project.database());
+    CHECK_THROWS_WITH(Project::create(project.folder(), {}, {}, {}),
+                      Catch::Contains("exists already"));
+    CHECK(bytesOf(project.database()) == before);
+}
+
+TEST_CASE("A project whose facts break a rule is not made, and leaves no folder behind")
+{
+    const storage::TemporaryFolder folder;
+    ProjectFacts facts;
+    CHECK_THROWS_AS(Project::create(folder.path() / "new", facts, {}, {}), UnreadableInput);
+    CHECK_FALSE(fs::exists(folder.path() / "new"));
+}
+
+TEST_CASE("What is no project is refused in one sentence and left as it is")
+{
+    const storage::TemporaryFolder folder;
+    CHECK_THROWS_AS(open(folder.path() / "nowhere"), UnreadableInput);
+    CHECK_THROWS_WITH(open(folder.path()), Catch::Contains("has no records.db"));
+    const auto file = folder.path() / "records.db";
+    const std::string header("SQLite format 3\0", 16);
+    for (const auto &content : {std::string(), std::string("a shopping list"),
+                                header + std::string(84, '\0'), std::string(5000, 'x')}) {
+        writeTo(file, content);
+        CHECK_THROWS_WITH(open(folder.path()), Catch::Contains("is not a Lastrivet project"));
+        CHECK(bytesOf(file) == content);
+        CHECK(namesIn(folder.path()) == std::vector<std::string>{"records.db"});
+    }
+}
+
+TEST_CASE("A project of a newer schema is refused and stays as it is, byte for byte")
+{
+    test::TestProject project;
+    project.close();
+    project.tamper("PRAGMA journal_mode=DELETE; PRAGMA user_version=900");
+    const auto before = bytesOf(project.database());
+    const auto names = namesIn(project.folder());
+    CHECK_THROWS_WITH(open(project.folder()), Catch::Contains("newer Lastrivet (schema 900"));
+    CHECK(bytesOf(project.database()) == before);
+    CHECK(namesIn(project.folder()) == names);
+}
+
+TEST_CASE("A newer schema that still waits in the write-ahead log is refused too")
+{
+    test::TestProject project;
+    project.close();
+    const storage::TemporaryFolder other;
+    {
+        storage::Database database(project.database(), storage::Database::Access::ReadWrite,
+                                   storage::Database::Safety::WriteAhead);
+        database.run("PRAGMA user_version=900");
+        // As if the power had failed here.
+        fs::copy(project.folder(), other.path() / "copy", fs::copy_options::recursive);
+    }
+    const auto copy = other.path() / "copy" / "records.db";
+    const auto before = bytesOf(copy);
+    CHECK_THROWS_WITH(open(other.path() / "copy"), Catch::Contains("newer Lastrivet"));
+    CHECK(bytesOf(copy) == before);
+    CHECK(bytesOf(copy.string() + "-wal").size() > 0);
+}
+
+TEST_CASE("A database that was cut short is refused with both lengths")
+{
+    test::TestProject project;
+    project.close();
+    const auto size = fs::file_size(project.database());
+    fs::resize_file(project.database(), size / 2);
+    CHECK_THROWS_WITH(open(project.folder()),
+                      Catch::Contains(fmt::format("holds {} of {} bytes", size / 2, size)));
+}
+
+TEST_CASE("A second program opens for reading only and says who writes and since when")
+{
+    test::TestProject project;
+    project.part("Wing");
+    auto other = project.openAgain();
+    CHECK(other->isReadOnly());
+    CHECK_THAT(other->readOnlyReason(),
+               Catch::Contains(fmt::format("Process {} on ", ::getpid())) &&
+                   Catch::EndsWith("since 2026-03-14T09:00."));
+    CHECK(*other->records() == *project->records());
+    const auto refused = other->change("Part", [](Edit &edit) {
+        Component part;
+        part.name = "Tail";
+        edit.put(part);
+    });
+    REQUIRE_FALSE(refused);
+    CHECK_THAT(english(refused.reason()), Catch::Contains("open for writing since"));
+    CHECK_FALSE(other->undo());
+    CHECK_THROWS_AS(other->setLocalState("timer", "1"), NotWritable);
+    other.reset();
+    project.reopen();
+    CHECK_FALSE(project->isReadOnly());
+    CHECK(project->readOnlyReason().empty());
+}
+
+TEST_CASE("A program that is killed leaves no stuck lock and no half change")
+{
+    test::TestProject project;
+    project.close();
+    const auto child = ::fork();
+    if (child == 0) {
+        auto mine = Project::open(project.folder(), {});
+        Component part;
+        part.name = "Wing";
+        (void)mine->change("Part", [&](Edit &edit) { edit.put(part); });
+        ::raise(SIGKILL);
+    }
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    REQUIRE(WIFSIGNALED(status));
+    project.reopen();
+    CHECK_FALSE(project->isReadOnly());
+    CHECK(project->records()->components.size() == 1);
+}
+
+TEST_CASE("A folder that cannot be written is read, also what still waits in the log")
+{
+    test::TestProject project;
+    project.part("Wing");
+    const storage::TemporaryFolder other;
+    const auto copy = other.path() / "Test.lastrivet";
+    fs::copy(project.folder(), copy, fs::copy_options::recursive);
+    fs::remove(copy / "records.db-shm");
+    REQUIRE(fs::file_size(copy / "records.db-wal") > 0);
+    const auto names = namesIn(copy);
+    const ReadOnlyFolder frozen(copy);
+    {
+        const auto read = Project::open(copy, {});
+        CHECK(read->readOnlyReason() == "The project's folder cannot be written.");
+        CHECK(*read->records() == *project->records());
+        CHECK(read->notePrinted("Packet") == project->journalHash());
+    }
+    CHECK(namesIn(copy) == names);
+}
+
+TEST_CASE("A folder that cannot be written is read in place when nothing waits in a log")
+{
+    test::TestProject project;
+    project.part("Wing");
+    const auto records = project->records();
+    project.close();
+    const auto names = namesIn(project.folder());
+    const ReadOnlyFolder frozen(project.folder());
+    const auto read = Project::open(project.folder(), {});
+    CHECK(read->isReadOnly());
+    CHECK(*read->records() == *records);
+    CHECK(namesIn(project.folder()) == names);
+}
+
+TEST_CASE("A project keeps the profile it was made with")
+{
+    test::TestProject project;
+    const auto before = project->profile().json;
+    REQUIRE_FALSE(before.empty());
+    project.reopen();
+    CHECK(project->profile().json == before);
+    CHECK(project->profile().id == "plain");
+    CHECK(project->records()->profile_copy == before);
+}

@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/TestProject.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+
+namespace {
+
+std::vector<std::string> titles(Project &project, std::string_view text)
+{
+    std::vector<std::string> found;
+    for (const auto &hit : project.search(text))
+        found.push_back(hit.title);
+    return found;
+}
+
+using Titles = std::vector<std::string>;
+
+} // namespace
+
+TEST_CASE("Search finds all words, the last one as a beginning, newest first")
+{
+    test::TestProject project;
+    project.part("Left wing spar");
+    project.part("Right wing spar");
+    project.part("Wing tip");
+    CHECK(titles(*project, "wing") == Titles{"Wing tip", "Right wing spar", "Left wing spar"});
+    CHECK(titles(*project, "wing sp") == Titles{"Right wing spar", "Left wing spar"});
+    CHECK(titles(*project, "spar LEFT") == Titles{"Left wing spar"});
+    CHECK(titles(*project, "win spar").empty());
+    CHECK(titles(*project, "").empty());
+    CHECK(titles(*project, "  \n ").empty());
+    CHECK(project->search("wing", 1).size() == 1);
+}
+
+TEST_CASE("Search takes every character as it is, never as an operator")
+{
+    test::TestProject project;
+    project.part("Bolt AN-3 (short)");
+    project.part("Élan rib");
+    for (const auto *text : {"AN-3", "\"AN-3", "(short)", "AN-3 (sh", "bolt:AN"})
+        CHECK(titles(*project, text) == Titles{"Bolt AN-3 (short)"});
+    CHECK(titles(*project, "elan") == Titles{"Élan rib"});
+    for (const auto *text : {"AND", "bolt AND", "NEAR(bolt", "bolt OR rib", "*", "\"", "title:",
+                             "-bolt", "^", "{", "bolt NOT rib", "'; DROP TABLE search; --"})
+        CHECK_NOTHROW(project->search(text));
+    CHECK(titles(*project, "bolt OR rib").empty());
+    CHECK(titles(*project, "title:rib").empty());
+}
+
+TEST_CASE("Search follows changes, undo, and what stands in lists")
+{
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    project.change("Closing", [&](Edit &edit) {
+        Closing closing;
+        closing.component_id = wing;
+        closing.title = "Bottom skin";
+        closing.encloses = {wing};
+        closing.events = {{Moment::parse("2026-03-01"), {}, {}, "before the frost", false}};
+        edit.put(closing);
+    });
+    REQUIRE(titles(*project, "frost") == Titles{"Bottom skin"});
+    const auto hit = project->search("frost").front();
+    CHECK(hit.record.type == RecordType::Closing);
+    CHECK_THAT(hit.snippet, Catch::Contains("before the frost"));
+    REQUIRE(project->undo());
+    CHECK(titles(*project, "frost").empty());
+    project.change("Rename",
+                   [&](Edit &edit) { edit.update(wing, [](Component &c) { c.name = "Tail"; }); });
+    CHECK(titles(*project, "wing").empty());
+    CHECK(titles(*project, "tail") == Titles{"Tail"});
+    project.reopen();
+    CHECK(titles(*project, "tail") == Titles{"Tail"});
+}

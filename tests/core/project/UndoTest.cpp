@@ -1,0 +1,129 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/TestProject.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+
+namespace {
+
+void rename(Project &project, Id<Component> part, std::string_view name,
+            ChangeKind kind = ChangeKind::Change)
+{
+    const auto result = project.change(
+        "Renamed to " + std::string(name),
+        [&](Edit &edit) { edit.update(part, [&](Component &c) { c.name = name; }); }, kind);
+    REQUIRE(result);
+}
+
+std::string nameOf(Project &project, Id<Component> part)
+{
+    return project.records()->components.find(part)->name;
+}
+
+} // namespace
+
+TEST_CASE("Undo and redo walk back and forth, also after opening again")
+{
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    rename(*project, wing, "Left wing");
+    CHECK(project->undoLabel() == "Renamed to Left wing");
+    REQUIRE(project->undo());
+    CHECK(nameOf(*project, wing) == "Wing");
+    project.reopen();
+    CHECK(project->undoLabel() == "Part Wing");
+    CHECK(project->redoLabel() == "Renamed to Left wing");
+    REQUIRE(project->undo());
+    CHECK(project->records()->components.isEmpty());
+    CHECK_FALSE(project->undoLabel());
+    CHECK(english(project->undo().reason()) == "There is nothing to undo.");
+    REQUIRE(project->redo());
+    project.reopen();
+    REQUIRE(project->redo());
+    CHECK(nameOf(*project, wing) == "Left wing");
+    CHECK(english(project->redo().reason()) == "There is nothing to redo.");
+    REQUIRE(project->undo());
+    CHECK(nameOf(*project, wing) == "Wing");
+}
+
+TEST_CASE("Undo and redo rows name what they take back")
+{
+    test::TestProject project;
+    project.part("Wing");
+    REQUIRE(project->undo());
+    REQUIRE(project->redo());
+    REQUIRE(project->undo());
+    const auto rows = project->journal();
+    REQUIRE(rows.size() == 5);
+    CHECK(rows[1].undoes.empty());
+    CHECK(rows[2].undoes == rows[1].change_id);
+    CHECK(rows[3].undoes == rows[2].change_id);
+    CHECK(rows[4].undoes == rows[1].change_id);
+}
+
+TEST_CASE("The next change forgets what could be redone")
+{
+    test::TestProject project;
+    project.part("Wing");
+    REQUIRE(project->undo());
+    project.part("Tail");
+    CHECK_FALSE(project->redoLabel());
+    CHECK_FALSE(project->redo());
+}
+
+TEST_CASE("Undo passes over automatic changes and stops at a printed document")
+{
+    test::TestProject project;
+    project.part("Wing");
+    const auto hash = project->notePrinted("Packet for the left wing");
+    CHECK(hash == project->journalHash());
+    CHECK_FALSE(project->undoLabel());
+    const auto tail = project.part("Tail");
+    const auto robin = project.person("Robin", ChangeKind::Automatic);
+    CHECK(project->undoLabel() == "Part Tail");
+    REQUIRE(project->undo());
+    CHECK_FALSE(project->records()->components.find(tail));
+    CHECK(project->records()->people.find(robin));
+    CHECK_FALSE(project->undo());
+    CHECK(project->records()->components.size() == 1);
+}
+
+TEST_CASE("Undo that would overwrite a later change names that change and does nothing")
+{
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    rename(*project, wing, "Left wing");
+    rename(*project, wing, "Port wing", ChangeKind::Automatic);
+    const auto before = project->records();
+    const auto rows = project->journal().size();
+    const auto refused = project->undo();
+    REQUIRE_FALSE(refused);
+    CHECK_THAT(english(refused.reason()),
+               Catch::Contains("Renamed to Left wing") && Catch::Contains("Renamed to Port wing"));
+    CHECK(project->records() == before);
+    CHECK(project->journal().size() == rows);
+}
+
+TEST_CASE("Undo that would leave a reference without its record is refused by the records' rules")
+{
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    project.change(
+        "Watched folder",
+        [&](Edit &edit) {
+            Step step;
+            step.component_id = wing;
+            step.title = "Drill";
+            edit.put(step);
+        },
+        ChangeKind::Automatic);
+    const auto before = project->records();
+    const auto refused = project->undo();
+    REQUIRE_FALSE(refused);
+    CHECK_FALSE(refused.reason().violations.empty());
+    CHECK(project->records() == before);
+    project.reopen();
+    CHECK(*project->records() == *before);
+}

@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Database.h"
+#include "core/storage/Opening.h"
+#include "core/storage/Schema.h"
+#include "core/storage/Transaction.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::storage;
+
+TEST_CASE("The journal's rows can be neither changed, nor removed, nor replaced")
+{
+    Database database;
+    runSteps(database);
+    database.run(R"(INSERT INTO "journal" VALUES (1,'a',1,'change',NULL,NULL,'x',1,NULL,NULL,
+                                                  x'00',x'01'))");
+    const auto *statement = GENERATE(
+        R"(UPDATE "journal" SET "label"='y')", R"(DELETE FROM "journal")",
+        R"(INSERT OR REPLACE INTO "journal" VALUES (1,'b',1,'change',NULL,NULL,'y',1,NULL,NULL,
+                                                    x'00',x'01'))");
+    CHECK_THROWS_WITH(database.run(statement), Catch::Contains("append-only"));
+    CHECK(database.text(R"(SELECT "label" FROM "journal")") == "x");
+}
+
+TEST_CASE("What a hostile database could use is switched off")
+{
+    Database database;
+    runSteps(database);
+    CHECK_THROWS(database.run(R"(SELECT "no such column" FROM "step")"));
+    CHECK_THROWS(database.run(R"(UPDATE "sqlite_schema" SET "sql"='')"));
+    CHECK_THROWS(database.run(R"(DELETE FROM "search_data")"));
+    CHECK(database.number("PRAGMA trusted_schema") == 0);
+    CHECK(database.number("PRAGMA cell_size_check") == 1);
+    CHECK(database.number("PRAGMA foreign_keys") == 1);
+}
+
+TEST_CASE("A local project writes ahead and syncs fully; one on a network folder keeps a rollback "
+          "journal")
+{
+    const TemporaryFolder folder;
+    const auto file = folder.path() / "records.db";
+    {
+        auto made = Database::create(file);
+        runSteps(made);
+        made.use(Database::Safety::WriteAhead);
+    }
+    {
+        const Database local(file, Database::Access::ReadWrite, Database::Safety::WriteAhead);
+        CHECK(local.text("PRAGMA journal_mode") == "wal");
+        CHECK(local.number("PRAGMA synchronous") == 2);
+    }
+    Database shared(file, Database::Access::ReadWrite, Database::Safety::RollbackJournal);
+    CHECK(shared.text("PRAGMA journal_mode") == "delete");
+    CHECK(shared.number("PRAGMA synchronous") == 2);
+    const Database reader(file, Database::Access::ReadOnly, Database::Safety::RollbackJournal);
+    CHECK(reader.number("PRAGMA user_version") == newestSchema());
+    shared.run(R"(INSERT INTO "local_state" VALUES ('a','b'))");
+    CHECK(reader.text(R"(SELECT "value" FROM "local_state")") == "b");
+}
+
+TEST_CASE("A dangling reference is named when many rows are checked at the end")
+{
+    Database database;
+    runSteps(database);
+    Transaction transaction(database, ReferenceCheck::AtTheEnd);
+    database.run(R"(INSERT INTO "tool" VALUES (5,'Wrench',NULL,0,NULL,NULL,NULL);
+                    INSERT INTO "sign_off" ("id","person_id","signed_on","result","seen")
+                    VALUES (3,77,'2026-01-01','accepted','on_site'))");
+    CHECK_THROWS_WITH(transaction.commit(),
+                      Catch::Contains("sign_off 3 names a person that does not exist"));
+}
+
+TEST_CASE("A transaction that is not committed leaves nothing, and the checks on again")
+{
+    Database database;
+    runSteps(database);
+    {
+        Transaction transaction(database, ReferenceCheck::AtTheEnd);
+        database.run(R"(INSERT INTO "local_state" VALUES ('a','b'))");
+    }
+    CHECK(database.number(R"(SELECT count(*) FROM "local_state")") == 0);
+    CHECK(database.number("PRAGMA foreign_keys") == 1);
+}
