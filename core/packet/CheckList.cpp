@@ -51,8 +51,8 @@ std::vector<CheckList::Line> profileLines(const Region &region, const Profile &p
 std::vector<CheckList> checkLists(const Region &region, const Profile &profile)
 {
     std::vector<CheckList> lists;
-    for (const readiness::ClosingAnswer *answer : region.closings()) {
-        const Closing &closing = *region.records().find(answer->id);
+    for (const Region::Chosen &chosen : region.chosen()) {
+        const Closing &closing = *chosen.closing;
         if (closing.made_by == MadeBy::Factory)
             continue;
         CheckList list{closing.title, false, ownLines(region, closing.id)};

@@ -38,19 +38,14 @@ FrontPages::Aircraft aircraftOf(const Records &records, const Profile &profile)
     return aircraft;
 }
 
-std::string titleOf(const Records &records, Id<Closing> id)
+FrontPages::ToClose toCloseOf(const Records &records, const Region::Chosen &chosen)
 {
-    const Closing *closing = records.find(id);
-    return closing ? closing->title : std::string{};
-}
-
-FrontPages::ToClose toCloseOf(const Records &records, const ClosingAnswer &closing)
-{
+    const Closing &record = *chosen.closing;
+    const ClosingAnswer &closing = *chosen.answer;
     const auto count = [&](Weight weight) {
         return std::count_if(closing.blockers.begin(), closing.blockers.end(),
                              [&](const Blocker &blocker) { return blocker.weight == weight; });
     };
-    const Closing &record = *records.find(closing.id);
     return {closing.id,
             record.title,
             partPath(records, record.component_id),
@@ -107,28 +102,29 @@ bool waitsForVisitor(const Blocker &blocker)
     return blocker.waits_for && *blocker.waits_for != SignerRole::Builder;
 }
 
-void addBlockers(FrontPages &front, const Records &records, const ClosingAnswer &closing)
+void addBlockers(FrontPages &front, const Records &records, const Region::Chosen &chosen)
 {
+    const ClosingAnswer &closing = *chosen.answer;
     const bool isClosed = closing.state == State::Closed || closing.state == State::ClosedEarly;
     if (isClosed)
         return;
-    const std::string title = titleOf(records, closing.id);
+    const std::string &title = chosen.closing->title;
     for (const Blocker &blocker : closing.blockers) {
         if (waitsForVisitor(blocker))
             front.asked.push_back(
-                {*blocker.waits_for, readiness::clearedBy(blocker, records), title});
+                {*blocker.waits_for, readiness::sentence(blocker, records), title});
         else if (blocker.weight == Weight::Must)
             front.open.push_back(
                 {title, readiness::sentence(blocker, records), blocker.waits_for});
     }
 }
 
-void addWaived(FrontPages &front, const Region &region, const ClosingAnswer &closing)
+void addWaived(FrontPages &front, const Region &region, const Closing &closing)
 {
     for (const HoldPoint &point : region.records().hold_points) {
         if (!point.withdrawn_on && point.closing_id == closing.id &&
             happened(point.waived_on, region.asOf()))
-            front.waived.push_back({titleOf(region.records(), closing.id), point.kind,
+            front.waived.push_back({closing.title, point.kind,
                                     point.signer_role, point.waived_on,
                                     personName(region.records(), point.waived_by),
                                     point.waived_why});
@@ -184,9 +180,9 @@ std::vector<FrontPages::ClosedWithGaps> closedWithGaps(const Region &region,
     return all;
 }
 
-void addNotOnRecord(FrontPages &front, const Records &records, const ClosingAnswer &closing)
+void addNotOnRecord(FrontPages &front, const Region::Chosen &chosen)
 {
-    const readiness::OnRecord &known = closing.on_record;
+    const readiness::OnRecord &known = chosen.answer->on_record;
     const std::pair<std::int64_t, std::string_view> kinds[] = {
         {known.steps, "steps"},
         {known.sessions, "work sessions"},
@@ -197,7 +193,7 @@ void addNotOnRecord(FrontPages &front, const Records &records, const ClosingAnsw
         {known.part_lines, "packing lists"},
         {known.checks, "an inspection list"},
     };
-    FrontPages::NotOnRecord row{titleOf(records, closing.id), {}};
+    FrontPages::NotOnRecord row{chosen.closing->title, {}};
     for (const auto &[count, kind] : kinds) {
         if (count == 0)
             row.kinds.push_back({kind, {}});
@@ -215,11 +211,11 @@ FrontPages frontPages(const Region &region, const Profile &profile,
     front.aircraft = aircraftOf(region.records(), profile);
     front.visits = visits(region, profile);
     front.closed_with_gaps = closedWithGaps(region, answer);
-    for (const ClosingAnswer *closing : region.closings()) {
-        front.to_close.push_back(toCloseOf(region.records(), *closing));
-        addBlockers(front, region.records(), *closing);
-        addWaived(front, region, *closing);
-        addNotOnRecord(front, region.records(), *closing);
+    for (const Region::Chosen &chosen : region.chosen()) {
+        front.to_close.push_back(toCloseOf(region.records(), chosen));
+        addBlockers(front, region.records(), chosen);
+        addWaived(front, region, *chosen.closing);
+        addNotOnRecord(front, chosen);
     }
     return front;
 }

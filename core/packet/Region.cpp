@@ -92,7 +92,7 @@ Region::Region(const Records &records, const readiness::Answer &answer,
         const Closing *record = records.findLive(id);
         if (!closing || !record)
             continue;
-        m_closings.push_back(closing);
+        m_chosen.push_back({record, closing});
         m_isWholeAircraft |= record->scope == ClosingScope::Aircraft;
         m_parts.insert(m_parts.end(), closing->reach.begin(), closing->reach.end());
         for (const readiness::Blocker &blocker : closing->blockers)
@@ -104,8 +104,8 @@ Region::Region(const Records &records, const readiness::Answer &answer,
 
 bool Region::isChosen(Id<Closing> id) const
 {
-    return std::any_of(m_closings.begin(), m_closings.end(),
-                       [id](const readiness::ClosingAnswer *closing) { return closing->id == id; });
+    return std::any_of(m_chosen.begin(), m_chosen.end(),
+                       [id](const Chosen &chosen) { return chosen.closing->id == id; });
 }
 
 bool Region::holds(Id<Component> part) const

@@ -16,13 +16,19 @@ namespace lastrivet::packet {
 /// What lies within the reach of the chosen closings, as of the moment of the answer.
 class Region {
 public:
+    /// A closing that the packet is made for, with what the engine answers for it.
+    struct Chosen {
+        const Closing *closing;
+        const readiness::ClosingAnswer *answer;
+    };
+
     /// Closings that the answer does not know are left out.
     Region(const Records &records, const readiness::Answer &answer, const IdSet<Closing> &chosen);
 
     const Records &records() const { return *m_records; }
     Moment asOf() const { return m_asOf; }
-    /// The answers for the chosen closings, by id.
-    const std::vector<const readiness::ClosingAnswer *> &closings() const { return m_closings; }
+    /// By id.
+    const std::vector<Chosen> &chosen() const { return m_chosen; }
     bool isChosen(Id<Closing> id) const;
     /// True when one of the chosen closings is the one of scope aircraft.
     bool isWholeAircraft() const { return m_isWholeAircraft; }
@@ -46,7 +52,7 @@ public:
 private:
     const Records *m_records;
     Moment m_asOf;
-    std::vector<const readiness::ClosingAnswer *> m_closings;
+    std::vector<Chosen> m_chosen;
     bool m_isWholeAircraft = false;
     IdSet<Component> m_parts;
     std::vector<RecordRef> m_named;

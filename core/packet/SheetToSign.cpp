@@ -49,14 +49,14 @@ std::vector<SheetToSign::Deficiency> deficiencies(const Region &region,
 std::vector<SheetToSign> sheetsToSign(const Region &region, const std::vector<Standing> &standings)
 {
     std::vector<SheetToSign> sheets;
-    for (const readiness::ClosingAnswer *closing : region.closings()) {
+    for (const Region::Chosen &chosen : region.chosen()) {
         const auto standing =
             std::find_if(standings.begin(), standings.end(),
-                         [&](const Standing &entry) { return entry.id == closing->id; });
+                         [&](const Standing &entry) { return entry.id == chosen.closing->id; });
         if (standing == standings.end() || standing->hold_points.empty())
             continue;
         sheets.push_back({standing->id, standing->title, standing->part,
-                          deficiencies(region, *closing), standing->hold_points});
+                          deficiencies(region, *chosen.answer), standing->hold_points});
     }
     return sheets;
 }

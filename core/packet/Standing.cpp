@@ -59,24 +59,15 @@ bool isOutdated(const readiness::ClosingAnswer &closing, Id<HoldPoint> point)
                        });
 }
 
-std::string sourceOf(const Profile &profile, const std::string &id)
-{
-    for (const Profile::Source &source : profile.sources) {
-        if (source.id == id)
-            return source.edition.empty() ? source.title : source.title + ", " + source.edition;
-    }
-    return id;
-}
-
-Standing::HoldPointLine lineOf(const Region &region, const Profile &profile,
-                               const readiness::ClosingAnswer &closing, const HoldPoint &point)
+Standing::HoldPointLine lineOf(const Region &region, const readiness::ClosingAnswer &closing,
+                               const HoldPoint &point)
 {
     Standing::HoldPointLine line;
     line.id = point.id;
     line.kind = point.kind;
     line.signer_role = point.signer_role;
     line.required = point.required;
-    line.source = sourceOf(profile, point.source);
+    line.source = point.source;
     if (const SignOff *signOff = latestSignOff(region, point.id))
         line.signature = signatureOf(region.records(), *signOff);
     line.is_outdated = isOutdated(closing, point.id);
@@ -88,7 +79,7 @@ Standing::HoldPointLine lineOf(const Region &region, const Profile &profile,
     return line;
 }
 
-std::vector<Standing::HoldPointLine> holdPoints(const Region &region, const Profile &profile,
+std::vector<Standing::HoldPointLine> holdPoints(const Region &region,
                                                 const readiness::ClosingAnswer &closing)
 {
     const auto takes = [&](const HoldPoint &point) {
@@ -101,7 +92,7 @@ std::vector<Standing::HoldPointLine> holdPoints(const Region &region, const Prof
              region.records().hold_points, takes,
              [](const HoldPoint &record) { return record.signer_role; },
              [](const HoldPoint &) { return std::optional<Moment>{}; }))
-        lines.push_back(lineOf(region, profile, closing, *point));
+        lines.push_back(lineOf(region, closing, *point));
     return lines;
 }
 
@@ -148,10 +139,10 @@ std::vector<Standing::Signature> lateAcceptances(const Region &region, const Clo
 
 } // namespace
 
-Standing standing(const Region &region, const Profile &profile,
-                  const readiness::ClosingAnswer &closing)
+Standing standing(const Region &region, const Profile &profile, const Region::Chosen &chosen)
 {
-    const Closing &record = *region.records().find(closing.id);
+    const Closing &record = *chosen.closing;
+    const readiness::ClosingAnswer &closing = *chosen.answer;
     Standing standing;
     standing.id = record.id;
     standing.title = record.title;
@@ -164,7 +155,7 @@ Standing standing(const Region &region, const Profile &profile,
     standing.method = record.method;
     standing.state = closing.state;
     standing.events = events(region, record);
-    standing.hold_points = holdPoints(region, profile, closing);
+    standing.hold_points = holdPoints(region, closing);
     standing.late_acceptances = lateAcceptances(region, record);
     standing.on_record = closing.on_record;
     standing.rules = rules(region, profile, closing);
@@ -174,8 +165,8 @@ Standing standing(const Region &region, const Profile &profile,
 std::vector<Standing> standings(const Region &region, const Profile &profile)
 {
     std::vector<Standing> all;
-    for (const readiness::ClosingAnswer *closing : region.closings())
-        all.push_back(standing(region, profile, *closing));
+    for (const Region::Chosen &chosen : region.chosen())
+        all.push_back(standing(region, profile, chosen));
     return all;
 }
 

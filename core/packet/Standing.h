@@ -79,8 +79,7 @@ struct Standing {
     std::vector<RuleLine> rules;
 };
 
-Standing standing(const Region &region, const Profile &profile,
-                  const readiness::ClosingAnswer &closing);
+Standing standing(const Region &region, const Profile &profile, const Region::Chosen &chosen);
 std::vector<Standing> standings(const Region &region, const Profile &profile);
 
 } // namespace lastrivet::packet

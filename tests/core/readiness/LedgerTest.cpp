@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Ledger.h"
+
+#include "core/readiness/Readiness.h"
+#include "tests/support/WingProject.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <set>
+
+using namespace lastrivet;
+using namespace lastrivet::readiness;
+using lastrivet::tests::WingProject;
+
+namespace {
+
+std::vector<LedgerLine> wingLedger(const WingProject &project)
+{
+    const Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    return ledger(*answer.closing(project.wingSkin), project.records, project.as_of);
+}
+
+LedgerLine lineOf(const WingProject &project, Rule rule)
+{
+    const std::vector<LedgerLine> lines = wingLedger(project);
+    return *std::find_if(lines.begin(), lines.end(),
+                         [rule](const LedgerLine &line) { return line.rule == rule; });
+}
+
+} // namespace
+
+TEST_CASE("The ledger has every rule once and loses no blocker")
+{
+    const WingProject project;
+    std::set<Rule> rules;
+    std::size_t blockers = 0;
+    for (const LedgerLine &line : wingLedger(project)) {
+        rules.insert(line.rule);
+        blockers += line.blockers.size();
+    }
+    CHECK(rules.size() == Words<Rule>::list.size());
+    const Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    CHECK(blockers == answer.closing(project.wingSkin)->blockers.size());
+}
+
+TEST_CASE("The ledger tells met from not met and from nothing on record")
+{
+    const WingProject project;
+    CHECK(lineOf(project, Rule::FastenerNotFitted).outcome == Outcome::Met);
+    CHECK(lineOf(project, Rule::FastenerNotFitted).looked_at == 1);
+    CHECK(english(countedBy(Rule::FastenerNotFitted, 1)) == "1 line");
+    CHECK(lineOf(project, Rule::MeasurementOutOfLimits).outcome == Outcome::NotMet);
+    CHECK(lineOf(project, Rule::UntickedCheck).outcome == Outcome::Advice);
+    CHECK(lineOf(project, Rule::MissingPart).outcome == Outcome::NothingOnRecord);
+    // No fastener here is locked by hand, so that nothing can be said of locks.
+    CHECK(lineOf(project, Rule::UnlockedFastener).outcome == Outcome::NothingOnRecord);
+}
+
+TEST_CASE("The ledger counts what a rule speaks of, not everything of its kind")
+{
+    WingProject project;
+    project.records.fasteners.put({.id = Id<Fastener>{7},
+                                   .component_id = project.rib,
+                                   .place = "Nut plate",
+                                   .fitted_on = WingProject::at("2026-02-20"),
+                                   .locking = Locking::SplitPin,
+                                   .locked_on = WingProject::at("2026-02-21")});
+    CHECK(lineOf(project, Rule::FastenerNotFitted).looked_at == 2);
+    CHECK(lineOf(project, Rule::LooseFastener).looked_at == 1);
+    CHECK(lineOf(project, Rule::UnlockedFastener).looked_at == 1);
+    CHECK(lineOf(project, Rule::UnlockedFastener).outcome == Outcome::Met);
+    CHECK(lineOf(project, Rule::UncalibratedTool).looked_at == 1);
+    CHECK(lineOf(project, Rule::InnerClosingOpen).looked_at == 1);
+}
+
+TEST_CASE("The ledger of a closed closing is that of its closing moment")
+{
+    const WingProject project;
+    const Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    const ClosingAnswer &baffle = *answer.closing(project.tankBaffle);
+    CHECK(judgedAt(baffle, project.records, project.as_of) == WingProject::at("2026-01-10"));
+    const std::vector<LedgerLine> lines = ledger(baffle, project.records, project.as_of);
+    const auto measured = std::find_if(lines.begin(), lines.end(), [](const LedgerLine &line) {
+        return line.rule == Rule::MeasurementOutOfLimits;
+    });
+    // The leak test came six weeks later.
+    CHECK(measured->looked_at == 0);
+}

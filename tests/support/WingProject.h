@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/profiles/Profile.h"
+#include "core/records/Records.h"
+
+namespace lastrivet::tests {
+
+/// Records of an invented wing about to be closed, with a tail beside it that must stay out of its
+/// packet; something of everything that a packet shows.
+struct WingProject {
+    WingProject();
+
+    static Moment at(std::string_view text) { return *Moment::parse(text); }
+
+    Records records;
+    Profile profile;
+    Moment as_of = at("2026-03-14");
+
+    Id<Component> wing{1};
+    Id<Component> rib{2};
+    Id<Component> tank{3};
+    Id<Component> tail{4};
+    Id<Closing> wingSkin{1};
+    Id<Closing> tankBaffle{2};
+    Id<Closing> tailSkin{3};
+    Id<HoldPoint> preCover{1};
+    Id<Person> builder{1};
+    Id<Person> helper{2};
+    Id<Person> inspector{3};
+
+private:
+    void addPeople();
+    void addParts();
+    void addClosings();
+    void addFindings();
+    void addHardware();
+    void addMaterials();
+    void addWork();
+    void addPhotos();
+};
+
+} // namespace lastrivet::tests

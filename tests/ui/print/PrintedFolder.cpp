@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/print/PrintedFolder.h"
+
+#include "core/base/Sha256.h"
+#include "core/readiness/Readiness.h"
+#include "tests/support/WingProject.h"
+
+#include <catch2/catch.hpp>
+
+#include <QFile>
+#include <QImage>
+#include <QProcess>
+
+namespace lastrivet::tests {
+
+PrintedFolder::PrintedFolder()
+{
+    REQUIRE(m_folder.isValid());
+}
+
+std::filesystem::path PrintedFolder::path(const std::string &name) const
+{
+    return std::filesystem::path(m_folder.path().toStdString()) / name;
+}
+
+evidence::PictureCopy PrintedFolder::picture(int number, bool isUpright) const
+{
+    const std::filesystem::path file = path("picture-" + std::to_string(number) + ".jpg");
+    const QSize size = isUpright ? QSize(750, 1000) : QSize(1000, 750);
+    if (!std::filesystem::exists(file)) {
+        QImage image(size, QImage::Format_RGB32);
+        for (int y = 0; y < size.height(); ++y) {
+            QRgb *line = reinterpret_cast<QRgb *>(image.scanLine(y));
+            for (int x = 0; x < size.width(); ++x)
+                line[x] = qRgb((x * number / 8) % 256, y / 4 % 256, (x + y) / 8 % 256);
+        }
+        REQUIRE(image.save(QString::fromStdString(file.string()), "JPEG", 85));
+    }
+    return {file, size.width(), size.height(), hashOf(file)};
+}
+
+print::Pictures PrintedFolder::pictures() const
+{
+    return [this](const packet::Photo &photo) -> Result<evidence::PictureCopy, Message> {
+        return picture(int(photo.id.value()));
+    };
+}
+
+std::filesystem::path PrintedFolder::print(const packet::Packet &packet,
+                                           const print::Choices &choices,
+                                           const std::string &name) const
+{
+    const std::filesystem::path file = path(name);
+    REQUIRE(print::printPacket(packet, imprintOfTest(), pictures(), choices, file));
+    return file;
+}
+
+PrintedFolder::Run PrintedFolder::run(const QString &program, const QStringList &arguments)
+{
+    QProcess process;
+    process.setProcessChannelMode(QProcess::MergedChannels);
+    process.start(program, arguments);
+    REQUIRE(process.waitForFinished());
+    return {process.exitCode(), QString::fromUtf8(process.readAll())};
+}
+
+std::string PrintedFolder::hashOf(const std::filesystem::path &file)
+{
+    QFile stream(QString::fromStdString(file.string()));
+    REQUIRE(stream.open(QIODevice::ReadOnly));
+    const QByteArray bytes = stream.readAll();
+    Sha256 sum;
+    sum.add(std::string_view(bytes.constData(), std::size_t(bytes.size())));
+    return hex(sum.digest());
+}
+
+QString PrintedFolder::text(const std::filesystem::path &pdf)
+{
+    const Run run = PrintedFolder::run(
+        QStringLiteral("pdftotext"),
+        {QStringLiteral("-layout"), QString::fromStdString(pdf.string()), QStringLiteral("-")});
+    REQUIRE(run.exit_code == 0);
+    return run.output;
+}
+
+print::Imprint imprintOfTest()
+{
+    return {"0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef",
+            WingProject::at("2026-03-14T15:20")};
+}
+
+packet::Packet wingPacket()
+{
+    const WingProject project;
+    const readiness::Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    return packet::packetFor(project.records, project.profile, answer, {project.wingSkin});
+}
+
+} // namespace lastrivet::tests

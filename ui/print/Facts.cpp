@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/Facts.h"
+
+#include "ui/print/Mark.h"
+#include "ui/print/Pages.h"
+
+#include <algorithm>
+
+namespace lastrivet::print {
+
+namespace {
+
+constexpr double betweenColumns = points(18);
+
+void drawContentsLine(Pages &pages, std::size_t index)
+{
+    const Heading &heading = pages.known().headings[index];
+    const QRectF &body = pages.body();
+    const double indent = heading.level * points(16);
+    const double numberWidth = points(30);
+    const TextBlock title(heading.title, Size::Body, body.width() - indent - numberWidth,
+                          heading.level == 0);
+    const TextBlock number(pages.wording().number(std::int64_t(heading.page + 1)), Size::Body,
+                           numberWidth, false, Qt::AlignRight);
+    const double height = std::min(title.height(), 2 * title.lineHeight()) + points(1.5);
+    pages.need(height);
+    QPainter &painter = pages.painter();
+    painter.setPen(Qt::black);
+    title.drawLines(painter, {body.left() + indent, pages.y()}, 0, 2);
+    number.draw(painter, {body.right() - numberWidth, pages.y()});
+    const double dotsFrom = body.left() + indent + title.naturalWidth() + points(6);
+    const double dotsTo = body.right() - number.naturalWidth() - points(6);
+    const double baseline = pages.y() + title.lineHeight() * 0.74;
+    QPen dots(Qt::black, points(0.8), Qt::CustomDashLine, Qt::RoundCap);
+    dots.setDashPattern({0.1, 5});
+    painter.setPen(dots);
+    if (title.lineCount() == 1 && dotsTo > dotsFrom)
+        painter.drawLine(QLineF(dotsFrom, baseline, dotsTo, baseline));
+    pages.link({body.left(), pages.y(), body.width(), height}, index);
+    pages.advance(height);
+}
+
+} // namespace
+
+void drawFacts(Pages &pages, const std::vector<Fact> &facts)
+{
+    const double width = (pages.body().width() - betweenColumns) / 2;
+    std::vector<Fact> known;
+    std::copy_if(facts.begin(), facts.end(), std::back_inserter(known),
+                 [](const Fact &fact) { return !fact.value.isEmpty(); });
+    for (std::size_t i = 0; i < known.size(); i += 2) {
+        double height = 0;
+        const std::size_t end = std::min(i + 2, known.size());
+        std::vector<TextBlock> values;
+        for (std::size_t k = i; k < end; ++k) {
+            values.emplace_back(known[k].value, Size::Body, width);
+            height = std::max(height, values.back().height());
+        }
+        const double nameHeight = lineHeight(Size::Small);
+        pages.need(nameHeight + height);
+        for (std::size_t k = i; k < end; ++k) {
+            const double left = pages.body().left() + double(k - i) * (width + betweenColumns);
+            pages.painter().setPen(QColor(70, 70, 70));
+            TextBlock(known[k].name, Size::Small, width).draw(pages.painter(), {left, pages.y()});
+            pages.painter().setPen(Qt::black);
+            values[k - i].draw(pages.painter(), {left, pages.y() + nameHeight});
+        }
+        pages.advance(nameHeight + height + points(5));
+    }
+}
+
+void drawContents(Pages &pages)
+{
+    for (std::size_t i = 0; i < pages.known().headings.size(); ++i)
+        drawContentsLine(pages, i);
+}
+
+void drawNotice(Pages &pages, const QString &head, const QString &text)
+{
+    const QRectF &body = pages.body();
+    const double inset = points(24);
+    const TextBlock title(head, Size::Body, body.width() - inset - points(10), true);
+    const TextBlock words(text, Size::Small, body.width() - inset - points(10));
+    const double height = title.height() + words.height() + points(16);
+    pages.need(height);
+    const QRectF frame(body.left(), pages.y(), body.width(), height);
+    QPainter &painter = pages.painter();
+    painter.setPen(QPen(Qt::black, points(0.8)));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(frame);
+    drawHatching(painter, QRectF(frame.left(), frame.top(), points(12), height), points(4.5));
+    painter.setPen(Qt::black);
+    title.draw(painter, frame.topLeft() + QPointF(inset, points(7)));
+    words.draw(painter, frame.topLeft() + QPointF(inset, points(9) + title.height()));
+    pages.advance(height + points(8));
+}
+
+} // namespace lastrivet::print

@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include <vector>
+
+namespace lastrivet::print {
+
+class Pages;
+
+/// A name and what is known under it.
+struct Fact {
+    QString name;
+    QString value;
+};
+
+/// Facts in two columns, the name small above its value; those without value are left out.
+void drawFacts(Pages &pages, const std::vector<Fact> &facts);
+/// Sections and what is below them, with dotted lines to their page numbers; each line leads there.
+void drawContents(Pages &pages);
+/// A frame across the page with a hatched edge and a text in it.
+void drawNotice(Pages &pages, const QString &head, const QString &text);
+
+} // namespace lastrivet::print

@@ -1,0 +1,272 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/PacketSections.h"
+
+#include "core/packet/InWords.h"
+#include "core/readiness/Sentences.h"
+#include "ui/print/Facts.h"
+#include "ui/print/Mark.h"
+#include "ui/print/Pages.h"
+#include "ui/print/Table.h"
+
+namespace lastrivet::print {
+
+namespace {
+
+using packet::FrontPages;
+using packet::Packet;
+
+/// Rows on the front pages before the reader is sent to the pages on readiness.
+constexpr std::size_t mostOpenRows = 16;
+
+void drawTitle(Pages &pages, const Packet &packet)
+{
+    QPainter &painter = pages.painter();
+    const QRectF &body = pages.body();
+    painter.fillRect(QRectF(body.left(), body.top(), body.width(), points(3)), Qt::black);
+    pages.advance(points(14));
+    pages.text(pages.wording().text("Inspection packet").toUpper(), Size::Small, true);
+    pages.advance(points(2));
+    pages.text(aircraftName(packet.front.aircraft), Size::Title, true);
+    QStringList titles;
+    for (const FrontPages::ToClose &closing : packet.front.to_close)
+        titles << asIs(closing.title);
+    constexpr qsizetype mostTitles = 4;
+    const qsizetype more = titles.size() - mostTitles;
+    QString line = titles.mid(0, mostTitles).join(QStringLiteral(" · "));
+    if (more > 0)
+        line += pages.wording().text(" and {0} more", {std::to_string(more)});
+    pages.advance(points(2));
+    pages.text(line, Size::Subheading);
+    pages.advance(points(8));
+}
+
+/// The worst state in a frame: what this packet is about, seen from across a table.
+void drawStateOfAll(Pages &pages, const Packet &packet)
+{
+    const QRectF &body = pages.body();
+    const double height = points(46);
+    const QRectF frame(body.left(), pages.y(), body.width(), height);
+    QPainter &painter = pages.painter();
+    painter.setPen(QPen(Qt::black, points(1)));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(frame);
+    drawMark(painter, markOf(packet.state),
+             QRectF(frame.left() + points(10), frame.top() + points(8), points(30), points(30)));
+    const double left = frame.left() + points(54);
+    const double width = frame.right() - left - points(8);
+    painter.setPen(Qt::black);
+    TextBlock(pages.wording().sentence(readiness::stateInWords(packet.state)), Size::Subheading,
+              width, true)
+        .drawLines(painter, {left, frame.top() + points(6)}, 0, 1);
+    const std::string_view said =
+        packet.front.to_close.size() == 1
+            ? "State of the records on {0}. Complete records say nothing of the work itself."
+            : "Worst of {1} closings on {0}. Complete records say nothing of the work itself.";
+    TextBlock(pages.wording().text(said, {packet.as_of.text(),
+                                          std::to_string(packet.front.to_close.size())}),
+              Size::Small, width)
+        .drawLines(painter, {left, frame.top() + points(27)}, 0, 1);
+    pages.advance(height + points(12));
+}
+
+void drawAircraft(Pages &pages, const FrontPages::Aircraft &aircraft)
+{
+    const Wording &words = pages.wording();
+    pages.smallHeading(words.text("Aircraft"), points(60));
+    QString origin;
+    if (aircraft.origin)
+        origin = words.text(*aircraft.origin == Origin::Kit ? "from a kit" : "from plans");
+    const QString builder = aircraft.builder_address.empty()
+                                ? asIs(aircraft.builder)
+                                : asIs(aircraft.builder + "\n" + aircraft.builder_address);
+    drawFacts(pages, {{words.text("Type"), asIs(aircraft.type)},
+                      {words.text("Registration"), asIs(aircraft.registration)},
+                      {words.text("Model"), asIs(aircraft.model)},
+                      {words.text("Serial number"), asIs(aircraft.serial_number)},
+                      {words.text("Designer"), asIs(aircraft.designer)},
+                      {words.text("Kit number"), asIs(aircraft.kit_number)},
+                      {words.text("Built"), origin},
+                      {words.text("Started"), words.date(aircraft.started_on)},
+                      {words.text("Builder"), builder},
+                      {words.text("Authority's file"), asIs(aircraft.authority_file)},
+                      {words.text("Rules"), asIs(aircraft.rules)}});
+}
+
+void drawToClose(Pages &pages, const Packet &packet)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Closing"), 4}, {words.text("Part"), 4.4},
+                     {words.text("State"), 5}, {words.text("Must"), 1, true},
+                     {words.text("Advice"), 1.2, true}};
+    for (const FrontPages::ToClose &closing : packet.front.to_close)
+        table.rows.push_back(
+            {{{asIs(closing.title), Mark::None, true},
+              {asIs(closing.part)},
+              {words.text(readiness::stateInWords(closing.state)), markOf(closing.state)},
+              {words.number(closing.musts)},
+              {words.number(closing.shoulds)}}});
+    pages.smallHeading(words.text("To be closed"), leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawVisits(Pages &pages, const Packet &packet)
+{
+    if (packet.front.visits.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Visit"), 3.4},   {words.text("Inspector"), 3},
+                     {words.text("Asked"), 1.9},   {words.text("Planned"), 2},
+                     {words.text("Held"), 1.9},    {words.text("Complete"), 1.9},
+                     {words.text("Report"), 2.2}};
+    for (const FrontPages::Visit &visit : packet.front.visits) {
+        QString kind = words.sentence(packet::inWords(visit.kind));
+        if (!visit.reference.empty())
+            kind += QLatin1Char(' ') + asIs(visit.reference);
+        if (!visit.is_for_these)
+            kind += QLatin1Char('\n') + words.text("for other closings, still open");
+        table.rows.push_back({{{kind}, {asIs(visit.inspector)}, {words.date(visit.asked_on)},
+                               {words.date(visit.planned_for)}, {words.date(visit.held_on)},
+                               {words.date(visit.completed_on)}, {asIs(visit.report_number)}}});
+    }
+    pages.smallHeading(words.text("Visits"), leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawAsked(Pages &pages, const Packet &packet)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Of"), 1.2}, {words.text("What is asked"), 5.5},
+                     {words.text("For closing"), 3}};
+    for (const FrontPages::Request &request : packet.front.asked)
+        table.rows.push_back({{{words.text(packet::inWords(request.of)), Mark::EmptyBox},
+                               {words.sentence(request.what)},
+                               {asIs(request.about)}}});
+    pages.smallHeading(words.text("What is asked"), leastHeightOf(table, pages.body().width()));
+    if (table.rows.empty())
+        pages.text(words.text("Nothing waits for an inspector or adviser at present."));
+    drawTable(pages, table);
+}
+
+void drawOpen(Pages &pages, const Packet &packet)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Keeps open"), 3}, {words.text("What is open"), 6},
+                     {words.text("Waits for"), 1.4}};
+    for (const FrontPages::Open &open : packet.front.open) {
+        if (table.rows.size() == mostOpenRows)
+            break;
+        table.rows.push_back(
+            {{{asIs(open.closing)},
+              {words.sentence(open.what)},
+              {open.waits_for ? words.text(packet::inWords(*open.waits_for)) : QString()}},
+             Table::Bar::Must});
+    }
+    pages.smallHeading(words.text("Open"), leastHeightOf(table, pages.body().width()));
+    if (table.rows.empty())
+        pages.text(words.text("No work on record is open in the way of these closings."));
+    drawTable(pages, table);
+    if (packet.front.open.size() > mostOpenRows) {
+        pages.advance(points(4));
+        pages.text(words.text("{0} more, all named under Readiness.",
+                              {std::to_string(packet.front.open.size() - mostOpenRows)}),
+                   Size::Small);
+    }
+}
+
+void drawWaived(Pages &pages, const Packet &packet)
+{
+    if (packet.front.waived.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Hold point"), 3}, {words.text("Closing"), 3},
+                     {words.text("Waived"), 2}, {words.text("By"), 2}, {words.text("Why"), 4}};
+    for (const FrontPages::Waived &waived : packet.front.waived)
+        table.rows.push_back({{{words.sentence(packet::inWords(waived.kind))},
+                               {asIs(waived.closing)},
+                               {words.date(waived.on)},
+                               {asIs(waived.by)},
+                               {asIs(waived.why)}}});
+    pages.smallHeading(words.text("Waived"), leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawClosedWithGaps(Pages &pages, const Packet &packet)
+{
+    if (packet.front.closed_with_gaps.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Closing"), 3}, {words.text("Closed"), 1.8},
+                     {words.text("By"), 1.8}, {words.text("What was missing"), 5},
+                     {words.text("Reason given"), 3}};
+    for (const FrontPages::ClosedWithGaps &gaps : packet.front.closed_with_gaps) {
+        QStringList missing;
+        for (const Message &message : gaps.missing)
+            missing << words.text(message);
+        QString title = asIs(gaps.title);
+        if (!gaps.in_region)
+            title += QLatin1Char('\n') + words.text("elsewhere in the aircraft");
+        table.rows.push_back({{{title, Mark::StateClosedEarly},
+                               {words.date(gaps.closed_on, gaps.approximate)},
+                               {asIs(gaps.by)},
+                               {missing.join(QLatin1Char('\n'))},
+                               {asIs(gaps.reason)}}});
+    }
+    pages.smallHeading(words.text("Closed with gaps, and accepted by nobody yet"),
+                  leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawNotOnRecord(Pages &pages, const Packet &packet)
+{
+    if (packet.front.not_on_record.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Closing"), 3}, {words.text("Nothing on record of"), 7}};
+    for (const FrontPages::NotOnRecord &row : packet.front.not_on_record) {
+        QStringList kinds;
+        for (const Message &kind : row.kinds)
+            kinds << words.text(kind);
+        table.rows.push_back(
+            {{{asIs(row.closing)}, {kinds.join(QStringLiteral(", ")), Mark::NothingOnRecord}}});
+    }
+    pages.smallHeading(words.text("Not on record"), leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+} // namespace
+
+QString aircraftName(const FrontPages::Aircraft &aircraft)
+{
+    QStringList names;
+    if (!aircraft.registration.empty())
+        names << asIs(aircraft.registration);
+    const std::string &type = aircraft.model.empty() ? aircraft.type : aircraft.model;
+    names << asIs(type.empty() ? aircraft.project : type);
+    return names.join(QStringLiteral("  "));
+}
+
+void drawFrontPages(Pages &pages, const Packet &packet)
+{
+    drawTitle(pages, packet);
+    drawStateOfAll(pages, packet);
+    drawToClose(pages, packet);
+    drawAsked(pages, packet);
+    drawAircraft(pages, packet.front.aircraft);
+    drawVisits(pages, packet);
+    drawOpen(pages, packet);
+    drawClosedWithGaps(pages, packet);
+    drawWaived(pages, packet);
+    drawNotOnRecord(pages, packet);
+    pages.smallHeading(pages.wording().text("Contents"), points(60));
+    drawContents(pages);
+}
+
+} // namespace lastrivet::print

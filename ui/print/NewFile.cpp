@@ -1,0 +1,102 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/NewFile.h"
+
+#include "core/base/Error.h"
+
+#include <fmt/format.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <cstdlib>
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <system_error>
+#include <unistd.h>
+#include <utility>
+
+namespace lastrivet::print {
+
+namespace {
+
+std::filesystem::path folderOf(const std::filesystem::path &place)
+{
+    const std::filesystem::path folder = place.parent_path();
+    return folder.empty() ? std::filesystem::path(".") : folder;
+}
+
+std::string reasonFor(int error)
+{
+    switch (error) {
+    case ENOSPC:
+    case EDQUOT:
+        return "the disk is full";
+    case EACCES:
+    case EPERM:
+    case EROFS:
+        return "the folder cannot be written";
+    case ENOENT:
+    case ENOTDIR:
+        return "there is no such folder";
+    case EISDIR:
+        return "a folder has that name";
+    default:
+        return std::generic_category().message(error);
+    }
+}
+
+} // namespace
+
+NewFile::NewFile(std::filesystem::path place)
+    : m_place(std::move(place))
+    , m_temporary((folderOf(m_place) / ".tmp-print-XXXXXX").string())
+{
+    m_descriptor = mkostemp(m_temporary.data(), O_CLOEXEC);
+    if (m_descriptor < 0)
+        fail(errno);
+}
+
+NewFile::~NewFile()
+{
+    if (m_descriptor < 0)
+        return;
+    close(m_descriptor);
+    unlink(m_temporary.c_str());
+}
+
+void NewFile::write(const unsigned char *bytes, std::size_t count)
+{
+    while (count > 0) {
+        const ssize_t written = ::write(m_descriptor, bytes, count);
+        if (written < 0 && errno == EINTR)
+            continue;
+        if (written < 0)
+            fail(errno);
+        bytes += written;
+        count -= std::size_t(written);
+    }
+}
+
+void NewFile::finish()
+{
+    // Temporary files are for their owner alone; a finished document follows the person's habit.
+    const mode_t habit = umask(0);
+    umask(habit);
+    if (fchmod(m_descriptor, 0666 & ~habit) != 0 || fsync(m_descriptor) != 0 ||
+        std::rename(m_temporary.c_str(), m_place.c_str()) != 0)
+        fail(errno);
+    close(std::exchange(m_descriptor, -1));
+    const int folder = open(folderOf(m_place).c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (folder < 0)
+        return;
+    fsync(folder);
+    close(folder);
+}
+
+void NewFile::fail(int error) const
+{
+    throw NotSaved(fmt::format("{} was not written: {}. Nothing was left behind.",
+                               m_place.string(), reasonFor(error)));
+}
+
+} // namespace lastrivet::print

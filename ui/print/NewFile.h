@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <filesystem>
+#include <string>
+
+namespace lastrivet::print {
+
+/// A file that appears under its name whole and durable, or not at all.
+///
+/// Written beside its place under a temporary name, which goes when it is not finished. Throws
+/// `NotSaved` with one sentence when the disk is full or the folder cannot be written.
+class NewFile {
+public:
+    explicit NewFile(std::filesystem::path place);
+    ~NewFile();
+    NewFile(const NewFile &) = delete;
+    NewFile &operator=(const NewFile &) = delete;
+
+    void write(const unsigned char *bytes, std::size_t count);
+    /// Makes it durable and gives it its name, in place of an older file there.
+    void finish();
+
+private:
+    [[noreturn]] void fail(int error) const;
+
+    std::filesystem::path m_place;
+    std::string m_temporary;
+    int m_descriptor = -1;
+};
+
+} // namespace lastrivet::print

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/PacketPrinter.h"
+
+#include "ui/print/PacketSections.h"
+
+namespace lastrivet::print {
+
+namespace {
+
+void drawPacket(Pages &pages, const packet::Packet &packet, PictureShelf &shelf)
+{
+    drawFrontPages(pages, packet);
+    drawReadiness(pages, packet);
+    drawPhotographs(pages, packet, shelf);
+    drawSquawks(pages, packet);
+    drawDeviations(pages, packet);
+    drawBulletins(pages, packet);
+    drawFasteners(pages, packet);
+    drawMeasurements(pages, packet);
+    drawMaterials(pages, packet);
+    drawTools(pages, packet);
+    drawWorkLog(pages, packet);
+    drawCheckLists(pages, packet);
+    drawSheetsToSign(pages, packet);
+    drawSignedSheets(pages, packet, shelf);
+    drawCautions(pages, packet);
+}
+
+} // namespace
+
+std::optional<Printed> printPacket(const packet::Packet &packet, const Imprint &imprint,
+                                   const Pictures &pictures, const Choices &choices,
+                                   const std::filesystem::path &place, const OnPercent &onPercent)
+{
+    const QString aircraft = aircraftName(packet.front.aircraft);
+    const QString title = choices.wording.text(packet.title);
+    const Document document{.title = title + QStringLiteral(", ") + aircraft,
+                            .author = asIs(packet.front.aircraft.builder),
+                            .head_left = aircraft,
+                            .head_right = title,
+                            .picture_count =
+                                int(packet.photos.size() + packet.signed_sheets.size()),
+                            .draw = [&](Pages &pages, PictureShelf &shelf) {
+                                drawPacket(pages, packet, shelf);
+                            }};
+    return printDocument(document, imprint, pictures, choices, place, onPercent);
+}
+
+} // namespace lastrivet::print

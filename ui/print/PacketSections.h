@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/packet/Packet.h"
+#include "ui/print/PictureShelf.h"
+#include "ui/print/Wording.h"
+
+// The sections of a packet, in the order in which they are drawn.
+namespace lastrivet::print {
+
+class Pages;
+
+/// "C-GLRV, Larkspur 2": what people call the aircraft.
+QString aircraftName(const packet::FrontPages::Aircraft &aircraft);
+
+void drawFrontPages(Pages &pages, const packet::Packet &packet);
+void drawReadiness(Pages &pages, const packet::Packet &packet);
+void drawPhotographs(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
+void drawSquawks(Pages &pages, const packet::Packet &packet);
+void drawDeviations(Pages &pages, const packet::Packet &packet);
+void drawBulletins(Pages &pages, const packet::Packet &packet);
+void drawFasteners(Pages &pages, const packet::Packet &packet);
+void drawMeasurements(Pages &pages, const packet::Packet &packet);
+void drawMaterials(Pages &pages, const packet::Packet &packet);
+void drawTools(Pages &pages, const packet::Packet &packet);
+void drawWorkLog(Pages &pages, const packet::Packet &packet);
+void drawCheckLists(Pages &pages, const packet::Packet &packet);
+void drawSheetsToSign(Pages &pages, const packet::Packet &packet);
+void drawSignedSheets(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
+void drawCautions(Pages &pages, const packet::Packet &packet);
+
+} // namespace lastrivet::print

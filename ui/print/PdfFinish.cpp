@@ -1,0 +1,262 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/PdfFinish.h"
+
+#include "core/base/Error.h"
+#include "ui/print/Measures.h"
+#include "ui/print/NewFile.h"
+#include "ui/print/Pages.h"
+#include "ui/print/Placeholder.h"
+
+#include <fmt/format.h>
+#include <qpdf/Buffer.hh>
+#include <qpdf/Pipeline.hh>
+#include <qpdf/QPDF.hh>
+#include <qpdf/QPDFPageDocumentHelper.hh>
+#include <qpdf/QPDFPageObjectHelper.hh>
+#include <qpdf/QPDFWriter.hh>
+
+#include <array>
+#include <fstream>
+#include <utility>
+
+namespace lastrivet::print {
+
+namespace {
+
+using Handle = QPDFObjectHandle;
+
+/// Takes what the writer of the document gives, into the new file.
+class IntoFile final : public Pipeline {
+public:
+    explicit IntoFile(NewFile &file)
+        : Pipeline("document", nullptr)
+        , m_file(file)
+    {
+    }
+    void write(const unsigned char *bytes, size_t count) override { m_file.write(bytes, count); }
+    void finish() override {}
+
+private:
+    NewFile &m_file;
+};
+
+/// Gives the bytes of a file at the time of writing, so that memory holds one block of one picture.
+class FromFile final : public Handle::StreamDataProvider {
+public:
+    explicit FromFile(std::filesystem::path file)
+        : m_file(std::move(file))
+    {
+    }
+    void provideStreamData(const QPDFObjGen &, Pipeline *pipeline) override
+    {
+        std::ifstream stream(m_file, std::ios::binary);
+        std::array<char, 65536> block;
+        while (stream.read(block.data(), block.size()) || stream.gcount() > 0)
+            pipeline->write(reinterpret_cast<const unsigned char *>(block.data()),
+                            size_t(stream.gcount()));
+        if (!stream.eof())
+            throw Fault(fmt::format("The picture {} could not be read.", m_file.string()));
+        pipeline->finish();
+    }
+
+private:
+    std::filesystem::path m_file;
+};
+
+class Tell final : public QPDFWriter::ProgressReporter {
+public:
+    explicit Tell(OnPercent onPercent)
+        : m_onPercent(std::move(onPercent))
+    {
+    }
+    void reportProgress(int percent) override
+    {
+        if (m_onPercent && !m_onPercent(percent))
+            throw Cancelled{};
+    }
+
+private:
+    OnPercent m_onPercent;
+};
+
+Handle text(const std::string &value)
+{
+    return Handle::newUnicodeString(value);
+}
+
+/// Puts a picture's bytes and particulars where a placeholder was.
+void embed(Handle image, const EmbeddedPicture &picture)
+{
+    Handle dictionary = image.getDict();
+    for (const char *key : {"/ImageMask", "/Decode", "/DecodeParms", "/Interpolate", "/SMask",
+                            "/Mask", "/Intent"})
+        dictionary.removeKey(key);
+    constexpr std::array<const char *, 5> spaces{"", "/DeviceGray", "", "/DeviceRGB",
+                                                 "/DeviceCMYK"};
+    const JpegHeader &header = picture.header;
+    dictionary.replaceKey("/Width", Handle::newInteger(header.width));
+    dictionary.replaceKey("/Height", Handle::newInteger(header.height));
+    dictionary.replaceKey("/BitsPerComponent", Handle::newInteger(8));
+    dictionary.replaceKey("/ColorSpace", Handle::newName(spaces[std::size_t(header.components)]));
+    // Programs for printing presses write their four inks turned over.
+    if (header.components == 4)
+        dictionary.replaceKey("/Decode", Handle::parse("[1 0 1 0 1 0 1 0]"));
+    image.replaceStreamData(std::make_shared<FromFile>(picture.file),
+                            Handle::newName("/DCTDecode"), Handle::newNull());
+}
+
+bool mayBePlaceholder(Handle image)
+{
+    return image.getDict().getKey("/Height").isInteger() &&
+           image.getDict().getKey("/Height").getIntValue() == 1;
+}
+
+void embedPictures(QPDF &pdf, const std::vector<EmbeddedPicture> &pictures)
+{
+    for (QPDFPageObjectHelper &page : QPDFPageDocumentHelper(pdf).getAllPages()) {
+        for (auto &[name, image] : page.getImages()) {
+            if (!mayBePlaceholder(image))
+                continue;
+            const std::shared_ptr<Buffer> bytes = image.getStreamData(qpdf_dl_generalized);
+            const std::optional<int> index =
+                indexOf({reinterpret_cast<const char *>(bytes->getBuffer()), bytes->getSize()});
+            if (index && std::size_t(*index) < pictures.size())
+                embed(image, pictures[std::size_t(*index)]);
+        }
+    }
+}
+
+Handle destinationOf(const std::vector<QPDFPageObjectHelper> &pages, const Heading &heading,
+                     double pageHeight)
+{
+    constexpr double above = points(12);
+    Handle destination = Handle::newArray();
+    destination.appendItem(pages[std::size_t(heading.page)].getObjectHandle());
+    destination.appendItem(Handle::newName("/XYZ"));
+    destination.appendItem(Handle::newInteger(0));
+    destination.appendItem(Handle::newReal(toPoints(pageHeight - heading.top + above), 2));
+    destination.appendItem(Handle::newInteger(0));
+    return destination;
+}
+
+/// Chains bookmarks below `parent`; answers how many there are.
+void chain(Handle parent, std::vector<Handle> &bookmarks)
+{
+    if (bookmarks.empty())
+        return;
+    for (std::size_t i = 0; i < bookmarks.size(); ++i) {
+        bookmarks[i].replaceKey("/Parent", parent);
+        if (i > 0)
+            bookmarks[i].replaceKey("/Prev", bookmarks[i - 1]);
+        if (i + 1 < bookmarks.size())
+            bookmarks[i].replaceKey("/Next", bookmarks[i + 1]);
+    }
+    parent.replaceKey("/First", bookmarks.front());
+    parent.replaceKey("/Last", bookmarks.back());
+    // Sections are shown with what is below them folded away.
+    const int count = int(bookmarks.size());
+    const bool isRoot = parent.hasKey("/Type");
+    parent.replaceKey("/Count", Handle::newInteger(isRoot ? count : -count));
+}
+
+void addBookmarks(QPDF &pdf, const PdfFinish &finish)
+{
+    const std::vector<QPDFPageObjectHelper> pages = QPDFPageDocumentHelper(pdf).getAllPages();
+    Handle root = pdf.makeIndirectObject(Handle::parse("<< /Type /Outlines >>"));
+    std::vector<Handle> sections;
+    std::vector<Handle> below;
+    for (const Heading &heading : finish.headings) {
+        Handle bookmark = pdf.makeIndirectObject(Handle::newDictionary());
+        bookmark.replaceKey("/Title", text(heading.title.toStdString()));
+        bookmark.replaceKey("/Dest", destinationOf(pages, heading, finish.page_height));
+        if (heading.level > 0 && !sections.empty()) {
+            below.push_back(bookmark);
+            continue;
+        }
+        if (!sections.empty())
+            chain(sections.back(), below);
+        below.clear();
+        sections.push_back(bookmark);
+    }
+    if (sections.empty())
+        return;
+    chain(sections.back(), below);
+    chain(root, sections);
+    pdf.getRoot().replaceKey("/Outlines", root);
+    pdf.getRoot().replaceKey("/PageMode", Handle::newName("/UseOutlines"));
+}
+
+void addLinks(QPDF &pdf, const PdfFinish &finish)
+{
+    std::vector<QPDFPageObjectHelper> pages = QPDFPageDocumentHelper(pdf).getAllPages();
+    for (const Link &link : finish.links) {
+        if (link.heading >= finish.headings.size())
+            continue;
+        const QRectF &place = link.place;
+        Handle annotation =
+            Handle::parse("<< /Type /Annot /Subtype /Link /Border [0 0 0] /F 4 >>");
+        annotation.replaceKey(
+            "/Rect", Handle::newFromRectangle(
+                         {toPoints(place.left()), toPoints(finish.page_height - place.bottom()),
+                          toPoints(place.right()), toPoints(finish.page_height - place.top())}));
+        annotation.replaceKey(
+            "/Dest", destinationOf(pages, finish.headings[link.heading], finish.page_height));
+        Handle page = pages[std::size_t(link.page)].getObjectHandle();
+        if (!page.hasKey("/Annots") || !page.getKey("/Annots").isArray())
+            page.replaceKey("/Annots", Handle::newArray());
+        page.getKey("/Annots").appendItem(pdf.makeIndirectObject(annotation));
+    }
+}
+
+/// Replaces what Qt wrote about the document, whose dates differ from run to run.
+void setParticulars(QPDF &pdf, const PdfFinish &finish)
+{
+    Handle info = Handle::newDictionary();
+    info.replaceKey("/Title", text(finish.title));
+    info.replaceKey("/Author", text(finish.author));
+    info.replaceKey("/Subject", text(finish.subject));
+    info.replaceKey("/Creator", text("Lastrivet " LASTRIVET_VERSION));
+    info.replaceKey("/CreationDate", Handle::newString(finish.made_on));
+    info.replaceKey("/ModDate", Handle::newString(finish.made_on));
+    pdf.getTrailer().replaceKey("/Info", pdf.makeIndirectObject(info));
+    pdf.getRoot().replaceKey("/Lang", text(finish.language));
+    pdf.getRoot().replaceKey("/ViewerPreferences", Handle::parse("<< /DisplayDocTitle true >>"));
+    pdf.getRoot().removeKey("/Metadata");
+}
+
+void write(QPDF &pdf, const std::filesystem::path &place, const OnPercent &onPercent)
+{
+    NewFile file(place);
+    IntoFile pipeline(file);
+    QPDFWriter writer(pdf);
+    writer.setOutputPipeline(&pipeline);
+    writer.setStreamDataMode(qpdf_s_preserve);
+    writer.setObjectStreamMode(qpdf_o_generate);
+    writer.setDeterministicID(true);
+    writer.registerProgressReporter(std::make_shared<Tell>(onPercent));
+    writer.write();
+    file.finish();
+}
+
+} // namespace
+
+void finishPdf(const QByteArray &pages, const PdfFinish &finish,
+               const std::filesystem::path &place, const OnPercent &onPercent)
+{
+    try {
+        QPDF pdf;
+        pdf.processMemoryFile("pages", pages.constData(), size_t(pages.size()));
+        embedPictures(pdf, finish.pictures);
+        addBookmarks(pdf, finish);
+        addLinks(pdf, finish);
+        setParticulars(pdf, finish);
+        write(pdf, place, onPercent);
+    } catch (const Fault &) {
+        throw;
+    } catch (const std::exception &error) {
+        throw Fault(fmt::format("{} could not be made: {}", place.string(), error.what()));
+    }
+}
+
+} // namespace lastrivet::print

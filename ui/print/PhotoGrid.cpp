@@ -1,0 +1,156 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/PhotoGrid.h"
+
+#include "ui/print/Annotations.h"
+#include "ui/print/Mark.h"
+#include "ui/print/Pages.h"
+#include "ui/print/Placeholder.h"
+
+#include <algorithm>
+
+namespace lastrivet::print {
+
+namespace {
+
+constexpr double captionGap = points(5);
+constexpr double betweenRows = points(16);
+constexpr double betweenPictures = points(14);
+/// Fewer pixels on an inch of paper look like mud.
+constexpr double leastPixelsPerInch = 150;
+constexpr int mostCaptionLines = 6;
+
+/// One photograph with its place in a row.
+class Tile {
+public:
+    Tile(Pages &pages, const packet::Photo &photo, const PictureShelf::Place &place, double width,
+         double mostHeight);
+
+    double pictureHeight() const { return m_picture.height(); }
+    double captionHeight() const;
+    void draw(Pages &pages, double left, double pictureBottom) const;
+
+private:
+    static QString titleOf(const Wording &wording, const packet::Photo &photo);
+    void drawMissing(Pages &pages, const QRectF &frame) const;
+
+    const packet::Photo &m_photo;
+    const PictureShelf::Place &m_place;
+    double m_width;
+    QSizeF m_picture;
+    TextBlock m_title;
+    TextBlock m_caption;
+};
+
+QSizeF pictureSize(const PictureShelf::Place &place, double width, double mostHeight)
+{
+    if (place.index < 0)
+        return {width, points(120)};
+    const double unitsPerPixel = unitsPerInch / leastPixelsPerInch;
+    const QSizeF largest(place.width * unitsPerPixel, place.height * unitsPerPixel);
+    const QSizeF room(width, mostHeight);
+    const QSizeF fitting = largest.scaled(room, Qt::KeepAspectRatio);
+    return fitting.width() > largest.width() ? largest : fitting;
+}
+
+Tile::Tile(Pages &pages, const packet::Photo &photo, const PictureShelf::Place &place,
+           double width, double mostHeight)
+    : m_photo(photo)
+    , m_place(place)
+    , m_width(width)
+    , m_picture(pictureSize(place, width, mostHeight))
+    , m_title(titleOf(pages.wording(), photo), Size::Small, width, true)
+    , m_caption(asIs(photo.caption), Size::Small, width)
+{
+}
+
+QString Tile::titleOf(const Wording &wording, const packet::Photo &photo)
+{
+    QStringList pieces{wording.text("Photo {0}", {std::to_string(photo.number)})};
+    if (photo.taken_on)
+        pieces << (photo.is_day_of_intake
+                       ? wording.text("taken in on {0}", {photo.taken_on->text()})
+                       : wording.date(*photo.taken_on));
+    if (!photo.part.empty())
+        pieces << asIs(photo.part);
+    return pieces.join(QStringLiteral("  ·  "));
+}
+
+double Tile::captionHeight() const
+{
+    const int lines = m_photo.caption.empty() ? 0 : std::min(m_caption.lineCount(), mostCaptionLines);
+    return captionGap + m_title.height() + lines * m_caption.lineHeight();
+}
+
+void Tile::drawMissing(Pages &pages, const QRectF &frame) const
+{
+    QPainter &painter = pages.painter();
+    painter.setPen(QPen(Qt::black, points(0.8)));
+    painter.drawRect(frame);
+    const QRectF edge(frame.left(), frame.top(), points(14), frame.height());
+    drawHatching(painter, edge, points(5));
+    const double inset = points(26);
+    const TextBlock head(pages.wording().text("This photograph could not be printed."),
+                         Size::Body, frame.width() - inset - points(10), true);
+    const TextBlock why(pages.wording().sentence(m_place.missing) + QLatin1Char('\n') +
+                            asIs(m_photo.file),
+                        Size::Small, frame.width() - inset - points(10));
+    painter.setPen(Qt::black);
+    head.draw(painter, frame.topLeft() + QPointF(inset, points(12)));
+    why.drawLines(painter, frame.topLeft() + QPointF(inset, points(16) + head.height()), 0, 5);
+}
+
+void Tile::draw(Pages &pages, double left, double pictureBottom) const
+{
+    QPainter &painter = pages.painter();
+    QRectF frame(QPointF(left, pictureBottom - m_picture.height()), m_picture);
+    if (m_place.index < 0) {
+        drawMissing(pages, frame);
+    } else {
+        painter.drawImage(frame, placeholder(m_place.index));
+        drawAnnotations(painter, frame, m_photo.annotations);
+        painter.setPen(QPen(Qt::black, points(0.4)));
+        painter.drawRect(frame);
+    }
+    painter.setPen(Qt::black);
+    const QPointF text(left, pictureBottom + captionGap);
+    m_title.draw(painter, text);
+    if (!m_photo.caption.empty())
+        m_caption.drawLines(painter, text + QPointF(0, m_title.height()), 0, mostCaptionLines);
+}
+
+bool isUpright(const PictureShelf::Place &place)
+{
+    return place.index >= 0 && place.height > place.width;
+}
+
+} // namespace
+
+void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf)
+{
+    const double rowHeight = (pages.body().height() - betweenRows) / 2;
+    const double mostPictureHeight = rowHeight - captionGap - 3 * lineHeight(Size::Small);
+    const double half = (pages.body().width() - betweenPictures) / 2;
+    for (std::size_t i = 0; i < photos.size();) {
+        const bool isPair = i + 1 < photos.size() && isUpright(shelf.place(photos[i])) &&
+                            isUpright(shelf.place(photos[i + 1]));
+        std::vector<Tile> row;
+        for (std::size_t end = i + (isPair ? 2 : 1); i < end; ++i)
+            row.emplace_back(pages, photos[i], shelf.place(photos[i]),
+                             isPair ? half : pages.body().width(), mostPictureHeight);
+        double picture = 0;
+        double caption = 0;
+        for (const Tile &tile : row) {
+            picture = std::max(picture, tile.pictureHeight());
+            caption = std::max(caption, tile.captionHeight());
+        }
+        pages.gap(betweenRows);
+        pages.need(picture + caption);
+        for (std::size_t place = 0; place < row.size(); ++place)
+            row[place].draw(pages, pages.body().left() + double(place) * (half + betweenPictures),
+                            pages.y() + picture);
+        pages.advance(picture + caption);
+    }
+}
+
+} // namespace lastrivet::print

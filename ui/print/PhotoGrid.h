@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/packet/Photo.h"
+#include "ui/print/PictureShelf.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace lastrivet::print {
+
+class Pages;
+
+/// Two rows of photographs a page, each with number, date, part and caption; two upright ones share
+/// a row. A picture that cannot be had leaves a framed note in its place.
+void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf);
+
+} // namespace lastrivet::print

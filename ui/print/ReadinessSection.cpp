@@ -1,0 +1,207 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/PacketSections.h"
+
+#include "core/packet/InWords.h"
+#include "core/readiness/Sentences.h"
+#include "ui/print/Facts.h"
+#include "ui/print/Mark.h"
+#include "ui/print/Pages.h"
+#include "ui/print/Table.h"
+
+namespace lastrivet::print {
+
+namespace {
+
+using packet::Standing;
+
+QString joined(const std::vector<std::string> &texts)
+{
+    QStringList list;
+    for (const std::string &text : texts)
+        list << asIs(text);
+    return list.join(QStringLiteral(", "));
+}
+
+void drawState(Pages &pages, const Standing &standing)
+{
+    const Wording &words = pages.wording();
+    const double side = points(20);
+    pages.need(side + points(4));
+    QPainter &painter = pages.painter();
+    drawMark(painter, markOf(standing.state),
+             QRectF(pages.body().left(), pages.y(), side, side));
+    painter.setPen(Qt::black);
+    TextBlock(words.sentence(readiness::stateInWords(standing.state)), Size::Body,
+              pages.body().width() - points(30), true)
+        .drawLines(painter, {pages.body().left() + points(28), pages.y() + points(4)}, 0, 1);
+    pages.advance(side + points(6));
+}
+
+QString kindOf(const Wording &words, const Standing &standing)
+{
+    if (standing.made_by == MadeBy::Factory)
+        return words.text("closed by the maker");
+    QString kind = words.text(standing.permanent ? "permanent" : "can be opened again");
+    if (standing.made_by == MadeBy::EarlierBuilder)
+        kind += QStringLiteral(", ") + words.text("closed by an earlier builder");
+    return kind;
+}
+
+QString countsOf(const Wording &words, const readiness::OnRecord &known)
+{
+    return words.text("{0} steps, {1} sessions, {2} photographs, {3} squawks, {4} fastener lines, "
+                      "{5} measurements, {6} material uses",
+                      {std::to_string(known.steps), std::to_string(known.sessions),
+                       std::to_string(known.photos), std::to_string(known.squawks),
+                       std::to_string(known.fasteners), std::to_string(known.measurements),
+                       std::to_string(known.material_uses)});
+}
+
+void drawWhatItIs(Pages &pages, const Standing &standing)
+{
+    const Wording &words = pages.wording();
+    drawFacts(pages, {{words.text("Part"), asIs(standing.part)},
+                      {words.text("Kind"), kindOf(words, standing)},
+                      {words.text("Encloses"), joined(standing.encloses)},
+                      {words.text("Method"), asIs(standing.method)},
+                      {words.text("On record"), countsOf(words, standing.on_record)}});
+}
+
+QString signatureIn(const Wording &words, const Standing::Signature &signature)
+{
+    QStringList lines{words.sentence(packet::inWords(signature.result)) + QStringLiteral(", ") +
+                      words.date(signature.signed_on)};
+    QString who = asIs(signature.by);
+    if (!signature.credential.empty())
+        who += QStringLiteral(" (") + asIs(signature.credential) + QLatin1Char(')');
+    lines << who;
+    lines << words.text(packet::inWords(signature.seen)) + QStringLiteral(", ") +
+                 words.text(signature.has_sheet ? "signed sheet filed" : "no sheet filed");
+    if (!signature.remarks.empty())
+        lines << asIs(signature.remarks);
+    return lines.join(QLatin1Char('\n'));
+}
+
+Table::Cell standingOf(const Wording &words, const Standing::HoldPointLine &line)
+{
+    if (line.waived_on)
+        return {words.text("Waived on {0} by {1}: {2}",
+                           {line.waived_on->text(), line.waived_by, line.waived_why})};
+    if (!line.signature)
+        return {words.text("Not signed"),
+                line.required ? Mark::NotMet : Mark::Advice, true};
+    if (line.is_outdated)
+        return {signatureIn(words, *line.signature) + QLatin1Char('\n') +
+                    words.text("Out of date: something was changed after it"),
+                Mark::NotMet};
+    const bool isRejected = line.signature->result == SignOffResult::Rejected;
+    return {signatureIn(words, *line.signature), isRejected ? Mark::NotMet : Mark::Met};
+}
+
+void drawHoldPoints(Pages &pages, const Standing &standing)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Hold point"), 3}, {words.text("Signed by"), 1.6},
+                     {words.text("Standing"), 5}, {words.text("Source"), 3.4}};
+    for (const Standing::HoldPointLine &line : standing.hold_points)
+        table.rows.push_back(
+            {{{words.sentence(packet::inWords(line.kind)) + QLatin1Char('\n') +
+                   words.text(line.required ? "required" : "not required"),
+               Mark::None, false},
+              {words.text(packet::inWords(line.signer_role))},
+              standingOf(words, line),
+              {asIs(line.source)}}});
+    pages.smallHeading(words.text("Hold points"), leastHeightOf(table, pages.body().width()));
+    if (table.rows.empty())
+        pages.text(words.text("This closing has no hold point."), Size::Small);
+    drawTable(pages, table);
+}
+
+void drawHistory(Pages &pages, const Standing &standing)
+{
+    if (standing.events.empty() && standing.late_acceptances.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("What"), 2}, {words.text("When"), 2}, {words.text("By"), 2},
+                     {words.text("Reason"), 6}};
+    for (const Standing::Event &event : standing.events)
+        table.rows.push_back(
+            {{{words.text(event.closed_on ? "Closed" : "Opened")},
+              {words.date(event.closed_on ? event.closed_on : event.opened_on, event.approximate)},
+              {asIs(event.by)},
+              {asIs(event.reason)}}});
+    for (const Standing::Signature &late : standing.late_acceptances)
+        table.rows.push_back({{{words.text("Accepted late")}, {words.date(late.signed_on)},
+                               {asIs(late.by)}, {asIs(late.remarks)}}});
+    pages.smallHeading(words.text("Closed and opened"),
+                       leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+Table::Row findingRow(const Wording &words, const Standing::Finding &finding)
+{
+    const bool isMust = finding.weight == readiness::Weight::Must;
+    QString clears = words.sentence(finding.cleared_by);
+    if (!finding.source.empty())
+        clears += QStringLiteral(" (") + asIs(finding.source) + QLatin1Char(')');
+    return {{{QString()}, {words.sentence(finding.what)}, {clears}},
+            isMust ? Table::Bar::Must : Table::Bar::Should};
+}
+
+void addRule(Table &table, const Wording &words, const Standing::RuleLine &line)
+{
+    QString outcome = words.text(readiness::inWords(line.outcome));
+    if (line.outcome != readiness::Outcome::NothingOnRecord)
+        outcome += QStringLiteral(" (") + words.text(line.looked_at) + QLatin1Char(')');
+    const bool isBold = line.outcome == readiness::Outcome::NotMet;
+    table.rows.push_back({{{outcome, markOf(line.outcome), isBold},
+                           {words.sentence(line.demand), Mark::None, isBold}}});
+    for (const Standing::Finding &finding : line.findings)
+        table.rows.push_back(findingRow(words, finding));
+}
+
+void drawRules(Pages &pages, const Standing &standing)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Outcome"), 2.7}, {words.text("What is asked of the records"), 4.6},
+                     {words.text("What would clear it"), 3.6}};
+    for (const Standing::RuleLine &line : standing.rules)
+        addRule(table, words, line);
+    const bool isClosed = standing.state == readiness::State::Closed ||
+                          standing.state == readiness::State::ClosedEarly;
+    pages.smallHeading(words.text(isClosed ? "Every rule, as it stood when it was closed"
+                                           : "Every rule"),
+                       leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawStanding(Pages &pages, const Standing &standing)
+{
+    pages.heading(1, asIs(standing.title), points(140));
+    drawState(pages, standing);
+    drawWhatItIs(pages, standing);
+    drawHoldPoints(pages, standing);
+    drawHistory(pages, standing);
+    if (standing.made_by != MadeBy::Factory)
+        drawRules(pages, standing);
+}
+
+} // namespace
+
+void drawReadiness(Pages &pages, const packet::Packet &packet)
+{
+    const Wording &words = pages.wording();
+    pages.breakPage();
+    pages.heading(0, words.text("Readiness"), points(120));
+    pages.text(words.text("A full bar keeps the closing open; a broken bar is advice. Nothing on "
+                          "record is not the same as met."),
+               Size::Small);
+    for (const Standing &standing : packet.standings)
+        drawStanding(pages, standing);
+}
+
+} // namespace lastrivet::print

@@ -1,0 +1,215 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/PacketSections.h"
+
+#include "core/packet/InWords.h"
+#include "ui/print/Pages.h"
+#include "ui/print/Table.h"
+
+namespace lastrivet::print {
+
+namespace {
+
+using packet::BulletinEntry;
+using packet::DeviationEntry;
+using packet::SquawkEntry;
+
+/// A date and a name as one piece of text: "14 Mar 2026, A. Builder".
+QString dateAndName(const Wording &words, const std::optional<Moment> &date,
+                    const std::string &name)
+{
+    QString text = words.date(date);
+    if (!name.empty())
+        text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + asIs(name);
+    return text;
+}
+
+void addLine(QStringList &lines, const QString &line)
+{
+    if (!line.isEmpty())
+        lines << line;
+}
+
+QString photosIn(const Wording &words, const std::vector<int> &numbers)
+{
+    if (numbers.empty())
+        return {};
+    QStringList list;
+    for (const int number : numbers)
+        list << QString::number(number);
+    return words.text(numbers.size() == 1 ? "Photo {0}" : "Photos {0}",
+                      {list.join(QStringLiteral(", ")).toStdString()});
+}
+
+QString foundIn(const Wording &words, const SquawkEntry &squawk)
+{
+    QStringList lines{words.date(squawk.found_on, squawk.approximate)};
+    addLine(lines, asIs(squawk.found_by));
+    if (!squawk.finding_number.empty())
+        lines << words.text("finding {0}", {squawk.finding_number});
+    addLine(lines, asIs(squawk.inspection));
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString correctionIn(const Wording &words, const SquawkEntry &squawk)
+{
+    QStringList lines;
+    addLine(lines, asIs(squawk.correction));
+    if (squawk.correction.empty() && !squawk.repair_plan.empty())
+        lines << words.text("Planned: {0}", {squawk.repair_plan});
+    addLine(lines, dateAndName(words, squawk.fixed_on, squawk.fixed_by));
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString standingOf(const Wording &words, const SquawkEntry &squawk)
+{
+    switch (squawk.state) {
+    case SquawkEntry::State::Open:
+        return words.text("Open");
+    case SquawkEntry::State::Fixed:
+        return words.text("Fixed, to be verified by the {0}",
+                          {words.text(packet::inWords(squawk.verify_by)).toStdString()});
+    case SquawkEntry::State::Verified:
+        return words.text("Verified") + QLatin1Char('\n') +
+               dateAndName(words, squawk.verified_on, squawk.verified_by);
+    case SquawkEntry::State::Accepted:
+        return words.text("Accepted as it is: {0}", {squawk.accepted_basis}) +
+               QLatin1Char('\n') + dateAndName(words, squawk.accepted_on, squawk.accepted_by);
+    }
+    return {};
+}
+
+Table::Row rowOf(const Wording &words, const SquawkEntry &squawk)
+{
+    QStringList what{asIs(squawk.title)};
+    addLine(what, asIs(squawk.detail));
+    addLine(what, asIs(squawk.part));
+    addLine(what, photosIn(words, squawk.photo_numbers));
+    const bool isOpen =
+        squawk.state == SquawkEntry::State::Open || squawk.state == SquawkEntry::State::Fixed;
+    return {{{asIs(squawk.number), markOf(squawk.severity), isOpen},
+             {what.join(QLatin1Char('\n'))},
+             {foundIn(words, squawk)},
+             {correctionIn(words, squawk)},
+             {standingOf(words, squawk), Mark::None, isOpen}}};
+}
+
+QString decisionIn(const Wording &words, const DeviationEntry &deviation)
+{
+    if (!deviation.decision) {
+        if (deviation.asked_on)
+            return words.text("Not decided, asked on {0} of {1}",
+                              {deviation.asked_on->text(), deviation.asked_of});
+        return words.text("Not decided");
+    }
+    QStringList lines{words.sentence(packet::inWords(*deviation.decision))};
+    addLine(lines, dateAndName(words, deviation.decided_on, deviation.decided_by));
+    addLine(lines, asIs(deviation.basis));
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString builtIn(const Wording &words, const DeviationEntry &deviation)
+{
+    if (deviation.undone_on)
+        return words.text("undone on {0}", {deviation.undone_on->text()});
+    return deviation.built_on ? words.date(deviation.built_on) : words.text("not built");
+}
+
+Table::Row rowOf(const Wording &words, const DeviationEntry &deviation)
+{
+    QStringList what{asIs(deviation.title)};
+    for (const std::string &part : deviation.parts)
+        addLine(what, asIs(part));
+    addLine(what, photosIn(words, deviation.photo_numbers));
+    QStringList built;
+    addLine(built, asIs(deviation.built_as));
+    if (!deviation.reason.empty())
+        built << words.text("Reason: {0}", {deviation.reason});
+    return {{{asIs(deviation.number)},
+             {what.join(QLatin1Char('\n'))},
+             {asIs(deviation.drawing_ref)},
+             {built.join(QLatin1Char('\n'))},
+             {builtIn(words, deviation)},
+             {decisionIn(words, deviation), Mark::None, !deviation.decision}}};
+}
+
+QString appliesIn(const Wording &words, const BulletinEntry &bulletin)
+{
+    if (!bulletin.applies)
+        return words.text("not looked into");
+    return words.text(*bulletin.applies ? "applies" : "does not apply");
+}
+
+Table::Row rowOf(const Wording &words, const BulletinEntry &bulletin)
+{
+    QString complied = words.text("open");
+    if (bulletin.complied_on)
+        complied = words.date(bulletin.complied_on) + QLatin1Char('\n') + asIs(bulletin.basis);
+    else if (bulletin.applies == false)
+        complied = asIs(bulletin.basis);
+    return {{{asIs(bulletin.number)},
+             {words.sentence(packet::inWords(bulletin.kind)) +
+              (bulletin.mandatory ? QLatin1Char('\n') + words.text("mandatory") : QString())},
+             {asIs(bulletin.title)},
+             {asIs(bulletin.issuer)},
+             {words.date(bulletin.received_on)},
+             {appliesIn(words, bulletin)},
+             {complied}}};
+}
+
+} // namespace
+
+void drawSquawks(Pages &pages, const packet::Packet &packet)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("No."), 1.5}, {words.text("Squawk"), 5},
+                     {words.text("Found"), 2.3}, {words.text("Correction"), 4},
+                     {words.text("Standing"), 2.8}};
+    for (const SquawkEntry &squawk : packet.squawks)
+        table.rows.push_back(rowOf(words, squawk));
+    pages.heading(0, words.text("Squawks"),
+                  points(20) + leastHeightOf(table, pages.body().width()));
+    if (table.rows.empty()) {
+        pages.text(words.text("No squawk is on record for this region."));
+        return;
+    }
+    pages.text(words.text("Triangle filled: airworthiness. Half filled: workmanship. Outline: "
+                          "cosmetic. Open ones come first."),
+               Size::Small);
+    pages.advance(points(4));
+    drawTable(pages, table);
+}
+
+void drawDeviations(Pages &pages, const packet::Packet &packet)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("No."), 0.9}, {words.text("Deviation"), 3.6},
+                     {words.text("Drawing"), 1.9}, {words.text("Built as"), 3.6},
+                     {words.text("Built"), 1.8}, {words.text("Acceptance"), 3.4}};
+    for (const DeviationEntry &deviation : packet.deviations)
+        table.rows.push_back(rowOf(words, deviation));
+    pages.heading(0, words.text("Deviations"), leastHeightOf(table, pages.body().width()));
+    if (table.rows.empty())
+        pages.text(words.text("No deviation from the drawings is on record for this region."));
+    drawTable(pages, table);
+}
+
+void drawBulletins(Pages &pages, const packet::Packet &packet)
+{
+    if (packet.bulletins.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("No."), 1.8}, {words.text("Kind"), 2},
+                     {words.text("Title"), 4}, {words.text("Issuer"), 2.4},
+                     {words.text("Received"), 2}, {words.text("Applies"), 1.7},
+                     {words.text("Complied with"), 3}};
+    for (const BulletinEntry &bulletin : packet.bulletins)
+        table.rows.push_back(rowOf(words, bulletin));
+    pages.heading(0, words.text("Bulletins"), leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+} // namespace lastrivet::print

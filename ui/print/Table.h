@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/print/Mark.h"
+#include "ui/print/Type.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace lastrivet::print {
+
+class Pages;
+
+/// A table as it is to be printed: the head is repeated on every page, no row is cut unless it is
+/// taller than a page, and a column without content is left out.
+struct Table {
+    struct Column {
+        QString head;
+        /// Share of the width among the columns that are shown.
+        double share = 1;
+        bool is_right_aligned = false;
+        /// Kept even when all its cells are empty: a column to write in.
+        bool is_kept = false;
+    };
+    struct Cell {
+        QString text;
+        Mark mark = Mark::None;
+        bool is_bold = false;
+    };
+    enum class Bar { None, Must, Should };
+    struct Row {
+        std::vector<Cell> cells;
+        Bar bar = Bar::None;
+        /// A row that names the rows below it, across the whole width: only its first cell counts.
+        bool is_group = false;
+        /// Room to write in by hand, in print units.
+        double least_height = 0;
+    };
+
+    std::vector<Column> columns;
+    std::vector<Row> rows;
+    Size size = Size::Small;
+    /// Lines between the columns, for tables that are filled in by hand.
+    bool has_grid = false;
+};
+
+void drawTable(Pages &pages, const Table &table);
+/// Height of the head and the first row: what must not be torn from a heading above.
+double leastHeightOf(const Table &table, double width);
+
+} // namespace lastrivet::print

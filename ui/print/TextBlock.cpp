@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/TextBlock.h"
+
+#include <QPainter>
+#include <QTextOption>
+
+#include <algorithm>
+
+namespace lastrivet::print {
+
+namespace {
+
+/// Line breaks as a text layout knows them; other control characters would print as boxes.
+QString forLayout(QString text)
+{
+    text.replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
+    for (QChar &character : text) {
+        if (character == QLatin1Char('\n') || character == QChar::ParagraphSeparator)
+            character = QChar::LineSeparator;
+        else if (character.category() == QChar::Other_Control)
+            character = QLatin1Char(' ');
+    }
+    return text;
+}
+
+} // namespace
+
+TextBlock::TextBlock(const QString &text, Size size, double width, bool isBold,
+                     Qt::Alignment alignment)
+    : m_layout(std::make_unique<QTextLayout>(forLayout(text), font(size, isBold)))
+    , m_lineHeight(print::lineHeight(size))
+{
+    QTextOption option(alignment);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    m_layout->setTextOption(option);
+    m_layout->beginLayout();
+    for (QTextLine line = m_layout->createLine(); line.isValid(); line = m_layout->createLine()) {
+        line.setLineWidth(std::max(width, 1.0));
+        const double leading = (m_lineHeight - line.height()) / 2;
+        line.setPosition(QPointF(0, (m_layout->lineCount() - 1) * m_lineHeight + leading));
+    }
+    m_layout->endLayout();
+}
+
+double TextBlock::naturalWidth() const
+{
+    double widest = 0;
+    for (int i = 0; i < lineCount(); ++i)
+        widest = std::max(widest, m_layout->lineAt(i).naturalTextWidth());
+    return widest;
+}
+
+void TextBlock::draw(QPainter &painter, QPointF topLeft) const
+{
+    drawLines(painter, topLeft, 0, lineCount());
+}
+
+void TextBlock::drawLines(QPainter &painter, QPointF topLeft, int first, int count) const
+{
+    const QPointF origin = topLeft - QPointF(0, first * m_lineHeight);
+    const int end = std::min(first + count, lineCount());
+    for (int i = first; i < end; ++i)
+        m_layout->lineAt(i).draw(&painter, origin);
+}
+
+} // namespace lastrivet::print

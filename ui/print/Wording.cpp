@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/Wording.h"
+
+#include <QDate>
+#include <QTime>
+
+#include <cmath>
+
+namespace lastrivet::print {
+
+Wording::Wording(QLocale locale, Translate translate)
+    : m_locale(std::move(locale))
+    , m_translate(std::move(translate))
+{
+}
+
+QString Wording::text(const Message &message) const
+{
+    return text(message.pattern, message.arguments);
+}
+
+QString Wording::text(std::string_view pattern, const std::vector<std::string> &arguments) const
+{
+    std::vector<std::string> written;
+    written.reserve(arguments.size());
+    for (const std::string &argument : arguments) {
+        const std::optional<Moment> moment = Moment::parse(argument);
+        written.push_back(moment ? date(*moment).toStdString() : argument);
+    }
+    const QString translated = m_translate ? m_translate(pattern) : QString();
+    if (translated.isEmpty())
+        return QString::fromStdString(filled(pattern, written));
+    return QString::fromStdString(filled(translated.toStdString(), written));
+}
+
+QString Wording::date(Moment moment) const
+{
+    const QDate day = QDate(1970, 1, 1).addDays(moment.day().time_since_epoch().count());
+    QString text = m_locale.toString(day, QStringLiteral("d MMM yyyy"));
+    // A month with a dot in front of a year reads as the end of a sentence.
+    text.remove(QLatin1Char('.'));
+    if (moment.hasTime()) {
+        const QTime time(moment.minuteOfDay() / 60, moment.minuteOfDay() % 60);
+        text += QLatin1Char(' ') + time.toString(QStringLiteral("HH:mm"));
+    }
+    return text;
+}
+
+QString Wording::date(const std::optional<Moment> &moment, bool isApproximate) const
+{
+    if (!moment)
+        return {};
+    return isApproximate ? text("about {0}", {moment->text()}) : date(*moment);
+}
+
+QString Wording::number(double value) const
+{
+    QLocale plain = m_locale;
+    plain.setNumberOptions(QLocale::OmitGroupSeparator);
+    return plain.toString(value, 'g', QLocale::FloatingPointShortest);
+}
+
+QString Wording::number(std::int64_t value) const
+{
+    return m_locale.toString(qlonglong(value));
+}
+
+QString Wording::hours(Minutes minutes) const
+{
+    const std::int64_t count = minutes.count();
+    return QStringLiteral("%1 h %2")
+        .arg(count / 60)
+        .arg(count % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString Wording::sentence(const Message &message) const
+{
+    QString said = text(message);
+    if (!said.isEmpty())
+        said[0] = said[0].toUpper();
+    return said;
+}
+
+} // namespace lastrivet::print

@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Message.h"
+#include "core/base/Minutes.h"
+#include "core/base/Moment.h"
+
+#include <QLocale>
+#include <QString>
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace lastrivet::print {
+
+/// The language of a document, chosen apart from the screen's: sentences, dates and numbers.
+class Wording {
+public:
+    /// Answers the pattern in the language, or the pattern itself where it has none.
+    using Translate = std::function<QString(std::string_view pattern)>;
+
+    Wording() = default;
+    explicit Wording(QLocale locale, Translate translate = {});
+
+    const QLocale &locale() const { return m_locale; }
+    /// Arguments that are moments are written as dates.
+    QString text(const Message &message) const;
+    QString text(std::string_view pattern, const std::vector<std::string> &arguments = {}) const;
+    /// "14 Mar 2026", with "09:30" behind it where the time is known.
+    QString date(Moment moment) const;
+    /// As `date`; empty for none; "about" before an approximate one.
+    QString date(const std::optional<Moment> &moment, bool isApproximate = false) const;
+    QString number(double value) const;
+    QString number(std::int64_t value) const;
+    /// "53 h 30".
+    QString hours(Minutes minutes) const;
+    /// First letter in upper case, for a sentence that stands alone.
+    QString sentence(const Message &message) const;
+
+private:
+    QLocale m_locale{QLocale::English, QLocale::Canada};
+    Translate m_translate;
+};
+
+/// A text of the records as it is.
+inline QString asIs(const std::string &text)
+{
+    return QString::fromStdString(text);
+}
+
+} // namespace lastrivet::print
