@@ -3,7 +3,9 @@
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
+#include <QFile>
 #include <QLocale>
+#include <QRegularExpression>
 
 namespace lastrivet::ui {
 
@@ -23,11 +25,26 @@ std::string toStd(const QString &text)
     return text.trimmed().toStdString();
 }
 
+std::filesystem::path toPath(const QString &file)
+{
+    return QFile::encodeName(file).toStdString();
+}
+
+QString pathText(const std::filesystem::path &file)
+{
+    return QFile::decodeName(QByteArray::fromStdString(file.string()));
+}
+
 QString inWords(const Message &message)
 {
     const std::string pattern(message.pattern);
     const QString translated = QCoreApplication::translate("Message", pattern.c_str());
-    return toQt(filled(translated.toStdString(), message.arguments));
+    std::vector<std::string> arguments = message.arguments;
+    for (std::string &argument : arguments) {
+        if (const auto moment = Moment::parse(argument))
+            argument = dateText(*moment).toStdString();
+    }
+    return toQt(filled(translated.toStdString(), arguments));
 }
 
 QDate toDate(Moment moment)
@@ -80,6 +97,20 @@ std::optional<Moment> parseDay(const QString &text)
             return toMoment(day);
     }
     return std::nullopt;
+}
+
+std::optional<Moment> parseMoment(const QString &text)
+{
+    static const QRegularExpression withTime(
+        QStringLiteral(R"(^\s*(.+?)[\s,T]+(\d{1,2}):(\d{2})\s*$)"));
+    const auto match = withTime.match(text);
+    if (!match.hasMatch())
+        return parseDay(text);
+    const auto day = parseDay(match.captured(1));
+    const int minute = match.captured(2).toInt() * 60 + match.captured(3).toInt();
+    if (!day || match.captured(3).toInt() > 59 || minute >= 24 * 60)
+        return std::nullopt;
+    return Moment::ofTime(day->day(), minute);
 }
 
 QString hoursText(Minutes minutes)

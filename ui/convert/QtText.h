@@ -10,6 +10,7 @@
 #include <QDateTime>
 #include <QString>
 
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -20,6 +21,9 @@ namespace lastrivet::ui {
 QString toQt(std::string_view text);
 /// Without spaces at both ends, as records keep their texts.
 std::string toStd(const QString &text);
+
+std::filesystem::path toPath(const QString &file);
+QString pathText(const std::filesystem::path &file);
 
 /// The sentence in the language of the screen.
 QString inWords(const Message &message);
@@ -37,6 +41,8 @@ QString dateText(const std::optional<Moment> &moment);
 QString dayText(Moment moment);
 /// What a person typed: ISO, or the locale's short form; empty when it is no such day.
 std::optional<Moment> parseDay(const QString &text);
+/// The same, and a time of day may follow: "14/03/2026, 16:10".
+std::optional<Moment> parseMoment(const QString &text);
 
 /// Hours and minutes, never decimals: "53 h 30".
 QString hoursText(Minutes minutes);

@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/acts/Inspecting.h"
+
+#include "core/project/acts/Signing.h"
+
+#include <algorithm>
+
+namespace lastrivet::acts {
+
+namespace {
+
+void insertSorted(IdSet<HoldPoint> &ids, Id<HoldPoint> id)
+{
+    const auto place = std::ranges::lower_bound(ids, id);
+    if (place == ids.end() || *place != id)
+        ids.insert(place, id);
+}
+
+Id<Inspection> putHeld(Edit &edit, const HeldInspection &held)
+{
+    Inspection visit;
+    if (const Inspection *asked = edit.records().find(held.id))
+        visit = *asked;
+    else
+        visit.kind = held.kind;
+    visit.held_on = held.held_on;
+    visit.inspector_id = held.inspector_id;
+    if (!held.report_number.empty())
+        visit.report_number = held.report_number;
+    for (const Verdict &verdict : held.verdicts)
+        insertSorted(visit.hold_point_ids, verdict.hold_point_id);
+    if (held.sheet_id && std::ranges::find(visit.media_ids, held.sheet_id) == visit.media_ids.end())
+        visit.media_ids.insert(std::ranges::lower_bound(visit.media_ids, held.sheet_id),
+                               held.sheet_id);
+    return edit.put(std::move(visit));
+}
+
+SignOff signatureOf(const HeldInspection &held, Id<Inspection> visit, const Verdict &verdict)
+{
+    SignOff signature;
+    signature.hold_point_id = verdict.hold_point_id;
+    signature.inspection_id = visit;
+    signature.person_id = held.inspector_id;
+    signature.credential = held.credential;
+    signature.signed_on = held.held_on;
+    signature.result = verdict.result;
+    signature.seen = held.seen;
+    signature.remarks = verdict.remarks;
+    signature.scan_id = held.sheet_id;
+    return signature;
+}
+
+} // namespace
+
+Id<Inspection> askForInspection(Edit &edit, Inspection asked)
+{
+    if (!asked.asked_on)
+        asked.asked_on = edit.today();
+    return edit.put(std::move(asked));
+}
+
+Id<Inspection> holdInspection(Edit &edit, const HeldInspection &held)
+{
+    const auto visit = putHeld(edit, held);
+    for (const Verdict &verdict : held.verdicts)
+        sign(edit, signatureOf(held, visit, verdict));
+    for (const Finding &finding : held.findings)
+        addFinding(edit, visit, finding);
+    return visit;
+}
+
+void completeInspection(Edit &edit, Id<Inspection> id, Moment on)
+{
+    edit.update(id, [on](Inspection &visit) { visit.completed_on = on; });
+}
+
+void cancelInspection(Edit &edit, Id<Inspection> id, Moment on)
+{
+    edit.update(id, [on](Inspection &visit) { visit.cancelled_on = on; });
+}
+
+Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding)
+{
+    const Inspection &visit = *edit.records().find(id);
+    const Person *finder = edit.records().find(visit.inspector_id);
+    Squawk squawk;
+    squawk.number = nextNumber<Squawk>(edit.records());
+    squawk.component_id = finding.component_id;
+    squawk.title = finding.title;
+    squawk.severity = finding.severity;
+    squawk.found_on = visit.held_on ? visit.held_on : edit.today();
+    squawk.found_by = visit.inspector_id;
+    squawk.inspection_id = id;
+    squawk.finding_number = finding.number;
+    // An adviser's finding may be cleared by an adviser; anybody else's wants an inspector.
+    const bool isAdvisers = finder && finder->roles.contains(Role::Adviser) &&
+                            !finder->roles.contains(Role::Inspector);
+    squawk.verify_by = isAdvisers ? SignerRole::Adviser : SignerRole::Inspector;
+    return edit.put(std::move(squawk));
+}
+
+std::vector<const Inspection *> openRequests(const Records &records, Moment by)
+{
+    std::vector<const Inspection *> open;
+    for (const Inspection &visit : records.inspections) {
+        if (!visit.withdrawn_on && happened(visit.asked_on, by) && !happened(visit.held_on, by) &&
+            !happened(visit.completed_on, by) && !happened(visit.cancelled_on, by))
+            open.push_back(&visit);
+    }
+    return open;
+}
+
+InspectionKind visitFor(HoldPointKind kind)
+{
+    switch (kind) {
+    case HoldPointKind::Stage:
+        return InspectionKind::Stage;
+    case HoldPointKind::TechnicalVisit:
+        return InspectionKind::TechnicalVisit;
+    case HoldPointKind::Final:
+        return InspectionKind::Final;
+    case HoldPointKind::OwnCheck:
+    case HoldPointKind::ToolAndDebrisCheck:
+    case HoldPointKind::IndependentCheck:
+    case HoldPointKind::PreCover:
+        break;
+    }
+    return InspectionKind::PreCover;
+}
+
+} // namespace lastrivet::acts

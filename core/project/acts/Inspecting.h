@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Edit.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lastrivet::acts {
+
+/// What the inspector wrote down: becomes a squawk that only an inspector's word clears.
+struct Finding {
+    std::string title;
+    Id<Component> component_id;
+    Severity severity = Severity::Workmanship;
+    /// The line on the inspector's sheet.
+    std::string number;
+};
+
+/// What was said at one hold point of a visit.
+struct Verdict {
+    Id<HoldPoint> hold_point_id;
+    SignOffResult result = SignOffResult::Accepted;
+    std::string remarks;
+};
+
+/// A visit as it went: one sheet may sign several hold points.
+struct HeldInspection {
+    /// The visit that was asked for; a new one when empty.
+    Id<Inspection> id;
+    InspectionKind kind = InspectionKind::PreCover;
+    Moment held_on;
+    Id<Person> inspector_id;
+    std::string credential;
+    Seen seen = Seen::OnSite;
+    std::string report_number;
+    Id<Media> sheet_id;
+    std::vector<Verdict> verdicts;
+    std::vector<Finding> findings;
+};
+
+/// Asks for a visit; returns it.
+Id<Inspection> askForInspection(Edit &edit, Inspection asked);
+/// Records a visit with its signatures and findings; returns it.
+Id<Inspection> holdInspection(Edit &edit, const HeldInspection &held);
+void completeInspection(Edit &edit, Id<Inspection> id, Moment on);
+void cancelInspection(Edit &edit, Id<Inspection> id, Moment on);
+/// Adds a finding to a visit that was held; returns the squawk.
+Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding);
+
+/// The visits that were asked for and are neither held, completed nor cancelled by `by`.
+std::vector<const Inspection *> openRequests(const Records &records, Moment by);
+/// The kind of visit at which a hold point is seen.
+InspectionKind visitFor(HoldPointKind kind);
+
+} // namespace lastrivet::acts

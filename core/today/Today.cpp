@@ -1,0 +1,201 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/today/Today.h"
+
+#include "core/today/Reminders.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+namespace lastrivet::today {
+
+using namespace readiness;
+
+namespace {
+
+bool mustStayOpen(const ClosingAnswer &closing)
+{
+    return closing.state == State::Hold || closing.state == State::ReadyToInspect ||
+           closing.state == State::ReadyToSign;
+}
+
+bool isRegion(const Records &records, Id<Closing> id)
+{
+    const Closing *closing = records.find(id);
+    return closing && closing->scope == ClosingScope::Region;
+}
+
+void count(Tally &tally, const ClosingAnswer &closing)
+{
+    if (closing.state == State::Closed) {
+        ++tally.closed;
+    } else if (closing.state == State::ClosedEarly) {
+        ++tally.closed_early;
+    } else if (!closing.begun) {
+        ++tally.not_begun;
+    } else if (closing.state == State::Clear) {
+        ++tally.clear;
+    } else {
+        ++tally.must_stay_open;
+        tally.wait_for_signature += closing.state != State::Hold;
+    }
+}
+
+std::int64_t mustBlockers(const ClosingAnswer &closing)
+{
+    return std::ranges::count(closing.blockers, Weight::Must, &Blocker::weight);
+}
+
+/// Where a blocker stands in the order in which work is done; lower comes first.
+int turn(const Blocker &blocker, bool isWorkable)
+{
+    if (blocker.waits_for)
+        return 6;
+    switch (blocker.rule) {
+    case Rule::UndoneStep:
+        return isWorkable ? 0 : 4;
+    case Rule::OpenSquawk:
+        return 1;
+    case Rule::UndecidedDeviation:
+    case Rule::RejectedDeviationBuilt:
+    case Rule::OpenBulletin:
+        return 3;
+    case Rule::InnerClosingOpen:
+    case Rule::InnerClosedEarly:
+        return 5;
+    case Rule::UnsignedHoldPoint:
+    case Rule::OutdatedSignOff:
+        return 7;
+    default:
+        return 2;
+    }
+}
+
+std::vector<StaysOpen> staysOpen(const Records &records, const Answer &answer)
+{
+    std::vector<const ClosingAnswer *> open;
+    for (const auto &closing : answer.closings) {
+        if (closing.begun && mustStayOpen(closing) && isRegion(records, closing.id))
+            open.push_back(&closing);
+    }
+    std::ranges::stable_sort(open, [](const ClosingAnswer *a, const ClosingAnswer *b) {
+        const bool aWorks = a->state == State::Hold;
+        const bool bWorks = b->state == State::Hold;
+        return aWorks != bWorks ? bWorks : mustBlockers(*a) < mustBlockers(*b);
+    });
+    std::vector<StaysOpen> rows;
+    for (const auto *closing : open) {
+        if (const auto *nearest = nearestBlocker(*closing, answer))
+            rows.push_back({closing->id, *nearest, mustBlockers(*closing) - 1});
+    }
+    return rows;
+}
+
+std::vector<WorkableStep> workable(const Answer &answer)
+{
+    std::unordered_map<Id<Step>, IdSet<Closing>> unlocks;
+    for (const auto &item : answer.unlock) {
+        if (item.record.type == RecordType::Step)
+            unlocks[Id<Step>{item.record.id}] = item.closings;
+    }
+    std::vector<WorkableStep> rows;
+    for (const auto step : answer.workable)
+        rows.push_back({step, unlocks[step]});
+    return rows;
+}
+
+std::vector<LastChance> lastChance(const Answer &answer)
+{
+    std::vector<LastChance> rows;
+    for (const auto &row : answer.last_chance) {
+        const auto *closing = answer.closing(row.closing);
+        if (closing && closing->begun)
+            rows.push_back(row);
+    }
+    return rows;
+}
+
+Hours hours(const Records &records, Moment asOf)
+{
+    using namespace std::chrono;
+    const sys_days today = asOf.day();
+    const sys_days monday = today - (weekday{today} - Monday);
+    const year_month_day date{today};
+    const sys_days first = date.year() / date.month() / 1;
+    Hours sums;
+    for (const WorkSession &session : records.work_sessions) {
+        if (session.withdrawn_on || !session.minutes || !happened(session.began, asOf))
+            continue;
+        sums.in_all += *session.minutes;
+        if (session.began->day() >= first)
+            sums.this_month += *session.minutes;
+        if (session.began->day() >= monday)
+            sums.this_week += *session.minutes;
+    }
+    return sums;
+}
+
+} // namespace
+
+const Blocker *nearestBlocker(const ClosingAnswer &closing, const Answer &answer)
+{
+    const Blocker *nearest = nullptr;
+    std::pair<int, std::ptrdiff_t> best;
+    for (const Blocker &blocker : closing.blockers) {
+        if (blocker.weight != Weight::Must)
+            continue;
+        const bool isStep = blocker.rule == Rule::UndoneStep;
+        const auto place =
+            isStep ? std::ranges::find(answer.workable, Id<Step>{blocker.record.id})
+                   : answer.workable.end();
+        const std::pair<int, std::ptrdiff_t> rank{turn(blocker, place != answer.workable.end()),
+                                                  place - answer.workable.begin()};
+        if (!nearest || rank < best) {
+            nearest = &blocker;
+            best = rank;
+        }
+    }
+    return nearest;
+}
+
+Today today(const Records &records, const Answer &answer)
+{
+    Today page;
+    for (const auto &closing : answer.closings) {
+        if (isRegion(records, closing.id))
+            count(page.tally, closing);
+    }
+    page.stays_open = staysOpen(records, answer);
+    page.workable = workable(answer);
+    page.last_chance = lastChance(answer);
+    page.attention = reminders(records, answer);
+    page.hours = hours(records, answer.as_of);
+    return page;
+}
+
+std::vector<Message> headline(const Tally &tally)
+{
+    const auto number = [](std::int64_t count) { return std::to_string(count); };
+    std::vector<Message> sentences;
+    if (tally.must_stay_open == 0)
+        sentences.push_back({"No closing that was begun must stay open.", {}});
+    else if (tally.must_stay_open == 1 && tally.wait_for_signature == 1)
+        sentences.push_back({"1 closing must stay open; it waits only for a signature.", {}});
+    else if (tally.must_stay_open == 1)
+        sentences.push_back({"1 closing must stay open.", {}});
+    else if (tally.wait_for_signature == 0)
+        sentences.push_back(
+            {"{0} closings must stay open.", {number(tally.must_stay_open)}});
+    else if (tally.wait_for_signature == 1)
+        sentences.push_back({"{0} closings must stay open, 1 of them waits only for a signature.",
+                             {number(tally.must_stay_open)}});
+    else
+        sentences.push_back({"{0} closings must stay open, {1} of them wait only for a signature.",
+                             {number(tally.must_stay_open), number(tally.wait_for_signature)}});
+    if (tally.clear > 0)
+        sentences.push_back(
+            {"Against {0}, nothing on record stands.", {number(tally.clear)}});
+    return sentences;
+}
+
+} // namespace lastrivet::today

@@ -1,0 +1,109 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/ClosingWords.h"
+
+#include "ui/convert/QtText.h"
+
+#include <QComboBox>
+#include <QCoreApplication>
+
+#include <array>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// The words of a vocabulary on screen, in its order.
+template <class Word> using ScreenWords = std::array<const char *, Words<Word>::list.size()>;
+
+constexpr ScreenWords<HoldPointKind> holdPointKinds{
+    QT_TRANSLATE_NOOP("Closing", "own check"),
+    QT_TRANSLATE_NOOP("Closing", "tool and debris check"),
+    QT_TRANSLATE_NOOP("Closing", "independent check"),
+    QT_TRANSLATE_NOOP("Closing", "pre-cover inspection"),
+    QT_TRANSLATE_NOOP("Closing", "stage inspection"),
+    QT_TRANSLATE_NOOP("Closing", "technical visit"),
+    QT_TRANSLATE_NOOP("Closing", "final inspection"),
+};
+constexpr ScreenWords<SignerRole> roles{
+    QT_TRANSLATE_NOOP("Closing", "builder"),
+    QT_TRANSLATE_NOOP("Closing", "adviser"),
+    QT_TRANSLATE_NOOP("Closing", "inspector"),
+};
+constexpr ScreenWords<SignOffResult> results{
+    QT_TRANSLATE_NOOP("Closing", "accepted"),
+    QT_TRANSLATE_NOOP("Closing", "accepted, with findings"),
+    QT_TRANSLATE_NOOP("Closing", "rejected"),
+};
+constexpr ScreenWords<Seen> ways{
+    QT_TRANSLATE_NOOP("Closing", "on site"),
+    QT_TRANSLATE_NOOP("Closing", "by photo"),
+    QT_TRANSLATE_NOOP("Closing", "by video"),
+    QT_TRANSLATE_NOOP("Closing", "by message"),
+};
+constexpr ScreenWords<InspectionKind> inspectionKinds{
+    QT_TRANSLATE_NOOP("Closing", "pre-cover inspection"),
+    QT_TRANSLATE_NOOP("Closing", "stage inspection"),
+    QT_TRANSLATE_NOOP("Closing", "technical visit"),
+    QT_TRANSLATE_NOOP("Closing", "final inspection"),
+    QT_TRANSLATE_NOOP("Closing", "workshop visit"),
+};
+
+QString translated(const char *words)
+{
+    return QCoreApplication::translate("Closing", words);
+}
+
+} // namespace
+
+QString holdPointWords(HoldPointKind kind)
+{
+    return translated(holdPointKinds[std::size_t(kind)]);
+}
+
+QString roleWords(SignerRole role)
+{
+    return translated(roles[std::size_t(role)]);
+}
+
+QString resultWords(SignOffResult result)
+{
+    return translated(results[std::size_t(result)]);
+}
+
+QString seenWords(Seen seen)
+{
+    return translated(ways[std::size_t(seen)]);
+}
+
+QString inspectionWords(InspectionKind kind)
+{
+    return translated(inspectionKinds[std::size_t(kind)]);
+}
+
+QString holdPointName(const Records &records, const HoldPoint &point)
+{
+    const Closing *closing = records.find(point.closing_id);
+    return QCoreApplication::translate("Closing", "%1: %2")
+        .arg(closing ? toQt(closing->title) : QString(), holdPointWords(point.kind));
+}
+
+QString signerName(const Records &records, Id<Person> id)
+{
+    const Person *person = records.find(id);
+    return person ? toQt(person->name) : QString();
+}
+
+void offerResults(QComboBox &box)
+{
+    for (std::size_t i = 0; i < results.size(); ++i)
+        box.addItem(resultWords(SignOffResult(i)), int(i));
+}
+
+void offerSeen(QComboBox &box)
+{
+    for (std::size_t i = 0; i < ways.size(); ++i)
+        box.addItem(seenWords(Seen(i)), int(i));
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Records.h"
+
+#include <QString>
+
+class QComboBox;
+
+namespace lastrivet::ui {
+
+QString holdPointWords(HoldPointKind kind);
+QString roleWords(SignerRole role);
+QString resultWords(SignOffResult result);
+QString seenWords(Seen seen);
+QString inspectionWords(InspectionKind kind);
+/// "pre-cover inspection of Left wing, upper skin".
+QString holdPointName(const Records &records, const HoldPoint &point);
+QString signerName(const Records &records, Id<Person> id);
+
+/// The results of a signature, as choices.
+void offerResults(QComboBox &box);
+void offerSeen(QComboBox &box);
+
+} // namespace lastrivet::ui

@@ -1,0 +1,115 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/HoldPointPanel.h"
+
+#include "core/project/acts/Signing.h"
+#include "ui/closings/ClosingWords.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QPushButton *smallButton(const QString &words, const QString &about, QWidget *parent)
+{
+    auto *button = new QPushButton(words, parent);
+    button->setProperty("flat", true);
+    button->setAccessibleName(QStringLiteral("%1: %2").arg(words, about));
+    return button;
+}
+
+} // namespace
+
+HoldPointPanel::HoldPointPanel(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_points(new QVBoxLayout(this))
+{
+    m_points->setContentsMargins(0, 0, 0, 0);
+    m_points->setSpacing(Theme::space);
+}
+
+void HoldPointPanel::show(Id<Closing> closing)
+{
+    clearLayout(*m_points);
+    bool isAny = false;
+    for (const HoldPoint &point : m_session.records()->hold_points) {
+        if (point.closing_id != closing || point.withdrawn_on)
+            continue;
+        addPoint(point);
+        isAny = true;
+    }
+    if (!isAny)
+        m_points->addWidget(new QLabel(tr("This closing has no hold points."), this));
+}
+
+void HoldPointPanel::addPoint(const HoldPoint &point)
+{
+    const auto *signature =
+        acts::latestSignature(*m_session.records(), point.id, m_session.now());
+    auto *words = new QLabel(this);
+    words->setWordWrap(true);
+    words->setTextFormat(Qt::PlainText);
+    const QString kind = holdPointWords(point.kind);
+    QString title = kind;
+    title[0] = title[0].toUpper();
+    title += point.required ? tr(", by the %1").arg(roleWords(point.signer_role))
+                            : tr(", by the %1, if wished").arg(roleWords(point.signer_role));
+    words->setText(title + QLatin1Char('\n') + standing(point, signature));
+    words->setToolTip(toQt(point.source));
+    m_points->addWidget(words);
+    if (!m_session.isReadOnly())
+        addButtons(point, signature);
+}
+
+void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature)
+{
+    auto *buttons = new QHBoxLayout;
+    buttons->setContentsMargins(0, 0, 0, 8);
+    const QString kind = holdPointWords(point.kind);
+    const auto id = point.id;
+    auto *sign = smallButton(signature ? tr("Sign again") : tr("Sign"), kind, this);
+    connect(sign, &QPushButton::clicked, this, [this, id] { Q_EMIT signWanted(id); });
+    buttons->addWidget(sign);
+    if (signature) {
+        auto *withdraw = smallButton(tr("Withdraw signature"), kind, this);
+        connect(withdraw, &QPushButton::clicked, this,
+                [this, which = signature->id] { Q_EMIT withdrawWanted(which); });
+        buttons->addWidget(withdraw);
+    } else if (!point.waived_on) {
+        auto *waive = smallButton(tr("Waive"), kind, this);
+        connect(waive, &QPushButton::clicked, this, [this, id] { Q_EMIT waiveWanted(id); });
+        buttons->addWidget(waive);
+    }
+    buttons->addStretch(1);
+    m_points->addLayout(buttons);
+}
+
+QString HoldPointPanel::standing(const HoldPoint &point, const SignOff *signature) const
+{
+    const auto records = m_session.records();
+    if (point.waived_on)
+        return tr("waived on %1 by %2: %3")
+            .arg(dateText(*point.waived_on), signerName(*records, point.waived_by),
+                 toQt(point.waived_why));
+    if (!signature)
+        return tr("not signed");
+    QString words = tr("%1 on %2 by %3, %4")
+                        .arg(resultWords(signature->result), dateText(*signature->signed_on),
+                             signerName(*records, signature->person_id),
+                             seenWords(signature->seen));
+    if (!signature->remarks.empty())
+        words += QStringLiteral(". ") + toQt(signature->remarks);
+    if (!signature->scan_id && point.signer_role != SignerRole::Builder)
+        words += tr(" (no signed sheet on record)");
+    return words;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Records.h"
+
+#include <QWidget>
+
+class QVBoxLayout;
+
+namespace lastrivet::ui {
+
+class Session;
+
+/// The hold points of a closing with their signatures, and what can be done at each.
+class HoldPointPanel final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit HoldPointPanel(Session &session, QWidget *parent = nullptr);
+
+    void show(Id<Closing> closing);
+
+Q_SIGNALS:
+    void signWanted(lastrivet::Id<lastrivet::HoldPoint> point);
+    void waiveWanted(lastrivet::Id<lastrivet::HoldPoint> point);
+    void withdrawWanted(lastrivet::Id<lastrivet::SignOff> signature);
+
+private:
+    void addPoint(const HoldPoint &point);
+    void addButtons(const HoldPoint &point, const SignOff *signature);
+    QString standing(const HoldPoint &point, const SignOff *signature) const;
+
+    Session &m_session;
+    QVBoxLayout *m_points;
+};
+
+} // namespace lastrivet::ui

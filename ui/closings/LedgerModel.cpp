@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/LedgerModel.h"
+
+#include "core/readiness/Sentences.h"
+#include "ui/convert/QtText.h"
+
+namespace lastrivet::ui {
+
+using namespace readiness;
+
+void LedgerModel::show(Source source)
+{
+    auto lines = ledger(source.answer, *source.records, source.as_of);
+    const bool isSame = m_source && m_source->answer.id == source.answer.id &&
+                        m_lines.size() == lines.size();
+    m_source = std::move(source);
+    if (!isSame) {
+        beginResetModel();
+        m_lines = std::move(lines);
+        endResetModel();
+        return;
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (lines[i] != m_lines[i])
+            replaceLine(int(i), std::move(lines[i]));
+    }
+}
+
+void LedgerModel::replaceLine(int row, LedgerLine line)
+{
+    auto &old = m_lines[std::size_t(row)];
+    const QModelIndex at = index(row, 0);
+    const int before = int(old.blockers.size());
+    const int after = int(line.blockers.size());
+    if (after < before) {
+        beginRemoveRows(at, after, before - 1);
+        old.blockers.erase(old.blockers.begin() + after, old.blockers.end());
+        endRemoveRows();
+    } else if (after > before) {
+        beginInsertRows(at, before, after - 1);
+        old = std::move(line);
+        endInsertRows();
+        line = old;
+    }
+    old = std::move(line);
+    Q_EMIT dataChanged(at, at);
+    if (after > 0)
+        Q_EMIT dataChanged(index(0, 0, at), index(after - 1, 0, at));
+}
+
+const LedgerLine &LedgerModel::line(const QModelIndex &index) const
+{
+    const auto parentRow = index.internalId();
+    return m_lines[parentRow == 0 ? std::size_t(index.row()) : std::size_t(parentRow - 1)];
+}
+
+const Blocker *LedgerModel::blocker(const QModelIndex &index) const
+{
+    if (!index.isValid() || index.internalId() == 0)
+        return nullptr;
+    return &line(index).blockers[std::size_t(index.row())];
+}
+
+QString LedgerModel::sentence(const Blocker &blocker) const
+{
+    return inWords(readiness::sentence(blocker, *m_source->records));
+}
+
+QString LedgerModel::clearedBy(const Blocker &blocker) const
+{
+    return inWords(readiness::clearedBy(blocker, *m_source->records));
+}
+
+QString LedgerModel::source(const Blocker &blocker) const
+{
+    return toQt(readiness::source(blocker, *m_source->records, *m_source->profile));
+}
+
+QModelIndex LedgerModel::index(int row, int column, const QModelIndex &parent) const
+{
+    if (!hasIndex(row, column, parent))
+        return {};
+    return createIndex(row, column, quintptr(parent.isValid() ? parent.row() + 1 : 0));
+}
+
+QModelIndex LedgerModel::parent(const QModelIndex &index) const
+{
+    if (!index.isValid() || index.internalId() == 0)
+        return {};
+    return createIndex(int(index.internalId()) - 1, 0, quintptr(0));
+}
+
+int LedgerModel::rowCount(const QModelIndex &parent) const
+{
+    if (!parent.isValid())
+        return int(m_lines.size());
+    if (parent.internalId() != 0)
+        return 0;
+    return int(m_lines[std::size_t(parent.row())].blockers.size());
+}
+
+int LedgerModel::columnCount(const QModelIndex &) const
+{
+    return 1;
+}
+
+QVariant LedgerModel::data(const QModelIndex &index, int role) const
+{
+    const LedgerLine &shown = line(index);
+    const Blocker *about = blocker(index);
+    if (role == Qt::DisplayRole)
+        return about ? sentence(*about) : inWords(demandOf(shown.rule));
+    if (role == Qt::ToolTipRole)
+        return about ? QVariant(source(*about)) : QVariant();
+    if (role == Qt::AccessibleTextRole) {
+        if (about)
+            return QStringLiteral("%1. %2").arg(sentence(*about), clearedBy(*about));
+        return QStringLiteral("%1: %2, %3")
+            .arg(inWords(demandOf(shown.rule)), inWords(readiness::inWords(shown.outcome)),
+                 inWords(countedBy(shown.rule, shown.looked_at)));
+    }
+    return {};
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/Mend.h"
+
+#include <QCoreApplication>
+
+namespace lastrivet::ui {
+
+Mend mendFor(const readiness::Blocker &blocker)
+{
+    switch (blocker.rule) {
+    case readiness::Rule::UnsignedHoldPoint:
+    case readiness::Rule::OutdatedSignOff:
+        return Mend::Sign;
+    case readiness::Rule::SignatureWithoutSheet:
+        return Mend::AddSheet;
+    case readiness::Rule::UntickedCheck:
+        return Mend::Tick;
+    case readiness::Rule::UndoneStep:
+        return Mend::StepDone;
+    default:
+        return Mend::None;
+    }
+}
+
+QString mendWords(Mend mend)
+{
+    switch (mend) {
+    case Mend::None:
+        return {};
+    case Mend::Sign:
+        return QCoreApplication::translate("Mend", "Sign");
+    case Mend::AddSheet:
+        return QCoreApplication::translate("Mend", "Add the sheet");
+    case Mend::Tick:
+        return QCoreApplication::translate("Mend", "Tick");
+    case Mend::StepDone:
+        return QCoreApplication::translate("Mend", "Done");
+    }
+    return {};
+}
+
+} // namespace lastrivet::ui

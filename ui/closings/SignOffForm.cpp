@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/SignOffForm.h"
+
+#include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/Signing.h"
+#include "ui/closings/ClosingWords.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/MomentLine.h"
+#include "ui/widgets/PersonBox.h"
+#include "ui/widgets/SheetBox.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+
+namespace lastrivet::ui {
+
+SignOffForm::SignOffForm(Session &session, QWidget *parent)
+    : ActForm(tr("Record the signature"), parent)
+    , m_session(session)
+    , m_person(new PersonBox(this))
+    , m_credential(new QLineEdit(this))
+    , m_signedOn(new MomentLine(this))
+    , m_result(new QComboBox(this))
+    , m_seen(new QComboBox(this))
+    , m_remarks(new QLineEdit(this))
+    , m_sheet(new SheetBox(session, this))
+{
+    offerResults(*m_result);
+    offerSeen(*m_seen);
+    addField(tr("Signed by"), m_person);
+    addField(tr("Credential"), m_credential);
+    addField(tr("On"), m_signedOn);
+    addField(tr("Result"), m_result);
+    addField(tr("Looked at"), m_seen);
+    addField(tr("Remarks"), m_remarks);
+    addField(tr("Signed sheet"), m_sheet);
+    connect(m_person, &QComboBox::currentTextChanged, this, &SignOffForm::fillCredential);
+}
+
+void SignOffForm::start(SignerRole role)
+{
+    const auto records = m_session.records();
+    const auto preferred = role == SignerRole::Builder ? records->project.builder_id : Id<Person>{};
+    m_person->offer(*records, role, preferred);
+    fillCredential();
+    m_signedOn->setMoment(m_session.today());
+    m_result->setCurrentIndex(0);
+    m_seen->setCurrentIndex(0);
+    m_remarks->clear();
+    m_sheet->clear();
+    hint({});
+    m_person->setFocus();
+}
+
+void SignOffForm::startFor(const HoldPoint &point)
+{
+    m_point = point.id;
+    m_late = {};
+    setTitle(tr("Signature for the %1").arg(holdPointWords(point.kind)));
+    start(point.signer_role);
+}
+
+void SignOffForm::startLateAcceptance(const Closing &closing)
+{
+    m_point = {};
+    m_late = closing.id;
+    setTitle(tr("Accepted afterwards: %1").arg(toQt(closing.title)));
+    const auto allowed = m_session.project().profile().late_acceptance_by;
+    start(allowed.contains(SignerRole::Builder)   ? SignerRole::Builder
+          : allowed.contains(SignerRole::Adviser) ? SignerRole::Adviser
+                                                  : SignerRole::Inspector);
+}
+
+void SignOffForm::fillCredential()
+{
+    if (const Person *person = m_session.records()->find(m_person->person()))
+        m_credential->setText(toQt(person->credential));
+}
+
+SignOff SignOffForm::typed(Id<Person> person, Id<Media> sheet) const
+{
+    SignOff signature;
+    signature.hold_point_id = m_point;
+    signature.person_id = person;
+    signature.credential = toStd(m_credential->text());
+    signature.signed_on = m_signedOn->moment();
+    signature.result = SignOffResult(m_result->currentData().toInt());
+    signature.seen = Seen(m_seen->currentData().toInt());
+    signature.remarks = toStd(m_remarks->text());
+    signature.scan_id = sheet;
+    return signature;
+}
+
+bool SignOffForm::perform()
+{
+    if (!m_person->isFilled() || !m_signedOn->moment()) {
+        hint(tr("It needs who signed, and on which day."));
+        return false;
+    }
+    const auto sheet = m_sheet->takeIn();
+    if (!sheet)
+        return false;
+    const auto records = m_session.records();
+    const HoldPoint *point = records->find(m_point);
+    const QString label = point ? tr("%1 signed").arg(holdPointName(*records, *point))
+                                : tr("%1 accepted afterwards")
+                                      .arg(toQt(records->find(m_late)->title));
+    return m_session.change(label, [&](Edit &edit) {
+        const SignOff signature = typed(m_person->personIn(edit), *sheet);
+        if (point)
+            acts::sign(edit, signature);
+        else
+            acts::acceptLate(edit, m_late, signature);
+    });
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,189 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/today/TodayPage.h"
+
+#include "ui/convert/QtText.h"
+#include "ui/today/StandingPanel.h"
+#include "ui/today/TodayRows.h"
+#include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/RowListView.h"
+#include "ui/widgets/Section.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QResizeEvent>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int headlineSteps = 3; // 10 pt × 1.25³ is 20 pt
+constexpr int widestList = 760;
+constexpr int stackedBelow = 760;
+
+} // namespace
+
+TodayPage::TodayPage(Session &session, QWidget *parent)
+    : Page(session, parent)
+    , m_headline(new QLabel(this))
+    , m_hours(new QLabel(this))
+    , m_timer(new QLabel(this))
+    , m_standing(new StandingPanel(theme(), this))
+    , m_staysOpen(new Section(theme(), tr("Stays open"),
+                              tr("No closing that was begun has to stay open."), this))
+    , m_workable(new Section(theme(), tr("Workable now"),
+                             tr("No step is recorded that can be worked on."), this))
+    , m_lastChance(new Section(theme(), tr("Before it is out of reach"),
+                               tr("Nothing on record would be buried by the next closing."), this))
+    , m_attention(new Section(theme(), tr("Needs attention"), tr("Nothing on record."), this))
+    , m_empty(new EmptyPlace({}, this))
+    , m_body(new QWidget(this))
+    , m_scroll(new QScrollArea(this))
+{
+    build();
+    fill();
+    connect(&session, &Session::timerChanged, this, &TodayPage::fill);
+}
+
+void TodayPage::build()
+{
+    m_headline->setFont(theme().font(headlineSteps));
+    m_headline->setWordWrap(true);
+    m_headline->setContentsMargins(24, 16, 24, 8);
+    m_empty->setSentence(tr("Here stands each evening what must stay open and what can be worked "
+                            "on. It begins with a part and the closing that will hide it."));
+    m_empty->setAction(tr("Make the first closing"));
+    connect(m_empty, &EmptyPlace::acted, this, [this] { session().goTo({RecordType::Closing, 0}); });
+    auto *columns = new QBoxLayout(QBoxLayout::LeftToRight, m_body);
+    columns->setContentsMargins(24, 4, 24, 16);
+    columns->setSpacing(32);
+    columns->addWidget(buildLeft(), 1);
+    columns->addWidget(buildLists(), 2);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setWidget(m_body);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_headline);
+    layout->addWidget(m_empty, 1);
+    layout->addWidget(m_scroll, 1);
+}
+
+QWidget *TodayPage::buildLeft()
+{
+    auto *left = new QWidget(m_body);
+    auto *layout = new QVBoxLayout(left);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(16);
+    layout->addWidget(m_standing);
+    m_hours->setWordWrap(true);
+    m_hours->setTextFormat(Qt::PlainText);
+    m_timer->setWordWrap(true);
+    layout->addWidget(m_timer);
+    layout->addWidget(m_hours);
+    layout->addStretch(1);
+    return left;
+}
+
+QWidget *TodayPage::buildLists()
+{
+    auto *lists = new QWidget(m_body);
+    lists->setMaximumWidth(widestList);
+    auto *layout = new QVBoxLayout(lists);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(20);
+    for (Section *section : {m_staysOpen, m_workable, m_lastChance, m_attention}) {
+        layout->addWidget(section);
+        connect(section, &Section::chosen, &session(), &Session::goTo);
+    }
+    layout->addStretch(1);
+    connect(m_workable, &Section::acted, this, &TodayPage::startWork);
+    return lists;
+}
+
+void TodayPage::fill()
+{
+    const Snapshot records = session().records();
+    const auto answer = session().answer();
+    const today::Today page = today::today(*records, *answer);
+    const bool isEmpty = records->closings.isEmpty() && records->steps.isEmpty();
+    m_empty->setVisible(isEmpty);
+    m_scroll->setVisible(!isEmpty);
+    m_headline->setText(isEmpty ? tr("Nothing is recorded yet.") : headlineWords(page.tally));
+    m_standing->show(page.tally);
+    const auto timer = session().timer();
+    m_staysOpen->setRows(staysOpenRows(page, *records, *answer));
+    m_workable->setRows(workableRows(page, *records, timer ? timer->step_id : Id<Step>{}));
+    m_lastChance->setRows(lastChanceRows(page, *records));
+    m_attention->setRows(attentionRows(page, *records));
+    fillHours(page.hours);
+}
+
+void TodayPage::fillHours(const today::Hours &hours)
+{
+    m_hours->setText(tr("Hours\n%1  this week\n%2  this month\n%3  in all")
+                         .arg(hoursText(hours.this_week), hoursText(hours.this_month),
+                              hoursText(hours.in_all)));
+    const auto timer = session().timer();
+    m_timer->setVisible(timer.has_value());
+    if (timer)
+        m_timer->setText(tr("The clock runs since %1.").arg(dateText(timer->began)));
+}
+
+void TodayPage::startWork(RecordRef record)
+{
+    const Step *step = session().records()->find(Id<Step>{record.id});
+    const auto running = session().timer();
+    if (!step || (running && running->step_id == step->id)) {
+        session().goTo({RecordType::WorkSession, 0});
+        return;
+    }
+    if (running) {
+        session().complain(tr("The clock runs already, since %1. Stop it on the Log page first, so "
+                              "that its time is not lost.")
+                               .arg(dateText(running->began)));
+        return;
+    }
+    session().setTimer(RunningTimer{session().now(), step->component_id, step->id, {}});
+    session().say(tr("The clock runs: %1").arg(toQt(step->title)));
+}
+
+void TodayPage::showRecord(RecordRef)
+{
+    // No record has its place on this page.
+}
+
+QWidget *TodayPage::firstFocus()
+{
+    return m_staysOpen->list().rows().rowCount() > 0 ? &m_staysOpen->list() : &m_workable->list();
+}
+
+void TodayPage::recordsChanged(const ChangeNotice &)
+{
+    // Rows speak of the answer; they follow it in a moment.
+}
+
+void TodayPage::answerChanged()
+{
+    fill();
+}
+
+void TodayPage::themeChanged()
+{
+    fill();
+}
+
+void TodayPage::resizeEvent(QResizeEvent *event)
+{
+    Page::resizeEvent(event);
+    auto *columns = static_cast<QBoxLayout *>(m_body->layout());
+    columns->setDirection(event->size().width() < stackedBelow ? QBoxLayout::TopToBottom
+                                                               : QBoxLayout::LeftToRight);
+}
+
+} // namespace lastrivet::ui

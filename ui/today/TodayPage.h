@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/today/Today.h"
+#include "ui/shell/Page.h"
+
+class QLabel;
+class QScrollArea;
+
+namespace lastrivet::ui {
+
+class EmptyPlace;
+class Section;
+class StandingPanel;
+
+/// The first page: one sentence, how the closings stand, what to work on, what not to forget.
+class TodayPage final : public Page {
+    Q_OBJECT
+
+public:
+    explicit TodayPage(Session &session, QWidget *parent = nullptr);
+
+    void showRecord(RecordRef record) override;
+    QWidget *firstFocus() override;
+
+protected:
+    void recordsChanged(const ChangeNotice &notice) override;
+    void answerChanged() override;
+    void themeChanged() override;
+    void resizeEvent(QResizeEvent *event) override;
+
+private:
+    void build();
+    QWidget *buildLists();
+    QWidget *buildLeft();
+    void fill();
+    void fillHours(const today::Hours &hours);
+    void startWork(RecordRef step);
+
+    QLabel *m_headline;
+    QLabel *m_hours;
+    QLabel *m_timer;
+    StandingPanel *m_standing;
+    Section *m_staysOpen;
+    Section *m_workable;
+    Section *m_lastChance;
+    Section *m_attention;
+    EmptyPlace *m_empty;
+    QWidget *m_body;
+    QScrollArea *m_scroll;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,95 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/ActForm.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+ActForm::ActForm(const QString &doWords, QWidget *parent)
+    : QFrame(parent)
+    , m_title(new QLabel(this))
+    , m_fields(new QFormLayout)
+    , m_hint(new QLabel(this))
+    , m_do(new QPushButton(doWords, this))
+{
+    setFrameShape(QFrame::StyledPanel);
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::Base);
+    QFont bold = font();
+    bold.setBold(true);
+    m_title->setFont(bold);
+    m_title->setWordWrap(true);
+    m_hint->setWordWrap(true);
+    m_hint->hide();
+    m_do->setProperty("primary", true);
+    auto *leave = new QPushButton(tr("Leave it"), this);
+    leave->setProperty("flat", true);
+    m_fields->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    m_fields->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(m_hint, 1);
+    buttons->addStretch(0);
+    buttons->addWidget(leave);
+    buttons->addWidget(m_do);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(16, 12, 16, 12);
+    layout->addWidget(m_title);
+    layout->addLayout(m_fields);
+    layout->addLayout(buttons);
+    connect(m_do, &QPushButton::clicked, this, &ActForm::tryToPerform);
+    connect(leave, &QPushButton::clicked, this, &ActForm::left);
+}
+
+void ActForm::setTitle(const QString &title)
+{
+    m_title->setText(title);
+    setAccessibleName(title);
+}
+
+void ActForm::setDoWords(const QString &words)
+{
+    m_do->setText(words);
+}
+
+void ActForm::hint(const QString &sentence)
+{
+    m_hint->setText(sentence);
+    m_hint->setVisible(!sentence.isEmpty());
+}
+
+void ActForm::addField(const QString &label, QWidget *field)
+{
+    m_fields->addRow(label, field);
+    field->setAccessibleName(label);
+}
+
+void ActForm::addWide(QWidget *widget)
+{
+    m_fields->addRow(widget);
+}
+
+void ActForm::tryToPerform()
+{
+    hint({});
+    if (perform())
+        Q_EMIT left();
+}
+
+void ActForm::keyPressEvent(QKeyEvent *event)
+{
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (event->key() == Qt::Key_Escape)
+        Q_EMIT left();
+    else if (isEnter && event->modifiers() & Qt::ControlModifier)
+        tryToPerform();
+    else
+        QFrame::keyPressEvent(event);
+}
+
+} // namespace lastrivet::ui

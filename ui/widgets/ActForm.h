@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+
+class QFormLayout;
+class QLabel;
+class QPushButton;
+
+namespace lastrivet::ui {
+
+/// A few fields in place for something a person does, with a button that does it.
+///
+/// Ctrl+Enter does it, Esc leaves it; nothing that is typed is lost when the page is left.
+class ActForm : public QFrame {
+    Q_OBJECT
+
+public:
+    ActForm(const QString &doWords, QWidget *parent = nullptr);
+
+    void setTitle(const QString &title);
+    void setDoWords(const QString &words);
+    /// Says below the fields what is missing; empty takes it back.
+    void hint(const QString &sentence);
+
+Q_SIGNALS:
+    void left();
+
+protected:
+    /// Adds a field with its label, which also names it for screen readers.
+    void addField(const QString &label, QWidget *field);
+    void addWide(QWidget *widget);
+    /// Does what the form is for; true when it was done and the form can go.
+    virtual bool perform() = 0;
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    void tryToPerform();
+
+    QLabel *m_title;
+    QFormLayout *m_fields;
+    QLabel *m_hint;
+    QPushButton *m_do;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/Layouts.h"
+
+#include <QLabel>
+#include <QLayout>
+#include <QWidget>
+
+namespace lastrivet::ui {
+
+void clearLayout(QLayout &layout)
+{
+    while (QLayoutItem *item = layout.takeAt(0)) {
+        if (QLayout *inner = item->layout())
+            clearLayout(*inner);
+        if (QWidget *widget = item->widget()) {
+            widget->hide();
+            widget->deleteLater();
+        }
+        delete item;
+    }
+}
+
+QLabel *heading(const QString &words, QWidget *parent)
+{
+    auto *label = new QLabel(words, parent);
+    QFont bold = label->font();
+    bold.setBold(true);
+    label->setFont(bold);
+    return label;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,18 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+class QLabel;
+class QLayout;
+class QString;
+class QWidget;
+
+namespace lastrivet::ui {
+
+/// Removes everything from a layout; widgets go when the event that led here is over.
+void clearLayout(QLayout &layout);
+
+/// A bold line over what follows.
+QLabel *heading(const QString &words, QWidget *parent);
+
+} // namespace lastrivet::ui

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/MomentLine.h"
+
+#include "ui/convert/QtText.h"
+
+#include <QKeyEvent>
+
+namespace lastrivet::ui {
+
+MomentLine::MomentLine(QWidget *parent)
+    : QLineEdit(parent)
+{
+    setPlaceholderText(tr("day, or day and time"));
+}
+
+void MomentLine::setMoment(std::optional<Moment> moment)
+{
+    setText(dateText(moment));
+}
+
+std::optional<Moment> MomentLine::moment() const
+{
+    return parseMoment(text());
+}
+
+bool MomentLine::isWrong() const
+{
+    return !text().trimmed().isEmpty() && !moment();
+}
+
+void MomentLine::keyPressEvent(QKeyEvent *event)
+{
+    const int days = event->key() == Qt::Key_Up ? 1 : event->key() == Qt::Key_Down ? -1 : 0;
+    const auto shown = moment();
+    if (days == 0 || !shown) {
+        QLineEdit::keyPressEvent(event);
+        return;
+    }
+    if (const auto moved = shown->plusDays(days))
+        setMoment(moved);
+}
+
+} // namespace lastrivet::ui

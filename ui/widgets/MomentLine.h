@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Moment.h"
+
+#include <QLineEdit>
+
+#include <optional>
+
+namespace lastrivet::ui {
+
+/// A line for a day, with a time where one is known; the arrow keys go a day up or down.
+class MomentLine final : public QLineEdit {
+    Q_OBJECT
+
+public:
+    explicit MomentLine(QWidget *parent = nullptr);
+
+    void setMoment(std::optional<Moment> moment);
+    /// Empty when nothing is typed, or no such day.
+    std::optional<Moment> moment() const;
+    /// True when something is typed that is no day.
+    bool isWrong() const;
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/PersonBox.h"
+
+#include "core/project/acts/Signing.h"
+#include "ui/convert/QtText.h"
+
+namespace lastrivet::ui {
+
+namespace {
+
+Role roleOf(SignerRole role)
+{
+    switch (role) {
+    case SignerRole::Inspector:
+        return Role::Inspector;
+    case SignerRole::Adviser:
+        return Role::Adviser;
+    case SignerRole::Builder:
+        break;
+    }
+    return Role::Builder;
+}
+
+} // namespace
+
+PersonBox::PersonBox(QWidget *parent)
+    : QComboBox(parent)
+{
+    setEditable(true);
+    setInsertPolicy(QComboBox::NoInsert);
+    setMinimumContentsLength(18);
+    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+}
+
+void PersonBox::offer(const Records &records, SignerRole role, Id<Person> preferred)
+{
+    m_role = role;
+    clear();
+    int chosen = 0;
+    for (const Person *person : acts::peopleWhoMaySign(records, role)) {
+        if (person->id == preferred)
+            chosen = count();
+        addItem(toQt(person->name), qlonglong(person->id.value()));
+    }
+    setCurrentIndex(count() > 0 ? chosen : -1);
+}
+
+bool PersonBox::isFilled() const
+{
+    return !currentText().trimmed().isEmpty();
+}
+
+Id<Person> PersonBox::person() const
+{
+    const int row = findText(currentText().trimmed(), Qt::MatchFixedString);
+    return row < 0 ? Id<Person>{} : Id<Person>{itemData(row).toLongLong()};
+}
+
+Id<Person> PersonBox::personIn(Edit &edit) const
+{
+    if (const auto known = person())
+        return known;
+    Person person;
+    person.name = toStd(currentText());
+    person.roles.insert(roleOf(m_role));
+    return edit.put(std::move(person));
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Edit.h"
+
+#include <QComboBox>
+
+namespace lastrivet::ui {
+
+/// A choice among the people who may sign in a role; a name that is not in it yet becomes a person
+/// with that role.
+class PersonBox final : public QComboBox {
+    Q_OBJECT
+
+public:
+    explicit PersonBox(QWidget *parent = nullptr);
+
+    /// Offers the people of the role or above it; `preferred` is chosen when it is among them.
+    void offer(const Records &records, SignerRole role, Id<Person> preferred = {});
+    /// True when somebody is chosen or a name is typed.
+    bool isFilled() const;
+    /// The person in the records, or none for a name that is new.
+    Id<Person> person() const;
+    /// The person, made in this change when the name is new.
+    Id<Person> personIn(Edit &edit) const;
+
+private:
+    SignerRole m_role = SignerRole::Builder;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/RowDelegate.h"
+
+#include "ui/shell/Theme.h"
+#include "ui/widgets/Marks.h"
+#include "ui/widgets/RowListModel.h"
+#include "ui/widgets/SvgIcon.h"
+
+#include <QPainter>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int markSize = 20;
+constexpr int side = 8;
+constexpr int leftOfWords = side + markSize + 8;
+constexpr int above = 5;
+
+const ListRow &rowOf(const QModelIndex &index)
+{
+    return static_cast<const RowListModel *>(index.model())->row(index.row());
+}
+
+void paintMark(QPainter &painter, const QRectF &place, const ListRow &row, const Colours &colours)
+{
+    if (row.state)
+        paintState(painter, place, *row.state, true, colours);
+    else if (row.severity)
+        paintSeverity(painter, place, *row.severity, colours);
+    else if (!row.icon.isEmpty())
+        paintSvg(painter, place, row.icon, colours.quietText);
+}
+
+} // namespace
+
+RowDelegate::RowDelegate(const Theme &theme, QObject *parent)
+    : QStyledItemDelegate(parent)
+    , m_theme(theme)
+{
+}
+
+void RowDelegate::paintButton(QPainter &painter, const QRect &place, const QString &words,
+                              const Colours &colours)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(colours.border);
+    painter.setBrush(colours.raised);
+    painter.drawRoundedRect(QRectF(place).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
+    painter.setPen(colours.text);
+    painter.drawText(place, Qt::AlignCenter, words);
+    painter.setBrush(Qt::NoBrush);
+}
+
+QRect RowDelegate::actionPlace(const QRect &row, const QFontMetrics &metrics,
+                               const QString &action)
+{
+    if (action.isEmpty())
+        return {};
+    const int width = metrics.horizontalAdvance(action) + 20;
+    const int height = std::min(row.height() - 8, metrics.height() + 8);
+    return {row.right() - side - width, row.top() + (row.height() - height) / 2, width, height};
+}
+
+QSize RowDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
+{
+    const int line = option.fontMetrics.height();
+    const int lines = rowOf(index).detail.isEmpty() ? 1 : 2;
+    return {100, std::max(Theme::rowHeight, lines * line + 2 * above)};
+}
+
+void RowDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
+                        const QModelIndex &index) const
+{
+    const ListRow &row = rowOf(index);
+    const Colours &colours = m_theme.colours();
+    const QFontMetrics &metrics = option.fontMetrics;
+    painter->save();
+    painter->setFont(option.font);
+    const bool isChosen = option.state & QStyle::State_Selected;
+    if (isChosen || option.state & QStyle::State_MouseOver)
+        painter->fillRect(option.rect, isChosen ? colours.selection : colours.window);
+    const QRect button = actionPlace(option.rect, metrics, row.action);
+    const int right = button.isEmpty() ? side : button.width() + 2 * side;
+    const QRect words = option.rect.adjusted(leftOfWords, above, -right, -above);
+    const QRectF mark(option.rect.left() + side,
+                      words.top() + (metrics.height() - markSize) / 2.0, markSize, markSize);
+    paintMark(*painter, mark, row, colours);
+    const int figure = row.figure.isEmpty() ? 0 : metrics.horizontalAdvance(row.figure) + 12;
+    painter->setPen(colours.text);
+    const QRect title(words.left(), words.top(), words.width() - figure, metrics.height());
+    painter->drawText(title, Qt::AlignLeft | Qt::AlignVCenter,
+                      metrics.elidedText(row.title, Qt::ElideRight, title.width()));
+    painter->drawText(QRect(words.left(), words.top(), words.width(), metrics.height()),
+                      Qt::AlignRight | Qt::AlignVCenter, row.figure);
+    painter->setPen(colours.quietText);
+    const QRect detail(words.left(), title.bottom() + 1, words.width(), metrics.height());
+    if (!row.detail.isEmpty())
+        painter->drawText(detail, Qt::AlignLeft | Qt::AlignVCenter,
+                          metrics.elidedText(row.detail, Qt::ElideRight, detail.width()));
+    if (!button.isEmpty())
+        paintButton(*painter, button, row.action, colours);
+    if (option.state & QStyle::State_HasFocus) {
+        painter->setPen(QPen(colours.accent, 2));
+        painter->drawRect(option.rect.adjusted(1, 1, -1, -1));
+    }
+    painter->restore();
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/RowListView.h"
+
+#include "ui/shell/Theme.h"
+#include "ui/widgets/RowDelegate.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+
+namespace lastrivet::ui {
+
+RowListView::RowListView(const Theme &theme, const QString &name, QWidget *parent)
+    : QListView(parent)
+    , m_model(new RowListModel(this))
+{
+    setModel(m_model);
+    setItemDelegate(new RowDelegate(theme, this));
+    setAccessibleName(name);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setMouseTracking(true);
+}
+
+void RowListView::setRows(std::vector<ListRow> rows)
+{
+    m_model->setRows(std::move(rows));
+    updateGeometry();
+}
+
+QSize RowListView::sizeHint() const
+{
+    int height = 2 * frameWidth() + 2;
+    QStyleOptionViewItem option;
+    initViewItemOption(&option);
+    for (int i = 0; i < m_model->rowCount(); ++i)
+        height += itemDelegate()->sizeHint(option, m_model->index(i)).height();
+    return {200, height};
+}
+
+QSize RowListView::minimumSizeHint() const
+{
+    return {120, sizeHint().height()};
+}
+
+void RowListView::keyPressEvent(QKeyEvent *event)
+{
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (!currentIndex().isValid() || (!isEnter && event->key() != Qt::Key_Space)) {
+        QListView::keyPressEvent(event);
+        return;
+    }
+    const ListRow row = m_model->row(currentIndex().row());
+    if (isEnter)
+        Q_EMIT chosen(row.record);
+    else if (!row.action.isEmpty())
+        Q_EMIT acted(row.record);
+}
+
+void RowListView::mouseReleaseEvent(QMouseEvent *event)
+{
+    QListView::mouseReleaseEvent(event);
+    const QModelIndex index = indexAt(event->pos());
+    if (event->button() != Qt::LeftButton || !index.isValid())
+        return;
+    const ListRow row = m_model->row(index.row());
+    const QRect button =
+        RowDelegate::actionPlace(visualRect(index), fontMetrics(), row.action);
+    if (button.contains(event->pos()))
+        Q_EMIT acted(row.record);
+    else
+        Q_EMIT chosen(row.record);
+}
+
+void RowListView::focusInEvent(QFocusEvent *event)
+{
+    QListView::focusInEvent(event);
+    if (!currentIndex().isValid() && m_model->rowCount() > 0)
+        setCurrentIndex(m_model->index(0));
+}
+
+void RowListView::focusOutEvent(QFocusEvent *event)
+{
+    QListView::focusOutEvent(event);
+    // A chosen row in a list that is not being used would look like the thing to do.
+    if (event->reason() != Qt::ActiveWindowFocusReason)
+        setCurrentIndex({});
+}
+
+} // namespace lastrivet::ui

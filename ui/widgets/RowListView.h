@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/widgets/RowListModel.h"
+
+#include <QListView>
+
+namespace lastrivet::ui {
+
+class Theme;
+
+/// A short list that is as high as its rows; a click or Enter opens the row's record, its button or
+/// Space acts on it.
+class RowListView final : public QListView {
+    Q_OBJECT
+
+public:
+    RowListView(const Theme &theme, const QString &name, QWidget *parent = nullptr);
+
+    void setRows(std::vector<ListRow> rows);
+    const RowListModel &rows() const { return *m_model; }
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+Q_SIGNALS:
+    void chosen(lastrivet::RecordRef record);
+    void acted(lastrivet::RecordRef record);
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+    void mouseReleaseEvent(QMouseEvent *event) override;
+    void focusInEvent(QFocusEvent *event) override;
+    void focusOutEvent(QFocusEvent *event) override;
+
+private:
+    RowListModel *m_model;
+};
+
+} // namespace lastrivet::ui

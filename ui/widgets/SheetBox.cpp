@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/SheetBox.h"
+
+#include "core/base/Error.h"
+#include "core/evidence/IntakeStore.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+
+#include <QDragEnterEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMimeData>
+#include <QPushButton>
+
+namespace lastrivet::ui {
+
+SheetBox::SheetBox(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_button(new QPushButton(tr("Choose the photo…"), this))
+    , m_name(new QLabel(this))
+{
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_button);
+    layout->addWidget(m_name, 1);
+    setAcceptDrops(true);
+    connect(m_button, &QPushButton::clicked, this, &SheetBox::choose);
+    clear();
+}
+
+void SheetBox::clear()
+{
+    setFile({});
+}
+
+void SheetBox::setFile(const QString &file)
+{
+    m_file = file;
+    m_name->setText(file.isEmpty() ? tr("none yet; it can be added later")
+                                   : QFileInfo(file).fileName());
+}
+
+void SheetBox::choose()
+{
+    const QString file = QFileDialog::getOpenFileName(
+        this, tr("The photographed sheet"), {},
+        tr("Pictures and documents (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)"));
+    if (!file.isEmpty())
+        setFile(file);
+}
+
+std::optional<Id<Media>> SheetBox::takeIn()
+{
+    if (m_file.isEmpty())
+        return Id<Media>{};
+    evidence::IncomingFile incoming;
+    incoming.path = toPath(m_file);
+    incoming.shows.insert(Shows::SignedSheet);
+    try {
+        const auto report = evidence::takeIn(m_session.project(), {incoming}, 1);
+        if (!report.taken.empty())
+            return report.taken.front();
+        if (!report.already_there.empty())
+            return report.already_there.front();
+        if (!report.failures.empty())
+            m_session.complain(inWords(report.failures.front().why));
+    } catch (const Fault &fault) {
+        m_session.complain(toQt(fault.what()));
+    }
+    return std::nullopt;
+}
+
+void SheetBox::dragEnterEvent(QDragEnterEvent *event)
+{
+    if (event->mimeData()->hasUrls())
+        event->acceptProposedAction();
+}
+
+void SheetBox::dropEvent(QDropEvent *event)
+{
+    for (const QUrl &url : event->mimeData()->urls()) {
+        if (url.isLocalFile())
+            setFile(url.toLocalFile());
+    }
+}
+
+} // namespace lastrivet::ui
