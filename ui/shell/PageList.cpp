@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/PageList.h"
 
+#include "ui/closings/ClosingsPage.h"
 #include "ui/shell/RecordsPage.h"
+#include "ui/today/TodayPage.h"
 
 #include <QCoreApplication>
 
@@ -35,7 +37,7 @@ std::span<const PageDescription> pageList()
     using enum RecordType;
     static const std::array<PageDescription, 9> list{{
         {PageId::Today, QT_TRANSLATE_NOOP("Page", "Today"), QStringLiteral("pages/today"),
-         makeRecords<Closing, Step>},
+         make<TodayPage>},
         {PageId::Parts, QT_TRANSLATE_NOOP("Page", "Parts"), QStringLiteral("pages/parts"),
          makeRecords<Component, Step, Fastener, Measurement, Deviation, Bulletin>},
         {PageId::Log, QT_TRANSLATE_NOOP("Page", "Log"), QStringLiteral("pages/log"),
@@ -43,7 +45,7 @@ std::span<const PageDescription> pageList()
         {PageId::Squawks, QT_TRANSLATE_NOOP("Page", "Squawks"), QStringLiteral("pages/squawks"),
          makeRecords<Squawk>},
         {PageId::Closings, QT_TRANSLATE_NOOP("Page", "Closings"), QStringLiteral("pages/closings"),
-         makeRecords<Closing, HoldPoint, Check, Inspection, SignOff>},
+         make<ClosingsPage>},
         {PageId::Photos, QT_TRANSLATE_NOOP("Page", "Photos"), QStringLiteral("pages/photos"),
          makeRecords<Media>},
         {PageId::Stores, QT_TRANSLATE_NOOP("Page", "Stores"), QStringLiteral("pages/stores"),

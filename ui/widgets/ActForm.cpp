@@ -69,6 +69,11 @@ void ActForm::addField(const QString &label, QWidget *field)
     field->setAccessibleName(label);
 }
 
+void ActForm::setFieldVisible(QWidget *field, bool isVisible)
+{
+    m_fields->setRowVisible(field, isVisible);
+}
+
 void ActForm::addWide(QWidget *widget)
 {
     m_fields->addRow(widget);

@@ -30,6 +30,8 @@ Q_SIGNALS:
 protected:
     /// Adds a field with its label, which also names it for screen readers.
     void addField(const QString &label, QWidget *field);
+    /// Hides a field with its label, or shows it again.
+    void setFieldVisible(QWidget *field, bool isVisible);
     void addWide(QWidget *widget);
     /// Does what the form is for; true when it was done and the form can go.
     virtual bool perform() = 0;

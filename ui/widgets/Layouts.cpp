@@ -4,6 +4,8 @@
 
 #include <QLabel>
 #include <QLayout>
+#include <QPushButton>
+#include <QStyle>
 #include <QWidget>
 
 namespace lastrivet::ui {
@@ -28,6 +30,15 @@ QLabel *heading(const QString &words, QWidget *parent)
     bold.setBold(true);
     label->setFont(bold);
     return label;
+}
+
+void setPrimary(QPushButton &button, bool isPrimary)
+{
+    if (button.property("primary").toBool() == isPrimary)
+        return;
+    button.setProperty("primary", isPrimary);
+    button.style()->unpolish(&button);
+    button.style()->polish(&button);
 }
 
 } // namespace lastrivet::ui

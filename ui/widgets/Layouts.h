@@ -4,6 +4,7 @@
 
 class QLabel;
 class QLayout;
+class QPushButton;
 class QString;
 class QWidget;
 
@@ -14,5 +15,8 @@ void clearLayout(QLayout &layout);
 
 /// A bold line over what follows.
 QLabel *heading(const QString &words, QWidget *parent);
+
+/// Marks the button as the thing to do next, or no longer.
+void setPrimary(QPushButton &button, bool isPrimary);
 
 } // namespace lastrivet::ui

@@ -7,6 +7,7 @@
 #include "ui/widgets/RowListModel.h"
 #include "ui/widgets/SvgIcon.h"
 
+#include <QAbstractItemView>
 #include <QPainter>
 
 namespace lastrivet::ui {
@@ -31,6 +32,31 @@ void paintMark(QPainter &painter, const QRectF &place, const ListRow &row, const
         paintSeverity(painter, place, *row.severity, colours);
     else if (!row.icon.isEmpty())
         paintSvg(painter, place, row.icon, colours.quietText);
+}
+
+bool hasMark(const ListRow &row)
+{
+    return row.state || row.severity || !row.icon.isEmpty();
+}
+
+void paintWords(QPainter &painter, const QRect &words, int titleHeight, const ListRow &row,
+                const Colours &colours)
+{
+    const QFontMetrics metrics = painter.fontMetrics();
+    const int figure = row.figure.isEmpty() ? 0 : metrics.horizontalAdvance(row.figure) + 12;
+    painter.setPen(colours.text);
+    const QRect title(words.left(), words.top(), words.width() - figure, titleHeight);
+    if (titleHeight > metrics.height())
+        painter.drawText(title, Qt::AlignLeft | Qt::TextWordWrap, row.title);
+    else
+        painter.drawText(title, Qt::AlignLeft | Qt::AlignVCenter,
+                         metrics.elidedText(row.title, Qt::ElideRight, title.width()));
+    painter.drawText(QRect(words.left(), words.top(), words.width(), metrics.height()),
+                     Qt::AlignRight | Qt::AlignVCenter, row.figure);
+    painter.setPen(colours.quietText);
+    const QRect detail(words.left(), title.bottom() + 1, words.width(), metrics.height());
+    painter.drawText(detail, Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(row.detail, Qt::ElideRight, detail.width()));
 }
 
 } // namespace
@@ -63,11 +89,23 @@ QRect RowDelegate::actionPlace(const QRect &row, const QFontMetrics &metrics,
     return {row.right() - side - width, row.top() + (row.height() - height) / 2, width, height};
 }
 
-QSize RowDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
+int RowDelegate::titleHeight(const QStyleOptionViewItem &option, const ListRow &row) const
 {
     const int line = option.fontMetrics.height();
-    const int lines = rowOf(index).detail.isEmpty() ? 1 : 2;
-    return {100, std::max(Theme::rowHeight, lines * line + 2 * above)};
+    const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
+    if (m_titleLines == 1 || !view)
+        return line;
+    const int left = hasMark(row) ? leftOfWords : side;
+    const QRect place(0, 0, view->viewport()->width() - left - side, line);
+    const int wrapped = option.fontMetrics.boundingRect(place, Qt::TextWordWrap, row.title).height();
+    return std::min(wrapped, m_titleLines * line);
+}
+
+QSize RowDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
+{
+    const ListRow &row = rowOf(index);
+    const int detail = row.detail.isEmpty() ? 0 : option.fontMetrics.height() + 1;
+    return {100, std::max(Theme::rowHeight, titleHeight(option, row) + detail + 2 * above)};
 }
 
 void RowDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
@@ -83,22 +121,13 @@ void RowDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
         painter->fillRect(option.rect, isChosen ? colours.selection : colours.window);
     const QRect button = actionPlace(option.rect, metrics, row.action);
     const int right = button.isEmpty() ? side : button.width() + 2 * side;
-    const QRect words = option.rect.adjusted(leftOfWords, above, -right, -above);
-    const QRectF mark(option.rect.left() + side,
-                      words.top() + (metrics.height() - markSize) / 2.0, markSize, markSize);
-    paintMark(*painter, mark, row, colours);
-    const int figure = row.figure.isEmpty() ? 0 : metrics.horizontalAdvance(row.figure) + 12;
-    painter->setPen(colours.text);
-    const QRect title(words.left(), words.top(), words.width() - figure, metrics.height());
-    painter->drawText(title, Qt::AlignLeft | Qt::AlignVCenter,
-                      metrics.elidedText(row.title, Qt::ElideRight, title.width()));
-    painter->drawText(QRect(words.left(), words.top(), words.width(), metrics.height()),
-                      Qt::AlignRight | Qt::AlignVCenter, row.figure);
-    painter->setPen(colours.quietText);
-    const QRect detail(words.left(), title.bottom() + 1, words.width(), metrics.height());
-    if (!row.detail.isEmpty())
-        painter->drawText(detail, Qt::AlignLeft | Qt::AlignVCenter,
-                          metrics.elidedText(row.detail, Qt::ElideRight, detail.width()));
+    const int left = hasMark(row) ? leftOfWords : side;
+    const QRect words = option.rect.adjusted(left, above, -right, -above);
+    paintMark(*painter,
+              QRectF(option.rect.left() + side, words.top() + (metrics.height() - markSize) / 2.0,
+                     markSize, markSize),
+              row, colours);
+    paintWords(*painter, words, titleHeight(option, row), row, colours);
     if (!button.isEmpty())
         paintButton(*painter, button, row.action, colours);
     if (option.state & QStyle::State_HasFocus) {

@@ -7,6 +7,7 @@
 namespace lastrivet::ui {
 
 struct Colours;
+struct ListRow;
 class Theme;
 
 /// Draws the rows of a `RowListModel`: mark, line, quieter second line, figure.
@@ -16,6 +17,8 @@ class RowDelegate final : public QStyledItemDelegate {
 public:
     explicit RowDelegate(const Theme &theme, QObject *parent = nullptr);
 
+    /// Titles may take this many lines.
+    void setTitleLines(int lines) { m_titleLines = lines; }
     void paint(QPainter *painter, const QStyleOptionViewItem &option,
                const QModelIndex &index) const override;
     /// Where the row's button is; empty without one.
@@ -25,7 +28,10 @@ public:
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
 
 private:
+    int titleHeight(const QStyleOptionViewItem &option, const ListRow &row) const;
+
     const Theme &m_theme;
+    int m_titleLines = 1;
 };
 
 } // namespace lastrivet::ui

@@ -13,9 +13,11 @@ namespace lastrivet::ui {
 RowListView::RowListView(const Theme &theme, const QString &name, QWidget *parent)
     : QListView(parent)
     , m_model(new RowListModel(this))
+    , m_delegate(new RowDelegate(theme, this))
 {
     setModel(m_model);
-    setItemDelegate(new RowDelegate(theme, this));
+    setItemDelegate(m_delegate);
+    setResizeMode(QListView::Adjust);
     setAccessibleName(name);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -42,6 +44,19 @@ QSize RowListView::sizeHint() const
 QSize RowListView::minimumSizeHint() const
 {
     return {120, sizeHint().height()};
+}
+
+void RowListView::setTitleLines(int lines)
+{
+    m_delegate->setTitleLines(lines);
+    updateGeometry();
+}
+
+void RowListView::resizeEvent(QResizeEvent *event)
+{
+    QListView::resizeEvent(event);
+    // Wrapped titles are higher in a narrower list.
+    updateGeometry();
 }
 
 void RowListView::keyPressEvent(QKeyEvent *event)

@@ -8,6 +8,7 @@
 
 namespace lastrivet::ui {
 
+class RowDelegate;
 class Theme;
 
 /// A short list that is as high as its rows; a click or Enter opens the row's record, its button or
@@ -20,6 +21,7 @@ public:
 
     void setRows(std::vector<ListRow> rows);
     const RowListModel &rows() const { return *m_model; }
+    void setTitleLines(int lines);
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
@@ -30,11 +32,13 @@ Q_SIGNALS:
 protected:
     void keyPressEvent(QKeyEvent *event) override;
     void mouseReleaseEvent(QMouseEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
     void focusInEvent(QFocusEvent *event) override;
     void focusOutEvent(QFocusEvent *event) override;
 
 private:
     RowListModel *m_model;
+    RowDelegate *m_delegate;
 };
 
 } // namespace lastrivet::ui

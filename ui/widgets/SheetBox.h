@@ -24,6 +24,8 @@ public:
 
     void clear();
     void setFile(const QString &file);
+    /// Asks for the file.
+    void choose();
     bool hasFile() const { return !m_file.isEmpty(); }
     /// Takes the chosen file into the project; none when no file is chosen. Empty when it could not
     /// be taken in, which was said.
@@ -34,8 +36,6 @@ protected:
     void dropEvent(QDropEvent *event) override;
 
 private:
-    void choose();
-
     Session &m_session;
     QString m_file;
     QPushButton *m_button;

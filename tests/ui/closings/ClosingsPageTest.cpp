@@ -1,0 +1,210 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/ClosingsPage.h"
+
+#include "tests/ui/support/Workshop.h"
+#include "ui/closings/ClosingBoard.h"
+#include "ui/closings/ClosingView.h"
+#include "ui/closings/FindingRows.h"
+#include "ui/closings/LedgerView.h"
+#include "ui/closings/VisitForm.h"
+#include "ui/widgets/MomentLine.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// The button with these words that a person could press now.
+QPushButton *button(QWidget &place, const QString &words)
+{
+    for (QPushButton *button : place.findChildren<QPushButton *>()) {
+        if (button->text() == words && button->isVisible())
+            return button;
+    }
+    return nullptr;
+}
+
+void press(QWidget &place, const QString &words)
+{
+    QPushButton *found = button(place, words);
+    INFO(words.toStdString());
+    REQUIRE(found);
+    QTest::mouseClick(found, Qt::LeftButton);
+}
+
+/// The field with this name that a person could type in now.
+QLineEdit *field(QWidget &place, const QString &name)
+{
+    for (QLineEdit *line : place.findChildren<QLineEdit *>()) {
+        if (line->accessibleName() == name && line->isVisible())
+            return line;
+    }
+    return nullptr;
+}
+
+readiness::State stateOf(const Session &session, Id<Closing> closing)
+{
+    return session.answer()->closing(closing)->state;
+}
+
+struct Opened {
+    test::Workshop workshop;
+    std::unique_ptr<Session> session = workshop.session();
+    ClosingsPage page{*session};
+
+    void open(Id<Closing> closing, std::string_view name)
+    {
+        page.showRecord({RecordType::Closing, closing.value()});
+        test::picture(page, 1110, 700, name);
+    }
+};
+
+} // namespace
+
+TEST_CASE("Closings stand in the column of their state")
+{
+    Opened opened;
+    test::picture(opened.page, 1110, 640, "closings-board");
+    CHECK(stateOf(*opened.session, opened.workshop.wingClosing) == readiness::State::Hold);
+    CHECK(stateOf(*opened.session, opened.workshop.aileronClosing) ==
+          readiness::State::ReadyToInspect);
+    int listed = 0;
+    for (const RowListView *list : opened.page.board().findChildren<RowListView *>())
+        listed += list->isVisible() ? list->rows().rowCount() : 0;
+    CHECK(listed == 3);
+}
+
+TEST_CASE("A signature is recorded in place and can be withdrawn with a reason")
+{
+    Opened opened;
+    const auto closing = opened.workshop.aileronClosing;
+    opened.open(closing, "closing-aileron");
+    opened.page.view().startSigning(test::Workshop::point(
+        *opened.session->records(), closing, HoldPointKind::ToolAndDebrisCheck));
+    press(opened.page, QStringLiteral("Record the signature"));
+    const auto &signatures = opened.session->records()->sign_offs;
+    REQUIRE(signatures.size() == 1);
+    CHECK(signatures.begin()->person_id == opened.workshop.builder);
+    CHECK(signatures.begin()->signed_on == Moment::parse("2026-03-14"));
+
+    press(opened.page, QStringLiteral("Withdraw signature"));
+    press(opened.page, QStringLiteral("Withdraw it"));
+    CHECK_FALSE(opened.session->records()->sign_offs.begin()->withdrawn_on);
+    field(opened.page, QStringLiteral("Reason"))->setText(QStringLiteral("wrong line"));
+    press(opened.page, QStringLiteral("Withdraw it"));
+    CHECK(opened.session->records()->sign_offs.begin()->withdrawn_why == "wrong line");
+}
+
+TEST_CASE("A closing that is not clear is recorded only with a reason, and can be undone")
+{
+    Opened opened;
+    const auto closing = opened.workshop.wingClosing;
+    opened.open(closing, "closing-wing");
+    press(opened.page, QStringLiteral("Record the closing"));
+    test::picture(opened.page, 1110, 700, "closing-form");
+    opened.page.view().startClosing();
+    const auto buttons = opened.page.findChildren<QPushButton *>();
+    const auto doIt = std::ranges::find_if(buttons, [](QPushButton *candidate) {
+        return candidate->isVisible() && candidate->property("primary").toBool() &&
+               candidate->text() == QStringLiteral("Record the closing");
+    });
+    REQUIRE(doIt != buttons.end());
+    (*doIt)->click();
+    CHECK(opened.session->records()->find(closing)->events.empty());
+    field(opened.page, QStringLiteral("Reason"))->setText(QStringLiteral("moved house"));
+    (*doIt)->click();
+    REQUIRE(opened.session->records()->find(closing)->events.size() == 1);
+    CHECK(stateOf(*opened.session, closing) == readiness::State::ClosedEarly);
+    CHECK(opened.session->records()->find(opened.workshop.skin)->done_on ==
+          Moment::parse("2026-03-14"));
+    opened.session->undo();
+    CHECK(stateOf(*opened.session, closing) == readiness::State::Hold);
+    CHECK_FALSE(opened.session->records()->find(opened.workshop.skin)->done_on);
+}
+
+TEST_CASE("One visit signs several hold points, and its findings become squawks")
+{
+    Opened opened;
+    opened.open(opened.workshop.aileronClosing, "closing-visit-before");
+    press(opened.page, QStringLiteral("Visit"));
+    QTest::qWait(0);
+    for (QAbstractButton *choice : opened.page.visit().findChildren<QAbstractButton *>()) {
+        if (choice->text() == QStringLiteral("it was held"))
+            choice->click();
+        if (choice->text().startsWith(QStringLiteral("Left wing")))
+            choice->click();
+    }
+    auto *finding = field(opened.page, QStringLiteral("Finding 1"));
+    REQUIRE(finding);
+    QTest::keyClicks(finding, QStringLiteral("Chafed wire"));
+    test::picture(opened.page, 1110, 700, "visit-form");
+    press(opened.page, QStringLiteral("Record the visit"));
+    const auto records = opened.session->records();
+    CHECK(records->sign_offs.size() == 2);
+    REQUIRE(records->inspections.size() == 1);
+    CHECK(records->inspections.begin()->hold_point_ids.size() == 2);
+    const auto found = std::ranges::find_if(
+        records->squawks, [](const Squawk &squawk) { return squawk.title == "Chafed wire"; });
+    REQUIRE(found != records->squawks.end());
+    CHECK(found->inspection_id == records->inspections.begin()->id);
+    CHECK(found->verify_by == SignerRole::Inspector);
+    CHECK(found->number == "2");
+}
+
+TEST_CASE("A row of the ledger leads to its record, and Space mends it in place")
+{
+    Opened opened;
+    opened.open(opened.workshop.wingClosing, "closing-ledger");
+    LedgerView &view = opened.page.view().ledger();
+    const LedgerModel &model = view.ledger();
+    std::optional<RecordRef> wanted;
+    QObject::connect(opened.session.get(), &Session::recordWanted, &opened.page,
+                     [&](RecordRef record) { wanted = record; });
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const auto rule = model.index(row, 0);
+        const auto kind = model.line(rule).rule;
+        if (kind == readiness::Rule::OpenSquawk) {
+            view.setCurrentIndex(model.index(0, 0, rule));
+            QTest::keyClick(&view, Qt::Key_Return);
+        } else if (kind == readiness::Rule::UntickedCheck) {
+            view.setCurrentIndex(model.index(0, 0, rule));
+            QTest::keyClick(&view, Qt::Key_Space);
+        }
+    }
+    CHECK(wanted == RecordRef{RecordType::Squawk, opened.workshop.squawk.value()});
+    const auto &checks = opened.session->records()->checks;
+    CHECK(std::ranges::count_if(checks, [](const Check &check) {
+              return check.done_on.has_value();
+          }) == 1);
+}
+
+TEST_CASE("A new closing gets the hold points of the rules and the lists that fit")
+{
+    Opened opened;
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing");
+    field(opened.page, QStringLiteral("Title"))->setText(QStringLiteral("Left wing tip"));
+    press(opened.page, QStringLiteral("Make the closing"));
+    const auto records = opened.session->records();
+    const auto made = std::ranges::find_if(
+        records->closings, [](const Closing &closing) { return closing.title == "Left wing tip"; });
+    REQUIRE(made != records->closings.end());
+    CHECK(test::Workshop::point(*records, made->id, HoldPointKind::PreCover));
+    CHECK(test::Workshop::point(*records, made->id, HoldPointKind::ToolAndDebrisCheck));
+    CHECK(std::ranges::any_of(records->checks, [&](const Check &check) {
+        return check.closing_id == made->id;
+    }));
+    CHECK(opened.page.view().shown() == made->id);
+}
+
+} // namespace lastrivet::ui

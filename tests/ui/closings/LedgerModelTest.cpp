@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/LedgerModel.h"
+
+#include "core/project/acts/ClosingUp.h"
+#include "tests/ui/support/ModelWatch.h"
+#include "tests/ui/support/Workshop.h"
+
+#include <QSignalSpy>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+LedgerModel::Source sourceOf(const Session &session, Id<Closing> closing)
+{
+    return {session.records(), &session.project().profile(), *session.answer()->closing(closing),
+            session.answer()->as_of};
+}
+
+QModelIndex lineOf(const LedgerModel &model, readiness::Rule rule)
+{
+    for (int row = 0; row < model.rowCount(); ++row) {
+        if (model.line(model.index(row, 0)).rule == rule)
+            return model.index(row, 0);
+    }
+    return {};
+}
+
+} // namespace
+
+TEST_CASE("The ledger has a row for every rule and one below it for each record not meeting it")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    LedgerModel model;
+    test::ModelWatch watch(model);
+    model.show(sourceOf(*session, workshop.wingClosing));
+    CHECK(model.rowCount() == int(Words<readiness::Rule>::list.size()));
+    const auto squawks = lineOf(model, readiness::Rule::OpenSquawk);
+    REQUIRE(model.rowCount(squawks) == 1);
+    const auto *blocker = model.blocker(model.index(0, 0, squawks));
+    REQUIRE(blocker);
+    CHECK(blocker->record == RecordRef{RecordType::Squawk, workshop.squawk.value()});
+    CHECK(model.rowCount(lineOf(model, readiness::Rule::UntickedCheck)) == 3);
+    watch.check();
+}
+
+TEST_CASE("A ledger follows what is mended without starting over")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    LedgerModel model;
+    test::ModelWatch watch(model);
+    model.show(sourceOf(*session, workshop.wingClosing));
+    QSignalSpy resets(&model, &QAbstractItemModel::modelReset);
+    const auto unticked = lineOf(model, readiness::Rule::UntickedCheck);
+    const auto *first = model.blocker(model.index(0, 0, unticked));
+    session->change(QStringLiteral("Ticked"), [&](Edit &edit) {
+        acts::tick(edit, {Id<Check>{first->record.id}}, workshop.builder, edit.today());
+    });
+    model.show(sourceOf(*session, workshop.wingClosing));
+    CHECK(model.rowCount(unticked) == 2);
+    session->undo();
+    model.show(sourceOf(*session, workshop.wingClosing));
+    CHECK(model.rowCount(unticked) == 3);
+    CHECK(resets.count() == 0);
+    model.show(sourceOf(*session, workshop.aileronClosing));
+    CHECK(resets.count() == 1);
+    watch.check();
+}
+
+} // namespace lastrivet::ui

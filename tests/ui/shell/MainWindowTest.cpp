@@ -1,0 +1,138 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/MainWindow.h"
+
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Finder.h"
+#include "ui/shell/NewProjectForm.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/ProjectView.h"
+#include "ui/shell/StartPage.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QAccessible>
+#include <QLineEdit>
+#include <QMenuBar>
+#include <QSettings>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Opened {
+    test::Workshop workshop;
+    support::TemporaryFolder folder;
+    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
+    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
+};
+
+QString nameOf(const QWidget &widget)
+{
+    return QStringLiteral("%1 “%2” in %3")
+        .arg(QLatin1String(widget.metaObject()->className()), widget.objectName(),
+             QLatin1String(widget.parentWidget() ? widget.parentWidget()->metaObject()->className()
+                                                 : "nothing"));
+}
+
+/// What a screen reader could not name although the keyboard can go there.
+QStringList nameless(QWidget &place)
+{
+    QStringList found;
+    for (QWidget *widget : place.findChildren<QWidget *>()) {
+        const bool isReached = widget->focusPolicy() & Qt::TabFocus && widget->isVisible();
+        auto *interface = isReached ? QAccessible::queryAccessibleInterface(widget) : nullptr;
+        if (interface && interface->text(QAccessible::Name).isEmpty())
+            found << nameOf(*widget);
+    }
+    return found;
+}
+
+} // namespace
+
+TEST_CASE("Each page opens by its key and names everything the keyboard reaches")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    test::picture(opened.window, 1280, 720, "window-today");
+    for (const PageDescription &page : pageList()) {
+        QTest::keyClick(&opened.window, Qt::Key(int(Qt::Key_1) + int(page.id)),
+                        Qt::ControlModifier);
+        CHECK(opened.window.view()->current() == page.id);
+        QCoreApplication::processEvents();
+        INFO(page.title << ": " << nameless(opened.window).join(QLatin1Char('\n')).toStdString());
+        CHECK(nameless(opened.window).isEmpty());
+    }
+}
+
+TEST_CASE("Records are found by their words, from anywhere")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    test::picture(opened.window, 1280, 720, "window-today");
+    opened.window.openFinder();
+    QTest::keyClicks(&opened.window.finder().line(), QStringLiteral("overdriven"));
+    const auto &found = opened.window.finder().list().rows();
+    REQUIRE(found.rowCount() == 1);
+    CHECK(found.row(0).record == RecordRef{RecordType::Squawk, opened.workshop.squawk.value()});
+    test::picture(opened.window, 1280, 720, "finder");
+    QTest::keyClick(&opened.window.finder().line(), Qt::Key_Return);
+    CHECK(opened.window.view()->current() == PageId::Squawks);
+}
+
+TEST_CASE("The menu names what undo takes back")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.window.view()->session().change(QStringLiteral("Squawk 1 renamed"), [&](Edit &edit) {
+        edit.update(opened.workshop.squawk, [](Squawk &squawk) { squawk.title = "Dent"; });
+    });
+    QStringList words;
+    for (const QAction *action : opened.window.findChildren<QAction *>())
+        words << action->text();
+    CHECK(words.contains(QStringLiteral("&Undo: Squawk 1 renamed")));
+}
+
+TEST_CASE("What is no project is refused with one sentence, and the start page stays")
+{
+    Opened opened;
+    CHECK_FALSE(opened.window.openFolder(pathText(opened.folder.path())));
+    CHECK_FALSE(opened.window.view());
+    test::picture(opened.window, 1280, 720, "start-refused");
+}
+
+TEST_CASE("A new project is made on one page and opens")
+{
+    Opened opened;
+    test::picture(opened.window, 1280, 720, "start");
+    NewProjectForm &form = opened.window.startPage().form();
+    form.setPlace(pathText(opened.folder.path()));
+    for (QLineEdit *line : form.findChildren<QLineEdit *>()) {
+        if (line->accessibleName() == QStringLiteral("Name of the project"))
+            line->setText(QStringLiteral("My wing & tail"));
+        if (line->accessibleName() == QStringLiteral("Builder"))
+            line->setText(QStringLiteral("Robin Vale"));
+    }
+    QTest::keyClick(&form, Qt::Key_Return, Qt::ControlModifier);
+    REQUIRE(opened.window.view());
+    const auto records = opened.window.view()->session().records();
+    CHECK(records->project.name == "My wing & tail");
+    REQUIRE(records->people.size() == 1);
+    CHECK(records->project.builder_id == records->people.begin()->id);
+}
+
+TEST_CASE("Light and dark are both whole")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    test::theme().choose(Theme::Choice::Dark);
+    test::picture(opened.window, 1280, 720, "window-dark");
+    test::theme().choose(Theme::Choice::Light);
+    const QImage light = opened.window.grab().toImage();
+    CHECK(light.pixelColor(600, 500).lightnessF() > 0.8);
+}
+
+} // namespace lastrivet::ui

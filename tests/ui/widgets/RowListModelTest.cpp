@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/RowListModel.h"
+
+#include "tests/ui/support/ModelWatch.h"
+
+#include <QSignalSpy>
+
+#include <catch2/catch.hpp>
+
+#include <random>
+
+namespace lastrivet::ui {
+
+namespace {
+
+ListRow row(std::int64_t id, const QString &title = {})
+{
+    return {{RecordType::Step, id}, title};
+}
+
+std::vector<std::int64_t> ids(const RowListModel &model)
+{
+    std::vector<std::int64_t> found;
+    for (int i = 0; i < model.rowCount(); ++i)
+        found.push_back(model.row(i).record.id);
+    return found;
+}
+
+} // namespace
+
+TEST_CASE("New rows are told as removals, moves, insertions and changes")
+{
+    RowListModel model;
+    test::ModelWatch watch(model);
+    model.setRows({row(1), row(2), row(3)});
+    QSignalSpy removed(&model, &QAbstractItemModel::rowsRemoved);
+    QSignalSpy inserted(&model, &QAbstractItemModel::rowsInserted);
+    QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
+    model.setRows({row(1, QStringLiteral("new")), row(3), row(4)});
+    CHECK(ids(model) == std::vector<std::int64_t>{1, 3, 4});
+    CHECK(removed.count() == 1);
+    CHECK(inserted.count() == 1);
+    CHECK(changed.count() == 1);
+    watch.check();
+}
+
+TEST_CASE("Any rows become any others, in their order")
+{
+    std::mt19937 random(7);
+    RowListModel model;
+    test::ModelWatch watch(model);
+    for (int round = 0; round < 100; ++round) {
+        std::vector<std::int64_t> wanted;
+        for (std::int64_t id = 1; id < 12; ++id) {
+            if (random() % 2 == 0)
+                wanted.push_back(id);
+        }
+        std::shuffle(wanted.begin(), wanted.end(), random);
+        std::vector<ListRow> rows;
+        for (const auto id : wanted)
+            rows.push_back(row(id));
+        model.setRows(std::move(rows));
+        REQUIRE(ids(model) == wanted);
+    }
+    watch.check();
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,178 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/ClosingBoard.h"
+
+#include "ui/closings/StateColumn.h"
+#include "ui/convert/QtText.h"
+#include "ui/widgets/Layouts.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QResizeEvent>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <array>
+
+namespace lastrivet::ui {
+
+using readiness::State;
+
+namespace {
+
+/// The columns from left to right, in the order of the work; the last is not begun.
+constexpr std::array<std::optional<State>, 7> columnOrder{
+    State::Hold,        State::ReadyToInspect, State::ReadyToSign, State::Clear,
+    State::ClosedEarly, State::Closed,         std::nullopt};
+
+/// Below this width the columns stand under each other.
+constexpr int singleColumnBelow = 700;
+
+std::size_t columnOf(const readiness::ClosingAnswer &answer)
+{
+    const bool isClosed = answer.state == State::Closed || answer.state == State::ClosedEarly;
+    const auto state = answer.begun || isClosed ? std::optional(answer.state) : std::nullopt;
+    return std::size_t(std::ranges::find(columnOrder, state) - columnOrder.begin());
+}
+
+std::int64_t count(const readiness::ClosingAnswer &answer, readiness::Weight weight)
+{
+    return std::ranges::count(answer.blockers, weight, &readiness::Blocker::weight);
+}
+
+} // namespace
+
+ClosingBoard::ClosingBoard(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_layout(nullptr)
+    , m_aircraftPlace(new QWidget(this))
+    , m_aircraft(new RowListView(session.theme(),
+                                 tr("Before the final inspection and first flight"), this))
+    , m_nothing(new QLabel(tr("No closing has these words."), this))
+{
+    build();
+    refresh();
+}
+
+void ClosingBoard::build()
+{
+    auto *inner = new QWidget;
+    auto *whole = new QVBoxLayout(inner);
+    whole->setContentsMargins(24, 4, 24, 12);
+    whole->setSpacing(16);
+    m_layout = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_layout->setSpacing(12);
+    for (const auto state : columnOrder) {
+        auto *column = new StateColumn(m_session.theme(), state, inner);
+        m_columns.push_back(column);
+        m_layout->addWidget(column, 1);
+        connect(column, &StateColumn::chosen, this, &ClosingBoard::chosen);
+    }
+    whole->addWidget(m_nothing);
+    whole->addLayout(m_layout);
+    auto *apart = new QVBoxLayout(m_aircraftPlace);
+    apart->setContentsMargins(0, 0, 0, 0);
+    apart->addWidget(heading(tr("Before the final inspection and first flight"), m_aircraftPlace));
+    apart->addWidget(m_aircraft);
+    whole->addWidget(m_aircraftPlace);
+    whole->addStretch(1);
+    connect(m_aircraft, &RowListView::chosen, this, &ClosingBoard::chosen);
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(inner);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(scroll);
+}
+
+bool ClosingBoard::passes(const Closing &closing) const
+{
+    const auto records = m_session.records();
+    QString words = toQt(closing.title);
+    if (const Component *part = records->find(closing.component_id))
+        words += QLatin1Char(' ') + toQt(part->name) + QLatin1Char(' ') + toQt(part->code);
+    const auto wanted = m_filter.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    return std::ranges::all_of(
+        wanted, [&](const QString &word) { return words.contains(word, Qt::CaseInsensitive); });
+}
+
+void ClosingBoard::refresh()
+{
+    const auto records = m_session.records();
+    std::array<std::vector<ListRow>, columnOrder.size()> rows;
+    for (const auto &answer : m_session.answer()->closings) {
+        const Closing *closing = records->findLive(answer.id);
+        if (!closing || closing->scope == ClosingScope::Aircraft || !passes(*closing))
+            continue;
+        ListRow row{{RecordType::Closing, answer.id.value()}, toQt(closing->title)};
+        const auto must = count(answer, readiness::Weight::Must);
+        const auto should = count(answer, readiness::Weight::Should);
+        if (answer.begun && must > 0)
+            row.detail = should > 0 ? tr("%1 open, %2 advised").arg(must).arg(should)
+                                    : tr("%1 open").arg(must);
+        else if (answer.begun && should > 0)
+            row.detail = tr("%1 advised").arg(should);
+        rows[columnOf(answer)].push_back(std::move(row));
+    }
+    bool isAny = false;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        isAny |= !rows[i].empty();
+        m_columns[i]->setRows(std::move(rows[i]));
+    }
+    m_nothing->setVisible(!isAny);
+    refreshAircraft();
+}
+
+void ClosingBoard::refreshAircraft()
+{
+    const auto records = m_session.records();
+    std::vector<ListRow> rows;
+    for (const auto &answer : m_session.answer()->closings) {
+        const Closing *closing = records->findLive(answer.id);
+        if (!closing || closing->scope != ClosingScope::Aircraft)
+            continue;
+        ListRow row{{RecordType::Closing, answer.id.value()}, toQt(closing->title)};
+        row.detail = tr("%1 open, %2 advised")
+                         .arg(count(answer, readiness::Weight::Must))
+                         .arg(count(answer, readiness::Weight::Should));
+        row.state = answer.state;
+        rows.push_back(std::move(row));
+    }
+    m_aircraftPlace->setVisible(!rows.empty());
+    m_aircraft->setRows(std::move(rows));
+}
+
+void ClosingBoard::setFilter(const QString &words)
+{
+    m_filter = words;
+    refresh();
+}
+
+void ClosingBoard::setTheme()
+{
+    for (StateColumn *column : m_columns)
+        column->setTheme();
+}
+
+QWidget *ClosingBoard::firstList() const
+{
+    for (const StateColumn *column : m_columns) {
+        if (column->count() > 0)
+            return &column->list();
+    }
+    return m_aircraft;
+}
+
+void ClosingBoard::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    m_layout->setDirection(event->size().width() < singleColumnBelow ? QBoxLayout::TopToBottom
+                                                                : QBoxLayout::LeftToRight);
+}
+
+} // namespace lastrivet::ui

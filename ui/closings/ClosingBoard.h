@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shell/Session.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QBoxLayout;
+class QLabel;
+
+namespace lastrivet::ui {
+
+class RowListView;
+class StateColumn;
+
+/// All closings, a column per state; the one of the whole aircraft apart from the others.
+class ClosingBoard final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ClosingBoard(Session &session, QWidget *parent = nullptr);
+
+    void refresh();
+    void setFilter(const QString &words);
+    void setTheme();
+    QWidget *firstList() const;
+
+Q_SIGNALS:
+    void chosen(lastrivet::RecordRef record);
+
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
+private:
+    void build();
+    bool passes(const Closing &closing) const;
+    void refreshAircraft();
+
+    Session &m_session;
+    QString m_filter;
+    std::vector<StateColumn *> m_columns;
+    QBoxLayout *m_layout;
+    QWidget *m_aircraftPlace;
+    RowListView *m_aircraft;
+    QLabel *m_nothing;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,322 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/ClosingView.h"
+
+#include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/Signing.h"
+#include "ui/closings/CheckPanel.h"
+#include "ui/closings/ClosingWords.h"
+#include "ui/closings/CloseForm.h"
+#include "ui/closings/HoldPointPanel.h"
+#include "ui/closings/LedgerView.h"
+#include "ui/closings/ReasonForm.h"
+#include "ui/closings/SignOffForm.h"
+#include "ui/convert/QtText.h"
+#include "ui/widgets/Layouts.h"
+#include "ui/widgets/SheetBox.h"
+#include "ui/widgets/StateBadge.h"
+
+#include <QCheckBox>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QResizeEvent>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// Below this width hold points and list stand under the ledger instead of beside it.
+constexpr int stackedBelow = 820;
+
+} // namespace
+
+ClosingView::ClosingView(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_title(new QLabel(this))
+    , m_place(new QLabel(this))
+    , m_badge(new StateBadge(session.theme(), this))
+    , m_close(new QPushButton(this))
+    , m_accept(new QPushButton(tr("Accepted afterwards"), this))
+    , m_visit(new QPushButton(tr("Visit"), this))
+    , m_packet(new QPushButton(tr("Make packet"), this))
+    , m_onlyOpen(new QCheckBox(tr("Only what is not met"), this))
+    , m_ledger(new LedgerView(session.theme(), this))
+    , m_points(new HoldPointPanel(session, this))
+    , m_checks(new CheckPanel(session, this))
+    , m_history(new QLabel(this))
+    , m_signOff(new SignOffForm(session, this))
+    , m_closeForm(new CloseForm(session, this))
+    , m_reason(new ReasonForm(session, this))
+    , m_body(nullptr)
+{
+    build();
+    connectParts();
+}
+
+void ClosingView::build()
+{
+    auto *left = new QVBoxLayout;
+    left->addWidget(m_onlyOpen);
+    left->addWidget(m_ledger, 1);
+    m_body = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_body->setSpacing(24);
+    m_body->addLayout(left, 3);
+    m_body->addWidget(buildSide(), 2);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(24, 12, 24, 8);
+    layout->addWidget(buildHead());
+    for (ActForm *form : {static_cast<ActForm *>(m_signOff), static_cast<ActForm *>(m_closeForm),
+                          static_cast<ActForm *>(m_reason)}) {
+        form->setMaximumWidth(720);
+        form->hide();
+        connect(form, &ActForm::left, this, &ClosingView::leaveForm);
+        layout->addWidget(form);
+    }
+    layout->addLayout(m_body, 1);
+}
+
+QWidget *ClosingView::buildHead()
+{
+    auto *head = new QWidget(this);
+    auto *back = new QPushButton(tr("All closings"), head);
+    back->setProperty("flat", true);
+    m_title->setFont(m_session.theme().font(2));
+    m_title->setWordWrap(true);
+    m_place->setForegroundRole(QPalette::PlaceholderText);
+    m_place->setWordWrap(true);
+    auto *actions = new QHBoxLayout;
+    actions->addWidget(m_badge, 1);
+    for (QPushButton *button : {m_packet, m_visit, m_accept, m_close})
+        actions->addWidget(button);
+    auto *layout = new QVBoxLayout(head);
+    layout->setContentsMargins(0, 0, 0, 8);
+    layout->setSpacing(Theme::space);
+    layout->addWidget(back, 0, Qt::AlignLeft);
+    layout->addWidget(m_title);
+    layout->addWidget(m_place);
+    layout->addLayout(actions);
+    connect(back, &QPushButton::clicked, this, &ClosingView::backWanted);
+    return head;
+}
+
+QWidget *ClosingView::buildSide()
+{
+    auto *inner = new QWidget;
+    auto *layout = new QVBoxLayout(inner);
+    layout->setContentsMargins(0, 0, 4, 0);
+    layout->setSpacing(8);
+    layout->addWidget(heading(tr("Hold points"), inner));
+    layout->addWidget(m_points);
+    m_history->setWordWrap(true);
+    m_history->setTextFormat(Qt::PlainText);
+    layout->addWidget(m_history);
+    layout->addWidget(m_checks, 1);
+    m_checks->setMinimumHeight(220);
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(inner);
+    return scroll;
+}
+
+void ClosingView::connectParts()
+{
+    connect(m_onlyOpen, &QCheckBox::toggled, m_ledger, &LedgerView::setOnlyOpen);
+    connect(m_ledger, &LedgerView::recordWanted, &m_session, &Session::goTo);
+    connect(m_ledger, &LedgerView::mendWanted, this, &ClosingView::mend);
+    connect(m_points, &HoldPointPanel::signWanted, this, &ClosingView::startSigning);
+    connect(m_points, &HoldPointPanel::waiveWanted, this, [this](Id<HoldPoint> point) {
+        startForm(*m_reason);
+        m_reason->startWaiving(*m_session.records()->find(point));
+    });
+    connect(m_points, &HoldPointPanel::withdrawWanted, this, [this](Id<SignOff> signature) {
+        startForm(*m_reason);
+        m_reason->startWithdrawing(*m_session.records()->find(signature));
+    });
+    connect(m_close, &QPushButton::clicked, this, &ClosingView::startClosing);
+    connect(m_accept, &QPushButton::clicked, this, [this] {
+        startForm(*m_signOff);
+        m_signOff->startLateAcceptance(*m_session.records()->find(m_closing));
+    });
+    connect(m_visit, &QPushButton::clicked, this, [this] { Q_EMIT visitWanted(m_closing); });
+    connect(m_packet, &QPushButton::clicked, this, [this] { Q_EMIT packetWanted(m_closing); });
+}
+
+void ClosingView::show(Id<Closing> closing)
+{
+    if (closing != m_closing)
+        leaveForm();
+    m_closing = closing;
+    refresh();
+}
+
+void ClosingView::refresh()
+{
+    const auto records = m_session.records();
+    const Closing *closing = records->findLive(m_closing);
+    const auto *answer = m_session.answer()->closing(m_closing);
+    if (!closing || !answer)
+        return;
+    refreshHead(*closing, *answer);
+    m_points->show(m_closing);
+    m_checks->show(m_closing);
+    m_history->setText(history(*closing));
+    m_history->setVisible(!m_history->text().isEmpty());
+    // An answer of an older snapshot may name records that are gone by now.
+    if (m_session.isAnswerCurrent())
+        m_ledger->show(
+            {records, &m_session.project().profile(), *answer, m_session.answer()->as_of});
+}
+
+void ClosingView::refreshHead(const Closing &closing, const readiness::ClosingAnswer &answer)
+{
+    const auto records = m_session.records();
+    m_title->setText(toQt(closing.title));
+    QStringList places;
+    for (const auto id : closing.encloses) {
+        if (const Component *part = records->find(id))
+            places << toQt(part->name);
+    }
+    const Component *part = records->find(closing.component_id);
+    const QString home = part ? toQt(part->name) : QString();
+    m_place->setText(closing.scope == ClosingScope::Aircraft
+                         ? tr("Before the final inspection and first flight: the whole aircraft")
+                     : places.isEmpty() || (places.size() == 1 && places.front() == home)
+                         ? home
+                         : tr("%1; hides %2").arg(home, places.join(QStringLiteral(", "))));
+    m_badge->show(answer);
+    const bool isClosed = acts::isClosed(closing, m_session.now());
+    const bool isAircraft = closing.scope == ClosingScope::Aircraft;
+    m_close->setText(isClosed ? tr("Record an opening") : tr("Record the closing"));
+    setPrimary(*m_close, answer.state == readiness::State::Clear);
+    m_close->setVisible(!isAircraft || answer.state == readiness::State::Clear || isClosed);
+    m_accept->setVisible(answer.state == readiness::State::ClosedEarly);
+    m_visit->setVisible(closing.made_by != MadeBy::Factory);
+    for (QPushButton *button : {m_close, m_accept, m_visit})
+        button->setEnabled(!m_session.isReadOnly());
+}
+
+QString ClosingView::history(const Closing &closing) const
+{
+    const auto records = m_session.records();
+    QStringList lines;
+    for (const auto &event : closing.events) {
+        const bool isClosed = event.closed_on.has_value();
+        const auto moment = isClosed ? *event.closed_on : *event.opened_on;
+        QString line = (isClosed ? tr("Closed on %1") : tr("Opened on %1")).arg(dateText(moment));
+        if (event.approximate)
+            line = (isClosed ? tr("Closed about %1") : tr("Opened about %1")).arg(dateText(moment));
+        if (event.by)
+            line += tr(" by %1").arg(signerName(*records, event.by));
+        if (!event.reason.empty())
+            line += QStringLiteral(": ") + toQt(event.reason);
+        lines << line;
+    }
+    for (const auto id : closing.late_acceptances) {
+        if (const SignOff *late = records->findLive(id))
+            lines << tr("Looked at afterwards on %1 by %2: %3")
+                         .arg(dateText(late->signed_on), signerName(*records, late->person_id),
+                              resultWords(late->result));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+void ClosingView::startForm(ActForm &form)
+{
+    leaveForm();
+    form.show();
+}
+
+void ClosingView::leaveForm()
+{
+    for (QWidget *form :
+         {static_cast<QWidget *>(m_signOff), static_cast<QWidget *>(m_closeForm),
+          static_cast<QWidget *>(m_reason)}) {
+        if (form->isVisible() && isVisible())
+            m_ledger->setFocus();
+        form->hide();
+    }
+}
+
+void ClosingView::startSigning(Id<HoldPoint> point)
+{
+    startForm(*m_signOff);
+    m_signOff->startFor(*m_session.records()->find(point));
+}
+
+void ClosingView::startClosing()
+{
+    const Closing &closing = *m_session.records()->find(m_closing);
+    startForm(*m_closeForm);
+    if (acts::isClosed(closing, m_session.now()))
+        m_closeForm->startReopening(closing);
+    else
+        m_closeForm->startClosing(closing);
+}
+
+void ClosingView::mend(Mend mend, RecordRef record)
+{
+    if (m_session.isReadOnly())
+        return;
+    switch (mend) {
+    case Mend::None:
+        return;
+    case Mend::Sign:
+        return startSigning(Id<HoldPoint>{record.id});
+    case Mend::AddSheet:
+        return attachSheet(Id<HoldPoint>{record.id});
+    case Mend::Tick:
+        return m_checks->tick(Id<Check>{record.id}, true);
+    case Mend::StepDone:
+        return markStepDone(Id<Step>{record.id});
+    }
+}
+
+void ClosingView::attachSheet(Id<HoldPoint> point)
+{
+    const auto *signature =
+        acts::latestSignature(*m_session.records(), point, m_session.now());
+    if (!signature)
+        return;
+    const auto id = signature->id;
+    SheetBox sheet(m_session);
+    sheet.choose();
+    if (!sheet.hasFile())
+        return;
+    const auto taken = sheet.takeIn();
+    if (taken && *taken)
+        m_session.change(tr("Signed sheet added"), [&](Edit &edit) {
+            acts::attachSheet(edit, id, *taken);
+        });
+}
+
+void ClosingView::markStepDone(Id<Step> step)
+{
+    m_session.change(
+        tr("Step done: %1").arg(toQt(m_session.records()->find(step)->title)),
+        [&](Edit &edit) { edit.update(step, [&](Step &copy) { copy.done_on = edit.today(); }); });
+}
+
+void ClosingView::keyPressEvent(QKeyEvent *event)
+{
+    if (event->key() == Qt::Key_Escape)
+        Q_EMIT backWanted();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+void ClosingView::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    m_body->setDirection(event->size().width() < stackedBelow ? QBoxLayout::TopToBottom
+                                                              : QBoxLayout::LeftToRight);
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/closings/Mend.h"
+#include "ui/shell/Session.h"
+
+#include <QWidget>
+
+class QBoxLayout;
+class QCheckBox;
+class QLabel;
+class QPushButton;
+
+namespace lastrivet::ui {
+
+class ActForm;
+class CheckPanel;
+class CloseForm;
+class HoldPointPanel;
+class LedgerView;
+class ReasonForm;
+class SignOffForm;
+class StateBadge;
+
+/// One closing opened: every rule with what it looked at, its hold points, its list, its history,
+/// and what can be done now.
+class ClosingView final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ClosingView(Session &session, QWidget *parent = nullptr);
+
+    void show(Id<Closing> closing);
+    Id<Closing> shown() const { return m_closing; }
+    /// Looks again at records and answer.
+    void refresh();
+    LedgerView &ledger() const { return *m_ledger; }
+    void startSigning(Id<HoldPoint> point);
+    void startClosing();
+
+Q_SIGNALS:
+    void backWanted();
+    void visitWanted(lastrivet::Id<lastrivet::Closing> closing);
+    void packetWanted(lastrivet::Id<lastrivet::Closing> closing);
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
+
+private:
+    void build();
+    QWidget *buildHead();
+    QWidget *buildSide();
+    void connectParts();
+    void refreshHead(const Closing &closing, const readiness::ClosingAnswer &answer);
+    QString history(const Closing &closing) const;
+    void mend(Mend mend, RecordRef record);
+    void attachSheet(Id<HoldPoint> point);
+    void markStepDone(Id<Step> step);
+    void startForm(ActForm &form);
+    void leaveForm();
+
+    Session &m_session;
+    Id<Closing> m_closing;
+    QLabel *m_title;
+    QLabel *m_place;
+    StateBadge *m_badge;
+    QPushButton *m_close;
+    QPushButton *m_accept;
+    QPushButton *m_visit;
+    QPushButton *m_packet;
+    QCheckBox *m_onlyOpen;
+    LedgerView *m_ledger;
+    HoldPointPanel *m_points;
+    CheckPanel *m_checks;
+    QLabel *m_history;
+    SignOffForm *m_signOff;
+    CloseForm *m_closeForm;
+    ReasonForm *m_reason;
+    QBoxLayout *m_body;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shell/Page.h"
+
+class QLineEdit;
+class QPushButton;
+class QScrollArea;
+class QStackedWidget;
+
+namespace lastrivet::ui {
+
+class ActForm;
+class ClosingBoard;
+class ClosingView;
+class EmptyPlace;
+class NewClosingForm;
+class VisitForm;
+
+/// The closings: all of them by state, or one opened to its ledger; new ones, and visits.
+class ClosingsPage final : public Page {
+    Q_OBJECT
+
+public:
+    explicit ClosingsPage(Session &session, QWidget *parent = nullptr);
+
+    void showRecord(RecordRef record) override;
+    void startNew() override;
+    QWidget *firstFocus() override;
+
+    ClosingView &view() const { return *m_view; }
+    ClosingBoard &board() const { return *m_board; }
+    VisitForm &visit() const { return *m_visit; }
+    NewClosingForm &newClosing() const { return *m_new; }
+
+protected:
+    void recordsChanged(const ChangeNotice &notice) override;
+    void answerChanged() override;
+    void themeChanged() override;
+
+private:
+    QWidget *buildBoard();
+    QWidget *scrolled(ActForm &form);
+    void showBoard();
+    void showClosing(Id<Closing> closing);
+    void startVisit(Id<Closing> closing);
+    /// The closing that a hold point, check, signature or visit belongs to.
+    Id<Closing> closingOf(RecordRef record) const;
+    void refresh();
+
+    QStackedWidget *m_stack;
+    QLineEdit *m_filter;
+    QPushButton *m_add;
+    QPushButton *m_ask;
+    ClosingBoard *m_board;
+    EmptyPlace *m_empty;
+    QStackedWidget *m_boardOrEmpty;
+    ClosingView *m_view;
+    NewClosingForm *m_new;
+    VisitForm *m_visit;
+    QWidget *m_boardPlace;
+    QWidget *m_newPlace;
+    QWidget *m_visitPlace;
+    Id<Closing> m_pending;
+};
+
+} // namespace lastrivet::ui

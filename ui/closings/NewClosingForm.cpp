@@ -1,0 +1,185 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/NewClosingForm.h"
+
+#include "core/project/acts/ClosingUp.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListWidget>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int listHeight = 110;
+
+std::vector<const Component *> childrenOf(const Records &records, Id<Component> parent)
+{
+    std::vector<const Component *> children;
+    for (const Component &part : records.components) {
+        if (part.parent_id == parent && !part.withdrawn_on)
+            children.push_back(&part);
+    }
+    std::ranges::stable_sort(children, {}, [](const Component *part) {
+        return part->position.value_or(std::numeric_limits<std::int64_t>::max());
+    });
+    return children;
+}
+
+QString indented(const Component &part, int depth)
+{
+    const QString name = part.code.empty() ? toQt(part.name)
+                                           : QStringLiteral("%1  %2").arg(toQt(part.code),
+                                                                          toQt(part.name));
+    return QString(3 * depth, QLatin1Char(' ')) + name;
+}
+
+void addCheckable(QListWidget &list, const QString &words, qint64 data, bool isChecked)
+{
+    auto *item = new QListWidgetItem(words, &list);
+    item->setFlags(item->flags() | Qt::ItemIsUserCheckable);
+    item->setCheckState(isChecked ? Qt::Checked : Qt::Unchecked);
+    item->setData(Qt::UserRole, data);
+}
+
+} // namespace
+
+NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
+    : ActForm(tr("Make the closing"), parent)
+    , m_session(session)
+    , m_part(new QComboBox(this))
+    , m_title(new QLineEdit(this))
+    , m_encloses(new QListWidget(this))
+    , m_method(new QLineEdit(this))
+    , m_madeBy(new QComboBox(this))
+    , m_permanent(new QCheckBox(tr("opening it again would mean drilling, cutting, or breaking "
+                                   "glue or fabric"), this))
+    , m_aircraft(new QCheckBox(tr("this is the end of the whole aircraft, before the final "
+                                  "inspection and first flight"), this))
+    , m_lists(new QListWidget(this))
+{
+    setTitle(tr("A closing is the act after which a region can no longer be seen or reached."));
+    m_madeBy->addItems({tr("the builder"), tr("an earlier builder"), tr("the factory")});
+    m_encloses->setMaximumHeight(listHeight);
+    m_lists->setMaximumHeight(listHeight);
+    addField(tr("Part"), m_part);
+    addField(tr("Title"), m_title);
+    addField(tr("Hides"), m_encloses);
+    addField(tr("How"), m_method);
+    addField(tr("Closed by"), m_madeBy);
+    addWide(m_permanent);
+    addWide(m_aircraft);
+    addField(tr("Inspector's lists"), m_lists);
+    m_method->setPlaceholderText(tr("riveted, bonded, covered …"));
+    connect(m_part, &QComboBox::currentIndexChanged, this, &NewClosingForm::fillEnclosed);
+    connect(m_encloses, &QListWidget::itemChanged, this, &NewClosingForm::fillLists);
+}
+
+void NewClosingForm::start(Id<Component> part)
+{
+    fillParts();
+    m_part->setCurrentIndex(std::max(0, m_part->findData(qlonglong(part.value()))));
+    m_title->clear();
+    m_method->clear();
+    m_madeBy->setCurrentIndex(0);
+    m_permanent->setChecked(true);
+    m_aircraft->setChecked(false);
+    fillEnclosed();
+    hint({});
+    m_part->setFocus();
+}
+
+void NewClosingForm::fillParts()
+{
+    const QSignalBlocker quiet(m_part);
+    m_part->clear();
+    addInner({}, 0);
+}
+
+void NewClosingForm::addInner(Id<Component> parent, int depth)
+{
+    for (const Component *part : childrenOf(*m_session.records(), parent)) {
+        m_part->addItem(indented(*part, depth), qlonglong(part->id.value()));
+        addInner(part->id, depth + 1);
+    }
+}
+
+Id<Component> NewClosingForm::part() const
+{
+    return Id<Component>{m_part->currentData().toLongLong()};
+}
+
+void NewClosingForm::fillEnclosed()
+{
+    const auto records = m_session.records();
+    {
+        const QSignalBlocker quiet(m_encloses);
+        m_encloses->clear();
+        for (const Component *inner : childrenOf(*records, part()))
+            addCheckable(*m_encloses, indented(*inner, 0), inner->id.value(), true);
+        if (const Component *itself = records->find(part()); itself && m_encloses->count() == 0)
+            addCheckable(*m_encloses, indented(*itself, 0), itself->id.value(), true);
+    }
+    fillLists();
+}
+
+void NewClosingForm::fillLists()
+{
+    const auto records = m_session.records();
+    const auto &profile = m_session.project().profile();
+    m_lists->clear();
+    for (const auto *list : acts::fittingChecklists(*records, profile, typed()))
+        addCheckable(*m_lists,
+                     tr("%1 (%n lines)", nullptr, int(list->items.size())).arg(toQt(list->title)),
+                     list - profile.checklists.data(), true);
+}
+
+Closing NewClosingForm::typed() const
+{
+    Closing closing;
+    closing.component_id = part();
+    closing.title = toStd(m_title->text());
+    closing.method = toStd(m_method->text());
+    closing.permanent = m_permanent->isChecked();
+    closing.made_by = MadeBy(m_madeBy->currentIndex());
+    closing.scope = m_aircraft->isChecked() ? ClosingScope::Aircraft : ClosingScope::Region;
+    for (int row = 0; row < m_encloses->count(); ++row) {
+        const auto *item = m_encloses->item(row);
+        if (item->checkState() == Qt::Checked)
+            closing.encloses.emplace_back(item->data(Qt::UserRole).toLongLong());
+    }
+    std::ranges::sort(closing.encloses);
+    return closing;
+}
+
+bool NewClosingForm::perform()
+{
+    const Closing closing = typed();
+    if (!closing.component_id || closing.title.empty()) {
+        hint(tr("It needs a part, and a title such as “Left wing, upper skin”."));
+        m_title->setFocus();
+        return false;
+    }
+    std::vector<const Profile::Checklist *> lists;
+    const auto &profile = m_session.project().profile();
+    for (int row = 0; row < m_lists->count(); ++row) {
+        const auto *item = m_lists->item(row);
+        if (item->checkState() == Qt::Checked)
+            lists.push_back(&profile.checklists[item->data(Qt::UserRole).toULongLong()]);
+    }
+    Id<Closing> id;
+    const bool isMade =
+        m_session.change(tr("New closing: %1").arg(toQt(closing.title)),
+                         [&](Edit &edit) { id = acts::addClosing(edit, closing, lists); });
+    if (isMade)
+        Q_EMIT made(id);
+    return isMade;
+}
+
+} // namespace lastrivet::ui

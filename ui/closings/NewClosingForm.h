@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Closing.h"
+#include "ui/widgets/ActForm.h"
+
+#include <vector>
+
+class QCheckBox;
+class QComboBox;
+class QLineEdit;
+class QListWidget;
+
+namespace lastrivet::ui {
+
+class Session;
+
+/// Makes a closing, with the hold points of the profile and the inspector's lists that fit.
+class NewClosingForm final : public ActForm {
+    Q_OBJECT
+
+public:
+    explicit NewClosingForm(Session &session, QWidget *parent = nullptr);
+
+    void start(Id<Component> part = {});
+
+Q_SIGNALS:
+    void made(lastrivet::Id<lastrivet::Closing> closing);
+
+protected:
+    bool perform() override;
+
+private:
+    void fillParts();
+    void fillEnclosed();
+    void fillLists();
+    void addInner(Id<Component> parent, int depth);
+    Closing typed() const;
+    Id<Component> part() const;
+
+    Session &m_session;
+    QComboBox *m_part;
+    QLineEdit *m_title;
+    QListWidget *m_encloses;
+    QLineEdit *m_method;
+    QComboBox *m_madeBy;
+    QCheckBox *m_permanent;
+    QCheckBox *m_aircraft;
+    QListWidget *m_lists;
+};
+
+} // namespace lastrivet::ui

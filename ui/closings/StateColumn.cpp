@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/StateColumn.h"
+
+#include "ui/shell/Theme.h"
+#include "ui/widgets/Marks.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+StateColumn::StateColumn(const Theme &theme, std::optional<readiness::State> state, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_state(state)
+    , m_mark(new QLabel(this))
+    , m_words(new QLabel(this))
+    , m_list(new RowListView(theme,
+                             stateWords(state.value_or(readiness::State::Hold), state.has_value()),
+                             this))
+{
+    m_words->setWordWrap(true);
+    m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_words->setMinimumHeight(2 * fontMetrics().height() + 4);
+    m_list->setTitleLines(3);
+    auto *head = new QHBoxLayout;
+    head->setSpacing(6);
+    head->addWidget(m_mark, 0, Qt::AlignTop);
+    head->addWidget(m_words, 1);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(Theme::space);
+    layout->addLayout(head);
+    layout->addWidget(m_list);
+    layout->addStretch(1);
+    connect(m_list, &RowListView::chosen, this, &StateColumn::chosen);
+    setTheme();
+}
+
+void StateColumn::setTheme()
+{
+    const Colours &colours = m_theme.colours();
+    const auto state = m_state.value_or(readiness::State::Hold);
+    m_mark->setPixmap(m_theme
+                          .icon(stateIcon(state, m_state.has_value()),
+                                m_state ? colours.state(state) : colours.notBegun)
+                          .pixmap(QSize(20, 20), devicePixelRatioF()));
+}
+
+void StateColumn::setRows(std::vector<ListRow> rows)
+{
+    const auto state = m_state.value_or(readiness::State::Hold);
+    m_words->setText(QStringLiteral("%1  %2")
+                         .arg(stateWords(state, m_state.has_value()))
+                         .arg(rows.size()));
+    m_list->setRows(std::move(rows));
+    setVisible(count() > 0);
+}
+
+int StateColumn::count() const
+{
+    return m_list->rows().rowCount();
+}
+
+} // namespace lastrivet::ui

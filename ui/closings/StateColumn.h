@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/readiness/Answer.h"
+#include "ui/widgets/RowListModel.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace lastrivet::ui {
+
+class RowListView;
+class Theme;
+
+/// The closings in one state, under its shape and word.
+class StateColumn final : public QWidget {
+    Q_OBJECT
+
+public:
+    /// Not begun when `state` is empty.
+    StateColumn(const Theme &theme, std::optional<readiness::State> state,
+                QWidget *parent = nullptr);
+
+    void setRows(std::vector<ListRow> rows);
+    RowListView &list() const { return *m_list; }
+    int count() const;
+    void setTheme();
+
+Q_SIGNALS:
+    void chosen(lastrivet::RecordRef record);
+
+private:
+    const Theme &m_theme;
+    std::optional<readiness::State> m_state;
+    QLabel *m_mark;
+    QLabel *m_words;
+    RowListView *m_list;
+};
+
+} // namespace lastrivet::ui

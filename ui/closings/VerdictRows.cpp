@@ -1,0 +1,124 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/VerdictRows.h"
+
+#include "ui/closings/ClosingWords.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// True when the readiness answer still wants a word from outside at this hold point.
+bool isWanted(const readiness::Answer &answer, const HoldPoint &point)
+{
+    const auto *closing = answer.closing(point.closing_id);
+    return closing && std::ranges::any_of(closing->blockers, [&](const readiness::Blocker &blocker) {
+        return blocker.record == RecordRef{RecordType::HoldPoint, point.id.value()} &&
+               (blocker.rule == readiness::Rule::UnsignedHoldPoint ||
+                blocker.rule == readiness::Rule::OutdatedSignOff);
+    });
+}
+
+bool isOpen(const readiness::ClosingAnswer *answer)
+{
+    return answer && answer->begun && answer->state != readiness::State::Closed &&
+           answer->state != readiness::State::ClosedEarly;
+}
+
+} // namespace
+
+VerdictRows::VerdictRows(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_layout(new QGridLayout(this))
+{
+    m_layout->setContentsMargins(0, 0, 0, 0);
+    m_layout->setColumnStretch(0, 1);
+}
+
+void VerdictRows::start(Id<Closing> closing)
+{
+    m_rows.clear();
+    clearLayout(*m_layout);
+    const auto records = m_session.records();
+    const auto answer = m_session.answer();
+    for (const HoldPoint &point : records->hold_points) {
+        if (point.withdrawn_on || point.waived_on || point.signer_role == SignerRole::Builder)
+            continue;
+        const bool isOwn = point.closing_id == closing;
+        if (isOwn || (isOpen(answer->closing(point.closing_id)) && isWanted(*answer, point)))
+            addRow(point, isOwn);
+    }
+    if (m_rows.empty())
+        m_layout->addWidget(
+            new QLabel(tr("No hold point waits for an inspector or adviser."), this), 0, 0);
+}
+
+void VerdictRows::addRow(const HoldPoint &point, bool isChosen)
+{
+    const QString name = holdPointName(*m_session.records(), point);
+    Row row{point.id, new QCheckBox(name, this), new QComboBox(this)};
+    row.box->setChecked(isChosen);
+    offerResults(*row.result);
+    row.result->setAccessibleName(tr("Result for %1").arg(name));
+    row.result->setEnabled(isChosen);
+    const int line = int(m_rows.size());
+    m_layout->addWidget(row.box, line, 0);
+    m_layout->addWidget(row.result, line, 1);
+    connect(row.box, &QCheckBox::toggled, row.result, &QWidget::setEnabled);
+    connect(row.box, &QCheckBox::toggled, this, &VerdictRows::chosenChanged);
+    m_rows.push_back(row);
+}
+
+void VerdictRows::setAsking(bool isAsking)
+{
+    for (const Row &row : m_rows)
+        row.result->setVisible(!isAsking);
+}
+
+IdSet<HoldPoint> VerdictRows::chosen() const
+{
+    IdSet<HoldPoint> ids;
+    for (const Row &row : m_rows) {
+        if (row.box->isChecked())
+            ids.push_back(row.point);
+    }
+    return ids;
+}
+
+std::vector<acts::Verdict> VerdictRows::verdicts() const
+{
+    std::vector<acts::Verdict> said;
+    for (const Row &row : m_rows) {
+        if (row.box->isChecked())
+            said.push_back({row.point, SignOffResult(row.result->currentData().toInt()), {}});
+    }
+    return said;
+}
+
+SignerRole VerdictRows::role() const
+{
+    SignerRole highest = SignerRole::Adviser;
+    for (const auto id : chosen())
+        highest = std::max(highest, m_session.records()->find(id)->signer_role);
+    return highest;
+}
+
+InspectionKind VerdictRows::kind() const
+{
+    const auto points = chosen();
+    return points.empty() ? InspectionKind::WorkshopVisit
+                          : acts::visitFor(m_session.records()->find(points.front())->kind);
+}
+
+} // namespace lastrivet::ui

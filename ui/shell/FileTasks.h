@@ -1,0 +1,23 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+namespace lastrivet::ui {
+
+class Session;
+
+// What the file menu does with an open project.
+namespace tasks {
+
+/// Brings in the records of an interchange file, all of them or none.
+void importInto(Session &session, const QString &file);
+/// Writes all records to an interchange file.
+void exportTo(Session &session, const QString &file);
+/// Looks the whole project over on a worker, and says what was found.
+void verify(Session &session);
+
+} // namespace tasks
+
+} // namespace lastrivet::ui

@@ -1,0 +1,169 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/Finder.h"
+
+#include "core/base/Error.h"
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/ProjectView.h"
+#include "ui/shell/Theme.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QAction>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int widest = 620;
+constexpr std::size_t mostRecords = 12;
+// Pages and commands have no record; these ids tell them apart from records of type project.
+constexpr std::int64_t firstPage = -1;
+constexpr std::int64_t firstCommand = -1000;
+
+} // namespace
+
+Finder::Finder(const Theme &theme, QWidget *parent)
+    : QFrame(parent)
+    , m_list(new RowListView(theme, tr("Found"), this))
+    , m_line(new QLineEdit(this))
+{
+    setFrameShape(QFrame::StyledPanel);
+    setAutoFillBackground(true);
+    m_line->setPlaceholderText(tr("Find a record, a page, a command"));
+    m_line->setAccessibleName(tr("Find"));
+    m_line->installEventFilter(this);
+    m_list->setFocusPolicy(Qt::NoFocus);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(8, 8, 8, 8);
+    layout->addWidget(m_line);
+    layout->addWidget(m_list);
+    connect(m_line, &QLineEdit::textChanged, this, &Finder::find);
+    connect(m_list, &RowListView::chosen, this, [this] { choose(m_list->currentIndex().row()); });
+    hide();
+}
+
+void Finder::open(ProjectView &view, const std::vector<QAction *> &commands)
+{
+    m_view = &view;
+    m_commands = commands;
+    m_line->clear();
+    find();
+    show();
+    raise();
+    m_line->setFocus();
+}
+
+bool Finder::fits(const QString &words) const
+{
+    const auto wanted = m_line->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    return !wanted.isEmpty() && std::ranges::all_of(wanted, [&](const QString &word) {
+        return words.contains(word, Qt::CaseInsensitive);
+    });
+}
+
+void Finder::addPages(std::vector<ListRow> &rows) const
+{
+    for (const PageDescription &page : pageList()) {
+        if (!fits(page.name()) && !m_line->text().isEmpty())
+            continue;
+        ListRow row{{RecordType::Project, firstPage - std::int64_t(page.id)}, page.name()};
+        row.figure = tr("page, Ctrl+%1").arg(int(page.id) + 1);
+        row.icon = page.icon;
+        rows.push_back(std::move(row));
+    }
+}
+
+void Finder::addCommands(std::vector<ListRow> &rows) const
+{
+    for (std::size_t i = 0; i < m_commands.size(); ++i) {
+        const QString words = m_commands[i]->iconText();
+        if (!m_commands[i]->isEnabled() || !fits(words))
+            continue;
+        ListRow row{{RecordType::Project, firstCommand - std::int64_t(i)}, words};
+        row.figure = m_commands[i]->shortcut().toString(QKeySequence::NativeText);
+        row.icon = QStringLiteral("actions/edit");
+        rows.push_back(std::move(row));
+    }
+}
+
+void Finder::addRecords(std::vector<ListRow> &rows) const
+{
+    const QString words = m_line->text().trimmed();
+    if (words.isEmpty())
+        return;
+    try {
+        for (const SearchHit &hit : m_view->session().project().search(toStd(words), mostRecords)) {
+            ListRow row{hit.record, toQt(hit.title)};
+            row.detail = toQt(hit.snippet);
+            row.figure = recordsTitle(hit.record.type);
+            row.icon = pageList()[std::size_t(pageFor(hit.record.type))].icon;
+            rows.push_back(std::move(row));
+        }
+    } catch (const Fault &fault) {
+        m_view->session().complain(toQt(fault.what()));
+    }
+}
+
+void Finder::find()
+{
+    std::vector<ListRow> rows;
+    addPages(rows);
+    addCommands(rows);
+    addRecords(rows);
+    m_list->setRows(std::move(rows));
+    if (m_list->rows().rowCount() > 0)
+        m_list->setCurrentIndex(m_list->model()->index(0, 0));
+    const QSize room = parentWidget()->size();
+    setFixedWidth(std::min(widest, room.width() - 32));
+    setFixedHeight(std::min(m_line->sizeHint().height() + m_list->sizeHint().height() + 32,
+                            room.height() - 80));
+    move((room.width() - width()) / 2, 48);
+}
+
+void Finder::choose(int row)
+{
+    if (row < 0)
+        return;
+    const RecordRef record = m_list->rows().row(row).record;
+    ProjectView *view = m_view;
+    hide();
+    if (record.id > 0)
+        view->goTo(record);
+    else if (record.id <= firstCommand)
+        m_commands[std::size_t(firstCommand - record.id)]->trigger();
+    else
+        view->open(PageId(firstPage - record.id));
+}
+
+bool Finder::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::FocusOut && isVisible()) {
+        hide();
+        return false;
+    }
+    if (event->type() != QEvent::KeyPress)
+        return QFrame::eventFilter(watched, event);
+    const int key = static_cast<QKeyEvent *>(event)->key();
+    const int row = m_list->currentIndex().row();
+    const int step = key == Qt::Key_Down ? 1 : key == Qt::Key_Up ? -1 : 0;
+    if (step != 0) {
+        const int next = std::clamp(row + step, 0, std::max(0, m_list->rows().rowCount() - 1));
+        m_list->setCurrentIndex(m_list->model()->index(next, 0));
+    } else if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+        choose(row);
+    } else if (key == Qt::Key_Escape) {
+        hide();
+        m_view->focusPage();
+    } else {
+        return false;
+    }
+    return true;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,127 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/MainWindow.h"
+
+#include "ui/shell/NewProjectForm.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/ProjectView.h"
+#include "ui/shell/ShortcutSheet.h"
+#include "ui/shell/StartPage.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+#include <QSettings>
+
+// The menus of the main window; every command has a name, and most have a key.
+namespace lastrivet::ui {
+
+namespace {
+
+const auto themeKey = QStringLiteral("theme");
+
+} // namespace
+
+QAction *MainWindow::add(QMenu &menu, const QString &words, const QKeySequence &keys,
+                         const std::function<void()> &act, bool needsProject)
+{
+    auto *action = menu.addAction(words);
+    action->setShortcut(keys);
+    connect(action, &QAction::triggered, this, [act] { act(); });
+    m_commands.push_back(action);
+    if (needsProject)
+        m_projectActions.push_back(action);
+    return action;
+}
+
+void MainWindow::buildFileMenu()
+{
+    QMenu &menu = *menuBar()->addMenu(tr("&File"));
+    add(menu, tr("&New project"), {}, [this] {
+        closeProject();
+        m_start->startNew();
+    }, false);
+    add(menu, tr("&Open a project folder…"), QKeySequence::Open, [this] { browse(); }, false);
+    m_recentMenu = menu.addMenu(tr("Open &again"));
+    connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+    menu.addSeparator();
+    add(menu, tr("&Import records…"), {}, [this] { importFile(); });
+    add(menu, tr("&Export records…"), {}, [this] { exportFile(); });
+    add(menu, tr("&Verify records and files"), {}, [this] { verifyProject(); });
+    menu.addSeparator();
+    add(menu, tr("&Close the project"), QKeySequence::Close, [this] { closeProject(); });
+    add(menu, tr("&Quit"), QKeySequence::Quit, [this] { close(); }, false);
+}
+
+void MainWindow::buildEditMenu()
+{
+    QMenu &menu = *menuBar()->addMenu(tr("&Edit"));
+    m_undo = add(menu, tr("&Undo"), QKeySequence::Undo, [this] { m_view->session().undo(); });
+    m_redo = add(menu, tr("&Redo"), QKeySequence::Redo, [this] { m_view->session().redo(); });
+    menu.addSeparator();
+    add(menu, tr("New &squawk"), QKeySequence::New, [this] { m_view->startSquawk(); });
+    add(menu, tr("New on this &page"), Qt::CTRL | Qt::SHIFT | Qt::Key_N,
+        [this] { m_view->page(m_view->current()).startNew(); });
+    menu.addSeparator();
+    add(menu, tr("&Find…"), Qt::CTRL | Qt::Key_K, [this] { openFinder(); });
+}
+
+void MainWindow::buildGoMenu()
+{
+    QMenu &menu = *menuBar()->addMenu(tr("&Go"));
+    for (const PageDescription &page : pageList()) {
+        const auto keys = QKeySequence(Qt::CTRL | Qt::Key(int(Qt::Key_1) + int(page.id)));
+        auto *action = add(menu, page.name(), keys, [this, id = page.id] { m_view->open(id); });
+        action->setIcon(m_surroundings.theme.icon(page.icon));
+        // The finder lists pages by itself.
+        m_commands.pop_back();
+    }
+}
+
+void MainWindow::buildViewMenu()
+{
+    QMenu &menu = *menuBar()->addMenu(tr("&View"));
+    m_surroundings.theme.choose(
+        Theme::Choice(m_surroundings.settings.value(themeKey).toInt()));
+    auto *group = new QActionGroup(this);
+    addThemeChoice(menu, tr("As the &system"), Theme::Choice::System);
+    addThemeChoice(menu, tr("&Light"), Theme::Choice::Light);
+    addThemeChoice(menu, tr("&Dark"), Theme::Choice::Dark);
+    for (QAction *action : menu.actions())
+        group->addAction(action);
+    menu.addSeparator();
+    add(menu, tr("&Full screen"), Qt::CTRL | Qt::Key_F11, [this] {
+        setWindowState(windowState() ^ Qt::WindowFullScreen);
+    }, false);
+}
+
+void MainWindow::addThemeChoice(QMenu &menu, const QString &words, Theme::Choice choice)
+{
+    auto *action = add(menu, words, {}, [this, choice] {
+        m_surroundings.theme.choose(choice);
+        m_surroundings.settings.setValue(themeKey, int(choice));
+    }, false);
+    action->setCheckable(true);
+    action->setChecked(m_surroundings.theme.choice() == choice);
+}
+
+void MainWindow::buildHelpMenu()
+{
+    QMenu &menu = *menuBar()->addMenu(tr("&Help"));
+    add(menu, tr("&Keys"), QKeySequence::HelpContents, [this] { m_sheet->open(m_commands); }, false);
+}
+
+void MainWindow::fillRecent()
+{
+    m_recentMenu->clear();
+    for (const QString &folder : m_recent.folders()) {
+        auto *action = m_recentMenu->addAction(QFileInfo(folder).completeBaseName());
+        action->setToolTip(folder);
+        connect(action, &QAction::triggered, this, [this, folder] { openFolder(folder); });
+    }
+    m_recentMenu->setEnabled(!m_recentMenu->isEmpty());
+}
+
+} // namespace lastrivet::ui

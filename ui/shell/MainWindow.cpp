@@ -1,0 +1,167 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/MainWindow.h"
+
+#include "core/base/Error.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/FileTasks.h"
+#include "ui/shell/Finder.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/ProjectView.h"
+#include "ui/shell/ShortcutSheet.h"
+#include "ui/shell/StartPage.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QSettings>
+#include <QStackedWidget>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int minuteMilliseconds = 60000;
+const auto placeKey = QStringLiteral("window");
+
+} // namespace
+
+MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
+    : QMainWindow(parent)
+    , m_surroundings(surroundings)
+    , m_recent(surroundings.settings)
+    , m_stack(new QStackedWidget(this))
+    , m_start(new StartPage(surroundings.theme, surroundings.clock, this))
+    , m_finder(new Finder(surroundings.theme, this))
+    , m_sheet(new ShortcutSheet(this))
+{
+    setWindowTitle(tr("Lastrivet"));
+    setWindowIcon(QIcon(QStringLiteral(":/icons/lastrivet.svg")));
+    setCentralWidget(m_stack);
+    setMinimumSize(480, 320);
+    m_stack->addWidget(m_start);
+    buildFileMenu();
+    buildEditMenu();
+    buildGoMenu();
+    buildViewMenu();
+    buildHelpMenu();
+    connect(m_start, &StartPage::folderWanted, this, &MainWindow::openFolder);
+    connect(m_start, &StartPage::browseWanted, this, &MainWindow::browse);
+    connect(&m_clockTimer, &QTimer::timeout, this, [this] {
+        if (m_view)
+            m_view->session().lookAtClock();
+    });
+    m_clockTimer.start(minuteMilliseconds);
+    restorePlace();
+    closeProject();
+}
+
+MainWindow::~MainWindow()
+{
+    delete m_view;
+}
+
+void MainWindow::restorePlace()
+{
+    resize(1280, 800);
+    restoreGeometry(m_surroundings.settings.value(placeKey).toByteArray());
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    m_surroundings.settings.setValue(placeKey, saveGeometry());
+    closeProject();
+    event->accept();
+}
+
+bool MainWindow::openFolder(const QString &folder)
+{
+    std::unique_ptr<Session> session;
+    try {
+        session = std::make_unique<Session>(
+            Project::open(toPath(folder), {&m_surroundings.clock, {}}), m_surroundings.executor,
+            m_surroundings.theme);
+    } catch (const Fault &fault) {
+        closeProject();
+        m_start->complain(toQt(fault.what()));
+        return false;
+    }
+    closeProject();
+    m_view = new ProjectView(std::move(session), m_stack);
+    m_stack->addWidget(m_view);
+    m_stack->setCurrentWidget(m_view);
+    const Session &opened = m_view->session();
+    setWindowTitle(tr("%1 – Lastrivet").arg(toQt(opened.records()->project.name)));
+    m_recent.add(QFileInfo(folder).absoluteFilePath());
+    connect(&opened, &Session::changed, this, &MainWindow::updateActions);
+    updateActions();
+    m_view->focusPage();
+    return true;
+}
+
+void MainWindow::closeProject()
+{
+    m_finder->hide();
+    delete m_view;
+    m_view = nullptr;
+    setWindowTitle(tr("Lastrivet"));
+    m_start->complain({});
+    m_start->setRecent(m_recent);
+    m_stack->setCurrentWidget(m_start);
+    updateActions();
+}
+
+void MainWindow::browse()
+{
+    const QString folder = QFileDialog::getExistingDirectory(this, tr("Open a project folder"));
+    if (!folder.isEmpty())
+        openFolder(folder);
+}
+
+void MainWindow::setDemo(const QString &folder)
+{
+    m_start->setDemo(folder);
+}
+
+void MainWindow::openFinder()
+{
+    if (m_view)
+        m_finder->open(*m_view, m_commands);
+}
+
+void MainWindow::updateActions()
+{
+    for (QAction *action : m_projectActions)
+        action->setEnabled(m_view != nullptr);
+    const bool isWritable = m_view && !m_view->session().isReadOnly();
+    const auto undo = isWritable ? m_view->session().project().undoLabel() : std::nullopt;
+    const auto redo = isWritable ? m_view->session().project().redoLabel() : std::nullopt;
+    m_undo->setEnabled(undo.has_value());
+    m_undo->setText(undo ? tr("&Undo: %1").arg(toQt(*undo)) : tr("&Undo"));
+    m_redo->setEnabled(redo.has_value());
+    m_redo->setText(redo ? tr("&Redo: %1").arg(toQt(*redo)) : tr("&Redo"));
+}
+
+void MainWindow::importFile()
+{
+    const QString file = QFileDialog::getOpenFileName(this, tr("Import records"), {},
+                                                      tr("Records (*.json);;All files (*)"));
+    if (!file.isEmpty())
+        tasks::importInto(m_view->session(), file);
+}
+
+void MainWindow::exportFile()
+{
+    const QString file = QFileDialog::getSaveFileName(this, tr("Export records"), {},
+                                                      tr("Records (*.json)"));
+    if (!file.isEmpty())
+        tasks::exportTo(m_view->session(), file);
+}
+
+void MainWindow::verifyProject()
+{
+    tasks::verify(m_view->session());
+}
+
+} // namespace lastrivet::ui

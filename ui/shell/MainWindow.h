@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Clock.h"
+#include "ui/shell/Executor.h"
+#include "ui/shell/RecentProjects.h"
+#include "ui/shell/Theme.h"
+
+#include <QMainWindow>
+#include <QTimer>
+
+#include <functional>
+
+#include <vector>
+
+class QAction;
+class QMenu;
+class QSettings;
+class QStackedWidget;
+
+namespace lastrivet::ui {
+
+class Finder;
+class ProjectView;
+class ShortcutSheet;
+class StartPage;
+
+/// The window: a project, or the start page while none is open; menus, keys, and its own state.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+
+public:
+    /// What the window is given; all of it outlives the window.
+    struct Surroundings {
+        QSettings &settings;
+        Executor &executor;
+        Theme &theme;
+        const Clock &clock;
+    };
+
+    explicit MainWindow(const Surroundings &surroundings, QWidget *parent = nullptr);
+    ~MainWindow() override;
+
+    /// Opens a project folder; false when it cannot be, which the start page says.
+    bool openFolder(const QString &folder);
+    void closeProject();
+    /// Null while no project is open.
+    ProjectView *view() const { return m_view; }
+    StartPage &startPage() const { return *m_start; }
+    Finder &finder() const { return *m_finder; }
+    void openFinder();
+    /// Where the demo lies; the start page offers it.
+    void setDemo(const QString &folder);
+
+protected:
+    void closeEvent(QCloseEvent *event) override;
+
+private:
+    void buildFileMenu();
+    void buildEditMenu();
+    void buildGoMenu();
+    void buildViewMenu();
+    void buildHelpMenu();
+    QAction *add(QMenu &menu, const QString &words, const QKeySequence &keys,
+                 const std::function<void()> &act, bool needsProject = true);
+    void addThemeChoice(QMenu &menu, const QString &words, Theme::Choice choice);
+    void fillRecent();
+    void browse();
+    void importFile();
+    void exportFile();
+    void verifyProject();
+    void updateActions();
+    void restorePlace();
+
+    Surroundings m_surroundings;
+    RecentProjects m_recent;
+    QStackedWidget *m_stack;
+    StartPage *m_start;
+    ProjectView *m_view = nullptr;
+    Finder *m_finder;
+    ShortcutSheet *m_sheet;
+    QMenu *m_recentMenu = nullptr;
+    QAction *m_undo = nullptr;
+    QAction *m_redo = nullptr;
+    std::vector<QAction *> m_commands;
+    std::vector<QAction *> m_projectActions;
+    QTimer m_clockTimer;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/StartPage.h"
+
+#include "ui/shell/NewProjectForm.h"
+#include "ui/shell/RecentProjects.h"
+#include "ui/shell/Theme.h"
+#include "ui/widgets/Layouts.h"
+
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QLabel *sentence(const QString &words, QWidget *parent)
+{
+    auto *label = new QLabel(words, parent);
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
+    : QWidget(parent)
+    , m_complaint(sentence({}, this))
+    , m_demoPlace(new QWidget(this))
+    , m_recent(new QVBoxLayout)
+    , m_form(new NewProjectForm(clock, this))
+{
+    auto *title = new QLabel(tr("Lastrivet"), this);
+    title->setFont(theme.font(4));
+    m_complaint->hide();
+    auto *open = new QPushButton(tr("Open a project folder…"), this);
+    auto *demo = new QPushButton(tr("Open the demo"), m_demoPlace);
+    auto *demoLayout = new QVBoxLayout(m_demoPlace);
+    demoLayout->setContentsMargins(0, 0, 0, 0);
+    demoLayout->addWidget(sentence(tr("An invented aeroplane, two and a half years in, to look "
+                                      "around and try everything."), m_demoPlace));
+    demoLayout->addWidget(demo, 0, Qt::AlignLeft);
+    auto *left = new QVBoxLayout;
+    left->setSpacing(12);
+    left->addWidget(title);
+    left->addWidget(sentence(tr("What was built, what was found, what must stay open, and who "
+                                "signed: the records of one aircraft, in one folder."), this));
+    left->addWidget(m_complaint);
+    left->addLayout(m_recent);
+    left->addWidget(open, 0, Qt::AlignLeft);
+    left->addWidget(m_demoPlace);
+    left->addStretch(1);
+    auto *right = new QVBoxLayout;
+    right->addWidget(m_form);
+    right->addStretch(1);
+    auto *inner = new QWidget;
+    auto *columns = new QHBoxLayout(inner);
+    columns->setContentsMargins(48, 48, 48, 24);
+    columns->setSpacing(48);
+    columns->addLayout(left, 1);
+    columns->addLayout(right, 1);
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(inner);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(scroll);
+    connect(open, &QPushButton::clicked, this, &StartPage::browseWanted);
+    connect(demo, &QPushButton::clicked, this, [this] { Q_EMIT folderWanted(m_demo); });
+    connect(m_form, &NewProjectForm::made, this, &StartPage::folderWanted);
+    setDemo({});
+}
+
+void StartPage::setRecent(const RecentProjects &recent)
+{
+    clearLayout(*m_recent);
+    const QStringList folders = recent.folders();
+    if (!folders.isEmpty())
+        m_recent->addWidget(heading(tr("Open again"), this));
+    for (const QString &folder : folders) {
+        auto *button = new QPushButton(QFileInfo(folder).completeBaseName(), this);
+        button->setToolTip(folder);
+        m_recent->addWidget(button, 0, Qt::AlignLeft);
+        connect(button, &QPushButton::clicked, this,
+                [this, folder] { Q_EMIT folderWanted(folder); });
+    }
+}
+
+void StartPage::setDemo(const QString &folder)
+{
+    m_demo = folder;
+    m_demoPlace->setVisible(!folder.isEmpty());
+}
+
+void StartPage::complain(const QString &words)
+{
+    m_complaint->setText(words);
+    m_complaint->setVisible(!words.isEmpty());
+}
+
+void StartPage::startNew()
+{
+    m_form->start();
+}
+
+} // namespace lastrivet::ui

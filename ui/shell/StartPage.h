@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Clock.h"
+
+#include <QWidget>
+
+class QLabel;
+class QVBoxLayout;
+
+namespace lastrivet::ui {
+
+class NewProjectForm;
+class RecentProjects;
+class Theme;
+
+/// Stands in the window while no project is open: open one, try the demo, make a new one.
+class StartPage final : public QWidget {
+    Q_OBJECT
+
+public:
+    StartPage(const Theme &theme, const Clock &clock, QWidget *parent = nullptr);
+
+    void setRecent(const RecentProjects &recent);
+    /// Empty hides the demo.
+    void setDemo(const QString &folder);
+    void complain(const QString &sentence);
+    void startNew();
+    NewProjectForm &form() const { return *m_form; }
+
+Q_SIGNALS:
+    void folderWanted(const QString &folder);
+    void browseWanted();
+
+private:
+    QString m_demo;
+    QLabel *m_complaint;
+    QWidget *m_demoPlace;
+    QVBoxLayout *m_recent;
+    NewProjectForm *m_form;
+};
+
+} // namespace lastrivet::ui
