@@ -33,8 +33,9 @@ constexpr int singleColumnBelow = 700;
 std::size_t columnOf(const readiness::ClosingAnswer &answer)
 {
     const bool isClosed = answer.state == State::Closed || answer.state == State::ClosedEarly;
-    const auto state = answer.begun || isClosed ? std::optional(answer.state) : std::nullopt;
-    return std::size_t(std::ranges::find(columnOrder, state) - columnOrder.begin());
+    if (!answer.begun && !isClosed)
+        return columnOrder.size() - 1;
+    return std::size_t(std::ranges::find(columnOrder, answer.state) - columnOrder.begin());
 }
 
 std::int64_t count(const readiness::ClosingAnswer &answer, readiness::Weight weight)

@@ -182,8 +182,11 @@ void ClosingsPage::refresh()
     m_view->refresh();
 }
 
-void ClosingsPage::recordsChanged(const ChangeNotice &)
+void ClosingsPage::recordsChanged(const ChangeNotice &notice)
 {
+    // Undo may have taken the opened closing away.
+    if (m_view->shown() && !notice.after->findLive(m_view->shown()))
+        showBoard();
     refresh();
 }
 

@@ -29,6 +29,7 @@ RailButton::RailButton(const Theme &theme, const QString &icon, const QString &w
     setAccessibleName(words);
     setCheckable(true);
     setFocusPolicy(Qt::TabFocus);
+    setAttribute(Qt::WA_Hover);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
 }
 

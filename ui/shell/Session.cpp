@@ -14,6 +14,7 @@ Session::Session(std::unique_ptr<Project> project, Executor &executor, Theme &th
     , m_project(std::move(project))
     , m_executor(executor)
     , m_theme(theme)
+    , m_profile(std::make_shared<Profile>(m_project->profile()))
     , m_records(m_project->records())
     , m_answer(std::make_shared<readiness::Answer>(
           readiness::readiness(*m_records, m_project->profile(), m_project->today())))
@@ -41,11 +42,10 @@ void Session::startAnswer()
         return;
     m_isAnswering = true;
     const auto records = m_records;
-    const auto profile = std::make_shared<Profile>(m_project->profile());
     const auto answer = std::make_shared<AnswerPointer>();
     m_executor.run(
         this,
-        [records, profile, answer, today = today()] {
+        [records, profile = m_profile, answer, today = today()] {
             *answer = std::make_shared<readiness::Answer>(
                 readiness::readiness(*records, *profile, today));
         },

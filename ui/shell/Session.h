@@ -86,6 +86,7 @@ private:
     std::unique_ptr<Project> m_project;
     Executor &m_executor;
     Theme &m_theme;
+    std::shared_ptr<const Profile> m_profile;
     Snapshot m_records;
     AnswerPointer m_answer;
     Snapshot m_answered;

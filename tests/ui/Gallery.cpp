@@ -1,0 +1,113 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Clock.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Executor.h"
+#include "ui/shell/MainWindow.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/PageList.h"
+#include "ui/shell/ProjectView.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QSettings>
+#include <QTemporaryDir>
+
+#include <cstdio>
+
+// Takes a picture of every page of a project, for people to look at:
+// ui_gallery PROJECT FOLDER WIDTH HEIGHT light|dark [YYYY-MM-DD]
+namespace {
+
+using namespace lastrivet;
+
+/// The evening of a given day, or the computer's clock.
+class EveningClock final : public Clock {
+public:
+    explicit EveningClock(std::optional<Moment> day)
+        : m_day(day)
+    {
+    }
+    std::chrono::sys_time<std::chrono::milliseconds> now() const override
+    {
+        return m_day ? std::chrono::sys_time<std::chrono::milliseconds>{m_day->day()} +
+                           std::chrono::hours{19}
+                     : SystemClock().now();
+    }
+
+private:
+    std::optional<Moment> m_day;
+};
+
+class Gallery {
+public:
+    Gallery(ui::MainWindow &window, QString folder)
+        : m_window(window)
+        , m_folder(std::move(folder))
+    {
+        QDir().mkpath(m_folder);
+    }
+
+    void take(const QString &name)
+    {
+        for (int i = 0; i < 5; ++i)
+            QCoreApplication::processEvents();
+        m_window.grab().save(QDir(m_folder).filePath(name + QStringLiteral(".png")));
+    }
+
+    void takePages()
+    {
+        for (const auto &page : ui::pageList()) {
+            m_window.view()->open(page.id);
+            take(page.name().toLower());
+        }
+    }
+
+    /// One closing of each state, opened.
+    void takeClosings()
+    {
+        const auto answer = m_window.view()->session().answer();
+        for (std::size_t i = 0; i < Words<readiness::State>::list.size(); ++i) {
+            for (const auto &closing : answer->closings) {
+                if (closing.state != readiness::State(i) || !closing.begun)
+                    continue;
+                m_window.view()->goTo({RecordType::Closing, closing.id.value()});
+                take(QStringLiteral("closing-") + ui::toQt(word(closing.state)));
+                break;
+            }
+        }
+    }
+
+private:
+    ui::MainWindow &m_window;
+    QString m_folder;
+};
+
+} // namespace
+
+int main(int argc, char *argv[])
+{
+    if (argc < 6) {
+        std::fputs("ui_gallery PROJECT FOLDER WIDTH HEIGHT light|dark [YYYY-MM-DD]\n", stderr);
+        return 2;
+    }
+    QApplication application(argc, argv);
+    QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 10));
+    const EveningClock clock(argc > 6 ? Moment::parse(argv[6]) : std::nullopt);
+    const QTemporaryDir home;
+    QSettings settings(home.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+    ui::Theme theme(application);
+    ui::InlineExecutor executor;
+    ui::MainWindow window({settings, executor, theme, clock});
+    theme.choose(QLatin1String(argv[5]) == QLatin1String("dark") ? ui::Theme::Choice::Dark
+                                                                 : ui::Theme::Choice::Light);
+    window.resize(QString::fromLocal8Bit(argv[3]).toInt(), QString::fromLocal8Bit(argv[4]).toInt());
+    window.show();
+    Gallery gallery(window, QString::fromLocal8Bit(argv[2]));
+    gallery.take(QStringLiteral("start"));
+    if (!window.openFolder(QString::fromLocal8Bit(argv[1])))
+        return 3;
+    gallery.takePages();
+    gallery.takeClosings();
+    return 0;
+}
