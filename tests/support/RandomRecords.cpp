@@ -2,14 +2,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/RandomRecords.h"
 
+<<<<<<< HEAD
 #include <algorithm>
 #include <array>
 #include <stdexcept>
+=======
+#include "core/records/Description.h"
+#include "tests/support/ProjectBuilder.h"
+
+#include <cmath>
+#include <random>
+>>>>>>> 7dcfa27 (Interchange document written and read, hours and major portion summed, answers as JSON)
 
 namespace lastrivet::test {
 
 namespace {
 
+<<<<<<< HEAD
 void require(bool taken)
 {
     if (!taken)
@@ -53,10 +62,112 @@ Records RandomRecords::all()
     for (std::size_t type = std::size_t(RecordType::Person); type < recordTypeCount; ++type) {
         for (std::int64_t id = 1; id <= m_idsPerType; ++id)
             records.put(RecordType(type), record(RecordType(type), id).get());
+=======
+class Maker {
+public:
+    Maker(unsigned seed, std::size_t perType)
+        : m_random(seed)
+        , m_perType(perType)
+    {
+    }
+
+    void fill(std::span<const Field> fields, void *owner)
+    {
+        for (const Field &field : fields) {
+            if (field.type == FieldType::Id || (!field.required && below(3) == 0))
+                continue;
+            if (field.isCollection())
+                fillCollection(field, owner);
+            else
+                field.assign(owner, valueFor(field));
+        }
+    }
+
+private:
+    std::size_t below(std::size_t bound) { return m_random() % bound; }
+
+    void fillCollection(const Field &field, void *owner)
+    {
+        for (std::size_t i = 0; i < 1 + below(3); ++i) {
+            if (field.rows)
+                fill(field.rows->fields, field.addRow(owner));
+            else
+                field.add(owner, valueFor(field));
+        }
+    }
+
+    Scalar valueFor(const Field &field)
+    {
+        switch (field.type) {
+        case FieldType::Ref:
+        case FieldType::Refs:
+            return std::int64_t(1 + below(m_perType));
+        case FieldType::Int:
+            return std::int64_t(m_random()) * (below(2) == 0 ? 1 : -1);
+        case FieldType::Real:
+        case FieldType::Numbers:
+            return real();
+        case FieldType::Bool:
+            return below(2) == 0;
+        case FieldType::Moment:
+            return below(2) == 0 ? on("2026-02-28") : on("1999-12-31T23:59");
+        case FieldType::Enum:
+        case FieldType::Set:
+            return field.words[below(field.words.size())];
+        case FieldType::Record:
+            return word(RecordType(below(recordTypeCount)));
+        default:
+            return text();
+        }
+    }
+
+    double real()
+    {
+        static constexpr double reals[] = {0,   -0.0,   5,     -1.5,
+                                           0.1, 1e-300, 1e300, 123456789012345678.0};
+        return below(2) == 0 ? reals[below(std::size(reals))]
+                             : std::ldexp(double(m_random()), -int(below(40)));
+    }
+
+    std::string_view text()
+    {
+        static constexpr std::string_view texts[] = {"Wing",
+                                                     "Größe “M”, ½ in",
+                                                     "line one\nline two\r\n\ttabbed",
+                                                     "\"quoted\" \\ /",
+                                                     "\x01\x1f\x7f",
+                                                     "=SUM(A1)",
+                                                     "日本語 🛩",
+                                                     "null",
+                                                     "with, comma; and more"};
+        return texts[below(std::size(texts))];
+    }
+
+    std::mt19937 m_random;
+    std::size_t m_perType;
+};
+
+} // namespace
+
+Records randomRecords(unsigned seed, std::size_t perType)
+{
+    Maker maker{seed, perType};
+    Records records;
+    maker.fill(describe(RecordType::Project).fields, &records.project);
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
+        const auto &description = describe(RecordType(i));
+        for (std::size_t id = 1; id <= perType; ++id) {
+            const auto record = description.make();
+            description.fields.front().assign(record.get(), std::int64_t(id * id));
+            maker.fill(description.fields, record.get());
+            records.put(description.type, record.get());
+        }
+>>>>>>> 7dcfa27 (Interchange document written and read, hours and major portion summed, answers as JSON)
     }
     return records;
 }
 
+<<<<<<< HEAD
 void RandomRecords::fill(std::span<const Field> fields, void *target, std::int64_t id)
 {
     for (const auto &field : fields) {
@@ -128,4 +239,6 @@ std::int64_t RandomRecords::below(std::int64_t bound)
     return std::uniform_int_distribution<std::int64_t>(0, bound - 1)(m_random);
 }
 
+=======
+>>>>>>> 7dcfa27 (Interchange document written and read, hours and major portion summed, answers as JSON)
 } // namespace lastrivet::test

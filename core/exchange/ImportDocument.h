@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/InputError.h"
+#include "core/profiles/Profile.h"
+#include "core/records/Records.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+
+namespace lastrivet::exchange {
+
+/// What an interchange document holds.
+struct ImportDocument {
+    Records records;
+    /// True when the document lists every hold point, so that none are to be made.
+    bool hold_points_given = false;
+    std::optional<Profile> profile;
+    /// Where each record stands in its array.
+    std::map<RecordRef, std::size_t> positions;
+
+    /// The JSON pointer of a record; empty for one that is not in the document.
+    std::string pointerTo(RecordRef record) const;
+};
+
+/// A document as far as it could be read, and everything that is wrong with its form.
+struct DocumentReading {
+    ImportDocument document;
+    InputErrors errors;
+    /// Records that an error is about already.
+    std::set<RecordRef> faulty;
+    /// False when reading had to stop before the end.
+    bool isComplete = false;
+};
+
+/// Reads a document, which may come from a stranger: unknown and doubled fields, values of another
+/// kind, numbers out of bounds, days that do not exist, missing fields, doubled ids, nesting of
+/// more than 16 levels, U+0000 and what is no UTF-8 are errors.
+///
+/// Each field goes straight into its record; there is never a tree of the text. What concerns
+/// several records (the invariants) is not looked at.
+DocumentReading readDocument(std::string_view json);
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,147 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/ImportPlan.h"
+
+#include "core/exchange/DocumentWriter.h"
+#include "core/records/Description.h"
+#include "core/records/Designation.h"
+#include "core/records/invariants/Invariants.h"
+
+#include <algorithm>
+#include <sstream>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+/// Calls `body(type, description, record)` for every record of the document but the project.
+template <class Body> void eachRecord(const Records &records, Body &&body)
+{
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
+        const auto type = RecordType(i);
+        const auto &description = describe(type);
+        const AnyTable &table = records.table(type);
+        for (const void *row = table.nextAny(0); row; row = table.nextAny(idOf(description, row)))
+            body(description, row);
+    }
+}
+
+std::string textOf(const Field &field, const void *owner)
+{
+    std::ostringstream text;
+    {
+        JsonWriter json{text};
+        field.isCollection() ? writeCollection(json, field, owner)
+                             : writeScalar(json, field.value(owner));
+    }
+    return text.str();
+}
+
+/// The first field in which two records of one type differ.
+std::string firstDifference(const RecordDescription &description, const void *a, const void *b)
+{
+    const auto found =
+        std::find_if(description.fields.begin(), description.fields.end(),
+                     [&](const Field &field) { return textOf(field, a) != textOf(field, b); });
+    return std::string(found == description.fields.end() ? description.name() : found->name);
+}
+
+void addError(ImportPlan &plan, const ImportDocument &document, RecordRef record, std::string name,
+              Message what)
+{
+    if (plan.errors.size() < mostErrors)
+        plan.errors.push_back({document.pointerTo(record), std::move(name), std::move(what)});
+}
+
+/// Known records must be the same. Compared after log entries got their parts.
+void compare(ImportPlan &plan, const DocumentReading &reading, const Records &existing)
+{
+    const auto &document = reading.document;
+    eachRecord(document.records, [&](const RecordDescription &description, const void *row) {
+        const RecordRef record{description.type, idOf(description, row)};
+        const void *known = existing.find(record.type, record.id);
+        if (!known)
+            return;
+        ++plan.skipped;
+        auto given = description.copy(row);
+        if (record.type == RecordType::WorkSession)
+            fillComponent(*static_cast<WorkSession *>(given.get()), plan.merged);
+        if (!description.equal(given.get(), known) && !reading.faulty.contains(record))
+            addError(plan, document, record, designation(document.records, record),
+                     {"The project has this record with other content; they differ in {0} first.",
+                      {firstDifference(description, given.get(), known)}});
+    });
+    if (!(document.records.project == existing.project))
+        addError(plan, document, {RecordType::Project, 1}, {},
+                 {"The project on record is another one; they differ in {0} first.",
+                  {firstDifference(describe(RecordType::Project), &document.records.project,
+                                   &existing.project)}});
+}
+
+void addNew(ImportPlan &plan, const Records &incoming, const Records &existing)
+{
+    eachRecord(incoming, [&](const RecordDescription &description, const void *row) {
+        const RecordRef record{description.type, idOf(description, row)};
+        if (existing.find(record.type, record.id))
+            return;
+        plan.added.push_back(record);
+        plan.merged.put(record.type, row);
+    });
+    for (const RecordRef &record : plan.added) {
+        const auto *session = record.type == RecordType::WorkSession
+                                  ? plan.merged.find(Id<WorkSession>{record.id})
+                                  : nullptr;
+        if (!session || session->component_id)
+            continue;
+        WorkSession filled = *session;
+        fillComponent(filled, plan.merged);
+        plan.merged.put(record.type, &filled);
+    }
+}
+
+void addViolations(ImportPlan &plan, const DocumentReading &reading,
+                   const std::vector<Violation> &violations)
+{
+    for (const Violation &violation : violations) {
+        if (!reading.faulty.contains(violation.record))
+            addError(plan, reading.document, violation.record, {}, violation.message);
+    }
+}
+
+} // namespace
+
+void fillComponent(WorkSession &session, const Records &records)
+{
+    if (session.component_id)
+        return;
+    if (const Step *step = records.find(session.step_id))
+        session.component_id = step->component_id;
+    else if (const Squawk *squawk = records.find(session.squawk_id))
+        session.component_id = squawk->component_id;
+}
+
+ImportPlan planImport(const DocumentReading &reading, const Records &existing,
+                      const Profile &profile)
+{
+    ImportPlan plan{.merged = existing, .errors = reading.errors};
+    if (!reading.isComplete)
+        return plan;
+    addNew(plan, reading.document.records, existing);
+    compare(plan, reading, existing);
+    addViolations(plan, reading, violations(plan.merged, profile, plan.added));
+    return plan;
+}
+
+ImportPlan planImport(const DocumentReading &reading, const Profile &profile)
+{
+    ImportPlan plan{.errors = reading.errors};
+    if (!reading.isComplete)
+        return plan;
+    plan.merged.project = reading.document.records.project;
+    plan.merged.profile_copy = reading.document.records.profile_copy;
+    addNew(plan, reading.document.records, Records{});
+    addViolations(plan, reading, violations(plan.merged, profile));
+    return plan;
+}
+
+} // namespace lastrivet::exchange

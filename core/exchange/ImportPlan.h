@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/ImportDocument.h"
+#include "core/profiles/Profile.h"
+#include "core/records/Records.h"
+
+#include <vector>
+
+namespace lastrivet::exchange {
+
+/// What taking a document in would do to a project, worked out before anything is changed.
+struct ImportPlan {
+    /// What the project would hold, but for hold points that the profile asks for.
+    Records merged;
+    /// Records that are new to the project, in the order of types and ids.
+    std::vector<RecordRef> added;
+    /// Records that are there already with the same content.
+    std::size_t skipped = 0;
+    /// Everything that stands against it; then nothing of it may be done.
+    InputErrors errors;
+};
+
+/// Into an existing project: known records with other content and another project are errors.
+ImportPlan planImport(const DocumentReading &reading, const Records &existing,
+                      const Profile &profile);
+/// Into a new project.
+ImportPlan planImport(const DocumentReading &reading, const Profile &profile);
+
+/// Gives a log entry without a part that of its step, else of its squawk.
+void fillComponent(WorkSession &session, const Records &records);
+
+} // namespace lastrivet::exchange
