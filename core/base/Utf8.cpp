@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Utf8.h"
+
+namespace lastrivet {
+
+namespace {
+
+using Byte = unsigned char;
+
+/// What may follow a leading byte: how many bytes, and the bounds of the first of them, which keep
+/// out surrogates, long forms and what lies beyond U+10FFFF.
+struct Sequence {
+    std::size_t followers;
+    Byte low;
+    Byte high;
+};
+
+std::optional<Sequence> sequenceOf(Byte lead)
+{
+    if (lead < 0x80)
+        return Sequence{0, 0, 0};
+    if (lead >= 0xC2 && lead <= 0xDF)
+        return Sequence{1, 0x80, 0xBF};
+    if (lead >= 0xE0 && lead <= 0xEF)
+        return Sequence{2, Byte(lead == 0xE0 ? 0xA0 : 0x80), Byte(lead == 0xED ? 0x9F : 0xBF)};
+    if (lead >= 0xF0 && lead <= 0xF4)
+        return Sequence{3, Byte(lead == 0xF0 ? 0x90 : 0x80), Byte(lead == 0xF4 ? 0x8F : 0xBF)};
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<std::size_t> firstNotUtf8(std::string_view text)
+{
+    for (std::size_t i = 0; i < text.size();) {
+        const auto sequence = sequenceOf(Byte(text[i]));
+        if (!sequence || text.size() - i <= sequence->followers)
+            return i;
+        for (std::size_t k = 1; k <= sequence->followers; ++k) {
+            const auto follower = Byte(text[i + k]);
+            const Byte low = k == 1 ? sequence->low : Byte{0x80};
+            const Byte high = k == 1 ? sequence->high : Byte{0xBF};
+            if (follower < low || follower > high)
+                return i;
+        }
+        i += sequence->followers + 1;
+    }
+    return std::nullopt;
+}
+
+} // namespace lastrivet

@@ -1,0 +1,124 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/FileImport.h"
+
+#include "core/base/Sha256.h"
+#include "core/evidence/MediaFile.h"
+#include "core/evidence/files/NewFile.h"
+#include "core/evidence/files/SourceFile.h"
+
+#include <algorithm>
+#include <system_error>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// True when the name is that of something the program itself keeps in a project folder.
+bool isReserved(const fs::path &file)
+{
+    std::string first = file.begin()->string();
+    std::transform(first.begin(), first.end(), first.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
+    return first.starts_with("records.db") || first.starts_with('.') || first == "backups" ||
+           first == "cache" || first == "read-me-first.txt";
+}
+
+std::optional<Message> wrongName(const Media &media, const fs::path &source, const fs::path &target)
+{
+    const bool hasPlainName = !media.file.empty() &&
+                              media.file.find_first_of("\\\n\r") == std::string::npos &&
+                              fs::path(media.file).has_filename();
+    if (!hasPlainName || !evidence::locate(source, media))
+        return Message{"The file name leads out of the document's folder.", {}};
+    if (isReserved(media.file) || !evidence::locate(target, media))
+        return Message{"The file name is not one that a file of a project may have.", {}};
+    return std::nullopt;
+}
+
+/// Calls `body` with each added file record; stops after enough errors.
+template <class Body>
+InputErrors eachAdded(const ImportPlan &plan, const ImportDocument &document, Body &&body)
+{
+    InputErrors errors;
+    for (const RecordRef &record : plan.added) {
+        if (record.type != RecordType::Media || errors.size() == mostErrors)
+            continue;
+        const auto &media = *plan.merged.find(Id<Media>{record.id});
+        if (auto wrong = body(media))
+            errors.push_back({document.pointerTo(record) + "/file",
+                              designation(plan.merged, record), std::move(*wrong)});
+    }
+    return errors;
+}
+
+std::string hashOf(const evidence::SourceFile &file)
+{
+    return sha256(file.readAll());
+}
+
+} // namespace
+
+FileImport::FileImport(fs::path source, fs::path target)
+    : m_source(source.empty() ? fs::path(".") : std::move(source))
+    , m_target(std::move(target))
+{
+}
+
+FileImport::~FileImport()
+{
+    for (const fs::path &file : m_made) {
+        std::error_code ignored;
+        fs::remove(file, ignored);
+    }
+}
+
+InputErrors FileImport::checkNames(const ImportPlan &plan, const ImportDocument &document) const
+{
+    return eachAdded(plan, document,
+                     [this](const Media &media) { return wrongName(media, m_source, m_target); });
+}
+
+InputErrors FileImport::copy(const ImportPlan &plan, const ImportDocument &document)
+{
+    auto errors = eachAdded(plan, document, [this](const Media &media) { return copyFile(media); });
+    for (const fs::path &folder : m_folders)
+        evidence::settleFolder(folder);
+    return errors;
+}
+
+std::optional<Message> FileImport::copyFile(const Media &media)
+{
+    const fs::path from = *evidence::locate(m_source, media);
+    const fs::path to = *evidence::locate(m_target, media);
+    std::error_code ignored;
+    const bool isThere = fs::exists(to, ignored);
+    if (!fs::exists(from, ignored)) {
+        if (!isThere)
+            m_missing.push_back(media.file);
+        return std::nullopt;
+    }
+    const evidence::SourceFile source{from};
+    const std::string hash = hashOf(source);
+    if (!media.sha256.empty() && media.sha256 != hash)
+        return Message{"The file is not the one that the record describes; its SHA-256 is {0}.",
+                       {hash}};
+    if (isThere && hashOf(evidence::SourceFile{to}) != hash)
+        return Message{"The project has another file of this name.", {}};
+    if (isThere)
+        return std::nullopt;
+    evidence::makeFolder(m_target, fs::path(media.file).parent_path());
+    evidence::NewFile target{to.parent_path(), media.file};
+    target.write(source.readAll());
+    target.settle();
+    if (!target.publish(to.filename().string()))
+        return Message{"The project has another file of this name.", {}};
+    m_made.push_back(to);
+    m_folders.insert(to.parent_path());
+    ++m_copied;
+    return std::nullopt;
+}
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/ImportPlan.h"
+
+#include <filesystem>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace lastrivet::exchange {
+
+/// Copies the files of records to be taken in from beside a document into a project folder.
+///
+/// No name leads out of either folder, or onto the project's own files. Copies that are not kept
+/// are removed again. Throws `Fault`s of the disk.
+class FileImport {
+public:
+    FileImport(std::filesystem::path source, std::filesystem::path target);
+    ~FileImport();
+    FileImport(const FileImport &) = delete;
+    FileImport &operator=(const FileImport &) = delete;
+
+    /// What is wrong with the names of the files of added records; nothing is copied yet.
+    InputErrors checkNames(const ImportPlan &plan, const ImportDocument &document) const;
+    /// Copies them durably; answers what is wrong with the files.
+    InputErrors copy(const ImportPlan &plan, const ImportDocument &document);
+    /// The records are stored: the copies stay.
+    void keep() { m_made.clear(); }
+
+    std::size_t copied() const { return m_copied; }
+    /// Names of files that lie neither beside the document nor in the project.
+    const std::vector<std::string> &missing() const { return m_missing; }
+
+private:
+    std::optional<Message> copyFile(const Media &media);
+
+    std::filesystem::path m_source;
+    std::filesystem::path m_target;
+    std::vector<std::filesystem::path> m_made;
+    std::set<std::filesystem::path> m_folders;
+    std::size_t m_copied = 0;
+    std::vector<std::string> m_missing;
+};
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,161 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/Import.h"
+
+#include "core/base/Error.h"
+#include "core/exchange/FileImport.h"
+#include "core/exchange/ImportPlan.h"
+#include "core/exchange/InputText.h"
+#include "core/profiles/HoldPoints.h"
+
+#include <fmt/format.h>
+
+#include <numeric>
+#include <system_error>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// Stores what the plan adds; answers how many hold points were made.
+std::size_t apply(Edit &edit, const ImportPlan &plan, const ImportDocument &document)
+{
+    for (const RecordRef &record : plan.added)
+        edit.putAny(record.type, plan.merged.find(record.type, record.id));
+    std::size_t made = 0;
+    for (const RecordRef &record : plan.added) {
+        if (record.type != RecordType::Closing || document.hold_points_given)
+            continue;
+        const Closing closing = *edit.records().find(Id<Closing>{record.id});
+        for (HoldPoint &point : holdPointsFor(closing, edit.records(), edit.profile())) {
+            edit.put(std::move(point));
+            ++made;
+        }
+    }
+    return made;
+}
+
+InputErrors errorsOf(const Refusal &refusal, const ImportDocument &document)
+{
+    InputErrors errors;
+    for (const Violation &violation : refusal.violations)
+        errors.push_back({document.pointerTo(violation.record), {}, violation.message});
+    if (errors.empty())
+        errors.push_back({{}, {}, refusal.message});
+    if (errors.size() > mostErrors)
+        errors.resize(mostErrors);
+    return errors;
+}
+
+/// Copies the files and stores the records in one change.
+Result<ImportReport, InputErrors> carryOut(Project &project, const fs::path &source,
+                                           const ImportPlan &plan, const ImportDocument &document)
+{
+    FileImport files{source.parent_path(), project.folder()};
+    if (auto errors = files.checkNames(plan, document); !errors.empty())
+        return errors;
+    if (auto errors = files.copy(plan, document); !errors.empty())
+        return errors;
+    ImportReport report;
+    report.skipped = plan.skipped;
+    report.files_copied = files.copied();
+    report.files_missing = files.missing();
+    for (const RecordRef &record : plan.added)
+        ++report.added[std::size_t(record.type)];
+    const auto changed = project.change(
+        fmt::format("Imported {}", source.filename().string()),
+        [&](Edit &edit) {
+            if (!(edit.records().project == plan.merged.project))
+                edit.put(plan.merged.project);
+            report.hold_points_made = apply(edit, plan, document);
+        },
+        ChangeKind::Import);
+    if (!changed)
+        return errorsOf(changed.reason(), document);
+    files.keep();
+    return report;
+}
+
+/// The project's facts as they can stand before there are people.
+ProjectFacts withoutBuilder(ProjectFacts facts)
+{
+    facts.builder_id = {};
+    return facts;
+}
+
+InputErrors unknownProfile(const std::string &id, const ProfileLibrary &profiles)
+{
+    std::string known;
+    for (const auto &each : profiles.ids())
+        known += (known.empty() ? "" : ", ") + each;
+    return {
+        {"/project/profile", {}, {"There is no rule profile {0}; there are {1}.", {id, known}}}};
+}
+
+/// Removes a project folder that this import made, unless it is kept.
+class MadeFolder {
+public:
+    explicit MadeFolder(fs::path folder)
+        : m_folder(std::move(folder))
+    {
+    }
+    ~MadeFolder()
+    {
+        std::error_code ignored;
+        if (!m_folder.empty())
+            fs::remove_all(m_folder, ignored);
+    }
+    MadeFolder(const MadeFolder &) = delete;
+    MadeFolder &operator=(const MadeFolder &) = delete;
+    void keep() { m_folder.clear(); }
+
+private:
+    fs::path m_folder;
+};
+
+} // namespace
+
+std::size_t ImportReport::addedInAll() const
+{
+    return std::accumulate(added.begin(), added.end(), std::size_t{0});
+}
+
+Result<ImportReport, InputErrors> importDocument(Project &project, const fs::path &document)
+{
+    const auto reading = readDocument(readInputFile(document));
+    const auto plan = planImport(reading, *project.records(), project.profile());
+    if (!plan.errors.empty())
+        return plan.errors;
+    return carryOut(project, document, plan, reading.document);
+}
+
+Result<NewProject, InputErrors> importAsNewProject(const fs::path &folder, const fs::path &document,
+                                                   const ProfileLibrary &profiles,
+                                                   const Project::Options &options)
+{
+    const auto reading = readDocument(readInputFile(document));
+    const auto &facts = reading.document.records.project;
+    auto profile = reading.document.profile;
+    if (!profile && !facts.profile.empty())
+        profile = profiles.find(facts.profile);
+    if (!profile)
+        return reading.errors.empty() ? unknownProfile(facts.profile, profiles) : reading.errors;
+    const auto plan = planImport(reading, *profile);
+    if (!plan.errors.empty())
+        return plan.errors;
+    NewProject made;
+    made.project = Project::create(folder, withoutBuilder(facts), *profile, options);
+    MadeFolder unfinished{folder};
+    auto report = carryOut(*made.project, document, plan, reading.document);
+    if (!report) {
+        made.project.reset();
+        return report.reason();
+    }
+    unfinished.keep();
+    made.report = *report;
+    return made;
+}
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/csv/CsvTable.h"
+#include "core/records/RecordType.h"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lastrivet::exchange {
+
+/// For each column of a list the field that it fills; empty for a column that is left out.
+using CsvColumns = std::vector<std::string>;
+
+/// The record types that lists can be taken in as.
+std::span<const RecordType> csvRecordTypes();
+
+/// The fields of a record type that a column can fill, in their order.
+std::vector<std::string_view> csvFields(RecordType type);
+
+/// Columns whose header is a field's name, in any case and with spaces for underscores; "part" and
+/// "parent" are understood too. Of two for one field, the first.
+CsvColumns columnsByHeader(const CsvTable &table, RecordType type);
+
+} // namespace lastrivet::exchange

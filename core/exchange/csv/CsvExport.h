@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Records.h"
+
+#include <filesystem>
+#include <iosfwd>
+#include <string>
+
+namespace lastrivet::exchange {
+
+/// Writes all records of a type as CSV (RFC 4180, UTF-8, header row): a column per field, lists as
+/// compact JSON. Texts that a spreadsheet would take for a formula begin with an apostrophe.
+void writeCsv(const Records &records, RecordType type, std::ostream &out);
+
+/// Writes a file per record type, named like its array in the interchange document, into a folder
+/// that is made when it is not there. Throws `NotSaved`.
+void writeCsvFolder(const Records &records, const std::filesystem::path &folder);
+
+/// True when a spreadsheet may take the text for a formula.
+bool looksLikeFormula(std::string_view text);
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,142 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/CsvTable.h"
+
+#include "core/base/Utf8.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <optional>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+/// Takes cells off the front of a text.
+class Scanner {
+public:
+    Scanner(std::string_view text, char separator)
+        : m_text(text)
+        , m_separator(separator)
+    {
+    }
+
+    bool isAtEnd() const { return m_place == m_text.size(); }
+
+    /// The cells of a row; empty when a quotation is not closed or goes on after its end.
+    std::optional<std::vector<std::string>> row()
+    {
+        std::vector<std::string> cells;
+        do {
+            auto cell = startsWith('"') ? quoted() : plain();
+            if (!cell)
+                return std::nullopt;
+            cells.push_back(std::move(*cell));
+        } while (take(m_separator));
+        if (isAtEnd() || take('\n') || (take('\r') && (take('\n') || true)))
+            return cells;
+        return std::nullopt;
+    }
+
+private:
+    bool startsWith(char c) const { return !isAtEnd() && m_text[m_place] == c; }
+    bool take(char c)
+    {
+        const bool isThere = startsWith(c);
+        m_place += isThere;
+        return isThere;
+    }
+
+    std::optional<std::string> plain()
+    {
+        const auto begin = m_place;
+        while (!isAtEnd() && !startsWith(m_separator) && !startsWith('\n') && !startsWith('\r'))
+            ++m_place;
+        return std::string(m_text.substr(begin, m_place - begin));
+    }
+
+    std::optional<std::string> quoted()
+    {
+        std::string cell;
+        take('"');
+        while (!isAtEnd()) {
+            if (!take('"'))
+                cell += m_text[m_place++];
+            else if (take('"'))
+                cell += '"';
+            else
+                return cell;
+        }
+        return std::nullopt;
+    }
+
+    std::string_view m_text;
+    char m_separator;
+    std::size_t m_place = 0;
+};
+
+char separatorOf(std::string_view text)
+{
+    const auto line = text.substr(0, text.find_first_of("\r\n"));
+    const auto count = [line](char c) { return std::count(line.begin(), line.end(), c); };
+    const char candidates[] = {',', ';', '\t'};
+    return *std::max_element(std::begin(candidates), std::end(candidates),
+                             [&](char a, char b) { return count(a) < count(b); });
+}
+
+InputErrors wrong(std::string place, Message what)
+{
+    return {{std::move(place), {}, std::move(what)}};
+}
+
+std::optional<InputErrors> wrongText(std::string_view text)
+{
+    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
+        return wrong({}, {"The list is empty.", {}});
+    if (const auto place = firstNotUtf8(text)) {
+        const auto line = 1 + std::count(text.begin(), text.begin() + std::ptrdiff_t(*place), '\n');
+        return wrong(fmt::format("line {}", line), {"The text is no UTF-8.", {}});
+    }
+    if (text.find('\0') != std::string_view::npos)
+        return wrong({}, {"The character U+0000 is not allowed in a text.", {}});
+    return std::nullopt;
+}
+
+} // namespace
+
+std::string rowName(std::size_t row)
+{
+    return fmt::format("row {}", row);
+}
+
+Result<CsvTable, InputErrors> readCsv(std::string_view text)
+{
+    if (auto errors = wrongText(text))
+        return *errors;
+    Scanner scanner{text, separatorOf(text)};
+    CsvTable table;
+    InputErrors errors;
+    for (std::size_t number = 1; !scanner.isAtEnd(); ++number) {
+        auto cells = scanner.row();
+        if (!cells)
+            return wrong(rowName(number),
+                         {"A quotation mark opens a cell that does not end as it should.", {}});
+        if (number == 1) {
+            table.header = std::move(*cells);
+            continue;
+        }
+        if (cells->size() > table.header.size() && errors.size() < mostErrors)
+            errors.push_back(
+                {rowName(number),
+                 {},
+                 {"The row has {0} cells, but the header only {1}.",
+                  {std::to_string(cells->size()), std::to_string(table.header.size())}}});
+        cells->resize(table.header.size());
+        table.rows.push_back(std::move(*cells));
+    }
+    if (!errors.empty())
+        return errors;
+    return table;
+}
+
+} // namespace lastrivet::exchange
