@@ -255,6 +255,13 @@ void DocumentBuilder::endDocument()
     m_reading.isComplete = true;
 }
 
+bool DocumentBuilder::refuse(Message what)
+{
+    const bool goesOn = report(std::move(what));
+    nextElement();
+    return goesOn;
+}
+
 void DocumentBuilder::stop(Message what)
 {
     m_reading.errors.push_back({pointer(), {}, std::move(what)});

@@ -31,6 +31,8 @@ public:
     bool endArray();
     /// A number with fraction or exponent, or beyond 64 bits, comes as a double.
     bool scalar(const Scalar &value);
+    /// In place of a value that cannot be had.
+    bool refuse(Message what);
     /// The text is no JSON; nothing follows.
     void stop(Message what);
 

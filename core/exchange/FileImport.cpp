@@ -6,6 +6,7 @@
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/files/NewFile.h"
 #include "core/evidence/files/SourceFile.h"
+#include "core/records/Designation.h"
 
 #include <algorithm>
 #include <system_error>
@@ -22,7 +23,7 @@ bool isReserved(const fs::path &file)
     std::string first = file.begin()->string();
     std::transform(first.begin(), first.end(), first.begin(),
                    [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
-    return first.starts_with("records.db") || first.starts_with('.') || first == "backups" ||
+    return first.starts_with("records.") || first.starts_with('.') || first == "backups" ||
            first == "cache" || first == "read-me-first.txt";
 }
 

@@ -124,6 +124,8 @@ std::size_t ImportReport::addedInAll() const
 
 Result<ImportReport, InputErrors> importDocument(Project &project, const fs::path &document)
 {
+    if (project.isReadOnly())
+        throw NotWritable(project.readOnlyReason());
     const auto reading = readDocument(readInputFile(document));
     const auto plan = planImport(reading, *project.records(), project.profile());
     if (!plan.errors.empty())

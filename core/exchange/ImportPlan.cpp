@@ -65,12 +65,16 @@ void compare(ImportPlan &plan, const DocumentReading &reading, const Records &ex
         ++plan.skipped;
         auto given = description.copy(row);
         if (record.type == RecordType::WorkSession)
-            fillComponent(*static_cast<WorkSession *>(given.get()), plan.merged);
+            settle(*static_cast<WorkSession *>(given.get()), plan.merged);
         if (!description.equal(given.get(), known) && !reading.faulty.contains(record))
             addError(plan, document, record, designation(document.records, record),
                      {"The project has this record with other content; they differ in {0} first.",
                       {firstDifference(description, given.get(), known)}});
     });
+    if (!document.records.profile_copy.empty() && !existing.profile_copy.empty() &&
+        document.records.profile_copy != existing.profile_copy)
+        plan.errors.push_back(
+            {"/profile_copy", {}, {"The project goes by another rule profile.", {}}});
     if (!(document.records.project == existing.project))
         addError(plan, document, {RecordType::Project, 1}, {},
                  {"The project on record is another one; they differ in {0} first.",
@@ -88,14 +92,11 @@ void addNew(ImportPlan &plan, const Records &incoming, const Records &existing)
         plan.merged.put(record.type, row);
     });
     for (const RecordRef &record : plan.added) {
-        const auto *session = record.type == RecordType::WorkSession
-                                  ? plan.merged.find(Id<WorkSession>{record.id})
-                                  : nullptr;
-        if (!session || session->component_id)
+        if (record.type != RecordType::WorkSession)
             continue;
-        WorkSession filled = *session;
-        fillComponent(filled, plan.merged);
-        plan.merged.put(record.type, &filled);
+        WorkSession session = *plan.merged.find(Id<WorkSession>{record.id});
+        settle(session, plan.merged);
+        plan.merged.put(record.type, &session);
     }
 }
 
@@ -110,8 +111,10 @@ void addViolations(ImportPlan &plan, const DocumentReading &reading,
 
 } // namespace
 
-void fillComponent(WorkSession &session, const Records &records)
+void settle(WorkSession &session, const Records &records)
 {
+    std::stable_sort(session.workers.begin(), session.workers.end(),
+                     [](const auto &a, const auto &b) { return a.person_id < b.person_id; });
     if (session.component_id)
         return;
     if (const Step *step = records.find(session.step_id))

@@ -28,7 +28,8 @@ ImportPlan planImport(const DocumentReading &reading, const Records &existing,
 /// Into a new project.
 ImportPlan planImport(const DocumentReading &reading, const Profile &profile);
 
-/// Gives a log entry without a part that of its step, else of its squawk.
-void fillComponent(WorkSession &session, const Records &records);
+/// Gives a log entry without a part that of its step, else of its squawk, and puts those who worked
+/// in order: who comes first says nothing.
+void settle(WorkSession &session, const Records &records);
 
 } // namespace lastrivet::exchange

@@ -67,10 +67,10 @@ private:
 
 } // namespace
 
-void feedJson(DocumentBuilder &builder, std::string_view json)
+bool feedJson(DocumentBuilder &builder, std::string_view json)
 {
     Events events{builder, json};
-    nlohmann::json::sax_parse(json, &events);
+    return nlohmann::json::sax_parse(json, &events);
 }
 
 bool isJson(std::string_view text)

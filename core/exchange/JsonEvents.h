@@ -8,8 +8,8 @@
 
 namespace lastrivet::exchange {
 
-/// Hands the events of a JSON text to a builder, until the end or until it wants no more.
-void feedJson(DocumentBuilder &builder, std::string_view json);
+/// Hands the events of a JSON text to a builder; false when that wanted no more before the end.
+bool feedJson(DocumentBuilder &builder, std::string_view json);
 
 /// True when the text is well-formed JSON in UTF-8.
 bool isJson(std::string_view text);

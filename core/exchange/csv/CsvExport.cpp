@@ -16,7 +16,7 @@ namespace lastrivet::exchange {
 
 namespace {
 
-std::string quoted(std::string_view text)
+std::string inCell(std::string_view text)
 {
     if (text.find_first_of(",\"\r\n") == std::string_view::npos)
         return std::string(text);
@@ -60,7 +60,7 @@ void writeRow(std::span<const Field> fields, const void *owner, std::ostream &ou
     for (const Field &field : fields) {
         if (&field != &fields.front())
             out << ',';
-        out << quoted(field.isCollection() ? collectionCell(field, owner)
+        out << inCell(field.isCollection() ? collectionCell(field, owner)
                                            : scalarCell(field.value(owner)));
     }
     out << "\r\n";

@@ -47,7 +47,9 @@ TEST_CASE("What is no JSON is told with line and column")
     CHECK(errorsOf("7") == Said{"f: The document is 7, not an object."});
     CHECK(errorsWith("\"people\": [{\"id\": 1, \"name\": \"\xff\"}]") ==
           Said{"f: /people/0/name: The text is no UTF-8 at line 1, column 117."});
-    CHECK(errorsOf("{} {}").size() == 1);
+    CHECK(errorsOf(R"({"format": "lastrivet-records", "version": 1,
+"project": {"name": "A", "profile": "ca"}} {})") ==
+          Said{"f: This is no JSON at line 2, column 44."});
 }
 
 TEST_CASE("Another format or version is refused before anything else is said")

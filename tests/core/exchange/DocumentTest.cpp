@@ -4,7 +4,7 @@
 #include "core/exchange/ImportDocument.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "tests/support/ProjectBuilder.h"
-#include "tests/support/RandomRecords.h"
+#include "tests/support/RandomDocument.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/support/RandomRecords.h"
+#include "tests/support/RandomDocument.h"
 
 <<<<<<< HEAD
 #include <algorithm>

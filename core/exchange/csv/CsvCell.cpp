@@ -1,0 +1,159 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/CsvCell.h"
+
+#include "core/exchange/JsonEvents.h"
+#include "core/exchange/csv/CsvExport.h"
+
+#include <algorithm>
+#include <charconv>
+#include <string>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+template <class Number> std::optional<Number> numberOf(std::string_view text)
+{
+    Number number{};
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (error != std::errc{} || end != text.data() + text.size())
+        return std::nullopt;
+    return number;
+}
+
+std::string lowered(std::string_view text)
+{
+    std::string lower(text);
+    for (char &c : lower) {
+        if (c >= 'A' && c <= 'Z')
+            c = char(c - 'A' + 'a');
+        else if (c == ' ')
+            c = '_';
+    }
+    return lower;
+}
+
+Scalar flag(std::string_view text)
+{
+    const auto word = lowered(text);
+    for (const std::string_view yes : {"true", "yes", "y", "x", "1"}) {
+        if (word == yes)
+            return true;
+    }
+    for (const std::string_view no : {"false", "no", "n", "0"}) {
+        if (word == no)
+            return false;
+    }
+    return text;
+}
+
+bool feedWord(DocumentBuilder &builder, const Field &field, std::string_view text)
+{
+    const auto lower = lowered(text);
+    const bool isWord =
+        std::find(field.words.begin(), field.words.end(), text) != field.words.end();
+    return builder.scalar(isWord ? text : std::string_view(lower));
+}
+
+bool feedReference(DocumentBuilder &builder, const Field &field, std::string_view text,
+                   const NameLookup &names)
+{
+    if (field.target == RecordType::Component || field.target == RecordType::Person) {
+        const auto id =
+            field.target == RecordType::Component ? names.part(text) : names.person(text);
+        return id ? builder.scalar(*id) : builder.refuse(id.reason());
+    }
+    const auto id = numberOf<std::int64_t>(text);
+    return builder.scalar(id ? Scalar{*id} : Scalar{text});
+}
+
+/// Calls `body` with each entry of a list parted by semicolons, while it answers true.
+template <class Body> bool eachEntry(std::string_view list, Body &&body)
+{
+    while (!list.empty()) {
+        const auto end = std::min(list.find(';'), list.size());
+        const auto entry = trimmed(list.substr(0, end));
+        if (!entry.empty() && !body(entry))
+            return false;
+        list.remove_prefix(std::min(end + 1, list.size()));
+    }
+    return true;
+}
+
+bool feedCollection(DocumentBuilder &builder, const Field &field, std::string_view text,
+                    const NameLookup &names)
+{
+    if (text.starts_with('[') && isJson(text))
+        return feedJson(builder, text);
+    const bool namesPeople = field.rows && field.rows->fields.front().target == RecordType::Person;
+    if (field.type == FieldType::Numbers || (field.rows && !namesPeople))
+        return builder.scalar(text);
+    return builder.beginArray() &&
+           eachEntry(text,
+                     [&](std::string_view entry) {
+                         if (field.type == FieldType::Set)
+                             return feedWord(builder, field, entry);
+                         if (!namesPeople)
+                             return feedReference(builder, field, entry, names);
+                         const Field &person = field.rows->fields.front();
+                         return builder.beginObject() && builder.key(person.name) &&
+                                feedReference(builder, person, entry, names) && builder.endObject();
+                     }) &&
+           builder.endArray();
+}
+
+std::string momentText(std::string_view text)
+{
+    std::string moment(text);
+    constexpr std::size_t dayLength = 10;
+    if (moment.size() > dayLength && moment[dayLength] == ' ')
+        moment[dayLength] = 'T';
+    return moment;
+}
+
+/// Without the apostrophe that keeps a spreadsheet from running it.
+std::string_view plainText(std::string_view cell)
+{
+    return cell.starts_with('\'') && looksLikeFormula(cell.substr(1)) ? cell.substr(1) : cell;
+}
+
+} // namespace
+
+std::string_view trimmed(std::string_view text)
+{
+    const auto begin = text.find_first_not_of(" \t\r\n");
+    if (begin == std::string_view::npos)
+        return {};
+    return text.substr(begin, text.find_last_not_of(" \t\r\n") - begin + 1);
+}
+
+bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cell,
+              const NameLookup &names)
+{
+    const auto text = trimmed(cell);
+    if (field.isCollection())
+        return feedCollection(builder, field, text, names);
+    switch (field.type) {
+    case FieldType::Text:
+        return builder.scalar(plainText(cell));
+    case FieldType::Ref:
+        return feedReference(builder, field, text, names);
+    case FieldType::Bool:
+        return builder.scalar(flag(text));
+    case FieldType::Enum:
+        return feedWord(builder, field, text);
+    case FieldType::Moment:
+        return builder.scalar(std::string_view(momentText(text)));
+    case FieldType::Real: {
+        const auto number = numberOf<double>(text);
+        return builder.scalar(number ? Scalar{*number} : Scalar{text});
+    }
+    default: {
+        const auto number = numberOf<std::int64_t>(text);
+        return builder.scalar(number ? Scalar{*number} : Scalar{text});
+    }
+    }
+}
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/DocumentBuilder.h"
+#include "core/exchange/csv/NameLookup.h"
+#include "core/records/Description.h"
+
+#include <string_view>
+
+namespace lastrivet::exchange {
+
+/// Hands what a cell says of a field to the builder, as the value of the key before; false when
+/// that wants no more.
+bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cell,
+              const NameLookup &names);
+
+/// Without the spaces around it.
+std::string_view trimmed(std::string_view text);
+
+} // namespace lastrivet::exchange

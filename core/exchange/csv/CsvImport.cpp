@@ -1,0 +1,233 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/CsvImport.h"
+
+#include "core/exchange/DocumentBuilder.h"
+#include "core/exchange/DocumentFormat.h"
+#include "core/exchange/csv/CsvCell.h"
+#include "core/exchange/csv/NameLookup.h"
+#include "core/records/Designation.h"
+
+#include <algorithm>
+#include <charconv>
+#include <fmt/format.h>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+bool isBlank(const std::vector<std::string> &cells)
+{
+    return std::all_of(cells.begin(), cells.end(),
+                       [](const std::string &cell) { return trimmed(cell).empty(); });
+}
+
+/// Tells a list to a document builder as if it were a document with one array.
+class CsvDocument {
+public:
+    CsvDocument(const CsvTable &table, RecordType type, const CsvColumns &columns,
+                const Records &records)
+        : m_table(table)
+        , m_type(type)
+        , m_columns(columns)
+        , m_records(records)
+        , m_names(records)
+    {
+    }
+
+    DocumentReading read(const std::function<std::int64_t()> &newId)
+    {
+        giveIds(newId);
+        const bool isWhole =
+            beginDocument() && feedRows() && m_builder.endArray() && m_builder.endObject();
+        auto reading = m_builder.finish();
+        reading.isComplete = isWhole;
+        reading.document.records.project = m_records.project;
+        reading.document.hold_points_given = true;
+        return reading;
+    }
+
+    /// The number in the array of the row that a line of the table became; blank ones are left out.
+    const std::vector<std::size_t> &lines() const { return m_lines; }
+
+private:
+    std::string_view cell(std::size_t line, std::string_view field) const
+    {
+        const auto column = std::find(m_columns.begin(), m_columns.end(), field);
+        if (column == m_columns.end())
+            return {};
+        return trimmed(m_table.rows[line][std::size_t(column - m_columns.begin())]);
+    }
+
+    void giveIds(const std::function<std::int64_t()> &newId)
+    {
+        for (std::size_t line = 0; line < m_table.rows.size(); ++line) {
+            if (isBlank(m_table.rows[line]))
+                continue;
+            m_lines.push_back(line);
+            const auto given = cell(line, "id");
+            std::int64_t id = 0;
+            std::from_chars(given.data(), given.data() + given.size(), id);
+            m_ids.push_back(given.empty() ? newId() : id);
+            const bool isNew = !m_records.find(m_type, m_ids.back());
+            if (m_type == RecordType::Component && isNew)
+                m_names.addPart(m_ids.back(), cell(line, "code"), cell(line, "name"));
+        }
+    }
+
+    bool beginDocument()
+    {
+        return m_builder.beginObject() && m_builder.key("format") &&
+               m_builder.scalar(documentFormat) && m_builder.key("version") &&
+               m_builder.scalar(documentVersion) && m_builder.key("project") &&
+               m_builder.beginObject() && m_builder.key("name") && m_builder.scalar("-") &&
+               m_builder.key("profile") && m_builder.scalar("-") && m_builder.endObject() &&
+               m_builder.key(plural(m_type)) && m_builder.beginArray();
+    }
+
+    bool feedRows()
+    {
+        for (std::size_t i = 0; i < m_lines.size(); ++i) {
+            if (!m_builder.beginObject() || !feedRow(m_lines[i], m_ids[i]) ||
+                !m_builder.endObject())
+                return false;
+        }
+        return true;
+    }
+
+    bool feedRow(std::size_t line, std::int64_t id)
+    {
+        if (cell(line, "id").empty() && !(m_builder.key("id") && m_builder.scalar(id)))
+            return false;
+        for (std::size_t column = 0; column < m_columns.size(); ++column) {
+            const auto &text = m_table.rows[line][column];
+            const Field *field = describe(m_type).find(m_columns[column]);
+            if (!field || trimmed(text).empty())
+                continue;
+            if (!m_builder.key(field->name) || !feedCell(m_builder, *field, text, m_names))
+                return false;
+        }
+        const auto builder = m_records.project.builder_id;
+        if (m_type != RecordType::WorkSession || !builder || !cell(line, "workers").empty())
+            return true;
+        return m_builder.key("workers") && m_builder.beginArray() && m_builder.beginObject() &&
+               m_builder.key("person_id") && m_builder.scalar(builder.value()) &&
+               m_builder.endObject() && m_builder.endArray();
+    }
+
+    const CsvTable &m_table;
+    RecordType m_type;
+    const CsvColumns &m_columns;
+    const Records &m_records;
+    NameLookup m_names;
+    DocumentBuilder m_builder;
+    std::vector<std::size_t> m_lines;
+    std::vector<std::int64_t> m_ids;
+};
+
+/// The first two steps after the array of a JSON pointer: the number of the row, and the field.
+struct Place {
+    std::optional<std::size_t> index;
+    std::string_view field;
+};
+
+Place placeOf(std::string_view pointer, RecordType type)
+{
+    const auto array = fmt::format("/{}/", plural(type));
+    if (!pointer.starts_with(array))
+        return {};
+    pointer.remove_prefix(array.size());
+    const auto end = std::min(pointer.find('/'), pointer.size());
+    std::size_t index = 0;
+    std::from_chars(pointer.data(), pointer.data() + end, index);
+    pointer.remove_prefix(std::min(end + 1, pointer.size()));
+    return {index, pointer.substr(0, std::min(pointer.find('/'), pointer.size()))};
+}
+
+/// The error told by row and column instead of by JSON pointer.
+InputError inTable(InputError error, const CsvTable &table, const CsvColumns &columns,
+                   std::size_t row, std::string_view field)
+{
+    error.place = rowName(row);
+    const auto column = std::find(columns.begin(), columns.end(), field);
+    if (!field.empty() && column != columns.end())
+        error.place +=
+            fmt::format(", column {}", table.header[std::size_t(column - columns.begin())]);
+    return error;
+}
+
+} // namespace
+
+CsvPlan planCsv(const CsvTable &table, RecordType type, const CsvColumns &columns,
+                const Records &records, const Profile &profile,
+                const std::function<std::int64_t()> &newId)
+{
+    constexpr std::size_t firstRow = 2;
+    CsvDocument document{table, type, columns, records};
+    const auto reading = document.read(newId);
+    CsvPlan plan;
+    plan.import = planImport(reading, records, profile);
+    plan.rows.resize(table.rows.size());
+    for (std::size_t line = 0; line < table.rows.size(); ++line) {
+        plan.rows[line].row = line + firstRow;
+        plan.rows[line].fate = CsvRow::Fate::Blank;
+    }
+    for (const std::size_t line : document.lines())
+        plan.rows[line].fate = CsvRow::Fate::Added;
+    for (const auto &[record, position] : reading.document.positions) {
+        CsvRow &row = plan.rows[document.lines()[position]];
+        row.record = designation(plan.import.merged, record);
+        if (records.find(record.type, record.id))
+            row.fate = CsvRow::Fate::AlreadyThere;
+    }
+    for (const InputError &error : plan.import.errors) {
+        const auto place = placeOf(error.place, type);
+        if (!place.index) {
+            plan.errors.push_back(error);
+            continue;
+        }
+        CsvRow &row = plan.rows[document.lines()[*place.index]];
+        row.fate = CsvRow::Fate::Wrong;
+        row.errors.push_back(inTable(error, table, columns, row.row, place.field));
+        plan.errors.push_back(row.errors.back());
+    }
+    return plan;
+}
+
+CsvPlan dryRun(const CsvTable &table, RecordType type, const CsvColumns &columns,
+               const Project &project)
+{
+    const auto records = project.records();
+    std::int64_t last = 0;
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i)
+        last = std::max(last, records->table(RecordType(i)).greatestId());
+    last = std::min(last, largestId - std::int64_t(table.rows.size()));
+    return planCsv(table, type, columns, *records, project.profile(), [&last] { return ++last; });
+}
+
+Result<CsvPlan, InputErrors> importCsv(Project &project, const CsvTable &table, RecordType type,
+                                       const CsvColumns &columns, std::string_view source)
+{
+    struct Refused {};
+    CsvPlan plan;
+    try {
+        const auto changed = project.change(
+            fmt::format("Imported {}", source),
+            [&](Edit &edit) {
+                plan = planCsv(table, type, columns, edit.records(), edit.profile(),
+                               [&edit] { return edit.newId(); });
+                if (!plan.errors.empty())
+                    throw Refused{};
+                for (const RecordRef &record : plan.import.added)
+                    edit.putAny(record.type, plan.import.merged.find(record.type, record.id));
+            },
+            ChangeKind::Import);
+        if (!changed)
+            return InputErrors{{{}, {}, {"{0}", {english(changed.reason())}}}};
+    } catch (const Refused &) {
+        return plan.errors;
+    }
+    return plan;
+}
+
+} // namespace lastrivet::exchange

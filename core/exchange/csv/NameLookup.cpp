@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/NameLookup.h"
+
+#include "core/exchange/FieldValue.h"
+
+#include <charconv>
+#include <optional>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+std::optional<std::int64_t> wholeNumber(std::string_view text)
+{
+    std::int64_t number = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (error != std::errc{} || end != text.data() + text.size())
+        return std::nullopt;
+    return number;
+}
+
+} // namespace
+
+NameLookup::NameLookup(const Records &records)
+{
+    for (const Component &part : records.components) {
+        if (!part.withdrawn_on)
+            addPart(part.id.value(), part.code, part.name);
+    }
+    for (const Person &person : records.people) {
+        if (!person.withdrawn_on)
+            m_personNames[person.name].push_back(person.id.value());
+    }
+}
+
+void NameLookup::addPart(std::int64_t id, std::string_view code, std::string_view name)
+{
+    if (!code.empty())
+        m_partCodes[std::string(code)].push_back(id);
+    m_partNames[std::string(name)].push_back(id);
+}
+
+Result<std::int64_t, Message> NameLookup::part(std::string_view text) const
+{
+    for (const Names *names : {&m_partCodes, &m_partNames}) {
+        const auto found = names->find(text);
+        if (found == names->end())
+            continue;
+        if (found->second.size() > 1)
+            return Message{"There are several parts called {0}; name it by code or id.",
+                           {shown(text)}};
+        return found->second.front();
+    }
+    if (const auto id = wholeNumber(text))
+        return *id;
+    return Message{"No part has the code or name {0}.", {shown(text)}};
+}
+
+Result<std::int64_t, Message> NameLookup::person(std::string_view text) const
+{
+    const auto found = m_personNames.find(text);
+    if (found != m_personNames.end() && found->second.size() > 1)
+        return Message{"There are several people called {0}; name them by id.", {shown(text)}};
+    if (found != m_personNames.end())
+        return found->second.front();
+    if (const auto id = wholeNumber(text))
+        return *id;
+    return Message{"There is nobody called {0}.", {shown(text)}};
+}
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Utf8.h"
+
+#include <catch2/catch.hpp>
+
+using lastrivet::firstNotUtf8;
+
+// The edges are those of table 3-7, Well-Formed UTF-8 Byte Sequences, of the Unicode Standard.
+TEST_CASE("The edges of each row of well-formed sequences are well-formed")
+{
+    for (const char *text :
+         {"", "a", "\x7f", "\xC2\x80", "\xDF\xBF", "\xE0\xA0\x80", "\xE0\xBF\xBF", "\xE1\x80\x80",
+          "\xEC\xBF\xBF", "\xED\x80\x80", "\xED\x9F\xBF", "\xEE\x80\x80", "\xEF\xBF\xBF",
+          "\xF0\x90\x80\x80", "\xF0\xBF\xBF\xBF", "\xF1\x80\x80\x80", "\xF3\xBF\xBF\xBF",
+          "\xF4\x80\x80\x80", "\xF4\x8F\xBF\xBF"})
+        CHECK_FALSE(firstNotUtf8(text));
+}
+
+TEST_CASE("One beyond an edge is not, and its place is told")
+{
+    for (const char *text : {"\x80", "\xC0\x80", "\xC1\xBF", "\xC2\x7f", "\xC2\xC0", "\xE0\x9F\xBF",
+                             "\xED\xA0\x80", "\xE1\x80\x7f", "\xF0\x8F\xBF\xBF", "\xF4\x90\x80\x80",
+                             "\xF5\x80\x80\x80", "\xFF", "\xC2", "\xE1\x80", "\xF1\x80\x80"}) {
+        CHECK(firstNotUtf8(text) == 0u);
+        CHECK(firstNotUtf8("ab" + std::string(text)) == 2u);
+    }
+}

@@ -1,0 +1,226 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/Import.h"
+#include "core/base/Error.h"
+#include "core/exchange/DocumentWriter.h"
+#include "tests/support/ProjectBuilder.h"
+#include "tests/support/TemporaryFolder.h"
+
+#include <catch2/catch.hpp>
+#include <fmt/format.h>
+
+#include <fstream>
+#include <sstream>
+
+using namespace lastrivet;
+using namespace lastrivet::exchange;
+using namespace lastrivet::test;
+
+namespace fs = std::filesystem;
+
+namespace {
+
+using Said = std::vector<std::string>;
+
+const char *const head =
+    R"("format": "lastrivet-records", "version": 1, "project": {"name": "Demo", "profile": "ca", "builder_id": 1},
+       "people": [{"id": 1, "name": "Ada Plank", "roles": ["builder"]}],
+       "components": [{"id": 1, "name": "Wing"}])";
+
+class Bench {
+public:
+    fs::path file(std::string_view name, std::string_view content) const
+    {
+        const auto path = m_folder / name;
+        fs::create_directories(path.parent_path());
+        std::ofstream(path, std::ios::binary) << content;
+        return path;
+    }
+    /// A document of one person and part, and these further members.
+    fs::path document(std::string_view members) const
+    {
+        return file("in/document.json",
+                    fmt::format("{{{}{}{}}}", head, members.empty() ? "" : ", ", members));
+    }
+    Result<NewProject, InputErrors> makeFrom(const fs::path &document,
+                                             std::string_view name = "Demo.lastrivet") const
+    {
+        return importAsNewProject(m_folder / name, document, ProfileLibrary::standard(), {});
+    }
+    fs::path operator/(std::string_view name) const { return m_folder / name; }
+
+private:
+    support::TemporaryFolder m_folder;
+};
+
+Said sentences(const InputErrors &errors)
+{
+    Said all;
+    for (const auto &error : errors)
+        all.push_back(english(error, "f"));
+    return all;
+}
+
+std::string exported(const Project &project)
+{
+    std::ostringstream out;
+    writeDocument(*project.records(), out);
+    return out.str();
+}
+
+} // namespace
+
+TEST_CASE("A document becomes a project, and its export becomes an equal one")
+{
+    const Bench bench;
+    const auto made = bench.makeFrom(bench.document(
+        R"("closings": [{"id": 5, "component_id": 1, "title": "Skin", "encloses": [1]}])"));
+    REQUIRE(made);
+    CHECK(made->report.addedInAll() == 3);
+    CHECK(made->report.hold_points_made == 2);
+    const auto text = exported(*made->project);
+    const auto again = bench.makeFrom(bench.file("out/export.json", text), "Again.lastrivet");
+    REQUIRE(again);
+    CHECK(again->report.hold_points_made == 0);
+    CHECK(exported(*again->project) == text);
+}
+
+TEST_CASE("Hold points are the profile's, unless the document gives all of them")
+{
+    const Bench bench;
+    const std::string closings =
+        R"("closings": [{"id": 5, "component_id": 1, "title": "Skin", "encloses": [1]},
+           {"id": 6, "component_id": 1, "title": "Spar", "encloses": [1], "made_by": "factory"},
+           {"id": 7, "component_id": 1, "title": "Hatch", "encloses": [1], "permanent": false},
+           {"id": 8, "component_id": 1, "title": "Finished", "scope": "aircraft"}])";
+    SECTION("made")
+    {
+        const auto made = bench.makeFrom(bench.document(closings));
+        REQUIRE(made);
+        std::vector<std::pair<std::int64_t, HoldPointKind>> points;
+        for (const auto &point : made->project->records()->hold_points) {
+            points.emplace_back(point.closing_id.value(), point.kind);
+            CHECK_FALSE(point.planned_on);
+            CHECK_FALSE(point.source.empty());
+        }
+        std::sort(points.begin(), points.end());
+        CHECK(points == std::vector<std::pair<std::int64_t, HoldPointKind>>{
+                            {5, HoldPointKind::ToolAndDebrisCheck},
+                            {5, HoldPointKind::PreCover},
+                            {8, HoldPointKind::Final}});
+    }
+    SECTION("given")
+    {
+        const auto made =
+            bench.makeFrom(bench.document(closings + R"(, "hold_points_given": true)"));
+        REQUIRE(made);
+        CHECK(made->project->records()->hold_points.isEmpty());
+    }
+    SECTION("one of the kind is in the document")
+    {
+        const auto made = bench.makeFrom(bench.document(
+            closings +
+            R"(, "hold_points": [{"id": 1, "closing_id": 5, "kind": "pre_cover", "signer_role": "inspector"}])"));
+        REQUIRE(made);
+        CHECK(made->report.hold_points_made == 2);
+    }
+}
+
+TEST_CASE("Taking the same document in again skips every record, and one change takes it all back")
+{
+    const Bench bench;
+    const auto made = bench.makeFrom(bench.document(""));
+    REQUIRE(made);
+    auto &project = *made->project;
+    const auto more = bench.document(R"("tools": [{"id": 1, "name": "Reamer"}])");
+    const auto report = importDocument(project, more);
+    REQUIRE(report);
+    CHECK(report->skipped == 2);
+    CHECK(report->addedInAll() == 1);
+    CHECK(project.undoLabel() == "Imported document.json");
+    REQUIRE(project.undo());
+    CHECK(project.records()->tools.isEmpty());
+    REQUIRE(importDocument(project, more));
+    CHECK(importDocument(project, more)->addedInAll() == 0);
+}
+
+TEST_CASE("An import with any error changes nothing and makes no folder")
+{
+    const Bench bench;
+    const auto bad = bench.document(R"("squawks": [{"id": 2, "number": "1", "title": "T",
+        "found_on": "2026-01-02", "component_id": 9}], "tools": [{"id": 1, "name": "Reamer"}])");
+    const Said expected{
+        "f: /squawks/0: Squawk 1 “T” names part 9 in component_id, which is not on record."};
+    const auto refused = bench.makeFrom(bad);
+    REQUIRE_FALSE(refused);
+    CHECK(sentences(refused.reason()) == expected);
+    CHECK_FALSE(fs::exists(bench / "Demo.lastrivet"));
+
+    const auto made = bench.makeFrom(bench.document(""));
+    REQUIRE(made);
+    const auto before = exported(*made->project);
+    const auto again = importDocument(*made->project, bench.document(R"("squawks": [{"id": 2,
+        "number": "1", "title": "T", "found_on": "2026-01-02", "component_id": 9}],
+        "tools": [{"id": 1, "name": "Reamer"}])"));
+    REQUIRE_FALSE(again);
+    CHECK(sentences(again.reason()) == expected);
+    CHECK(exported(*made->project) == before);
+}
+
+TEST_CASE("A profile that nobody knows and a file that is none are told in one sentence")
+{
+    const Bench bench;
+    const auto refused = bench.makeFrom(bench.file(
+        "in/x.json",
+        R"({"format": "lastrivet-records", "version": 1, "project": {"name": "A", "profile": "xx"}})"));
+    REQUIRE_FALSE(refused);
+    CHECK(sentences(refused.reason()) ==
+          Said{"f: /project/profile: There is no rule profile xx; there are ca, gb, plain, us."});
+    CHECK_THROWS_AS(bench.makeFrom(bench / "nothing.json"), UnreadableInput);
+}
+
+TEST_CASE("Files beside the document are copied, missing ones only counted")
+{
+    const Bench bench;
+    bench.file("in/photos/2026/a.jpg", "picture");
+    const auto wrong = bench.makeFrom(bench.document(
+        R"("media": [{"id": 1, "kind": "photo", "file": "photos/2026/a.jpg", "sha256": "00"}])"));
+    REQUIRE_FALSE(wrong);
+    // As coreutils' sha256sum says.
+    CHECK(
+        sentences(wrong.reason()) ==
+        Said{
+            "f: /media/0/file: file 1 “photos/2026/a.jpg”: The file is not the one that the record "
+            "describes; its SHA-256 is "
+            "2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97."});
+    CHECK_FALSE(fs::exists(bench / "Demo.lastrivet"));
+    const auto good = bench.makeFrom(bench.document(
+        R"("media": [{"id": 1, "kind": "photo", "file": "photos/2026/a.jpg"},
+           {"id": 2, "kind": "photo", "file": "photos/2026/b.jpg"}])"));
+    REQUIRE(good);
+    CHECK(good->report.files_copied == 1);
+    CHECK(good->report.files_missing == std::vector<std::string>{"photos/2026/b.jpg"});
+    std::ostringstream copy;
+    copy << std::ifstream(bench / "Demo.lastrivet/photos/2026/a.jpg").rdbuf();
+    CHECK(copy.str() == "picture");
+}
+
+TEST_CASE("No file name leads out of the folders or onto the project's own files")
+{
+    const Bench bench;
+    bench.file("secret.txt", "secret");
+    bench.file("in/records.db", "a database of somebody else");
+    fs::create_symlink(bench / "secret.txt", bench / "in/link.jpg");
+    fs::create_directory_symlink(fs::path(".."), bench / "in/up");
+    for (const std::string name : {"../secret.txt", "photos/../../secret.txt", "/etc/hostname",
+                                   "link.jpg", "up/secret.txt", "photos\\\\..\\\\x.jpg", "photos/",
+                                   "records.db", "RECORDS.DB-wal", "backups/x", ".hidden"}) {
+        const auto refused = bench.makeFrom(bench.document(
+            fmt::format(R"("media": [{{"id": 1, "kind": "document", "file": "{}"}}])", name)));
+        INFO(name);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.reason().size() == 1);
+        CHECK(refused.reason().front().place == "/media/0/file");
+        CHECK_FALSE(fs::exists(bench / "Demo.lastrivet"));
+    }
+}

@@ -1,0 +1,157 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/CsvImport.h"
+#include "core/exchange/csv/CsvExport.h"
+#include "tests/support/ProjectBuilder.h"
+
+#include <catch2/catch.hpp>
+
+#include <sstream>
+
+using namespace lastrivet;
+using namespace lastrivet::exchange;
+using namespace lastrivet::test;
+
+namespace {
+
+using Fate = CsvRow::Fate;
+using Said = std::vector<std::string>;
+
+CsvPlan planOf(const ProjectBuilder &project, RecordType type, std::string_view text)
+{
+    const auto table = readCsv(text);
+    REQUIRE(table);
+    std::int64_t last = 1000;
+    return planCsv(*table, type, columnsByHeader(*table, type), project.records, project.profile,
+                   [&last] { return ++last; });
+}
+
+Said sentences(const CsvPlan &plan)
+{
+    Said all;
+    for (const auto &error : plan.errors)
+        all.push_back(english(error, "f"));
+    return all;
+}
+
+std::vector<Fate> fates(const CsvPlan &plan)
+{
+    std::vector<Fate> all;
+    for (const auto &row : plan.rows)
+        all.push_back(row.fate);
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("Columns are known by their headers, and others are left out")
+{
+    const auto table = readCsv("Name,Part Number,Colour,name,PART\nx");
+    REQUIRE(table);
+    CHECK(columnsByHeader(*table, RecordType::PartLine) ==
+          CsvColumns{"name", "part_number", "", "", "component_id"});
+}
+
+TEST_CASE("A list of parts finds the parents within itself and on record")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    project.change(wing, [](Component &c) { c.code = "W"; });
+    const auto plan = planOf(project, RecordType::Component,
+                             "code,name,parent,kind,construction,position\n"
+                             "W-R1,Rib 1,W,part,metal,1\n"
+                             "W-R1-A,Clip,W-R1,,Metal,\n"
+                             ",,,,,\n"
+                             "T,Tank,Wing,fuel tank,,2\n");
+    CHECK(sentences(plan).empty());
+    CHECK(fates(plan) == std::vector{Fate::Added, Fate::Added, Fate::Blank, Fate::Added});
+    CHECK(plan.rows[1].record == "part W-R1-A “Clip”");
+    CHECK(plan.rows[3].row == 5);
+    const auto &parts = plan.import.merged.components;
+    CHECK(parts.find(Id<Component>{1001})->parent_id == wing);
+    CHECK(parts.find(Id<Component>{1002})->parent_id == Id<Component>{1001});
+    CHECK(parts.find(Id<Component>{1002})->construction == Construction::Metal);
+    CHECK(parts.find(Id<Component>{1003})->kind == ComponentKind::FuelTank);
+    CHECK(parts.find(Id<Component>{1003})->position == 2);
+}
+
+TEST_CASE("A log has its people by name, and is the builder's where it names none")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto helper = project.person("Bo", {Role::Helper});
+    const auto plan = planOf(project, RecordType::WorkSession,
+                             "began,minutes,part,kind,workers,note\n"
+                             "2026-03-14 09:30,90,Wing,fabrication,Ada Plank; Bo,ribs\n"
+                             "2026-03-15,,,,,\"found, later\"\n");
+    CHECK(sentences(plan).empty());
+    const auto *first = plan.import.merged.find(Id<WorkSession>{1001});
+    REQUIRE(first);
+    CHECK(first->began == on("2026-03-14T09:30"));
+    CHECK(first->component_id == wing);
+    CHECK(first->workers == std::vector<WorkSession::Worker>{{project.builder}, {helper}});
+    const auto *second = plan.import.merged.find(Id<WorkSession>{1002});
+    REQUIRE(second);
+    CHECK_FALSE(second->minutes);
+    CHECK(second->workers == std::vector<WorkSession::Worker>{{project.builder}});
+    CHECK(second->note == "found, later");
+}
+
+TEST_CASE("What is wrong is told by row and column, and rows without fault keep theirs")
+{
+    ProjectBuilder project;
+    project.part("Rib");
+    project.part("Rib");
+    const auto plan = planOf(project, RecordType::PartLine,
+                             "name,quantity,component_id,received_on\n"
+                             "Bolt,12,,2026-03-14\n"
+                             "Nut,twelve,Rib,2026-02-30\n"
+                             ",1.5,Wing,\n");
+    CHECK(fates(plan) == std::vector{Fate::Added, Fate::Wrong, Fate::Wrong});
+    CHECK(
+        sentences(plan) ==
+        Said{
+            "f: row 3, column quantity: packing line 1002 “Nut”: “twelve” is no whole number from "
+            "-9007199254740991 to 9007199254740991, without fraction or exponent.",
+            "f: row 3, column component_id: packing line 1002 “Nut”: There are several parts "
+            "called "
+            "“Rib”; name it by code or id.",
+            "f: row 3, column received_on: packing line 1002 “Nut”: “2026-02-30” is no day or time "
+            "that exists: YYYY-MM-DD or YYYY-MM-DDTHH:MM, from 1900 to 2199.",
+            "f: row 4, column quantity: packing line 1003: “1.5” is no whole number from "
+            "-9007199254740991 to 9007199254740991, without fraction or exponent.",
+            "f: row 4, column component_id: packing line 1003: No part has the code or name "
+            "“Wing”.",
+            "f: row 4: packing line 1003: The field name is missing."});
+}
+
+TEST_CASE("Invariants hold for lists too")
+{
+    ProjectBuilder project;
+    project.part("Wing");
+    const auto plan = planOf(project, RecordType::WorkSession, "began,minutes\n2026-03-14,0\n");
+    CHECK(fates(plan) == std::vector{Fate::Wrong});
+    CHECK(sentences(plan) == Said{"f: row 2: Log entry 1001 of 2026-03-14 lasts 0 minutes; leave "
+                                  "them empty when they are "
+                                  "not known."});
+}
+
+TEST_CASE("A list that this program wrote is there already when it is taken in again")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto drill = project.step(wing, "=Drill");
+    project.step(wing, "Rivet", {drill});
+    project.session(wing, "2026-03-14T10:00", 90);
+    project.partLine(wing, "-Bolt", 4);
+    for (const RecordType type : csvRecordTypes()) {
+        std::ostringstream out;
+        writeCsv(project.records, type, out);
+        const auto plan = planOf(project, type, out.str());
+        INFO(out.str());
+        CHECK(sentences(plan).empty());
+        CHECK(plan.import.added.empty());
+        for (const auto &row : plan.rows)
+            CHECK(row.fate == Fate::AlreadyThere);
+    }
+}
