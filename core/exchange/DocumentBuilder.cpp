@@ -62,7 +62,10 @@ void DocumentBuilder::pop()
 
 void DocumentBuilder::nextElement()
 {
-    if (!m_frames.empty() && top().index)
+    if (m_frames.empty())
+        return;
+    top().key.reset();
+    if (top().index)
         ++*top().index;
 }
 
@@ -235,7 +238,7 @@ void DocumentBuilder::endProfile()
         m_reading.document.profile = *profile;
     else
         m_reading.errors.push_back(
-            {pointer() + profile.reason().pointer, {}, {"{0}.", {profile.reason().what}}});
+            {"/profile_copy" + profile.reason().pointer, {}, {"{0}.", {profile.reason().what}}});
 }
 
 void DocumentBuilder::endDocument()

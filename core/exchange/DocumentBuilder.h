@@ -74,6 +74,7 @@ private:
     bool push(Frame frame);
     /// Takes the innermost bracket off; its value is done.
     void pop();
+    /// The value is done: the next one has another key or number.
     void nextElement();
 
     bool beginPart();

@@ -46,7 +46,7 @@ TEST_CASE("What is no JSON is told with line and column")
     CHECK(errorsOf("[]") == Said{"f: The document is a list, not an object."});
     CHECK(errorsOf("7") == Said{"f: The document is 7, not an object."});
     CHECK(errorsWith("\"people\": [{\"id\": 1, \"name\": \"\xff\"}]") ==
-          Said{"f: /people/0/name: The text is no UTF-8 at line 1, column 117."});
+          Said{"f: /people/0/name: The text is no UTF-8 at line 1, column 120."});
     CHECK(errorsOf(R"({"format": "lastrivet-records", "version": 1,
 "project": {"name": "A", "profile": "ca"}} {})") ==
           Said{"f: This is no JSON at line 2, column 44."});
@@ -98,7 +98,7 @@ TEST_CASE("Whole numbers have no fraction, no exponent and are not beyond their 
         CHECK(said[0].ends_with(wrong));
     }
     CHECK(estimate("1e999") ==
-          Said{"f: /steps/0/estimate_minutes: The number at line 1, column 160 is too large."});
+          Said{"f: /steps/0/estimate_minutes: The number at line 1, column 167 is too large."});
 }
 
 TEST_CASE("Ids run from 1 to the largest and are there once per type")

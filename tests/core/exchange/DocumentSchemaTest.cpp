@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/DocumentSchema.h"
 #include "core/exchange/DocumentWriter.h"
-#include "tests/support/RandomDocument.h"
+#include "tests/support/RandomRecords.h"
 
 #include <catch2/catch.hpp>
 
@@ -30,7 +30,7 @@ TEST_CASE("A general library accepts a written document by the schema, and refus
 {
     const auto folder = std::filesystem::temp_directory_path() / "lastrivet-schema-test";
     std::filesystem::create_directories(folder);
-    exchange::writeDocumentFile(randomRecords(3, 6), folder / "document.json");
+    exchange::writeDocumentFile(RandomRecords(3, 6).all(), folder / "document.json");
     const auto command = std::string("'") + LASTRIVET_PYTHON +
                          "' '" LASTRIVET_SOURCE
                          "/tests/reference/check_schema.py' '" LASTRIVET_SOURCE

@@ -4,7 +4,7 @@
 #include "core/exchange/ImportDocument.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "tests/support/ProjectBuilder.h"
-#include "tests/support/RandomDocument.h"
+#include "tests/support/RandomRecords.h"
 
 #include <catch2/catch.hpp>
 
@@ -28,7 +28,7 @@ std::string written(const Records &records)
 TEST_CASE("A document that was written reads as the same records and is written the same again")
 {
     for (unsigned seed = 1; seed <= 20; ++seed) {
-        auto records = randomRecords(seed, 1 + seed % 7);
+        auto records = RandomRecords(seed, 1 + seed % 7).all();
         if (seed % 2 == 0)
             records.profile_copy = ProfileLibrary::standard().profile("gb").json;
         const auto text = written(records);

@@ -3,7 +3,7 @@
 #include "core/exchange/csv/CsvExport.h"
 #include "core/exchange/DocumentWriter.h"
 #include "tests/support/ProjectBuilder.h"
-#include "tests/support/RandomDocument.h"
+#include "tests/support/RandomRecords.h"
 
 #include <catch2/catch.hpp>
 
@@ -54,7 +54,7 @@ TEST_CASE("Another program's CSV reader finds every value of every record")
 {
     const auto folder = std::filesystem::temp_directory_path() / "lastrivet-csv-test";
     std::filesystem::create_directories(folder);
-    const auto records = randomRecords(5, 8);
+    const auto records = RandomRecords(5, 8).all();
     writeDocumentFile(records, folder / "document.json");
     writeCsvFolder(records, folder / "lists");
     const auto command = std::string("'") + LASTRIVET_PYTHON +

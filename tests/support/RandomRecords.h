@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-<<<<<<< HEAD
 #include "core/records/Description.h"
 #include "core/records/Records.h"
 
@@ -36,16 +35,5 @@ private:
     std::int64_t m_idsPerType;
     std::string m_text;
 };
-=======
-#include "core/records/Records.h"
-
-#include <cstddef>
-
-namespace lastrivet::test {
-
-/// Records of every type with every kind of value, made from the descriptions. They can be read and
-/// written; invariants that concern several records do not hold.
-Records randomRecords(unsigned seed, std::size_t perType);
->>>>>>> 7dcfa27 (Interchange document written and read, hours and major portion summed, answers as JSON)
 
 } // namespace lastrivet::test
