@@ -193,9 +193,9 @@ private:
         std::string name;
         for (const std::size_t digits : {6, 10, 16, 32, 64}) {
             name = readableName(kind, when, what, hash, digits);
-            answer.madeFile = copy.publish(name);
+            answer.made_file = copy.publish(name);
             // An intake that was undone leaves its file behind.
-            if (answer.madeFile || hasHash(m_folder / relative / name, hash))
+            if (answer.made_file || hasHash(m_folder / relative / name, hash))
                 break;
             name.clear();
         }

@@ -154,7 +154,7 @@ void discard(const std::filesystem::path &projectFolder, const Batch &batch)
 {
     for (const PreparedFile &file : batch) {
         std::error_code ignored;
-        if (file.outcome == Outcome::Copied && file.madeFile)
+        if (file.outcome == Outcome::Copied && file.made_file)
             std::filesystem::remove(projectFolder / file.media.file, ignored);
     }
 }

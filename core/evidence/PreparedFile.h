@@ -23,7 +23,7 @@ struct PreparedFile {
     Media media;
     Message failure;
     /// True when the copy is new, false when an undone intake had left the same file behind.
-    bool madeFile = false;
+    bool made_file = false;
 };
 
 /// Files whose rows are stored in one change.

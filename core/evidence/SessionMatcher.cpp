@@ -27,7 +27,7 @@ SessionMatcher::SessionMatcher(const Records &records)
             continue;
         Session known{session.id, minuteOf(*session.began), minuteOf(*session.began),
                       session.began->hasTime() && !session.approximate};
-        if (known.hasTime && session.minutes)
+        if (known.has_time && session.minutes)
             known.end += session.minutes->count();
         const std::int64_t lastDay = known.end / minutesInDay;
         for (std::int64_t day = known.begin / minutesInDay; day <= lastDay; ++day)
@@ -43,7 +43,7 @@ std::vector<SessionMatch> SessionMatcher::matches(Moment takenOn) const
     const auto [first, last] = m_byDay.equal_range(takenOn.day());
     for (auto place = first; place != last; ++place) {
         const Session &session = place->second;
-        const bool isTimed = session.hasTime && takenOn.hasTime();
+        const bool isTimed = session.has_time && takenOn.hasTime();
         const std::int64_t before = session.begin - taken;
         const std::int64_t behind = taken - session.end;
         const bool spans = isTimed && before <= 0 && behind <= 0 && session.end > session.begin;

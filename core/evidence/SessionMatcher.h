@@ -38,7 +38,7 @@ private:
         /// Minutes since 1970 on the workshop's clock; `begin == end` when no span is known.
         std::int64_t begin = 0;
         std::int64_t end = 0;
-        bool hasTime = false;
+        bool has_time = false;
     };
 
     std::multimap<std::chrono::sys_days, Session> m_byDay;

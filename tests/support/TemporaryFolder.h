@@ -7,7 +7,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace lastrivet::support {
+namespace lastrivet::test {
 
 /// An empty folder of its own, removed at the end.
 class TemporaryFolder {
@@ -34,4 +34,4 @@ private:
     std::filesystem::path m_path;
 };
 
-} // namespace lastrivet::support
+} // namespace lastrivet::test

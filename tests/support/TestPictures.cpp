@@ -12,7 +12,7 @@
 #include <sstream>
 #include <stdexcept>
 
-namespace lastrivet::support {
+namespace lastrivet::test {
 
 namespace fs = std::filesystem;
 
@@ -109,4 +109,4 @@ void writeHeic(const fs::path &file, int width, int height)
     require(heif_context_write_to_file(context.get(), file.c_str()));
 }
 
-} // namespace lastrivet::support
+} // namespace lastrivet::test

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lastrivet::support {
+namespace lastrivet::test {
 
 /// A picture that make_pictures.py makes, once per run.
 std::filesystem::path testPicture(std::string_view name);
@@ -23,4 +23,4 @@ std::string outputOf(const std::string &command);
 /// A HEIC of this size with a red left half and the Exif block of make_pictures.py.
 void writeHeic(const std::filesystem::path &file, int width, int height);
 
-} // namespace lastrivet::support
+} // namespace lastrivet::test

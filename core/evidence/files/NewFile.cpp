@@ -111,7 +111,8 @@ void NewFile::publishOver(const std::string &name)
 void settleFolder(const fs::path &folder)
 {
     const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-    if (!opened || ::fsync(opened.number()) != 0)
+    // Some network file systems keep their folders in order themselves, and say EINVAL.
+    if (!opened || (::fsync(opened.number()) != 0 && errno != EINVAL))
         throw FileFault(
             {"The folder {0} could not be saved: {1}.", {folder.filename().string(), reason()}});
 }

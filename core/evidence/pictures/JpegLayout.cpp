@@ -73,7 +73,7 @@ void readFrame(std::span<const std::uint8_t> segment, int marker, JpegLayout &la
     layout.width = segment[3] << 8 | segment[4];
     layout.components = segment[5];
     // All frames but baseline and extended sequential ones.
-    layout.isProgressive = marker != 0xc0 && marker != 0xc1;
+    layout.is_progressive = marker != 0xc0 && marker != 0xc1;
 }
 
 /// Nearly every file ends with the marker itself, which saves walking through its scans: inside
@@ -94,14 +94,14 @@ JpegLayout layOut(std::span<const std::uint8_t> jpeg)
         if (isStandalone(marker))
             continue;
         if (marker == endOfImage) {
-            layout.isWhole = true;
+            layout.is_whole = true;
             return layout;
         }
         const auto segment = markers.segment();
         if (isFrame(marker))
             readFrame(segment, marker, layout);
         if (marker == startOfScan && endsWithMarker(jpeg)) {
-            layout.isWhole = true;
+            layout.is_whole = true;
             return layout;
         }
     }

@@ -13,9 +13,9 @@ struct JpegLayout {
     int height = 0;
     int components = 0;
     /// Decoding needs the whole picture in memory, however small it is wanted.
-    bool isProgressive = false;
+    bool is_progressive = false;
     /// The end of the image is there.
-    bool isWhole = false;
+    bool is_whole = false;
 };
 
 JpegLayout layOut(std::span<const std::uint8_t> jpeg);

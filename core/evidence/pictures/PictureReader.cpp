@@ -31,7 +31,7 @@ PixelSize storedSize(const PictureFile &file)
 bool hasEnd(const PictureFile &file)
 {
     if (file.kind == FileKind::Jpeg)
-        return layOut(file.bytes).isWhole;
+        return layOut(file.bytes).is_whole;
     const ReadAt readAt = [&](std::uint64_t offset, std::span<std::uint8_t> bytes) {
         const auto rest = file.bytes.subspan(std::min<std::size_t>(offset, file.bytes.size()));
         const std::size_t count = std::min(rest.size(), bytes.size());
@@ -44,7 +44,7 @@ bool hasEnd(const PictureFile &file)
 bool isTooLarge(const PictureFile &file, PixelSize size)
 {
     const std::int64_t pixels = std::int64_t{size.width} * size.height;
-    const bool byRows = file.kind == FileKind::Jpeg && !layOut(file.bytes).isProgressive;
+    const bool byRows = file.kind == FileKind::Jpeg && !layOut(file.bytes).is_progressive;
     return pixels > (byRows ? largestScaled : largestWhole);
 }
 

@@ -20,8 +20,8 @@ struct PictureFile {
     std::string name;
 };
 
-/// The most pixels of a picture that is decoded as a whole: 300 MB as RGB.
-inline constexpr std::int64_t largestWhole = 100'000'000;
+/// The most pixels of a picture that is decoded as a whole: 192 MB as RGB.
+inline constexpr std::int64_t largestWhole = 64'000'000;
 /// The most pixels of a JPEG that is decoded row by row at a reduced size.
 inline constexpr std::int64_t largestScaled = 500'000'000;
 /// The longest file that is read as a picture.

@@ -15,7 +15,7 @@
 
 using namespace lastrivet;
 using namespace lastrivet::evidence;
-using namespace lastrivet::support;
+using namespace lastrivet::test;
 
 namespace fs = std::filesystem;
 using Outcome = PreparedFile::Outcome;
@@ -222,8 +222,8 @@ TEST_CASE(
     const PreparedFile again = bench.intake().prepare(bench.picture("naive.jpg", "a.jpg"));
     CHECK(again.outcome == Outcome::Copied);
     CHECK(again.media.file == first.media.file);
-    CHECK(first.madeFile);
-    CHECK_FALSE(again.madeFile);
+    CHECK(first.made_file);
+    CHECK_FALSE(again.made_file);
     CHECK(bench.files().size() == 1);
 
     writeText(bench.project() / first.media.file, "another photo");

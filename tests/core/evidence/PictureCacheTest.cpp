@@ -12,7 +12,7 @@
 
 using namespace lastrivet;
 using namespace lastrivet::evidence;
-using namespace lastrivet::support;
+using namespace lastrivet::test;
 
 namespace fs = std::filesystem;
 
