@@ -187,24 +187,34 @@ private:
     void publish(NewFile &copy, FileKind kind, const std::string &what, PreparedFile &answer)
     {
         copy.settle();
-        const Moment when = whenFor(answer.media);
-        const fs::path relative = folderFor(kind, when);
-        const std::string &hash = answer.media.sha256;
-        std::string name;
-        for (const std::size_t digits : {6, 10, 16, 32, 64}) {
-            name = readableName(kind, when, what, hash, digits);
-            answer.made_file = copy.publish(name);
-            // An intake that was undone leaves its file behind.
-            if (answer.made_file || hasHash(m_folder / relative / name, hash))
-                break;
-            name.clear();
+        const fs::path relative = folderFor(kind, whenFor(answer.media));
+        const fs::path folder = m_folder / relative;
+        const std::string name = nameIn(folder, copy, kind, what, answer);
+        try {
+            settleFolder(folder);
+        } catch (const FileFault &) {
+            if (answer.made_file)
+                fs::remove(folder / name);
+            throw;
         }
-        if (name.empty())
-            throw FileFault({"{0} could not be saved: its name is taken by another file.",
-                             {shownName(answer.source)}});
-        settleFolder(m_folder / relative);
         answer.media.file = (relative / name).generic_string();
         answer.outcome = PreparedFile::Outcome::Copied;
+    }
+
+    /// Gives the copy the shortest name that no other file has. A file of the same content may have
+    /// it: an intake that was undone leaves its files behind.
+    std::string nameIn(const fs::path &folder, NewFile &copy, FileKind kind,
+                       const std::string &what, PreparedFile &answer) const
+    {
+        const std::string &hash = answer.media.sha256;
+        for (const std::size_t digits : {6, 10, 16, 32, 64}) {
+            std::string name = readableName(kind, whenFor(answer.media), what, hash, digits);
+            answer.made_file = copy.publish(name);
+            if (answer.made_file || hasHash(folder / name, hash))
+                return name;
+        }
+        throw FileFault({"{0} could not be saved: its name is taken by another file.",
+                         {shownName(answer.source)}});
     }
 
     fs::path m_folder;
