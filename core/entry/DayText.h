@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Moment.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lastrivet::entry {
+
+/// A day read from the front of some words, and how many of them it took.
+struct DayRead {
+    Moment day;
+    std::size_t words = 0;
+};
+
+/// Reads `today`, `yesterday`, a weekday (the latest before today), `3 Mar`, `Mar 3 2026` or
+/// ISO 8601, in folded words from `first` on. A day without a year is the latest that is not after
+/// today.
+std::optional<DayRead> readDay(const std::vector<std::string> &words, std::size_t first,
+                               Moment today);
+
+/// The same for a whole text; empty when anything is left over.
+std::optional<Moment> parseDayText(std::string_view text, Moment today);
+
+/// `9:15` as minutes after midnight.
+std::optional<int> parseClock(std::string_view word);
+
+} // namespace lastrivet::entry

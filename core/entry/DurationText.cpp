@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/entry/DurationText.h"
+
+#include "core/entry/Fold.h"
+
+#include <charconv>
+#include <string>
+
+namespace lastrivet::entry {
+
+namespace {
+
+constexpr std::int64_t longestMinutes = 99 * 60;
+
+/// Takes the digits at the front; empty when there are none.
+std::optional<std::int64_t> takeNumber(std::string_view &text)
+{
+    std::int64_t number = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+    if (error != std::errc{} || number < 0)
+        return std::nullopt;
+    text.remove_prefix(std::size_t(end - text.data()));
+    return number;
+}
+
+bool takeWord(std::string_view &text, std::initializer_list<std::string_view> words)
+{
+    for (const auto word : words) {
+        if (text.starts_with(word)) {
+            text.remove_prefix(word.size());
+            return true;
+        }
+    }
+    return false;
+}
+
+bool takeHour(std::string_view &text)
+{
+    return takeWord(text, {"hours", "hour", "hrs", "hr", "h"});
+}
+
+bool takeMinute(std::string_view &text)
+{
+    return takeWord(text, {"minutes", "minute", "mins", "min", "m"});
+}
+
+/// What stands behind the point of a decimal fraction of hours, in minutes.
+std::optional<std::int64_t> takeFraction(std::string_view &text)
+{
+    const std::size_t before = text.size();
+    const auto digits = takeNumber(text);
+    const std::size_t count = before - text.size();
+    if (!digits || count > 4)
+        return std::nullopt;
+    std::int64_t scale = 1;
+    for (std::size_t i = 0; i < count; ++i)
+        scale *= 10;
+    return (*digits * 60 + scale / 2) / scale;
+}
+
+std::optional<std::int64_t> minutesOf(std::string_view text)
+{
+    const bool isPoint = text.starts_with('.') || text.starts_with(',');
+    const auto whole = isPoint ? std::optional<std::int64_t>{0} : takeNumber(text);
+    if (!whole || *whole > longestMinutes)
+        return std::nullopt;
+    if (takeWord(text, {".", ","})) {
+        const auto part = takeFraction(text);
+        return part && takeHour(text) && text.empty() ? std::optional(*whole * 60 + *part)
+                                                      : std::nullopt;
+    }
+    if (takeMinute(text))
+        return text.empty() ? whole : std::nullopt;
+    if (!takeHour(text) && !takeWord(text, {":"}))
+        return std::nullopt;
+    if (text.empty())
+        return *whole * 60;
+    const auto minutes = takeNumber(text);
+    takeMinute(text);
+    return minutes && *minutes < 60 && text.empty() ? std::optional(*whole * 60 + *minutes)
+                                                    : std::nullopt;
+}
+
+} // namespace
+
+std::optional<Minutes> parseDuration(std::string_view text)
+{
+    std::string close = folded(text);
+    std::erase(close, ' ');
+    if (close.ends_with(':'))
+        return std::nullopt;
+    const auto minutes = minutesOf(close);
+    if (!minutes || *minutes <= 0 || *minutes > longestMinutes)
+        return std::nullopt;
+    return Minutes{*minutes};
+}
+
+} // namespace lastrivet::entry

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/entry/Fold.h"
+
+namespace lastrivet::entry {
+
+namespace {
+
+constexpr std::string_view around = " \t\n,;()[]\"";
+
+} // namespace
+
+std::string folded(std::string_view text)
+{
+    std::string small(text);
+    for (std::size_t i = 0; i < small.size(); ++i) {
+        const auto byte = static_cast<unsigned char>(small[i]);
+        if (byte >= 'A' && byte <= 'Z')
+            small[i] = char(byte + 32);
+        // In UTF-8 the capitals of Latin-1 are C3 80 to C3 9E but for the multiplication sign.
+        else if (i > 0 && static_cast<unsigned char>(small[i - 1]) == 0xC3 && byte >= 0x80 &&
+                 byte <= 0x9E && byte != 0x97)
+            small[i] = char(byte + 0x20);
+    }
+    return small;
+}
+
+std::vector<std::string> foldedWords(std::string_view text)
+{
+    const std::string small = folded(text);
+    std::vector<std::string> words;
+    for (std::size_t begin = small.find_first_not_of(around); begin != std::string::npos;) {
+        const std::size_t end = std::min(small.find_first_of(around, begin), small.size());
+        words.push_back(small.substr(begin, end - begin));
+        begin = small.find_first_not_of(around, end);
+    }
+    return words;
+}
+
+} // namespace lastrivet::entry

@@ -1,0 +1,23 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Edit.h"
+
+#include <cstddef>
+#include <vector>
+
+namespace lastrivet {
+
+/// The live parts directly inside `parent` (at the top when none is given), in their order: by
+/// position, those without one last, then by id.
+std::vector<Id<Component>> partsInside(const Records &records, Id<Component> parent);
+
+/// A part at `row` among those inside its parent_id; the last when `row` is beyond them.
+Id<Component> addPart(Edit &edit, Component draft, std::size_t row);
+
+/// Moves a part with everything below it to stand at `row` inside `parent`; counted without the
+/// part itself. A part cannot go into itself: the invariants refuse that.
+void movePart(Edit &edit, Id<Component> part, Id<Component> parent, std::size_t row);
+
+} // namespace lastrivet

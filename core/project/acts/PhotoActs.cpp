@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/acts/PhotoActs.h"
+
+#include <algorithm>
+
+namespace lastrivet {
+
+void linkMedia(Edit &edit, Id<Media> media, RecordRef record)
+{
+    const Media::Link link{record.type, record.id};
+    if (std::ranges::find(edit.records().find(media)->links, link) !=
+        edit.records().find(media)->links.end())
+        return;
+    edit.update(media, [&](Media &changed) { changed.links.push_back(link); });
+}
+
+void unlinkMedia(Edit &edit, Id<Media> media, RecordRef record)
+{
+    edit.update(media, [&](Media &changed) {
+        std::erase(changed.links, Media::Link{record.type, record.id});
+    });
+}
+
+void setShown(Edit &edit, Id<Media> media, Shows what, bool isShown)
+{
+    edit.update(media, [&](Media &changed) {
+        if (isShown)
+            changed.shows.insert(what);
+        else
+            changed.shows.remove(what);
+    });
+}
+
+void linkToSession(Edit &edit, Id<Media> media, Id<WorkSession> session)
+{
+    linkMedia(edit, media, {RecordType::WorkSession, session.value()});
+    const auto part = edit.records().find(session)->component_id;
+    if (part)
+        linkMedia(edit, media, {RecordType::Component, part.value()});
+}
+
+} // namespace lastrivet

@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Edit.h"
+
+namespace lastrivet {
+
+/// Puts a log entry on record.
+///
+/// An empty component_id is filled from the step, else from the squawk; without workers the
+/// project's builder worked; without a beginning it began today.
+Id<WorkSession> recordSession(Edit &edit, WorkSession draft);
+
+/// A step is done on a day; it is no longer dropped. A step that was done keeps its day.
+void tickStep(Edit &edit, Id<Step> step, Moment on);
+/// A step was not done after all.
+void untickStep(Edit &edit, Id<Step> step);
+/// A step will never be done.
+void dropStep(Edit &edit, Id<Step> step, Moment on);
+
+/// A step behind the part's other steps.
+Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title);
+
+} // namespace lastrivet

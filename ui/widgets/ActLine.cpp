@@ -1,0 +1,145 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/ActLine.h"
+
+#include "core/entry/DayText.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordLine.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+
+namespace lastrivet::ui {
+
+ActLine::ActLine(Session &session, QWidget *parent)
+    : QFrame(parent)
+    , m_session(session)
+    , m_words(new QLabel(this))
+    , m_textLabel(new QLabel(this))
+    , m_text(new QLineEdit(this))
+    , m_dayLabel(new QLabel(this))
+    , m_day(new QLineEdit(this))
+    , m_personLabel(new QLabel(this))
+    , m_person(new RecordLine(session, RecordType::Person, this))
+    , m_why(new QLabel(this))
+    , m_confirm(new QPushButton(this))
+{
+    build();
+    hide();
+}
+
+void ActLine::build()
+{
+    setFrameShape(QFrame::StyledPanel);
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::Button);
+    m_words->setWordWrap(true);
+    m_why->setWordWrap(true);
+    m_confirm->setProperty("primary", true);
+    auto *leaveButton = new QPushButton(tr("Leave it"), this);
+    leaveButton->setProperty("flat", true);
+    auto *form = new QFormLayout;
+    form->addRow(m_textLabel, m_text);
+    form->addRow(m_dayLabel, m_day);
+    form->addRow(m_personLabel, m_person);
+    m_textLabel->setBuddy(m_text);
+    m_dayLabel->setBuddy(m_day);
+    m_personLabel->setBuddy(m_person);
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(m_confirm);
+    buttons->addWidget(leaveButton);
+    buttons->addStretch(1);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(12, 8, 12, 8);
+    layout->addWidget(m_words);
+    layout->addLayout(form);
+    layout->addWidget(m_why);
+    layout->addLayout(buttons);
+    connect(m_confirm, &QPushButton::clicked, this, &ActLine::confirm);
+    connect(leaveButton, &QPushButton::clicked, this, &ActLine::leave);
+    connect(m_text, &QLineEdit::returnPressed, this, &ActLine::confirm);
+    connect(m_day, &QLineEdit::returnPressed, this, &ActLine::confirm);
+}
+
+void ActLine::ask(const Question &question, Act act)
+{
+    m_question = question;
+    m_act = std::move(act);
+    m_words->setText(question.words);
+    m_confirm->setText(question.confirm);
+    m_textLabel->setText(question.textLabel);
+    m_text->setText(question.text);
+    m_text->setAccessibleName(question.textLabel);
+    m_dayLabel->setText(question.dayLabel);
+    m_day->setText(toQt(m_session.today().text()));
+    m_day->setAccessibleName(question.dayLabel);
+    m_personLabel->setText(question.personLabel);
+    m_person->setChosen(question.person.value());
+    m_person->setAccessibleName(question.personLabel);
+    for (const auto &[label, field] :
+         {std::pair<QLabel *, QWidget *>{m_textLabel, m_text}, {m_dayLabel, m_day},
+          {m_personLabel, m_person}}) {
+        label->setVisible(!label->text().isEmpty());
+        field->setVisible(!label->text().isEmpty());
+    }
+    explain({});
+    show();
+    if (!question.textLabel.isEmpty())
+        m_text->setFocus();
+    else if (!question.personLabel.isEmpty())
+        m_person->setFocus();
+    else
+        m_confirm->setFocus();
+}
+
+void ActLine::explain(const QString &why)
+{
+    m_why->setText(why);
+    m_why->setVisible(!why.isEmpty());
+}
+
+void ActLine::confirm()
+{
+    m_person->settle();
+    Answer answer{m_text->text().trimmed(), std::nullopt, Id<Person>{m_person->chosen()}};
+    if (answer.text.isEmpty() && !m_question.textMissing.isEmpty()) {
+        explain(m_question.textMissing);
+        m_text->setFocus();
+        return;
+    }
+    answer.day = entry::parseDayText(toStd(m_day->text()), m_session.today());
+    if (!answer.day)
+        answer.day = parseDay(m_day->text());
+    if (!m_question.dayLabel.isEmpty() && !answer.day) {
+        explain(tr("“%1” is no day.").arg(m_day->text()));
+        m_day->setFocus();
+        return;
+    }
+    if (!m_question.personLabel.isEmpty() && !answer.person) {
+        explain(tr("Somebody has to be named."));
+        m_person->setFocus();
+        return;
+    }
+    if (m_act(answer))
+        leave();
+}
+
+void ActLine::leave()
+{
+    hide();
+    Q_EMIT ended();
+}
+
+void ActLine::keyPressEvent(QKeyEvent *event)
+{
+    if (event->key() == Qt::Key_Escape)
+        leave();
+    else
+        QFrame::keyPressEvent(event);
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,250 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/FieldEditor.h"
+
+#include "core/entry/DayText.h"
+#include "core/entry/DurationText.h"
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/LongText.h"
+#include "ui/widgets/RecordLine.h"
+#include "ui/widgets/RecordSetEditor.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QLocale>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// Lets the inner widget fill the editor and be what focus and labels mean.
+void hold(FieldEditor *editor, QWidget *inner)
+{
+    auto *layout = new QHBoxLayout(editor);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(inner);
+    editor->setFocusProxy(inner);
+}
+
+FieldEditor::Assign assignText(const Field &field, std::string text)
+{
+    return [&field, text = std::move(text)](void *record) {
+        return field.assign(record, text.empty() ? Scalar{} : Scalar{std::string_view(text)});
+    };
+}
+
+FieldEditor::Assign assignScalar(const Field &field, Scalar value)
+{
+    return [&field, value](void *record) { return field.assign(record, value); };
+}
+
+class LineEditor final : public FieldEditor {
+public:
+    LineEditor(Session &session, const Field &field, QWidget *parent)
+        : FieldEditor(parent)
+        , m_session(session)
+        , m_field(field)
+        , m_line(new QLineEdit(this))
+    {
+        hold(this, m_line);
+        connect(m_line, &QLineEdit::editingFinished, this, [this] { settle(); });
+    }
+
+    void show(const void *record) override
+    {
+        m_shown = fieldText(*m_session.records(), m_field, record);
+        m_line->setText(m_shown);
+        m_line->setCursorPosition(0);
+        m_line->setModified(false);
+    }
+    bool isBeingTyped() const override { return m_line->isModified(); }
+    void settle() override
+    {
+        if (!m_line->isModified() || m_line->text().trimmed() == m_shown)
+            return;
+        m_line->setModified(false);
+        const QString text = m_line->text().trimmed();
+        if (m_field.type == FieldType::Text) {
+            Q_EMIT committed(assignText(m_field, toStd(text)));
+        } else if (const auto value = read(text)) {
+            Q_EMIT committed(assignScalar(m_field, *value));
+        } else {
+            m_line->setText(m_shown);
+            Q_EMIT refused(whyNot(text));
+        }
+    }
+
+private:
+    std::optional<Scalar> read(const QString &text) const
+    {
+        if (text.isEmpty())
+            return Scalar{};
+        if (m_field.type == FieldType::Moment) {
+            auto day = entry::parseDayText(toStd(text), m_session.today());
+            if (!day)
+                day = parseDay(text);
+            return day ? std::optional<Scalar>(*day) : std::nullopt;
+        }
+        if (m_field.type == FieldType::Real) {
+            bool isNumber = false;
+            const double value = QLocale().toDouble(text, &isNumber);
+            return isNumber ? std::optional<Scalar>(value) : std::nullopt;
+        }
+        return readWhole(text);
+    }
+    std::optional<Scalar> readWhole(const QString &text) const
+    {
+        if (m_field.name.ends_with("minutes")) {
+            const auto minutes = entry::parseDuration(toStd(text));
+            return minutes ? std::optional<Scalar>(minutes->count()) : std::nullopt;
+        }
+        bool isNumber = false;
+        const qlonglong value = QLocale().toLongLong(text, &isNumber);
+        return isNumber ? std::optional<Scalar>(std::int64_t(value)) : std::nullopt;
+    }
+    QString whyNot(const QString &text) const
+    {
+        if (m_field.type == FieldType::Moment)
+            return tr("“%1” is no day; write it as %2 or “yesterday”.")
+                .arg(text, toQt(m_session.today().text()));
+        if (m_field.name.ends_with("minutes"))
+            return tr("“%1” is no duration; write it as 2h15 or 90m.").arg(text);
+        return tr("“%1” is no number.").arg(text);
+    }
+
+    Session &m_session;
+    const Field &m_field;
+    QLineEdit *m_line;
+    QString m_shown;
+};
+
+class LongEditor final : public FieldEditor {
+public:
+    LongEditor(const Field &field, QWidget *parent)
+        : FieldEditor(parent)
+        , m_field(field)
+        , m_text(new LongText(this))
+    {
+        hold(this, m_text);
+        connect(m_text, &LongText::finished, this, [this] { settle(); });
+    }
+
+    void show(const void *record) override
+    {
+        const Scalar value = m_field.value(record);
+        const auto *text = std::get_if<std::string_view>(&value);
+        m_shown = text ? toQt(*text) : QString();
+        m_text->setPlainText(m_shown);
+    }
+    bool isBeingTyped() const override { return m_text->toPlainText() != m_shown; }
+    void settle() override
+    {
+        if (!isBeingTyped())
+            return;
+        m_shown = m_text->toPlainText();
+        Q_EMIT committed(assignText(m_field, toStd(m_shown)));
+    }
+
+private:
+    const Field &m_field;
+    LongText *m_text;
+    QString m_shown;
+};
+
+/// A word of a vocabulary, or yes and no; "not known" where the record may leave it open.
+class ChoiceEditor final : public FieldEditor {
+public:
+    ChoiceEditor(const Field &field, bool isNullable, QWidget *parent)
+        : FieldEditor(parent)
+        , m_field(field)
+        , m_box(new QComboBox(this))
+    {
+        hold(this, m_box);
+        if (isNullable)
+            m_box->addItem(tr("not said"));
+        if (field.type == FieldType::Bool) {
+            m_box->addItem(tr("no"), false);
+            m_box->addItem(tr("yes"), true);
+        }
+        for (const auto word : field.words)
+            m_box->addItem(plainWord(word), toQt(word));
+        connect(m_box, &QComboBox::activated, this, [this] { commit(); });
+    }
+
+    void show(const void *record) override
+    {
+        const Scalar value = m_field.value(record);
+        QVariant data;
+        if (const auto *flag = std::get_if<bool>(&value))
+            data = *flag;
+        else if (const auto *word = std::get_if<std::string_view>(&value))
+            data = toQt(*word);
+        m_box->setCurrentIndex(data.isValid() ? m_box->findData(data) : 0);
+    }
+
+private:
+    void commit()
+    {
+        const QVariant data = m_box->currentData();
+        if (data.typeId() == QMetaType::Bool)
+            Q_EMIT committed(assignScalar(m_field, data.toBool()));
+        else
+            Q_EMIT committed(assignText(m_field, toStd(data.toString())));
+    }
+
+    const Field &m_field;
+    QComboBox *m_box;
+};
+
+class ReferenceEditor final : public FieldEditor {
+public:
+    ReferenceEditor(Session &session, const Field &field, QWidget *parent)
+        : FieldEditor(parent)
+        , m_field(field)
+        , m_line(new RecordLine(session, *field.target, this))
+    {
+        hold(this, m_line);
+        connect(m_line, &RecordLine::chosenByPerson, this, [this](qint64 id) {
+            Q_EMIT committed(
+                assignScalar(m_field, id ? Scalar{std::int64_t(id)} : Scalar{}));
+        });
+    }
+
+    void show(const void *record) override
+    {
+        const Scalar value = m_field.value(record);
+        const auto *id = std::get_if<std::int64_t>(&value);
+        m_line->setChosen(id ? *id : 0);
+    }
+    bool isBeingTyped() const override { return m_line->isBeingTyped(); }
+    void settle() override { m_line->settle(); }
+
+private:
+    const Field &m_field;
+    RecordLine *m_line;
+};
+
+} // namespace
+
+FieldEditor *makeFieldEditor(Session &session, const Field &field, const void *defaults,
+                             bool isLong, QWidget *parent)
+{
+    switch (field.type) {
+    case FieldType::Enum:
+    case FieldType::Bool:
+        return new ChoiceEditor(field, isNull(field.value(defaults)), parent);
+    case FieldType::Ref:
+        return new ReferenceEditor(session, field, parent);
+    case FieldType::Refs:
+        return new RecordSetEditor(session, field, parent);
+    default:
+        if (isLong)
+            return new LongEditor(field, parent);
+        return new LineEditor(session, field, parent);
+    }
+}
+
+} // namespace lastrivet::ui

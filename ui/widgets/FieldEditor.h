@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Description.h"
+#include "core/records/Records.h"
+
+#include <QWidget>
+
+#include <functional>
+
+namespace lastrivet::ui {
+
+class Session;
+
+/// Edits one field of a record in place: what was typed is kept when the field is left or Enter is
+/// pressed.
+class FieldEditor : public QWidget {
+    Q_OBJECT
+
+public:
+    /// Puts the new value into a record; false when the value cannot be there.
+    using Assign = std::function<bool(void *record)>;
+
+    using QWidget::QWidget;
+
+    virtual void show(const void *record) = 0;
+    /// True while something is typed that is not kept yet.
+    virtual bool isBeingTyped() const { return false; }
+    /// Keeps what is typed.
+    virtual void settle() {}
+
+Q_SIGNALS:
+    void committed(const lastrivet::ui::FieldEditor::Assign &assign);
+    void refused(const QString &why);
+};
+
+/// An editor that suits the field: `defaults` is a record with every field at its default, `isLong`
+/// asks for several lines of text.
+FieldEditor *makeFieldEditor(Session &session, const Field &field, const void *defaults,
+                             bool isLong, QWidget *parent);
+
+} // namespace lastrivet::ui

@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/MediaModel.h"
+
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/PictureLoader.h"
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+std::optional<Moment> dayOf(const Media &media)
+{
+    return media.taken_on ? media.taken_on : media.imported_on;
+}
+
+QString mediaTitle(const Media &media)
+{
+    if (!media.caption.empty())
+        return toQt(media.caption);
+    if (const auto day = dayOf(media))
+        return dateText(*day);
+    return toQt(media.file);
+}
+
+MediaModel::MediaModel(Session &session, PictureLoader &loader, QObject *parent)
+    : RecordRowsModel(parent)
+    , m_session(session)
+    , m_loader(loader)
+{
+    connect(&loader, &PictureLoader::loaded, this,
+            [this](qint64 id) { touch({{RecordType::Media, id}}); });
+}
+
+void MediaModel::setFilter(Filter filter)
+{
+    m_filter = std::move(filter);
+    fill();
+}
+
+void MediaModel::fill()
+{
+    const auto records = m_session.records();
+    std::vector<const Media *> shown;
+    for (const Media &media : records->media) {
+        if (!media.withdrawn_on && (!m_filter || m_filter(*records, media)))
+            shown.push_back(&media);
+    }
+    std::ranges::stable_sort(shown, [](const Media *a, const Media *b) {
+        const auto dayA = dayOf(*a);
+        const auto dayB = dayOf(*b);
+        if (!dayA || !dayB)
+            return bool(dayA) && !dayB;
+        return sortsBefore(*dayB, *dayA);
+    });
+    std::vector<RecordRef> rows;
+    for (const Media *media : shown)
+        rows.push_back({RecordType::Media, media->id.value()});
+    setRows(rows);
+}
+
+void MediaModel::apply(const ChangeNotice &notice)
+{
+    fill();
+    touch(notice.touched);
+}
+
+const Media *MediaModel::mediaAt(int row) const
+{
+    return m_session.records()->find(Id<Media>{recordAt(row).id});
+}
+
+int MediaModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : 1;
+}
+
+QVariant MediaModel::data(const QModelIndex &index, int role) const
+{
+    const Media *media = mediaAt(index.row());
+    if (!media)
+        return {};
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::AccessibleTextRole:
+        return mediaTitle(*media);
+    case Qt::DecorationRole:
+        return m_loader.small(*media);
+    case Qt::ToolTipRole:
+        return m_loader.failure(media->id);
+    case IdRole:
+        return qlonglong(media->id.value());
+    case FailureRole:
+        return m_loader.failure(media->id);
+    case KindRole:
+        return plainWord(word(media->kind));
+    case DayRole: {
+        const auto day = dayOf(*media);
+        return day ? dateText(*day) : QString();
+    }
+    default:
+        return {};
+    }
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QStyledItemDelegate>
+
+namespace lastrivet::ui {
+
+class Theme;
+
+/// Draws a picture with its caption and day beneath, on a card of one size.
+class PhotoDelegate final : public QStyledItemDelegate {
+    Q_OBJECT
+
+public:
+    /// `edge` is the longest edge of a picture on screen.
+    PhotoDelegate(const Theme &theme, int edge, QObject *parent = nullptr);
+
+    void paint(QPainter *painter, const QStyleOptionViewItem &option,
+               const QModelIndex &index) const override;
+    QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
+    QSize cardSize(const QFontMetrics &metrics) const;
+
+private:
+    const Theme &m_theme;
+    int m_edge;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Project.h"
+
+#include <QListView>
+
+namespace lastrivet::ui {
+
+class MediaModel;
+class PictureLoader;
+class Session;
+
+/// The photos of a record side by side, in one line.
+class PhotoStrip final : public QListView {
+    Q_OBJECT
+
+public:
+    PhotoStrip(Session &session, PictureLoader &loader, QWidget *parent = nullptr);
+
+    /// Photos linked to one of these records.
+    void show(const std::vector<RecordRef> &records);
+    void apply(const ChangeNotice &notice);
+    int count() const;
+
+private:
+    Session &m_session;
+    MediaModel *m_model;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,124 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/RecordForm.h"
+
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/FieldEditor.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QFormLayout>
+#include <QLabel>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+RecordForm::RecordForm(Session &session, RecordType type, const std::vector<Row> &rows,
+                       QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_type(type)
+{
+    auto *layout = new QFormLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setHorizontalSpacing(12);
+    layout->setVerticalSpacing(6);
+    layout->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    layout->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    layout->setLabelAlignment(Qt::AlignLeft);
+    for (const Row &row : rows)
+        addRow(layout, row);
+    setEnabled(false);
+}
+
+void RecordForm::addRow(QFormLayout *layout, const Row &row)
+{
+    const auto &description = describe(m_type);
+    const Field *field = description.find(row.field);
+    auto *editor = makeFieldEditor(m_session, *field, description.defaults, row.isLong, this);
+    const QString title = row.label.isEmpty() ? fieldTitle(*field) : row.label;
+    auto *label = new QLabel(title, this);
+    label->setBuddy(editor);
+    label->setMargin(4);
+    (editor->focusProxy() ? editor->focusProxy() : editor)->setAccessibleName(title);
+    layout->addRow(label, editor);
+    m_lines.push_back({field, editor});
+    connect(editor, &FieldEditor::committed, this,
+            [this, line = m_lines.back()](const FieldEditor::Assign &assign) {
+                commit(line, assign);
+            });
+    connect(editor, &FieldEditor::refused, &m_session, &Session::complain);
+}
+
+void RecordForm::commit(const Line &line, const std::function<bool(void *)> &assign)
+{
+    if (m_id == 0)
+        return;
+    const RecordRef record{m_type, m_id};
+    const QString name = shortName(*m_session.records(), record);
+    const QString label = tr("%1: %2 changed").arg(name, fieldTitle(*line.field).toLower());
+    bool isAssigned = true;
+    const bool isChanged = m_session.change(label, [&](Edit &edit) {
+        const auto changed =
+            describe(record.type).copy(edit.records().find(record.type, record.id));
+        isAssigned = assign(changed.get());
+        if (isAssigned)
+            edit.putAny(record.type, changed.get());
+    });
+    if (!isAssigned)
+        m_session.complain(tr("%1 cannot be empty.").arg(fieldTitle(*line.field)));
+    if (!isAssigned || !isChanged)
+        refresh(true);
+}
+
+void RecordForm::show(std::int64_t id)
+{
+    if (id != m_id)
+        settle();
+    const bool isOther = id != m_id;
+    m_id = id;
+    refresh(isOther);
+}
+
+void RecordForm::refresh(bool isOther)
+{
+    const void *record = m_id ? m_session.records()->find(m_type, m_id) : nullptr;
+    setEnabled(record && !m_session.isReadOnly());
+    const void *shown = record ? record : describe(m_type).defaults;
+    for (const Line &line : m_lines) {
+        if (isOther || !line.editor->isBeingTyped())
+            line.editor->show(shown);
+    }
+}
+
+void RecordForm::apply(const ChangeNotice &notice)
+{
+    if (m_id == 0)
+        return;
+    if (std::ranges::find(notice.touched, RecordRef{m_type, m_id}) != notice.touched.end())
+        refresh(false);
+}
+
+void RecordForm::settle()
+{
+    for (const Line &line : m_lines)
+        line.editor->settle();
+}
+
+void RecordForm::edit(std::string_view field)
+{
+    const auto line = std::ranges::find_if(
+        m_lines, [&](const Line &known) { return known.field->name == field; });
+    if (line != m_lines.end())
+        line->editor->setFocus(Qt::ShortcutFocusReason);
+}
+
+void RecordForm::hideEvent(QHideEvent *event)
+{
+    settle();
+    QWidget::hideEvent(event);
+}
+
+} // namespace lastrivet::ui

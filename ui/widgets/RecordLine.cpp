@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/RecordLine.h"
+
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QAbstractItemView>
+#include <QCompleter>
+#include <QKeyEvent>
+#include <QStringListModel>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr std::size_t offeredAtOnce = 12;
+
+} // namespace
+
+RecordLine::RecordLine(Session &session, RecordType type, QWidget *parent)
+    : QLineEdit(parent)
+    , m_session(session)
+    , m_type(type)
+    , m_names(new QStringListModel(this))
+    , m_completer(new QCompleter(m_names, this))
+{
+    m_completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
+    m_completer->setWidget(this);
+    connect(m_completer, qOverload<const QModelIndex &>(&QCompleter::activated), this,
+            [this](const QModelIndex &index) { take(index.row()); });
+    connect(this, &QLineEdit::textEdited, this, &RecordLine::offer);
+    connect(this, &QLineEdit::editingFinished, this, &RecordLine::settle);
+}
+
+void RecordLine::setChosen(std::int64_t id)
+{
+    m_chosen = id;
+    setText(id ? shortName(*m_session.records(), {m_type, id}) : QString());
+    setCursorPosition(0);
+    setModified(false);
+}
+
+void RecordLine::offer()
+{
+    const auto records = m_session.records();
+    m_offered = candidates(*records, entry::PartFinder(*records), m_type, text(), offeredAtOnce);
+    QStringList names;
+    for (const std::int64_t id : m_offered)
+        names.append(shortName(*records, {m_type, id}));
+    m_names->setStringList(names);
+    if (names.isEmpty())
+        m_completer->popup()->hide();
+    else
+        m_completer->complete();
+}
+
+void RecordLine::take(int row)
+{
+    if (row < 0 || row >= int(m_offered.size()))
+        return;
+    setChosen(m_offered[std::size_t(row)]);
+    Q_EMIT chosenByPerson(m_chosen);
+}
+
+void RecordLine::settle()
+{
+    if (!isModified() || m_completer->popup()->isVisible())
+        return;
+    if (text().trimmed().isEmpty()) {
+        setChosen(0);
+        Q_EMIT chosenByPerson(0);
+        return;
+    }
+    const auto records = m_session.records();
+    m_offered = candidates(*records, entry::PartFinder(*records), m_type, text(), 1);
+    if (m_offered.empty())
+        setChosen(m_chosen);
+    else
+        take(0);
+}
+
+void RecordLine::keyPressEvent(QKeyEvent *event)
+{
+    if (event->key() == Qt::Key_Down && !m_completer->popup()->isVisible()) {
+        offer();
+        return;
+    }
+    if (event->key() == Qt::Key_Escape && isModified()) {
+        setChosen(m_chosen);
+        return;
+    }
+    QLineEdit::keyPressEvent(event);
+}
+
+} // namespace lastrivet::ui

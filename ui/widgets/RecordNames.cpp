@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/RecordNames.h"
+
+#include "core/records/Designation.h"
+#include "core/records/Description.h"
+#include "ui/convert/QtText.h"
+
+#include <QStringList>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QString numbered(const std::string &number, const std::string &title)
+{
+    return toQt(number) + QLatin1Char(' ') + toQt(title);
+}
+
+bool holdsAll(const QString &name, const QStringList &words)
+{
+    return std::ranges::all_of(words, [&](const QString &word) {
+        return name.contains(word, Qt::CaseInsensitive);
+    });
+}
+
+std::vector<std::int64_t> partCandidates(const Records &records, const entry::PartFinder &parts,
+                                         const QString &typed, std::size_t limit)
+{
+    std::vector<std::int64_t> ids;
+    if (!typed.trimmed().isEmpty()) {
+        for (const auto id : parts.matches(toStd(typed), limit))
+            ids.push_back(id.value());
+        return ids;
+    }
+    for (const Component &part : records.components) {
+        if (!part.withdrawn_on && ids.size() < limit)
+            ids.push_back(part.id.value());
+    }
+    return ids;
+}
+
+} // namespace
+
+QString shortName(const Records &records, RecordRef record)
+{
+    if (!records.find(record.type, record.id))
+        return toQt(designation(records, record));
+    switch (record.type) {
+    case RecordType::Component:
+        return partName(records, Id<Component>{record.id});
+    case RecordType::Person:
+        return personName(records, Id<Person>{record.id});
+    case RecordType::Squawk: {
+        const Squawk &squawk = *records.find(Id<Squawk>{record.id});
+        return numbered(squawk.number, squawk.title);
+    }
+    case RecordType::Deviation: {
+        const Deviation &deviation = *records.find(Id<Deviation>{record.id});
+        return numbered(deviation.number, deviation.title);
+    }
+    case RecordType::Step:
+        return toQt(records.find(Id<Step>{record.id})->title);
+    case RecordType::Closing:
+        return toQt(records.find(Id<Closing>{record.id})->title);
+    case RecordType::Tool:
+        return toQt(records.find(Id<Tool>{record.id})->name);
+    default:
+        return toQt(designation(records, record));
+    }
+}
+
+QString partName(const Records &records, Id<Component> part)
+{
+    const Component *found = records.find(part);
+    return found ? toQt(entry::spokenName(*found)) : QString();
+}
+
+QString personName(const Records &records, Id<Person> person)
+{
+    const Person *found = records.find(person);
+    return found ? toQt(found->name) : QString();
+}
+
+std::vector<std::int64_t> candidates(const Records &records, const entry::PartFinder &parts,
+                                     RecordType type, const QString &typed, std::size_t limit)
+{
+    if (type == RecordType::Component)
+        return partCandidates(records, parts, typed, limit);
+    const QStringList words = typed.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const auto &description = describe(type);
+    const AnyTable &table = records.table(type);
+    std::vector<std::int64_t> ids;
+    for (const void *record = table.nextAny(0); record && ids.size() < limit;) {
+        const std::int64_t id = idOf(description, record);
+        if (!isWithdrawn(description, record) && holdsAll(shortName(records, {type, id}), words))
+            ids.push_back(id);
+        record = table.nextAny(id);
+    }
+    return ids;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/WithdrawAct.h"
+
+#include "core/project/acts/Withdrawal.h"
+#include "core/records/Designation.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/ActLine.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr std::size_t namedAtMost = 6;
+
+QString translated(const char *text)
+{
+    return QCoreApplication::translate("WithdrawAct", text);
+}
+
+QString names(const Records &records, const std::vector<RecordRef> &companions)
+{
+    QStringList list;
+    for (std::size_t i = 0; i < companions.size() && i < namedAtMost; ++i)
+        list.append(toQt(designation(records, companions[i])));
+    if (companions.size() > namedAtMost)
+        list.append(translated("and %1 more").arg(companions.size() - namedAtMost));
+    return list.join(QStringLiteral("; "));
+}
+
+} // namespace
+
+void askToWithdraw(Session &session, ActLine &ask, RecordRef record)
+{
+    const auto records = session.records();
+    const QString name = toQt(sentenceStart(*records, record));
+    const auto with = companions(*records, {record});
+    QString words = translated("%1 will count nowhere any more; the journal keeps it.").arg(name);
+    if (!with.empty())
+        words += QLatin1Char('\n') +
+                 translated("These name it and are withdrawn with it: %1.")
+                     .arg(names(*records, with));
+    const QString confirm = with.empty()
+                                ? translated("Withdraw")
+                                : translated("Withdraw all %1").arg(with.size() + 1);
+    ask.ask({.words = words,
+             .confirm = confirm,
+             .textLabel = translated("Why"),
+             .textMissing = translated("A withdrawal needs its reason.")},
+            [&session, record, name](const ActLine::Answer &answer) {
+                return session.change(
+                    translated("%1 withdrawn").arg(name), [&](Edit &edit) {
+                        std::vector<RecordRef> all = companions(edit.records(), {record});
+                        all.push_back(record);
+                        withdraw(edit, all, toStd(answer.text));
+                    });
+            });
+}
+
+} // namespace lastrivet::ui
