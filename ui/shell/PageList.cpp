@@ -3,7 +3,11 @@
 #include "ui/shell/PageList.h"
 
 #include "ui/closings/ClosingsPage.h"
+#include "ui/daylog/LogPage.h"
+#include "ui/parts/PartsPage.h"
+#include "ui/photos/PhotosPage.h"
 #include "ui/shell/RecordsPage.h"
+#include "ui/squawks/SquawksPage.h"
 #include "ui/today/TodayPage.h"
 
 #include <QCoreApplication>
@@ -39,15 +43,15 @@ std::span<const PageDescription> pageList()
         {PageId::Today, QT_TRANSLATE_NOOP("Page", "Today"), QStringLiteral("pages/today"),
          make<TodayPage>},
         {PageId::Parts, QT_TRANSLATE_NOOP("Page", "Parts"), QStringLiteral("pages/parts"),
-         makeRecords<Component, Step, Fastener, Measurement, Deviation, Bulletin>},
+         make<PartsPage>},
         {PageId::Log, QT_TRANSLATE_NOOP("Page", "Log"), QStringLiteral("pages/log"),
-         makeRecords<WorkSession>},
+         make<LogPage>},
         {PageId::Squawks, QT_TRANSLATE_NOOP("Page", "Squawks"), QStringLiteral("pages/squawks"),
-         makeRecords<Squawk>},
+         make<SquawksPage>},
         {PageId::Closings, QT_TRANSLATE_NOOP("Page", "Closings"), QStringLiteral("pages/closings"),
          make<ClosingsPage>},
         {PageId::Photos, QT_TRANSLATE_NOOP("Page", "Photos"), QStringLiteral("pages/photos"),
-         makeRecords<Media>},
+         make<PhotosPage>},
         {PageId::Stores, QT_TRANSLATE_NOOP("Page", "Stores"), QStringLiteral("pages/stores"),
          makeRecords<PartLine, MaterialLot, MaterialUse, Tool, Expense>},
         {PageId::Hours, QT_TRANSLATE_NOOP("Page", "Hours"), QStringLiteral("pages/hours"),

@@ -3,6 +3,7 @@
 #include "ui/widgets/ActLine.h"
 
 #include "core/entry/DayText.h"
+#include "core/entry/DurationText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/RecordLine.h"
@@ -23,6 +24,8 @@ ActLine::ActLine(Session &session, QWidget *parent)
     , m_text(new QLineEdit(this))
     , m_dayLabel(new QLabel(this))
     , m_day(new QLineEdit(this))
+    , m_durationLabel(new QLabel(this))
+    , m_duration(new QLineEdit(this))
     , m_personLabel(new QLabel(this))
     , m_person(new RecordLine(session, RecordType::Person, this))
     , m_why(new QLabel(this))
@@ -45,9 +48,11 @@ void ActLine::build()
     auto *form = new QFormLayout;
     form->addRow(m_textLabel, m_text);
     form->addRow(m_dayLabel, m_day);
+    form->addRow(m_durationLabel, m_duration);
     form->addRow(m_personLabel, m_person);
     m_textLabel->setBuddy(m_text);
     m_dayLabel->setBuddy(m_day);
+    m_durationLabel->setBuddy(m_duration);
     m_personLabel->setBuddy(m_person);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(m_confirm);
@@ -63,6 +68,8 @@ void ActLine::build()
     connect(leaveButton, &QPushButton::clicked, this, &ActLine::leave);
     connect(m_text, &QLineEdit::returnPressed, this, &ActLine::confirm);
     connect(m_day, &QLineEdit::returnPressed, this, &ActLine::confirm);
+    connect(m_duration, &QLineEdit::returnPressed, this, &ActLine::confirm);
+    connect(m_person, &QLineEdit::returnPressed, this, &ActLine::confirm);
 }
 
 void ActLine::ask(const Question &question, Act act)
@@ -77,16 +84,19 @@ void ActLine::ask(const Question &question, Act act)
     m_dayLabel->setText(question.dayLabel);
     m_day->setText(toQt(m_session.today().text()));
     m_day->setAccessibleName(question.dayLabel);
+    m_durationLabel->setText(question.durationLabel);
+    m_duration->setText(question.duration ? hoursText(*question.duration) : QString());
+    m_duration->setAccessibleName(question.durationLabel);
     m_personLabel->setText(question.personLabel);
     m_person->setChosen(question.person.value());
     m_person->setAccessibleName(question.personLabel);
     for (const auto &[label, field] :
          {std::pair<QLabel *, QWidget *>{m_textLabel, m_text}, {m_dayLabel, m_day},
-          {m_personLabel, m_person}}) {
+          {m_durationLabel, m_duration}, {m_personLabel, m_person}}) {
         label->setVisible(!label->text().isEmpty());
         field->setVisible(!label->text().isEmpty());
     }
-    explain({});
+    m_why->hide();
     show();
     if (!question.textLabel.isEmpty())
         m_text->setFocus();
@@ -96,35 +106,39 @@ void ActLine::ask(const Question &question, Act act)
         m_confirm->setFocus();
 }
 
-void ActLine::explain(const QString &why)
+void ActLine::explain(const QString &why, QWidget *field)
 {
     m_why->setText(why);
-    m_why->setVisible(!why.isEmpty());
+    m_why->show();
+    field->setFocus();
+}
+
+/// What was answered; empty when something is missing, which is then said.
+std::optional<ActLine::Answer> ActLine::answer()
+{
+    m_person->settle();
+    Answer given{m_text->text().trimmed(), std::nullopt, Id<Person>{m_person->chosen()},
+                 entry::parseDuration(toStd(m_duration->text()))};
+    given.day = entry::parseDayText(toStd(m_day->text()), m_session.today());
+    if (!given.day)
+        given.day = parseDay(m_day->text());
+    if (given.text.isEmpty() && !m_question.textMissing.isEmpty())
+        explain(m_question.textMissing, m_text);
+    else if (!m_question.dayLabel.isEmpty() && !given.day)
+        explain(tr("“%1” is no day.").arg(m_day->text()), m_day);
+    else if (!m_question.durationLabel.isEmpty() && !given.duration)
+        explain(tr("How long did it take? Write it as 2h15 or 90m."), m_duration);
+    else if (!m_question.personLabel.isEmpty() && !given.person)
+        explain(tr("Somebody has to be named."), m_person);
+    else
+        return given;
+    return std::nullopt;
 }
 
 void ActLine::confirm()
 {
-    m_person->settle();
-    Answer answer{m_text->text().trimmed(), std::nullopt, Id<Person>{m_person->chosen()}};
-    if (answer.text.isEmpty() && !m_question.textMissing.isEmpty()) {
-        explain(m_question.textMissing);
-        m_text->setFocus();
-        return;
-    }
-    answer.day = entry::parseDayText(toStd(m_day->text()), m_session.today());
-    if (!answer.day)
-        answer.day = parseDay(m_day->text());
-    if (!m_question.dayLabel.isEmpty() && !answer.day) {
-        explain(tr("“%1” is no day.").arg(m_day->text()));
-        m_day->setFocus();
-        return;
-    }
-    if (!m_question.personLabel.isEmpty() && !answer.person) {
-        explain(tr("Somebody has to be named."));
-        m_person->setFocus();
-        return;
-    }
-    if (m_act(answer))
+    const auto given = answer();
+    if (given && m_act(*given))
         leave();
 }
 

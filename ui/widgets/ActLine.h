@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/Id.h"
+#include "core/base/Minutes.h"
 #include "core/base/Moment.h"
 #include "core/records/Person.h"
 
@@ -32,6 +33,8 @@ public:
         QString textLabel;
         QString text;
         QString dayLabel;
+        QString durationLabel;
+        std::optional<Minutes> duration;
         QString personLabel;
         Id<Person> person;
         /// What the text is completed with when it must not stay empty.
@@ -42,6 +45,7 @@ public:
         QString text;
         std::optional<Moment> day;
         Id<Person> person;
+        std::optional<Minutes> duration;
     };
     /// True when it was done; else the question stays.
     using Act = std::function<bool(const Answer &)>;
@@ -61,7 +65,8 @@ protected:
 private:
     void build();
     void confirm();
-    void explain(const QString &why);
+    std::optional<Answer> answer();
+    void explain(const QString &why, QWidget *field);
 
     Session &m_session;
     Question m_question;
@@ -71,6 +76,8 @@ private:
     QLineEdit *m_text;
     QLabel *m_dayLabel;
     QLineEdit *m_day;
+    QLabel *m_durationLabel;
+    QLineEdit *m_duration;
     QLabel *m_personLabel;
     RecordLine *m_person;
     QLabel *m_why;

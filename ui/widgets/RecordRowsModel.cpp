@@ -127,6 +127,12 @@ void RecordRowsModel::touch(const std::vector<RecordRef> &records)
     }
 }
 
+void RecordRowsModel::dropRows()
+{
+    m_rows.clear();
+    m_rowOf.clear();
+}
+
 void RecordRowsModel::touchAll()
 {
     if (!m_rows.empty())

@@ -29,6 +29,8 @@ protected:
     /// Says that these records look different now; one signal per run of rows.
     void touch(const std::vector<RecordRef> &records);
     void touchAll();
+    /// Between beginResetModel and endResetModel: there is no row.
+    void dropRows();
 
 private:
     void removeMissing(const std::map<RecordRef, int> &wanted);

@@ -34,31 +34,38 @@ QString names(const Records &records, const std::vector<RecordRef> &companions)
 
 } // namespace
 
-void askToWithdraw(Session &session, ActLine &ask, RecordRef record)
+void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> &records)
 {
-    const auto records = session.records();
-    const QString name = toQt(sentenceStart(*records, record));
-    const auto with = companions(*records, {record});
+    const auto known = session.records();
+    const QString name = records.size() == 1
+                             ? toQt(sentenceStart(*known, records.front()))
+                             : translated("%1 records").arg(records.size());
+    const auto with = companions(*known, records);
     QString words = translated("%1 will count nowhere any more; the journal keeps it.").arg(name);
     if (!with.empty())
         words += QLatin1Char('\n') +
                  translated("These name it and are withdrawn with it: %1.")
-                     .arg(names(*records, with));
-    const QString confirm = with.empty()
-                                ? translated("Withdraw")
-                                : translated("Withdraw all %1").arg(with.size() + 1);
+                     .arg(names(*known, with));
+    const QString confirm =
+        with.empty() ? translated("Withdraw")
+                     : translated("Withdraw all %1").arg(with.size() + records.size());
     ask.ask({.words = words,
              .confirm = confirm,
              .textLabel = translated("Why"),
              .textMissing = translated("A withdrawal needs its reason.")},
-            [&session, record, name](const ActLine::Answer &answer) {
+            [&session, records, name](const ActLine::Answer &answer) {
                 return session.change(
                     translated("%1 withdrawn").arg(name), [&](Edit &edit) {
-                        std::vector<RecordRef> all = companions(edit.records(), {record});
-                        all.push_back(record);
+                        std::vector<RecordRef> all = companions(edit.records(), records);
+                        all.insert(all.end(), records.begin(), records.end());
                         withdraw(edit, all, toStd(answer.text));
                     });
             });
+}
+
+void askToWithdraw(Session &session, ActLine &ask, RecordRef record)
+{
+    askToWithdraw(session, ask, std::vector{record});
 }
 
 } // namespace lastrivet::ui

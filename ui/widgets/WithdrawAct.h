@@ -4,12 +4,15 @@
 
 #include "core/records/RecordType.h"
 
+#include <vector>
+
 namespace lastrivet::ui {
 
 class ActLine;
 class Session;
 
-/// Asks why a record is withdrawn, names what would go with it because it names it, and does both.
+/// Asks why records are withdrawn, names what would go with them because it names them, and does both.
+void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> &records);
 void askToWithdraw(Session &session, ActLine &ask, RecordRef record);
 
 } // namespace lastrivet::ui

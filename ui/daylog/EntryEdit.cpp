@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/daylog/EntryEdit.h"
+
+#include "core/entry/EntryLine.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QAbstractItemView>
+#include <QCompleter>
+#include <QKeyEvent>
+#include <QStringListModel>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr std::size_t offeredAtOnce = 8;
+constexpr int fewestLetters = 2;
+
+/// Core counts bytes of UTF-8, the line counts characters of UTF-16.
+int charactersIn(const std::string &text, std::size_t bytes)
+{
+    return int(QString::fromUtf8(text.data(), qsizetype(bytes)).size());
+}
+
+} // namespace
+
+EntryEdit::EntryEdit(Session &session, QWidget *parent)
+    : QLineEdit(parent)
+    , m_session(session)
+    , m_names(new QStringListModel(this))
+    , m_completer(new QCompleter(m_names, this))
+{
+    m_completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
+    m_completer->setWidget(this);
+    connect(m_completer, qOverload<const QModelIndex &>(&QCompleter::activated), this,
+            [this](const QModelIndex &index) { take(index.row()); });
+    connect(this, &QLineEdit::textEdited, this, &EntryEdit::offer);
+}
+
+void EntryEdit::offer()
+{
+    const auto records = m_session.records();
+    const entry::PartFinder finder(*records);
+    const std::string line = text().toStdString();
+    const auto cursor = text().left(cursorPosition()).toStdString().size();
+    const auto words = entry::partWordsAt(line, cursor, *records, finder, m_session.now());
+    QStringList names;
+    if (int(words.text.size()) >= fewestLetters) {
+        for (const auto id : finder.matches(words.text, offeredAtOnce))
+            names.append(partName(*records, id));
+    }
+    m_begin = charactersIn(line, words.begin);
+    m_end = charactersIn(line, words.end);
+    // A name that is there in full needs no offer.
+    if (names.size() == 1 && names.front().compare(toQt(words.text), Qt::CaseInsensitive) == 0)
+        names.clear();
+    m_names->setStringList(names);
+    if (names.isEmpty())
+        m_completer->popup()->hide();
+    else
+        m_completer->complete();
+}
+
+/// Puts the part's code in place of what was typed, or its name when it has none.
+void EntryEdit::take(int row)
+{
+    const QString name = m_names->stringList().value(row);
+    const auto records = m_session.records();
+    const auto part = entry::PartFinder(*records).matches(toStd(name), 1);
+    if (part.empty())
+        return;
+    const Component &component = *records->find(part.front());
+    const QString word = toQt(component.code.empty() ? component.name : component.code);
+    const QString rest = text().mid(m_end);
+    setText(text().left(m_begin) + word + (rest.isEmpty() ? QStringLiteral(": ") : rest));
+    setCursorPosition(m_begin + int(word.size()) + (rest.isEmpty() ? 2 : 0));
+}
+
+void EntryEdit::keyPressEvent(QKeyEvent *event)
+{
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && !m_completer->popup()->isVisible())
+        Q_EMIT entered();
+    else if (event->key() == Qt::Key_Escape && !text().isEmpty())
+        clear();
+    else
+        QLineEdit::keyPressEvent(event);
+}
+
+} // namespace lastrivet::ui

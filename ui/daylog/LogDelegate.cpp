@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/daylog/LogDelegate.h"
+
+#include "ui/daylog/LogModel.h"
+#include "ui/shell/Theme.h"
+#include "ui/widgets/RowFrame.h"
+
+#include <QPainter>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int edge = 12;
+
+QString joined(std::initializer_list<QString> texts)
+{
+    QStringList list(texts);
+    list.removeAll(QString());
+    return list.join(QStringLiteral(" · "));
+}
+
+/// Cut at its end when it is too long for its place.
+void drawCut(QPainter &painter, const QRect &place, int flags, const QString &text)
+{
+    painter.drawText(place, flags | Qt::AlignVCenter,
+                     painter.fontMetrics().elidedText(text, Qt::ElideRight, place.width()));
+}
+
+} // namespace
+
+LogDelegate::LogDelegate(const Theme &theme, QObject *parent)
+    : QStyledItemDelegate(parent)
+    , m_theme(theme)
+{
+}
+
+QSize LogDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
+{
+    const int line = option.fontMetrics.lineSpacing();
+    const bool isDay = index.data(LogModel::IsDayRole).toBool();
+    return {280, isDay ? line + 4 * Theme::space : 2 * line + 3 * Theme::space};
+}
+
+void LogDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
+                        const QModelIndex &index) const
+{
+    painter->save();
+    if (index.data(LogModel::IsDayRole).toBool())
+        paintDay(*painter, option, index);
+    else
+        paintEntry(*painter, option, index);
+    painter->restore();
+}
+
+void LogDelegate::paintDay(QPainter &painter, const QStyleOptionViewItem &option,
+                           const QModelIndex &index) const
+{
+    const Colours &colours = m_theme.colours();
+    painter.fillRect(option.rect, colours.raised);
+    QFont font = option.font;
+    font.setBold(true);
+    painter.setFont(font);
+    painter.setPen(colours.text);
+    const QRect inside = option.rect.adjusted(edge, 0, -edge, 0);
+    painter.drawText(inside, Qt::AlignRight | Qt::AlignVCenter,
+                     index.data(LogModel::TotalRole).toString());
+    drawCut(painter, inside.adjusted(0, 0, -80, 0), Qt::AlignLeft, index.data().toString());
+}
+
+void LogDelegate::paintEntry(QPainter &painter, const QStyleOptionViewItem &option,
+                             const QModelIndex &index) const
+{
+    const Colours &colours = m_theme.colours();
+    paintRowFrame(painter, option, colours);
+    const int line = option.fontMetrics.lineSpacing();
+    const int timeWidth = option.fontMetrics.horizontalAdvance(QStringLiteral("about 00:00 "));
+    const QRect inside = option.rect.adjusted(edge, Theme::space + 2, -edge, -Theme::space - 2);
+    const QRect upper(inside.left(), inside.top(), inside.width(), line);
+    const QRect lower = upper.translated(0, line);
+    const int left = timeWidth + edge;
+    painter.setPen(colours.text);
+    drawCut(painter, QRect(upper.topLeft(), QSize(timeWidth, line)), Qt::AlignRight,
+            index.data(LogModel::DurationRole).toString());
+    drawCut(painter, upper.adjusted(left, 0, 0, 0), Qt::AlignLeft, index.data().toString());
+    painter.setPen(colours.quietText);
+    drawCut(painter, QRect(lower.topLeft(), QSize(timeWidth, line)), Qt::AlignRight,
+            index.data(LogModel::TimeRole).toString());
+    const int photos = index.data(LogModel::PhotosRole).toInt();
+    drawCut(painter, lower.adjusted(left, 0, 0, 0), Qt::AlignLeft,
+            joined({index.data(LogModel::PlaceRole).toString(),
+                    index.data(LogModel::KindRole).toString(),
+                    index.data(LogModel::WhoRole).toString(),
+                    photos > 0 ? LogModel::tr("%n photos", nullptr, photos) : QString(),
+                    index.data(LogModel::MarksRole).toString()}));
+}
+
+} // namespace lastrivet::ui

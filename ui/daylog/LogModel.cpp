@@ -1,0 +1,248 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/daylog/LogModel.h"
+
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QLocale>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr std::size_t journalRowsAtOnce = 100;
+
+std::int64_t dayNumber(Moment moment)
+{
+    return moment.day().time_since_epoch().count();
+}
+
+Moment dayOfNumber(std::int64_t number)
+{
+    return *Moment::ofDay(std::chrono::sys_days{std::chrono::days{number}});
+}
+
+} // namespace
+
+LogModel::LogModel(Session &session, QObject *parent)
+    : RecordRowsModel(parent)
+    , m_session(session)
+    , m_created(session.project())
+{
+    fill();
+    connect(&m_journalTimer, &QTimer::timeout, this, &LogModel::readJournal);
+    m_journalTimer.start(0);
+}
+
+/// The journal is read in slices between other events, so that the page is there at once.
+void LogModel::readJournal()
+{
+    if (m_created.readSome(journalRowsAtOnce))
+        return;
+    m_journalTimer.stop();
+    touchAll();
+}
+
+void LogModel::setFilter(const QString &text)
+{
+    m_filter = text;
+    fill();
+    touchAll();
+}
+
+void LogModel::fill()
+{
+    const auto records = m_session.records();
+    const QStringList words = m_filter.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    std::vector<const WorkSession *> shown;
+    for (const WorkSession &session : records->work_sessions) {
+        const auto holds = [&](const QString &word) {
+            return wholeText(session).contains(word, Qt::CaseInsensitive);
+        };
+        if (!session.withdrawn_on && session.began && std::ranges::all_of(words, holds))
+            shown.push_back(&session);
+    }
+    std::ranges::stable_sort(shown, [](const WorkSession *a, const WorkSession *b) {
+        if (a->began->day() != b->began->day())
+            return a->began->day() > b->began->day();
+        return sortsBefore(*a->began, *b->began);
+    });
+    m_dayTotals.clear();
+    m_total = {};
+    std::vector<RecordRef> rows;
+    for (const WorkSession *session : shown) {
+        const std::int64_t day = dayNumber(*session->began);
+        if (m_dayTotals.find(day) == m_dayTotals.end())
+            rows.push_back({RecordType::Project, day});
+        m_dayTotals[day] += session->minutes.value_or(Minutes{});
+        m_total += session->minutes.value_or(Minutes{});
+        rows.push_back({RecordType::WorkSession, session->id.value()});
+    }
+    m_photos.clear();
+    for (const Media &media : records->media) {
+        for (const Media::Link &link : media.links) {
+            if (link.subject == RecordType::WorkSession && !media.withdrawn_on)
+                ++m_photos[link.id];
+        }
+    }
+    setRows(rows);
+}
+
+void LogModel::apply(const ChangeNotice &notice)
+{
+    m_created.apply(notice);
+    const auto totals = m_dayTotals;
+    const auto photos = m_photos;
+    fill();
+    std::vector<RecordRef> different = notice.touched;
+    for (const auto &[day, total] : m_dayTotals) {
+        const auto before = totals.find(day);
+        if (before != totals.end() && before->second != total)
+            different.push_back({RecordType::Project, day});
+    }
+    for (const auto &[session, count] : m_photos) {
+        const auto before = photos.find(session);
+        if (before == photos.end() || before->second != count)
+            different.push_back({RecordType::WorkSession, session});
+    }
+    touch(different);
+}
+
+int LogModel::entryCount() const
+{
+    return rowCount() - int(m_dayTotals.size());
+}
+
+int LogModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : 1;
+}
+
+Qt::ItemFlags LogModel::flags(const QModelIndex &index) const
+{
+    if (index.isValid() && isDay(recordAt(index.row())))
+        return Qt::ItemIsEnabled;
+    return RecordRowsModel::flags(index);
+}
+
+QVariant LogModel::data(const QModelIndex &index, int role) const
+{
+    const RecordRef row = recordAt(index.row());
+    if (isDay(row))
+        return dayData(row.id, role);
+    const WorkSession *session = m_session.records()->find(Id<WorkSession>{row.id});
+    return session && session->began ? entryData(*session, role) : QVariant();
+}
+
+QVariant LogModel::dayData(std::int64_t day, int role) const
+{
+    const auto total = m_dayTotals.find(day);
+    const Minutes minutes = total == m_dayTotals.end() ? Minutes{} : total->second;
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::AccessibleTextRole:
+        return QLocale().toString(toDate(dayOfNumber(day)), QLocale::LongFormat);
+    case IsDayRole:
+        return true;
+    case TotalRole:
+        return minutes.count() > 0 ? hoursText(minutes) : QString();
+    default:
+        return {};
+    }
+}
+
+QVariant LogModel::entryData(const WorkSession &session, int role) const
+{
+    switch (role) {
+    case Qt::DisplayRole:
+        return whatText(session);
+    case Qt::AccessibleTextRole:
+        return wholeText(session);
+    case TimeRole:
+        return timeText(session);
+    case DurationRole:
+        return session.minutes ? hoursText(*session.minutes) : QString();
+    case PlaceRole:
+        return partName(*m_session.records(), session.component_id);
+    case KindRole:
+        return plainWord(word(session.kind));
+    case WhoRole:
+        return whoText(session);
+    case MarksRole:
+        return marksText(session);
+    case PhotosRole: {
+        const auto count = m_photos.find(session.id.value());
+        return count == m_photos.end() ? 0 : count->second;
+    }
+    default:
+        return {};
+    }
+}
+
+QString LogModel::timeText(const WorkSession &session) const
+{
+    if (!session.began->hasTime())
+        return session.approximate ? tr("about") : QString();
+    const int minute = session.began->minuteOfDay();
+    const QString time = QTime(minute / 60, minute % 60).toString(QStringLiteral("HH:mm"));
+    return session.approximate ? tr("about %1").arg(time) : time;
+}
+
+/// Nobody is named when the builder worked alone: that goes without saying.
+QString LogModel::whoText(const WorkSession &session) const
+{
+    const auto records = m_session.records();
+    if (session.workers.empty() ||
+        (session.workers.size() == 1 &&
+         session.workers.front().person_id == records->project.builder_id))
+        return {};
+    QStringList names;
+    for (const auto &worker : session.workers)
+        names.append(personName(*records, worker.person_id));
+    return names.join(QStringLiteral(", "));
+}
+
+QString LogModel::marksText(const WorkSession &session) const
+{
+    QStringList marks;
+    if (m_created.isLate(session, m_session.project().profile().late_entry_days))
+        marks.append(tr("written down late, %1").arg(dayText(*m_created.createdOn(session.id))));
+    if (session.changed_inspected == true)
+        marks.append(tr("changed what was inspected"));
+    if (!session.source.empty())
+        marks.append(tr("from %1").arg(toQt(session.source)));
+    return marks.join(QStringLiteral(" · "));
+}
+
+QString LogModel::whatText(const WorkSession &session) const
+{
+    if (!session.note.empty())
+        return toQt(session.note);
+    const auto records = m_session.records();
+    if (session.step_id)
+        return shortName(*records, {RecordType::Step, session.step_id.value()});
+    if (session.squawk_id)
+        return tr("Squawk %1").arg(
+            shortName(*records, {RecordType::Squawk, session.squawk_id.value()}));
+    return plainWord(word(session.kind));
+}
+
+QString LogModel::wholeText(const WorkSession &session) const
+{
+    QStringList parts{timeText(session),
+                      session.minutes ? hoursText(*session.minutes) : QString(),
+                      partName(*m_session.records(), session.component_id),
+                      plainWord(word(session.kind)),
+                      whatText(session),
+                      whoText(session),
+                      marksText(session)};
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace lastrivet::ui

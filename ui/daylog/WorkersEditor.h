@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/WorkSession.h"
+
+#include <QWidget>
+
+#include <functional>
+
+class QVBoxLayout;
+
+namespace lastrivet::ui {
+
+class RecordLine;
+class Session;
+
+/// Who worked in a session, how long where that is less than the whole, and whether for pay.
+class WorkersEditor final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WorkersEditor(Session &session, QWidget *parent = nullptr);
+
+    void show(Id<WorkSession> session);
+
+private:
+    using Workers = std::vector<WorkSession::Worker>;
+
+    void fill();
+    QWidget *makeRow(std::size_t place);
+    void setMinutes(std::size_t place, const QString &text);
+    bool change(const std::function<void(Workers &)> &body);
+
+    Session &m_session;
+    Id<WorkSession> m_shown;
+    Workers m_workers;
+    QVBoxLayout *m_rows;
+    RecordLine *m_add;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,259 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/SectionTexts.h"
+
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+// Fasteners, measurements, deviations and stores of a part.
+namespace lastrivet::ui::texts {
+
+namespace {
+
+template <class Record> const Record &find(const Session &session, std::int64_t id)
+{
+    return *session.records()->find(Id<Record>{id});
+}
+
+QString number(double value)
+{
+    return QLocale().toString(value, 'g', 6);
+}
+
+/// "20 to 25 in-lb", "at least 20", "at most 25".
+QString limits(const std::optional<double> &least, const std::optional<double> &most,
+               const QString &unit)
+{
+    QString words;
+    if (least && most)
+        words = QCoreApplication::translate("Section", "%1 to %2").arg(number(*least), number(*most));
+    else if (least)
+        words = QCoreApplication::translate("Section", "at least %1").arg(number(*least));
+    else if (most)
+        words = QCoreApplication::translate("Section", "at most %1").arg(number(*most));
+    else
+        return {};
+    return unit.isEmpty() ? words : words + QLatin1Char(' ') + unit;
+}
+
+/// Empty optional: no number; empty text is told by `isEmpty`.
+std::optional<double> readNumber(const QString &text)
+{
+    bool isNumber = false;
+    const double value = QLocale().toDouble(text, &isNumber);
+    return isNumber ? std::optional(value) : std::nullopt;
+}
+
+void setDay(Edit &edit, std::int64_t id, std::optional<Moment> Fastener::*day, bool isSet)
+{
+    edit.update(Id<Fastener>{id}, [&](Fastener &fastener) {
+        fastener.*day = isSet ? std::optional(edit.today()) : std::nullopt;
+    });
+}
+
+} // namespace
+
+QString fastenerPlace(const Session &session, std::int64_t id)
+{
+    const Fastener &fastener = find<Fastener>(session, id);
+    const QString place = toQt(fastener.place);
+    if (fastener.removed_on)
+        return QCoreApplication::translate("Section", "%1 (removed)").arg(place);
+    return fastener.quantity == 1
+               ? place
+               : QStringLiteral("%1 × %2").arg(fastener.quantity).arg(place);
+}
+
+QString fastenerHardware(const Session &session, std::int64_t id)
+{
+    return toQt(find<Fastener>(session, id).hardware);
+}
+
+QString torqueLimits(const Session &session, std::int64_t id)
+{
+    const Fastener &fastener = find<Fastener>(session, id);
+    return limits(fastener.torque_min, fastener.torque_max, toQt(word(fastener.torque_unit)));
+}
+
+QString torqueValue(const Session &session, std::int64_t id)
+{
+    const auto &value = find<Fastener>(session, id).torque_value;
+    return value ? number(*value) : QString();
+}
+
+QString markedOn(const Session &session, std::int64_t id)
+{
+    const auto &day = find<Fastener>(session, id).marked_on;
+    return day ? dayText(*day) : QString();
+}
+
+QString lockedBy(const Session &session, std::int64_t id)
+{
+    const Fastener &fastener = find<Fastener>(session, id);
+    return fastener.locking == Locking::None ? QString() : plainWord(word(fastener.locking));
+}
+
+bool isFitted(const Records &records, std::int64_t id)
+{
+    return records.find(Id<Fastener>{id})->fitted_on.has_value();
+}
+
+bool isMarked(const Records &records, std::int64_t id)
+{
+    return records.find(Id<Fastener>{id})->marked_on.has_value();
+}
+
+bool isLocked(const Records &records, std::int64_t id)
+{
+    return records.find(Id<Fastener>{id})->locked_on.has_value();
+}
+
+void tickFitted(Edit &edit, std::int64_t id, bool isSet)
+{
+    setDay(edit, id, &Fastener::fitted_on, isSet);
+}
+
+void tickMarked(Edit &edit, std::int64_t id, bool isSet)
+{
+    setDay(edit, id, &Fastener::marked_on, isSet);
+}
+
+void tickLocked(Edit &edit, std::int64_t id, bool isSet)
+{
+    setDay(edit, id, &Fastener::locked_on, isSet);
+}
+
+/// The value is of today unless a day is on record; without a value there is no day either.
+bool writeTorque(Edit &edit, std::int64_t id, const QString &text)
+{
+    const auto value = readNumber(text);
+    if (!value && !text.isEmpty())
+        return false;
+    edit.update(Id<Fastener>{id}, [&](Fastener &fastener) {
+        fastener.torque_value = value;
+        if (!value)
+            fastener.torqued_on.reset();
+        else if (!fastener.torqued_on)
+            fastener.torqued_on = edit.today();
+    });
+    return true;
+}
+
+QString measurementWhat(const Session &session, std::int64_t id)
+{
+    return toQt(find<Measurement>(session, id).what);
+}
+
+QString measurementLimits(const Session &session, std::int64_t id)
+{
+    const Measurement &measurement = find<Measurement>(session, id);
+    return limits(measurement.minimum, measurement.maximum, toQt(measurement.unit));
+}
+
+QString measurementValue(const Session &session, std::int64_t id)
+{
+    const auto &value = find<Measurement>(session, id).value;
+    return value ? number(*value) : QString();
+}
+
+QString measuredOn(const Session &session, std::int64_t id)
+{
+    const auto &day = find<Measurement>(session, id).measured_on;
+    return day ? dayText(*day) : QString();
+}
+
+bool writeMeasurement(Edit &edit, std::int64_t id, const QString &text)
+{
+    const auto value = readNumber(text);
+    if (!value && !text.isEmpty())
+        return false;
+    edit.update(Id<Measurement>{id}, [&](Measurement &measurement) {
+        measurement.value = value;
+        if (!value)
+            measurement.measured_on.reset();
+        else if (!measurement.measured_on)
+            measurement.measured_on = edit.today();
+    });
+    return true;
+}
+
+QString deviationTitle(const Session &session, std::int64_t id)
+{
+    return shortName(*session.records(), {RecordType::Deviation, id});
+}
+
+QString deviationDecision(const Session &session, std::int64_t id)
+{
+    const Deviation &deviation = find<Deviation>(session, id);
+    if (!deviation.decided_on || !deviation.decision)
+        return QCoreApplication::translate("Section", "not decided");
+    return plainWord(word(*deviation.decision)) + QLatin1Char(' ') +
+           dayText(*deviation.decided_on);
+}
+
+QString deviationRaised(const Session &session, std::int64_t id)
+{
+    const auto &day = find<Deviation>(session, id).raised_on;
+    return day ? dayText(*day) : QString();
+}
+
+QString partLineName(const Session &session, std::int64_t id)
+{
+    return toQt(find<PartLine>(session, id).name);
+}
+
+QString partLineWanted(const Session &session, std::int64_t id)
+{
+    return QLocale().toString(qlonglong(find<PartLine>(session, id).quantity));
+}
+
+QString partLineReceived(const Session &session, std::int64_t id)
+{
+    const PartLine &line = find<PartLine>(session, id);
+    if (!line.received_on)
+        return QCoreApplication::translate("Section", "not yet");
+    const QString count = QLocale().toString(qlonglong(line.received_quantity));
+    if (line.damaged_quantity == 0)
+        return count;
+    return QCoreApplication::translate("Section", "%1, damaged %2")
+        .arg(count, QLocale().toString(qlonglong(line.damaged_quantity)));
+}
+
+bool writeReceived(Edit &edit, std::int64_t id, const QString &text)
+{
+    bool isNumber = false;
+    const qlonglong count = QLocale().toLongLong(text, &isNumber);
+    if (!isNumber || count < 0)
+        return false;
+    edit.update(Id<PartLine>{id}, [&](PartLine &line) {
+        line.received_quantity = count;
+        if (!line.received_on)
+            line.received_on = edit.today();
+    });
+    return true;
+}
+
+QString materialName(const Session &session, std::int64_t id)
+{
+    QStringList names;
+    for (const auto lot : find<MaterialUse>(session, id).lot_ids)
+        names.append(toQt(session.records()->find(lot)->name));
+    return names.join(QStringLiteral(" + "));
+}
+
+QString materialUsed(const Session &session, std::int64_t id)
+{
+    return dateText(find<MaterialUse>(session, id).used_on);
+}
+
+QString materialSample(const Session &session, std::int64_t id)
+{
+    return plainWord(word(find<MaterialUse>(session, id).sample));
+}
+
+} // namespace lastrivet::ui::texts

@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Minutes.h"
+#include "core/records/Records.h"
+
+#include <unordered_map>
+
+namespace lastrivet::ui {
+
+/// What the tree tells of a part, everything below it counted in.
+struct PartFigures {
+    Minutes minutes;
+    int open_squawks = 0;
+    /// Photos and videos, each once however often it is linked.
+    int photos = 0;
+
+    friend bool operator==(const PartFigures &, const PartFigures &) = default;
+};
+
+/// By component id; parts with nothing are missing.
+using FiguresByPart = std::unordered_map<std::int64_t, PartFigures>;
+
+FiguresByPart figuresByPart(const Records &records);
+
+} // namespace lastrivet::ui

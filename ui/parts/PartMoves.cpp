@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/PartMoves.h"
+
+#include "core/project/acts/PartActs.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Place {
+    Id<Component> parent;
+    std::vector<Id<Component>> neighbours;
+    std::ptrdiff_t row = 0;
+};
+
+Place placeOf(const Records &records, Id<Component> part)
+{
+    Place place;
+    place.parent = records.find(part)->parent_id;
+    place.neighbours = partsInside(records, place.parent);
+    place.row = std::ranges::find(place.neighbours, part) - place.neighbours.begin();
+    return place;
+}
+
+} // namespace
+
+void moveByPerson(Session &session, Id<Component> part, Id<Component> parent, std::size_t row)
+{
+    const auto records = session.records();
+    const QString name = partName(*records, part);
+    const QString label =
+        parent ? QCoreApplication::translate("PartMoves", "%1 moved to %2")
+                     .arg(name, partName(*records, parent))
+               : QCoreApplication::translate("PartMoves", "%1 moved to the top").arg(name);
+    session.change(label, [&](Edit &edit) { movePart(edit, part, parent, row); });
+}
+
+void moveAmong(Session &session, Id<Component> part, int by)
+{
+    const Place place = placeOf(*session.records(), part);
+    const std::ptrdiff_t row = place.row + by;
+    if (row >= 0 && row < std::ssize(place.neighbours))
+        moveByPerson(session, part, place.parent, std::size_t(row));
+}
+
+void moveInto(Session &session, Id<Component> part)
+{
+    const Place place = placeOf(*session.records(), part);
+    if (place.row > 0)
+        moveByPerson(session, part, place.neighbours[std::size_t(place.row) - 1],
+                     std::size_t(-1));
+}
+
+void moveOut(Session &session, Id<Component> part)
+{
+    const Place place = placeOf(*session.records(), part);
+    if (!place.parent)
+        return;
+    const Place above = placeOf(*session.records(), place.parent);
+    moveByPerson(session, part, above.parent, std::size_t(above.row) + 1);
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Id.h"
+#include "core/records/Component.h"
+
+#include <cstddef>
+
+namespace lastrivet::ui {
+
+class Session;
+
+/// Moves a part and says so by name.
+void moveByPerson(Session &session, Id<Component> part, Id<Component> parent, std::size_t row);
+
+/// One place up or down among its neighbours.
+void moveAmong(Session &session, Id<Component> part, int by);
+/// Into the neighbour above it, behind what is there.
+void moveInto(Session &session, Id<Component> part);
+/// Out of the part that holds it, to stand behind that.
+void moveOut(Session &session, Id<Component> part);
+
+} // namespace lastrivet::ui

@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Edit.h"
+#include "core/records/Records.h"
+#include "ui/widgets/RecordForm.h"
+
+#include <QString>
+
+#include <span>
+#include <unordered_set>
+#include <vector>
+
+namespace lastrivet::ui {
+
+class Session;
+
+/// One column of a section: what it shows, and how it is ticked or written, where it can be.
+struct SectionColumn {
+    const char *title;
+    bool isNumber;
+    QString (*text)(const Session &session, std::int64_t id);
+    bool (*isTicked)(const Records &records, std::int64_t id) = nullptr;
+    void (*tick)(Edit &edit, std::int64_t id, bool isTicked) = nullptr;
+    /// False when the text says nothing that can be stored.
+    bool (*write)(Edit &edit, std::int64_t id, const QString &text) = nullptr;
+    /// What a tick says of the record: "done".
+    const char *act = "";
+};
+
+/// What is on record of a part in one respect: its steps, its log, its fasteners.
+struct PartSection {
+    const char *title;
+    RecordType type;
+    std::span<const SectionColumn> columns;
+    /// The live records of these parts, in the order in which people look for them.
+    std::vector<std::int64_t> (*collect)(const Records &records,
+                                         const std::unordered_set<std::int64_t> &parts);
+    /// What the line for a new one asks for; null when new ones are made elsewhere.
+    const char *addPrompt;
+    std::int64_t (*add)(Edit &edit, Id<Component> part, const std::string &words);
+    /// The fields to edit beneath the list; none for records that have a page of their own.
+    std::vector<RecordForm::Row> (*form)();
+};
+
+/// Every section in the order of the page.
+std::span<const PartSection> partSections();
+
+/// The section that shows records of the type; -1 when none does.
+int sectionFor(RecordType type);
+
+} // namespace lastrivet::ui

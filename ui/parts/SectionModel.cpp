@@ -1,0 +1,172 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/SectionModel.h"
+
+#include "core/records/Description.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QCoreApplication>
+
+#include <unordered_map>
+
+namespace lastrivet::ui {
+
+std::unordered_set<std::int64_t> partsShown(const Records &records, Id<Component> part,
+                                            bool isWithBelow)
+{
+    std::unordered_set<std::int64_t> shown{part.value()};
+    if (!isWithBelow)
+        return shown;
+    std::unordered_map<std::int64_t, std::vector<std::int64_t>> below;
+    for (const Component &known : records.components) {
+        if (!known.withdrawn_on)
+            below[known.parent_id.value()].push_back(known.id.value());
+    }
+    std::vector<std::int64_t> open{part.value()};
+    while (!open.empty()) {
+        const std::int64_t id = open.back();
+        open.pop_back();
+        for (const std::int64_t child : below[id]) {
+            if (shown.insert(child).second)
+                open.push_back(child);
+        }
+    }
+    return shown;
+}
+
+int countIn(const PartSection &section, const Records &records,
+            const std::unordered_set<std::int64_t> &parts)
+{
+    return int(section.collect(records, parts).size());
+}
+
+SectionModel::SectionModel(Session &session, QObject *parent)
+    : RecordRowsModel(parent)
+    , m_session(session)
+    , m_section(&partSections().front())
+{
+}
+
+void SectionModel::show(const PartSection &section, Id<Component> part, bool isWithBelow)
+{
+    beginResetModel();
+    dropRows();
+    m_section = &section;
+    m_part = part;
+    m_isWithBelow = isWithBelow;
+    endResetModel();
+    fill();
+}
+
+void SectionModel::fill()
+{
+    std::vector<RecordRef> rows;
+    const auto records = m_session.records();
+    if (m_part) {
+        for (const std::int64_t id :
+             m_section->collect(*records, partsShown(*records, m_part, m_isWithBelow)))
+            rows.push_back({m_section->type, id});
+    }
+    setRows(rows);
+}
+
+void SectionModel::apply(const ChangeNotice &notice)
+{
+    fill();
+    touch(notice.touched);
+}
+
+int SectionModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : int(m_section->columns.size());
+}
+
+QVariant SectionModel::data(const QModelIndex &index, int role) const
+{
+    const std::int64_t id = recordAt(index.row()).id;
+    const auto records = m_session.records();
+    if (!records->find(m_section->type, id))
+        return {};
+    const SectionColumn &column = m_section->columns[std::size_t(index.column())];
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::EditRole:
+    case Qt::ToolTipRole:
+        return column.text(m_session, id);
+    case Qt::CheckStateRole:
+        if (!column.isTicked)
+            return {};
+        return column.isTicked(*records, id) ? Qt::Checked : Qt::Unchecked;
+    case Qt::TextAlignmentRole:
+        return QVariant((column.isNumber ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    default:
+        return {};
+    }
+}
+
+bool SectionModel::setData(const QModelIndex &index, const QVariant &value, int role)
+{
+    const std::int64_t id = recordAt(index.row()).id;
+    const SectionColumn &column = m_section->columns[std::size_t(index.column())];
+    if (role == Qt::CheckStateRole && column.tick)
+        return tick(column, id, value.toInt() == Qt::Checked);
+    if (role == Qt::EditRole && column.write)
+        return write(column, id, value.toString().trimmed());
+    return false;
+}
+
+QString SectionModel::nameOf(std::int64_t id) const
+{
+    return shortName(*m_session.records(), {m_section->type, id});
+}
+
+bool SectionModel::tick(const SectionColumn &column, std::int64_t id, bool isTicked)
+{
+    const QString what = QCoreApplication::translate("Section", column.act);
+    const QString label = isTicked ? tr("%1: %2").arg(nameOf(id), what)
+                                   : tr("%1: not %2").arg(nameOf(id), what);
+    return m_session.change(label, [&](Edit &edit) { column.tick(edit, id, isTicked); });
+}
+
+bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QString &text)
+{
+    if (text == column.text(m_session, id))
+        return false;
+    const QString what = QCoreApplication::translate("Section", column.title).toLower();
+    bool isUnderstood = false;
+    const bool isDone = m_session.change(
+        tr("%1: %2 changed").arg(nameOf(id), what),
+        [&](Edit &edit) { isUnderstood = column.write(edit, id, text); });
+    if (!isUnderstood)
+        m_session.complain(tr("“%1” cannot be the %2.").arg(text, what));
+    return isDone && isUnderstood;
+}
+
+QVariant SectionModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || section < 0 || section >= columnCount())
+        return {};
+    const SectionColumn &column = m_section->columns[std::size_t(section)];
+    if (role == Qt::DisplayRole)
+        return QCoreApplication::translate("Section", column.title);
+    if (role == Qt::TextAlignmentRole)
+        return QVariant((column.isNumber ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    return {};
+}
+
+Qt::ItemFlags SectionModel::flags(const QModelIndex &index) const
+{
+    if (!index.isValid())
+        return Qt::NoItemFlags;
+    const SectionColumn &column = m_section->columns[std::size_t(index.column())];
+    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    if (column.tick && !m_session.isReadOnly())
+        flags |= Qt::ItemIsUserCheckable;
+    if (column.write && !m_session.isReadOnly())
+        flags |= Qt::ItemIsEditable;
+    return flags;
+}
+
+} // namespace lastrivet::ui

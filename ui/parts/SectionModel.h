@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Project.h"
+#include "ui/parts/PartSection.h"
+#include "ui/widgets/RecordRowsModel.h"
+
+namespace lastrivet::ui {
+
+class Session;
+
+/// The records of a part in one section; ticked and written in place.
+class SectionModel final : public RecordRowsModel {
+    Q_OBJECT
+
+public:
+    explicit SectionModel(Session &session, QObject *parent = nullptr);
+
+    void show(const PartSection &section, Id<Component> part, bool isWithBelow);
+    void apply(const ChangeNotice &notice);
+    void applyAnswer() { touchAll(); }
+
+    int columnCount(const QModelIndex &parent = {}) const override;
+    QVariant data(const QModelIndex &index, int role) const override;
+    bool setData(const QModelIndex &index, const QVariant &value, int role) override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    Qt::ItemFlags flags(const QModelIndex &index) const override;
+
+private:
+    void fill();
+    bool tick(const SectionColumn &column, std::int64_t id, bool isTicked);
+    bool write(const SectionColumn &column, std::int64_t id, const QString &text);
+    QString nameOf(std::int64_t id) const;
+
+    Session &m_session;
+    const PartSection *m_section;
+    Id<Component> m_part;
+    bool m_isWithBelow = true;
+};
+
+/// How many records a section has for these parts.
+int countIn(const PartSection &section, const Records &records,
+            const std::unordered_set<std::int64_t> &parts);
+/// The part and, if wanted, everything below it.
+std::unordered_set<std::int64_t> partsShown(const Records &records, Id<Component> part,
+                                            bool isWithBelow);
+
+} // namespace lastrivet::ui

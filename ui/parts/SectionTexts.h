@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Edit.h"
+
+#include <QString>
+
+namespace lastrivet::ui {
+class Session;
+}
+
+/// What the columns of a part's sections show and do; each takes the id of the section's record.
+namespace lastrivet::ui::texts {
+
+QString stepTitle(const Session &session, std::int64_t id);
+QString stepMarkText(const Session &session, std::int64_t id);
+QString stepEstimate(const Session &session, std::int64_t id);
+QString stepWhen(const Session &session, std::int64_t id);
+bool isStepDone(const Records &records, std::int64_t id);
+void tickStepOff(Edit &edit, std::int64_t id, bool isDone);
+bool writeStepTitle(Edit &edit, std::int64_t id, const QString &text);
+bool writeStepEstimate(Edit &edit, std::int64_t id, const QString &text);
+
+QString sessionDay(const Session &session, std::int64_t id);
+QString sessionMinutes(const Session &session, std::int64_t id);
+QString sessionKind(const Session &session, std::int64_t id);
+QString sessionNote(const Session &session, std::int64_t id);
+
+QString squawkTitle(const Session &session, std::int64_t id);
+QString squawkSeverity(const Session &session, std::int64_t id);
+QString squawkStateText(const Session &session, std::int64_t id);
+
+QString closingTitle(const Session &session, std::int64_t id);
+QString closingState(const Session &session, std::int64_t id);
+
+QString fastenerPlace(const Session &session, std::int64_t id);
+QString fastenerHardware(const Session &session, std::int64_t id);
+QString torqueLimits(const Session &session, std::int64_t id);
+QString torqueValue(const Session &session, std::int64_t id);
+QString markedOn(const Session &session, std::int64_t id);
+QString lockedBy(const Session &session, std::int64_t id);
+bool isFitted(const Records &records, std::int64_t id);
+bool isMarked(const Records &records, std::int64_t id);
+bool isLocked(const Records &records, std::int64_t id);
+void tickFitted(Edit &edit, std::int64_t id, bool isFitted);
+void tickMarked(Edit &edit, std::int64_t id, bool isMarked);
+void tickLocked(Edit &edit, std::int64_t id, bool isLocked);
+bool writeTorque(Edit &edit, std::int64_t id, const QString &text);
+
+QString measurementWhat(const Session &session, std::int64_t id);
+QString measurementLimits(const Session &session, std::int64_t id);
+QString measurementValue(const Session &session, std::int64_t id);
+QString measuredOn(const Session &session, std::int64_t id);
+bool writeMeasurement(Edit &edit, std::int64_t id, const QString &text);
+
+QString deviationTitle(const Session &session, std::int64_t id);
+QString deviationDecision(const Session &session, std::int64_t id);
+QString deviationRaised(const Session &session, std::int64_t id);
+
+QString partLineName(const Session &session, std::int64_t id);
+QString partLineWanted(const Session &session, std::int64_t id);
+QString partLineReceived(const Session &session, std::int64_t id);
+bool writeReceived(Edit &edit, std::int64_t id, const QString &text);
+
+QString materialName(const Session &session, std::int64_t id);
+QString materialUsed(const Session &session, std::int64_t id);
+QString materialSample(const Session &session, std::int64_t id);
+
+} // namespace lastrivet::ui::texts
