@@ -4,6 +4,7 @@
 
 #include "core/entry/EntryLine.h"
 #include "core/entry/SignedRegion.h"
+#include "core/project/acts/Sessions.h"
 #include "core/project/acts/WorkActs.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
@@ -215,9 +216,9 @@ bool EntryBar::record(entry::EntryReading read)
     Id<WorkSession> added;
     const bool isDone = m_session.change(label, [&](Edit &edit) {
         for (const WorkSession &session : read.sessions)
-            added = recordSession(edit, session);
+            added = acts::enterSession(edit, session);
         for (const auto step : read.steps_done)
-            tickStep(edit, step, *first.began);
+            acts::tickStep(edit, step, *first.began);
     });
     if (isDone)
         Q_EMIT recorded(added.value());

@@ -69,7 +69,7 @@ FiguresByPart figuresByPart(const Records &records)
                     [&](std::int64_t id) { figures[id].minutes += *session.minutes; });
     }
     for (const Squawk &squawk : records.squawks) {
-        if (!squawk.withdrawn_on && isOpen(squawk))
+        if (!squawk.withdrawn_on && acts::isOpen(squawk))
             upwards(records, squawk.component_id,
                     [&](std::int64_t id) { ++figures[id].open_squawks; });
     }

@@ -24,7 +24,7 @@ Place placeOf(const Records &records, Id<Component> part)
 {
     Place place;
     place.parent = records.find(part)->parent_id;
-    place.neighbours = partsInside(records, place.parent);
+    place.neighbours = acts::partsInside(records, place.parent);
     place.row = std::ranges::find(place.neighbours, part) - place.neighbours.begin();
     return place;
 }
@@ -39,7 +39,7 @@ void moveByPerson(Session &session, Id<Component> part, Id<Component> parent, st
         parent ? QCoreApplication::translate("PartMoves", "%1 moved to %2")
                      .arg(name, partName(*records, parent))
                : QCoreApplication::translate("PartMoves", "%1 moved to the top").arg(name);
-    session.change(label, [&](Edit &edit) { movePart(edit, part, parent, row); });
+    session.change(label, [&](Edit &edit) { acts::movePart(edit, part, parent, row); });
 }
 
 void moveAmong(Session &session, Id<Component> part, int by)

@@ -55,7 +55,7 @@ Ids sessions(const Records &records, const Parts &parts)
 Ids squawks(const Records &records, const Parts &parts)
 {
     return collect<Squawk>(records, parts, [](const Squawk &squawk) {
-        return std::tuple(!isOpen(squawk), squawk.severity, squawk.id);
+        return std::tuple(!acts::isOpen(squawk), squawk.severity, squawk.id);
     });
 }
 
@@ -92,12 +92,12 @@ template <class Record> Ids byId(const Records &records, const Parts &parts)
 
 std::int64_t newStep(Edit &edit, Id<Component> part, const std::string &words)
 {
-    return addStep(edit, part, words).value();
+    return acts::addStep(edit, part, words).value();
 }
 
 std::int64_t newSquawk(Edit &edit, Id<Component> part, const std::string &words)
 {
-    return addSquawk(edit, Squawk{.component_id = part, .title = words}).value();
+    return acts::addSquawk(edit, Squawk{.component_id = part, .title = words}).value();
 }
 
 std::int64_t newFastener(Edit &edit, Id<Component> part, const std::string &words)

@@ -220,7 +220,7 @@ void PartsPage::addBeside()
     const auto records = session().records();
     const Component *beside = records->find(current());
     const Id<Component> parent = beside ? beside->parent_id : Id<Component>{};
-    const auto neighbours = partsInside(*records, parent);
+    const auto neighbours = acts::partsInside(*records, parent);
     const auto place = std::ranges::find(neighbours, current());
     addPart(parent, std::size_t(place - neighbours.begin()) + 1);
 }
@@ -240,7 +240,7 @@ void PartsPage::addPart(Id<Component> parent, std::size_t row)
             Id<Component> added;
             const bool isDone = session().change(
                 tr("Part added: %1").arg(answer.text), [&](Edit &edit) {
-                    added = lastrivet::addPart(
+                    added = acts::addPart(
                         edit, Component{.parent_id = parent, .name = toStd(answer.text)}, row);
                 });
             if (isDone) {

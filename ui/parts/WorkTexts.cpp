@@ -65,9 +65,9 @@ bool isStepDone(const Records &records, std::int64_t id)
 void tickStepOff(Edit &edit, std::int64_t id, bool isDone)
 {
     if (isDone)
-        tickStep(edit, Id<Step>{id}, edit.today());
+        acts::tickStep(edit, Id<Step>{id}, edit.today());
     else
-        untickStep(edit, Id<Step>{id});
+        acts::untickStep(edit, Id<Step>{id});
 }
 
 bool writeStepTitle(Edit &edit, std::int64_t id, const QString &text)

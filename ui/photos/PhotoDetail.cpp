@@ -239,7 +239,7 @@ void PhotoDetail::confirmMatch()
     const auto session = m_match;
     m_session.change(tr("%1: belongs to a log entry").arg(name()), [&](Edit &edit) {
         for (const auto id : m_media)
-            linkToSession(edit, id, session);
+            acts::linkToSession(edit, id, session);
     });
 }
 
@@ -249,7 +249,7 @@ void PhotoDetail::link(RecordType type, std::int64_t id)
     const QString to = shortName(*m_session.records(), record);
     m_session.change(tr("%1: belongs to %2").arg(name(), to), [&](Edit &edit) {
         for (const auto media : m_media)
-            linkMedia(edit, media, record);
+            acts::linkMedia(edit, media, record);
     });
 }
 
@@ -258,7 +258,7 @@ void PhotoDetail::unlink(RecordRef record)
     const QString from = shortName(*m_session.records(), record);
     m_session.change(tr("%1: does not belong to %2").arg(name(), from), [&](Edit &edit) {
         for (const auto media : m_media)
-            unlinkMedia(edit, media, record);
+            acts::unlinkMedia(edit, media, record);
     });
 }
 
@@ -267,7 +267,7 @@ void PhotoDetail::setShows(Shows what, bool isShown)
     const QString label = isShown ? tr("%1: shows %2") : tr("%1: does not show %2");
     m_session.change(label.arg(name(), plainWord(word(what))), [&](Edit &edit) {
         for (const auto media : m_media)
-            setShown(edit, media, what, isShown);
+            acts::setShown(edit, media, what, isShown);
     });
 }
 

@@ -307,7 +307,7 @@ void PhotosPage::confirmMatches()
                      [&](Edit &edit) {
                          for (const auto &[media, work] : matches) {
                              if (edit.records().findLive(media) && edit.records().findLive(work))
-                                 linkToSession(edit, media, work);
+                                 acts::linkToSession(edit, media, work);
                          }
                      });
 }

@@ -145,7 +145,7 @@ QString SquawkEditor::story(const Squawk &squawk) const
                          .arg(dateText(*squawk.accepted_on),
                               personName(*records, squawk.accepted_by),
                               toQt(squawk.accepted_basis)));
-    if (isOpen(squawk))
+    if (acts::isOpen(squawk))
         lines.prepend(squawkState(squawk));
     return lines.join(QLatin1Char('\n'));
 }
@@ -158,7 +158,7 @@ void SquawkEditor::updateWords()
         return;
     m_heading->setText(tr("Squawk %1: %2").arg(toQt(shown->number), toQt(shown->title)));
     m_story->setText(story(*shown));
-    const bool open = isOpen(*shown);
+    const bool open = acts::isOpen(*shown);
     const bool isOwn = shown->verify_by.value_or(SignerRole::Builder) == SignerRole::Builder;
     m_fixAndCheck->setVisible(open && isOwn && !shown->fixed_on);
     m_fix->setVisible(open && !shown->fixed_on);
@@ -182,9 +182,9 @@ bool SquawkEditor::recordFix(const QString &correction, Moment on, Id<Person> by
         isChecked ? tr("Squawk %1 fixed and checked").arg(number)
                   : tr("Squawk %1 fixed").arg(number),
         [&](Edit &edit) {
-            fixSquawk(edit, id, toStd(correction), on, by);
+            acts::fixSquawk(edit, id, toStd(correction), on, by);
             if (isChecked)
-                verifySquawk(edit, id, on, by);
+                acts::verifySquawk(edit, id, on, by);
         });
 }
 
@@ -238,13 +238,13 @@ void SquawkEditor::verify()
                [this](const ActLine::Answer &answer) {
                    const auto records = m_session.records();
                    const Squawk &fixed = *records->find(m_squawk);
-                   if (const auto why = whyNotVerify(fixed, *records->find(answer.person))) {
+                   if (const auto why = acts::whyNotVerify(fixed, *records->find(answer.person))) {
                        m_session.complain(inWords(*why));
                        return false;
                    }
                    return m_session.change(
                        tr("Squawk %1 verified").arg(toQt(fixed.number)), [&](Edit &edit) {
-                           verifySquawk(edit, m_squawk, *answer.day, answer.person);
+                           acts::verifySquawk(edit, m_squawk, *answer.day, answer.person);
                        });
                });
 }
@@ -262,13 +262,13 @@ void SquawkEditor::accept()
                [this](const ActLine::Answer &answer) {
                    const auto records = m_session.records();
                    const Squawk &open = *records->find(m_squawk);
-                   if (const auto why = whyNotAccept(open, *records->find(answer.person))) {
+                   if (const auto why = acts::whyNotAccept(open, *records->find(answer.person))) {
                        m_session.complain(inWords(*why));
                        return false;
                    }
                    return m_session.change(
                        tr("Squawk %1 accepted").arg(toQt(open.number)), [&](Edit &edit) {
-                           acceptSquawk(edit, m_squawk, *answer.day, answer.person,
+                           acts::acceptSquawk(edit, m_squawk, *answer.day, answer.person,
                                         toStd(answer.text));
                        });
                });
@@ -279,7 +279,7 @@ void SquawkEditor::reopen()
     if (!squawk())
         return;
     m_session.change(tr("Squawk %1 open again").arg(toQt(squawk()->number)),
-                     [&](Edit &edit) { reopenSquawk(edit, m_squawk); });
+                     [&](Edit &edit) { acts::reopenSquawk(edit, m_squawk); });
     Q_EMIT finished();
 }
 

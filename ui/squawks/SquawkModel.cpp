@@ -50,7 +50,7 @@ void SquawkModel::setFilter(const Filter &filter)
 
 bool SquawkModel::isShown(const Squawk &squawk) const
 {
-    if (m_filter.isOpenOnly && !isOpen(squawk))
+    if (m_filter.isOpenOnly && !acts::isOpen(squawk))
         return false;
     if (m_filter.severity && squawk.severity != *m_filter.severity)
         return false;

@@ -156,7 +156,7 @@ void SquawksPage::capture()
         return;
     Id<Squawk> added;
     const bool isDone = session().change(tr("Squawk written down: %1").arg(text), [&](Edit &edit) {
-        added = addSquawk(
+        added = acts::addSquawk(
             edit, entry::readSquawk(toStd(text), entry::PartFinder(edit.records())));
     });
     if (!isDone)

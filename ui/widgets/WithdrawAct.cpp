@@ -40,7 +40,7 @@ void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> 
     const QString name = records.size() == 1
                              ? toQt(sentenceStart(*known, records.front()))
                              : translated("%1 records").arg(records.size());
-    const auto with = companions(*known, records);
+    const auto with = acts::companions(*known, records);
     QString words = translated("%1 will count nowhere any more; the journal keeps it.").arg(name);
     if (!with.empty())
         words += QLatin1Char('\n') +
@@ -56,9 +56,9 @@ void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> 
             [&session, records, name](const ActLine::Answer &answer) {
                 return session.change(
                     translated("%1 withdrawn").arg(name), [&](Edit &edit) {
-                        std::vector<RecordRef> all = companions(edit.records(), records);
+                        std::vector<RecordRef> all = acts::companions(edit.records(), records);
                         all.insert(all.end(), records.begin(), records.end());
-                        withdraw(edit, all, toStd(answer.text));
+                        acts::withdraw(edit, all, toStd(answer.text));
                     });
             });
 }

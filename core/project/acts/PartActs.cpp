@@ -6,7 +6,7 @@
 #include <limits>
 #include <tuple>
 
-namespace lastrivet {
+namespace lastrivet::acts {
 
 namespace {
 
@@ -60,4 +60,4 @@ void movePart(Edit &edit, Id<Component> part, Id<Component> parent, std::size_t 
     number(edit, parts);
 }
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

@@ -7,7 +7,7 @@
 #include <cstddef>
 #include <vector>
 
-namespace lastrivet {
+namespace lastrivet::acts {
 
 /// The live parts directly inside `parent` (at the top when none is given), in their order: by
 /// position, those without one last, then by id.
@@ -20,4 +20,4 @@ Id<Component> addPart(Edit &edit, Component draft, std::size_t row);
 /// part itself. A part cannot go into itself: the invariants refuse that.
 void movePart(Edit &edit, Id<Component> part, Id<Component> parent, std::size_t row);
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-namespace lastrivet {
+namespace lastrivet::acts {
 
 void linkMedia(Edit &edit, Id<Media> media, RecordRef record)
 {
@@ -40,4 +40,4 @@ void linkToSession(Edit &edit, Id<Media> media, Id<WorkSession> session)
         linkMedia(edit, media, {RecordType::Component, part.value()});
 }
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

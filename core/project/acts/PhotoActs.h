@@ -4,7 +4,7 @@
 
 #include "core/project/Edit.h"
 
-namespace lastrivet {
+namespace lastrivet::acts {
 
 /// The file belongs to the record, too.
 void linkMedia(Edit &edit, Id<Media> media, RecordRef record);
@@ -16,4 +16,4 @@ void setShown(Edit &edit, Id<Media> media, Shows what, bool isShown);
 /// The file belongs to the log entry, and to the part that was worked on.
 void linkToSession(Edit &edit, Id<Media> media, Id<WorkSession> session);
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

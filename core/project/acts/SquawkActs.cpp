@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/SquawkActs.h"
 
-namespace lastrivet {
+namespace lastrivet::acts {
 
 namespace {
 
@@ -105,4 +105,4 @@ bool isOpen(const Squawk &squawk)
     return !squawk.verified_on && !squawk.accepted_on;
 }
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

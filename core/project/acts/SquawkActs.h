@@ -7,7 +7,7 @@
 
 #include <optional>
 
-namespace lastrivet {
+namespace lastrivet::acts {
 
 /// Puts a squawk on record with the next number; found today by the project's builder where the
 /// draft does not say otherwise.
@@ -32,4 +32,4 @@ std::optional<Message> whyNotAccept(const Squawk &squawk, const Person &person);
 /// Neither verified nor accepted: somebody still has to do something.
 bool isOpen(const Squawk &squawk);
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

@@ -8,7 +8,7 @@
 #include <set>
 #include <string>
 
-namespace lastrivet {
+namespace lastrivet::acts {
 
 namespace {
 
@@ -100,4 +100,4 @@ void withdraw(Edit &edit, const std::vector<RecordRef> &records, std::string_vie
     }
 }
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

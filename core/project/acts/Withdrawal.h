@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lastrivet {
+namespace lastrivet::acts {
 
 /// The live records that name one of `records`, and those that name these, and so on; without
 /// `records` themselves, by type and id.
@@ -19,4 +19,4 @@ std::vector<RecordRef> companions(const Records &all, const std::vector<RecordRe
 /// Takes wrong records out of every count, all for one reason; they stay in the journal.
 void withdraw(Edit &edit, const std::vector<RecordRef> &records, std::string_view why);
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

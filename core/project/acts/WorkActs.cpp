@@ -4,32 +4,7 @@
 
 #include <algorithm>
 
-namespace lastrivet {
-
-namespace {
-
-Id<Component> placeOf(const WorkSession &session, const Records &records)
-{
-    if (session.component_id)
-        return session.component_id;
-    if (const Step *step = records.find(session.step_id))
-        return step->component_id;
-    if (const Squawk *squawk = records.find(session.squawk_id))
-        return squawk->component_id;
-    return {};
-}
-
-} // namespace
-
-Id<WorkSession> recordSession(Edit &edit, WorkSession draft)
-{
-    draft.component_id = placeOf(draft, edit.records());
-    if (draft.workers.empty() && edit.records().project.builder_id)
-        draft.workers.push_back({edit.records().project.builder_id});
-    if (!draft.began)
-        draft.began = edit.today();
-    return edit.put(std::move(draft));
-}
+namespace lastrivet::acts {
 
 void tickStep(Edit &edit, Id<Step> step, Moment on)
 {
@@ -64,4 +39,4 @@ Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title)
         Step{.component_id = part, .position = last + 1, .title = std::string(title)});
 }
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

@@ -4,13 +4,7 @@
 
 #include "core/project/Edit.h"
 
-namespace lastrivet {
-
-/// Puts a log entry on record.
-///
-/// An empty component_id is filled from the step, else from the squawk; without workers the
-/// project's builder worked; without a beginning it began today.
-Id<WorkSession> recordSession(Edit &edit, WorkSession draft);
+namespace lastrivet::acts {
 
 /// A step is done on a day; it is no longer dropped. A step that was done keeps its day.
 void tickStep(Edit &edit, Id<Step> step, Moment on);
@@ -22,4 +16,4 @@ void dropStep(Edit &edit, Id<Step> step, Moment on);
 /// A step behind the part's other steps.
 Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title);
 
-} // namespace lastrivet
+} // namespace lastrivet::acts

@@ -1,0 +1,227 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/entry/EntryLine.h"
+
+#include "core/entry/StepFinder.h"
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::entry {
+
+namespace {
+
+/// A wing with ribs, an aileron, three people and four steps, on Saturday 14 March 2026, 18:00.
+struct Bench {
+    Bench()
+    {
+        records.put(RecordType::Person, &robin);
+        records.put(RecordType::Person, &irja);
+        records.put(RecordType::Person, &casimir);
+        records.project.builder_id = robin.id;
+        part(10, "LW", "Left wing", 0);
+        part(11, "LW-R3", "Rib 3", 10);
+        part(12, "LW-R30", "Rib 30", 10);
+        part(20, "RW", "Right wing", 0);
+        part(21, "RW-R3", "Rib 3", 20);
+        part(30, "LA", "Left aileron", 0);
+        part(31, "", "Left flap", 0);
+        part(32, "", "Right flap", 0);
+        step(40, 11, 1, "12-3");
+        step(41, 11, 2, "12-4");
+        step(42, 21, 1, "12-4");
+        step(43, 30, 7, "");
+        Squawk squawk{.id = Id<Squawk>{50}, .number = "12", .component_id = Id<Component>{30}};
+        squawk.title = "Overdriven rivet";
+        records.put(RecordType::Squawk, &squawk);
+    }
+
+    void part(std::int64_t id, std::string code, std::string name, std::int64_t parent)
+    {
+        const Component part{.id = Id<Component>{id},
+                             .parent_id = Id<Component>{parent},
+                             .code = std::move(code),
+                             .name = std::move(name)};
+        records.put(RecordType::Component, &part);
+    }
+    void step(std::int64_t id, std::int64_t part, std::int64_t position, std::string plan)
+    {
+        const Step step{.id = Id<Step>{id},
+                        .component_id = Id<Component>{part},
+                        .position = position,
+                        .title = "Step",
+                        .plan_ref = std::move(plan)};
+        records.put(RecordType::Step, &step);
+    }
+    EntryReading read(std::string_view line) const
+    {
+        return readEntry(line, records, PartFinder(records), now);
+    }
+    WorkSession one(std::string_view line) const
+    {
+        const auto reading = read(line);
+        REQUIRE(reading.sessions.size() == 1);
+        return reading.sessions.front();
+    }
+
+    Person robin{.id = Id<Person>{1}, .name = "Robin Vale", .roles = {Role::Builder}};
+    Person irja{.id = Id<Person>{2}, .name = "Irja Ostrander", .roles = {Role::Helper}};
+    Person casimir{.id = Id<Person>{3}, .name = "Casimir Boyle", .roles = {Role::Helper}};
+    Moment now = *Moment::parse("2026-03-14T18:00");
+    Records records;
+};
+
+} // namespace
+
+TEST_CASE("A line gives duration, part and note")
+{
+    const auto session = Bench().one("2h15 left aileron: dimpled both skins");
+    CHECK(session.minutes == Minutes{135});
+    CHECK(session.component_id == Id<Component>{30});
+    CHECK(session.note == "dimpled both skins");
+    CHECK(session.began == Moment::parse("2026-03-14"));
+    CHECK(session.workers.empty());
+}
+
+TEST_CASE("The kind of work is guessed from the note's verbs and said in front of the colon")
+{
+    const Bench bench;
+    const auto guessed = bench.read("1h LA: dimpled both skins");
+    CHECK(guessed.kind_is_guessed);
+    CHECK(guessed.sessions.front().kind == WorkKind::Fabrication);
+    CHECK(bench.one("1h LA: drilled out six rivets").kind == WorkKind::Rework);
+    const auto said = bench.read("1h LA finishing: dimpled both skins");
+    CHECK_FALSE(said.kind_is_guessed);
+    CHECK(said.sessions.front().kind == WorkKind::Finishing);
+    CHECK(bench.one("1h LA: thought about it").kind == WorkKind::Other);
+}
+
+TEST_CASE("Several parts share the time and lose no minute of it")
+{
+    const auto reading = Bench().read("1h31 left flap + right flap: primed");
+    REQUIRE(reading.sessions.size() == 2);
+    CHECK(reading.sessions[0].component_id == Id<Component>{31});
+    CHECK(reading.sessions[1].component_id == Id<Component>{32});
+    CHECK(reading.sessions[0].minutes == Minutes{46});
+    CHECK(reading.sessions[1].minutes == Minutes{45});
+}
+
+TEST_CASE("A part is found by the words of what holds it, and a number is never part of a number")
+{
+    const Bench bench;
+    CHECK(bench.one("1h left rib 3: drilled").component_id == Id<Component>{11});
+    CHECK(bench.one("1h right rib 3: drilled").component_id == Id<Component>{21});
+    CHECK(bench.one("1h lw-r30: drilled").component_id == Id<Component>{12});
+}
+
+TEST_CASE("Words that may be two parts, or none, are said and kept in the note")
+{
+    const Bench bench;
+    const auto two = bench.read("1h rib 3: drilled");
+    CHECK(two.problems.size() == 1);
+    CHECK_FALSE(two.sessions.front().component_id);
+    CHECK(two.sessions.front().note == "rib 3: drilled");
+    const auto none = bench.read("1h propeller: cleaned");
+    REQUIRE(none.problems.size() == 1);
+    CHECK(english(none.problems.front()).find("propeller") != std::string::npos);
+    CHECK(none.sessions.front().note == "propeller: cleaned");
+}
+
+TEST_CASE("Days and clock times are understood in front of the colon")
+{
+    const Bench bench;
+    CHECK(bench.one("yesterday 1h LA: x").began == Moment::parse("2026-03-13"));
+    CHECK(bench.one("3 Mar 1h LA: x").began == Moment::parse("2026-03-03"));
+    CHECK(bench.one("20 Dec 1h LA: x").began == Moment::parse("2025-12-20"));
+    CHECK(bench.one("2024-02-29 1h LA: x").began == Moment::parse("2024-02-29"));
+    CHECK(bench.one("1h LA at 9:15: x").began == Moment::parse("2026-03-14T09:15"));
+    const auto span = bench.one("yesterday 22:30-0:15 LA: x");
+    CHECK(span.began == Moment::parse("2026-03-13T22:30"));
+    CHECK(span.minutes == Minutes{105});
+}
+
+TEST_CASE("1:30 is a duration, and at 1:30 a time")
+{
+    const Bench bench;
+    CHECK(bench.one("1:30 LA: x").minutes == Minutes{90});
+    const auto timed = bench.one("1:30 at 1:30 LA: x");
+    CHECK(timed.minutes == Minutes{90});
+    CHECK(timed.began == Moment::parse("2026-03-14T01:30"));
+}
+
+TEST_CASE("Helpers are added to the builder; by names who worked instead")
+{
+    const Bench bench;
+    const auto helped = bench.one("2h LA with Irja and Casimir Boyle: bucked rivets");
+    REQUIRE(helped.workers.size() == 3);
+    CHECK(helped.workers[0].person_id == bench.robin.id);
+    CHECK(helped.workers[1].person_id == bench.irja.id);
+    CHECK(helped.workers[2].person_id == bench.casimir.id);
+    const auto alone = bench.one("2h LA by Irja: swept");
+    REQUIRE(alone.workers.size() == 1);
+    CHECK(alone.workers[0].person_id == bench.irja.id);
+}
+
+TEST_CASE("A with that names nobody stays in the note")
+{
+    const auto session = Bench().one("1h LA riveted with the long yoke");
+    CHECK(session.workers.empty());
+    CHECK(session.note == "riveted with the long yoke");
+}
+
+TEST_CASE("Steps are ticked by plan reference, by part and number, or by number on the part")
+{
+    const Bench bench;
+    CHECK(bench.read("1h LW-R3: riveted done 12-3 LW-R3.2").steps_done ==
+          IdSet<Step>{Id<Step>{40}, Id<Step>{41}});
+    CHECK(bench.read("1h LA: riveted done 7").steps_done == IdSet<Step>{Id<Step>{43}});
+    const auto one = bench.one("1h: riveted done 12-3");
+    CHECK(one.step_id == Id<Step>{40});
+    CHECK(one.component_id == Id<Component>{11});
+    CHECK(one.note == "riveted");
+    const auto unclear = bench.read("1h LA: riveted done 12-4");
+    CHECK(unclear.steps_done.empty());
+    CHECK(unclear.problems.size() == 1);
+    CHECK(bench.one("1h LA: riveting is done").note == "riveting is done");
+}
+
+TEST_CASE("Work on a squawk is rework on its part")
+{
+    const auto session = Bench().one("45m squawk 12: drilled and set again");
+    CHECK(session.squawk_id == Id<Squawk>{50});
+    CHECK(session.component_id == Id<Component>{30});
+    CHECK(session.kind == WorkKind::Rework);
+}
+
+TEST_CASE("Without a colon the front is taken while it lasts")
+{
+    const Bench bench;
+    const auto session = bench.one("2h15 left aileron dimpled both skins");
+    CHECK(session.component_id == Id<Component>{30});
+    CHECK(session.minutes == Minutes{135});
+    CHECK(session.note == "dimpled both skins");
+    const auto behind = bench.one("swept the floor 20m");
+    CHECK(behind.minutes == Minutes{20});
+    CHECK(behind.note == "swept the floor");
+    CHECK_FALSE(behind.component_id);
+}
+
+TEST_CASE("An empty line is nothing, and hours are optional")
+{
+    const Bench bench;
+    CHECK(bench.read("   ").sessions.empty());
+    CHECK_FALSE(bench.one("LA: looked at it").minutes.has_value());
+}
+
+TEST_CASE("The words at the cursor are those that may name a part")
+{
+    const Bench bench;
+    const PartFinder finder(bench.records);
+    const auto at = [&](std::string_view line) {
+        return partWordsAt(line, line.size(), bench.records, finder, bench.now).text;
+    };
+    CHECK(at("2h15 left ail") == "left ail");
+    CHECK(at("2h15 left aileron: dimp").empty());
+    CHECK(at("2h15").empty());
+}
+
+} // namespace lastrivet::entry

@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/acts/Withdrawal.h"
+
+#include "core/project/acts/PhotoActs.h"
+#include "core/project/acts/WorkActs.h"
+#include "tests/support/ActBench.h"
+
+namespace lastrivet::test {
+
+TEST_CASE("Those who name a record, and those who name them, go with it or it stays")
+{
+    ActBench bench;
+    Id<Step> step;
+    Id<WorkSession> work;
+    Id<Media> photo;
+    bench.change([&](Edit &edit) {
+        step = acts::addStep(edit, bench.tank, "Seal");
+        work = edit.put(WorkSession{.began = edit.today(), .step_id = step});
+        photo = edit.put(Media{.file = "photos/a.jpg"});
+        acts::linkMedia(edit, photo, {RecordType::Component, bench.tank.value()});
+        acts::linkMedia(edit, photo, {RecordType::Component, bench.tank.value()});
+    });
+    CHECK(bench.records()->find(photo)->links.size() == 1);
+    const RecordRef tank{RecordType::Component, bench.tank.value()};
+    const std::vector<RecordRef> expected{{RecordType::Step, step.value()},
+                                          {RecordType::WorkSession, work.value()}};
+    CHECK(acts::companions(*bench.records(), {tank}) == expected);
+    CHECK(bench.isRefused([&](Edit &edit) { acts::withdraw(edit, {tank}, "double"); }));
+    bench.change([&](Edit &edit) {
+        auto all = acts::companions(edit.records(), {tank});
+        all.push_back(tank);
+        acts::withdraw(edit, all, "double");
+    });
+    CHECK_FALSE(bench.records()->findLive(bench.tank));
+    CHECK_FALSE(bench.records()->findLive(work));
+    CHECK(bench.records()->findLive(photo));
+    CHECK(bench.records()->find(step)->withdrawn_why == "double");
+}
+
+TEST_CASE("A step that others come after is withdrawn alone")
+{
+    ActBench bench;
+    Id<Step> first;
+    bench.change([&](Edit &edit) {
+        first = acts::addStep(edit, bench.wing, "Drill");
+        const auto second = acts::addStep(edit, bench.wing, "Rivet");
+        edit.update(second, [&](Step &step) { step.after = {first}; });
+    });
+    CHECK(acts::companions(*bench.records(), {{RecordType::Step, first.value()}}).empty());
+    bench.change([&](Edit &edit) {
+        acts::withdraw(edit, {{RecordType::Step, first.value()}}, "twice");
+    });
+}
+
+TEST_CASE("A photo confirmed for a log entry belongs to its part as well")
+{
+    ActBench bench;
+    Id<Media> photo;
+    Id<WorkSession> work;
+    bench.change([&](Edit &edit) {
+        work = edit.put(WorkSession{.began = edit.today(), .component_id = bench.tank});
+        photo = edit.put(Media{.file = "photos/a.jpg"});
+        acts::linkToSession(edit, photo, work);
+        acts::setShown(edit, photo, Shows::Interior, true);
+    });
+    CHECK(bench.records()->find(photo)->links ==
+          std::vector<Media::Link>{{RecordType::WorkSession, work.value()},
+                                   {RecordType::Component, bench.tank.value()}});
+    CHECK(bench.records()->find(photo)->shows.contains(Shows::Interior));
+    bench.change([&](Edit &edit) {
+        acts::unlinkMedia(edit, photo, {RecordType::WorkSession, work.value()});
+    });
+    CHECK(bench.records()->find(photo)->links.size() == 1);
+}
+
+} // namespace lastrivet::test

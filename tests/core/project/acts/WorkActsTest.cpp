@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/acts/WorkActs.h"
+
+#include "tests/support/ActBench.h"
+
+namespace lastrivet::test {
+
+TEST_CASE("Steps of a part are counted on, whatever was withdrawn")
+{
+    ActBench bench;
+    Id<Step> second;
+    bench.change([&](Edit &edit) {
+        acts::addStep(edit, bench.wing, "Drill");
+        second = acts::addStep(edit, bench.wing, "Rivet");
+        acts::addStep(edit, bench.tank, "Seal");
+    });
+    CHECK(bench.records()->find(second)->position == 2);
+}
+
+TEST_CASE("A tick keeps the first day, and ends a dropping")
+{
+    ActBench bench;
+    Id<Step> step;
+    const Moment today = (*bench).today();
+    bench.change([&](Edit &edit) {
+        step = acts::addStep(edit, bench.wing, "Drill");
+        acts::dropStep(edit, step, today);
+    });
+    CHECK(bench.records()->find(step)->dropped_on == today);
+    bench.change([&](Edit &edit) {
+        acts::tickStep(edit, step, *today.plusDays(-3));
+        acts::tickStep(edit, step, today);
+    });
+    CHECK(bench.records()->find(step)->done_on == today.plusDays(-3));
+    CHECK_FALSE(bench.records()->find(step)->dropped_on.has_value());
+    bench.change([&](Edit &edit) { acts::untickStep(edit, step); });
+    CHECK_FALSE(bench.records()->find(step)->done_on.has_value());
+}
+
+} // namespace lastrivet::test

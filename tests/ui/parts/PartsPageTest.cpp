@@ -1,0 +1,216 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/PartsPage.h"
+
+#include "core/project/acts/PartActs.h"
+#include "tests/ui/support/ModelWatch.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/parts/PartDetail.h"
+#include "ui/parts/PartTreeModel.h"
+#include "ui/parts/SectionModel.h"
+
+#include <QLineEdit>
+#include <QMimeData>
+#include <QTest>
+#include <QTreeView>
+
+#include <catch2/catch.hpp>
+
+#include <memory>
+#include <random>
+
+namespace lastrivet::test {
+
+namespace {
+
+struct Window {
+    Window()
+    {
+        page.resize(1100, 680);
+        page.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&page));
+    }
+    QTreeView &tree()
+    {
+        for (auto *view : page.findChildren<QTreeView *>()) {
+            if (view->accessibleName() == QStringLiteral("Parts"))
+                return *view;
+        }
+        FAIL("no tree");
+        return *page.findChild<QTreeView *>();
+    }
+    QLineEdit &field(const QString &name)
+    {
+        for (auto *line : page.findChildren<QLineEdit *>()) {
+            if (line->accessibleName() == name && line->isVisible())
+                return *line;
+        }
+        FAIL("no field " << name.toStdString());
+        return *page.findChild<QLineEdit *>();
+    }
+
+    Workshop workshop;
+    std::unique_ptr<ui::Session> session = workshop.session();
+    ui::PartsPage page{*session};
+};
+
+} // namespace
+
+TEST_CASE("Parts are added inside and beside, moved and withdrawn by keyboard")
+{
+    Window window;
+    window.page.showRecord({RecordType::Component, window.workshop.wing.value()});
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Insert, Qt::ShiftModifier);
+    QTest::keyClicks(&window.field(QStringLiteral("Name")), QStringLiteral("Bay 4"));
+    QTest::keyClick(&window.field(QStringLiteral("Name")), Qt::Key_Return);
+    auto inside = acts::partsInside(*window.session->records(), window.workshop.wing);
+    REQUIRE(inside.size() == 2);
+    const auto added = inside.back();
+    CHECK(window.session->records()->find(added)->name == "Bay 4");
+
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Up, Qt::AltModifier);
+    CHECK(acts::partsInside(*window.session->records(), window.workshop.wing).front() == added);
+    QTest::keyClick(&window.tree(), Qt::Key_Left, Qt::AltModifier);
+    CHECK_FALSE(window.session->records()->find(added)->parent_id);
+    QTest::keyClick(&window.tree(), Qt::Key_Right, Qt::AltModifier);
+    CHECK(window.session->records()->find(added)->parent_id == window.workshop.wing);
+
+    QTest::keyClick(&window.tree(), Qt::Key_Delete);
+    QTest::keyClicks(&window.field(QStringLiteral("Why")), QStringLiteral("no such bay"));
+    QTest::keyClick(&window.field(QStringLiteral("Why")), Qt::Key_Return);
+    CHECK_FALSE(window.session->records()->findLive(added));
+}
+
+TEST_CASE("A step is ticked and unticked in the list, and a new one is added below")
+{
+    Window window;
+    window.page.showRecord({RecordType::Step, window.workshop.wires.value()});
+    auto &list = *window.page.findChild<ui::PartDetail *>()->list();
+    list.setFocus();
+    QTest::keyClick(&list, Qt::Key_Space);
+    CHECK(window.session->records()->find(window.workshop.wires)->done_on ==
+          window.session->today());
+    CHECK(window.session->project().undoLabel() == "Clamp the wires in bay 3: done");
+    window.session->undo();
+    CHECK_FALSE(window.session->records()->find(window.workshop.wires)->done_on.has_value());
+    QLineEdit &added = window.field(QStringLiteral("New step"));
+    QTest::keyClicks(&added, QStringLiteral("Prime the web"));
+    QTest::keyClick(&added, Qt::Key_Return);
+    CHECK(window.session->records()->steps.size() == 3);
+}
+
+TEST_CASE("The tree tells hours, squawks and photos with everything below")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::PartTreeModel model(*session);
+    const auto wing = model.figures(workshop.wing);
+    CHECK(wing.minutes == Minutes{135});
+    CHECK(wing.open_squawks == 1);
+    CHECK(model.figures(workshop.bay) == wing);
+    CHECK(model.indexOf(workshop.wing, ui::PartTreeModel::HoursColumn).data().toString() ==
+          QStringLiteral("2 h 15"));
+    CHECK(model.figures(workshop.rudder) == ui::PartFigures{});
+}
+
+TEST_CASE("A drop moves the part as a change that can be undone")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::PartTreeModel model(*session);
+    ModelWatch watch(model);
+    QObject::connect(session.get(), &ui::Session::changed, &model,
+                     [&](const ChangeNotice &notice) { model.apply(notice); });
+    const std::unique_ptr<QMimeData> data(model.mimeData({model.indexOf(workshop.rudder)}));
+    model.dropMimeData(data.get(), Qt::MoveAction, -1, -1, model.indexOf(workshop.wing));
+    CHECK(session->records()->find(workshop.rudder)->parent_id == workshop.wing);
+    CHECK(model.parent(model.indexOf(workshop.rudder)) == model.indexOf(workshop.wing));
+    // Into itself: refused, and the tree is as it was.
+    const std::unique_ptr<QMimeData> wing(model.mimeData({model.indexOf(workshop.wing)}));
+    model.dropMimeData(wing.get(), Qt::MoveAction, -1, -1, model.indexOf(workshop.rudder));
+    CHECK_FALSE(session->records()->find(workshop.wing)->parent_id);
+    session->undo();
+    CHECK_FALSE(model.indexOf(workshop.rudder).parent().isValid());
+    watch.check();
+}
+
+TEST_CASE("The tree keeps pace with two hundred random moves, additions and withdrawals")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::PartTreeModel model(*session);
+    ModelWatch watch(model);
+    QObject::connect(session.get(), &ui::Session::changed, &model,
+                     [&](const ChangeNotice &notice) { model.apply(notice); });
+    std::mt19937 random(7);
+    std::vector<Id<Component>> parts{workshop.rudder, workshop.aileron};
+    for (int i = 0; i < 200; ++i) {
+        const auto some = parts[random() % parts.size()];
+        const auto other = parts[random() % parts.size()];
+        const int act = int(random() % 5);
+        session->change(QStringLiteral("Something"), [&](Edit &edit) {
+            if (act == 0)
+                parts.push_back(
+                    acts::addPart(edit, Component{.parent_id = some, .name = "New"}, 1));
+            else
+                acts::movePart(edit, some, act == 1 ? Id<Component>{} : other, random() % 3);
+        });
+        if (act == 4)
+            session->undo();
+        std::erase_if(parts, [&](Id<Component> part) {
+            return !session->records()->findLive(part);
+        });
+    }
+    for (const Component &part : session->records()->components) {
+        INFO(part.id.value());
+        const auto expected = acts::partsInside(*session->records(), part.parent_id);
+        const QModelIndex index = model.indexOf(part.id);
+        REQUIRE(index.isValid());
+        CHECK(expected[std::size_t(index.row())] == part.id);
+        CHECK(model.partAt(index.parent()) == part.parent_id);
+    }
+    watch.check();
+}
+
+TEST_CASE("A section writes torque and day together, and refuses words that are no number")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    Id<Fastener> bolt;
+    session->change(QStringLiteral("Bolt"), [&](Edit &edit) {
+        bolt = edit.put(Fastener{.component_id = workshop.bay,
+                                 .place = "Bracket",
+                                 .torque_min = 20,
+                                 .torque_max = 25,
+                                 .fitted_on = edit.today()});
+    });
+    ui::SectionModel model(*session);
+    ModelWatch watch(model);
+    QObject::connect(session.get(), &ui::Session::changed, &model,
+                     [&](const ChangeNotice &notice) { model.apply(notice); });
+    model.show(ui::partSections()[std::size_t(ui::sectionFor(RecordType::Fastener))],
+               workshop.wing, true);
+    REQUIRE(model.rowCount() == 1);
+    CHECK(model.setData(model.index(0, 3), QStringLiteral("22.5"), Qt::EditRole));
+    CHECK(session->records()->find(bolt)->torque_value == 22.5);
+    CHECK(session->records()->find(bolt)->torqued_on == session->today());
+    CHECK_FALSE(model.setData(model.index(0, 3), QStringLiteral("tight"), Qt::EditRole));
+    CHECK(session->records()->find(bolt)->torque_value == 22.5);
+    CHECK(model.setData(model.index(0, 4), Qt::Checked, Qt::CheckStateRole));
+    CHECK(session->records()->find(bolt)->marked_on == session->today());
+    watch.check();
+}
+
+TEST_CASE("Parts as they look")
+{
+    Window window;
+    window.page.showRecord({RecordType::Step, window.workshop.wires.value()});
+    picture(window.page, 1120, 660, "parts-light");
+    theme().choose(ui::Theme::Choice::Dark);
+    picture(window.page, 1120, 660, "parts-dark");
+    theme().choose(ui::Theme::Choice::Light);
+}
+
+} // namespace lastrivet::test

@@ -1,0 +1,150 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squawks/SquawksPage.h"
+
+#include "tests/ui/support/ModelWatch.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/squawks/SquawkEditor.h"
+#include "ui/squawks/SquawkModel.h"
+#include "ui/widgets/ActLine.h"
+
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::test {
+
+namespace {
+
+/// The page in a window of its own, with what the tests press and read.
+struct Window {
+    Window()
+    {
+        page.resize(1100, 680);
+        page.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&page));
+    }
+    QLineEdit &field(const QString &name)
+    {
+        for (auto *line : page.findChildren<QLineEdit *>()) {
+            if (line->accessibleName() == name && line->isVisible())
+                return *line;
+        }
+        FAIL("no field " << name.toStdString());
+        return *page.findChild<QLineEdit *>();
+    }
+    QListView &list() { return *page.findChild<QListView *>(QString(), Qt::FindChildrenRecursively); }
+    const Squawk &squawk(std::string_view number)
+    {
+        for (const Squawk &known : session->records()->squawks) {
+            if (known.number == number)
+                return known;
+        }
+        FAIL("no squawk " << number);
+        return *session->records()->squawks.begin();
+    }
+
+    Workshop workshop;
+    std::unique_ptr<ui::Session> session = workshop.session();
+    ui::SquawksPage page{*session};
+};
+
+} // namespace
+
+TEST_CASE("A squawk is written down, fixed and checked by keyboard alone")
+{
+    Window window;
+    window.page.startNew();
+    QTest::keyClicks(&window.field(QStringLiteral("New squawk")),
+                     QStringLiteral("bay 3: nut without split pin"));
+    QTest::keyClick(&window.field(QStringLiteral("New squawk")), Qt::Key_Return);
+    CHECK(window.squawk("2").title == "nut without split pin");
+    CHECK(window.squawk("2").component_id == window.workshop.bay);
+
+    window.page.firstFocus()->setFocus();
+    QTest::keyClick(window.page.firstFocus(), Qt::Key_F);
+    QLineEdit &correction = window.field(QStringLiteral("Correction"));
+    CHECK(correction.hasFocus());
+    QTest::keyClicks(&correction, QStringLiteral("Pin fitted and bent"));
+    QTest::keyClick(&correction, Qt::Key_Return);
+    CHECK(window.squawk("2").correction == "Pin fitted and bent");
+    CHECK(window.squawk("2").verified_by == window.workshop.builder);
+    CHECK(window.squawk("2").verified_on == window.session->today());
+
+    window.session->undo();
+    CHECK_FALSE(window.squawk("2").fixed_on.has_value());
+}
+
+TEST_CASE("A correction that is not written down is asked for, and nothing changes")
+{
+    Window window;
+    window.page.showRecord({RecordType::Squawk, window.workshop.squawk.value()});
+    window.page.firstFocus()->setFocus();
+    QTest::keyClick(window.page.firstFocus(), Qt::Key_F);
+    QTest::keyClick(&window.field(QStringLiteral("Correction")), Qt::Key_Return);
+    CHECK(window.page.findChild<ui::ActLine *>()->isVisible());
+    CHECK_FALSE(window.squawk("1").fixed_on.has_value());
+}
+
+TEST_CASE("A title is edited in place and undone by name")
+{
+    Window window;
+    window.page.showRecord({RecordType::Squawk, window.workshop.squawk.value()});
+    QLineEdit &title = window.field(QStringLiteral("Title"));
+    title.setFocus();
+    title.selectAll();
+    QTest::keyClicks(&title, QStringLiteral("Two overdriven rivets"));
+    QTest::keyClick(&title, Qt::Key_Return);
+    CHECK(window.squawk("1").title == "Two overdriven rivets");
+    CHECK(window.session->project().undoLabel().value_or("").find("itle") != std::string::npos);
+}
+
+TEST_CASE("The list of squawks follows changes, answers and its filter without breaking a rule")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::SquawkModel model(*session);
+    ModelWatch watch(model);
+    QObject::connect(session.get(), &ui::Session::changed, &model,
+                     [&](const ChangeNotice &notice) { model.apply(notice); });
+    QObject::connect(session.get(), &ui::Session::answerChanged, &model,
+                     [&] { model.applyAnswer(); });
+    for (int i = 0; i < 5; ++i) {
+        session->change(QStringLiteral("Found"), [&](Edit &edit) {
+            edit.put(Squawk{.number = std::to_string(10 + i),
+                            .component_id = workshop.aileron,
+                            .title = "Scratch",
+                            .severity = Severity(i % 3),
+                            .found_on = edit.today()});
+        });
+    }
+    CHECK(model.rowCount() == 6);
+    model.setFilter({QStringLiteral("scratch"), Severity::Cosmetic, true});
+    CHECK(model.rowCount() == 1);
+    model.setFilter({});
+    session->undo();
+    CHECK(model.rowCount() == 5);
+    watch.check();
+}
+
+TEST_CASE("Squawks as they look")
+{
+    Window window;
+    window.session->change(QStringLiteral("More"), [&](Edit &edit) {
+        for (int i = 0; i < 14; ++i)
+            edit.put(Squawk{.number = std::to_string(10 + i),
+                            .component_id = i % 2 ? window.workshop.bay : window.workshop.aileron,
+                            .title = "Rivet head lifted by a hair at the third bay",
+                            .severity = Severity(i % 3),
+                            .found_on = edit.today().plusDays(-i)});
+    });
+    picture(window.page, 1120, 660, "squawks-light");
+    theme().choose(ui::Theme::Choice::Dark);
+    picture(window.page, 1120, 660, "squawks-dark");
+    theme().choose(ui::Theme::Choice::Light);
+}
+
+} // namespace lastrivet::test
