@@ -82,12 +82,16 @@ void EntryEdit::take(int row)
 void EntryEdit::keyPressEvent(QKeyEvent *event)
 {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (isEnter && !m_completer->popup()->isVisible())
+    const bool isChoosing = m_completer->popup()->isVisible() &&
+                            m_completer->popup()->currentIndex().isValid();
+    if (isEnter && !isChoosing) {
+        m_completer->popup()->hide();
         Q_EMIT entered();
-    else if (event->key() == Qt::Key_Escape && !text().isEmpty())
+    } else if (event->key() == Qt::Key_Escape && !text().isEmpty()) {
         clear();
-    else
+    } else {
         QLineEdit::keyPressEvent(event);
+    }
 }
 
 } // namespace lastrivet::ui

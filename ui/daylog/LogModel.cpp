@@ -126,7 +126,7 @@ int LogModel::columnCount(const QModelIndex &parent) const
 Qt::ItemFlags LogModel::flags(const QModelIndex &index) const
 {
     if (index.isValid() && isDay(recordAt(index.row())))
-        return Qt::ItemIsEnabled;
+        return Qt::NoItemFlags; // the cursor goes from entry to entry
     return RecordRowsModel::flags(index);
 }
 

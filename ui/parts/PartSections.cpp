@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 // The list of sections. A column names its text and, where it can be changed in place, its act.
 namespace lastrivet::ui {

@@ -9,6 +9,7 @@
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordNames.h"
 
+#include <QCoreApplication>
 #include <QLocale>
 #include <QMimeData>
 
@@ -18,8 +19,6 @@
 namespace lastrivet::ui {
 
 namespace {
-
-constexpr std::size_t mostSignals = 1000;
 
 struct ColumnDescription {
     const char *title;
@@ -66,9 +65,8 @@ PartTreeModel::Shape PartTreeModel::shapeOf(const Records &records)
         if (!part.withdrawn_on)
             parts.push_back(&part);
     }
-    constexpr auto last = std::numeric_limits<std::int64_t>::max();
     std::ranges::stable_sort(parts, {}, [](const Component *part) {
-        return part->position.value_or(last);
+        return part->position.value_or(largestId);
     });
     for (const Component *part : parts)
         shape[part->parent_id.value()].push_back(part->id.value());

@@ -3,6 +3,7 @@
 #include "ui/parts/PartsPage.h"
 
 #include "core/project/acts/PartActs.h"
+#include "core/records/Description.h"
 #include "ui/convert/QtText.h"
 #include "ui/parts/PartDetail.h"
 #include "ui/parts/PartMoves.h"

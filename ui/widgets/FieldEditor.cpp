@@ -177,22 +177,22 @@ public:
     void show(const void *record) override
     {
         const Scalar value = m_field.value(record);
-        QVariant data;
+        QVariant shown;
         if (const auto *flag = std::get_if<bool>(&value))
-            data = *flag;
+            shown = *flag;
         else if (const auto *word = std::get_if<std::string_view>(&value))
-            data = toQt(*word);
-        m_box->setCurrentIndex(data.isValid() ? m_box->findData(data) : 0);
+            shown = toQt(*word);
+        m_box->setCurrentIndex(shown.isValid() ? m_box->findData(shown) : 0);
     }
 
 private:
     void commit()
     {
-        const QVariant data = m_box->currentData();
-        if (data.typeId() == QMetaType::Bool)
-            Q_EMIT committed(assignScalar(m_field, data.toBool()));
+        const QVariant chosen = m_box->currentData();
+        if (chosen.typeId() == QMetaType::Bool)
+            Q_EMIT committed(assignScalar(m_field, chosen.toBool()));
         else
-            Q_EMIT committed(assignText(m_field, toStd(data.toString())));
+            Q_EMIT committed(assignText(m_field, toStd(chosen.toString())));
     }
 
     const Field &m_field;

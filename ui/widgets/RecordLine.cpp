@@ -86,6 +86,13 @@ void RecordLine::keyPressEvent(QKeyEvent *event)
         offer();
         return;
     }
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    const bool isOffering = m_completer->popup()->isVisible();
+    if (isEnter && isOffering && !m_completer->popup()->currentIndex().isValid()) {
+        m_completer->popup()->hide();
+        settle();
+        return;
+    }
     if (event->key() == Qt::Key_Escape && isModified()) {
         setChosen(m_chosen);
         return;

@@ -43,7 +43,7 @@ void RecordRowsModel::setRows(const std::vector<RecordRef> &rows)
     if (std::size_t(changes) > mostSignals) {
         beginResetModel();
         m_rows = rows;
-        index();
+        noteRows();
         endResetModel();
         return;
     }
@@ -65,7 +65,7 @@ void RecordRowsModel::removeMissing(const std::map<RecordRef, int> &wanted)
         endRemoveRows();
         last = first;
     }
-    index();
+    noteRows();
 }
 
 void RecordRowsModel::reorder(const std::map<RecordRef, int> &wanted)
@@ -76,13 +76,13 @@ void RecordRowsModel::reorder(const std::map<RecordRef, int> &wanted)
     Q_EMIT layoutAboutToBeChanged();
     const QModelIndexList before = persistentIndexList();
     std::vector<RecordRef> records;
-    for (const QModelIndex &index : before)
-        records.push_back(recordAt(index.row()));
+    for (const QModelIndex &place : before)
+        records.push_back(recordAt(place.row()));
     std::ranges::sort(m_rows, inOrder);
-    index();
+    noteRows();
     QModelIndexList after;
     for (qsizetype i = 0; i < before.size(); ++i)
-        after.append(QAbstractTableModel::index(rowOf(records[std::size_t(i)]),
+        after.append(index(rowOf(records[std::size_t(i)]),
                                                 before[i].column()));
     changePersistentIndexList(before, after);
     Q_EMIT layoutChanged();
@@ -102,10 +102,10 @@ void RecordRowsModel::insertNew(const std::vector<RecordRef> &rows)
         endInsertRows();
         first = end;
     }
-    index();
+    noteRows();
 }
 
-void RecordRowsModel::index()
+void RecordRowsModel::noteRows()
 {
     m_rowOf = placesOf(m_rows);
 }
@@ -122,8 +122,8 @@ void RecordRowsModel::touch(const std::vector<RecordRef> &records)
         const int first = rows[i];
         while (i + 1 < rows.size() && rows[i + 1] <= rows[i] + 1)
             ++i;
-        Q_EMIT dataChanged(QAbstractTableModel::index(first, 0),
-                           QAbstractTableModel::index(rows[i], columnCount() - 1));
+        Q_EMIT dataChanged(index(first, 0),
+                           index(rows[i], columnCount() - 1));
     }
 }
 
@@ -136,8 +136,8 @@ void RecordRowsModel::dropRows()
 void RecordRowsModel::touchAll()
 {
     if (!m_rows.empty())
-        Q_EMIT dataChanged(QAbstractTableModel::index(0, 0),
-                           QAbstractTableModel::index(rowCount() - 1, columnCount() - 1));
+        Q_EMIT dataChanged(index(0, 0),
+                           index(rowCount() - 1, columnCount() - 1));
 }
 
 } // namespace lastrivet::ui

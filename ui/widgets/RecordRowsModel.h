@@ -36,7 +36,7 @@ private:
     void removeMissing(const std::map<RecordRef, int> &wanted);
     void reorder(const std::map<RecordRef, int> &wanted);
     void insertNew(const std::vector<RecordRef> &rows);
-    void index();
+    void noteRows();
 
     std::vector<RecordRef> m_rows;
     std::map<RecordRef, int> m_rowOf;
