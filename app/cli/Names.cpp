@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Names.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace lastrivet::cli {
+
+namespace {
+
+std::string lowered(std::string_view text)
+{
+    std::string lower(text);
+    for (char &c : lower)
+        c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
+    return lower;
+}
+
+} // namespace
+
+Moment momentOf(const std::string &text, std::string_view option)
+{
+    if (const auto moment = Moment::parse(text))
+        return *moment;
+    throw WrongUsage(fmt::format(
+        "{}: “{}” is no day of the calendar; write 2026-03-14 or 2026-03-14T16:30.", option, text));
+}
+
+const Component &partOf(const Records &records, const std::string &code)
+{
+    const Component *found = nullptr;
+    bool isDoubtful = false;
+    for (const Component &part : records.components) {
+        if (part.withdrawn_on || code.empty())
+            continue;
+        if (part.code == code)
+            return part;
+        if (lowered(part.code) == lowered(code)) {
+            isDoubtful = found != nullptr;
+            found = &part;
+        }
+    }
+    if (found && !isDoubtful)
+        return *found;
+    throw WrongUsage(fmt::format("--component: no part has the code “{}”.", code));
+}
+
+IdSet<Closing> closingsOf(const Records &records, const std::vector<std::int64_t> &ids)
+{
+    IdSet<Closing> closings;
+    for (const auto id : ids) {
+        if (!records.findLive(Id<Closing>{id}))
+            throw WrongUsage(fmt::format("--closing: there is no closing {}.", id));
+        closings.emplace_back(id);
+    }
+    std::sort(closings.begin(), closings.end());
+    closings.erase(std::unique(closings.begin(), closings.end()), closings.end());
+    return closings;
+}
+
+const Person &personOf(const Records &records, const std::string &name)
+{
+    const auto found =
+        std::find_if(records.people.begin(), records.people.end(), [&](const Person &person) {
+            return !person.withdrawn_on && person.name == name;
+        });
+    if (found == records.people.end())
+        throw WrongUsage(fmt::format("--who: nobody in the project is called “{}”.", name));
+    return *found;
+}
+
+} // namespace lastrivet::cli

@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/cli/Complaint.h"
+#include "core/base/Moment.h"
+#include "core/base/Words.h"
+#include "core/records/Records.h"
+
+#include <fmt/format.h>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lastrivet::cli {
+
+// What words of the command line mean; each throws `WrongUsage` when they mean nothing.
+
+/// `option` is named in the complaint.
+Moment momentOf(const std::string &text, std::string_view option);
+/// The live part with this code, upper and lower case being one where that leaves no doubt.
+const Component &partOf(const Records &records, const std::string &code);
+/// Live closings, ascending, each once.
+IdSet<Closing> closingsOf(const Records &records, const std::vector<std::int64_t> &ids);
+/// The live person of this name.
+const Person &personOf(const Records &records, const std::string &name);
+
+/// A word of a vocabulary; the complaint lists the vocabulary.
+template <class Word> Word wordOf(const std::string &text, std::string_view option)
+{
+    if (const auto found = parseWord<Word>(text))
+        return *found;
+    throw WrongUsage(fmt::format("{}: “{}” is none of {}.", option, text,
+                                 fmt::join(Words<Word>::list, ", ")));
+}
+
+} // namespace lastrivet::cli

@@ -1,0 +1,87 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/PlainText.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+bool continuesCharacter(char c)
+{
+    return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
+}
+
+/// Of C0, DEL, and C1, which UTF-8 writes as C2 80 to C2 9F.
+bool isControl(std::string_view text, std::size_t at)
+{
+    const auto byte = static_cast<unsigned char>(text[at]);
+    if (byte != 0xC2 || at + 1 == text.size())
+        return byte < 0x20 || byte == 0x7F;
+    return static_cast<unsigned char>(text[at + 1]) < 0xA0;
+}
+
+} // namespace
+
+std::string onOneLine(std::string_view text)
+{
+    std::string line;
+    line.reserve(text.size());
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool control = isControl(text, i);
+        line += control ? ' ' : text[i];
+        i += control && static_cast<unsigned char>(text[i]) == 0xC2 ? 1 : 0;
+    }
+    return line;
+}
+
+std::size_t widthOf(std::string_view text)
+{
+    return std::size_t(std::count_if(text.begin(), text.end(),
+                                     [](char c) { return !continuesCharacter(c); }));
+}
+
+std::string shortened(std::string_view text, std::size_t width)
+{
+    if (widthOf(text) <= width)
+        return std::string(text);
+    std::size_t end = 0;
+    for (std::size_t count = 0; end < text.size(); ++end) {
+        if (!continuesCharacter(text[end]) && ++count == width)
+            break;
+    }
+    return std::string(text.substr(0, end)) + "…";
+}
+
+std::string hoursText(Minutes minutes)
+{
+    const auto count = minutes.count();
+    return count < 60 ? fmt::format("{} min", count)
+                      : fmt::format("{} h {:02}", count / 60, count % 60);
+}
+
+std::string counted(std::int64_t count, std::string_view noun, std::string_view plural)
+{
+    if (count == 1)
+        return fmt::format("1 {}", noun);
+    return plural.empty() ? fmt::format("{} {}s", count, noun) : fmt::format("{} {}", count, plural);
+}
+
+std::string spaced(std::string_view word)
+{
+    std::string words(word);
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+}
+
+std::string capitalised(std::string text)
+{
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
+        text.front() = char(text.front() - 'a' + 'A');
+    return text;
+}
+
+} // namespace lastrivet::cli

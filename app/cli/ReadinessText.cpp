@@ -1,0 +1,208 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/ReadinessText.h"
+
+#include "app/cli/PlainText.h"
+#include "core/readiness/Sentences.h"
+
+#include <algorithm>
+#include <array>
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+using readiness::Answer;
+using readiness::Blocker;
+using readiness::ClosingAnswer;
+using readiness::State;
+using readiness::Weight;
+
+namespace {
+
+constexpr std::size_t nearest = 3;
+constexpr std::size_t longestList = 8;
+
+bool isClosed(const ClosingAnswer &closing)
+{
+    return closing.state == State::Closed || closing.state == State::ClosedEarly;
+}
+
+bool mustStayOpen(const ClosingAnswer &closing)
+{
+    return !isClosed(closing) && closing.state != State::Clear;
+}
+
+/// What keeps it open before advice, and work that somebody can do now before words that follow it.
+std::vector<Blocker> nearestFirst(std::vector<Blocker> blockers)
+{
+    std::stable_sort(blockers.begin(), blockers.end(), [](const Blocker &a, const Blocker &b) {
+        return std::pair(a.weight, a.waits_for.has_value()) <
+               std::pair(b.weight, b.waits_for.has_value());
+    });
+    return blockers;
+}
+
+class ReadinessText {
+public:
+    ReadinessText(const Answer &answer, const Records &records, const ReadinessScope &scope,
+                  std::ostream &out)
+        : m_answer(answer)
+        , m_records(records)
+        , m_scope(scope)
+        , m_out(out)
+    {
+        for (const ClosingAnswer &closing : answer.closings) {
+            if (scope.holds(closing.id))
+                m_shown.push_back(&closing);
+        }
+    }
+
+    void print() const
+    {
+        fmt::print(m_out, "{}, as of {}, by the rules of profile {}.\n",
+                   onOneLine(m_records.project.name), m_answer.as_of.text(), m_answer.profile);
+        printCounts();
+        for (const State state : {State::ClosedEarly, State::Hold, State::ReadyToInspect,
+                                  State::ReadyToSign, State::Clear, State::Closed})
+            printState(state);
+        printNotBegun();
+        if (m_scope.closings.empty())
+            printWhatFollows();
+    }
+
+private:
+    /// Whoever asks for a closing by its id is told about it, begun or not.
+    bool isToldInFull(const ClosingAnswer &closing) const
+    {
+        return closing.begun || isClosed(closing) || !m_scope.closings.empty();
+    }
+
+    template <class Condition> std::int64_t count(Condition condition) const
+    {
+        return std::count_if(m_shown.begin(), m_shown.end(), [&](const ClosingAnswer *closing) {
+            return isToldInFull(*closing) && condition(*closing);
+        });
+    }
+
+    std::int64_t count(State state) const
+    {
+        return count([state](const ClosingAnswer &closing) { return closing.state == state; });
+    }
+
+    void printCounts() const
+    {
+        if (m_shown.empty()) {
+            m_out << "There are no closings on record.\n";
+            return;
+        }
+        fmt::print(m_out, "{} must stay open; {} of them only for a builder's signature, {} only "
+                          "for an inspector's or adviser's.\n",
+                   counted(count(mustStayOpen), "closing"), count(State::ReadyToSign),
+                   count(State::ReadyToInspect));
+        fmt::print(m_out, "Against closing {} more nothing on record stands; {} closed, {} closed "
+                          "with gaps.\n",
+                   count(State::Clear), count(State::Closed), count(State::ClosedEarly));
+    }
+
+    void printState(State state) const
+    {
+        if (count(state) == 0)
+            return;
+        fmt::print(m_out, "\n{} ({})\n", capitalised(english(readiness::stateInWords(state))),
+                   count(state));
+        for (const ClosingAnswer *closing : m_shown) {
+            if (closing->state == state && isToldInFull(*closing))
+                printClosing(*closing);
+        }
+    }
+
+    void printTitle(const ClosingAnswer &closing) const
+    {
+        const Closing &record = *m_records.find(closing.id);
+        fmt::print(m_out, "  {}  {}\n", closing.id.value(), onOneLine(record.title));
+    }
+
+    void printClosing(const ClosingAnswer &closing) const
+    {
+        printTitle(closing);
+        if (closing.state == State::Closed)
+            return;
+        const auto blockers = nearestFirst(closing.blockers);
+        for (std::size_t i = 0; i < std::min(nearest, blockers.size()); ++i)
+            printBlocker(blockers[i]);
+        if (blockers.size() > nearest)
+            fmt::print(m_out, "      and {} more\n", blockers.size() - nearest);
+    }
+
+    void printBlocker(const Blocker &blocker) const
+    {
+        fmt::print(m_out, "      {}{} ({})\n", blocker.weight == Weight::Must ? "" : "advice: ",
+                   onOneLine(english(readiness::sentence(blocker, m_records))),
+                   onOneLine(english(readiness::clearedBy(blocker, m_records))));
+    }
+
+    void printNotBegun() const
+    {
+        const auto isLeft = [&](const ClosingAnswer *closing) { return !isToldInFull(*closing); };
+        const auto left = std::count_if(m_shown.begin(), m_shown.end(), isLeft);
+        if (left == 0)
+            return;
+        fmt::print(m_out, "\nNot begun: no work on record in their reach ({})\n", left);
+        for (const ClosingAnswer *closing : m_shown) {
+            if (isLeft(closing))
+                printTitle(*closing);
+        }
+    }
+
+    void printWhatFollows() const
+    {
+        std::vector<RecordRef> steps;
+        for (const Id<Step> step : m_answer.workable)
+            steps.push_back({RecordType::Step, step.value()});
+        printList("Workable now", steps);
+        std::vector<RecordRef> buried;
+        for (const auto &chance : m_answer.last_chance)
+            buried.insert(buried.end(), chance.items.begin(), chance.items.end());
+        std::sort(buried.begin(), buried.end());
+        buried.erase(std::unique(buried.begin(), buried.end()), buried.end());
+        printList("Before it is out of reach", buried);
+        std::vector<RecordRef> outOfReach;
+        for (const auto &found : m_answer.out_of_reach)
+            outOfReach.push_back(found.record);
+        printList("Out of reach already", outOfReach);
+    }
+
+    void printList(std::string_view title, const std::vector<RecordRef> &list) const
+    {
+        if (list.empty())
+            return;
+        fmt::print(m_out, "\n{} ({})\n", title, list.size());
+        for (std::size_t i = 0; i < std::min(longestList, list.size()); ++i) {
+            fmt::print(m_out, "  {}\n",
+                       onOneLine(capitalised(readiness::nameOf(m_records, list[i]))));
+        }
+        if (list.size() > longestList)
+            fmt::print(m_out, "  and {} more\n", list.size() - longestList);
+    }
+
+    const Answer &m_answer;
+    const Records &m_records;
+    const ReadinessScope &m_scope;
+    std::ostream &m_out;
+    std::vector<const ClosingAnswer *> m_shown;
+};
+
+} // namespace
+
+bool ReadinessScope::holds(Id<Closing> id) const
+{
+    return closings.empty() || std::binary_search(closings.begin(), closings.end(), id);
+}
+
+void printReadiness(const Answer &answer, const Records &records, const ReadinessScope &scope,
+                    std::ostream &out)
+{
+    ReadinessText(answer, records, scope, out).print();
+}
+
+} // namespace lastrivet::cli

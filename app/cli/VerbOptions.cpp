@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/VerbOptions.h"
+
+#include <CLI/CLI.hpp>
+
+namespace lastrivet::cli {
+
+CLI::App &addVerb(CLI::App &program, const char *name, const char *promise, VerbOptions &options)
+{
+    CLI::App *verb = program.add_subcommand(name, promise);
+    verb->add_option("project", options.project, "The project's folder")
+        ->required()
+        ->type_name("PROJECT");
+    return *verb;
+}
+
+void addJsonFlag(CLI::App &verb, bool &json)
+{
+    verb.add_flag("--json", json, "Answer in JSON");
+}
+
+void addWho(CLI::App &verb, std::string &who)
+{
+    verb.add_option("--who", who, "Whose change this is; the project's builder when not said")
+        ->type_name("NAME");
+}
+
+void whenNamed(CLI::App &verb, Action &chosen, Action action)
+{
+    verb.callback([&chosen, action = std::move(action)] { chosen = action; });
+}
+
+} // namespace lastrivet::cli

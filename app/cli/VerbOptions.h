@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/cli/Verbs.h"
+
+#include <memory>
+#include <string>
+#include <string_view>
+
+namespace lastrivet::cli {
+
+/// What every verb takes: the project's folder.
+struct VerbOptions {
+    std::string project;
+};
+
+// CLI11 is heavy to compile and stays in .cpp files; these say once how a common option reads.
+
+/// A verb and its project folder.
+CLI::App &addVerb(CLI::App &program, const char *name, const char *promise, VerbOptions &options);
+void addJsonFlag(CLI::App &verb, bool &json);
+/// Whose change it is.
+void addWho(CLI::App &verb, std::string &who);
+/// Sets `chosen` when the verb is named.
+void whenNamed(CLI::App &verb, Action &chosen, Action action);
+
+} // namespace lastrivet::cli

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Complaint.h"
+#include "app/cli/Verbs.h"
+#include "core/base/Error.h"
+
+#include <CLI/CLI.hpp>
+#include <spdlog/spdlog.h>
+
+#include <iostream>
+#include <new>
+#include <system_error>
+
+namespace lastrivet::cli {
+
+namespace {
+
+void declareVerbs(CLI::App &program, Action &chosen)
+{
+    declareNew(program, chosen);
+    declareImport(program, chosen);
+    declareExport(program, chosen);
+    declareReady(program, chosen);
+    declareSquawks(program, chosen);
+    declareHours(program, chosen);
+    declareCredit(program, chosen);
+    declareLog(program, chosen);
+    declarePhotos(program, chosen);
+    declarePacket(program, chosen);
+    declareVerify(program, chosen);
+    declareUndo(program, chosen);
+    declareRedo(program, chosen);
+    declareJournal(program, chosen);
+}
+
+/// The one place where what went wrong becomes a line and an exit code.
+Outcome carryOut(const Action &action, Terminal &terminal)
+{
+    try {
+        return action(terminal);
+    } catch (const WrongUsage &usage) {
+        terminal.complain(usage.what());
+        return Outcome::WrongUsage;
+    } catch (const Invalid &invalid) {
+        for (const std::string &line : invalid.lines())
+            terminal.complain(line);
+    } catch (const std::bad_alloc &) {
+        terminal.complain("There is not enough memory for this.");
+    } catch (const std::exception &fault) {
+        terminal.complain(fault.what());
+    }
+    return Outcome::Failed;
+}
+
+/// CLI11 throws for "--help", too.
+Outcome complainOfUsage(const CLI::App &program, const CLI::ParseError &error, Terminal &terminal)
+{
+    if (error.get_exit_code() == int(CLI::ExitCodes::Success)) {
+        program.exit(error, terminal.out(), terminal.out());
+        return Outcome::Done;
+    }
+    const auto named = program.get_subcommands();
+    const std::string verb = named.empty() ? std::string() : named.front()->get_name() + " ";
+    terminal.complain(std::string(error.what()) + "; see lastrivet-cli " + verb + "--help");
+    return Outcome::WrongUsage;
+}
+
+Outcome run(int count, char **arguments, Terminal &terminal)
+{
+    CLI::App program("The building records of a home-built aeroplane, from a terminal",
+                     "lastrivet-cli");
+    program.set_version_flag("--version", LASTRIVET_VERSION);
+    program.require_subcommand(1);
+    Action chosen;
+    declareVerbs(program, chosen);
+    try {
+        program.parse(count, arguments);
+    } catch (const CLI::ParseError &error) {
+        return complainOfUsage(program, error, terminal);
+    }
+    return carryOut(chosen, terminal);
+}
+
+} // namespace
+
+} // namespace lastrivet::cli
+
+int main(int count, char **arguments)
+{
+    using namespace lastrivet::cli;
+    // What a person must know is said by the verb, once; the log would stand among the answers.
+    spdlog::set_level(spdlog::level::off);
+    std::ios::sync_with_stdio(false);
+    Terminal terminal(std::cout, std::cerr);
+    const Outcome outcome = run(count, arguments, terminal);
+    if (!std::cout.flush()) {
+        terminal.complain("The answer could not be written.");
+        return int(Outcome::Failed);
+    }
+    return int(outcome);
+}

@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Complaint.h"
+#include "app/cli/OpenProject.h"
+#include "app/cli/PlainText.h"
+#include "app/cli/VerbOptions.h"
+#include "core/exchange/Archive.h"
+#include "core/exchange/DocumentWriter.h"
+
+#include <CLI/CLI.hpp>
+
+#include <filesystem>
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+struct Options : VerbOptions {
+    std::string to;
+    bool asCsv = false;
+};
+
+void writeZip(const Project &project, const std::string &to, Terminal &terminal)
+{
+    const auto report = exchange::writeArchive(*project.records(), project.folder(), to);
+    for (const std::string &name : report.missing)
+        terminal.complain(fmt::format("{}: not in the project, so not in the archive.", name));
+    for (const std::string &name : report.altered)
+        terminal.complain(fmt::format("{}: no longer what was taken in; archived as it is.", name));
+}
+
+void write(const Options &options, const Project &project, Terminal &terminal)
+{
+    const std::string suffix = std::filesystem::path(options.to).extension().string();
+    if (options.asCsv)
+        exchange::writeCsvFolder(*project.records(), options.to);
+    else if (suffix == ".zip")
+        writeZip(project, options.to, terminal);
+    else if (suffix == ".json")
+        exchange::writeDocumentFile(*project.records(), options.to);
+    else
+        throw WrongUsage("--to: name a file that ends in .json or .zip, or a folder with --csv.");
+}
+
+Outcome exportProject(const Options &options, Terminal &terminal)
+{
+    const auto project = openForReading(options.project);
+    write(options, *project, terminal);
+    fmt::print(terminal.out(), "Wrote {}.\n", onOneLine(options.to));
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareExport(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "export", "Writes all records to JSON, CSV or an archive",
+                             *options);
+    verb.add_option("--to", options->to, "FILE.json, FILE.zip, or a folder with --csv")
+        ->required()
+        ->type_name("WHERE");
+    verb.add_flag("--csv", options->asCsv, "One CSV file per kind of record, in a folder");
+    whenNamed(verb, chosen,
+              [options](Terminal &terminal) { return exportProject(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

@@ -1,0 +1,181 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Complaint.h"
+#include "app/cli/OpenProject.h"
+#include "app/cli/PlainText.h"
+#include "app/cli/VerbOptions.h"
+#include "core/base/JsonWriter.h"
+#include "core/exchange/Import.h"
+
+#include <CLI/CLI.hpp>
+
+#include <filesystem>
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+namespace fs = std::filesystem;
+using exchange::ImportReport;
+using exchange::InputErrors;
+
+struct Options : VerbOptions {
+    std::vector<std::string> files;
+    std::string as;
+    bool mayCreate = false;
+    std::string who;
+    bool json = false;
+
+    Project::Options opening() const { return {nullptr, who, false}; }
+};
+
+struct Imported {
+    std::string file;
+    ImportReport report;
+};
+
+[[noreturn]] void refuse(const InputErrors &errors, const std::string &file)
+{
+    std::vector<std::string> lines;
+    for (const auto &error : errors)
+        lines.push_back(exchange::english(error, file));
+    throw Invalid(std::move(lines));
+}
+
+bool isThere(const std::string &folder)
+{
+    std::error_code none;
+    return fs::exists(folder, none) && !fs::is_empty(folder, none);
+}
+
+/// The files into the project one after the other; each of them whole or not at all.
+class ImportRun {
+public:
+    explicit ImportRun(const Options &options)
+        : m_options(options)
+    {
+        if (!options.mayCreate || isThere(options.project))
+            m_project = openForWriting(options.project, options.who);
+        else if (!options.as.empty())
+            throw WrongUsage("--create: a list alone makes no project; begin with \"new\".");
+    }
+
+    ImportReport take(const std::string &file)
+    {
+        if (!m_project)
+            return create(file);
+        auto report = exchange::importDocument(*m_project, file);
+        if (!report)
+            refuse(report.reason(), file);
+        return *report;
+    }
+
+private:
+    ImportReport create(const std::string &file)
+    {
+        auto made = exchange::importAsNewProject(m_options.project, file,
+                                                 ProfileLibrary::standard(), m_options.opening());
+        if (!made)
+            refuse(made.reason(), file);
+        m_project = std::move(made->project);
+        return made->report;
+    }
+
+    const Options &m_options;
+    std::unique_ptr<Project> m_project;
+};
+
+void writeReport(JsonWriter &json, const Imported &imported)
+{
+    const ImportReport &report = imported.report;
+    json.beginObject();
+    json.member("file", imported.file);
+    json.key("added");
+    json.beginObject();
+    for (std::size_t i = 0; i < recordTypeCount; ++i) {
+        if (report.added[i] > 0)
+            json.member(plural(RecordType(i)), report.added[i]);
+    }
+    json.endObject();
+    json.member("skipped", report.skipped);
+    json.member("hold_points_made", report.hold_points_made);
+    json.member("files_copied", report.files_copied);
+    json.key("files_missing");
+    json.beginArray();
+    for (const std::string &name : report.files_missing)
+        json.value(name);
+    json.endArray();
+    json.endObject();
+}
+
+void writeJson(const std::vector<Imported> &all, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.key("files");
+    json.beginArray();
+    for (const Imported &imported : all)
+        writeReport(json, imported);
+    json.endArray();
+    json.endObject();
+}
+
+void printText(const Imported &imported, std::ostream &out)
+{
+    const ImportReport &report = imported.report;
+    fmt::print(out, "{}: {} added, {} there already, {} made by the profile, {} copied.\n",
+               onOneLine(imported.file), counted(std::int64_t(report.addedInAll()), "record"),
+               report.skipped, counted(std::int64_t(report.hold_points_made), "hold point"),
+               counted(std::int64_t(report.files_copied), "file"));
+}
+
+void warnOfMissing(const Imported &imported, Terminal &terminal)
+{
+    const auto &missing = imported.report.files_missing;
+    if (missing.empty())
+        return;
+    terminal.complain(fmt::format("{}: {} named in it not found, the first is {}; the records were "
+                                  "taken in, \"verify\" lists them.",
+                                  imported.file,
+                                  counted(std::int64_t(missing.size()), "file", "files"),
+                                  missing.front()));
+}
+
+Outcome take(const Options &options, Terminal &terminal)
+{
+    ImportRun run(options);
+    std::vector<Imported> all;
+    for (const std::string &file : options.files) {
+        all.push_back({file, run.take(file)});
+        warnOfMissing(all.back(), terminal);
+        if (!options.json)
+            printText(all.back(), terminal.out());
+    }
+    if (options.json) {
+        writeJson(all, terminal.out());
+        terminal.out() << '\n';
+    }
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareImport(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "import", "Takes records in from JSON or CSV", *options);
+    verb.add_option("files", options->files, "The files, each taken in whole or not at all")
+        ->required()
+        ->type_name("FILE");
+    verb.add_option("--as", options->as, "What a CSV file lists: components, steps, "
+                                         "work_sessions, part_lines")
+        ->check(CLI::IsMember({"components", "steps", "work_sessions", "part_lines"}))
+        ->type_name("WHAT");
+    verb.add_flag("--create", options->mayCreate, "Makes the project when there is none");
+    addWho(verb, options->who);
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return take(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

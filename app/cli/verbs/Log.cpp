@@ -1,0 +1,95 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Names.h"
+#include "app/cli/OpenProject.h"
+#include "app/cli/PlainText.h"
+#include "app/cli/VerbOptions.h"
+#include "core/base/JsonWriter.h"
+#include "core/project/acts/Sessions.h"
+
+#include <CLI/CLI.hpp>
+
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+struct Options : VerbOptions {
+    std::string component;
+    std::int64_t minutes = 0;
+    std::string kind{word(WorkKind::Other)};
+    std::string began;
+    std::string note;
+    std::string who;
+    bool json = false;
+};
+
+WorkSession sessionFrom(const Options &options, const Project &project)
+{
+    const Records &records = *project.records();
+    WorkSession session;
+    session.component_id = partOf(records, options.component).id;
+    session.minutes = Minutes(options.minutes);
+    session.kind = wordOf<WorkKind>(options.kind, "--kind");
+    session.began = options.began.empty() ? project.today() : momentOf(options.began, "--began");
+    session.note = options.note;
+    if (!options.who.empty())
+        session.workers.push_back({personOf(records, options.who).id, {}, false});
+    return session;
+}
+
+void writeJson(Id<WorkSession> id, const WorkSession &session, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member("id", id.value());
+    json.member("component_id", session.component_id.value());
+    json.member("began", session.began->text());
+    json.member("minutes", session.minutes->count());
+    json.endObject();
+}
+
+Outcome enter(const Options &options, Terminal &terminal)
+{
+    const auto project = openForWriting(options.project, options.who);
+    const WorkSession session = sessionFrom(options, *project);
+    const Component &part = *project->records()->find(session.component_id);
+    const std::string label = fmt::format("Logged {} on {}", hoursText(*session.minutes), part.code);
+    Id<WorkSession> id;
+    requireDone(project->change(label, [&](Edit &edit) { id = acts::enterSession(edit, session); }));
+    if (options.json) {
+        writeJson(id, session, terminal.out());
+        terminal.out() << '\n';
+    } else {
+        fmt::print(terminal.out(), "{} {} on {}.\n", onOneLine(label), onOneLine(part.name),
+                   session.began->text());
+    }
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareLog(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "log", "Enters a stretch of work", *options);
+    verb.add_option("--component", options->component, "The code of the part worked on")
+        ->required()
+        ->type_name("CODE");
+    verb.add_option("--minutes", options->minutes, "How long")
+        ->required()
+        ->check(CLI::PositiveNumber)
+        ->type_name("N");
+    verb.add_option("--kind", options->kind,
+                    fmt::format("What kind of work: {}", fmt::join(Words<WorkKind>::list, ", ")))
+        ->type_name("K");
+    verb.add_option("--began", options->began, "When it began; today when not said")
+        ->type_name("M");
+    verb.add_option("--note", options->note, "What was done")->required()->type_name("TEXT");
+    addWho(verb, options->who);
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return enter(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

@@ -1,0 +1,94 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Complaint.h"
+#include "app/cli/OpenProject.h"
+#include "app/cli/PlainText.h"
+#include "app/cli/VerbOptions.h"
+#include "core/profiles/ProfileLibrary.h"
+
+#include <CLI/CLI.hpp>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fmt/format.h>
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Options : VerbOptions {
+    std::string name;
+    std::string profile;
+    std::string who;
+};
+
+/// The time zone that this computer is set to, as an IANA name.
+std::string zoneHere()
+{
+    if (const char *zone = std::getenv("TZ"); zone && isKnownZone(zone))
+        return zone;
+    std::error_code none;
+    const std::string link = fs::read_symlink("/etc/localtime", none).string();
+    constexpr std::string_view folder = "zoneinfo/";
+    const auto at = link.find(folder);
+    const std::string zone = at == std::string::npos ? "" : link.substr(at + folder.size());
+    return isKnownZone(zone) ? zone : "UTC";
+}
+
+Profile profileNamed(const std::string &id)
+{
+    const auto library = ProfileLibrary::standard();
+    if (auto profile = library.find(id))
+        return std::move(*profile);
+    throw WrongUsage(fmt::format("--profile: there is no rule profile “{}”; there are {}.", id,
+                                 fmt::join(library.ids(), ", ")));
+}
+
+/// Makes the person of this name, and the project's builder of the person.
+void enterBuilder(Project &project, const std::string &name)
+{
+    requireDone(project.change("Builder entered", [&](Edit &edit) {
+        Person builder;
+        builder.name = name;
+        builder.roles.insert(Role::Builder);
+        ProjectFacts facts = edit.records().project;
+        facts.builder_id = edit.put(builder);
+        edit.put(facts);
+    }));
+}
+
+Outcome make(const Options &options, Terminal &terminal)
+{
+    const Profile profile = profileNamed(options.profile);
+    ProjectFacts facts;
+    facts.name = options.name;
+    facts.profile = profile.id;
+    facts.time_zone = zoneHere();
+    const auto project =
+        Project::create(options.project, facts, profile, {nullptr, options.who, false});
+    if (!options.who.empty())
+        enterBuilder(*project, options.who);
+    fmt::print(terminal.out(), "Made {}, with the rules of profile {} ({}).\n",
+               onOneLine(options.project), profile.id, profile.name);
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareNew(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "new", "Makes an empty project folder", *options);
+    verb.add_option("--name", options->name, "What the project is called")->required();
+    verb.add_option("--profile", options->profile, "The rule profile: ca, us, gb, plain")
+        ->required()
+        ->type_name("ID");
+    verb.add_option("--who", options->who, "Who builds: becomes the project's builder")
+        ->type_name("NAME");
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return make(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

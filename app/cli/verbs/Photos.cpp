@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Names.h"
+#include "app/cli/OpenProject.h"
+#include "app/cli/PlainText.h"
+#include "app/cli/VerbOptions.h"
+#include "core/base/JsonWriter.h"
+#include "core/evidence/IntakeStore.h"
+
+#include <CLI/CLI.hpp>
+
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+using evidence::IncomingFile;
+using evidence::IntakeReport;
+
+struct Options : VerbOptions {
+    std::vector<std::string> files;
+    std::string component;
+    std::vector<std::string> shows;
+    std::string who;
+    bool json = false;
+};
+
+std::vector<IncomingFile> filesFrom(const Options &options, const Records &records)
+{
+    IncomingFile like;
+    if (!options.component.empty()) {
+        const Component &part = partOf(records, options.component);
+        like.part_name = part.name;
+        like.links.push_back({RecordType::Component, part.id.value()});
+    }
+    for (const std::string &shown : options.shows)
+        like.shows.insert(wordOf<Shows>(shown, "--shows"));
+    std::vector<IncomingFile> files;
+    for (const std::string &path : options.files) {
+        like.path = path;
+        files.push_back(like);
+    }
+    return files;
+}
+
+void writeIds(JsonWriter &json, std::string_view name, const std::vector<Id<Media>> &ids)
+{
+    json.key(name);
+    json.beginArray();
+    for (const Id<Media> id : ids)
+        json.value(id.value());
+    json.endArray();
+}
+
+void writeJson(const IntakeReport &report, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    writeIds(json, "taken", report.taken);
+    writeIds(json, "already_there", report.already_there);
+    json.member("failed", report.failures.size());
+    json.endObject();
+}
+
+/// Every file by itself: those that are good are taken in, the others named.
+Outcome takeIn(const Options &options, Terminal &terminal)
+{
+    const auto project = openForWriting(options.project, options.who);
+    const auto files = filesFrom(options, *project->records());
+    const IntakeReport report = evidence::takeIn(*project, files);
+    for (const auto &failure : report.failures)
+        terminal.complain(fmt::format("{}: {}", failure.source.string(), english(failure.why)));
+    if (options.json) {
+        writeJson(report, terminal.out());
+        terminal.out() << '\n';
+    } else {
+        fmt::print(terminal.out(), "{} taken in, {} there already, {} not.\n",
+                   counted(std::int64_t(report.taken.size()), "file"), report.already_there.size(),
+                   report.failures.size());
+    }
+    return report.failures.empty() ? Outcome::Done : Outcome::Failed;
+}
+
+} // namespace
+
+void declarePhotos(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "photos", "Takes photographs, videos and papers in", *options);
+    verb.add_option("files", options->files, "The files; they stay where they are")
+        ->required()
+        ->type_name("FILE");
+    verb.add_option("--component", options->component, "The code of the part they show")
+        ->type_name("CODE");
+    verb.add_option("--shows", options->shows,
+                    fmt::format("What they show: {}", fmt::join(Words<Shows>::list, ", ")))
+        ->delimiter(',')
+        ->expected(1)
+        ->take_all()
+        ->type_name("S");
+    addWho(verb, options->who);
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return takeIn(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

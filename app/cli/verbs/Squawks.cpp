@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/OpenProject.h"
+#include "app/cli/PlainText.h"
+#include "app/cli/TextTable.h"
+#include "app/cli/VerbOptions.h"
+#include "core/base/JsonWriter.h"
+#include "core/exchange/CsvWriter.h"
+#include "core/readiness/Readiness.h"
+#include "core/squawks/SquawkList.h"
+
+#include <CLI/CLI.hpp>
+
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+using squawks::ListedSquawk;
+using squawks::Progress;
+
+struct Options : VerbOptions {
+    bool isOpenOnly = false;
+    bool json = false;
+    bool csv = false;
+};
+
+std::string placeOf(const Squawk &squawk, const Records &records)
+{
+    const Component *part = records.find(squawk.component_id);
+    return !part ? "papers" : part->code.empty() ? part->name : part->code;
+}
+
+std::string burialOf(const ListedSquawk &listed, const Records &records)
+{
+    if (!squawks::isOutstanding(listed.progress))
+        return {};
+    if (listed.is_out_of_reach)
+        return "out of reach";
+    return listed.closings.empty() ? "" : records.find(listed.closings.front())->title;
+}
+
+void printText(const std::vector<ListedSquawk> &list, const Records &records, Moment asOf,
+               std::ostream &out)
+{
+    TextTable table({{"no."}, {"part", {}, 16}, {"squawk", {}, 48}, {"severity"}, {"found"},
+                     {"state"}, {"before closing", {}, 40}});
+    for (const ListedSquawk &listed : list) {
+        const Squawk &squawk = *records.find(listed.id);
+        table.add({squawk.number, placeOf(squawk, records), squawk.title,
+                   std::string(word(squawk.severity)), squawk.found_on->dayOnly().text(),
+                   std::string(word(listed.progress)), burialOf(listed, records)});
+    }
+    table.print(out);
+    const auto outstanding = std::count_if(list.begin(), list.end(), [](const auto &listed) {
+        return squawks::isOutstanding(listed.progress);
+    });
+    fmt::print(out, "{}, {} of them outstanding, as of {}.\n",
+               counted(std::int64_t(list.size()), "squawk"), outstanding, asOf.text());
+}
+
+void writeSquawk(JsonWriter &json, const ListedSquawk &listed, const Records &records)
+{
+    const Squawk &squawk = *records.find(listed.id);
+    const auto text = [](const std::optional<Moment> &moment) {
+        return moment ? std::optional(moment->text()) : std::nullopt;
+    };
+    json.beginObject();
+    json.member("id", listed.id.value());
+    json.member("number", squawk.number);
+    json.member("title", squawk.title);
+    json.key("component_id");
+    squawk.component_id ? json.value(squawk.component_id.value()) : json.null();
+    json.member("severity", word(squawk.severity));
+    json.member("state", word(listed.progress));
+    json.member("found_on", text(squawk.found_on));
+    json.member("fixed_on", text(squawk.fixed_on));
+    json.member("verified_on", text(squawk.verified_on));
+    json.member("accepted_on", text(squawk.accepted_on));
+    json.member("out_of_reach", listed.is_out_of_reach);
+    json.key("closings");
+    json.beginArray();
+    for (const Id<Closing> id : listed.closings)
+        json.value(id.value());
+    json.endArray();
+    json.endObject();
+}
+
+void writeJson(const std::vector<ListedSquawk> &list, const Records &records, Moment asOf,
+               std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member("as_of", asOf.text());
+    json.member("count", list.size());
+    json.key("squawks");
+    json.beginArray();
+    for (const ListedSquawk &listed : list)
+        writeSquawk(json, listed, records);
+    json.endArray();
+    json.endObject();
+}
+
+Outcome tell(const Options &options, Terminal &terminal)
+{
+    const auto project = openForReading(options.project);
+    const Records &records = *project->records();
+    const Moment asOf = project->today();
+    auto list = squawks::squawkList(
+        records, readiness::readiness(records, project->profile(), asOf));
+    if (options.isOpenOnly)
+        std::erase_if(list, [](const auto &one) { return !squawks::isOutstanding(one.progress); });
+    if (options.csv) {
+        printCsv(list, records, terminal.out());
+    } else if (options.json) {
+        writeJson(list, records, asOf, terminal.out());
+        terminal.out() << '\n';
+    } else {
+        printText(list, records, asOf, terminal.out());
+    }
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareSquawks(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "squawks", "Lists defects, what is out of reach next first",
+                             *options);
+    verb.add_flag("--open", options->isOpenOnly, "Only those not verified and not accepted");
+    CLI::Option *csv = verb.add_flag("--csv", options->csv, "Answer as CSV");
+    addJsonFlag(verb, options->json);
+    verb.get_option("--json")->excludes(csv);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return tell(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/PlainText.h"
+#include "app/cli/VerbOptions.h"
+#include "core/base/JsonWriter.h"
+#include "core/verify/Verification.h"
+
+#include <CLI/CLI.hpp>
+
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+struct Options : VerbOptions {
+    bool json = false;
+};
+
+void writeFinding(JsonWriter &json, const Finding &finding)
+{
+    json.beginObject();
+    json.member("what", finding.what);
+    json.key("record");
+    finding.record.empty() ? json.null() : json.value(finding.record);
+    json.key("id");
+    finding.id == 0 ? json.null() : json.value(finding.id);
+    json.member("text", finding.text);
+    json.endObject();
+}
+
+void writeJson(const Verification &verification, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member("ok", verification.isFaultless());
+    json.key("checked");
+    json.beginObject();
+    json.member("records", verification.records);
+    json.member("journal_rows", verification.journal_rows);
+    json.member("files", verification.files);
+    json.endObject();
+    json.key("findings");
+    json.beginArray();
+    for (const Finding &finding : verification.findings)
+        writeFinding(json, finding);
+    json.endArray();
+    json.endObject();
+}
+
+void writeText(const Verification &verification, std::ostream &out)
+{
+    for (const Finding &finding : verification.findings)
+        fmt::print(out, "{}: {}\n", finding.what, onOneLine(finding.text));
+    fmt::print(out, "Looked at {}, {} and {}: {}.\n", counted(verification.records, "record"),
+               counted(verification.journal_rows, "journal row"),
+               counted(verification.files, "file"),
+               verification.isFaultless()
+                   ? "nothing is wrong"
+                   : counted(std::int64_t(verification.findings.size()), "finding"));
+}
+
+Outcome verifyProject(const Options &options, Terminal &terminal)
+{
+    const Verification verification = verify(options.project);
+    if (options.json) {
+        writeJson(verification, terminal.out());
+        terminal.out() << '\n';
+    } else {
+        writeText(verification, terminal.out());
+    }
+    return verification.isFaultless() ? Outcome::Done : Outcome::No;
+}
+
+} // namespace
+
+void declareVerify(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(
+        program, "verify", "Looks over the database, the records, the journal and every file",
+        *options);
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen,
+              [options](Terminal &terminal) { return verifyProject(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

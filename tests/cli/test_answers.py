@@ -1,0 +1,197 @@
+# SPDX-FileCopyrightText: The Lastrivet contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""What the verbs that only read answer."""
+
+import csv
+import io
+import subprocess
+
+from documents import LEFT_SKIN, LOOSE_WIRE, OVERDRIVEN, RIGHT_SKIN, RIVET_RIBS, SCRATCH, bench
+from terminal import TerminalTest
+
+
+class Ready(TerminalTest):
+    def setUp(self):
+        super().setUp()
+        self.make_project(bench())
+
+    def test_json_names_the_blockers_of_each_closing(self):
+        answer = self.ask("ready", self.project, "--as-of", "2026-03-14", "--json").json()
+        self.assertEqual((answer["as_of"], answer["profile"]), ("2026-03-14", "plain"))
+        left, right = answer["closings"]
+        self.assertEqual((left["id"], left["state"]), (LEFT_SKIN, "hold"))
+        musts = {(b["rule"], b["record"], b["id"]) for b in left["blockers"]
+                 if b["weight"] == "must"}
+        self.assertEqual(musts, {("open-squawk", "squawk", OVERDRIVEN),
+                                 ("undone-step", "step", RIVET_RIBS)})
+        self.assertEqual((right["id"], right["state"]), (RIGHT_SKIN, "clear"))
+        self.assertEqual(answer["workable"], [RIVET_RIBS])
+
+    def test_as_of_an_earlier_day_sees_only_what_had_happened(self):
+        answer = self.ask("ready", self.project, "--as-of", "2026-01-01", "--json").json()
+        rules = {b["rule"] for b in answer["closings"][0]["blockers"]}
+        self.assertNotIn("open-squawk", rules)
+
+    def test_a_moment_with_a_time_is_taken(self):
+        answer = self.ask("ready", self.project, "--as-of", "2026-01-02T09:00", "--json").json()
+        self.assertEqual(answer["as_of"], "2026-01-02T09:00")
+
+    def test_closing_filters_what_is_shown_and_nothing_else(self):
+        every = self.ask("ready", self.project, "--as-of", "2026-03-14", "--json").json()
+        one = self.ask("ready", self.project, "--as-of", "2026-03-14", "--closing", RIGHT_SKIN,
+                       "--json").json()
+        self.assertEqual([c["id"] for c in one["closings"]], [RIGHT_SKIN])
+        for name in ("workable", "unlock", "last_chance", "components"):
+            self.assertEqual(one[name], every[name])
+
+    def test_strict_says_no_only_when_a_closing_asked_for_is_on_hold(self):
+        self.assertEqual(self.run_program("ready", self.project, "--strict").code, 1)
+        asked = ("ready", self.project, "--strict", "--closing")
+        self.assertEqual(self.run_program(*asked, LEFT_SKIN, RIGHT_SKIN).code, 1)
+        self.assertEqual(self.run_program(*asked, RIGHT_SKIN).code, 0)
+
+    def test_text_groups_by_state_and_names_blockers_and_cure(self):
+        text = self.ask("ready", self.project, "--as-of", "2026-03-14").out
+        self.assertIn("as of 2026-03-14", text)
+        self.assertIn("1 closing must stay open", text)
+        self.assertIn("Left wing, lower skin", text)
+        self.assertIn("Overdriven rivet", text)
+        self.assertRegex(text, r"(?m)^Workable now \(1\)\n +Rivet the nose ribs")
+        self.assertLess(text.index("Left wing, lower skin"), text.index("Right wing, lower skin"))
+        self.assertNotRegex(text.lower(), r"\bsafe\b|\bok\b")
+
+    def test_control_characters_of_records_do_not_reach_the_terminal(self):
+        document = bench()
+        document["closings"][0]["title"] = "Skin\x1b[2J\r\nAll clear"
+        self.project = self.folder / "Hostile.lastrivet"
+        self.make_project(document)
+        text = self.ask("ready", self.project).out
+        self.assertNotIn("\x1b", text)
+        self.assertNotIn("\r", text)
+        self.assertRegex(text, r"(?m)^ .*Skin.*All clear$")
+
+
+class Hours(TerminalTest):
+    def setUp(self):
+        super().setUp()
+        self.make_project(bench())
+        self.hours = self.ask("hours", self.project, "--json").json()
+
+    def test_totals_equal_the_sums_of_the_database(self):
+        minutes, sessions = self.rows(
+            "SELECT sum(minutes) AS a, count(*) AS b FROM work_session WHERE withdrawn_on IS NULL")
+        workers, _ = self.rows(
+            "SELECT sum(m) AS a, 0 AS b FROM (SELECT coalesce(w.minutes, s.minutes) AS m"
+            " FROM work_session s LEFT JOIN work_session_workers w ON w.work_session_id = s.id"
+            " WHERE s.withdrawn_on IS NULL)")
+        self.assertEqual(self.hours["total"],
+                         {"minutes": minutes, "worker_minutes": workers, "sessions": sessions})
+        self.assertEqual((minutes, workers, sessions), (150, 190, 4))
+
+    def test_kinds_equal_the_sums_of_the_database(self):
+        rows = self.database(
+            "SELECT kind, coalesce(sum(minutes), 0) AS minutes, count(*) AS sessions"
+            " FROM work_session WHERE withdrawn_on IS NULL GROUP BY kind ORDER BY kind")
+        told = sorted(({key: row[key] for key in ("kind", "minutes", "sessions")}
+                       for row in self.hours["kinds"]), key=lambda row: row["kind"])
+        self.assertEqual(told, rows)
+
+    def test_a_part_counts_what_is_below_it(self):
+        left = self.hours["components"][0]
+        self.assertEqual(left["own"]["minutes"], 100)
+        self.assertEqual(left["with_below"]["minutes"], 130)
+
+    def test_weeks_are_those_of_iso_8601(self):
+        self.assertEqual(self.hours["weeks"][0]["week"], "2026-W01")
+        self.assertEqual(self.hours["months"][0]["month"], "2025-12")
+
+    def test_every_way_of_grouping_is_told_as_text(self):
+        seen = {"component": "Left wing", "month": "2025-12", "week": "2026-W01",
+                "person": "Ben Ruiz", "kind": "fabrication"}
+        for by, shown in seen.items():
+            with self.subTest(by=by):
+                text = self.ask("hours", self.project, "--by", by).out
+                self.assertIn(shown, text)
+                self.assertIn("2 h 30", text)
+
+    def test_an_unknown_grouping_is_wrong_usage(self):
+        self.refused(2, "hours", self.project, "--by", "moon", says="moon")
+
+    def rows(self, query):
+        row = self.database(query)[0]
+        return row["a"], row["b"]
+
+
+class Credit(TerminalTest):
+    def test_the_share_is_told_in_whole_numbers(self):
+        self.make_project(bench())
+        credit = self.ask("credit", self.project, "--json").json()
+        self.assertEqual((credit["rows"], credit["applicable_rows"]), (2, 1))
+        self.assertEqual(credit["share_hundredths"], 7000)
+        self.assertEqual(credit["share_text"], "70.00")
+        self.assertTrue(credit["passes"])
+        self.assertEqual(credit["evidence_gaps"], [50])
+        text = self.ask("credit", self.project).out
+        self.assertIn("70.00", text)
+        self.assertIn("Rivet the ribs", text)
+
+
+class Squawks(TerminalTest):
+    def setUp(self):
+        super().setUp()
+        self.make_project(bench())
+
+    def test_what_a_closing_would_bury_comes_first_and_settled_ones_last(self):
+        answer = self.ask("squawks", self.project, "--json").json()
+        self.assertEqual(answer["count"], 3)
+        self.assertEqual([row["id"] for row in answer["squawks"]],
+                         [OVERDRIVEN, LOOSE_WIRE, SCRATCH])
+        first = answer["squawks"][0]
+        self.assertEqual((first["state"], first["closings"], first["out_of_reach"]),
+                         ("open", [LEFT_SKIN], False))
+
+    def test_open_leaves_out_verified_and_accepted_ones(self):
+        answer = self.ask("squawks", self.project, "--open", "--json").json()
+        self.assertEqual({row["id"] for row in answer["squawks"]}, {OVERDRIVEN, LOOSE_WIRE})
+
+    def test_text_is_a_table_in_the_same_order(self):
+        lines = self.ask("squawks", self.project).out.splitlines()
+        self.assertRegex(lines[1], r"^1 +LW-R1 +Overdriven rivet +workmanship +2026-01-02 +open")
+        self.assertIn("2 of them outstanding", lines[-1])
+
+    def test_csv_can_be_read_back_and_is_not_run_by_a_spreadsheet(self):
+        document = bench()
+        document["squawks"][0]["title"] = '=HYPERLINK("x"), "quoted"'
+        self.project = self.folder / "Csv.lastrivet"
+        self.make_project(document)
+        rows = list(csv.DictReader(io.StringIO(self.ask("squawks", self.project, "--open",
+                                                        "--csv").out)))
+        self.assertEqual([row["number"] for row in rows], ["1", "3"])
+        self.assertFalse(rows[0]["title"].startswith("="))
+        self.assertIn('HYPERLINK("x"), "quoted"', rows[0]["title"])
+
+    def test_csv_and_json_together_are_wrong_usage(self):
+        self.refused(2, "squawks", self.project, "--csv", "--json", says="--csv")
+
+
+class Locale(TerminalTest):
+    def test_a_comma_locale_changes_no_byte(self):
+        locales = self.folder / "locales"
+        locales.mkdir()
+        made = subprocess.run(["localedef", "-i", "de_DE", "-f", "UTF-8", locales / "de_DE.UTF-8"],
+                              capture_output=True, check=False)
+        self.assertEqual(made.returncode, 0, made.stderr)
+        comma = {"LOCPATH": str(locales), "LC_ALL": "de_DE.UTF-8", "LANG": "de_DE.UTF-8"}
+        document = bench()
+        document["measurements"] = [
+            {"id": 60, "component_id": 1, "what": "gap", "unit": "mm", "minimum": 0.25,
+             "maximum": 1.5, "value": 0.75, "measured_on": "2026-01-04"}]
+        path = self.write("decimals.json", document)
+        self.ask("import", self.project, path, "--create", environment=comma)
+        for verb in (("ready",), ("hours",), ("credit",), ("squawks",), ("hours", "--json")):
+            with self.subTest(verb=verb):
+                arguments = (verb[0], self.project, *verb[1:])
+                self.assertEqual(self.ask(*arguments, environment=comma).out,
+                                 self.ask(*arguments).out)
+        self.ask("export", self.project, "--to", self.folder / "out.json", environment=comma)
+        self.assertIn('"minimum": 0.25', (self.folder / "out.json").read_text(encoding="utf-8"))
