@@ -6,6 +6,7 @@
 #include "app/cli/VerbOptions.h"
 #include "core/exchange/Archive.h"
 #include "core/exchange/DocumentWriter.h"
+#include "core/exchange/csv/CsvExport.h"
 
 #include <CLI/CLI.hpp>
 

@@ -5,7 +5,10 @@
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
+#include "core/exchange/DocumentFormat.h"
 #include "core/exchange/Import.h"
+#include "core/exchange/InputText.h"
+#include "core/exchange/csv/CsvImport.h"
 
 #include <CLI/CLI.hpp>
 
@@ -43,6 +46,27 @@ struct Imported {
     throw Invalid(std::move(lines));
 }
 
+void warnOfColumns(const std::string &file, const std::vector<std::string> &header,
+                   const exchange::CsvColumns &columns, Terminal &terminal)
+{
+    std::vector<std::string> ignored;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        if (columns[i].empty())
+            ignored.push_back(header[i]);
+    }
+    if (!ignored.empty() && ignored.size() < columns.size())
+        terminal.complain(fmt::format("{}: left out the columns that name no field: {}.", file,
+                                      fmt::join(ignored, ", ")));
+}
+
+std::vector<std::string> listNames()
+{
+    std::vector<std::string> names;
+    for (const RecordType type : exchange::csvRecordTypes())
+        names.emplace_back(plural(type));
+    return names;
+}
+
 bool isThere(const std::string &folder)
 {
     std::error_code none;
@@ -61,8 +85,12 @@ public:
             throw WrongUsage("--create: a list alone makes no project; begin with \"new\".");
     }
 
-    ImportReport take(const std::string &file)
+    ImportReport take(const std::string &file, Terminal &terminal)
     {
+        if (!m_options.as.empty())
+            return takeList(file, terminal);
+        if (fs::path(file).extension() == ".csv")
+            throw WrongUsage(fmt::format("{}: say with --as what this list holds.", file));
         if (!m_project)
             return create(file);
         auto report = exchange::importDocument(*m_project, file);
@@ -80,6 +108,24 @@ private:
             refuse(made.reason(), file);
         m_project = std::move(made->project);
         return made->report;
+    }
+
+    ImportReport takeList(const std::string &file, Terminal &terminal)
+    {
+        const RecordType type = *exchange::recordTypeOfPlural(m_options.as);
+        const auto table = exchange::readCsv(exchange::readInputFile(file));
+        if (!table)
+            refuse(table.reason(), file);
+        const auto columns = exchange::columnsByHeader(*table, type);
+        warnOfColumns(file, table->header, columns, terminal);
+        const auto plan = exchange::importCsv(*m_project, *table, type, columns,
+                                              fs::path(file).filename().string());
+        if (!plan)
+            refuse(plan.reason(), file);
+        ImportReport report;
+        report.added[std::size_t(type)] = plan->import.added.size();
+        report.skipped = plan->import.skipped;
+        return report;
     }
 
     const Options &m_options;
@@ -147,7 +193,7 @@ Outcome take(const Options &options, Terminal &terminal)
     ImportRun run(options);
     std::vector<Imported> all;
     for (const std::string &file : options.files) {
-        all.push_back({file, run.take(file)});
+        all.push_back({file, run.take(file, terminal)});
         warnOfMissing(all.back(), terminal);
         if (!options.json)
             printText(all.back(), terminal.out());
@@ -168,9 +214,8 @@ void declareImport(CLI::App &program, Action &chosen)
     verb.add_option("files", options->files, "The files, each taken in whole or not at all")
         ->required()
         ->type_name("FILE");
-    verb.add_option("--as", options->as, "What a CSV file lists: components, steps, "
-                                         "work_sessions, part_lines")
-        ->check(CLI::IsMember({"components", "steps", "work_sessions", "part_lines"}))
+    verb.add_option("--as", options->as, "What a CSV file lists")
+        ->check(CLI::IsMember(listNames()))
         ->type_name("WHAT");
     verb.add_flag("--create", options->mayCreate, "Makes the project when there is none");
     addWho(verb, options->who);

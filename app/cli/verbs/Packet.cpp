@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/Complaint.h"
 #include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
+#include "core/base/Error.h"
 #include "core/base/JsonWriter.h"
 #include "core/packet/Packet.h"
 #include "core/readiness/Readiness.h"
@@ -14,11 +14,17 @@
 
 #include <CLI/CLI.hpp>
 
+#include <cstdlib>
+#include <filesystem>
 #include <fmt/ostream.h>
+#include <optional>
+#include <unistd.h>
 
 namespace lastrivet::cli {
 
 namespace {
+
+namespace fs = std::filesystem;
 
 struct Options : VerbOptions {
     std::vector<std::int64_t> closings;
@@ -51,24 +57,62 @@ packet::Packet packetOf(const Project &project, const IdSet<Closing> &closings)
     return packet::packetFor(records, project.profile(), answer, closings);
 }
 
-print::Pictures picturesOf(const Project &project)
+/// Where the copies for print are: in the project, or for the time of the run elsewhere, when the
+/// folder cannot be written.
+class Copies {
+public:
+    explicit Copies(const Project &project)
+        : m_records(project.records())
+    {
+        if (::access(project.folder().c_str(), W_OK) == 0) {
+            m_cache.emplace(project.folder());
+            return;
+        }
+        std::string pattern = (fs::temp_directory_path() / "lastrivet-copies-XXXXXX").string();
+        if (!::mkdtemp(pattern.data()))
+            throw NotSaved("No folder for the copies of photographs could be made.");
+        m_temporary = pattern;
+        m_cache.emplace(project.folder(), m_temporary);
+    }
+    ~Copies()
+    {
+        std::error_code none;
+        if (!m_temporary.empty())
+            fs::remove_all(m_temporary, none);
+    }
+    Copies(const Copies &) = delete;
+    Copies &operator=(const Copies &) = delete;
+
+    auto copyOf(const packet::Photo &photo) const
+    {
+        return m_cache->copy(*m_records->find(photo.id), evidence::PictureSize::Large);
+    }
+
+private:
+    Snapshot m_records;
+    fs::path m_temporary;
+    std::optional<evidence::PictureCache> m_cache;
+};
+
+std::string labelFor(const IdSet<Closing> &closings, const Records &records)
 {
-    return [cache = evidence::PictureCache(project.folder()),
-            records = project.records()](const packet::Photo &photo) {
-        return cache.copy(*records->find(photo.id), evidence::PictureSize::Large);
-    };
+    return closings.size() == 1
+               ? fmt::format("Packet for “{}”", records.find(closings.front())->title)
+               : fmt::format("Packet for {} closings", closings.size());
 }
 
 print::Printed printTo(const Options &options, Project &project, const IdSet<Closing> &closings)
 {
     const PrintShop shop;
+    const Copies copies(project);
     const auto packet = packetOf(project, closings);
-    const std::string label = fmt::format("Packet printed for {}",
-                                          counted(std::int64_t(closings.size()), "closing"));
     print::Choices choices;
     choices.paper = options.paper == "Letter" ? print::Paper::Letter : print::Paper::A4;
-    return *print::printPacket(packet, {project.notePrinted(label), project.now()},
-                               picturesOf(project), choices, options.to);
+    const std::string hash = project.notePrinted(labelFor(closings, *project.records()));
+    return *print::printPacket(
+        packet, {hash, project.now()},
+        [&copies](const packet::Photo &photo) { return copies.copyOf(photo); }, choices,
+        options.to);
 }
 
 void tell(const Options &options, const IdSet<Closing> &closings, const print::Printed &printed,

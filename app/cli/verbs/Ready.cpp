@@ -40,7 +40,7 @@ Outcome tell(const Options &options, Terminal &terminal)
     auto answer = readiness::readiness(records, project->profile(), asOf);
     std::erase_if(answer.closings, [&](const auto &closing) { return !scope.holds(closing.id); });
     if (options.json)
-        answers::writeReadiness(answer, records, project->profile(), terminal.out());
+        answers::writeJson(answer, records, project->profile(), terminal.out());
     else
         printReadiness(answer, records, scope, terminal.out());
     return options.isStrict && holdsSomething(answer) ? Outcome::No : Outcome::Done;

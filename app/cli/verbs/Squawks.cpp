@@ -5,7 +5,7 @@
 #include "app/cli/TextTable.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
-#include "core/exchange/CsvWriter.h"
+#include "core/exchange/csv/CsvExport.h"
 #include "core/readiness/Readiness.h"
 #include "core/squawks/SquawkList.h"
 
@@ -100,6 +100,15 @@ void writeJson(const std::vector<ListedSquawk> &list, const Records &records, Mo
         writeSquawk(json, listed, records);
     json.endArray();
     json.endObject();
+}
+
+/// All fields of those in the list, by id.
+void printCsv(const std::vector<ListedSquawk> &list, const Records &records, std::ostream &out)
+{
+    Records chosen;
+    for (const ListedSquawk &listed : list)
+        chosen.squawks.put(*records.find(listed.id));
+    exchange::writeCsv(chosen, RecordType::Squawk, out);
 }
 
 Outcome tell(const Options &options, Terminal &terminal)

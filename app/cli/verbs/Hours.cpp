@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/HoursText.h"
+#include "app/cli/Names.h"
+#include "app/cli/OpenProject.h"
+#include "app/cli/VerbOptions.h"
+#include "core/answers/HoursJson.h"
+
+#include <CLI/CLI.hpp>
+
+namespace lastrivet::cli {
+
+namespace {
+
+struct Options : VerbOptions {
+    std::string by{word(Grouping::Component)};
+    bool json = false;
+};
+
+Outcome tell(const Options &options, Terminal &terminal)
+{
+    const auto by = wordOf<Grouping>(options.by, "--by");
+    const auto project = openForReading(options.project);
+    const Records &records = *project->records();
+    const hours::Totals totals = hours::totals(records);
+    if (options.json)
+        answers::writeJson(totals, records, terminal.out());
+    else
+        printHours(totals, by, records, terminal.out());
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareHours(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "hours", "Adds up the log", *options);
+    verb.add_option("--by", options->by,
+                    fmt::format("One of {}; JSON has them all",
+                                fmt::join(Words<Grouping>::list, ", ")))
+        ->type_name("WHAT");
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return tell(*options, terminal); });
+}
+
+} // namespace lastrivet::cli
