@@ -70,7 +70,7 @@ Outcome takeIn(const Options &options, Terminal &terminal)
     const auto files = filesFrom(options, *project->records());
     const IntakeReport report = evidence::takeIn(*project, files);
     for (const auto &failure : report.failures)
-        terminal.complain(fmt::format("{}: {}", failure.source.string(), english(failure.why)));
+        terminal.complain(english(failure.why));
     if (options.json) {
         writeJson(report, terminal.out());
         terminal.out() << '\n';

@@ -1,0 +1,163 @@
+# SPDX-FileCopyrightText: The Lastrivet contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Taking records in and giving them back."""
+
+import csv
+import hashlib
+import json
+import os
+import subprocess
+import zipfile
+from pathlib import Path
+
+from documents import BUILDER, LEFT_WING, bench
+from terminal import TerminalTest
+
+RESOURCES = Path(__file__).resolve().parents[2] / "resources"
+
+
+class Json(TerminalTest):
+    def test_export_import_export_gives_the_same_bytes(self):
+        self.make_project(bench())
+        first = self.export("first.json")
+        self.project = self.folder / "Again.lastrivet"
+        self.ask("import", self.project, self.folder / "first.json", "--create")
+        self.assertEqual(self.export("second.json"), first)
+        self.assertTrue(first.endswith(b"\n"))
+
+    def test_what_is_there_already_is_skipped_and_counted(self):
+        self.make_project(bench())
+        self.export("first.json")
+        answer = self.ask("import", self.project, self.folder / "first.json", "--json").json()
+        report, = answer["files"]
+        self.assertEqual((report["added"], report["skipped"]), ({}, 20))
+
+    def test_the_answer_counts_what_was_added(self):
+        path = self.write("bench.json", bench())
+        answer = self.ask("import", self.project, path, "--create", "--json").json()
+        added = answer["files"][0]["added"]
+        self.assertEqual((added["people"], added["components"], added["squawks"]), (3, 3, 3))
+
+    def test_the_profile_gives_hold_points_where_the_document_lists_none(self):
+        document = bench()
+        del document["hold_points_given"]
+        path = self.write("bench.json", document)
+        report, = self.ask("import", self.project, path, "--create", "--json").json()["files"]
+        self.assertEqual(report["hold_points_made"], 2)
+
+    def test_the_export_is_what_the_published_schema_describes(self):
+        schema = RESOURCES / "schema" / "records.schema.json"
+        if not schema.exists():
+            self.skipTest("there is no schema yet")
+        import jsonschema
+        self.make_project(bench())
+        jsonschema.Draft202012Validator(json.loads(schema.read_text(encoding="utf-8"))).validate(
+            json.loads(self.export("out.json")))
+
+    def test_files_beside_the_document_are_taken_along_and_missing_ones_named(self):
+        content = b"%PDF-1.4\n%%EOF\n"
+        self.write("documents/there.pdf", content)
+        document = bench()
+        document["media"] = [
+            {"id": 70, "kind": "document", "file": "documents/there.pdf", "bytes": len(content),
+             "sha256": hashlib.sha256(content).hexdigest(), "imported_on": "2026-01-01"},
+            {"id": 71, "kind": "document", "file": "documents/gone.pdf", "bytes": 1,
+             "sha256": "0" * 64, "imported_on": "2026-01-01"}]
+        path = self.write("bench.json", document)
+        answer = self.run_program("import", self.project, path, "--create", "--json")
+        self.assertEqual(answer.code, 0)
+        self.assertIn("documents/gone.pdf", answer.err)
+        report, = answer.json()["files"]
+        self.assertEqual((report["files_copied"], report["files_missing"]),
+                         (1, ["documents/gone.pdf"]))
+        self.assertEqual((self.project / "documents/there.pdf").read_bytes(), content)
+        verified = self.run_program("verify", self.project, "--json")
+        self.assertEqual(verified.code, 1)
+        self.assertEqual([(f["record"], f["id"]) for f in verified.json()["findings"]],
+                         [("media", 71)])
+
+    def test_an_import_can_be_undone_as_a_whole(self):
+        self.make_project({**bench(), "squawks": []})
+        before = self.export("before.json")
+        self.ask("import", self.project, self.write("all.json", bench()))
+        self.assertNotEqual(self.export("after.json"), before)
+        self.ask("undo", self.project)
+        self.assertEqual(self.export("undone.json"), before)
+
+    def export(self, name):
+        path = self.folder / name
+        self.ask("export", self.project, "--to", path)
+        return path.read_bytes()
+
+
+class Csv(TerminalTest):
+    def setUp(self):
+        super().setUp()
+        self.make_project(bench())
+
+    def test_a_folder_with_a_file_per_kind_of_record_that_a_csv_reader_reads(self):
+        folder = self.folder / "lists"
+        self.ask("export", self.project, "--to", folder, "--csv")
+        with open(folder / "components.csv", newline="", encoding="utf-8") as file:
+            rows = list(csv.DictReader(file))
+        self.assertEqual([row["code"] for row in rows], ["LW", "LW-R1", "RW"])
+        self.assertEqual(rows[1]["parent_id"], str(LEFT_WING))
+        self.assertTrue((folder / "work_sessions.csv").exists())
+
+    def test_parts_are_taken_in_from_a_list(self):
+        path = self.write("parts.csv", "code,name,parent\r\nLW-R2,Nose rib 2,LW\r\n"
+                                       "LW-R2a,\"Doubler, inner\",LW-R2\r\n")
+        report, = self.ask("import", self.project, path, "--as", "components",
+                           "--json").json()["files"]
+        self.assertEqual(report["added"], {"components": 2})
+        self.assertEqual(
+            self.database("SELECT c.name, p.code AS parent FROM component c JOIN component p"
+                          " ON p.id = c.parent_id WHERE c.code = 'LW-R2a'"),
+            [{"name": "Doubler, inner", "parent": "LW-R2"}])
+
+    def test_log_entries_are_the_builders(self):
+        path = self.write("log.csv", "began;part;minutes;note\n2026-03-01;LW;30;Deburred\n")
+        self.ask("import", self.project, path, "--as", "work_sessions")
+        rows = self.database("SELECT w.person_id, s.minutes FROM work_session s JOIN"
+                             " work_session_workers w ON w.work_session_id = s.id"
+                             " WHERE s.note = 'Deburred'")
+        self.assertEqual([row["person_id"] for row in rows], [BUILDER])
+
+    def test_columns_that_name_no_field_are_told(self):
+        path = self.write("parts.csv", "code,name,colour\nX1,Bracket,red\n")
+        answer = self.run_program("import", self.project, path, "--as", "components")
+        self.assertEqual(answer.code, 0)
+        self.assertIn("colour", answer.err)
+
+    def test_a_list_without_a_word_what_it_lists_is_wrong_usage(self):
+        path = self.write("parts.csv", "code,name\nX1,Bracket\n")
+        self.refused(2, "import", self.project, path, says="--as")
+        self.refused(2, "import", self.project, path, "--as", "dreams", says="--as")
+
+
+class Archive(TerminalTest):
+    def test_holds_everything_with_sums_that_coreutils_accept(self):
+        content = b"%PDF-1.4\n%%EOF\n"
+        self.write("documents/there.pdf", content)
+        document = bench()
+        document["media"] = [
+            {"id": 70, "kind": "document", "file": "documents/there.pdf", "bytes": len(content),
+             "sha256": hashlib.sha256(content).hexdigest(), "imported_on": "2026-01-01"}]
+        self.make_project(document)
+        archive = self.folder / "all.zip"
+        self.ask("export", self.project, "--to", archive)
+        out = self.folder / "out"
+        with zipfile.ZipFile(archive) as zipped:
+            self.assertIsNone(zipped.testzip())
+            zipped.extractall(out)
+        checked = subprocess.run(["sha256sum", "--strict", "-c", "SHA256SUMS"], cwd=out,
+                                 env={**os.environ, "LC_ALL": "C"}, capture_output=True, text=True,
+                                 check=True)
+        self.assertEqual(checked.stdout, "records.json: OK\ndocuments/there.pdf: OK\n")
+        self.project = self.folder / "Again.lastrivet"
+        self.ask("import", self.project, out / "records.json", "--create")
+        self.ask("verify", self.project)
+
+    def test_another_suffix_is_wrong_usage(self):
+        self.make_project(bench())
+        self.refused(2, "export", self.project, "--to", self.folder / "all.xyz", says=".json")

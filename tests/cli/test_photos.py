@@ -1,0 +1,99 @@
+# SPDX-FileCopyrightText: The Lastrivet contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Taking photographs in."""
+
+import hashlib
+import io
+
+from PIL import Image
+
+from documents import RIB, bench
+from terminal import TerminalTest
+
+TAKEN = "2026:03:14 15:23:00"
+
+
+def picture(colour=(90, 120, 150), taken=TAKEN):
+    image = Image.effect_noise((320, 240), 60).convert("RGB")
+    image.paste(colour, (0, 0, 160, 240))
+    exif = Image.Exif()
+    exif.get_ifd(0x8769)[0x9003] = taken  # DateTimeOriginal of the EXIF sub-directory
+    data = io.BytesIO()
+    image.save(data, "JPEG", exif=exif)
+    return data.getvalue()
+
+
+def of_size(jpeg, width, height):
+    """The picture with other numbers in its frame header (ITU-T T.81, B.2.2)."""
+    at = jpeg.index(b"\xff\xc0") + 5
+    return jpeg[:at] + height.to_bytes(2, "big") + width.to_bytes(2, "big") + jpeg[at + 4:]
+
+
+class Photos(TerminalTest):
+    def setUp(self):
+        super().setUp()
+        self.make_project(bench())
+
+    def test_are_copied_unchanged_and_linked_to_the_part(self):
+        content = picture()
+        path = self.write("IMG 0001.JPG", content)
+        answer = self.ask("photos", self.project, path, "--component", "LW-R1", "--shows",
+                          "interior", "--json").json()
+        made, = answer["taken"]
+        row, = self.database(f"SELECT file, sha256, taken_on, width, height FROM media"
+                             f" WHERE id = {made}")
+        self.assertEqual((self.project / row["file"]).read_bytes(), content)
+        self.assertEqual(row["sha256"], hashlib.sha256(content).hexdigest())
+        self.assertEqual((row["taken_on"], row["width"], row["height"]),
+                         ("2026-03-14T15:23", 320, 240))
+        self.assertRegex(row["file"], r"^photos/2026/2026-03-14_1523_nose-rib-1_[0-9a-f]+\.jpg$")
+        self.assertEqual(self.database(f"SELECT subject, id FROM media_links"
+                                       f" WHERE media_id = {made}"),
+                         [{"subject": "component", "id": RIB}])
+        self.assertEqual(self.database(f"SELECT item FROM media_shows WHERE media_id = {made}"),
+                         [{"item": "interior"}])
+        self.ask("verify", self.project)
+
+    def test_the_same_picture_is_taken_in_once(self):
+        first = self.write("a.jpg", picture())
+        second = self.write("b.jpg", first.read_bytes())
+        made, = self.ask("photos", self.project, first, "--json").json()["taken"]
+        answer = self.ask("photos", self.project, second, "--json").json()
+        self.assertEqual((answer["taken"], answer["already_there"]), ([], [made]))
+
+    def test_what_is_no_picture_is_named_and_the_others_are_taken(self):
+        good = self.write("good.jpg", picture())
+        whole = picture((200, 10, 10))
+        bad = {"text.jpg": b"Dear Ada, this is no picture.", "empty.jpg": b"",
+               "cut.jpg": whole[:len(whole) // 2]}
+        paths = [self.write(name, content) for name, content in bad.items()]
+        paths.append(self.folder / "none.jpg")
+        answer = self.run_program("photos", self.project, good, *paths, "--json")
+        self.assertEqual(answer.code, 3)
+        self.assertEqual((len(answer.json()["taken"]), answer.json()["failed"]), (1, 4))
+        lines = answer.err.splitlines()
+        self.assertEqual(len(lines), 4, answer.err)
+        for name in (*bad, "none.jpg"):
+            self.assertEqual(sum(name in line for line in lines), 1, name)
+        self.assertEqual(len([p for p in (self.project / "photos").rglob("*") if p.is_file()]), 1)
+        self.ask("verify", self.project)
+
+    def test_a_picture_of_300_megapixels_brings_nothing_down(self):
+        huge = self.write("huge.jpg", of_size(picture(), 20_000, 15_000))
+        answer = self.run_program("photos", self.project, huge)
+        self.assertIn(answer.code, (0, 3))
+        self.assertLessEqual(len(answer.err.splitlines()), 1)
+        self.assertEqual(self.run_program("verify", self.project).code, 0)
+
+    def test_wrong_words_change_nothing(self):
+        path = self.write("a.jpg", picture())
+        self.refused(2, "photos", self.project, path, "--component", "XX", says="XX")
+        self.refused(2, "photos", self.project, path, "--shows", "aliens", says="aliens")
+        self.assertEqual(self.database("SELECT count(*) AS n FROM media"), [{"n": 0}])
+
+    def test_an_intake_can_be_undone(self):
+        path = self.write("a.jpg", picture())
+        self.ask("photos", self.project, path)
+        self.ask("undo", self.project)
+        self.assertEqual(self.database("SELECT count(*) AS n FROM media"), [{"n": 0}])
+        self.ask("verify", self.project)
