@@ -66,7 +66,7 @@ private:
         tank = edit.put(part);
     }
 
-    support::TemporaryFolder m_folder;
+    test::TemporaryFolder m_folder;
     FakeClock m_clock;
     std::unique_ptr<Project> m_project;
 };

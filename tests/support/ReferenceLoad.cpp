@@ -44,7 +44,7 @@ public:
             closing.title = fmt::format("Close box {}", i + 1);
             const bool isClosed = percent(66);
             if (isClosed)
-                closing.events = {{lateDay(), m_project.builder, {}, {}, false}};
+                closing.events = {{lateDay(), {}, m_project.builder, {}, false}};
             const auto id = m_project.add(closing);
             m_closings.push_back(id);
             for (const auto kind : {HoldPointKind::ToolAndDebrisCheck, HoldPointKind::PreCover}) {

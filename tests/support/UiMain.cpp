@@ -29,7 +29,7 @@ void settleSurroundings(const std::string &home)
 
 int main(int argc, char *argv[])
 {
-    const lastrivet::support::TemporaryFolder home;
+    const lastrivet::test::TemporaryFolder home;
     settleSurroundings(home.path().string());
     QApplication application(argc, argv);
     QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 10));

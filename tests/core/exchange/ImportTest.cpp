@@ -50,7 +50,7 @@ public:
     fs::path operator/(std::string_view name) const { return m_folder / name; }
 
 private:
-    support::TemporaryFolder m_folder;
+    test::TemporaryFolder m_folder;
 };
 
 Said sentences(const InputErrors &errors)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/hours/Hours.h"
 #include "core/project/Project.h"
+#include "core/records/Description.h"
 #include "tests/support/ProjectBuilder.h"
 #include "tests/support/TemporaryFolder.h"
 
@@ -79,7 +80,7 @@ constexpr const char *sums = "sum(minutes), sum(worked), count(*)";
 TEST_CASE("Hours agree with SQL sums over the database of the project")
 {
     const auto log = randomLog();
-    const support::TemporaryFolder folder;
+    const test::TemporaryFolder folder;
     const auto project = Project::create(folder / "Log.lastrivet",
                                          {.name = "Log", .profile = "plain"}, log.profile, {});
     REQUIRE(project->change("Log", [&](Edit &edit) {

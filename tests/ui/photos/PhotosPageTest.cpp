@@ -55,7 +55,7 @@ struct Window {
     }
 
     Workshop workshop;
-    support::TemporaryFolder folder;
+    test::TemporaryFolder folder;
     std::unique_ptr<ui::Session> session = workshop.session();
     ui::PhotosPage page{*session};
 };

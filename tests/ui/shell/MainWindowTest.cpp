@@ -25,7 +25,7 @@ namespace {
 
 struct Opened {
     test::Workshop workshop;
-    support::TemporaryFolder folder;
+    test::TemporaryFolder folder;
     QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
     MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
 };

@@ -54,7 +54,7 @@ private:
     void addClosings(Edit &edit);
     void addWork(Edit &edit);
 
-    support::TemporaryFolder m_folder;
+    test::TemporaryFolder m_folder;
 };
 
 /// Shows a widget in a size, lets it settle, and keeps its picture among the test's results.
