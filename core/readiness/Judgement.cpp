@@ -100,7 +100,14 @@ std::vector<const Bulletin *> Judgement::bulletins() const
     return all;
 }
 
-std::vector<const Media *> Judgement::countedPhotos() const
+const std::vector<const Media *> &Judgement::countedPhotos() const
+{
+    if (!m_photos)
+        m_photos = findPhotos();
+    return *m_photos;
+}
+
+std::vector<const Media *> Judgement::findPhotos() const
 {
     std::vector<const Media *> photos;
     const auto add = [&](const Media &media) {

@@ -57,8 +57,8 @@ public:
     std::vector<const Squawk *> squawks() const;
     std::vector<const Deviation *> deviations() const;
     std::vector<const Bulletin *> bulletins() const;
-    /// Distinct pictures of the inside by this moment.
-    std::vector<const Media *> countedPhotos() const;
+    /// Distinct pictures of the inside by this moment; several rules ask, so they are found once.
+    const std::vector<const Media *> &countedPhotos() const;
 
     /// The latest sign-off of the hold point that counts, or null.
     const SignOff *latestSignOff(const HoldPoint &point) const;
@@ -66,12 +66,14 @@ public:
 
 private:
     bool holdsThis(const IdSet<Closing> &closings) const;
+    std::vector<const Media *> findPhotos() const;
 
     const Ground &m_ground;
     const Profile &m_profile;
     Verdicts &m_verdicts;
     std::size_t m_closing;
     Looking m_looking;
+    mutable std::optional<std::vector<const Media *>> m_photos;
 };
 
 /// The end of a session: its beginning plus its minutes when both the time and the minutes are

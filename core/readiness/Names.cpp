@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Sentences.h"
 
+#include "core/records/Designation.h"
+
+#include <algorithm>
+
 namespace lastrivet::readiness {
 
 namespace {
@@ -15,6 +19,14 @@ std::string partOf(const Records &records, Id<Component> id)
 {
     const Component *part = records.find(id);
     return part ? " in " + (part->code.empty() ? part->name : part->code) : std::string{};
+}
+
+/// A word of a vocabulary as people write it.
+std::string spaced(std::string_view vocabularyWord)
+{
+    std::string words(vocabularyWord);
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
 }
 
 template <class Numbered> std::string numbered(std::string_view kind, const Numbered &record)
@@ -41,7 +53,7 @@ std::string name(const Deviation &deviation, const Records &)
 }
 std::string name(const Bulletin &bulletin, const Records &)
 {
-    return std::string(word(bulletin.kind)) + " " + bulletin.number + ", " + bulletin.title;
+    return spaced(word(bulletin.kind)) + " " + bulletin.number + ", " + bulletin.title;
 }
 std::string name(const Closing &closing, const Records &)
 {
@@ -49,9 +61,7 @@ std::string name(const Closing &closing, const Records &)
 }
 std::string name(const HoldPoint &point, const Records &)
 {
-    std::string kind(word(point.kind));
-    for (char &c : kind)
-        c = c == '_' ? ' ' : c;
+    std::string kind = spaced(word(point.kind));
     return kind == "pre cover" ? "pre-cover inspection" : kind;
 }
 std::string name(const Check &check, const Records &)
@@ -111,13 +121,12 @@ std::string name(const Media &media, const Records &)
 template <class Record> std::string nameFound(const Records &records, std::int64_t id)
 {
     const Record *record = records.find(Id<Record>{id});
-    return record ? name(*record, records)
-                  : std::string(word(Record::type)) + " " + std::to_string(id);
+    return record ? name(*record, records) : designation(records, {Record::type, id});
 }
 
 template <class... Record> std::string nameAmong(const Records &records, RecordRef ref)
 {
-    std::string found = std::string(word(ref.type)) + " " + std::to_string(ref.id);
+    std::string found = designation(records, ref);
     ((ref.type == Record::type ? void(found = nameFound<Record>(records, ref.id)) : void()), ...);
     return found;
 }

@@ -16,11 +16,10 @@ struct Wording {
 
 /// In the order of `Rule`.
 constexpr Wording wordings[] = {
-    {"The cure time of {0} is not on record", "enter its cure time, from the lot's data sheet"},
-    {"{0} is still curing", "wait until the cure time has passed"},
-    {"{0} was used after its lot expired",
-     "replace it, or record who accepts it and on what basis"},
-    {"The test sample of {0} failed", "replace it, or record who accepts it and on what basis"},
+    {"{0}: cure time not on record", "enter its cure time, from the lot's data sheet"},
+    {"{0}: still curing", "wait until the cure time has passed"},
+    {"{0}: used after its lot expired", "replace it, or record who accepts it and on what basis"},
+    {"{0}: the test sample failed", "replace it, or record who accepts it and on what basis"},
     {"{0}: not fitted", "fit it and record the day"},
     {"{0} is filed on a larger part and may lie inside",
      "say where it is, or that it is not inside"},
@@ -31,11 +30,11 @@ constexpr Wording wordings[] = {
     {"{0}: the last measurement is outside its limits",
      "correct it and measure again, or record who accepts it and on what basis"},
     {"{0}: parts are missing or damaged", "record what has been received"},
-    {"{0} is not complied with", "comply and record it, or record that it does not apply"},
-    {"{0} is open", "correct it and have it verified, or have it accepted"},
+    {"{0}: not complied with", "comply and record it, or record that it does not apply"},
+    {"{0}: open", "correct it and have it verified, or have it accepted"},
     {"{0}: work was recorded after the signature",
      "have it signed again, or say of each session whether it changed what was inspected"},
-    {"{0} was rejected but is built", "undo it and record the day, or have it decided anew"},
+    {"{0}: rejected, but built", "undo it and record the day, or have it decided anew"},
     {"{0} is signed, but the signed sheet is not on record", "photograph the signed sheet"},
     {"The newest photograph is older than the last work inside", "photograph it as it is now"},
     {"Nothing is on record about the inside: no step, no session, no photograph",
@@ -44,7 +43,7 @@ constexpr Wording wordings[] = {
     {"{0}: the torque is outside its limits",
      "torque it again, or record who accepts it and on what basis"},
     {"{0}: the tool was not in calibration", "check it with a calibrated tool"},
-    {"{0} is not decided", "record the decision and its basis"},
+    {"{0}: not decided", "record the decision and its basis"},
     {"{0}: not done", "do it, or drop it"},
     {"{0}: not locked", "lock it and record the day"},
     {"{0}: torqued but not sealed with torque paint", "mark it and record the day"},
@@ -80,7 +79,7 @@ bool isFixed(const Blocker &blocker, const Records &records)
 Message sentence(const Blocker &blocker, const Records &records)
 {
     if (isFixed(blocker, records))
-        return about("{0} is fixed but not verified", blocker, records);
+        return about("{0}: fixed, not verified", blocker, records);
     const bool isRejected = blocker.rule == Rule::UnsignedHoldPoint && !blocker.waits_for;
     if (isRejected)
         return about("{0} was rejected, and its findings are not entered", blocker, records);

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Measures the core beside a yardstick in the same run and prints ratios; see README of this folder
 // for what the goals are. Usage: records_bench [FACTOR] (1 is ten builders' lifetimes).
+#include "core/profiles/ProfileLibrary.h"
 #include "core/project/Project.h"
 #include "core/readiness/Readiness.h"
+#include "core/records/Description.h"
 #include "tests/bench/Stopwatch.h"
 #include "tests/support/ReferenceLoad.h"
 
@@ -53,6 +55,11 @@ void report(std::string_view what, double ours, double yardstick, std::string_vi
     const auto ratio = yardstick > 0 ? fmt::format("{:.2f}", ours / yardstick) : std::string("–");
     fmt::print("{:<46} {:>10.3f} ms {:>10.3f} ms  ratio {:>6}  goal {}\n", what, ours, yardstick,
                ratio, goal);
+}
+
+Profile plainProfile()
+{
+    return ProfileLibrary::standard().profile("plain");
 }
 
 void fill(Project &project, const Records &records)
@@ -118,7 +125,7 @@ void measure(const fs::path &folder, std::size_t factor)
     facts.name = "Load";
     facts.profile = "plain";
     const fs::path path = folder / "Load.lastrivet";
-    auto project = Project::create(path, facts, builder.profile, {&clock, {}, false});
+    auto project = Project::create(path, facts, plainProfile(), {&clock, {}, false});
     report("fill the project, all rows",
            medianMilliseconds(1, [&] { fill(*project, builder.records); }), 0, "–");
     project.reset();

@@ -1,14 +1,18 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/readiness/CountOnRecord.h"
 #include "core/readiness/rules/Rules.h"
 
 namespace lastrivet::readiness::rules {
 
 void thinRecord(const Judgement &judgement, Findings &findings)
 {
-    const OnRecord counted = countOnRecord(judgement);
-    if (counted.steps == 0 && counted.sessions == 0 && counted.photos == 0)
+    bool isEmpty = judgement.countedPhotos().empty();
+    judgement.forEachIn(judgement.ground().steps,
+                        [&](const Step *step) { isEmpty = isEmpty && !judgement.exists(*step); });
+    judgement.forEachIn(judgement.ground().sessions, [&](const OfStep<WorkSession> &entry) {
+        isEmpty = isEmpty && !judgement.counts(entry.record->began);
+    });
+    if (isEmpty)
         findings.should(judgement.closing());
 }
 
