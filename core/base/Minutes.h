@@ -4,6 +4,7 @@
 
 #include <compare>
 #include <cstdint>
+#include <limits>
 
 namespace lastrivet {
 
@@ -18,9 +19,12 @@ public:
 
     constexpr std::int64_t count() const { return m_count; }
 
+    /// Stops at the largest number, so that absurd entries of a stranger's file do no harm.
     constexpr Minutes &operator+=(Minutes other)
     {
-        m_count += other.m_count;
+        if (__builtin_add_overflow(m_count, other.m_count, &m_count))
+            m_count = other.m_count < 0 ? std::numeric_limits<std::int64_t>::min()
+                                        : std::numeric_limits<std::int64_t>::max();
         return *this;
     }
     friend constexpr Minutes operator+(Minutes a, Minutes b) { return a += b; }

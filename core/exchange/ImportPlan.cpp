@@ -100,6 +100,16 @@ void addNew(ImportPlan &plan, const Records &incoming, const Records &existing)
     }
 }
 
+void checkProfile(ImportPlan &plan, const ImportDocument &document)
+{
+    const auto &named = document.records.project.profile;
+    if (document.profile && !named.empty() && document.profile->id != named)
+        plan.errors.push_back({"/profile_copy/id",
+                               {},
+                               {"The profile copy is of {0}, but the project goes by {1}.",
+                                {document.profile->id, named}}});
+}
+
 void addViolations(ImportPlan &plan, const DocumentReading &reading,
                    const std::vector<Violation> &violations)
 {
@@ -129,6 +139,7 @@ ImportPlan planImport(const DocumentReading &reading, const Records &existing,
     ImportPlan plan{.merged = existing, .errors = reading.errors};
     if (!reading.isComplete)
         return plan;
+    checkProfile(plan, reading.document);
     addNew(plan, reading.document.records, existing);
     compare(plan, reading, existing);
     addViolations(plan, reading, violations(plan.merged, profile, plan.added));
@@ -140,6 +151,7 @@ ImportPlan planImport(const DocumentReading &reading, const Profile &profile)
     ImportPlan plan{.errors = reading.errors};
     if (!reading.isComplete)
         return plan;
+    checkProfile(plan, reading.document);
     plan.merged.project = reading.document.records.project;
     plan.merged.profile_copy = reading.document.records.profile_copy;
     addNew(plan, reading.document.records, Records{});

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/JsonEvents.h"
 
+#include "core/base/Utf8.h"
+
 #include <algorithm>
 #include <limits>
 #include <nlohmann/json.hpp>
@@ -45,7 +47,7 @@ public:
         // The library says what it met in the text of its exception only.
         const std::string_view words = fault.what();
         std::string_view pattern = "This is no JSON at line {0}, column {1}.";
-        if (words.find("UTF-8") != std::string_view::npos)
+        if (const auto place = firstNotUtf8(m_text); place && *place <= position)
             pattern = "The text is no UTF-8 at line {0}, column {1}.";
         else if (words.find("number overflow") != std::string_view::npos)
             pattern = "The number at line {0}, column {1} is too large.";

@@ -43,6 +43,8 @@ TEST_CASE("What is no JSON is told with line and column")
     CHECK(errorsOf("") == Said{"f: The text ends too early, at line 1, column 0."});
     CHECK(errorsOf("{\"format\": \"lastrivet-records\",\n \"version\": 1,\n x}") ==
           Said{"f: This is no JSON at line 3, column 2."});
+    CHECK(errorsOf(std::string_view("\xff\xfe{\0", 4)) ==
+          Said{"f: The text is no UTF-8 at line 1, column 1."});
     CHECK(errorsOf("[]") == Said{"f: The document is a list, not an object."});
     CHECK(errorsOf("7") == Said{"f: The document is 7, not an object."});
     CHECK(errorsWith("\"people\": [{\"id\": 1, \"name\": \"\xff\"}]") ==
