@@ -4,7 +4,6 @@
 
 #include <compare>
 #include <cstdint>
-#include <limits>
 
 namespace lastrivet {
 
@@ -19,12 +18,9 @@ public:
 
     constexpr std::int64_t count() const { return m_count; }
 
-    /// Stops at the largest number, so that absurd entries of a stranger's file do no harm.
     constexpr Minutes &operator+=(Minutes other)
     {
-        if (__builtin_add_overflow(m_count, other.m_count, &m_count))
-            m_count = other.m_count < 0 ? std::numeric_limits<std::int64_t>::min()
-                                        : std::numeric_limits<std::int64_t>::max();
+        m_count += other.m_count;
         return *this;
     }
     friend constexpr Minutes operator+(Minutes a, Minutes b) { return a += b; }

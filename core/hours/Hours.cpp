@@ -3,6 +3,7 @@
 #include "core/hours/Hours.h"
 
 #include <chrono>
+#include <limits>
 #include <map>
 #include <utility>
 
@@ -26,6 +27,15 @@ std::pair<int, int> monthOf(sys_days day)
     return {int(date.year()), int(unsigned(date.month()))};
 }
 
+/// Stops at the largest number, so that absurd entries of a stranger's file do no harm.
+void add(Minutes &sum, Minutes more)
+{
+    std::int64_t count = 0;
+    if (__builtin_add_overflow(sum.count(), more.count(), &count))
+        count = std::numeric_limits<std::int64_t>::max();
+    sum = Minutes{count};
+}
+
 class Sum {
 public:
     explicit Sum(const Records &records)
@@ -37,7 +47,7 @@ public:
     {
         Total one{session.minutes.value_or(Minutes{}), {}, 1};
         for (const auto &worker : session.workers)
-            one.worker_minutes += addPerson(worker.person_id, worker.minutes, session);
+            hours::add(one.worker_minutes, addPerson(worker.person_id, worker.minutes, session));
         if (session.workers.empty())
             one.worker_minutes = addPerson(m_records.project.builder_id, {}, session);
         m_totals.total += one;
@@ -70,7 +80,7 @@ private:
         const Minutes worked = own ? *own : session.minutes.value_or(Minutes{});
         PersonHours &person = m_people[{!id, id}];
         person.id = id;
-        person.worker_minutes += worked;
+        hours::add(person.worker_minutes, worked);
         ++person.sessions;
         return worked;
     }
@@ -106,8 +116,8 @@ private:
 
 Total &Total::operator+=(const Total &other)
 {
-    minutes += other.minutes;
-    worker_minutes += other.worker_minutes;
+    add(minutes, other.minutes);
+    add(worker_minutes, other.worker_minutes);
     sessions += other.sessions;
     return *this;
 }

@@ -6,6 +6,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <limits>
 #include <sstream>
 
 using namespace lastrivet;
@@ -88,6 +89,15 @@ TEST_CASE("Unknown minutes count as a session of no minutes, but a worker's own 
     CHECK(totals(project.records).total == total(0, 0, 1));
     project.change(id, [](WorkSession &s) { s.workers[0].minutes = Minutes{15}; });
     CHECK(totals(project.records).total == total(0, 15, 1));
+}
+
+TEST_CASE("Absurd minutes add up to the largest number, not to nonsense")
+{
+    ProjectBuilder project;
+    for (int i = 0; i < 1100; ++i)
+        project.session({}, "2026-01-05", largestId);
+    CHECK(totals(project.records).total.minutes.count() ==
+          std::numeric_limits<std::int64_t>::max());
 }
 
 TEST_CASE("Withdrawn sessions count nowhere")
