@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
 // Taking photos in, and making their copies, beside general programs that do the same parts of the
-// work on the same files: EvidenceBench FOLDER [PHOTOS [ROUNDS]]. Needs vipsthumbnail (Debian
+// work on the same files: evidence_bench FOLDER [PHOTOS [ROUNDS]]. Needs vipsthumbnail (Debian
 // package libvips-tools). Prints the median seconds of each and the ratios.
 #include "core/base/Clock.h"
 #include "core/evidence/IntakeStore.h"
@@ -68,7 +68,8 @@ std::vector<IncomingFile> makePhotos(const fs::path &folder, int count)
 {
     fs::create_directories(folder);
     std::vector<std::string> jpegs;
-    for (unsigned seed = 1; seed <= 4; ++seed)
+    for (unsigned seed = 1; seed <= 4 && !fs::exists(folder / fmt::format("{:04}.jpg", count - 1));
+         ++seed)
         jpegs.push_back(writeJpeg(noisyPicture(seed), 92, {}));
     std::vector<IncomingFile> files;
     for (int i = 0; i < count; ++i) {
@@ -107,7 +108,7 @@ void measure(const fs::path &folder, const std::vector<IncomingFile> &files, Tim
     const std::string photos = (folder / "photos").string();
     const std::string other = (folder / "other").string();
     const fs::path place = folder / "Bench.lastrivet";
-    run("rm -rf " + other + " " + place.string() + " && mkdir " + other + " && sync");
+    run("rm -rf " + other + " " + place.string() + " && mkdir " + other);
     times.copying.push_back(seconds([&] {
         run("cp " + photos + "/*.jpg " + other + " && sha256sum " + other +
             "/*.jpg > /dev/null && sync " + other + "/*.jpg " + other);
