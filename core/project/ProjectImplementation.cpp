@@ -95,6 +95,8 @@ void Project::Implementation::reopen()
     auto store = std::make_unique<Store>(*database);
     m_store = std::move(store);
     m_opening.database = std::move(database);
+    // What a failed commit left in the log must not come back to life after a crash.
+    m_opening.database->run("PRAGMA wal_checkpoint(TRUNCATE)");
 }
 
 std::string Project::Implementation::whoIn(const Records &records) const

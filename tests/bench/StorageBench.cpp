@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/profiles/ProfileLibrary.h"
+#include "core/project/Project.h"
+#include "core/storage/Database.h"
+#include "core/storage/Opening.h"
+#include "core/verify/Verification.h"
+#include "tests/bench/Stopwatch.h"
+#include "tests/support/ReferenceLoad.h"
+
+#include <cstdio>
+#include <fmt/format.h>
+
+using namespace lastrivet;
+
+// Times of storage at the load of ten builders' lifetimes, beside a bare SQLite insert.
+namespace {
+
+void report(std::string_view what, double milliseconds)
+{
+    fmt::print("{:<46} {:10.2f} ms\n", what, milliseconds);
+    std::fflush(stdout);
+}
+
+void putAll(Edit &edit, const Records &records)
+{
+    edit.put(records.project);
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
+        const auto &table = records.table(RecordType(i));
+        for (std::int64_t id = 0; const void *record = table.nextAny(id);) {
+            id = idOf(describe(RecordType(i)), record);
+            edit.putAny(RecordType(i), record);
+        }
+    }
+}
+
+void requireDone(const Result<ChangeNotice, Refusal> &result)
+{
+    if (!result)
+        throw Fault(english(result.reason()));
+}
+
+void logOne(Project &project)
+{
+    requireDone(project.change("Log", [](Edit &edit) {
+        WorkSession session;
+        session.began = edit.now();
+        session.minutes = Minutes{45};
+        session.note = "Drilled the rear spar and deburred the holes";
+        session.component_id = edit.records().components.begin()->id;
+        edit.put(session);
+    }));
+}
+
+void insertOne(storage::Database &bare)
+{
+    bare.run(
+        R"(INSERT INTO "bare" ("text") VALUES ('Drilled the rear spar and deburred the holes'))");
+}
+
+} // namespace
+
+int main()
+{
+    const storage::TemporaryFolder temporary;
+    const auto folder = temporary.path() / "Bench.lastrivet";
+    test::ProjectBuilder load;
+    test::fillReferenceLoad(load, 1);
+    ProjectFacts facts = load.records.project;
+    facts.builder_id = {};
+    auto project = Project::create(folder, facts, ProfileLibrary::standard().profile("plain"), {});
+    report("import of the reference load", bench::medianMilliseconds(1, [&] {
+               requireDone(project->change(
+                   "Import", [&](Edit &edit) { putAll(edit, load.records); }, ChangeKind::Import));
+           }));
+    report("undo of the import",
+           bench::medianMilliseconds(1, [&] { requireDone(project->undo()); }));
+    report("redo of the import",
+           bench::medianMilliseconds(1, [&] { requireDone(project->redo()); }));
+    report("one log entry", bench::medianMilliseconds(301, [&] { logOne(*project); }));
+    storage::Database bare(folder / "records.db", storage::Database::Access::ReadWrite,
+                           storage::Database::Safety::WriteAhead);
+    bare.run(R"(CREATE TABLE "bare" ("id" INTEGER PRIMARY KEY, "text" TEXT) STRICT)");
+    report("one bare insert", bench::medianMilliseconds(301, [&] { insertOne(bare); }));
+    bare.run(R"(DROP TABLE "bare")");
+    report("search for a common word, first 50",
+           bench::medianMilliseconds(101, [&] { (void)project->search("rib s"); }));
+    project.reset();
+    report("open", bench::medianMilliseconds(9, [&] { (void)Project::open(folder, {}); }));
+    report("verify, without files", bench::medianMilliseconds(3, [&] { (void)verify(folder); }));
+    return 0;
+}
