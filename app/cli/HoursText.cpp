@@ -49,8 +49,7 @@ public:
 
 private:
     void addBelow(Id<Component> parent,
-                  std::map<Id<Component>, std::vector<const Component *>> &below,
-                  std::size_t depth)
+                  std::map<Id<Component>, std::vector<const Component *>> &below, std::size_t depth)
     {
         auto &parts = below[parent];
         std::stable_sort(parts.begin(), parts.end(), [](const Component *a, const Component *b) {
@@ -58,7 +57,8 @@ private:
         });
         for (const Component *part : parts) {
             const ComponentHours &hours = *m_hours.at(part->id);
-            const std::string name = part->code.empty() ? part->name : part->code + " " + part->name;
+            const std::string name =
+                part->code.empty() ? part->name : part->code + " " + part->name;
             m_table.add({std::string(2 * depth, ' ') + name, hoursText(hours.own.minutes),
                          hoursText(hours.with_below.minutes),
                          std::to_string(hours.with_below.sessions)});

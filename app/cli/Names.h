@@ -30,8 +30,8 @@ template <class Word> Word wordOf(const std::string &text, std::string_view opti
 {
     if (const auto found = parseWord<Word>(text))
         return *found;
-    throw WrongUsage(fmt::format("{}: “{}” is none of {}.", option, text,
-                                 fmt::join(Words<Word>::list, ", ")));
+    throw WrongUsage(
+        fmt::format("{}: “{}” is none of {}.", option, text, fmt::join(Words<Word>::list, ", ")));
 }
 
 } // namespace lastrivet::cli

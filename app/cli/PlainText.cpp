@@ -40,8 +40,8 @@ std::string onOneLine(std::string_view text)
 
 std::size_t widthOf(std::string_view text)
 {
-    return std::size_t(std::count_if(text.begin(), text.end(),
-                                     [](char c) { return !continuesCharacter(c); }));
+    return std::size_t(
+        std::count_if(text.begin(), text.end(), [](char c) { return !continuesCharacter(c); }));
 }
 
 std::string shortened(std::string_view text, std::size_t width)
@@ -67,7 +67,8 @@ std::string counted(std::int64_t count, std::string_view noun, std::string_view 
 {
     if (count == 1)
         return fmt::format("1 {}", noun);
-    return plural.empty() ? fmt::format("{} {}s", count, noun) : fmt::format("{} {}", count, plural);
+    return plural.empty() ? fmt::format("{} {}s", count, noun)
+                          : fmt::format("{} {}", count, plural);
 }
 
 std::string spaced(std::string_view word)

@@ -4,6 +4,7 @@
 
 #include "app/cli/PlainText.h"
 #include "core/readiness/Sentences.h"
+#include "core/today/Today.h"
 
 #include <algorithm>
 #include <array>
@@ -25,21 +26,6 @@ constexpr std::size_t longestList = 8;
 bool isClosed(const ClosingAnswer &closing)
 {
     return closing.state == State::Closed || closing.state == State::ClosedEarly;
-}
-
-bool mustStayOpen(const ClosingAnswer &closing)
-{
-    return !isClosed(closing) && closing.state != State::Clear;
-}
-
-/// What keeps it open before advice, and work that somebody can do now before words that follow it.
-std::vector<Blocker> nearestFirst(std::vector<Blocker> blockers)
-{
-    std::stable_sort(blockers.begin(), blockers.end(), [](const Blocker &a, const Blocker &b) {
-        return std::pair(a.weight, a.waits_for.has_value()) <
-               std::pair(b.weight, b.waits_for.has_value());
-    });
-    return blockers;
 }
 
 class ReadinessText {
@@ -95,13 +81,8 @@ private:
             m_out << "There are no closings on record.\n";
             return;
         }
-        fmt::print(m_out, "{} must stay open; {} of them only for a builder's signature, {} only "
-                          "for an inspector's or adviser's.\n",
-                   counted(count(mustStayOpen), "closing"), count(State::ReadyToSign),
-                   count(State::ReadyToInspect));
-        fmt::print(m_out, "Against closing {} more nothing on record stands; {} closed, {} closed "
-                          "with gaps.\n",
-                   count(State::Clear), count(State::Closed), count(State::ClosedEarly));
+        for (const Message &sentence : today::headline(today::today(m_records, m_answer).tally))
+            m_out << english(sentence) << '\n';
     }
 
     void printState(State state) const
@@ -127,9 +108,9 @@ private:
         printTitle(closing);
         if (closing.state == State::Closed)
             return;
-        const auto blockers = nearestFirst(closing.blockers);
+        const auto blockers = today::nearestFirst(closing, m_answer);
         for (std::size_t i = 0; i < std::min(nearest, blockers.size()); ++i)
-            printBlocker(blockers[i]);
+            printBlocker(*blockers[i]);
         if (blockers.size() > nearest)
             fmt::print(m_out, "      and {} more\n", blockers.size() - nearest);
     }

@@ -5,6 +5,7 @@
 #include "core/base/Error.h"
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
 #include <spdlog/spdlog.h>
 
 #include <iostream>
@@ -60,8 +61,15 @@ Outcome complainOfUsage(const CLI::App &program, const CLI::ParseError &error, T
         return Outcome::Done;
     }
     const auto named = program.get_subcommands();
-    const std::string verb = named.empty() ? std::string() : named.front()->get_name() + " ";
-    terminal.complain(std::string(error.what()) + "; see lastrivet-cli " + verb + "--help");
+    const auto rest = program.remaining();
+    if (!named.empty())
+        terminal.complain(fmt::format("{}; see lastrivet-cli {} --help", error.what(),
+                                      named.front()->get_name()));
+    else if (rest.empty())
+        terminal.complain("A verb is missing; see lastrivet-cli --help");
+    else
+        terminal.complain(
+            fmt::format("There is no verb “{}”; see lastrivet-cli --help", rest.front()));
     return Outcome::WrongUsage;
 }
 

@@ -5,6 +5,7 @@
 #include "core/today/Reminders.h"
 
 #include <algorithm>
+#include <tuple>
 #include <unordered_map>
 
 namespace lastrivet::today {
@@ -137,25 +138,27 @@ Hours hours(const Records &records, Moment asOf)
 
 } // namespace
 
+std::vector<const Blocker *> nearestFirst(const ClosingAnswer &closing, const Answer &answer)
+{
+    const auto rank = [&](const Blocker *blocker) {
+        const bool isStep = blocker->rule == Rule::UndoneStep;
+        const auto place = isStep ? std::ranges::find(answer.workable, Id<Step>{blocker->record.id})
+                                  : answer.workable.end();
+        return std::tuple(blocker->weight, turn(*blocker, place != answer.workable.end()),
+                          place - answer.workable.begin());
+    };
+    std::vector<const Blocker *> blockers;
+    for (const Blocker &blocker : closing.blockers)
+        blockers.push_back(&blocker);
+    std::ranges::stable_sort(blockers, {}, rank);
+    return blockers;
+}
+
 const Blocker *nearestBlocker(const ClosingAnswer &closing, const Answer &answer)
 {
-    const Blocker *nearest = nullptr;
-    std::pair<int, std::ptrdiff_t> best;
-    for (const Blocker &blocker : closing.blockers) {
-        if (blocker.weight != Weight::Must)
-            continue;
-        const bool isStep = blocker.rule == Rule::UndoneStep;
-        const auto place =
-            isStep ? std::ranges::find(answer.workable, Id<Step>{blocker.record.id})
-                   : answer.workable.end();
-        const std::pair<int, std::ptrdiff_t> rank{turn(blocker, place != answer.workable.end()),
-                                                  place - answer.workable.begin()};
-        if (!nearest || rank < best) {
-            nearest = &blocker;
-            best = rank;
-        }
-    }
-    return nearest;
+    const auto blockers = nearestFirst(closing, answer);
+    return blockers.empty() || blockers.front()->weight != Weight::Must ? nullptr
+                                                                        : blockers.front();
 }
 
 Today today(const Records &records, const Answer &answer)
@@ -184,8 +187,7 @@ std::vector<Message> headline(const Tally &tally)
     else if (tally.must_stay_open == 1)
         sentences.push_back({"1 closing must stay open.", {}});
     else if (tally.wait_for_signature == 0)
-        sentences.push_back(
-            {"{0} closings must stay open.", {number(tally.must_stay_open)}});
+        sentences.push_back({"{0} closings must stay open.", {number(tally.must_stay_open)}});
     else if (tally.wait_for_signature == 1)
         sentences.push_back({"{0} closings must stay open, 1 of them waits only for a signature.",
                              {number(tally.must_stay_open)}});
@@ -193,8 +195,7 @@ std::vector<Message> headline(const Tally &tally)
         sentences.push_back({"{0} closings must stay open, {1} of them wait only for a signature.",
                              {number(tally.must_stay_open), number(tally.wait_for_signature)}});
     if (tally.clear > 0)
-        sentences.push_back(
-            {"Against {0}, nothing on record stands.", {number(tally.clear)}});
+        sentences.push_back({"Against {0}, nothing on record stands.", {number(tally.clear)}});
     return sentences;
 }
 

@@ -79,8 +79,11 @@ Today today(const Records &records, const readiness::Answer &answer);
 /// nothing on record stands. Never says that anything is safe.
 std::vector<Message> headline(const Tally &tally);
 
-/// The must blocker to begin with: work that can be done now before work that must wait, before
-/// somebody's word. Null when there is none.
+/// The blockers in the order in which they can be cleared: what must be before advice, and of each
+/// work that can be done now before work that must wait, before somebody's word.
+std::vector<const readiness::Blocker *> nearestFirst(const readiness::ClosingAnswer &closing,
+                                                     const readiness::Answer &answer);
+/// The must blocker to begin with; null when there is none.
 const readiness::Blocker *nearestBlocker(const readiness::ClosingAnswer &closing,
                                          const readiness::Answer &answer);
 

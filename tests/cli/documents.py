@@ -6,7 +6,7 @@ BUILDER, HELPER, INSPECTOR = 90, 91, 92
 LEFT_WING, RIB, RIGHT_WING = 1, 2, 3
 RIVET_RIBS, CLOSE_SKIN = 10, 11
 LEFT_SKIN, RIGHT_SKIN = 20, 21
-OVERDRIVEN, SCRATCH, LOOSE_WIRE = 30, 31, 32
+OVERDRIVEN, SCRATCH, LOOSE_WIRE, BURR = 30, 31, 32, 33
 
 
 def bench():
@@ -50,7 +50,9 @@ def bench():
              "severity": "cosmetic", "found_on": "2026-01-01", "correction": "polished",
              "fixed_on": "2026-01-05", "verified_on": "2026-01-06", "verified_by": BUILDER},
             {"id": LOOSE_WIRE, "number": "3", "title": "Wiring list has two pages 7",
-             "severity": "airworthiness", "found_on": "2026-01-03"}],
+             "severity": "airworthiness", "found_on": "2026-01-03"},
+            {"id": BURR, "number": "4", "component_id": RIGHT_WING, "title": "Burr in the spar web",
+             "severity": "workmanship", "found_on": "2026-02-05"}],
         "credit_tasks": [
             {"id": 50, "section": "Wings", "task": "Rivet the ribs", "kit_tenths": 3,
              "assembly_tenths": 2, "fabrication_tenths": 5, "component_ids": [LEFT_WING]},

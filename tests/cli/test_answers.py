@@ -6,7 +6,7 @@ import csv
 import io
 import subprocess
 
-from documents import LEFT_SKIN, LOOSE_WIRE, OVERDRIVEN, RIGHT_SKIN, RIVET_RIBS, SCRATCH, bench
+from documents import BURR, LEFT_SKIN, LOOSE_WIRE, OVERDRIVEN, RIGHT_SKIN, RIVET_RIBS, SCRATCH, bench
 from terminal import TerminalTest
 
 
@@ -141,23 +141,25 @@ class Squawks(TerminalTest):
         super().setUp()
         self.make_project(bench())
 
-    def test_what_a_closing_would_bury_comes_first_and_settled_ones_last(self):
+    def test_what_the_next_closing_would_bury_comes_first_and_settled_ones_last(self):
         answer = self.ask("squawks", self.project, "--json").json()
-        self.assertEqual(answer["count"], 3)
-        self.assertEqual([row["id"] for row in answer["squawks"]],
-                         [OVERDRIVEN, LOOSE_WIRE, SCRATCH])
-        first = answer["squawks"][0]
-        self.assertEqual((first["state"], first["closings"], first["out_of_reach"]),
-                         ("open", [LEFT_SKIN], False))
+        self.assertEqual(answer["count"], 4)
+        self.assertEqual([(row["id"], row["reachable"], row["closings"])
+                          for row in answer["squawks"]],
+                         [(BURR, "not_for_long", [RIGHT_SKIN]), (LOOSE_WIRE, "yes", []),
+                          (OVERDRIVEN, "yes", []), (SCRATCH, "done", [])])
+        self.assertEqual([row["state"] for row in answer["squawks"]],
+                         ["open", "open", "open", "verified"])
 
     def test_open_leaves_out_verified_and_accepted_ones(self):
         answer = self.ask("squawks", self.project, "--open", "--json").json()
-        self.assertEqual({row["id"] for row in answer["squawks"]}, {OVERDRIVEN, LOOSE_WIRE})
+        self.assertEqual({row["id"] for row in answer["squawks"]}, {BURR, OVERDRIVEN, LOOSE_WIRE})
 
     def test_text_is_a_table_in_the_same_order(self):
         lines = self.ask("squawks", self.project).out.splitlines()
-        self.assertRegex(lines[1], r"^1 +LW-R1 +Overdriven rivet +workmanship +2026-01-02 +open")
-        self.assertIn("2 of them outstanding", lines[-1])
+        self.assertRegex(lines[1], r"^4 +RW +Burr in the spar web +workmanship +2026-02-05 +open"
+                                   r" +not for long +Right wing, lower skin$")
+        self.assertIn("3 of them outstanding", lines[-1])
 
     def test_csv_can_be_read_back_and_is_not_run_by_a_spreadsheet(self):
         document = bench()
@@ -166,7 +168,7 @@ class Squawks(TerminalTest):
         self.make_project(document)
         rows = list(csv.DictReader(io.StringIO(self.ask("squawks", self.project, "--open",
                                                         "--csv").out)))
-        self.assertEqual([row["number"] for row in rows], ["1", "3"])
+        self.assertEqual([row["number"] for row in rows], ["1", "3", "4"])
         self.assertFalse(rows[0]["title"].startswith("="))
         self.assertIn('HYPERLINK("x"), "quoted"', rows[0]["title"])
 

@@ -30,13 +30,13 @@ class Json(TerminalTest):
         self.export("first.json")
         answer = self.ask("import", self.project, self.folder / "first.json", "--json").json()
         report, = answer["files"]
-        self.assertEqual((report["added"], report["skipped"]), ({}, 20))
+        self.assertEqual((report["added"], report["skipped"]), ({}, 21))
 
     def test_the_answer_counts_what_was_added(self):
         path = self.write("bench.json", bench())
         answer = self.ask("import", self.project, path, "--create", "--json").json()
         added = answer["files"][0]["added"]
-        self.assertEqual((added["people"], added["components"], added["squawks"]), (3, 3, 3))
+        self.assertEqual((added["people"], added["components"], added["squawks"]), (3, 3, 4))
 
     def test_the_profile_gives_hold_points_where_the_document_lists_none(self):
         document = bench()

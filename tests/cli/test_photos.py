@@ -17,7 +17,7 @@ def picture(colour=(90, 120, 150), taken=TAKEN):
     image = Image.effect_noise((320, 240), 60).convert("RGB")
     image.paste(colour, (0, 0, 160, 240))
     exif = Image.Exif()
-    exif.get_ifd(0x8769)[0x9003] = taken  # DateTimeOriginal of the EXIF sub-directory
+    exif[0x8769] = {0x9003: taken}  # DateTimeOriginal in the EXIF directory
     data = io.BytesIO()
     image.save(data, "JPEG", exif=exif)
     return data.getvalue()

@@ -17,7 +17,7 @@ NOBODY = 65534
 
 class Usage(TerminalTest):
     def test_the_command_line_has_to_make_sense(self):
-        self.refused(2, says="subcommand")
+        self.refused(2, says="verb")
         self.refused(2, "fly", self.project, says="fly")
         self.refused(2, "ready", says="PROJECT")
         self.refused(2, "ready", self.project, "--loud", says="--loud")
@@ -211,7 +211,7 @@ class Documents(TerminalTest):
         document = bench()
         for squawk in document["squawks"]:
             squawk["found_on"] = "never"
-        self.refuse(document, "/squawks/0/found_on", "/squawks/2/found_on", lines=3)
+        self.refuse(document, "/squawks/0/found_on", "/squawks/3/found_on", lines=4)
 
     def test_a_file_that_would_lie_outside_the_project(self):
         for name in ("../escape.jpg", "/etc/passwd", "photos/../../escape.jpg"):
@@ -228,7 +228,7 @@ class Documents(TerminalTest):
         document["people"][0]["name"] = "Someone else"
         path = self.write("bad.json", document)
         before = self.state()
-        self.refused(3, "import", self.project, path, says=f"/people/0")
+        self.refused(3, "import", self.project, path, says="/people/0")
         self.assertEqual(self.state(), before)
 
     def test_lists_that_are_none(self):

@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/credit/Credit.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/answers/CreditJson.h"
-#include "core/credit/Credit.h"
 
 #include <CLI/CLI.hpp>
 
@@ -36,7 +36,8 @@ void printVerdict(const credit::Account &account, std::ostream &out)
                    halves(account.two_columns->builder_half_ticks),
                    halves(account.two_columns->maker_half_ticks));
     }
-    fmt::print(out, "By the rules of profile {} this {} the major portion. The authority decides.\n",
+    fmt::print(out,
+               "By the rules of profile {} this {} the major portion. The authority decides.\n",
                account.profile, account.passes() ? "is" : "is not");
 }
 

@@ -57,8 +57,8 @@ Outcome exportProject(const Options &options, Terminal &terminal)
 void declareExport(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = addVerb(program, "export", "Writes all records to JSON, CSV or an archive",
-                             *options);
+    CLI::App &verb =
+        addVerb(program, "export", "Writes all records to JSON, CSV or an archive", *options);
     verb.add_option("--to", options->to, "FILE.json, FILE.zip, or a folder with --csv")
         ->required()
         ->type_name("WHERE");

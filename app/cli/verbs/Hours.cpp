@@ -36,9 +36,9 @@ void declareHours(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
     CLI::App &verb = addVerb(program, "hours", "Adds up the log", *options);
-    verb.add_option("--by", options->by,
-                    fmt::format("One of {}; JSON has them all",
-                                fmt::join(Words<Grouping>::list, ", ")))
+    verb.add_option(
+            "--by", options->by,
+            fmt::format("One of {}; JSON has them all", fmt::join(Words<Grouping>::list, ", ")))
         ->type_name("WHAT");
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen, [options](Terminal &terminal) { return tell(*options, terminal); });

@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/Import.h"
 #include "app/cli/Complaint.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
 #include "core/exchange/DocumentFormat.h"
-#include "core/exchange/Import.h"
 #include "core/exchange/InputText.h"
 #include "core/exchange/csv/CsvImport.h"
 
@@ -181,11 +181,10 @@ void warnOfMissing(const Imported &imported, Terminal &terminal)
     const auto &missing = imported.report.files_missing;
     if (missing.empty())
         return;
-    terminal.complain(fmt::format("{}: {} named in it not found, the first is {}; the records were "
-                                  "taken in, \"verify\" lists them.",
-                                  imported.file,
-                                  counted(std::int64_t(missing.size()), "file", "files"),
-                                  missing.front()));
+    terminal.complain(fmt::format(
+        "{}: {} named in it not found, the first is {}; the records were "
+        "taken in, \"verify\" lists them.",
+        imported.file, counted(std::int64_t(missing.size()), "file", "files"), missing.front()));
 }
 
 Outcome take(const Options &options, Terminal &terminal)

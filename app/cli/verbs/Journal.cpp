@@ -110,8 +110,8 @@ void printField(std::ostream &out, const JournalChange &change, const FieldChang
 
 void printEntry(std::ostream &out, const Project &project, const JournalEntry &entry)
 {
-    const auto stamp = std::chrono::sys_time<std::chrono::milliseconds>(
-        std::chrono::milliseconds(entry.stamp));
+    const auto stamp =
+        std::chrono::sys_time<std::chrono::milliseconds>(std::chrono::milliseconds(entry.stamp));
     const Records &records = *project.records();
     fmt::print(out, "{}  {}  {}{}{}\n", entry.seq,
                localMoment(stamp, records.project.time_zone).text(),
@@ -146,8 +146,8 @@ Outcome tell(const Options &options, Terminal &terminal)
 void declareJournal(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = addVerb(program, "journal", "Tells what was changed, when and by whom",
-                             *options);
+    CLI::App &verb =
+        addVerb(program, "journal", "Tells what was changed, when and by whom", *options);
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen, [options](Terminal &terminal) { return tell(*options, terminal); });
 }

@@ -10,6 +10,7 @@
 #include <CLI/CLI.hpp>
 
 #include <fmt/ostream.h>
+#include <optional>
 
 namespace lastrivet::cli {
 
@@ -19,7 +20,7 @@ struct Options : VerbOptions {
     std::string component;
     std::int64_t minutes = 0;
     std::string kind{word(WorkKind::Other)};
-    std::string began;
+    std::optional<std::string> began;
     std::string note;
     std::string who;
     bool json = false;
@@ -32,7 +33,7 @@ WorkSession sessionFrom(const Options &options, const Project &project)
     session.component_id = partOf(records, options.component).id;
     session.minutes = Minutes(options.minutes);
     session.kind = wordOf<WorkKind>(options.kind, "--kind");
-    session.began = options.began.empty() ? project.today() : momentOf(options.began, "--began");
+    session.began = options.began ? momentOf(*options.began, "--began") : project.today();
     session.note = options.note;
     if (!options.who.empty())
         session.workers.push_back({personOf(records, options.who).id, {}, false});
@@ -55,9 +56,11 @@ Outcome enter(const Options &options, Terminal &terminal)
     const auto project = openForWriting(options.project, options.who);
     const WorkSession session = sessionFrom(options, *project);
     const Component &part = *project->records()->find(session.component_id);
-    const std::string label = fmt::format("Logged {} on {}", hoursText(*session.minutes), part.code);
+    const std::string label =
+        fmt::format("Logged {} on {}", hoursText(*session.minutes), part.code);
     Id<WorkSession> id;
-    requireDone(project->change(label, [&](Edit &edit) { id = acts::enterSession(edit, session); }));
+    requireDone(
+        project->change(label, [&](Edit &edit) { id = acts::enterSession(edit, session); }));
     if (options.json) {
         writeJson(id, session, terminal.out());
         terminal.out() << '\n';
@@ -79,7 +82,7 @@ void declareLog(CLI::App &program, Action &chosen)
         ->type_name("CODE");
     verb.add_option("--minutes", options->minutes, "How long")
         ->required()
-        ->check(CLI::PositiveNumber)
+        ->check(CLI::Range(std::int64_t{1}, largestId))
         ->type_name("N");
     verb.add_option("--kind", options->kind,
                     fmt::format("What kind of work: {}", fmt::join(Words<WorkKind>::list, ", ")))

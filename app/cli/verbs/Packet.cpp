@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/Packet.h"
 #include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/Error.h"
 #include "core/base/JsonWriter.h"
-#include "core/packet/Packet.h"
 #include "core/readiness/Readiness.h"
 #include "ui/print/PacketPrinter.h"
 
@@ -17,6 +17,7 @@
 #include <cstdlib>
 #include <filesystem>
 #include <fmt/ostream.h>
+#include <iostream>
 #include <optional>
 #include <unistd.h>
 
@@ -34,11 +35,19 @@ struct Options : VerbOptions {
     bool json = false;
 };
 
+/// What Qt remarks about its surroundings is no concern of whoever prints a packet.
+void hearQt(QtMsgType type, const QMessageLogContext &, const QString &text)
+{
+    if (type == QtCriticalMsg || type == QtFatalMsg)
+        std::cerr << "lastrivet-cli: " << onOneLine(text.toStdString()) << std::endl;
+}
+
 /// Qt's fonts need an application; "offscreen" needs no display.
 class PrintShop {
 public:
     PrintShop()
     {
+        qInstallMessageHandler(hearQt);
         qputenv("QT_QPA_PLATFORM", "offscreen");
         m_application.emplace(m_count, m_arguments);
     }

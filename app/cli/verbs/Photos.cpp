@@ -87,7 +87,8 @@ Outcome takeIn(const Options &options, Terminal &terminal)
 void declarePhotos(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = addVerb(program, "photos", "Takes photographs, videos and papers in", *options);
+    CLI::App &verb =
+        addVerb(program, "photos", "Takes photographs, videos and papers in", *options);
     verb.add_option("files", options->files, "The files; they stay where they are")
         ->required()
         ->type_name("FILE");

@@ -10,13 +10,14 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <optional>
 
 namespace lastrivet::cli {
 
 namespace {
 
 struct Options : VerbOptions {
-    std::string asOf;
+    std::optional<std::string> asOf;
     std::vector<std::int64_t> closings;
     bool json = false;
     bool isStrict = false;
@@ -25,17 +26,15 @@ struct Options : VerbOptions {
 /// True when a closing that was asked for is on hold.
 bool holdsSomething(const readiness::Answer &answer)
 {
-    return std::any_of(answer.closings.begin(), answer.closings.end(), [](const auto &closing) {
-        return closing.state == readiness::State::Hold;
-    });
+    return std::any_of(answer.closings.begin(), answer.closings.end(),
+                       [](const auto &closing) { return closing.state == readiness::State::Hold; });
 }
 
 Outcome tell(const Options &options, Terminal &terminal)
 {
     const auto project = openForReading(options.project);
     const Records &records = *project->records();
-    const Moment asOf =
-        options.asOf.empty() ? project->today() : momentOf(options.asOf, "--as-of");
+    const Moment asOf = options.asOf ? momentOf(*options.asOf, "--as-of") : project->today();
     const ReadinessScope scope{closingsOf(records, options.closings)};
     auto answer = readiness::readiness(records, project->profile(), asOf);
     std::erase_if(answer.closings, [&](const auto &closing) { return !scope.holds(closing.id); });
@@ -51,8 +50,8 @@ Outcome tell(const Options &options, Terminal &terminal)
 void declareReady(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = addVerb(program, "ready", "Says what may be closed, and what must stay open",
-                             *options);
+    CLI::App &verb =
+        addVerb(program, "ready", "Says what may be closed, and what must stay open", *options);
     verb.add_option("--as-of", options->asOf, "A day or a moment; today when not said")
         ->type_name("MOMENT");
     verb.add_option("--closing", options->closings, "Only these closings")->type_name("ID");

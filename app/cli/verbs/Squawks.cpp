@@ -7,7 +7,7 @@
 #include "core/base/JsonWriter.h"
 #include "core/exchange/csv/CsvExport.h"
 #include "core/readiness/Readiness.h"
-#include "core/squawks/SquawkList.h"
+#include "core/readiness/SquawkOrder.h"
 
 #include <CLI/CLI.hpp>
 
@@ -17,8 +17,8 @@ namespace lastrivet::cli {
 
 namespace {
 
-using squawks::ListedSquawk;
-using squawks::Progress;
+using readiness::ListedSquawk;
+using readiness::Reachable;
 
 struct Options : VerbOptions {
     bool isOpenOnly = false;
@@ -32,29 +32,46 @@ std::string placeOf(const Squawk &squawk, const Records &records)
     return !part ? "papers" : part->code.empty() ? part->name : part->code;
 }
 
-std::string burialOf(const ListedSquawk &listed, const Records &records)
+std::string_view progressOf(const Squawk &squawk)
 {
-    if (!squawks::isOutstanding(listed.progress))
-        return {};
-    if (listed.is_out_of_reach)
-        return "out of reach";
-    return listed.closings.empty() ? "" : records.find(listed.closings.front())->title;
+    return squawk.accepted_on   ? "accepted"
+           : squawk.verified_on ? "verified"
+           : squawk.fixed_on    ? "fixed"
+                                : "open";
+}
+
+std::string_view reachText(Reachable reachable)
+{
+    constexpr std::string_view texts[] = {"not for long", "no longer", "", ""};
+    return texts[std::size_t(reachable)];
+}
+
+std::string titleOfFirst(const IdSet<Closing> &closings, const Records &records)
+{
+    return closings.empty() ? "" : records.find(closings.front())->title;
 }
 
 void printText(const std::vector<ListedSquawk> &list, const Records &records, Moment asOf,
                std::ostream &out)
 {
-    TextTable table({{"no."}, {"part", {}, 16}, {"squawk", {}, 48}, {"severity"}, {"found"},
-                     {"state"}, {"before closing", {}, 40}});
+    TextTable table({{"no."},
+                     {"part", {}, 16},
+                     {"squawk", {}, 48},
+                     {"severity"},
+                     {"found"},
+                     {"state"},
+                     {"in reach"},
+                     {"closing", {}, 40}});
     for (const ListedSquawk &listed : list) {
         const Squawk &squawk = *records.find(listed.id);
         table.add({squawk.number, placeOf(squawk, records), squawk.title,
                    std::string(word(squawk.severity)), squawk.found_on->dayOnly().text(),
-                   std::string(word(listed.progress)), burialOf(listed, records)});
+                   std::string(progressOf(squawk)), std::string(reachText(listed.reachable)),
+                   titleOfFirst(listed.closings, records)});
     }
     table.print(out);
     const auto outstanding = std::count_if(list.begin(), list.end(), [](const auto &listed) {
-        return squawks::isOutstanding(listed.progress);
+        return listed.reachable != Reachable::Done;
     });
     fmt::print(out, "{}, {} of them outstanding, as of {}.\n",
                counted(std::int64_t(list.size()), "squawk"), outstanding, asOf.text());
@@ -63,6 +80,7 @@ void printText(const std::vector<ListedSquawk> &list, const Records &records, Mo
 void writeSquawk(JsonWriter &json, const ListedSquawk &listed, const Records &records)
 {
     const Squawk &squawk = *records.find(listed.id);
+    constexpr std::string_view reachable[] = {"not_for_long", "no_longer", "yes", "done"};
     const auto text = [](const std::optional<Moment> &moment) {
         return moment ? std::optional(moment->text()) : std::nullopt;
     };
@@ -73,12 +91,12 @@ void writeSquawk(JsonWriter &json, const ListedSquawk &listed, const Records &re
     json.key("component_id");
     squawk.component_id ? json.value(squawk.component_id.value()) : json.null();
     json.member("severity", word(squawk.severity));
-    json.member("state", word(listed.progress));
+    json.member("state", progressOf(squawk));
     json.member("found_on", text(squawk.found_on));
     json.member("fixed_on", text(squawk.fixed_on));
     json.member("verified_on", text(squawk.verified_on));
     json.member("accepted_on", text(squawk.accepted_on));
-    json.member("out_of_reach", listed.is_out_of_reach);
+    json.member("reachable", reachable[std::size_t(listed.reachable)]);
     json.key("closings");
     json.beginArray();
     for (const Id<Closing> id : listed.closings)
@@ -116,10 +134,10 @@ Outcome tell(const Options &options, Terminal &terminal)
     const auto project = openForReading(options.project);
     const Records &records = *project->records();
     const Moment asOf = project->today();
-    auto list = squawks::squawkList(
-        records, readiness::readiness(records, project->profile(), asOf));
+    auto list =
+        readiness::squawkOrder(records, readiness::readiness(records, project->profile(), asOf));
     if (options.isOpenOnly)
-        std::erase_if(list, [](const auto &one) { return !squawks::isOutstanding(one.progress); });
+        std::erase_if(list, [](const auto &one) { return one.reachable == Reachable::Done; });
     if (options.csv) {
         printCsv(list, records, terminal.out());
     } else if (options.json) {
@@ -136,8 +154,8 @@ Outcome tell(const Options &options, Terminal &terminal)
 void declareSquawks(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = addVerb(program, "squawks", "Lists defects, what is out of reach next first",
-                             *options);
+    CLI::App &verb =
+        addVerb(program, "squawks", "Lists defects, what is out of reach next first", *options);
     verb.add_flag("--open", options->isOpenOnly, "Only those not verified and not accepted");
     CLI::Option *csv = verb.add_flag("--csv", options->csv, "Answer as CSV");
     addJsonFlag(verb, options->json);

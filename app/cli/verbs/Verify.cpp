@@ -77,9 +77,9 @@ Outcome verifyProject(const Options &options, Terminal &terminal)
 void declareVerify(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = addVerb(
-        program, "verify", "Looks over the database, the records, the journal and every file",
-        *options);
+    CLI::App &verb =
+        addVerb(program, "verify",
+                "Looks over the database, the records, the journal and every file", *options);
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen,
               [options](Terminal &terminal) { return verifyProject(*options, terminal); });
