@@ -151,8 +151,8 @@ void EntryBar::understand()
     const auto read = reading(m_line->text());
     m_understood->setText(
         read.sessions.empty()
-            ? tr("Understood: a duration, a day, parts joined by +, “with” a name, “done” and "
-                 "steps; the note stands behind the colon.")
+            ? tr("In front of the colon: how long, which day, parts joined by +, “with” a name. "
+                 "Behind it the note, and “done” with the steps to tick.")
             : inWords(read));
     m_understood->setAccessibleName(m_understood->text());
     askAboutSigned(read);

@@ -68,6 +68,8 @@ LogPage::LogPage(Session &session, QWidget *parent)
 {
     build();
     buildKeys();
+    if (m_model->rowCount() > 1)
+        m_list->setCurrentIndex(m_model->index(1, 0));
     showCurrent();
     updateWords();
 }

@@ -14,6 +14,7 @@
 #include "ui/widgets/PhotoStrip.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/RecordNames.h"
+#include "ui/widgets/TallRows.h"
 #include "ui/widgets/WithdrawAct.h"
 
 #include <QButtonGroup>
@@ -29,6 +30,8 @@
 #include <QStackedWidget>
 #include <QTreeView>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace lastrivet::ui {
 
@@ -51,6 +54,7 @@ PartDetail::PartDetail(Session &session, PictureLoader &loader, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
     , m_heading(new QLabel(this))
+    , m_stateShape(new QLabel(this))
     , m_state(new QLabel(this))
     , m_figures(new QLabel(this))
     , m_buttons(new QButtonGroup(this))
@@ -91,6 +95,7 @@ void PartDetail::build()
     m_stack->addWidget(aboutArea);
     auto *top = new QHBoxLayout;
     top->addWidget(m_heading, 1);
+    top->addWidget(m_stateShape);
     top->addWidget(m_state);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 0, 0, 0);
@@ -115,7 +120,7 @@ QWidget *PartDetail::buildBar()
     for (int i = 0; i <= aboutSection; ++i) {
         auto *button = new QPushButton(bar);
         button->setCheckable(true);
-        button->setProperty("flat", true);
+        button->setFocusPolicy(Qt::TabFocus);
         m_buttons->addButton(button, i);
         flow->addWidget(button);
     }
@@ -128,6 +133,7 @@ QWidget *PartDetail::buildBar()
 QWidget *PartDetail::buildLists()
 {
     m_list->setModel(m_model);
+    m_list->setItemDelegate(new TallRows(this));
     m_list->setRootIsDecorated(false);
     m_list->setUniformRowHeights(true);
     m_list->setAllColumnsShowFocus(true);
@@ -199,17 +205,22 @@ void PartDetail::choose(int section)
     updateCounts();
 }
 
-/// The first column takes the room that the others leave.
+/// One column takes the room that the others leave; none of them takes much.
 void PartDetail::fitColumns()
 {
     QHeaderView *header = m_list->header();
     const int columns = m_model->columnCount();
-    const bool isNoteLast = m_model->rowCount() >= 0 &&
-                            partSections()[std::size_t(m_section)].type == RecordType::WorkSession;
+    constexpr int widest = 132;
+    constexpr int leeway = 12;
+    const bool isLog = partSections()[std::size_t(m_section)].type == RecordType::WorkSession;
     for (int column = 0; column < columns; ++column) {
-        const bool isWide = column == (isNoteLast ? columns - 1 : 0);
+        const bool isWide = column == (isLog ? columns - 1 : 0);
         header->setSectionResizeMode(column, isWide ? QHeaderView::Stretch
-                                                    : QHeaderView::ResizeToContents);
+                                                    : QHeaderView::Interactive);
+        if (!isWide) {
+            m_list->resizeColumnToContents(column);
+            header->resizeSection(column, std::min(header->sectionSize(column) + leeway, widest));
+        }
     }
 }
 
@@ -269,8 +280,13 @@ void PartDetail::updateWords()
     m_heading->setText(partName(*records, m_part));
     const auto badge = m_session.answer()->badge(m_part);
     m_state->setVisible(badge.has_value());
-    if (badge)
+    m_stateShape->setVisible(badge.has_value());
+    if (badge) {
+        const Theme &theme = m_session.theme();
         m_state->setText(stateWords(*badge));
+        m_stateShape->setPixmap(
+            theme.icon(stateIcon(*badge), theme.colours().state(*badge)).pixmap(24, 24));
+    }
     QStringList facts{plainWord(word(part->kind))};
     if (part->construction)
         facts.append(plainWord(word(*part->construction)));

@@ -69,6 +69,7 @@ private:
     Id<Component> m_part;
     int m_section = 0;
     QLabel *m_heading;
+    QLabel *m_stateShape;
     QLabel *m_state;
     QLabel *m_figures;
     QButtonGroup *m_buttons;

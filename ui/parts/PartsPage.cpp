@@ -13,6 +13,7 @@
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/RecordNames.h"
+#include "ui/widgets/TallRows.h"
 #include "ui/widgets/WithdrawAct.h"
 
 #include <QHeaderView>
@@ -80,7 +81,7 @@ void PartsPage::build()
     halves->addWidget(m_detail);
     halves->setStretchFactor(0, 5);
     halves->setStretchFactor(1, 6);
-    halves->setSizes({500, 600});
+    halves->setSizes({560, 540});
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->addWidget(halves, 1);
@@ -94,7 +95,9 @@ QWidget *PartsPage::buildTree()
     m_filtered->setFilterCaseSensitivity(Qt::CaseInsensitive);
     m_tree->setModel(m_filtered);
     m_tree->setAccessibleName(tr("Parts"));
+    m_tree->setItemDelegate(new TallRows(this));
     m_tree->setUniformRowHeights(true);
+    m_tree->setIndentation(16);
     m_tree->setAllColumnsShowFocus(true);
     m_tree->setDragDropMode(QAbstractItemView::InternalMove);
     m_tree->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -102,10 +105,10 @@ QWidget *PartsPage::buildTree()
     m_tree->header()->setSectionResizeMode(PartTreeModel::PartColumn, QHeaderView::Stretch);
     for (int column = PartTreeModel::StateColumn; column < PartTreeModel::columns; ++column)
         m_tree->header()->setSectionResizeMode(column, QHeaderView::Interactive);
-    m_tree->setColumnWidth(PartTreeModel::StateColumn, 128);
-    m_tree->setColumnWidth(PartTreeModel::HoursColumn, 76);
-    m_tree->setColumnWidth(PartTreeModel::SquawksColumn, 72);
-    m_tree->setColumnWidth(PartTreeModel::PhotosColumn, 64);
+    m_tree->setColumnWidth(PartTreeModel::StateColumn, 124);
+    m_tree->setColumnWidth(PartTreeModel::HoursColumn, 74);
+    m_tree->setColumnWidth(PartTreeModel::SquawksColumn, 70);
+    m_tree->setColumnWidth(PartTreeModel::PhotosColumn, 60);
     m_filter->setPlaceholderText(tr("Type to filter the parts"));
     m_filter->setAccessibleName(tr("Filter the parts"));
     m_filter->setClearButtonEnabled(true);

@@ -14,6 +14,7 @@
 #include "ui/widgets/PhotoDelegate.h"
 #include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/RecordLine.h"
+#include "ui/widgets/TallRows.h"
 
 #include <QComboBox>
 #include <QDragEnterEvent>
@@ -85,6 +86,7 @@ PhotosPage::PhotosPage(Session &session, QWidget *parent)
     build();
     buildKeys();
     filter();
+    m_grid->setCurrentIndex(m_model->index(0, 0));
     showChosen();
     lookForMatches();
 }
@@ -175,6 +177,7 @@ QWidget *PhotosPage::buildGrid()
     m_empty->setAction(tr("Choose files"));
     m_stack->addWidget(m_grid);
     m_stack->addWidget(m_empty);
+    m_months->setItemDelegate(new TallRows(this));
     m_months->setAccessibleName(tr("Months"));
     m_months->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(m_empty, &EmptyPlace::acted, this, &PhotosPage::askForFiles);

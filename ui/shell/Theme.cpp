@@ -61,6 +61,8 @@ QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QDateEdit:focus, QDateTi
 QSpinBox:focus { border: 2px solid %6; padding: 3px 5px; }
 QComboBox::drop-down, QDateEdit::drop-down, QDateTimeEdit::drop-down {
     border: none; width: 22px; }
+QComboBox::down-arrow, QDateEdit::down-arrow, QDateTimeEdit::down-arrow {
+    image: url(:/icons/actions/choose.svg); width: 12px; height: 12px; }
 QAbstractItemView { border: 1px solid %4; background: %5; outline: none; }
 QAbstractItemView:focus { border: 2px solid %6; }
 QHeaderView::section { background: %2; border: none; border-bottom: 1px solid %4;

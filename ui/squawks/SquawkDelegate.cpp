@@ -47,7 +47,7 @@ void SquawkDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option
                   Severity(index.data(SquawkModel::SeverityRole).toInt()), colours);
     QRect first(inside.left() + markWidth, inside.top(), inside.width() - markWidth, line);
     const QString state = index.data(SquawkModel::StateRole).toString();
-    const int stateWidth = std::min(option.fontMetrics.horizontalAdvance(state), first.width() / 2);
+    const int stateWidth = std::min(option.fontMetrics.horizontalAdvance(state) + 4, first.width() / 2);
     painter->setPen(colours.quietText);
     painter->drawText(first, Qt::AlignRight | Qt::AlignVCenter,
                       option.fontMetrics.elidedText(state, Qt::ElideRight, stateWidth));
@@ -64,7 +64,7 @@ void SquawkDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option
     const QString place = index.data(SquawkModel::PlaceRole).toString();
     const int placeWidth =
         reach.isEmpty() ? second.width()
-                        : std::min(option.fontMetrics.horizontalAdvance(place), second.width() / 2);
+                        : std::min(option.fontMetrics.horizontalAdvance(place) + 4, second.width() / 2);
     painter->setPen(colours.quietText);
     painter->drawText(second, Qt::AlignLeft | Qt::AlignVCenter,
                       option.fontMetrics.elidedText(place, Qt::ElideRight, placeWidth));

@@ -12,7 +12,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-constexpr int edge = 132;
+constexpr int edge = 108;
 
 } // namespace
 
