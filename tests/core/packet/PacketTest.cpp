@@ -104,8 +104,10 @@ TEST_CASE("Closings with gaps follow into every packet, those of the region firs
     CHECK(gaps[0].title == "Last baffle of the left tank");
     CHECK(gaps[0].in_region);
     CHECK(gaps[0].reason == "the sealant would not wait");
-    REQUIRE(gaps[0].missing.size() == 1);
-    CHECK(english(gaps[0].missing[0]).find("Tank sealant") != std::string::npos);
+    const auto &missing = gaps[0].missing;
+    CHECK(std::any_of(missing.begin(), missing.end(), [](const Message &message) {
+        return english(message).find("Tank sealant") != std::string::npos;
+    }));
     CHECK(gaps[1].title == "Tail skin");
     CHECK_FALSE(gaps[1].in_region);
 }
