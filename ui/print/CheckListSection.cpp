@@ -5,13 +5,42 @@
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
 
+#include <QStringList>
+
 namespace lastrivet::print {
 
 namespace {
 
 constexpr double roomToWrite = points(24);
 
-Table::Row rowOf(const Wording &words, const packet::CheckList::Line &line)
+/// The distinct sources of a list, numbered from 1: said once below it instead of in every row.
+class Sources {
+public:
+    /// The number to print in a row; empty for a line without a source.
+    QString numberOf(const QString &source)
+    {
+        if (source.isEmpty())
+            return {};
+        const qsizetype known = m_sources.indexOf(source);
+        if (known < 0)
+            m_sources.append(source);
+        return QString::number(known < 0 ? m_sources.size() : known + 1);
+    }
+
+    void draw(Pages &pages) const
+    {
+        if (m_sources.isEmpty())
+            return;
+        pages.advance(points(6));
+        for (qsizetype i = 0; i < m_sources.size(); ++i)
+            pages.text(QStringLiteral("%1  %2").arg(i + 1).arg(m_sources[i]), Size::Small);
+    }
+
+private:
+    QStringList m_sources;
+};
+
+Table::Row rowOf(const Wording &words, Sources &sources, const packet::CheckList::Line &line)
 {
     Table::Cell builder;
     if (line.not_applicable) {
@@ -22,21 +51,28 @@ Table::Row rowOf(const Wording &words, const packet::CheckList::Line &line)
     } else {
         builder = {QString(), Mark::EmptyBox};
     }
-    return {{{asIs(line.item)}, builder, {QString(), Mark::EmptyBox}, {}, {asIs(line.source)}},
-            Table::Bar::None, false, roomToWrite};
+    return {{{asIs(line.item)},
+             builder,
+             {QString(), Mark::EmptyBox},
+             {},
+             {sources.numberOf(asIs(line.source))}},
+            Table::Bar::None,
+            false,
+            roomToWrite};
 }
 
 void drawList(Pages &pages, const packet::CheckList &list)
 {
     const Wording &words = pages.wording();
     Table table;
+    Sources sources;
     table.columns = {{words.text("Look at"), 5.6},
                      {words.text("Builder"), 2.6},
                      {words.text("Inspector"), 1.5},
                      {words.text("Remarks"), 3.4, false, true},
-                     {words.text("Source"), 1.6}};
+                     {words.text("Source"), 1.1, true}};
     for (const packet::CheckList::Line &line : list.lines)
-        table.rows.push_back(rowOf(words, line));
+        table.rows.push_back(rowOf(words, sources, line));
     pages.heading(1, asIs(list.closing), points(20) + leastHeightOf(table, pages.body().width()));
     if (list.is_from_profile && !list.lines.empty()) {
         pages.text(words.text("No list was kept for this closing; these are the usual points for "
@@ -47,6 +83,7 @@ void drawList(Pages &pages, const packet::CheckList &list)
     if (list.lines.empty())
         pages.text(words.text("There is no list for this closing."));
     drawTable(pages, table);
+    sources.draw(pages);
 }
 
 } // namespace
