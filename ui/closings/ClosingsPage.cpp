@@ -6,14 +6,18 @@
 #include "ui/closings/ClosingView.h"
 #include "ui/closings/LedgerView.h"
 #include "ui/closings/NewClosingForm.h"
+#include "ui/closings/PacketTask.h"
 #include "ui/closings/VisitForm.h"
 #include "ui/widgets/EmptyPlace.h"
 
+#include <QDir>
+#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
+#include <QStandardPaths>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
@@ -44,6 +48,7 @@ ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
     connect(m_board, &ClosingBoard::chosen, this, &ClosingsPage::showRecord);
     connect(m_view, &ClosingView::backWanted, this, &ClosingsPage::showBoard);
     connect(m_view, &ClosingView::visitWanted, this, &ClosingsPage::startVisit);
+    connect(m_view, &ClosingView::packetWanted, this, &ClosingsPage::makePacketOf);
     connect(m_new, &NewClosingForm::made, this, [this](Id<Closing> made) { m_pending = made; });
     connect(m_new, &ActForm::left, this, [this] { m_pending ? showClosing(m_pending) : showBoard(); });
     connect(m_visit, &ActForm::left, this,
@@ -123,6 +128,16 @@ void ClosingsPage::startVisit(Id<Closing> closing)
     m_view->show(closing);
     m_stack->setCurrentWidget(m_visitPlace);
     m_visit->start(closing);
+}
+
+void ClosingsPage::makePacketOf(Id<Closing> closing)
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString file = QFileDialog::getSaveFileName(
+        this, tr("Where the packet goes"),
+        QDir(folder).filePath(packetFileName(session(), {closing})), tr("PDF (*.pdf)"));
+    if (!file.isEmpty())
+        makePacket(session(), {closing}, file);
 }
 
 Id<Closing> ClosingsPage::closingOf(RecordRef record) const

@@ -45,6 +45,7 @@ private:
     void showBoard();
     void showClosing(Id<Closing> closing);
     void startVisit(Id<Closing> closing);
+    void makePacketOf(Id<Closing> closing);
     /// The closing that a hold point, check, signature or visit belongs to.
     Id<Closing> closingOf(RecordRef record) const;
     void refresh();

@@ -2,21 +2,51 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/FileTasks.h"
 
+#include "core/base/Error.h"
+#include "core/exchange/DocumentWriter.h"
+#include "core/exchange/Import.h"
 #include "core/verify/Verification.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
 #include <QCoreApplication>
+#include <QFileInfo>
+#include <QGuiApplication>
 
 #include <memory>
+#include <stop_token>
 
 namespace lastrivet::ui::tasks {
 
 namespace {
 
-QString tr(const char *text, int count = -1)
+QString tr(const char *text)
 {
-    return QCoreApplication::translate("Tasks", text, nullptr, count);
+    return QCoreApplication::translate("Tasks", text);
+}
+
+void tellImport(Session &session, const exchange::ImportReport &report)
+{
+    QString words = tr("Imported: %1 new records, %2 known before, %3 files.")
+                        .arg(report.addedInAll())
+                        .arg(report.skipped)
+                        .arg(report.files_copied);
+    if (!report.files_missing.empty())
+        words += tr(" %1 files were not found; the first: %2.")
+                     .arg(report.files_missing.size())
+                     .arg(toQt(report.files_missing.front()));
+    session.say(words);
+}
+
+void tellErrors(Session &session, const exchange::InputErrors &errors, const QString &file)
+{
+    const QString name = QFileInfo(file).fileName();
+    const QString first = toQt(english(errors.front(), name.toStdString()));
+    session.complain(errors.size() == 1
+                         ? tr("Nothing was imported. %1").arg(first)
+                         : tr("Nothing was imported; %1 errors. The first: %2")
+                               .arg(errors.size())
+                               .arg(first));
 }
 
 void tellVerification(Session &session, const Verification &found)
@@ -38,14 +68,30 @@ void tellVerification(Session &session, const Verification &found)
 
 } // namespace
 
-void importInto(Session &session, const QString &)
+void importInto(Session &session, const QString &file)
 {
-    session.complain(tr("Nothing was imported."));
+    QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+    try {
+        const auto result = exchange::importDocument(session.project(), toPath(file));
+        if (result)
+            tellImport(session, *result);
+        else
+            tellErrors(session, result.reason(), file);
+    } catch (const Fault &fault) {
+        session.complain(tr("Nothing was imported. %1").arg(toQt(fault.what())));
+    }
+    QGuiApplication::restoreOverrideCursor();
 }
 
-void exportTo(Session &session, const QString &)
+void exportTo(Session &session, const QString &file)
 {
-    session.complain(tr("Nothing was exported."));
+    const auto records = session.records();
+    session.runLong(
+        tr("Exporting records"),
+        [records, file](Progress &) { exchange::writeDocumentFile(*records, toPath(file)); },
+        &session, [&session, file] {
+            session.say(tr("All records were written to %1.").arg(QFileInfo(file).fileName()));
+        });
 }
 
 void verify(Session &session)

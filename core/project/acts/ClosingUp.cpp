@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/ClosingUp.h"
 
+#include "core/profiles/HoldPoints.h"
 #include "core/project/acts/Signing.h"
 
 #include <algorithm>
@@ -52,21 +53,6 @@ template <class Word> bool meet(WordSet<Word> wanted, WordSet<Word> given)
     return false;
 }
 
-void addHoldPoints(Edit &edit, const Closing &closing, const Enclosed &enclosed)
-{
-    for (const auto &rule : edit.profile().hold_points) {
-        if (rule.scope != closing.scope || !meet(rule.component_kinds, enclosed.kinds))
-            continue;
-        HoldPoint point;
-        point.closing_id = closing.id;
-        point.kind = rule.kind;
-        point.signer_role = rule.signer_role;
-        point.required = rule.required;
-        point.source = rule.source;
-        edit.put(std::move(point));
-    }
-}
-
 void addChecks(Edit &edit, const Closing &closing,
                const std::vector<const Profile::Checklist *> &lists)
 {
@@ -75,7 +61,7 @@ void addChecks(Edit &edit, const Closing &closing,
             Check check;
             check.closing_id = closing.id;
             check.item = line.item;
-            check.source = line.source;
+            check.source = edit.profile().citation(line.source, line.mark, line.at);
             check.planned_on = edit.today();
             edit.put(std::move(check));
         }
@@ -140,8 +126,8 @@ Id<Closing> addClosing(Edit &edit, Closing closing,
     closing.id = edit.put(closing);
     if (closing.made_by == MadeBy::Factory)
         return closing.id;
-    if (closing.permanent)
-        addHoldPoints(edit, closing, enclosedBy(edit.records(), closing));
+    for (HoldPoint &point : holdPointsFor(closing, edit.records(), edit.profile()))
+        edit.put(std::move(point));
     addChecks(edit, closing, lists);
     return closing.id;
 }
