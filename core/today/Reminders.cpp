@@ -26,7 +26,8 @@ std::string titleOf(const Records &records, Id<Closing> id)
 void addOutOfReach(Rows &rows, const Records &records, const Answer &answer)
 {
     for (const auto &item : answer.out_of_reach) {
-        rows.push_back({AttentionKind::OutOfReach, item.record,
+        rows.push_back({AttentionKind::OutOfReach,
+                        item.record,
                         {"Open behind “{1}”, which is closed: {0}",
                          {nameOf(records, item.record), titleOf(records, item.closings.front())}}});
     }
@@ -43,15 +44,18 @@ void addClosedEarly(Rows &rows, const Records &records, const Answer &answer)
         const auto must = std::ranges::find(closing.blockers, Weight::Must, &Blocker::weight);
         const RecordRef ref{RecordType::Closing, closing.id.value()};
         if (record->made_by == MadeBy::EarlierBuilder)
-            rows.push_back({AttentionKind::ClosedEarly, ref,
+            rows.push_back({AttentionKind::ClosedEarly,
+                            ref,
                             {"{0} was closed before these records began; the inspector decides",
                              {record->title}}});
         else if (must == closing.blockers.end())
-            rows.push_back({AttentionKind::ClosedEarly, ref,
+            rows.push_back({AttentionKind::ClosedEarly,
+                            ref,
                             {"{0} was closed by the factory; its document is not on record",
                              {record->title}}});
         else
-            rows.push_back({AttentionKind::ClosedEarly, ref,
+            rows.push_back({AttentionKind::ClosedEarly,
+                            ref,
                             {"{0} was closed with gaps: {1}",
                              {record->title, english(sentence(*must, records))}}});
     }
@@ -64,10 +68,11 @@ void addOutdated(Rows &rows, const Records &records, const Answer &answer)
             continue;
         for (const auto &blocker : closing.blockers) {
             if (blocker.rule == Rule::OutdatedSignOff)
-                rows.push_back({AttentionKind::OutdatedSignature, blocker.record,
-                                {"{0}: {1}",
-                                 {titleOf(records, closing.id),
-                                  english(sentence(blocker, records))}}});
+                rows.push_back(
+                    {AttentionKind::OutdatedSignature,
+                     blocker.record,
+                     {"{0}: {1}",
+                      {titleOf(records, closing.id), english(sentence(blocker, records))}}});
         }
     }
 }
@@ -77,12 +82,14 @@ void addVisits(Rows &rows, const Records &records, Moment asOf)
     for (const Inspection *visit : acts::openRequests(records, asOf)) {
         const RecordRef ref{RecordType::Inspection, visit->id.value()};
         if (visit->planned_for)
-            rows.push_back({AttentionKind::Visit, ref,
+            rows.push_back({AttentionKind::Visit,
+                            ref,
                             {"A visit is planned for {0}", {visit->planned_for->text()}}});
         else
-            rows.push_back({AttentionKind::Visit, ref,
-                            {"A visit was asked for on {0}; no day is set yet",
-                             {visit->asked_on->text()}}});
+            rows.push_back(
+                {AttentionKind::Visit,
+                 ref,
+                 {"A visit was asked for on {0}; no day is set yet", {visit->asked_on->text()}}});
     }
 }
 
@@ -98,14 +105,16 @@ std::optional<std::int64_t> daysTo(Moment moment, Moment asOf)
 void addExpiring(Rows &rows, const Records &records, Moment asOf)
 {
     for (const MaterialLot &lot : records.material_lots) {
-        const auto days = lot.expires_on && !lot.withdrawn_on ? daysTo(*lot.expires_on, asOf)
-                                                              : std::nullopt;
+        const auto days =
+            lot.expires_on && !lot.withdrawn_on ? daysTo(*lot.expires_on, asOf) : std::nullopt;
         if (!days)
             continue;
         const RecordRef ref{RecordType::MaterialLot, lot.id.value()};
-        rows.push_back({AttentionKind::ExpiringMaterial, ref,
-                        {*days < 0 ? "{0}, lot {1}, expired on {2}" : "{0}, lot {1}, expires on {2}",
-                         {lot.name, lot.lot_number, lot.expires_on->text()}}});
+        rows.push_back(
+            {AttentionKind::ExpiringMaterial,
+             ref,
+             {*days < 0 ? "{0}, lot {1}, expired on {2}" : "{0}, lot {1}, expires on {2}",
+              {lot.name, lot.lot_number, lot.expires_on->text()}}});
     }
 }
 
@@ -116,13 +125,15 @@ void addCalibrations(Rows &rows, const Records &records, Moment asOf)
             continue;
         const RecordRef ref{RecordType::Tool, tool.id.value()};
         if (tool.calibrations.empty()) {
-            rows.push_back({AttentionKind::CalibrationDue, ref,
+            rows.push_back({AttentionKind::CalibrationDue,
+                            ref,
                             {"{0}: no calibration on record", {tool.name}}});
             continue;
         }
         const auto due = tool.calibrations.back().due_on;
         if (due && (due->day() - asOf.day()).count() <= reminderDays)
-            rows.push_back({AttentionKind::CalibrationDue, ref,
+            rows.push_back({AttentionKind::CalibrationDue,
+                            ref,
                             {after(asOf, *due) ? "{0}: calibration was due on {1}"
                                                : "{0}: calibration is due on {1}",
                              {tool.name, due->text()}}});
@@ -169,7 +180,8 @@ void addGaps(Rows &rows, const Records &records, const Answer &answer)
         if (first == answer.to_complete.end())
             continue;
         const auto count = std::ranges::count(answer.to_complete, Gap(i), &ToComplete::what);
-        rows.push_back({AttentionKind::ToComplete, first->record,
+        rows.push_back({AttentionKind::ToComplete,
+                        first->record,
                         {gapSentence(Gap(i), count == 1),
                          {std::to_string(count), nameOf(records, first->record)}}});
     }

@@ -19,9 +19,9 @@ public:
         ProjectFacts facts;
         facts.name = "Bench";
         facts.profile = profile;
-        m_project = Project::create(m_folder / "Bench.lastrivet", facts,
-                                    ProfileLibrary::standard().profile(profile),
-                                    {&m_clock, "Robin"});
+        m_project =
+            Project::create(m_folder / "Bench.lastrivet", facts,
+                            ProfileLibrary::standard().profile(profile), {&m_clock, "Robin"});
         change([this](Edit &edit) { fill(edit); });
     }
 

@@ -15,8 +15,8 @@ namespace {
 void settleSurroundings(const std::string &home)
 {
     qputenv("HOME", home.c_str());
-    for (const char *name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME",
-                             "XDG_RUNTIME_DIR"})
+    for (const char *name :
+         {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME", "XDG_RUNTIME_DIR"})
         qputenv(name, home.c_str());
     qputenv("TZ", "UTC");
     qputenv("LANG", "C.UTF-8");

@@ -46,8 +46,7 @@ std::vector<Id<Check>> CheckListModel::unticked(const std::vector<int> &except) 
     std::vector<Id<Check>> found;
     for (int row = 0; row < rowCount(); ++row) {
         const Check &line = check(row);
-        if (!line.done_on && !line.not_applicable &&
-            std::ranges::find(except, row) == except.end())
+        if (!line.done_on && !line.not_applicable && std::ranges::find(except, row) == except.end())
             found.push_back(line.id);
     }
     return found;

@@ -72,9 +72,8 @@ std::vector<int> CheckPanel::chosenRows() const
 
 void CheckPanel::updateWords()
 {
-    m_title->setText(tr("Inspector's list  %1 of %2")
-                         .arg(m_model->tickedCount())
-                         .arg(m_model->rowCount()));
+    m_title->setText(
+        tr("Inspector's list  %1 of %2").arg(m_model->tickedCount()).arg(m_model->rowCount()));
     const auto chosen = chosenRows().size();
     m_tickAll->setText(chosen == 0 ? tr("Tick all that are left")
                                    : tr("Tick all but the %1 chosen").arg(chosen));

@@ -173,7 +173,7 @@ void ClosingBoard::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);
     m_layout->setDirection(event->size().width() < singleColumnBelow ? QBoxLayout::TopToBottom
-                                                                : QBoxLayout::LeftToRight);
+                                                                     : QBoxLayout::LeftToRight);
 }
 
 } // namespace lastrivet::ui

@@ -5,23 +5,22 @@
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Signing.h"
 #include "ui/closings/CheckPanel.h"
-#include "ui/closings/ClosingWords.h"
 #include "ui/closings/CloseForm.h"
+#include "ui/closings/ClosingHead.h"
+#include "ui/closings/ClosingWords.h"
 #include "ui/closings/HoldPointPanel.h"
 #include "ui/closings/LedgerView.h"
 #include "ui/closings/ReasonForm.h"
 #include "ui/closings/SignOffForm.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/RecordNames.h"
 #include "ui/widgets/SheetBox.h"
-#include "ui/widgets/StateBadge.h"
 
 #include <QCheckBox>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QPushButton>
 #include <QResizeEvent>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -38,13 +37,7 @@ constexpr int stackedBelow = 820;
 ClosingView::ClosingView(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_title(new QLabel(this))
-    , m_place(new QLabel(this))
-    , m_badge(new StateBadge(session.theme(), this))
-    , m_close(new QPushButton(this))
-    , m_accept(new QPushButton(tr("Accepted afterwards"), this))
-    , m_visit(new QPushButton(tr("Visit"), this))
-    , m_packet(new QPushButton(tr("Make packet"), this))
+    , m_head(new ClosingHead(session, this))
     , m_onlyOpen(new QCheckBox(tr("Only what is not met"), this))
     , m_ledger(new LedgerView(session.theme(), this))
     , m_points(new HoldPointPanel(session, this))
@@ -70,7 +63,7 @@ void ClosingView::build()
     m_body->addWidget(buildSide(), 2);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(24, 12, 24, 8);
-    layout->addWidget(buildHead());
+    layout->addWidget(m_head);
     for (ActForm *form : {static_cast<ActForm *>(m_signOff), static_cast<ActForm *>(m_closeForm),
                           static_cast<ActForm *>(m_reason)}) {
         form->setMaximumWidth(720);
@@ -79,30 +72,6 @@ void ClosingView::build()
         layout->addWidget(form);
     }
     layout->addLayout(m_body, 1);
-}
-
-QWidget *ClosingView::buildHead()
-{
-    auto *head = new QWidget(this);
-    auto *back = new QPushButton(tr("All closings"), head);
-    back->setProperty("flat", true);
-    m_title->setFont(m_session.theme().font(2));
-    m_title->setWordWrap(true);
-    m_place->setForegroundRole(QPalette::PlaceholderText);
-    m_place->setWordWrap(true);
-    auto *actions = new QHBoxLayout;
-    actions->addWidget(m_badge, 1);
-    for (QPushButton *button : {m_packet, m_visit, m_accept, m_close})
-        actions->addWidget(button);
-    auto *layout = new QVBoxLayout(head);
-    layout->setContentsMargins(0, 0, 0, 8);
-    layout->setSpacing(Theme::space);
-    layout->addWidget(back, 0, Qt::AlignLeft);
-    layout->addWidget(m_title);
-    layout->addWidget(m_place);
-    layout->addLayout(actions);
-    connect(back, &QPushButton::clicked, this, &ClosingView::backWanted);
-    return head;
 }
 
 QWidget *ClosingView::buildSide()
@@ -140,13 +109,14 @@ void ClosingView::connectParts()
         startForm(*m_reason);
         m_reason->startWithdrawing(*m_session.records()->find(signature));
     });
-    connect(m_close, &QPushButton::clicked, this, &ClosingView::startClosing);
-    connect(m_accept, &QPushButton::clicked, this, [this] {
+    connect(m_head, &ClosingHead::backWanted, this, &ClosingView::backWanted);
+    connect(m_head, &ClosingHead::closeWanted, this, &ClosingView::startClosing);
+    connect(m_head, &ClosingHead::acceptWanted, this, [this] {
         startForm(*m_signOff);
         m_signOff->startLateAcceptance(*m_session.records()->find(m_closing));
     });
-    connect(m_visit, &QPushButton::clicked, this, [this] { Q_EMIT visitWanted(m_closing); });
-    connect(m_packet, &QPushButton::clicked, this, [this] { Q_EMIT packetWanted(m_closing); });
+    connect(m_head, &ClosingHead::visitWanted, this, [this] { Q_EMIT visitWanted(m_closing); });
+    connect(m_head, &ClosingHead::packetWanted, this, [this] { Q_EMIT packetWanted(m_closing); });
 }
 
 void ClosingView::show(Id<Closing> closing)
@@ -164,7 +134,7 @@ void ClosingView::refresh()
     const auto *answer = m_session.answer()->closing(m_closing);
     if (!closing || !answer)
         return;
-    refreshHead(*closing, *answer);
+    m_head->show(*closing, *answer);
     m_points->show(m_closing);
     m_checks->show(m_closing);
     m_history->setText(history(*closing));
@@ -173,34 +143,6 @@ void ClosingView::refresh()
     if (m_session.isAnswerCurrent())
         m_ledger->show(
             {records, &m_session.project().profile(), *answer, m_session.answer()->as_of});
-}
-
-void ClosingView::refreshHead(const Closing &closing, const readiness::ClosingAnswer &answer)
-{
-    const auto records = m_session.records();
-    m_title->setText(toQt(closing.title));
-    QStringList places;
-    for (const auto id : closing.encloses) {
-        if (const Component *part = records->find(id))
-            places << toQt(part->name);
-    }
-    const Component *part = records->find(closing.component_id);
-    const QString home = part ? toQt(part->name) : QString();
-    m_place->setText(closing.scope == ClosingScope::Aircraft
-                         ? tr("Before the final inspection and first flight: the whole aircraft")
-                     : places.isEmpty() || (places.size() == 1 && places.front() == home)
-                         ? home
-                         : tr("%1; hides %2").arg(home, places.join(QStringLiteral(", "))));
-    m_badge->show(answer);
-    const bool isClosed = acts::isClosed(closing, m_session.now());
-    const bool isAircraft = closing.scope == ClosingScope::Aircraft;
-    m_close->setText(isClosed ? tr("Record an opening") : tr("Record the closing"));
-    setPrimary(*m_close, answer.state == readiness::State::Clear);
-    m_close->setVisible(!isAircraft || answer.state == readiness::State::Clear || isClosed);
-    m_accept->setVisible(answer.state == readiness::State::ClosedEarly);
-    m_visit->setVisible(closing.made_by != MadeBy::Factory);
-    for (QPushButton *button : {m_close, m_accept, m_visit})
-        button->setEnabled(!m_session.isReadOnly());
 }
 
 QString ClosingView::history(const Closing &closing) const
@@ -214,7 +156,7 @@ QString ClosingView::history(const Closing &closing) const
         if (event.approximate)
             line = (isClosed ? tr("Closed about %1") : tr("Opened about %1")).arg(dateText(moment));
         if (event.by)
-            line += tr(" by %1").arg(signerName(*records, event.by));
+            line += tr(" by %1").arg(personName(*records, event.by));
         if (!event.reason.empty())
             line += QStringLiteral(": ") + toQt(event.reason);
         lines << line;
@@ -222,7 +164,7 @@ QString ClosingView::history(const Closing &closing) const
     for (const auto id : closing.late_acceptances) {
         if (const SignOff *late = records->findLive(id))
             lines << tr("Looked at afterwards on %1 by %2: %3")
-                         .arg(dateText(late->signed_on), signerName(*records, late->person_id),
+                         .arg(dateText(late->signed_on), personName(*records, late->person_id),
                               resultWords(late->result));
     }
     return lines.join(QLatin1Char('\n'));
@@ -236,9 +178,8 @@ void ClosingView::startForm(ActForm &form)
 
 void ClosingView::leaveForm()
 {
-    for (QWidget *form :
-         {static_cast<QWidget *>(m_signOff), static_cast<QWidget *>(m_closeForm),
-          static_cast<QWidget *>(m_reason)}) {
+    for (QWidget *form : {static_cast<QWidget *>(m_signOff), static_cast<QWidget *>(m_closeForm),
+                          static_cast<QWidget *>(m_reason)}) {
         if (form->isVisible() && isVisible())
             m_ledger->setFocus();
         form->hide();
@@ -281,8 +222,7 @@ void ClosingView::mend(Mend mend, RecordRef record)
 
 void ClosingView::attachSheet(Id<HoldPoint> point)
 {
-    const auto *signature =
-        acts::latestSignature(*m_session.records(), point, m_session.now());
+    const auto *signature = acts::latestSignature(*m_session.records(), point, m_session.now());
     if (!signature)
         return;
     const auto id = signature->id;
@@ -292,9 +232,8 @@ void ClosingView::attachSheet(Id<HoldPoint> point)
         return;
     const auto taken = sheet.takeIn();
     if (taken && *taken)
-        m_session.change(tr("Signed sheet added"), [&](Edit &edit) {
-            acts::attachSheet(edit, id, *taken);
-        });
+        m_session.change(tr("Signed sheet added"),
+                         [&](Edit &edit) { acts::attachSheet(edit, id, *taken); });
 }
 
 void ClosingView::markStepDone(Id<Step> step)

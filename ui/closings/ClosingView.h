@@ -10,18 +10,17 @@
 class QBoxLayout;
 class QCheckBox;
 class QLabel;
-class QPushButton;
 
 namespace lastrivet::ui {
 
 class ActForm;
 class CheckPanel;
 class CloseForm;
+class ClosingHead;
 class HoldPointPanel;
 class LedgerView;
 class ReasonForm;
 class SignOffForm;
-class StateBadge;
 
 /// One closing opened: every rule with what it looked at, its hold points, its list, its history,
 /// and what can be done now.
@@ -50,10 +49,8 @@ protected:
 
 private:
     void build();
-    QWidget *buildHead();
     QWidget *buildSide();
     void connectParts();
-    void refreshHead(const Closing &closing, const readiness::ClosingAnswer &answer);
     QString history(const Closing &closing) const;
     void mend(Mend mend, RecordRef record);
     void attachSheet(Id<HoldPoint> point);
@@ -63,13 +60,7 @@ private:
 
     Session &m_session;
     Id<Closing> m_closing;
-    QLabel *m_title;
-    QLabel *m_place;
-    StateBadge *m_badge;
-    QPushButton *m_close;
-    QPushButton *m_accept;
-    QPushButton *m_visit;
-    QPushButton *m_packet;
+    ClosingHead *m_head;
     QCheckBox *m_onlyOpen;
     LedgerView *m_ledger;
     HoldPointPanel *m_points;

@@ -88,12 +88,6 @@ QString holdPointName(const Records &records, const HoldPoint &point)
         .arg(closing ? toQt(closing->title) : QString(), holdPointWords(point.kind));
 }
 
-QString signerName(const Records &records, Id<Person> id)
-{
-    const Person *person = records.find(id);
-    return person ? toQt(person->name) : QString();
-}
-
 void offerResults(QComboBox &box)
 {
     for (std::size_t i = 0; i < results.size(); ++i)

@@ -17,7 +17,6 @@ QString seenWords(Seen seen);
 QString inspectionWords(InspectionKind kind);
 /// "pre-cover inspection of Left wing, upper skin".
 QString holdPointName(const Records &records, const HoldPoint &point);
-QString signerName(const Records &records, Id<Person> id);
 
 /// The results of a signature, as choices.
 void offerResults(QComboBox &box);

@@ -50,7 +50,8 @@ ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
     connect(m_view, &ClosingView::visitWanted, this, &ClosingsPage::startVisit);
     connect(m_view, &ClosingView::packetWanted, this, &ClosingsPage::makePacketOf);
     connect(m_new, &NewClosingForm::made, this, [this](Id<Closing> made) { m_pending = made; });
-    connect(m_new, &ActForm::left, this, [this] { m_pending ? showClosing(m_pending) : showBoard(); });
+    connect(m_new, &ActForm::left, this,
+            [this] { m_pending ? showClosing(m_pending) : showBoard(); });
     connect(m_visit, &ActForm::left, this,
             [this] { m_view->shown() ? showClosing(m_view->shown()) : showBoard(); });
     refresh();
@@ -189,9 +190,8 @@ QWidget *ClosingsPage::firstFocus()
 
 void ClosingsPage::refresh()
 {
-    m_boardOrEmpty->setCurrentWidget(session().records()->closings.isEmpty()
-                                         ? static_cast<QWidget *>(m_empty)
-                                         : m_board);
+    m_boardOrEmpty->setCurrentWidget(
+        session().records()->closings.isEmpty() ? static_cast<QWidget *>(m_empty) : m_board);
     m_add->setEnabled(!session().isReadOnly());
     m_ask->setEnabled(!session().isReadOnly());
     m_view->refresh();

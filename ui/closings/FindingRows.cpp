@@ -43,8 +43,8 @@ void FindingRows::addRow()
     row.part->setMinimumContentsLength(12);
     row.title->setPlaceholderText(tr("what was found"));
     for (std::size_t i = 0; i < Words<Severity>::list.size(); ++i)
-        row.severity->addItem(
-            m_session.theme().icon(severityIcon(Severity(i))), severityWord(Severity(i)));
+        row.severity->addItem(m_session.theme().icon(severityIcon(Severity(i))),
+                              severityWord(Severity(i)));
     row.severity->setCurrentIndex(int(Severity::Workmanship));
     row.part->setAccessibleName(tr("Part of finding %1").arg(number));
     row.title->setAccessibleName(tr("Finding %1").arg(number));

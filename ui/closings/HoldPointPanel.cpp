@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/RecordNames.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -52,8 +53,7 @@ void HoldPointPanel::show(Id<Closing> closing)
 
 void HoldPointPanel::addPoint(const HoldPoint &point)
 {
-    const auto *signature =
-        acts::latestSignature(*m_session.records(), point.id, m_session.now());
+    const auto *signature = acts::latestSignature(*m_session.records(), point.id, m_session.now());
     auto *words = new QLabel(this);
     words->setWordWrap(true);
     words->setTextFormat(Qt::PlainText);
@@ -97,14 +97,14 @@ QString HoldPointPanel::standing(const HoldPoint &point, const SignOff *signatur
     const auto records = m_session.records();
     if (point.waived_on)
         return tr("waived on %1 by %2: %3")
-            .arg(dateText(*point.waived_on), signerName(*records, point.waived_by),
+            .arg(dateText(*point.waived_on), personName(*records, point.waived_by),
                  toQt(point.waived_why));
     if (!signature)
         return tr("not signed");
-    QString words = tr("%1 on %2 by %3, %4")
-                        .arg(resultWords(signature->result), dateText(*signature->signed_on),
-                             signerName(*records, signature->person_id),
-                             seenWords(signature->seen));
+    QString words =
+        tr("%1 on %2 by %3, %4")
+            .arg(resultWords(signature->result), dateText(*signature->signed_on),
+                 personName(*records, signature->person_id), seenWords(signature->seen));
     if (!signature->remarks.empty())
         words += QStringLiteral(". ") + toQt(signature->remarks);
     if (!signature->scan_id && point.signer_role != SignerRole::Builder)

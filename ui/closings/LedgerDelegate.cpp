@@ -29,8 +29,8 @@ void paintOutcome(QPainter &painter, const QRectF &place, Outcome outcome, const
     const QPointF middle = place.center();
     if (outcome == Outcome::Met) {
         painter.setPen(QPen(colours.clear, 2));
-        painter.drawPolyline(QPolygonF{middle + QPointF(-5, 0), middle + QPointF(-1, 4),
-                                       middle + QPointF(6, -5)});
+        painter.drawPolyline(
+            QPolygonF{middle + QPointF(-5, 0), middle + QPointF(-1, 4), middle + QPointF(6, -5)});
     } else if (outcome == Outcome::NothingOnRecord) {
         painter.setPen(QPen(colours.notBegun, 2));
         painter.drawLine(middle + QPointF(-4, 0), middle + QPointF(4, 0));
@@ -103,9 +103,9 @@ void LedgerDelegate::paintRule(QPainter &painter, const QRect &place,
     const int rightWidth = metrics.horizontalAdvance(right) + 16;
     painter.drawText(text, Qt::AlignRight | Qt::AlignVCenter, right);
     const QRect left = text.adjusted(0, 0, -rightWidth, 0);
-    painter.drawText(left, Qt::AlignLeft | Qt::AlignVCenter,
-                     metrics.elidedText(inWords(readiness::demandOf(line.rule)), Qt::ElideRight,
-                                        left.width()));
+    painter.drawText(
+        left, Qt::AlignLeft | Qt::AlignVCenter,
+        metrics.elidedText(inWords(readiness::demandOf(line.rule)), Qt::ElideRight, left.width()));
 }
 
 void LedgerDelegate::paintBlocker(QPainter &painter, const QRect &place,
@@ -124,9 +124,9 @@ void LedgerDelegate::paintBlocker(QPainter &painter, const QRect &place,
                      metrics.elidedText(m_model.sentence(blocker), Qt::ElideRight, first.width()));
     const QRect second = first.translated(0, metrics.height() + 1);
     painter.setPen(colours.quietText);
-    painter.drawText(second, Qt::AlignLeft | Qt::AlignVCenter,
-                     metrics.elidedText(m_model.clearedBy(blocker), Qt::ElideRight,
-                                        second.width()));
+    painter.drawText(
+        second, Qt::AlignLeft | Qt::AlignVCenter,
+        metrics.elidedText(m_model.clearedBy(blocker), Qt::ElideRight, second.width()));
     if (!button.isEmpty())
         RowDelegate::paintButton(painter, button, action, colours);
 }

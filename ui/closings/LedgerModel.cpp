@@ -12,8 +12,8 @@ using namespace readiness;
 void LedgerModel::show(Source source)
 {
     auto lines = ledger(source.answer, *source.records, source.as_of);
-    const bool isSame = m_source && m_source->answer.id == source.answer.id &&
-                        m_lines.size() == lines.size();
+    const bool isSame =
+        m_source && m_source->answer.id == source.answer.id && m_lines.size() == lines.size();
     m_source = std::move(source);
     if (!isSame) {
         beginResetModel();

@@ -34,9 +34,9 @@ std::vector<const Component *> childrenOf(const Records &records, Id<Component> 
 
 QString indented(const Component &part, int depth)
 {
-    const QString name = part.code.empty() ? toQt(part.name)
-                                           : QStringLiteral("%1  %2").arg(toQt(part.code),
-                                                                          toQt(part.name));
+    const QString name = part.code.empty()
+                             ? toQt(part.name)
+                             : QStringLiteral("%1  %2").arg(toQt(part.code), toQt(part.name));
     return QString(3 * depth, QLatin1Char(' ')) + name;
 }
 
@@ -59,9 +59,11 @@ NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
     , m_method(new QLineEdit(this))
     , m_madeBy(new QComboBox(this))
     , m_permanent(new QCheckBox(tr("opening it again would mean drilling, cutting, or breaking "
-                                   "glue or fabric"), this))
+                                   "glue or fabric"),
+                                this))
     , m_aircraft(new QCheckBox(tr("this is the end of the whole aircraft, before the final "
-                                  "inspection and first flight"), this))
+                                  "inspection and first flight"),
+                               this))
     , m_lists(new QListWidget(this))
 {
     setTitle(tr("A closing is the act after which a region can no longer be seen or reached."));

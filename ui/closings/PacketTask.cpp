@@ -64,9 +64,9 @@ struct Job {
         const auto picture = [this](const packet::Photo &photo) {
             return cache.copy(*records->find(photo.id), evidence::PictureSize::Large);
         };
-        const auto done = print::printPacket(
-            packet, imprint, picture, choicesHere(), place,
-            [&progress](int percent) { return progress.report(percent, 100); });
+        const auto done =
+            print::printPacket(packet, imprint, picture, choicesHere(), place,
+                               [&progress](int percent) { return progress.report(percent, 100); });
         if (done)
             printed = *done;
     }
@@ -98,9 +98,13 @@ void makePacket(Session &session, const IdSet<Closing> &closings, const QString 
     try {
         const auto hash = session.isReadOnly() ? session.project().journalHash()
                                                : session.project().notePrinted(toStd(title));
-        job = std::make_shared<Job>(Job{session.records(), session.answer(),
-                                        session.project().profile(), closings,
-                                        {hash, session.now()}, cacheFor(session), toPath(file)});
+        job = std::make_shared<Job>(Job{session.records(),
+                                        session.answer(),
+                                        session.project().profile(),
+                                        closings,
+                                        {hash, session.now()},
+                                        cacheFor(session),
+                                        toPath(file)});
     } catch (const Fault &fault) {
         session.complain(toQt(fault.what()));
         return;

@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/PersonBox.h"
+#include "ui/widgets/RecordNames.h"
 
 #include <QLineEdit>
 
@@ -39,7 +40,7 @@ void ReasonForm::startWithdrawing(const SignOff &signature)
     m_point = {};
     m_by->offer(*records, SignerRole::Builder, records->project.builder_id);
     start(tr("The signature of %1 on %2 is wrong and counts no more. It stays in the journal.")
-              .arg(signerName(*records, signature.person_id), dateText(signature.signed_on)),
+              .arg(personName(*records, signature.person_id), dateText(signature.signed_on)),
           tr("Withdraw it"), false);
 }
 

@@ -104,9 +104,9 @@ bool SignOffForm::perform()
         return false;
     const auto records = m_session.records();
     const HoldPoint *point = records->find(m_point);
-    const QString label = point ? tr("%1 signed").arg(holdPointName(*records, *point))
-                                : tr("%1 accepted afterwards")
-                                      .arg(toQt(records->find(m_late)->title));
+    const QString label =
+        point ? tr("%1 signed").arg(holdPointName(*records, *point))
+              : tr("%1 accepted afterwards").arg(toQt(records->find(m_late)->title));
     return m_session.change(label, [&](Edit &edit) {
         const SignOff signature = typed(m_person->personIn(edit), *sheet);
         if (point)

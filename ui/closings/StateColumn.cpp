@@ -18,9 +18,8 @@ StateColumn::StateColumn(const Theme &theme, std::optional<readiness::State> sta
     , m_state(state)
     , m_mark(new QLabel(this))
     , m_words(new QLabel(this))
-    , m_list(new RowListView(theme,
-                             stateWords(state.value_or(readiness::State::Hold), state.has_value()),
-                             this))
+    , m_list(new RowListView(
+          theme, stateWords(state.value_or(readiness::State::Hold), state.has_value()), this))
 {
     m_words->setWordWrap(true);
     m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -53,9 +52,8 @@ void StateColumn::setTheme()
 void StateColumn::setRows(std::vector<ListRow> rows)
 {
     const auto state = m_state.value_or(readiness::State::Hold);
-    m_words->setText(QStringLiteral("%1  %2")
-                         .arg(stateWords(state, m_state.has_value()))
-                         .arg(rows.size()));
+    m_words->setText(
+        QStringLiteral("%1  %2").arg(stateWords(state, m_state.has_value())).arg(rows.size()));
     m_list->setRows(std::move(rows));
     setVisible(count() > 0);
 }

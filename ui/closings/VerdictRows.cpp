@@ -22,11 +22,12 @@ namespace {
 bool isWanted(const readiness::Answer &answer, const HoldPoint &point)
 {
     const auto *closing = answer.closing(point.closing_id);
-    return closing && std::ranges::any_of(closing->blockers, [&](const readiness::Blocker &blocker) {
-        return blocker.record == RecordRef{RecordType::HoldPoint, point.id.value()} &&
-               (blocker.rule == readiness::Rule::UnsignedHoldPoint ||
-                blocker.rule == readiness::Rule::OutdatedSignOff);
-    });
+    return closing &&
+           std::ranges::any_of(closing->blockers, [&](const readiness::Blocker &blocker) {
+               return blocker.record == RecordRef{RecordType::HoldPoint, point.id.value()} &&
+                      (blocker.rule == readiness::Rule::UnsignedHoldPoint ||
+                       blocker.rule == readiness::Rule::OutdatedSignOff);
+           });
 }
 
 bool isOpen(const readiness::ClosingAnswer *answer)

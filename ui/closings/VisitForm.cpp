@@ -172,9 +172,9 @@ bool VisitForm::performHolding()
     if (!sheet)
         return false;
     const auto findings = m_findings->findings();
-    const QString label = findings.empty()
-                              ? tr("Visit recorded")
-                              : tr("Visit recorded with %n findings", nullptr, int(findings.size()));
+    const QString label =
+        findings.empty() ? tr("Visit recorded")
+                         : tr("Visit recorded with %n findings", nullptr, int(findings.size()));
     return m_session.change(label, [&](Edit &edit) {
         acts::HeldInspection held{m_asked, m_verdicts->kind(), *m_day->moment(), {}, {}};
         held.inspector_id = m_inspector->personIn(edit);

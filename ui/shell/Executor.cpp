@@ -15,18 +15,18 @@ ThreadExecutor::~ThreadExecutor()
 
 void ThreadExecutor::run(QObject *context, std::function<void()> work, std::function<void()> done)
 {
-    m_pool.start([work = std::move(work), done = std::move(done),
-                  context = QPointer<QObject>(context)] {
-        work();
-        // The pointer is looked at in the window's thread only, where the context dies.
-        QMetaObject::invokeMethod(
-            QCoreApplication::instance(),
-            [done, context] {
-                if (context)
-                    done();
-            },
-            Qt::QueuedConnection);
-    });
+    m_pool.start(
+        [work = std::move(work), done = std::move(done), context = QPointer<QObject>(context)] {
+            work();
+            // The pointer is looked at in the window's thread only, where the context dies.
+            QMetaObject::invokeMethod(
+                QCoreApplication::instance(),
+                [done, context] {
+                    if (context)
+                        done();
+                },
+                Qt::QueuedConnection);
+        });
 }
 
 void InlineExecutor::run(QObject *, std::function<void()> work, std::function<void()> done)

@@ -42,11 +42,10 @@ void tellErrors(Session &session, const exchange::InputErrors &errors, const QSt
 {
     const QString name = QFileInfo(file).fileName();
     const QString first = toQt(english(errors.front(), name.toStdString()));
-    session.complain(errors.size() == 1
-                         ? tr("Nothing was imported. %1").arg(first)
-                         : tr("Nothing was imported; %1 errors. The first: %2")
-                               .arg(errors.size())
-                               .arg(first));
+    session.complain(
+        errors.size() == 1
+            ? tr("Nothing was imported. %1").arg(first)
+            : tr("Nothing was imported; %1 errors. The first: %2").arg(errors.size()).arg(first));
 }
 
 void tellVerification(Session &session, const Verification &found)
@@ -59,11 +58,10 @@ void tellVerification(Session &session, const Verification &found)
         return;
     }
     const QString first = toQt(found.findings.front().text);
-    session.complain(found.findings.size() == 1
-                         ? tr("Verified, 1 fault found: %1").arg(first)
-                         : tr("Verified, %1 faults found; the first: %2")
-                               .arg(found.findings.size())
-                               .arg(first));
+    session.complain(
+        found.findings.size() == 1
+            ? tr("Verified, 1 fault found: %1").arg(first)
+            : tr("Verified, %1 faults found; the first: %2").arg(found.findings.size()).arg(first));
 }
 
 } // namespace
@@ -89,7 +87,8 @@ void exportTo(Session &session, const QString &file)
     session.runLong(
         tr("Exporting records"),
         [records, file](Progress &) { exchange::writeDocumentFile(*records, toPath(file)); },
-        &session, [&session, file] {
+        &session,
+        [&session, file] {
             session.say(tr("All records were written to %1.").arg(QFileInfo(file).fileName()));
         });
 }

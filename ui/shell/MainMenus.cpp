@@ -39,11 +39,15 @@ QAction *MainWindow::add(QMenu &menu, const QString &words, const QKeySequence &
 void MainWindow::buildFileMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&File"));
-    add(menu, tr("&New project"), {}, [this] {
-        closeProject();
-        m_start->startNew();
-    }, false);
-    add(menu, tr("&Open a project folder…"), QKeySequence::Open, [this] { browse(); }, false);
+    add(
+        menu, tr("&New project"), {},
+        [this] {
+            closeProject();
+            m_start->startNew();
+        },
+        false);
+    add(
+        menu, tr("&Open a project folder…"), QKeySequence::Open, [this] { browse(); }, false);
     m_recentMenu = menu.addMenu(tr("Open &again"));
     connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     menu.addSeparator();
@@ -52,7 +56,8 @@ void MainWindow::buildFileMenu()
     add(menu, tr("&Verify records and files"), {}, [this] { verifyProject(); });
     menu.addSeparator();
     add(menu, tr("&Close the project"), QKeySequence::Close, [this] { closeProject(); });
-    add(menu, tr("&Quit"), QKeySequence::Quit, [this] { close(); }, false);
+    add(
+        menu, tr("&Quit"), QKeySequence::Quit, [this] { close(); }, false);
 }
 
 void MainWindow::buildEditMenu()
@@ -83,8 +88,7 @@ void MainWindow::buildGoMenu()
 void MainWindow::buildViewMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&View"));
-    m_surroundings.theme.choose(
-        Theme::Choice(m_surroundings.settings.value(themeKey).toInt()));
+    m_surroundings.theme.choose(Theme::Choice(m_surroundings.settings.value(themeKey).toInt()));
     auto *group = new QActionGroup(this);
     addThemeChoice(menu, tr("As the &system"), Theme::Choice::System);
     addThemeChoice(menu, tr("&Light"), Theme::Choice::Light);
@@ -92,17 +96,20 @@ void MainWindow::buildViewMenu()
     for (QAction *action : menu.actions())
         group->addAction(action);
     menu.addSeparator();
-    add(menu, tr("&Full screen"), Qt::CTRL | Qt::Key_F11, [this] {
-        setWindowState(windowState() ^ Qt::WindowFullScreen);
-    }, false);
+    add(
+        menu, tr("&Full screen"), Qt::CTRL | Qt::Key_F11,
+        [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); }, false);
 }
 
 void MainWindow::addThemeChoice(QMenu &menu, const QString &words, Theme::Choice choice)
 {
-    auto *action = add(menu, words, {}, [this, choice] {
-        m_surroundings.theme.choose(choice);
-        m_surroundings.settings.setValue(themeKey, int(choice));
-    }, false);
+    auto *action = add(
+        menu, words, {},
+        [this, choice] {
+            m_surroundings.theme.choose(choice);
+            m_surroundings.settings.setValue(themeKey, int(choice));
+        },
+        false);
     action->setCheckable(true);
     action->setChecked(m_surroundings.theme.choice() == choice);
 }
@@ -110,7 +117,9 @@ void MainWindow::addThemeChoice(QMenu &menu, const QString &words, Theme::Choice
 void MainWindow::buildHelpMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&Help"));
-    add(menu, tr("&Keys"), QKeySequence::HelpContents, [this] { m_sheet->open(m_commands); }, false);
+    add(
+        menu, tr("&Keys"), QKeySequence::HelpContents, [this] { m_sheet->open(m_commands); },
+        false);
 }
 
 void MainWindow::fillRecent()

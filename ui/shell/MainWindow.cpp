@@ -79,9 +79,9 @@ bool MainWindow::openFolder(const QString &folder)
 {
     std::unique_ptr<Session> session;
     try {
-        session = std::make_unique<Session>(
-            Project::open(toPath(folder), {&m_surroundings.clock, {}}), m_surroundings.executor,
-            m_surroundings.theme);
+        session =
+            std::make_unique<Session>(Project::open(toPath(folder), {&m_surroundings.clock, {}}),
+                                      m_surroundings.executor, m_surroundings.theme);
     } catch (const Fault &fault) {
         closeProject();
         m_start->complain(toQt(fault.what()));
@@ -153,8 +153,8 @@ void MainWindow::importFile()
 
 void MainWindow::exportFile()
 {
-    const QString file = QFileDialog::getSaveFileName(this, tr("Export records"), {},
-                                                      tr("Records (*.json)"));
+    const QString file =
+        QFileDialog::getSaveFileName(this, tr("Export records"), {}, tr("Records (*.json)"));
     if (!file.isEmpty())
         tasks::exportTo(m_view->session(), file);
 }

@@ -22,8 +22,7 @@ QString asFileName(const QString &name)
 {
     QString file;
     for (const QChar letter : name.trimmed())
-        file += letter.isLetterOrNumber() || letter == QLatin1Char('-') ? letter
-                                                                        : QLatin1Char('-');
+        file += letter.isLetterOrNumber() || letter == QLatin1Char('-') ? letter : QLatin1Char('-');
     return file;
 }
 
@@ -77,8 +76,8 @@ void NewProjectForm::setPlace(const QString &folder)
 
 QString NewProjectForm::folder() const
 {
-    return QDir(m_place->text()).filePath(asFileName(m_name->text()) +
-                                          QStringLiteral(".lastrivet"));
+    return QDir(m_place->text())
+        .filePath(asFileName(m_name->text()) + QStringLiteral(".lastrivet"));
 }
 
 ProjectFacts NewProjectForm::typed() const
@@ -107,8 +106,7 @@ bool NewProjectForm::perform()
         const ProjectFacts facts = typed();
         QDir().mkpath(m_place->text());
         const auto profile = ProfileLibrary::standard().profile(facts.profile);
-        const auto project =
-            Project::create(toPath(folder()), facts, profile, {&m_clock, builder});
+        const auto project = Project::create(toPath(folder()), facts, profile, {&m_clock, builder});
         const auto result = project->change("Builder of the project", [&](Edit &edit) {
             Person person;
             person.name = builder;

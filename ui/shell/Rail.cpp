@@ -28,7 +28,8 @@ Rail::Rail(const Theme &theme, QWidget *parent)
     }
     layout->addStretch(1);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
-    connect(m_buttons, &QButtonGroup::idClicked, this, [this](int id) { Q_EMIT chosen(PageId(id)); });
+    connect(m_buttons, &QButtonGroup::idClicked, this,
+            [this](int id) { Q_EMIT chosen(PageId(id)); });
 }
 
 void Rail::choose(PageId page)

@@ -20,8 +20,7 @@ Session::Session(std::unique_ptr<Project> project, Executor &executor, Theme &th
           readiness::readiness(*m_records, m_project->profile(), m_project->today())))
     , m_answered(m_records)
 {
-    m_subscription =
-        m_project->subscribe([this](const ChangeNotice &notice) { receive(notice); });
+    m_subscription = m_project->subscribe([this](const ChangeNotice &notice) { receive(notice); });
 }
 
 Session::~Session()

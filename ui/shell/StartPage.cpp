@@ -42,13 +42,15 @@ StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
     auto *demoLayout = new QVBoxLayout(m_demoPlace);
     demoLayout->setContentsMargins(0, 0, 0, 0);
     demoLayout->addWidget(sentence(tr("An invented aeroplane, two and a half years in, to look "
-                                      "around and try everything."), m_demoPlace));
+                                      "around and try everything."),
+                                   m_demoPlace));
     demoLayout->addWidget(demo, 0, Qt::AlignLeft);
     auto *left = new QVBoxLayout;
     left->setSpacing(12);
     left->addWidget(title);
     left->addWidget(sentence(tr("What was built, what was found, what must stay open, and who "
-                                "signed: the records of one aircraft, in one folder."), this));
+                                "signed: the records of one aircraft, in one folder."),
+                             this));
     left->addWidget(m_complaint);
     left->addLayout(m_recent);
     left->addWidget(open, 0, Qt::AlignLeft);

@@ -55,7 +55,9 @@ void TodayPage::build()
     m_empty->setSentence(tr("Here stands each evening what must stay open and what can be worked "
                             "on. It begins with a part and the closing that will hide it."));
     m_empty->setAction(tr("Make the first closing"));
-    connect(m_empty, &EmptyPlace::acted, this, [this] { session().goTo({RecordType::Closing, 0}); });
+    connect(m_empty, &EmptyPlace::acted, this, [this] {
+        session().goTo({RecordType::Closing, 0});
+    });
     auto *columns = new QBoxLayout(QBoxLayout::LeftToRight, m_body);
     columns->setContentsMargins(24, 4, 24, 16);
     columns->setSpacing(32);
@@ -126,9 +128,9 @@ void TodayPage::fill()
 
 void TodayPage::fillHours(const today::Hours &hours)
 {
-    m_hours->setText(tr("Hours\n%1  this week\n%2  this month\n%3  in all")
-                         .arg(hoursText(hours.this_week), hoursText(hours.this_month),
-                              hoursText(hours.in_all)));
+    m_hours->setText(
+        tr("Hours\n%1  this week\n%2  this month\n%3  in all")
+            .arg(hoursText(hours.this_week), hoursText(hours.this_month), hoursText(hours.in_all)));
     const auto timer = session().timer();
     m_timer->setVisible(timer.has_value());
     if (timer)

@@ -5,6 +5,7 @@
 #include "core/readiness/Sentences.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/Marks.h"
+#include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -16,12 +17,6 @@ namespace {
 QString tr(const char *text, int count = -1)
 {
     return QCoreApplication::translate("TodayRows", text, nullptr, count);
-}
-
-QString partName(const Records &records, Id<Component> id)
-{
-    const Component *part = records.find(id);
-    return part ? toQt(part->name) : QString();
 }
 
 QString closingTitle(const Records &records, Id<Closing> id)
@@ -76,7 +71,8 @@ std::vector<ListRow> staysOpenRows(const today::Today &page, const Records &reco
 {
     std::vector<ListRow> rows;
     for (const auto &open : page.stays_open) {
-        ListRow row{{RecordType::Closing, open.closing.value()}, closingTitle(records, open.closing)};
+        ListRow row{{RecordType::Closing, open.closing.value()},
+                    closingTitle(records, open.closing)};
         row.detail = inWords(readiness::sentence(open.nearest, records));
         if (open.more > 0)
             row.figure = tr("and %1 more").arg(open.more);

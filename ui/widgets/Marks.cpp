@@ -16,8 +16,7 @@ namespace lastrivet::ui {
 
 QString stateIcon(readiness::State state, bool begun)
 {
-    return QStringLiteral("states/") +
-           (begun ? toQt(word(state)) : QStringLiteral("not_begun"));
+    return QStringLiteral("states/") + (begun ? toQt(word(state)) : QStringLiteral("not_begun"));
 }
 
 QString stateWords(readiness::State state, bool begun, bool waitsForAdviser)

@@ -79,8 +79,7 @@ void RowDelegate::paintButton(QPainter &painter, const QRect &place, const QStri
     painter.setBrush(Qt::NoBrush);
 }
 
-QRect RowDelegate::actionPlace(const QRect &row, const QFontMetrics &metrics,
-                               const QString &action)
+QRect RowDelegate::actionPlace(const QRect &row, const QFontMetrics &metrics, const QString &action)
 {
     if (action.isEmpty())
         return {};
@@ -97,7 +96,8 @@ int RowDelegate::titleHeight(const QStyleOptionViewItem &option, const ListRow &
         return line;
     const int left = hasMark(row) ? leftOfWords : side;
     const QRect place(0, 0, view->viewport()->width() - left - side, line);
-    const int wrapped = option.fontMetrics.boundingRect(place, Qt::TextWordWrap, row.title).height();
+    const int wrapped =
+        option.fontMetrics.boundingRect(place, Qt::TextWordWrap, row.title).height();
     return std::min(wrapped, m_titleLines * line);
 }
 

@@ -26,8 +26,8 @@ void RowListModel::setRows(std::vector<ListRow> rows)
     }
     for (int i = 0; i < int(rows.size()); ++i) {
         const auto place = m_rows.begin() + i;
-        const auto old = std::ranges::find(place, m_rows.end(), rows[std::size_t(i)].record,
-                                           &ListRow::record);
+        const auto old =
+            std::ranges::find(place, m_rows.end(), rows[std::size_t(i)].record, &ListRow::record);
         const int from = int(old - m_rows.begin());
         if (old == m_rows.end()) {
             beginInsertRows({}, i, i);
@@ -59,8 +59,8 @@ QVariant RowListModel::data(const QModelIndex &index, int role) const
         return shown.detail.isEmpty() ? shown.title
                                       : shown.title + QLatin1Char('\n') + shown.detail;
     if (role == Qt::AccessibleTextRole)
-        return QStringList{shown.title, shown.detail, shown.figure, shown.action}
-            .join(QLatin1String(", "));
+        return QStringList{shown.title, shown.detail, shown.figure, shown.action}.join(
+            QLatin1String(", "));
     return {};
 }
 

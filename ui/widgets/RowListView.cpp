@@ -80,8 +80,7 @@ void RowListView::mouseReleaseEvent(QMouseEvent *event)
     if (event->button() != Qt::LeftButton || !index.isValid())
         return;
     const ListRow row = m_model->row(index.row());
-    const QRect button =
-        RowDelegate::actionPlace(visualRect(index), fontMetrics(), row.action);
+    const QRect button = RowDelegate::actionPlace(visualRect(index), fontMetrics(), row.action);
     if (button.contains(event->pos()))
         Q_EMIT acted(row.record);
     else

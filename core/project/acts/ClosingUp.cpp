@@ -102,9 +102,8 @@ Id<SignOff> acceptLate(Edit &edit, Id<Closing> id, SignOff acceptance)
     return signature;
 }
 
-std::vector<const Profile::Checklist *> fittingChecklists(const Records &records,
-                                                          const Profile &profile,
-                                                          const Closing &closing)
+std::vector<const Profile::Checklist *>
+fittingChecklists(const Records &records, const Profile &profile, const Closing &closing)
 {
     const Enclosed enclosed = enclosedBy(records, closing);
     std::vector<const Profile::Checklist *> lists;

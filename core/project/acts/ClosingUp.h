@@ -26,9 +26,8 @@ void reopen(Edit &edit, Id<Closing> id, const Act &act);
 Id<SignOff> acceptLate(Edit &edit, Id<Closing> id, SignOff acceptance);
 
 /// The inspector's lists of the profile that fit what a closing encloses, in the profile's order.
-std::vector<const Profile::Checklist *> fittingChecklists(const Records &records,
-                                                          const Profile &profile,
-                                                          const Closing &closing);
+std::vector<const Profile::Checklist *>
+fittingChecklists(const Records &records, const Profile &profile, const Closing &closing);
 /// Adds a closing with the hold points that the profile asks for and the lines of these lists. A
 /// region that encloses nothing by name encloses its own part.
 Id<Closing> addClosing(Edit &edit, Closing closing,

@@ -94,8 +94,8 @@ Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding)
     squawk.inspection_id = id;
     squawk.finding_number = finding.number;
     // An adviser's finding may be cleared by an adviser; anybody else's wants an inspector.
-    const bool isAdvisers = finder && finder->roles.contains(Role::Adviser) &&
-                            !finder->roles.contains(Role::Inspector);
+    const bool isAdvisers =
+        finder && finder->roles.contains(Role::Adviser) && !finder->roles.contains(Role::Inspector);
     squawk.verify_by = isAdvisers ? SignerRole::Adviser : SignerRole::Inspector;
     return edit.put(std::move(squawk));
 }

@@ -37,8 +37,7 @@ struct Bench : test::ActBench {
     }
     Today page()
     {
-        const auto answer =
-            readiness::readiness(*records(), (**this).profile(), (**this).today());
+        const auto answer = readiness::readiness(*records(), (**this).profile(), (**this).today());
         return today(*records(), answer);
     }
     bool hasAttention(AttentionKind kind)

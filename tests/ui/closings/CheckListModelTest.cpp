@@ -28,9 +28,8 @@ TEST_CASE("Ticking a line asks for it, and the list shows it once it is on recor
     CHECK(model.tickedCount() == 0);
 
     QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
-    session->change(QStringLiteral("Ticked"), [&](Edit &edit) {
-        acts::tick(edit, {asked}, workshop.builder, edit.today());
-    });
+    session->change(QStringLiteral("Ticked"),
+                    [&](Edit &edit) { acts::tick(edit, {asked}, workshop.builder, edit.today()); });
     model.show(session->records(), workshop.wingClosing);
     CHECK(changed.count() == 1);
     CHECK(model.tickedCount() == 1);

@@ -89,8 +89,8 @@ TEST_CASE("A signature is recorded in place and can be withdrawn with a reason")
     Opened opened;
     const auto closing = opened.workshop.aileronClosing;
     opened.open(closing, "closing-aileron");
-    opened.page.view().startSigning(test::Workshop::point(
-        *opened.session->records(), closing, HoldPointKind::ToolAndDebrisCheck));
+    opened.page.view().startSigning(test::Workshop::point(*opened.session->records(), closing,
+                                                          HoldPointKind::ToolAndDebrisCheck));
     press(opened.page, QStringLiteral("Record the signature"));
     const auto &signatures = opened.session->records()->sign_offs;
     REQUIRE(signatures.size() == 1);
@@ -183,9 +183,8 @@ TEST_CASE("A row of the ledger leads to its record, and Space mends it in place"
     }
     CHECK(wanted == RecordRef{RecordType::Squawk, opened.workshop.squawk.value()});
     const auto &checks = opened.session->records()->checks;
-    CHECK(std::ranges::count_if(checks, [](const Check &check) {
-              return check.done_on.has_value();
-          }) == 1);
+    CHECK(std::ranges::count_if(checks,
+                                [](const Check &check) { return check.done_on.has_value(); }) == 1);
 }
 
 TEST_CASE("A new closing gets the hold points of the rules and the lists that fit")
@@ -201,9 +200,8 @@ TEST_CASE("A new closing gets the hold points of the rules and the lists that fi
     REQUIRE(made != records->closings.end());
     CHECK(test::Workshop::point(*records, made->id, HoldPointKind::PreCover));
     CHECK(test::Workshop::point(*records, made->id, HoldPointKind::ToolAndDebrisCheck));
-    CHECK(std::ranges::any_of(records->checks, [&](const Check &check) {
-        return check.closing_id == made->id;
-    }));
+    CHECK(std::ranges::any_of(records->checks,
+                              [&](const Check &check) { return check.closing_id == made->id; }));
     CHECK(opened.page.view().shown() == made->id);
 }
 

@@ -41,8 +41,8 @@ TEST_CASE("What is shown can be typed again")
 TEST_CASE("Days within sentences follow the locale")
 {
     const Message sentence{"Calibration is due on {0}", {"2026-03-14"}};
-    CHECK(inWords(sentence) == QStringLiteral("Calibration is due on ") +
-                                   dateText(*Moment::parse("2026-03-14")));
+    CHECK(inWords(sentence) ==
+          QStringLiteral("Calibration is due on ") + dateText(*Moment::parse("2026-03-14")));
 }
 
 } // namespace lastrivet::ui

@@ -57,8 +57,8 @@ Workshop::Workshop()
     ProjectFacts facts;
     facts.name = "Kestrel Two";
     facts.profile = "ca";
-    const auto project = Project::create(
-        folder(), facts, ProfileLibrary::standard().profile("ca"), {&clock, "Robin"});
+    const auto project = Project::create(folder(), facts, ProfileLibrary::standard().profile("ca"),
+                                         {&clock, "Robin"});
     const auto result = project->change("Everything", [this](Edit &edit) { fill(edit); });
     if (!result)
         FAIL(english(result.reason()));

@@ -131,16 +131,14 @@ TEST_CASE("A sheet that comes later is linked to its signature")
     CHECK(bench.records()->find(signature)->scan_id == sheet);
     const Media &linked = *bench.records()->find(sheet);
     CHECK(linked.shows.contains(Shows::SignedSheet));
-    CHECK(linked.links ==
-          std::vector{Media::Link{RecordType::SignOff, signature.value()}});
+    CHECK(linked.links == std::vector{Media::Link{RecordType::SignOff, signature.value()}});
 }
 
 TEST_CASE("A required hold point of the inspector is waived by nobody below")
 {
     Bench bench;
-    CHECK(bench.isRefused([&](Edit &edit) {
-        waive(edit, bench.point, edit.today(), bench.builder, "no time");
-    }));
+    CHECK(bench.isRefused(
+        [&](Edit &edit) { waive(edit, bench.point, edit.today(), bench.builder, "no time"); }));
     bench.change([&](Edit &edit) {
         waive(edit, bench.point, edit.today(), bench.inspector, "seen with the other wing");
     });

@@ -49,12 +49,11 @@ TEST_CASE("Fixed, verified, and fixed again has to be looked at again")
 TEST_CASE("What the acts say nobody may do, the records refuse as well")
 {
     ActBench bench;
-    const auto id = found(bench, {.severity = Severity::Airworthiness,
-                                  .verify_by = SignerRole::Inspector});
+    const auto id =
+        found(bench, {.severity = Severity::Airworthiness, .verify_by = SignerRole::Inspector});
     const Moment today = (*bench).today();
-    bench.change([&](Edit &edit) {
-        acts::fixSquawk(edit, id, "Drilled out", today, bench.builder);
-    });
+    bench.change(
+        [&](Edit &edit) { acts::fixSquawk(edit, id, "Drilled out", today, bench.builder); });
     for (const auto person : {bench.builder, bench.adviser, bench.inspector}) {
         const auto &squawk = *bench.records()->find(id);
         const auto &who = *bench.records()->find(person);
@@ -63,8 +62,8 @@ TEST_CASE("What the acts say nobody may do, the records refuse as well")
         CHECK(mayVerify == (person == bench.inspector));
         CHECK(mayAccept == (person != bench.builder));
         if (!mayVerify)
-            CHECK(bench.isRefused(
-                [&](Edit &edit) { acts::verifySquawk(edit, id, today, person); }));
+            CHECK(
+                bench.isRefused([&](Edit &edit) { acts::verifySquawk(edit, id, today, person); }));
         if (!mayAccept)
             CHECK(bench.isRefused([&](Edit &edit) {
                 acts::acceptSquawk(edit, id, today, person, "letter of 3 March");
