@@ -102,31 +102,57 @@ bool ClosingBoard::passes(const Closing &closing) const
         wanted, [&](const QString &word) { return words.contains(word, Qt::CaseInsensitive); });
 }
 
+QString ClosingBoard::detail(const Closing &closing, const readiness::ClosingAnswer &answer) const
+{
+    const auto must = count(answer, readiness::Weight::Must);
+    const auto should = count(answer, readiness::Weight::Should);
+    switch (answer.state) {
+    case State::Closed:
+        return {};
+    case State::ClosedEarly:
+        return closing.made_by == MadeBy::Factory ? tr("no document") : tr("%1 missing").arg(must);
+    default:
+        break;
+    }
+    if (!answer.begun || (must == 0 && should == 0))
+        return {};
+    return must > 0 ? tr("%1 to clear").arg(must) : tr("%1 advised").arg(should);
+}
+
 void ClosingBoard::refresh()
 {
     const auto records = m_session.records();
+    std::vector<const readiness::ClosingAnswer *> answers;
+    const auto answer = m_session.answer();
+    for (const auto &closing : answer->closings)
+        answers.push_back(&closing);
+    std::ranges::stable_sort(answers, {}, [](const readiness::ClosingAnswer *closing) {
+        return closing->state == State::Hold ? count(*closing, readiness::Weight::Must) : 0;
+    });
     std::array<std::vector<ListRow>, columnOrder.size()> rows;
-    for (const auto &answer : m_session.answer()->closings) {
-        const Closing *closing = records->findLive(answer.id);
+    for (const auto *one : answers) {
+        const Closing *closing = records->findLive(one->id);
         if (!closing || closing->scope == ClosingScope::Aircraft || !passes(*closing))
             continue;
-        ListRow row{{RecordType::Closing, answer.id.value()}, toQt(closing->title)};
-        const auto must = count(answer, readiness::Weight::Must);
-        const auto should = count(answer, readiness::Weight::Should);
-        if (answer.begun && must > 0)
-            row.detail = should > 0 ? tr("%1 open, %2 advised").arg(must).arg(should)
-                                    : tr("%1 open").arg(must);
-        else if (answer.begun && should > 0)
-            row.detail = tr("%1 advised").arg(should);
-        rows[columnOf(answer)].push_back(std::move(row));
+        ListRow row{{RecordType::Closing, one->id.value()}, toQt(closing->title)};
+        row.detail = detail(*closing, *one);
+        rows[columnOf(*one)].push_back(std::move(row));
     }
-    bool isAny = false;
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        isAny |= !rows[i].empty();
+    m_nothing->setVisible(std::ranges::all_of(rows, &std::vector<ListRow>::empty));
+    for (std::size_t i = 0; i < rows.size(); ++i)
         m_columns[i]->setRows(std::move(rows[i]));
-    }
-    m_nothing->setVisible(!isAny);
+    alignHeads();
     refreshAircraft();
+}
+
+void ClosingBoard::alignHeads()
+{
+    int height = 0;
+    for (const StateColumn *column : m_columns)
+        height = std::max(height, column->isHidden() ? 0 : column->headHeight());
+    const bool isStacked = m_layout->direction() == QBoxLayout::TopToBottom;
+    for (StateColumn *column : m_columns)
+        column->setHeadHeight(isStacked ? 0 : height);
 }
 
 void ClosingBoard::refreshAircraft()
@@ -138,9 +164,7 @@ void ClosingBoard::refreshAircraft()
         if (!closing || closing->scope != ClosingScope::Aircraft)
             continue;
         ListRow row{{RecordType::Closing, answer.id.value()}, toQt(closing->title)};
-        row.detail = tr("%1 open, %2 advised")
-                         .arg(count(answer, readiness::Weight::Must))
-                         .arg(count(answer, readiness::Weight::Should));
+        row.detail = detail(*closing, answer);
         row.state = answer.state;
         rows.push_back(std::move(row));
     }
@@ -174,6 +198,8 @@ void ClosingBoard::resizeEvent(QResizeEvent *event)
     QWidget::resizeEvent(event);
     m_layout->setDirection(event->size().width() < singleColumnBelow ? QBoxLayout::TopToBottom
                                                                      : QBoxLayout::LeftToRight);
+    m_layout->activate();
+    alignHeads();
 }
 
 } // namespace lastrivet::ui

@@ -37,6 +37,8 @@ protected:
 private:
     void build();
     bool passes(const Closing &closing) const;
+    QString detail(const Closing &closing, const readiness::ClosingAnswer &answer) const;
+    void alignHeads();
     void refreshAircraft();
 
     Session &m_session;

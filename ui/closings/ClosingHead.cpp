@@ -3,6 +3,7 @@
 #include "ui/closings/ClosingHead.h"
 
 #include "core/project/acts/ClosingUp.h"
+#include "core/readiness/Sentences.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
@@ -13,6 +14,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 ClosingHead::ClosingHead(Session &session, QWidget *parent)
@@ -21,9 +24,9 @@ ClosingHead::ClosingHead(Session &session, QWidget *parent)
     , m_title(new QLabel(this))
     , m_place(new QLabel(this))
     , m_badge(new StateBadge(session.theme(), this))
-    , m_back(new QPushButton(tr("All closings"), this))
+    , m_back(new QPushButton(tr("← All closings"), this))
     , m_packet(new QPushButton(tr("Make packet"), this))
-    , m_visit(new QPushButton(tr("Visit"), this))
+    , m_visit(new QPushButton(tr("Inspection visit"), this))
     , m_accept(new QPushButton(tr("Accepted afterwards"), this))
     , m_close(new QPushButton(this))
 {
@@ -72,11 +75,30 @@ QString ClosingHead::placeOf(const Closing &closing) const
     return tr("%1; hides %2").arg(home, hidden.join(QStringLiteral(", ")));
 }
 
+QString ClosingHead::gapOf(const Closing &closing, const readiness::ClosingAnswer &answer) const
+{
+    if (answer.state != readiness::State::ClosedEarly)
+        return {};
+    if (closing.made_by == MadeBy::Factory)
+        return tr("its document is not on record");
+    if (closing.made_by == MadeBy::EarlierBuilder)
+        return tr("closed before these records began; the inspector decides");
+    const auto isMust = [](const readiness::Blocker &blocker) {
+        return blocker.weight == readiness::Weight::Must;
+    };
+    const auto first = std::ranges::find_if(answer.blockers, isMust);
+    if (first == answer.blockers.end())
+        return {};
+    const auto more = std::ranges::count_if(answer.blockers, isMust) - 1;
+    const QString words = inWords(readiness::sentence(*first, *m_session.records()));
+    return more == 0 ? words : tr("%1, and %2 more").arg(words).arg(more);
+}
+
 void ClosingHead::show(const Closing &closing, const readiness::ClosingAnswer &answer)
 {
     m_title->setText(toQt(closing.title));
     m_place->setText(placeOf(closing));
-    m_badge->show(answer);
+    m_badge->show(answer, gapOf(closing, answer));
     const bool isClosed = acts::isClosed(closing, m_session.now());
     const bool isClear = answer.state == readiness::State::Clear;
     m_close->setText(isClosed ? tr("Record an opening") : tr("Record the closing"));

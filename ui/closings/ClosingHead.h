@@ -34,6 +34,7 @@ Q_SIGNALS:
 private:
     void build();
     QString placeOf(const Closing &closing) const;
+    QString gapOf(const Closing &closing, const readiness::ClosingAnswer &answer) const;
 
     Session &m_session;
     QLabel *m_title;

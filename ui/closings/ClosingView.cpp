@@ -54,45 +54,49 @@ ClosingView::ClosingView(Session &session, QWidget *parent)
 
 void ClosingView::build()
 {
+    auto *inner = new QWidget;
     auto *left = new QVBoxLayout;
+    left->setSpacing(Theme::space);
     left->addWidget(m_onlyOpen);
     left->addWidget(m_ledger, 1);
     m_body = new QBoxLayout(QBoxLayout::LeftToRight);
     m_body->setSpacing(24);
     m_body->addLayout(left, 3);
-    m_body->addWidget(buildSide(), 2);
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(24, 12, 24, 8);
-    layout->addWidget(m_head);
+    m_body->addLayout(buildSide(), 2);
+    auto *whole = new QVBoxLayout(inner);
+    whole->setContentsMargins(24, 12, 24, 8);
+    whole->addWidget(m_head);
     for (ActForm *form : {static_cast<ActForm *>(m_signOff), static_cast<ActForm *>(m_closeForm),
                           static_cast<ActForm *>(m_reason)}) {
         form->setMaximumWidth(720);
         form->hide();
         connect(form, &ActForm::left, this, &ClosingView::leaveForm);
-        layout->addWidget(form);
+        whole->addWidget(form);
     }
-    layout->addLayout(m_body, 1);
-}
-
-QWidget *ClosingView::buildSide()
-{
-    auto *inner = new QWidget;
-    auto *layout = new QVBoxLayout(inner);
-    layout->setContentsMargins(0, 0, 4, 0);
-    layout->setSpacing(8);
-    layout->addWidget(heading(tr("Hold points"), inner));
-    layout->addWidget(m_points);
-    m_history->setWordWrap(true);
-    m_history->setTextFormat(Qt::PlainText);
-    layout->addWidget(m_history);
-    layout->addWidget(m_checks, 1);
-    m_checks->setMinimumHeight(220);
+    whole->addLayout(m_body, 1);
     auto *scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setWidget(inner);
-    return scroll;
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(scroll);
+}
+
+QLayout *ClosingView::buildSide()
+{
+    auto *side = new QVBoxLayout;
+    side->setSpacing(8);
+    side->addWidget(heading(tr("Hold points"), this));
+    side->addWidget(m_points);
+    m_history->setWordWrap(true);
+    m_history->setTextFormat(Qt::PlainText);
+    side->addWidget(m_history);
+    m_checks->setMinimumHeight(200);
+    side->addWidget(m_checks, 1);
+    side->addStretch(0);
+    return side;
 }
 
 void ClosingView::connectParts()

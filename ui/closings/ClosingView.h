@@ -10,6 +10,7 @@
 class QBoxLayout;
 class QCheckBox;
 class QLabel;
+class QLayout;
 
 namespace lastrivet::ui {
 
@@ -49,7 +50,7 @@ protected:
 
 private:
     void build();
-    QWidget *buildSide();
+    QLayout *buildSide();
     void connectParts();
     QString history(const Closing &closing) const;
     void mend(Mend mend, RecordRef record);

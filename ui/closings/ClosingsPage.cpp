@@ -27,7 +27,8 @@ ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
     , m_stack(new QStackedWidget(this))
     , m_filter(new QLineEdit(this))
     , m_add(new QPushButton(theme().icon(QStringLiteral("actions/add")), tr("New closing"), this))
-    , m_ask(new QPushButton(theme().icon(QStringLiteral("actions/sign")), tr("Visit"), this))
+    , m_ask(new QPushButton(theme().icon(QStringLiteral("actions/sign")), tr("Inspection visit"),
+                            this))
     , m_board(new ClosingBoard(session, this))
     , m_empty(new EmptyPlace(tr("Here stand the closings: each region of structure that will be "
                                 "hidden by a skin, a cover or glue, and what must happen before."),
@@ -173,7 +174,9 @@ Id<Closing> ClosingsPage::closingOf(RecordRef record) const
 void ClosingsPage::showRecord(RecordRef record)
 {
     const auto closing = closingOf(record);
-    if (record.type == RecordType::Inspection && closing)
+    if (record.id == 0)
+        startNew();
+    else if (record.type == RecordType::Inspection && closing)
         startVisit(closing);
     else if (session().records()->findLive(closing))
         showClosing(closing);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/HoldPointPanel.h"
 
+#include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Signing.h"
 #include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
@@ -40,18 +41,20 @@ HoldPointPanel::HoldPointPanel(Session &session, QWidget *parent)
 void HoldPointPanel::show(Id<Closing> closing)
 {
     clearLayout(*m_points);
+    const Closing *record = m_session.records()->find(closing);
+    const bool isClosed = record && acts::isClosed(*record, m_session.now());
     bool isAny = false;
     for (const HoldPoint &point : m_session.records()->hold_points) {
         if (point.closing_id != closing || point.withdrawn_on)
             continue;
-        addPoint(point);
+        addPoint(point, isClosed);
         isAny = true;
     }
     if (!isAny)
         m_points->addWidget(new QLabel(tr("This closing has no hold points."), this));
 }
 
-void HoldPointPanel::addPoint(const HoldPoint &point)
+void HoldPointPanel::addPoint(const HoldPoint &point, bool isClosed)
 {
     const auto *signature = acts::latestSignature(*m_session.records(), point.id, m_session.now());
     auto *words = new QLabel(this);
@@ -66,24 +69,27 @@ void HoldPointPanel::addPoint(const HoldPoint &point)
     words->setToolTip(toQt(point.source));
     m_points->addWidget(words);
     if (!m_session.isReadOnly())
-        addButtons(point, signature);
+        addButtons(point, signature, isClosed);
 }
 
-void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature)
+void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature, bool isClosed)
 {
     auto *buttons = new QHBoxLayout;
     buttons->setContentsMargins(0, 0, 0, 8);
     const QString kind = holdPointWords(point.kind);
     const auto id = point.id;
-    auto *sign = smallButton(signature ? tr("Sign again") : tr("Sign"), kind, this);
-    connect(sign, &QPushButton::clicked, this, [this, id] { Q_EMIT signWanted(id); });
-    buttons->addWidget(sign);
+    // What is signed after closing is a late acceptance, which has a place of its own.
+    if (!isClosed) {
+        auto *sign = smallButton(signature ? tr("Sign again") : tr("Sign"), kind, this);
+        connect(sign, &QPushButton::clicked, this, [this, id] { Q_EMIT signWanted(id); });
+        buttons->addWidget(sign);
+    }
     if (signature) {
         auto *withdraw = smallButton(tr("Withdraw signature"), kind, this);
         connect(withdraw, &QPushButton::clicked, this,
                 [this, which = signature->id] { Q_EMIT withdrawWanted(which); });
         buttons->addWidget(withdraw);
-    } else if (!point.waived_on) {
+    } else if (!point.waived_on && !isClosed) {
         auto *waive = smallButton(tr("Waive"), kind, this);
         connect(waive, &QPushButton::clicked, this, [this, id] { Q_EMIT waiveWanted(id); });
         buttons->addWidget(waive);

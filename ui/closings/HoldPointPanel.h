@@ -27,8 +27,8 @@ Q_SIGNALS:
     void withdrawWanted(lastrivet::Id<lastrivet::SignOff> signature);
 
 private:
-    void addPoint(const HoldPoint &point);
-    void addButtons(const HoldPoint &point, const SignOff *signature);
+    void addPoint(const HoldPoint &point, bool isClosed);
+    void addButtons(const HoldPoint &point, const SignOff *signature, bool isClosed);
     QString standing(const HoldPoint &point, const SignOff *signature) const;
 
     Session &m_session;

@@ -103,9 +103,9 @@ void LedgerDelegate::paintRule(QPainter &painter, const QRect &place,
     const int rightWidth = metrics.horizontalAdvance(right) + 16;
     painter.drawText(text, Qt::AlignRight | Qt::AlignVCenter, right);
     const QRect left = text.adjusted(0, 0, -rightWidth, 0);
-    painter.drawText(
-        left, Qt::AlignLeft | Qt::AlignVCenter,
-        metrics.elidedText(inWords(readiness::demandOf(line.rule)), Qt::ElideRight, left.width()));
+    painter.drawText(left, Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(asSentence(readiness::demandOf(line.rule)), Qt::ElideRight,
+                                        left.width()));
 }
 
 void LedgerDelegate::paintBlocker(QPainter &painter, const QRect &place,
@@ -114,7 +114,7 @@ void LedgerDelegate::paintBlocker(QPainter &painter, const QRect &place,
     const Colours &colours = m_theme.colours();
     const auto &blocker = *m_model.blocker(index);
     const QFontMetrics metrics = painter.fontMetrics();
-    const QString action = mendWords(mendFor(blocker));
+    const QString action = mendWords(m_model.mend(index));
     const QRect button = RowDelegate::actionPlace(place, metrics, action);
     const int right = button.isEmpty() ? side : button.width() + 2 * side;
     const QRect text = place.adjusted(blockerIndent, above, -right, -above);

@@ -62,14 +62,22 @@ const Blocker *LedgerModel::blocker(const QModelIndex &index) const
     return &line(index).blockers[std::size_t(index.row())];
 }
 
+Mend LedgerModel::mend(const QModelIndex &index) const
+{
+    const auto *about = blocker(index);
+    const bool isClosed =
+        m_source->answer.state == State::Closed || m_source->answer.state == State::ClosedEarly;
+    return about && !isClosed ? mendFor(*about) : Mend::None;
+}
+
 QString LedgerModel::sentence(const Blocker &blocker) const
 {
-    return inWords(readiness::sentence(blocker, *m_source->records));
+    return asSentence(readiness::sentence(blocker, *m_source->records));
 }
 
 QString LedgerModel::clearedBy(const Blocker &blocker) const
 {
-    return inWords(readiness::clearedBy(blocker, *m_source->records));
+    return asSentence(readiness::clearedBy(blocker, *m_source->records));
 }
 
 QString LedgerModel::source(const Blocker &blocker) const
@@ -110,14 +118,14 @@ QVariant LedgerModel::data(const QModelIndex &index, int role) const
     const LedgerLine &shown = line(index);
     const Blocker *about = blocker(index);
     if (role == Qt::DisplayRole)
-        return about ? sentence(*about) : inWords(demandOf(shown.rule));
+        return about ? sentence(*about) : asSentence(demandOf(shown.rule));
     if (role == Qt::ToolTipRole)
         return about ? QVariant(source(*about)) : QVariant();
     if (role == Qt::AccessibleTextRole) {
         if (about)
             return QStringLiteral("%1. %2").arg(sentence(*about), clearedBy(*about));
         return QStringLiteral("%1: %2, %3")
-            .arg(inWords(demandOf(shown.rule)), inWords(readiness::inWords(shown.outcome)),
+            .arg(asSentence(demandOf(shown.rule)), inWords(readiness::inWords(shown.outcome)),
                  inWords(countedBy(shown.rule, shown.looked_at)));
     }
     return {};

@@ -4,6 +4,7 @@
 
 #include "core/project/Project.h"
 #include "core/readiness/Ledger.h"
+#include "ui/closings/Mend.h"
 
 #include <QAbstractItemModel>
 
@@ -34,6 +35,8 @@ public:
     const readiness::LedgerLine &line(const QModelIndex &index) const;
     /// The blocker of a row; null for a rule's row.
     const readiness::Blocker *blocker(const QModelIndex &index) const;
+    /// What can be done about the row in place; nothing about what was closed already.
+    Mend mend(const QModelIndex &index) const;
     /// What would clear the blocker.
     QString clearedBy(const readiness::Blocker &blocker) const;
     QString sentence(const readiness::Blocker &blocker) const;

@@ -28,6 +28,8 @@ LedgerView::LedgerView(const Theme &theme, QWidget *parent)
     setIndentation(0);
     setExpandsOnDoubleClick(false);
     setMouseTracking(true);
+    setProperty("ownRing", true);
+    setMinimumHeight(240);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("Ledger"));
 }
@@ -79,9 +81,16 @@ void LedgerView::open(const QModelIndex &index)
 
 void LedgerView::mend(const QModelIndex &index)
 {
-    const auto *blocker = m_model->blocker(index);
-    if (blocker && mendFor(*blocker) != Mend::None)
-        Q_EMIT mendWanted(mendFor(*blocker), blocker->record);
+    const Mend mend = m_model->mend(index);
+    if (mend != Mend::None)
+        Q_EMIT mendWanted(mend, m_model->blocker(index)->record);
+}
+
+void LedgerView::focusInEvent(QFocusEvent *event)
+{
+    QTreeView::focusInEvent(event);
+    if (!currentIndex().isValid())
+        setCurrentIndex(m_model->index(0, 0));
 }
 
 void LedgerView::keyPressEvent(QKeyEvent *event)
@@ -101,10 +110,8 @@ void LedgerView::mouseReleaseEvent(QMouseEvent *event)
     const QModelIndex index = indexAt(event->pos());
     if (event->button() != Qt::LeftButton || !index.isValid())
         return;
-    const auto *blocker = m_model->blocker(index);
-    const QRect button = blocker ? RowDelegate::actionPlace(visualRect(index), fontMetrics(),
-                                                            mendWords(mendFor(*blocker)))
-                                 : QRect();
+    const QRect button =
+        RowDelegate::actionPlace(visualRect(index), fontMetrics(), mendWords(m_model->mend(index)));
     if (button.contains(event->pos()))
         mend(index);
     else

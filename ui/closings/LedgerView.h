@@ -27,6 +27,7 @@ Q_SIGNALS:
     void mendWanted(lastrivet::ui::Mend mend, lastrivet::RecordRef record);
 
 protected:
+    void focusInEvent(QFocusEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
     void mouseReleaseEvent(QMouseEvent *event) override;
 

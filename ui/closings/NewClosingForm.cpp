@@ -48,6 +48,14 @@ void addCheckable(QListWidget &list, const QString &words, qint64 data, bool isC
     item->setData(Qt::UserRole, data);
 }
 
+Id<Component> addPart(Edit &edit, const QString &name)
+{
+    Component part;
+    part.name = toStd(name);
+    part.kind = ComponentKind::Assembly;
+    return edit.put(std::move(part));
+}
+
 } // namespace
 
 NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
@@ -66,6 +74,9 @@ NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
                                this))
     , m_lists(new QListWidget(this))
 {
+    m_part->setEditable(true);
+    m_part->setInsertPolicy(QComboBox::NoInsert);
+    m_part->lineEdit()->setPlaceholderText(tr("of the tree, or a new one"));
     setTitle(tr("A closing is the act after which a region can no longer be seen or reached."));
     m_madeBy->addItems({tr("the builder"), tr("an earlier builder"), tr("the factory")});
     m_encloses->setMaximumHeight(listHeight);
@@ -79,7 +90,7 @@ NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
     addWide(m_aircraft);
     addField(tr("Inspector's lists"), m_lists);
     m_method->setPlaceholderText(tr("riveted, bonded, covered …"));
-    connect(m_part, &QComboBox::currentIndexChanged, this, &NewClosingForm::fillEnclosed);
+    connect(m_part, &QComboBox::currentTextChanged, this, &NewClosingForm::fillEnclosed);
     connect(m_encloses, &QListWidget::itemChanged, this, &NewClosingForm::fillLists);
 }
 
@@ -114,7 +125,13 @@ void NewClosingForm::addInner(Id<Component> parent, int depth)
 
 Id<Component> NewClosingForm::part() const
 {
-    return Id<Component>{m_part->currentData().toLongLong()};
+    const int row = m_part->findText(m_part->currentText(), Qt::MatchFixedString);
+    return row < 0 ? Id<Component>{} : Id<Component>{m_part->itemData(row).toLongLong()};
+}
+
+QString NewClosingForm::newPart() const
+{
+    return part() ? QString() : m_part->currentText().trimmed();
 }
 
 void NewClosingForm::fillEnclosed()
@@ -162,8 +179,8 @@ Closing NewClosingForm::typed() const
 
 bool NewClosingForm::perform()
 {
-    const Closing closing = typed();
-    if (!closing.component_id || closing.title.empty()) {
+    Closing closing = typed();
+    if ((!closing.component_id && newPart().isEmpty()) || closing.title.empty()) {
         hint(tr("It needs a part, and a title such as “Left wing, upper skin”."));
         m_title->setFocus();
         return false;
@@ -177,8 +194,11 @@ bool NewClosingForm::perform()
     }
     Id<Closing> id;
     const bool isMade =
-        m_session.change(tr("New closing: %1").arg(toQt(closing.title)),
-                         [&](Edit &edit) { id = acts::addClosing(edit, closing, lists); });
+        m_session.change(tr("New closing: %1").arg(toQt(closing.title)), [&](Edit &edit) {
+            if (!closing.component_id)
+                closing.component_id = addPart(edit, newPart());
+            id = acts::addClosing(edit, closing, lists);
+        });
     if (isMade)
         Q_EMIT made(id);
     return isMade;

@@ -37,7 +37,9 @@ private:
     void fillLists();
     void addInner(Id<Component> parent, int depth);
     Closing typed() const;
+    /// The chosen part; none when the typed name is that of a new one.
     Id<Component> part() const;
+    QString newPart() const;
 
     Session &m_session;
     QComboBox *m_part;

@@ -3,11 +3,13 @@
 #include "ui/closings/StateColumn.h"
 
 #include "ui/shell/Theme.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLocale>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
@@ -17,22 +19,24 @@ StateColumn::StateColumn(const Theme &theme, std::optional<readiness::State> sta
     , m_theme(theme)
     , m_state(state)
     , m_mark(new QLabel(this))
+    , m_count(heading({}, this))
     , m_words(new QLabel(this))
     , m_list(new RowListView(
           theme, stateWords(state.value_or(readiness::State::Hold), state.has_value()), this))
 {
     m_words->setWordWrap(true);
     m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    m_words->setMinimumHeight(2 * fontMetrics().height() + 4);
+    m_words->setText(stateWords(state.value_or(readiness::State::Hold), state.has_value()));
     m_list->setTitleLines(3);
     auto *head = new QHBoxLayout;
     head->setSpacing(6);
-    head->addWidget(m_mark, 0, Qt::AlignTop);
-    head->addWidget(m_words, 1);
+    head->addWidget(m_mark);
+    head->addWidget(m_count, 1);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(Theme::space);
     layout->addLayout(head);
+    layout->addWidget(m_words);
     layout->addWidget(m_list);
     layout->addStretch(1);
     connect(m_list, &RowListView::chosen, this, &StateColumn::chosen);
@@ -51,11 +55,19 @@ void StateColumn::setTheme()
 
 void StateColumn::setRows(std::vector<ListRow> rows)
 {
-    const auto state = m_state.value_or(readiness::State::Hold);
-    m_words->setText(
-        QStringLiteral("%1  %2").arg(stateWords(state, m_state.has_value())).arg(rows.size()));
+    m_count->setText(QLocale().toString(qulonglong(rows.size())));
     m_list->setRows(std::move(rows));
     setVisible(count() > 0);
+}
+
+int StateColumn::headHeight() const
+{
+    return m_words->heightForWidth(m_words->width());
+}
+
+void StateColumn::setHeadHeight(int height)
+{
+    m_words->setMinimumHeight(height);
 }
 
 int StateColumn::count() const

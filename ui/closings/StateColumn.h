@@ -27,6 +27,9 @@ public:
     RowListView &list() const { return *m_list; }
     int count() const;
     void setTheme();
+    /// What the head needs in the width it has.
+    int headHeight() const;
+    void setHeadHeight(int height);
 
 Q_SIGNALS:
     void chosen(lastrivet::RecordRef record);
@@ -35,6 +38,7 @@ private:
     const Theme &m_theme;
     std::optional<readiness::State> m_state;
     QLabel *m_mark;
+    QLabel *m_count;
     QLabel *m_words;
     RowListView *m_list;
 };

@@ -47,6 +47,14 @@ QString inWords(const Message &message)
     return toQt(filled(translated.toStdString(), arguments));
 }
 
+QString asSentence(const Message &message)
+{
+    QString words = inWords(message);
+    if (!words.isEmpty())
+        words[0] = words[0].toUpper();
+    return words;
+}
+
 QDate toDate(Moment moment)
 {
     return QDate::fromJulianDay(daysBeforeEpoch + moment.day().time_since_epoch().count());

@@ -28,6 +28,9 @@ QString pathText(const std::filesystem::path &file);
 /// The sentence in the language of the screen.
 QString inWords(const Message &message);
 
+/// The same, for a line of its own: its first letter is a capital.
+QString asSentence(const Message &message);
+
 QDate toDate(Moment moment);
 /// Empty when the date is invalid or outside the years that records know.
 std::optional<Moment> toMoment(QDate day);

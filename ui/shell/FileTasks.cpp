@@ -10,6 +10,7 @@
 #include "ui/shell/Session.h"
 
 #include <QCoreApplication>
+#include <QCursor>
 #include <QFileInfo>
 #include <QGuiApplication>
 

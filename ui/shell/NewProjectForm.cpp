@@ -46,6 +46,7 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     , m_place(new QLineEdit(this))
 {
     setTitle(tr("A new project"));
+    setLeavable(false);
     const auto library = ProfileLibrary::standard();
     for (const std::string &id : library.ids()) {
         if (const auto profile = library.find(id))

@@ -18,7 +18,8 @@ class Page : public QWidget {
 public:
     explicit Page(Session &session, QWidget *parent = nullptr);
 
-    /// Chooses a record of one of the page's types (`pageFor`) and brings it into view.
+    /// Chooses a record of one of the page's types (`pageFor`) and brings it into view; id 0 asks
+    /// for the page as it is when there is nothing to show yet.
     virtual void showRecord(RecordRef record) = 0;
     /// Starts a new record of the page's kind, in place.
     virtual void startNew() {}

@@ -18,6 +18,11 @@ bool isShown(const Field &field)
            !field.name.starts_with("withdrawn_") && field.name != "sha256";
 }
 
+QVariant alignment(const Field &field)
+{
+    return QVariant((isNumber(field) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+}
+
 } // namespace
 
 RecordTableModel::RecordTableModel(Snapshot records, RecordType type, QObject *parent)
@@ -119,8 +124,7 @@ QVariant RecordTableModel::data(const QModelIndex &index, int role) const
 {
     const Field &field = *m_columns[std::size_t(index.column())];
     if (role == Qt::TextAlignmentRole)
-        return QVariant(isNumber(field) ? Qt::AlignRight | Qt::AlignVCenter
-                                        : Qt::AlignLeft | Qt::AlignVCenter);
+        return alignment(field);
     if (role != Qt::DisplayRole)
         return {};
     return fieldText(*m_records, field,
@@ -129,9 +133,12 @@ QVariant RecordTableModel::data(const QModelIndex &index, int role) const
 
 QVariant RecordTableModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+    if (orientation != Qt::Horizontal)
         return {};
-    return fieldTitle(*m_columns[std::size_t(section)]);
+    const Field &field = *m_columns[std::size_t(section)];
+    if (role == Qt::TextAlignmentRole)
+        return alignment(field);
+    return role == Qt::DisplayRole ? QVariant(fieldTitle(field)) : QVariant();
 }
 
 } // namespace lastrivet::ui

@@ -19,6 +19,12 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+constexpr int widestColumn = 220;
+
+} // namespace
+
 RecordsPage::RecordsPage(Session &session, std::vector<RecordType> types, QWidget *parent)
     : Page(session, parent)
     , m_types(std::move(types))
@@ -70,7 +76,7 @@ void RecordsPage::choose(RecordType type)
     m_model->setType(type);
     m_table->setAccessibleName(recordsTitle(type));
     hideEmptyColumns();
-    m_table->resizeColumnsToContents();
+    fitColumns();
     updateWords();
 }
 
@@ -78,6 +84,13 @@ void RecordsPage::hideEmptyColumns()
 {
     for (int column = 0; column < m_model->columnCount(); ++column)
         m_table->setColumnHidden(column, m_model->isColumnEmpty(column));
+}
+
+void RecordsPage::fitColumns()
+{
+    m_table->resizeColumnsToContents();
+    for (int column = 0; column < m_model->columnCount(); ++column)
+        m_table->setColumnWidth(column, std::min(m_table->columnWidth(column), widestColumn));
 }
 
 void RecordsPage::updateWords()

@@ -35,6 +35,7 @@ private:
     void choose(RecordType type);
     void updateWords();
     void hideEmptyColumns();
+    void fitColumns();
 
     std::vector<RecordType> m_types;
     RecordType m_type;

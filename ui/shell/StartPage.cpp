@@ -36,6 +36,12 @@ StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
 {
     auto *title = new QLabel(tr("Lastrivet"), this);
     title->setFont(theme.font(4));
+    auto *mark = new QLabel(this);
+    mark->setPixmap(QIcon(QStringLiteral(":/icons/lastrivet.svg")).pixmap(56, 56));
+    auto *head = new QHBoxLayout;
+    head->setSpacing(16);
+    head->addWidget(mark);
+    head->addWidget(title, 1);
     m_complaint->hide();
     auto *open = new QPushButton(tr("Open a project folder…"), this);
     auto *demo = new QPushButton(tr("Open the demo"), m_demoPlace);
@@ -47,7 +53,7 @@ StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
     demoLayout->addWidget(demo, 0, Qt::AlignLeft);
     auto *left = new QVBoxLayout;
     left->setSpacing(12);
-    left->addWidget(title);
+    left->addLayout(head);
     left->addWidget(sentence(tr("What was built, what was found, what must stay open, and who "
                                 "signed: the records of one aircraft, in one folder."),
                              this));

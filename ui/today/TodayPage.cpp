@@ -3,6 +3,7 @@
 #include "ui/today/TodayPage.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/today/HoursPanel.h"
 #include "ui/today/StandingPanel.h"
 #include "ui/today/TodayRows.h"
 #include "ui/widgets/EmptyPlace.h"
@@ -21,6 +22,9 @@ namespace {
 
 constexpr int headlineSteps = 3; // 10 pt × 1.25³ is 20 pt
 constexpr int widestList = 760;
+constexpr int widestLeft = 400;
+/// From this width on the lists stand in two columns; below the other everything is stacked.
+constexpr int twoColumnsFrom = 1500;
 constexpr int stackedBelow = 760;
 
 } // namespace
@@ -28,9 +32,9 @@ constexpr int stackedBelow = 760;
 TodayPage::TodayPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_headline(new QLabel(this))
-    , m_hours(new QLabel(this))
     , m_timer(new QLabel(this))
     , m_standing(new StandingPanel(theme(), this))
+    , m_hours(new HoursPanel(this))
     , m_staysOpen(new Section(theme(), tr("Stays open"),
                               tr("No closing that was begun has to stay open."), this))
     , m_workable(new Section(theme(), tr("Workable now"),
@@ -39,7 +43,9 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
                                tr("Nothing on record would be buried by the next closing."), this))
     , m_attention(new Section(theme(), tr("Needs attention"), tr("Nothing on record."), this))
     , m_empty(new EmptyPlace({}, this))
-    , m_body(new QWidget(this))
+    , m_columns(nullptr)
+    , m_lists{}
+    , m_left(nullptr)
     , m_scroll(new QScrollArea(this))
 {
     build();
@@ -51,61 +57,92 @@ void TodayPage::build()
 {
     m_headline->setFont(theme().font(headlineSteps));
     m_headline->setWordWrap(true);
-    m_headline->setContentsMargins(24, 16, 24, 8);
     m_empty->setSentence(tr("Here stands each evening what must stay open and what can be worked "
                             "on. It begins with a part and the closing that will hide it."));
     m_empty->setAction(tr("Make the first closing"));
     connect(m_empty, &EmptyPlace::acted, this, [this] {
         session().goTo({RecordType::Closing, 0});
     });
-    auto *columns = new QBoxLayout(QBoxLayout::LeftToRight, m_body);
-    columns->setContentsMargins(24, 4, 24, 16);
-    columns->setSpacing(32);
-    columns->addWidget(buildLeft(), 1);
-    columns->addWidget(buildLists(), 2);
+    m_attention->list().setTitleLines(2);
+    m_lastChance->list().setTitleLines(2);
+    auto *body = new QWidget;
+    m_columns = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_columns->setSpacing(32);
+    m_columns->addWidget(buildLeft(), 1);
+    m_columns->addWidget(buildLists(), 2);
+    auto *whole = new QVBoxLayout(body);
+    whole->setContentsMargins(24, 16, 24, 16);
+    whole->setSpacing(16);
+    whole->addWidget(m_headline);
+    whole->addLayout(m_columns);
+    whole->addWidget(m_empty, 1);
+    whole->addStretch(1);
     m_scroll->setWidgetResizable(true);
-    m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setWidget(m_body);
+    m_scroll->setWidget(body);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
-    layout->addWidget(m_headline);
-    layout->addWidget(m_empty, 1);
-    layout->addWidget(m_scroll, 1);
+    layout->addWidget(m_scroll);
+    arrange(twoColumnsFrom - 1);
 }
 
 QWidget *TodayPage::buildLeft()
 {
-    auto *left = new QWidget(m_body);
-    auto *layout = new QVBoxLayout(left);
+    m_left = new QWidget(this);
+    m_left->setMaximumWidth(widestLeft);
+    auto *layout = new QVBoxLayout(m_left);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(16);
     layout->addWidget(m_standing);
-    m_hours->setWordWrap(true);
-    m_hours->setTextFormat(Qt::PlainText);
     m_timer->setWordWrap(true);
     layout->addWidget(m_timer);
     layout->addWidget(m_hours);
     layout->addStretch(1);
-    return left;
+    return m_left;
 }
 
 QWidget *TodayPage::buildLists()
 {
-    auto *lists = new QWidget(m_body);
-    lists->setMaximumWidth(widestList);
-    auto *layout = new QVBoxLayout(lists);
+    auto *lists = new QWidget(this);
+    auto *layout = new QHBoxLayout(lists);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(20);
+    layout->setSpacing(32);
+    for (QVBoxLayout *&column : m_lists) {
+        column = new QVBoxLayout;
+        column->setSpacing(20);
+        layout->addLayout(column, 1);
+    }
     for (Section *section : {m_staysOpen, m_workable, m_lastChance, m_attention}) {
-        layout->addWidget(section);
+        section->setMaximumWidth(widestList);
         connect(section, &Section::chosen, &session(), &Session::goTo);
     }
-    layout->addStretch(1);
     connect(m_workable, &Section::acted, this, &TodayPage::startWork);
     return lists;
+}
+
+void TodayPage::arrange(int width)
+{
+    const auto wanted = width < stackedBelow     ? Arrangement::Stacked
+                        : width < twoColumnsFrom ? Arrangement::Beside
+                                                 : Arrangement::TwoColumns;
+    if (wanted == m_arrangement)
+        return;
+    m_arrangement = wanted;
+    const bool isStacked = wanted == Arrangement::Stacked;
+    m_columns->setDirection(isStacked ? QBoxLayout::BottomToTop : QBoxLayout::LeftToRight);
+    m_left->setMaximumWidth(isStacked ? widestList : widestLeft);
+    for (QVBoxLayout *column : m_lists) {
+        while (QLayoutItem *item = column->takeAt(0))
+            delete item;
+    }
+    QVBoxLayout &second = *m_lists[wanted == Arrangement::TwoColumns ? 1 : 0];
+    m_lists[0]->addWidget(m_staysOpen);
+    second.addWidget(m_workable);
+    m_lists[0]->addWidget(m_lastChance);
+    second.addWidget(m_attention);
+    m_lists[0]->addStretch(1);
+    m_lists[1]->addStretch(1);
 }
 
 void TodayPage::fill()
@@ -115,22 +152,22 @@ void TodayPage::fill()
     const today::Today page = today::today(*records, *answer);
     const bool isEmpty = records->closings.isEmpty() && records->steps.isEmpty();
     m_empty->setVisible(isEmpty);
-    m_scroll->setVisible(!isEmpty);
+    m_left->setVisible(!isEmpty);
+    for (Section *section : {m_staysOpen, m_workable, m_lastChance, m_attention})
+        section->setVisible(!isEmpty);
     m_headline->setText(isEmpty ? tr("Nothing is recorded yet.") : headlineWords(page.tally));
     m_standing->show(page.tally);
     const auto timer = session().timer();
     m_staysOpen->setRows(staysOpenRows(page, *records, *answer));
     m_workable->setRows(workableRows(page, *records, timer ? timer->step_id : Id<Step>{}));
-    m_lastChance->setRows(lastChanceRows(page, *records));
+    m_lastChance->setRows(lastChanceRows(page, *records, *answer));
     m_attention->setRows(attentionRows(page, *records));
-    fillHours(page.hours);
+    m_hours->show(page.hours);
+    showTimer();
 }
 
-void TodayPage::fillHours(const today::Hours &hours)
+void TodayPage::showTimer()
 {
-    m_hours->setText(
-        tr("Hours\n%1  this week\n%2  this month\n%3  in all")
-            .arg(hoursText(hours.this_week), hoursText(hours.this_month), hoursText(hours.in_all)));
     const auto timer = session().timer();
     m_timer->setVisible(timer.has_value());
     if (timer)
@@ -183,9 +220,7 @@ void TodayPage::themeChanged()
 void TodayPage::resizeEvent(QResizeEvent *event)
 {
     Page::resizeEvent(event);
-    auto *columns = static_cast<QBoxLayout *>(m_body->layout());
-    columns->setDirection(event->size().width() < stackedBelow ? QBoxLayout::TopToBottom
-                                                               : QBoxLayout::LeftToRight);
+    arrange(event->size().width());
 }
 
 } // namespace lastrivet::ui

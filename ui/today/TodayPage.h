@@ -5,12 +5,15 @@
 #include "core/today/Today.h"
 #include "ui/shell/Page.h"
 
+class QBoxLayout;
 class QLabel;
 class QScrollArea;
+class QVBoxLayout;
 
 namespace lastrivet::ui {
 
 class EmptyPlace;
+class HoursPanel;
 class Section;
 class StandingPanel;
 
@@ -31,23 +34,29 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    enum class Arrangement { None, Stacked, Beside, TwoColumns };
+
     void build();
     QWidget *buildLists();
     QWidget *buildLeft();
+    void arrange(int width);
     void fill();
-    void fillHours(const today::Hours &hours);
+    void showTimer();
     void startWork(RecordRef step);
 
     QLabel *m_headline;
-    QLabel *m_hours;
     QLabel *m_timer;
     StandingPanel *m_standing;
+    HoursPanel *m_hours;
     Section *m_staysOpen;
     Section *m_workable;
     Section *m_lastChance;
     Section *m_attention;
     EmptyPlace *m_empty;
-    QWidget *m_body;
+    QBoxLayout *m_columns;
+    QVBoxLayout *m_lists[2];
+    QWidget *m_left;
+    Arrangement m_arrangement = Arrangement::None;
     QScrollArea *m_scroll;
 };
 

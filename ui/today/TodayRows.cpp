@@ -10,6 +10,9 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <algorithm>
+#include <functional>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -56,6 +59,23 @@ QString attentionIcon(today::AttentionKind kind)
     return {};
 }
 
+/// Something that the next closing would bury, in the words of its rule where one speaks of it.
+ListRow chanceRow(RecordRef item, const readiness::ClosingAnswer &closing, const Records &records,
+                  const QString &before)
+{
+    const auto blocker = std::ranges::find(closing.blockers, item, &readiness::Blocker::record);
+    ListRow row{item, blocker == closing.blockers.end()
+                          ? toQt(readiness::nameOf(records, item))
+                          : asSentence(readiness::sentence(*blocker, records))};
+    row.detail = before;
+    row.icon = QStringLiteral("weights/should");
+    if (item.type == RecordType::Squawk)
+        row.severity = records.find(Id<Squawk>{item.id})->severity;
+    else if (item.type == RecordType::Closing)
+        row.icon = QStringLiteral("actions/camera");
+    return row;
+}
+
 } // namespace
 
 QString headlineWords(const today::Tally &tally)
@@ -73,7 +93,7 @@ std::vector<ListRow> staysOpenRows(const today::Today &page, const Records &reco
     for (const auto &open : page.stays_open) {
         ListRow row{{RecordType::Closing, open.closing.value()},
                     closingTitle(records, open.closing)};
-        row.detail = inWords(readiness::sentence(open.nearest, records));
+        row.detail = asSentence(readiness::sentence(open.nearest, records));
         if (open.more > 0)
             row.figure = tr("and %1 more").arg(open.more);
         row.state = answer.closing(open.closing)->state;
@@ -104,22 +124,30 @@ std::vector<ListRow> workableRows(const today::Today &page, const Records &recor
     return rows;
 }
 
-std::vector<ListRow> lastChanceRows(const today::Today &page, const Records &records)
+std::vector<ListRow> lastChanceRows(const today::Today &page, const Records &records,
+                                    const readiness::Answer &answer)
 {
     std::vector<ListRow> rows;
     for (const auto &chance : page.last_chance) {
+        const QString before = tr("before %1 is closed").arg(closingTitle(records, chance.closing));
+        int unticked = 0;
         for (const RecordRef &item : chance.items) {
-            ListRow row{item, toQt(readiness::nameOf(records, item))};
-            row.detail = tr("before %1 is closed").arg(closingTitle(records, chance.closing));
-            if (item.type == RecordType::Squawk)
-                row.severity = records.find(Id<Squawk>{item.id})->severity;
-            else if (item.type == RecordType::Closing)
-                row.icon = QStringLiteral("actions/camera");
+            if (item.type == RecordType::Check)
+                ++unticked;
             else
-                row.icon = QStringLiteral("weights/should");
+                rows.push_back(chanceRow(item, *answer.closing(chance.closing), records, before));
+        }
+        if (unticked > 0) {
+            ListRow row{{RecordType::Closing, chance.closing.value()},
+                        tr("%1 lines of the inspector's list are not ticked").arg(unticked)};
+            row.detail = before;
+            row.icon = QStringLiteral("weights/should");
             rows.push_back(std::move(row));
         }
     }
+    // What only work mends comes before what a camera or a pen mends.
+    std::ranges::stable_sort(rows, std::ranges::greater{},
+                             [](const ListRow &row) { return row.severity.has_value(); });
     return rows;
 }
 
@@ -127,7 +155,7 @@ std::vector<ListRow> attentionRows(const today::Today &page, const Records &)
 {
     std::vector<ListRow> rows;
     for (const auto &attention : page.attention) {
-        ListRow row{attention.record, inWords(attention.sentence)};
+        ListRow row{attention.record, asSentence(attention.sentence)};
         row.icon = attentionIcon(attention.kind);
         if (attention.kind == today::AttentionKind::ClosedEarly)
             row.state = readiness::State::ClosedEarly;

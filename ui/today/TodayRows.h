@@ -19,7 +19,8 @@ std::vector<ListRow> staysOpenRows(const today::Today &page, const Records &reco
 /// `running` is the step of the running timer, if one runs.
 std::vector<ListRow> workableRows(const today::Today &page, const Records &records,
                                   Id<Step> running);
-std::vector<ListRow> lastChanceRows(const today::Today &page, const Records &records);
+std::vector<ListRow> lastChanceRows(const today::Today &page, const Records &records,
+                                    const readiness::Answer &answer);
 std::vector<ListRow> attentionRows(const today::Today &page, const Records &records);
 
 } // namespace lastrivet::ui

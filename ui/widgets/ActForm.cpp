@@ -16,6 +16,7 @@ ActForm::ActForm(const QString &doWords, QWidget *parent)
     , m_title(new QLabel(this))
     , m_fields(new QFormLayout)
     , m_hint(new QLabel(this))
+    , m_leave(new QPushButton(tr("Leave it"), this))
     , m_do(new QPushButton(doWords, this))
 {
     setFrameShape(QFrame::StyledPanel);
@@ -28,14 +29,13 @@ ActForm::ActForm(const QString &doWords, QWidget *parent)
     m_hint->setWordWrap(true);
     m_hint->hide();
     m_do->setProperty("primary", true);
-    auto *leave = new QPushButton(tr("Leave it"), this);
-    leave->setProperty("flat", true);
+    m_leave->setProperty("flat", true);
     m_fields->setRowWrapPolicy(QFormLayout::WrapLongRows);
     m_fields->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(m_hint, 1);
     buttons->addStretch(0);
-    buttons->addWidget(leave);
+    buttons->addWidget(m_leave);
     buttons->addWidget(m_do);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 12);
@@ -43,7 +43,7 @@ ActForm::ActForm(const QString &doWords, QWidget *parent)
     layout->addLayout(m_fields);
     layout->addLayout(buttons);
     connect(m_do, &QPushButton::clicked, this, &ActForm::tryToPerform);
-    connect(leave, &QPushButton::clicked, this, &ActForm::left);
+    connect(m_leave, &QPushButton::clicked, this, &ActForm::left);
 }
 
 void ActForm::setTitle(const QString &title)
@@ -55,6 +55,11 @@ void ActForm::setTitle(const QString &title)
 void ActForm::setDoWords(const QString &words)
 {
     m_do->setText(words);
+}
+
+void ActForm::setLeavable(bool isLeavable)
+{
+    m_leave->setVisible(isLeavable);
 }
 
 void ActForm::hint(const QString &sentence)

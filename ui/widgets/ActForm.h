@@ -21,6 +21,8 @@ public:
 
     void setTitle(const QString &title);
     void setDoWords(const QString &words);
+    /// Whether there is somewhere to go without doing it.
+    void setLeavable(bool isLeavable);
     /// Says below the fields what is missing; empty takes it back.
     void hint(const QString &sentence);
 
@@ -43,6 +45,7 @@ private:
     QLabel *m_title;
     QFormLayout *m_fields;
     QLabel *m_hint;
+    QPushButton *m_leave;
     QPushButton *m_do;
 };
 

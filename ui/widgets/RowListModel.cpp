@@ -25,6 +25,7 @@ void RowListModel::setRows(std::vector<ListRow> rows)
         endRemoveRows();
     }
     for (int i = 0; i < int(rows.size()); ++i) {
+        // Rows before i are settled.
         const auto place = m_rows.begin() + i;
         const auto old =
             std::ranges::find(place, m_rows.end(), rows[std::size_t(i)].record, &ListRow::record);
@@ -42,6 +43,13 @@ void RowListModel::setRows(std::vector<ListRow> rows)
             m_rows[std::size_t(i)] = rows[std::size_t(i)];
             Q_EMIT dataChanged(index(i), index(i));
         }
+    }
+    // Of rows that speak of one record, some may be left over.
+    const int count = int(rows.size());
+    if (rowCount() > count) {
+        beginRemoveRows({}, count, rowCount() - 1);
+        m_rows.erase(m_rows.begin() + count, m_rows.end());
+        endRemoveRows();
     }
 }
 

@@ -23,6 +23,7 @@ RowListView::RowListView(const Theme &theme, const QString &name, QWidget *paren
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setMouseTracking(true);
+    setProperty("ownRing", true);
 }
 
 void RowListView::setRows(std::vector<ListRow> rows)
@@ -56,6 +57,7 @@ void RowListView::resizeEvent(QResizeEvent *event)
 {
     QListView::resizeEvent(event);
     // Wrapped titles are higher in a narrower list.
+    scheduleDelayedItemsLayout();
     updateGeometry();
 }
 

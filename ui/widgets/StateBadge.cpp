@@ -12,7 +12,7 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int iconSize = 24;
-constexpr int gap = 2 * Theme::space;
+constexpr int between = 2 * Theme::space;
 
 } // namespace
 
@@ -23,19 +23,22 @@ StateBadge::StateBadge(const Theme &theme, QWidget *parent)
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
-void StateBadge::show(const readiness::ClosingAnswer &answer)
+void StateBadge::show(const readiness::ClosingAnswer &answer, const QString &gap)
 {
     m_state = answer.state;
     m_begun = answer.begun;
     m_words = stateWords(answer.state, answer.begun, waitsForAdviser(answer));
+    if (!gap.isEmpty())
+        m_words = tr("%1: %2").arg(m_words, gap);
     setAccessibleName(m_words);
+    setToolTip(m_words);
     updateGeometry();
     update();
 }
 
 QSize StateBadge::sizeHint() const
 {
-    return {iconSize + gap + fontMetrics().horizontalAdvance(m_words) + Theme::space,
+    return {iconSize + between + fontMetrics().horizontalAdvance(m_words) + Theme::space,
             std::max(iconSize, fontMetrics().height())};
 }
 
@@ -44,7 +47,7 @@ void StateBadge::paintEvent(QPaintEvent *)
     QPainter painter(this);
     const QRectF icon(0, (height() - iconSize) / 2.0, iconSize, iconSize);
     paintState(painter, icon, m_state, m_begun, m_theme.colours());
-    const QRect words = rect().adjusted(iconSize + gap, 0, 0, 0);
+    const QRect words = rect().adjusted(iconSize + between, 0, 0, 0);
     painter.setPen(m_theme.colours().text);
     painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
                      fontMetrics().elidedText(m_words, Qt::ElideRight, words.width()));

@@ -17,7 +17,8 @@ class StateBadge final : public QWidget {
 public:
     explicit StateBadge(const Theme &theme, QWidget *parent = nullptr);
 
-    void show(const readiness::ClosingAnswer &answer);
+    /// `gap` is what was missing when it was closed with gaps.
+    void show(const readiness::ClosingAnswer &answer, const QString &gap = {});
     QSize sizeHint() const override;
 
 protected:

@@ -136,7 +136,7 @@ TEST_CASE("One visit signs several hold points, and its findings become squawks"
 {
     Opened opened;
     opened.open(opened.workshop.aileronClosing, "closing-visit-before");
-    press(opened.page, QStringLiteral("Visit"));
+    press(opened.page, QStringLiteral("Inspection visit"));
     QTest::qWait(0);
     for (QAbstractButton *choice : opened.page.visit().findChildren<QAbstractButton *>()) {
         if (choice->text() == QStringLiteral("it was held"))

@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/StyleSheet.h"
+
+#include "ui/shell/Colours.h"
+
+#include <utility>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr const char *rules = R"(
+QPushButton { padding: 5px 14px; border: 1px solid @border; border-radius: 3px;
+    background: @raised; }
+QPushButton:hover { background: @surface; }
+QPushButton:pressed, QPushButton:checked { background: @selection; }
+QPushButton:disabled { border-color: @line; }
+QPushButton:focus { border: 2px solid @accent; padding: 4px 13px; }
+QPushButton[primary="true"] { background: @accent; color: @onAccent; border-color: @accent; }
+QPushButton[primary="true"]:focus { border: 2px solid @text; }
+QPushButton[primary="true"]:disabled { background: @raised; color: @border;
+    border-color: @line; }
+QPushButton[flat="true"] { background: transparent; border-color: transparent; color: @accent;
+    padding: 5px 8px; }
+QPushButton[flat="true"]:hover { background: @surface; }
+QPushButton[flat="true"]:disabled { color: @border; }
+QPushButton[flat="true"]:focus { border: 2px solid @accent; padding: 4px 7px; }
+QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QDateEdit, QDateTimeEdit, QSpinBox {
+    border: 1px solid @border; border-radius: 3px; padding: 4px 6px; background: @surface; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QDateEdit:focus,
+QDateTimeEdit:focus, QSpinBox:focus { border: 2px solid @accent; padding: 3px 5px; }
+QLineEdit:disabled, QComboBox:disabled { color: @border; border-color: @line; }
+QComboBox QLineEdit, QComboBox QLineEdit:focus { border: none; padding: 0; }
+QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 24px; }
+QComboBox::down-arrow, QDateEdit::down-arrow { image: url(:/icons/actions/choose.svg); width: 12px; height: 12px; }
+QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
+    width: 14px; height: 14px; border: 1px solid @border; background: @surface; }
+QCheckBox::indicator, QAbstractItemView::indicator { border-radius: 2px; }
+QRadioButton::indicator { border-radius: 7px; }
+QCheckBox::indicator:checked, QAbstractItemView::indicator:checked {
+    image: url(:/icons/controls/@tick.svg); background: @accent; border-color: @accent; }
+QRadioButton::indicator:checked { border: 4px solid @accent; width: 8px; height: 8px; }
+QCheckBox:focus, QRadioButton:focus { border: 2px solid @accent; border-radius: 3px; }
+QCheckBox, QRadioButton { border: 2px solid transparent; padding: 1px 3px; }
+QAbstractItemView { border: 1px solid @line; background: @surface; outline: none; }
+QAbstractItemView:focus { border: 2px solid @accent; }
+QAbstractItemView[ownRing="true"]:focus { border: 1px solid @line; }
+QTableView::item { padding: 0 6px; }
+QHeaderView::section { background: @raised; border: none; border-bottom: 1px solid @line;
+    padding: 5px 8px; }
+QScrollArea { border: none; background: transparent; }
+QToolTip { border: 1px solid @border; padding: 4px; }
+QMenuBar { background: @raised; }
+)";
+
+} // namespace
+
+QString styleSheetOf(const Colours &colours)
+{
+    const bool isDark = colours.window.lightnessF() < 0.5F;
+    const std::pair<const char *, QString> names[] = {
+        {"@border", colours.border.name()},
+        {"@raised", colours.raised.name()},
+        {"@surface", colours.surface.name()},
+        {"@selection", colours.selection.name()},
+        {"@line", colours.line.name()},
+        {"@accent", colours.accent.name()},
+        {"@onAccent", colours.accentText.name()},
+        {"@text", colours.text.name()},
+        {"@tick", isDark ? QStringLiteral("tick_dark") : QStringLiteral("tick_light")},
+    };
+    QString sheet = QString::fromLatin1(rules);
+    for (const auto &[name, value] : names)
+        sheet.replace(QLatin1String(name), value);
+    return sheet;
+}
+
+} // namespace lastrivet::ui
