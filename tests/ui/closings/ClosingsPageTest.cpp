@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/ClosingsPage.h"
 
+#include "core/project/acts/ClosingUp.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/closings/ClosingBoard.h"
 #include "ui/closings/ClosingView.h"
@@ -130,6 +131,48 @@ TEST_CASE("A closing that is not clear is recorded only with a reason, and can b
     opened.session->undo();
     CHECK(stateOf(*opened.session, closing) == readiness::State::Hold);
     CHECK_FALSE(opened.session->records()->find(opened.workshop.skin)->done_on);
+}
+
+TEST_CASE("What was closed with gaps is accepted afterwards, and opened again only with a reason")
+{
+    Opened opened;
+    const auto closing = opened.workshop.wingClosing;
+    opened.session->change(QStringLiteral("Closed"), [&](Edit &edit) {
+        acts::close(edit, closing, {edit.today(), opened.workshop.builder, "moved house"});
+    });
+    opened.open(closing, "closing-early");
+    REQUIRE(stateOf(*opened.session, closing) == readiness::State::ClosedEarly);
+    CHECK_FALSE(button(opened.page, QStringLiteral("Sign")));
+    press(opened.page, QStringLiteral("Accepted afterwards"));
+    press(opened.page, QStringLiteral("Record the signature"));
+    CHECK(stateOf(*opened.session, closing) == readiness::State::Closed);
+
+    press(opened.page, QStringLiteral("Record an opening"));
+    press(opened.page, QStringLiteral("Record the opening"));
+    CHECK(opened.session->records()->find(closing)->events.size() == 1);
+    field(opened.page, QStringLiteral("Reason"))->setText(QStringLiteral("a rag is missing"));
+    press(opened.page, QStringLiteral("Record the opening"));
+    CHECK(opened.session->records()->find(closing)->events.size() == 2);
+}
+
+TEST_CASE("A closing can begin with a part that is not in the tree yet")
+{
+    Opened opened;
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-part");
+    field(opened.page, QStringLiteral("Title"))->setText(QStringLiteral("Fin, right skin"));
+    for (QComboBox *box : opened.page.findChildren<QComboBox *>()) {
+        if (box->accessibleName() == QStringLiteral("Part") && box->isVisible())
+            box->setEditText(QStringLiteral("Fin"));
+    }
+    press(opened.page, QStringLiteral("Make the closing"));
+    const auto records = opened.session->records();
+    const auto fin = std::ranges::find_if(records->components,
+                                          [](const Component &part) { return part.name == "Fin"; });
+    REQUIRE(fin != records->components.end());
+    CHECK(std::ranges::any_of(records->closings, [&](const Closing &closing) {
+        return closing.encloses == IdSet<Component>{fin->id};
+    }));
 }
 
 TEST_CASE("One visit signs several hold points, and its findings become squawks")
