@@ -140,8 +140,11 @@ void NewClosingForm::fillEnclosed()
     {
         const QSignalBlocker quiet(m_encloses);
         m_encloses->clear();
-        for (const Component *inner : childrenOf(*records, part()))
-            addCheckable(*m_encloses, indented(*inner, 0), inner->id.value(), true);
+        // A part that is not there yet hides itself.
+        if (part()) {
+            for (const Component *inner : childrenOf(*records, part()))
+                addCheckable(*m_encloses, indented(*inner, 0), inner->id.value(), true);
+        }
         if (const Component *itself = records->find(part()); itself && m_encloses->count() == 0)
             addCheckable(*m_encloses, indented(*itself, 0), itself->id.value(), true);
     }
