@@ -88,7 +88,8 @@ bool CheckListModel::setData(const QModelIndex &index, const QVariant &value, in
 
 Qt::ItemFlags CheckListModel::flags(const QModelIndex &index) const
 {
-    return QAbstractListModel::flags(index) | Qt::ItemIsUserCheckable;
+    const Qt::ItemFlags flags = QAbstractListModel::flags(index);
+    return index.isValid() ? flags | Qt::ItemIsUserCheckable : flags;
 }
 
 } // namespace lastrivet::ui

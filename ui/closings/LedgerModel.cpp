@@ -5,9 +5,20 @@
 #include "core/readiness/Sentences.h"
 #include "ui/convert/QtText.h"
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 using namespace readiness;
+
+namespace {
+
+auto isAbout(RecordRef record)
+{
+    return [record](const Blocker &blocker) { return blocker.record == record; };
+}
+
+} // namespace
 
 void LedgerModel::show(Source source)
 {
@@ -29,24 +40,38 @@ void LedgerModel::show(Source source)
 
 void LedgerModel::replaceLine(int row, LedgerLine line)
 {
-    auto &old = m_lines[std::size_t(row)];
     const QModelIndex at = index(row, 0);
-    const int before = int(old.blockers.size());
-    const int after = int(line.blockers.size());
-    if (after < before) {
-        beginRemoveRows(at, after, before - 1);
-        old.blockers.erase(old.blockers.begin() + after, old.blockers.end());
-        endRemoveRows();
-    } else if (after > before) {
-        beginInsertRows(at, before, after - 1);
-        old = std::move(line);
-        endInsertRows();
-        line = old;
-    }
-    old = std::move(line);
+    removeMended(at, line.blockers);
+    insertNew(at, line.blockers);
+    const int count = int(line.blockers.size());
+    m_lines[std::size_t(row)] = std::move(line);
     Q_EMIT dataChanged(at, at);
-    if (after > 0)
-        Q_EMIT dataChanged(index(0, 0, at), index(after - 1, 0, at));
+    if (count > 0)
+        Q_EMIT dataChanged(index(0, 0, at), index(count - 1, 0, at));
+}
+
+void LedgerModel::removeMended(const QModelIndex &at, const std::vector<Blocker> &now)
+{
+    auto &shown = m_lines[std::size_t(at.row())].blockers;
+    for (std::size_t i = shown.size(); i-- > 0;) {
+        if (std::any_of(now.begin(), now.end(), isAbout(shown[i].record)))
+            continue;
+        beginRemoveRows(at, int(i), int(i));
+        shown.erase(shown.begin() + std::ptrdiff_t(i));
+        endRemoveRows();
+    }
+}
+
+void LedgerModel::insertNew(const QModelIndex &at, const std::vector<Blocker> &now)
+{
+    auto &shown = m_lines[std::size_t(at.row())].blockers;
+    for (std::size_t i = 0; i < now.size(); ++i) {
+        if (i < shown.size() && shown[i].record == now[i].record)
+            continue;
+        beginInsertRows(at, int(i), int(i));
+        shown.insert(shown.begin() + std::ptrdiff_t(i), now[i]);
+        endInsertRows();
+    }
 }
 
 const LedgerLine &LedgerModel::line(const QModelIndex &index) const

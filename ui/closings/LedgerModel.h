@@ -50,6 +50,9 @@ public:
 
 private:
     void replaceLine(int row, readiness::LedgerLine line);
+    /// Both keep the order of the blockers, so that what stays is never told as changed.
+    void removeMended(const QModelIndex &at, const std::vector<readiness::Blocker> &now);
+    void insertNew(const QModelIndex &at, const std::vector<readiness::Blocker> &now);
 
     std::optional<Source> m_source;
     std::vector<readiness::LedgerLine> m_lines;

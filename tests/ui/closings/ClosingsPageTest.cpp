@@ -37,7 +37,9 @@ QPushButton *button(QWidget &place, const QString &words)
 
 void press(QWidget &place, const QString &words)
 {
-    QPushButton *found = button(place, words);
+    QPushButton *found = nullptr;
+    // Buttons made after their panel is shown appear with the next events.
+    (void)QTest::qWaitFor([&] { return (found = button(place, words)) != nullptr; });
     INFO(words.toStdString());
     REQUIRE(found);
     QTest::mouseClick(found, Qt::LeftButton);

@@ -180,10 +180,12 @@ TEST_CASE("An entry of long ago is marked as written down late")
     const auto session = workshop.session();
     ui::LogModel model(*session);
     QTest::qWait(20);
+    const Snapshot before = session->records();
+    Id<WorkSession> entry;
     session->change(QStringLiteral("Logged"), [&](Edit &edit) {
-        edit.put(WorkSession{.began = Moment::parse("2025-06-01"), .minutes = Minutes{30}});
+        entry = edit.put(WorkSession{.began = Moment::parse("2025-06-01"), .minutes = Minutes{30}});
     });
-    model.apply({session->records(), session->records(), {}, {}});
+    model.apply({before, session->records(), {{RecordType::WorkSession, entry.value()}}, {}});
     const QString marks =
         model.index(model.rowCount() - 1, 0).data(ui::LogModel::MarksRole).toString();
     INFO(marks.toStdString());
@@ -195,12 +197,12 @@ TEST_CASE("The log as it looks")
     Window window;
     window.session->change(QStringLiteral("More"), [&](Edit &edit) {
         for (int i = 0; i < 90; ++i)
-            edit.put(WorkSession{.began = edit.today().plusDays(-i * 3),
-                                 .minutes = Minutes{40 + (i * 37) % 300},
-                                 .component_id =
-                                     i % 2 ? window.workshop.bay : window.workshop.aileron,
-                                 .kind = WorkKind(i % 5),
-                                 .note = "Dimpled both skins and deburred every hole twice"});
+            edit.put(
+                WorkSession{.began = edit.today().plusDays(-i * 3),
+                            .minutes = Minutes{40 + (i * 37) % 300},
+                            .component_id = i % 2 ? window.workshop.bay : window.workshop.aileron,
+                            .kind = WorkKind(i % 5),
+                            .note = "Dimpled both skins and deburred every hole twice"});
     });
     QTest::keyClicks(&window.line(), QStringLiteral("2h15 left aileron: dimpled both skins"));
     picture(*window.page, 1120, 660, "log-light");
