@@ -90,7 +90,8 @@ std::vector<Standing::HoldPointLine> holdPoints(const Region &region,
     std::vector<Standing::HoldPointLine> lines;
     for (const HoldPoint *point : chosenFrom(
              region.records().hold_points, takes,
-             [](const HoldPoint &record) { return record.signer_role; },
+             // Who comes from outside signs first: tools are counted last, on the day of closing.
+             [](const HoldPoint &record) { return -int(record.signer_role); },
              [](const HoldPoint &) { return std::optional<Moment>{}; }))
         lines.push_back(lineOf(region, closing, *point));
     return lines;

@@ -46,7 +46,7 @@ Table::Row rowOf(const Wording &words, Sources &sources, const packet::CheckList
     if (line.not_applicable) {
         builder = {words.text("does not apply"), Mark::CrossedBox};
     } else if (line.done_on) {
-        builder = {words.date(line.done_on) + QLatin1Char('\n') + asIs(line.done_by),
+        builder = {words.day(line.done_on) + QLatin1Char('\n') + asIs(line.done_by),
                    Mark::TickedBox};
     } else {
         builder = {QString(), Mark::EmptyBox};

@@ -23,7 +23,7 @@ void drawContentsLine(Pages &pages, std::size_t index)
                           heading.level == 0);
     const TextBlock number(pages.wording().number(std::int64_t(heading.page + 1)), Size::Body,
                            numberWidth, false, Qt::AlignRight);
-    const double height = std::min(title.height(), 2 * title.lineHeight()) + points(1.5);
+    const double height = std::min(title.height(), 2 * title.lineHeight()) + points(2.5);
     pages.need(height);
     QPainter &painter = pages.painter();
     painter.setPen(Qt::black);

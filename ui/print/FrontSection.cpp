@@ -9,6 +9,8 @@
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
 
+#include <algorithm>
+
 namespace lastrivet::print {
 
 namespace {
@@ -17,7 +19,7 @@ using packet::FrontPages;
 using packet::Packet;
 
 /// Rows on the front pages before the reader is sent to the pages on readiness.
-constexpr std::size_t mostOpenRows = 16;
+constexpr std::size_t mostOpenRows = 14;
 
 void drawTitle(Pages &pages, const Packet &packet)
 {
@@ -61,8 +63,8 @@ void drawStateOfAll(Pages &pages, const Packet &packet)
         .drawLines(painter, {left, frame.top() + points(6)}, 0, 1);
     const std::string_view said =
         packet.front.to_close.size() == 1
-            ? "State of the records on {0}. Complete records say nothing of the work itself."
-            : "Worst of {1} closings on {0}. Complete records say nothing of the work itself.";
+            ? "State of the records on {0}. This is the builder's record, not an approval."
+            : "Worst of {1} closings on {0}. This is the builder's record, not an approval.";
     TextBlock(pages.wording().text(said, {packet.as_of.text(),
                                           std::to_string(packet.front.to_close.size())}),
               Size::Small, width)
@@ -127,9 +129,9 @@ void drawVisits(Pages &pages, const Packet &packet)
             kind += QLatin1Char(' ') + asIs(visit.reference);
         if (!visit.is_for_these)
             kind += QLatin1Char('\n') + words.text("for other closings, still open");
-        table.rows.push_back({{{kind}, {asIs(visit.inspector)}, {words.date(visit.asked_on)},
-                               {words.date(visit.planned_for)}, {words.date(visit.held_on)},
-                               {words.date(visit.completed_on)}, {asIs(visit.report_number)}}});
+        table.rows.push_back({{{kind}, {asIs(visit.inspector)}, {words.day(visit.asked_on)},
+                               {words.date(visit.planned_for)}, {words.day(visit.held_on)},
+                               {words.day(visit.completed_on)}, {asIs(visit.report_number)}}});
     }
     pages.smallHeading(words.text("Visits"), leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
@@ -151,29 +153,49 @@ void drawAsked(Pages &pages, const Packet &packet)
     drawTable(pages, table);
 }
 
-void drawOpen(Pages &pages, const Packet &packet)
+/// The first open points of each closing, below a row that names it.
+Table openTable(const Wording &words, const Packet &packet)
 {
-    const Wording &words = pages.wording();
+    const std::size_t share =
+        std::max<std::size_t>(2, mostOpenRows / std::max<std::size_t>(1, packet.standings.size()));
     Table table;
-    table.columns = {{words.text("Keeps open"), 3}, {words.text("What is open"), 6},
-                     {words.text("Waits for"), 1.4}};
+    table.columns = {{words.text("What is open"), 8}, {words.text("Waits for"), 1.6}};
+    const std::string *closing = nullptr;
+    std::size_t shown = 0;
     for (const FrontPages::Open &open : packet.front.open) {
-        if (table.rows.size() == mostOpenRows)
-            break;
+        if (!closing || *closing != open.closing) {
+            shown = 0;
+            table.rows.push_back({{{asIs(open.closing)}}, Table::Bar::None, true});
+        }
+        closing = &open.closing;
+        if (++shown > share)
+            continue;
         table.rows.push_back(
-            {{{asIs(open.closing)},
-              {words.sentence(open.what)},
+            {{{words.sentence(open.what)},
               {open.waits_for ? words.text(packet::inWords(*open.waits_for)) : QString()}},
              Table::Bar::Must});
     }
+    return table;
+}
+
+std::size_t countShown(const Table &table)
+{
+    return std::size_t(std::count_if(table.rows.begin(), table.rows.end(),
+                                     [](const Table::Row &row) { return !row.is_group; }));
+}
+
+void drawOpen(Pages &pages, const Packet &packet)
+{
+    const Wording &words = pages.wording();
+    const Table table = openTable(words, packet);
     pages.smallHeading(words.text("Open"), leastHeightOf(table, pages.body().width()));
     if (table.rows.empty())
         pages.text(words.text("No work on record is open in the way of these closings."));
     drawTable(pages, table);
-    if (packet.front.open.size() > mostOpenRows) {
+    const std::size_t more = packet.front.open.size() - countShown(table);
+    if (more > 0) {
         pages.advance(points(4));
-        pages.text(words.text("{0} more, all named under Readiness.",
-                              {std::to_string(packet.front.open.size() - mostOpenRows)}),
+        pages.text(words.text("{0} more, all named under Readiness.", {std::to_string(more)}),
                    Size::Small);
     }
 }
@@ -213,7 +235,7 @@ void drawClosedWithGaps(Pages &pages, const Packet &packet)
         if (!gaps.in_region)
             title += QLatin1Char('\n') + words.text("elsewhere in the aircraft");
         table.rows.push_back({{{title, Mark::StateClosedEarly},
-                               {words.date(gaps.closed_on, gaps.approximate)},
+                               {words.day(gaps.closed_on, gaps.approximate)},
                                {asIs(gaps.by)},
                                {missing.join(QLatin1Char('\n'))},
                                {asIs(gaps.reason)}}});

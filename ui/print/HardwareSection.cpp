@@ -59,7 +59,9 @@ Table::Cell torqueOf(const Wording &words, const FastenerEntry &fastener)
                                          : words.text("torqued");
     if (fastener.torque_drag)
         text += words.text(", drag {0}", {words.number(*fastener.torque_drag).toStdString()});
-    text += QLatin1Char('\n') + words.date(fastener.torqued_on);
+    text += QLatin1Char('\n') + words.day(fastener.torqued_on);
+    if (!fastener.tool.empty())
+        text += QLatin1Char('\n') + asIs(fastener.tool);
     return {text, isOutOfLimits(fastener) ? Mark::NotMet : Mark::None, isOutOfLimits(fastener)};
 }
 
@@ -69,7 +71,7 @@ QString lockingOf(const Wording &words, const FastenerEntry &fastener)
         return {};
     QString text = words.text(packet::inWords(fastener.locking));
     if (fastener.is_locked_by_hand)
-        text += QLatin1Char('\n') + (fastener.locked_on ? words.date(fastener.locked_on)
+        text += QLatin1Char('\n') + (fastener.locked_on ? words.day(fastener.locked_on)
                                                         : words.text("not locked"));
     return text;
 }
@@ -85,12 +87,11 @@ Table::Row rowOf(const Wording &words, const FastenerEntry &fastener)
                            fastener.accepted_basis)},
              {asIs(fastener.hardware)},
              {words.number(fastener.quantity)},
-             {fastener.fitted_on ? words.date(fastener.fitted_on) : words.text("not fitted"),
+             {fastener.fitted_on ? words.day(fastener.fitted_on) : words.text("not fitted"),
               Mark::None, !fastener.fitted_on},
              {limits},
              torqueOf(words, fastener),
-             {asIs(fastener.tool)},
-             {words.date(fastener.marked_on)},
+             {words.day(fastener.marked_on)},
              {lockingOf(words, fastener)}}};
 }
 
@@ -105,7 +106,7 @@ Table::Row rowOf(const Wording &words, const MeasurementEntry &measurement)
              {rangeOf(words, measurement.minimum, measurement.maximum)},
              {value, isOut ? Mark::NotMet : Mark::None, isOut || !measurement.value},
              {asIs(measurement.unit)},
-             {words.date(measurement.measured_on)},
+             {words.day(measurement.measured_on)},
              {asIs(measurement.tool)}}};
 }
 
@@ -146,7 +147,7 @@ Table::Row rowOf(const Wording &words, const MaterialEntry &use)
         lots << lotIn(words, lot);
     return {{{lots.join(QLatin1Char('\n')) + acceptanceIn(words, use.accepted_on,
                                                           use.accepted_by, use.accepted_basis)},
-             {words.date(use.used_on, use.approximate)},
+             {words.day(use.used_on, use.approximate)},
              {conditionsIn(words, use)},
              {use.cure_minutes ? words.hours(*use.cure_minutes) : QString()},
              {words.text(packet::inWords(use.sample)),
@@ -198,11 +199,10 @@ void drawFasteners(Pages &pages, const packet::Packet &packet)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Place"), 3.6},   {words.text("Hardware"), 2.6},
-                     {words.text("Qty"), 0.9, true}, {words.text("Fitted"), 2},
-                     {words.text("Limits"), 1.7},  {words.text("Torque"), 2.1},
-                     {words.text("Tool"), 2},      {words.text("Marked"), 2},
-                     {words.text("Lock"), 2}};
+    table.columns = {{words.text("Place"), 3.8},     {words.text("Hardware"), 2.8},
+                     {words.text("Qty"), 0.9, true}, {words.text("Fitted"), 2.7},
+                     {words.text("Limits"), 1.9},    {words.text("Torque"), 3.3},
+                     {words.text("Marked"), 2.7},    {words.text("Lock"), 2.7}};
     addByPart(table, words, packet.fasteners);
     drawSection(pages, words.text("Fasteners and torque"), table,
                 words.text("No fastener is on record for this region."));
@@ -239,9 +239,9 @@ void drawTools(Pages &pages, const packet::Packet &packet)
     table.columns = {{words.text("Tool"), 3.5}, {words.text("Serial number"), 2.4},
                      {words.text("Used here"), 3.6}, {words.text("Calibrated"), 5}};
     for (const ToolEntry &tool : packet.tools) {
-        QString used = words.date(tool.first_used);
-        if (tool.first_used != tool.last_used)
-            used += QStringLiteral(" – ") + words.date(tool.last_used);
+        QString used = words.day(tool.first_used);
+        if (words.day(tool.first_used) != words.day(tool.last_used))
+            used += QStringLiteral(" – ") + words.day(tool.last_used);
         table.rows.push_back({{{asIs(tool.name)}, {asIs(tool.serial_number)}, {used},
                                {calibrationsIn(words, tool)}}});
     }

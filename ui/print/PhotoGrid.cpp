@@ -26,6 +26,7 @@ public:
     Tile(Pages &pages, const packet::Photo &photo, const PictureShelf::Place &place, double width,
          double mostHeight);
 
+    double width() const { return m_width; }
     double pictureHeight() const { return m_picture.height(); }
     double captionHeight() const;
     void draw(Pages &pages, double left, double pictureBottom) const;
@@ -124,32 +125,57 @@ bool isUpright(const PictureShelf::Place &place)
     return place.index >= 0 && place.height > place.width;
 }
 
+/// Room for a picture so that two rows fill what is left of the page; a page that is more than half
+/// full gets one row of the usual height.
+double mostPictureHeight(const Pages &pages)
+{
+    constexpr double captionLines = 3;
+    const double usual = (pages.body().height() - betweenRows) / 2;
+    const double left = pages.spaceLeft() - (pages.isAtTop() ? 0 : betweenRows);
+    const bool isForTwo = left > 1.6 * usual;
+    const double row = isForTwo ? (left - betweenRows) / 2 : usual;
+    return std::min(row, usual) - captionGap - captionLines * lineHeight(Size::Small);
+}
+
+void drawRow(Pages &pages, const std::vector<Tile> &row)
+{
+    double picture = 0;
+    double caption = 0;
+    for (const Tile &tile : row) {
+        picture = std::max(picture, tile.pictureHeight());
+        caption = std::max(caption, tile.captionHeight());
+    }
+    pages.gap(betweenRows);
+    pages.need(picture + caption);
+    double left = pages.body().left();
+    for (const Tile &tile : row) {
+        tile.draw(pages, left, pages.y() + picture);
+        left += tile.width() + betweenPictures;
+    }
+    pages.advance(picture + caption);
+}
+
 } // namespace
 
 void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf)
 {
-    const double rowHeight = (pages.body().height() - betweenRows) / 2;
-    const double mostPictureHeight = rowHeight - captionGap - 3 * lineHeight(Size::Small);
-    const double half = (pages.body().width() - betweenPictures) / 2;
+    const double whole = pages.body().width();
+    const double half = (whole - betweenPictures) / 2;
+    // The second row of a page is as high as its first.
+    double mostHeight = 0;
+    int page = -1;
     for (std::size_t i = 0; i < photos.size();) {
         const bool isPair = i + 1 < photos.size() && isUpright(shelf.place(photos[i])) &&
                             isUpright(shelf.place(photos[i + 1]));
+        if (page != pages.outline().page_count) {
+            mostHeight = mostPictureHeight(pages);
+            page = pages.outline().page_count;
+        }
         std::vector<Tile> row;
         for (std::size_t end = i + (isPair ? 2 : 1); i < end; ++i)
-            row.emplace_back(pages, photos[i], shelf.place(photos[i]),
-                             isPair ? half : pages.body().width(), mostPictureHeight);
-        double picture = 0;
-        double caption = 0;
-        for (const Tile &tile : row) {
-            picture = std::max(picture, tile.pictureHeight());
-            caption = std::max(caption, tile.captionHeight());
-        }
-        pages.gap(betweenRows);
-        pages.need(picture + caption);
-        for (std::size_t place = 0; place < row.size(); ++place)
-            row[place].draw(pages, pages.body().left() + double(place) * (half + betweenPictures),
-                            pages.y() + picture);
-        pages.advance(picture + caption);
+            row.emplace_back(pages, photos[i], shelf.place(photos[i]), isPair ? half : whole,
+                             mostHeight);
+        drawRow(pages, row);
     }
 }
 

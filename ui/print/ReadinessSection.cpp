@@ -9,6 +9,8 @@
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
 
+#include <utility>
+
 namespace lastrivet::print {
 
 namespace {
@@ -50,12 +52,20 @@ QString kindOf(const Wording &words, const Standing &standing)
 
 QString countsOf(const Wording &words, const readiness::OnRecord &known)
 {
-    return words.text("{0} steps, {1} sessions, {2} photographs, {3} squawks, {4} fastener lines, "
-                      "{5} measurements, {6} material uses",
-                      {std::to_string(known.steps), std::to_string(known.sessions),
-                       std::to_string(known.photos), std::to_string(known.squawks),
-                       std::to_string(known.fasteners), std::to_string(known.measurements),
-                       std::to_string(known.material_uses)});
+    const std::pair<std::string_view, std::int64_t> counts[] = {
+        {"steps {0}", known.steps},
+        {"work sessions {0}", known.sessions},
+        {"photographs {0}", known.photos},
+        {"squawks {0}", known.squawks},
+        {"deviations {0}", known.deviations},
+        {"lines of fasteners {0}", known.fasteners},
+        {"measurements {0}", known.measurements},
+        {"uses of material {0}", known.material_uses},
+    };
+    QStringList pieces;
+    for (const auto &[pattern, count] : counts)
+        pieces << words.text(pattern, {words.number(count).toStdString()});
+    return pieces.join(QStringLiteral(", "));
 }
 
 void drawWhatItIs(Pages &pages, const Standing &standing)
@@ -141,13 +151,13 @@ void drawHistory(Pages &pages, const Standing &standing)
     drawTable(pages, table);
 }
 
-Table::Row findingRow(const Wording &words, const Standing::Finding &finding)
+/// What clears it is said once for a run of findings that are cleared alike.
+Table::Row findingRow(const Wording &words, const Standing::Finding &finding, bool isLikeAbove)
 {
     const bool isMust = finding.weight == readiness::Weight::Must;
-    QString clears = words.sentence(finding.cleared_by);
-    if (!finding.source.empty())
-        clears += QStringLiteral(" (") + asIs(finding.source) + QLatin1Char(')');
-    return {{{QString()}, {words.sentence(finding.what)}, {clears}},
+    return {{{QString()},
+             {words.sentence(finding.what)},
+             {isLikeAbove ? QString() : words.sentence(finding.cleared_by)}},
             isMust ? Table::Bar::Must : Table::Bar::Should};
 }
 
@@ -159,8 +169,12 @@ void addRule(Table &table, const Wording &words, const Standing::RuleLine &line)
     const bool isBold = line.outcome == readiness::Outcome::NotMet;
     table.rows.push_back({{{outcome, markOf(line.outcome), isBold},
                            {words.sentence(line.demand), Mark::None, isBold}}});
-    for (const Standing::Finding &finding : line.findings)
-        table.rows.push_back(findingRow(words, finding));
+    const Message *above = nullptr;
+    for (const Standing::Finding &finding : line.findings) {
+        const bool isLikeAbove = above && *above == finding.cleared_by;
+        table.rows.push_back(findingRow(words, finding, isLikeAbove));
+        above = &finding.cleared_by;
+    }
 }
 
 void drawRules(Pages &pages, const Standing &standing)

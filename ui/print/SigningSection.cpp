@@ -16,8 +16,8 @@ namespace {
 using packet::SheetToSign;
 using packet::Standing;
 
-constexpr double roomToWrite = points(46);
-constexpr std::size_t leastDeficiencyLines = 6;
+constexpr double roomToWrite = points(42);
+constexpr std::size_t leastDeficiencyLines = 5;
 
 /// A line to write on, its name small below it.
 void drawWritingLine(Pages &pages, double left, double width, double y, const QString &name)
@@ -144,8 +144,8 @@ void drawBlock(Pages &pages, const Standing::HoldPointLine &point)
 {
     const Wording &words = pages.wording();
     const bool isVisitor = point.signer_role != SignerRole::Builder;
-    const double height = points(isVisitor ? 188 : 98);
-    pages.gap(points(10));
+    const double height = points(isVisitor ? 188 : 104);
+    pages.gap(points(6));
     pages.need(height);
     const QRectF frame(pages.body().left(), pages.y(), pages.body().width(), height);
     QPainter &painter = pages.painter();

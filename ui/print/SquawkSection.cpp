@@ -18,7 +18,7 @@ using packet::SquawkEntry;
 QString dateAndName(const Wording &words, const std::optional<Moment> &date,
                     const std::string &name)
 {
-    QString text = words.date(date);
+    QString text = words.day(date);
     if (!name.empty())
         text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + asIs(name);
     return text;
@@ -43,7 +43,7 @@ QString photosIn(const Wording &words, const std::vector<int> &numbers)
 
 QString foundIn(const Wording &words, const SquawkEntry &squawk)
 {
-    QStringList lines{words.date(squawk.found_on, squawk.approximate)};
+    QStringList lines{words.day(squawk.found_on, squawk.approximate)};
     addLine(lines, asIs(squawk.found_by));
     if (!squawk.finding_number.empty())
         lines << words.text("finding {0}", {squawk.finding_number});
@@ -112,7 +112,7 @@ QString builtIn(const Wording &words, const DeviationEntry &deviation)
 {
     if (deviation.undone_on)
         return words.text("undone on {0}", {deviation.undone_on->text()});
-    return deviation.built_on ? words.date(deviation.built_on) : words.text("not built");
+    return deviation.built_on ? words.day(deviation.built_on) : words.text("not built");
 }
 
 Table::Row rowOf(const Wording &words, const DeviationEntry &deviation)
@@ -144,7 +144,7 @@ Table::Row rowOf(const Wording &words, const BulletinEntry &bulletin)
 {
     QString complied = words.text("open");
     if (bulletin.complied_on)
-        complied = words.date(bulletin.complied_on) + QLatin1Char('\n') + asIs(bulletin.basis);
+        complied = words.day(bulletin.complied_on) + QLatin1Char('\n') + asIs(bulletin.basis);
     else if (bulletin.applies == false)
         complied = asIs(bulletin.basis);
     return {{{asIs(bulletin.number)},
@@ -152,7 +152,7 @@ Table::Row rowOf(const Wording &words, const BulletinEntry &bulletin)
               (bulletin.mandatory ? QLatin1Char('\n') + words.text("mandatory") : QString())},
              {asIs(bulletin.title)},
              {asIs(bulletin.issuer)},
-             {words.date(bulletin.received_on)},
+             {words.day(bulletin.received_on)},
              {appliesIn(words, bulletin)},
              {complied}}};
 }
@@ -163,9 +163,9 @@ void drawSquawks(Pages &pages, const packet::Packet &packet)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("No."), 1.5}, {words.text("Squawk"), 5},
-                     {words.text("Found"), 2.3}, {words.text("Correction"), 4},
-                     {words.text("Standing"), 2.8}};
+    table.columns = {{words.text("No."), 1.3}, {words.text("Squawk"), 5},
+                     {words.text("Found"), 2.9}, {words.text("Correction"), 4},
+                     {words.text("Standing"), 3}};
     for (const SquawkEntry &squawk : packet.squawks)
         table.rows.push_back(rowOf(words, squawk));
     pages.heading(0, words.text("Squawks"),

@@ -5,14 +5,14 @@
 #include "ui/print/Pages.h"
 
 #include <algorithm>
-#include <numeric>
+#include <utility>
 
 namespace lastrivet::print {
 
 namespace {
 
 constexpr double padding = points(3);
-constexpr double between = points(8);
+constexpr double between = points(7);
 constexpr double barWidth = points(2.4);
 
 /// The columns that have something to show, with their places on the paper.
@@ -61,6 +61,7 @@ struct LaidCell {
     TextBlock text;
     Mark mark;
     double left;
+    double markLeft;
 };
 
 double markWidth(const Table &table, const Table::Cell &cell)
@@ -93,19 +94,19 @@ LaidRow::LaidRow(const Table &table, const Table::Row &row, const std::vector<Sh
 {
     if (row.is_group) {
         m_cells.push_back({TextBlock(row.cells.front().text, table.size, body.width(), true),
-                           Mark::None, body.left()});
+                           Mark::None, body.left(), body.left()});
     } else {
         for (const Shown &column : columns) {
             if (column.index >= row.cells.size())
                 continue;
             const Table::Cell &cell = row.cells[column.index];
             const double indent = markWidth(table, cell);
-            const Qt::Alignment alignment = table.columns[column.index].is_right_aligned
-                                                ? Qt::AlignRight
-                                                : Qt::AlignLeft;
-            m_cells.push_back({TextBlock(cell.text, table.size, column.width - indent,
-                                         cell.is_bold, alignment),
-                               cell.mark, column.left + indent});
+            const bool isRight = table.columns[column.index].is_right_aligned;
+            TextBlock text(cell.text, table.size, column.width - indent, cell.is_bold,
+                           isRight ? Qt::AlignRight : Qt::AlignLeft);
+            const double markLeft =
+                column.left + (isRight ? column.width - indent - text.naturalWidth() : 0);
+            m_cells.push_back({std::move(text), cell.mark, column.left + indent, markLeft});
         }
     }
     m_height = std::max(lineCount() * lineHeight(m_size) + 2 * padding, row.least_height);
@@ -129,8 +130,7 @@ void LaidRow::draw(Pages &pages, int first, int count) const
         cell.text.drawLines(painter, {cell.left, top}, first, count);
         if (first == 0)
             drawMark(painter, cell.mark,
-                     QRectF(cell.left - line - points(2), top + line * 0.1, line * 0.8,
-                            line * 0.8));
+                     QRectF(cell.markLeft, top + line * 0.1, line * 0.8, line * 0.8));
     }
     const double height = std::max(count * line + 2 * padding, count < lineCount() ? 0 : m_height);
     const QRectF bar(pages.body().left(), pages.y() + points(2), barWidth, height - points(4));

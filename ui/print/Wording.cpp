@@ -54,6 +54,11 @@ QString Wording::date(const std::optional<Moment> &moment, bool isApproximate) c
     return isApproximate ? text("about {0}", {moment->text()}) : date(*moment);
 }
 
+QString Wording::day(const std::optional<Moment> &moment, bool isApproximate) const
+{
+    return moment ? date(std::optional(moment->dayOnly()), isApproximate) : QString();
+}
+
 QString Wording::number(double value) const
 {
     QLocale plain = m_locale;

@@ -31,6 +31,8 @@ public:
     QString text(std::string_view pattern, const std::vector<std::string> &arguments = {}) const;
     /// "14 Mar 2026", with "09:30" behind it where the time is known.
     QString date(Moment moment) const;
+    /// The day alone, for tables where the time of day says nothing.
+    QString day(const std::optional<Moment> &moment, bool isApproximate = false) const;
     /// As `date`; empty for none; "about" before an approximate one.
     QString date(const std::optional<Moment> &moment, bool isApproximate = false) const;
     QString number(double value) const;
@@ -41,7 +43,7 @@ public:
     QString sentence(const Message &message) const;
 
 private:
-    QLocale m_locale{QLocale::English, QLocale::Canada};
+    QLocale m_locale{QLocale::English, QLocale::UnitedStates};
     Translate m_translate;
 };
 

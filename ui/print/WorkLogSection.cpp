@@ -93,7 +93,7 @@ void drawWorkLog(Pages &pages, const packet::Packet &packet)
     Table table;
     table.columns = {{words.text("When"), 2.3}, {words.text("Time"), 1.4, true},
                      {words.text("Part"), 3}, {words.text("What"), 5},
-                     {words.text("Kind"), 1.9}, {words.text("Who"), 2.6}};
+                     {words.text("Kind"), 2.1}, {words.text("Who"), 3.2}};
     for (const WorkLog::Session &session : packet.work.sessions)
         table.rows.push_back(
             {{{words.date(session.began, session.approximate)},
