@@ -9,9 +9,9 @@ namespace lastrivet::cli {
 CLI::App &addVerb(CLI::App &program, const char *name, const char *promise, VerbOptions &options)
 {
     CLI::App *verb = program.add_subcommand(name, promise);
-    verb->add_option("project", options.project, "The project's folder")
+    verb->add_option("PROJECT", options.project, "The project's folder")
         ->required()
-        ->type_name("PROJECT");
+        ->type_name("");
     return *verb;
 }
 

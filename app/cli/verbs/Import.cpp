@@ -210,9 +210,9 @@ void declareImport(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
     CLI::App &verb = addVerb(program, "import", "Takes records in from JSON or CSV", *options);
-    verb.add_option("files", options->files, "The files, each taken in whole or not at all")
+    verb.add_option("FILE", options->files, "The files, each taken in whole or not at all")
         ->required()
-        ->type_name("FILE");
+        ->type_name("");
     verb.add_option("--as", options->as, "What a CSV file lists")
         ->check(CLI::IsMember(listNames()))
         ->type_name("WHAT");

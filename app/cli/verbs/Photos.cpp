@@ -89,9 +89,9 @@ void declarePhotos(CLI::App &program, Action &chosen)
     auto options = std::make_shared<Options>();
     CLI::App &verb =
         addVerb(program, "photos", "Takes photographs, videos and papers in", *options);
-    verb.add_option("files", options->files, "The files; they stay where they are")
+    verb.add_option("FILE", options->files, "The files; they stay where they are")
         ->required()
-        ->type_name("FILE");
+        ->type_name("");
     verb.add_option("--component", options->component, "The code of the part they show")
         ->type_name("CODE");
     verb.add_option("--shows", options->shows,
