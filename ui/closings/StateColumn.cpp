@@ -10,9 +10,18 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
+#include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr int shortLength = 25;
+
+} // namespace
 
 StateColumn::StateColumn(const Theme &theme, std::optional<readiness::State> state, QWidget *parent)
     : QWidget(parent)
@@ -23,6 +32,7 @@ StateColumn::StateColumn(const Theme &theme, std::optional<readiness::State> sta
     , m_words(new QLabel(this))
     , m_list(new RowListView(
           theme, stateWords(state.value_or(readiness::State::Hold), state.has_value()), this))
+    , m_more(new QPushButton(this))
 {
     m_words->setWordWrap(true);
     m_words->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -38,8 +48,14 @@ StateColumn::StateColumn(const Theme &theme, std::optional<readiness::State> sta
     layout->addLayout(head);
     layout->addWidget(m_words);
     layout->addWidget(m_list);
+    layout->addWidget(m_more, 0, Qt::AlignLeft);
     layout->addStretch(1);
     connect(m_list, &RowListView::chosen, this, &StateColumn::chosen);
+    m_more->setProperty("flat", true);
+    connect(m_more, &QPushButton::clicked, this, [this] {
+        m_isWhole = !m_isWhole;
+        show();
+    });
     setTheme();
 }
 
@@ -55,9 +71,18 @@ void StateColumn::setTheme()
 
 void StateColumn::setRows(std::vector<ListRow> rows)
 {
-    m_count->setText(QLocale().toString(qulonglong(rows.size())));
-    m_list->setRows(std::move(rows));
-    setVisible(count() > 0);
+    m_rows = std::move(rows);
+    m_count->setText(QLocale().toString(qulonglong(m_rows.size())));
+    show();
+    setVisible(!m_rows.empty());
+}
+
+void StateColumn::show()
+{
+    const auto shown = m_isWhole ? count() : std::min(count(), shortLength);
+    m_list->setRows({m_rows.begin(), m_rows.begin() + shown});
+    m_more->setVisible(count() > shortLength);
+    m_more->setText(m_isWhole ? tr("Show fewer") : tr("%1 more").arg(count() - shown));
 }
 
 int StateColumn::headHeight() const
@@ -68,11 +93,6 @@ int StateColumn::headHeight() const
 void StateColumn::setHeadHeight(int height)
 {
     m_words->setMinimumHeight(height);
-}
-
-int StateColumn::count() const
-{
-    return m_list->rows().rowCount();
 }
 
 } // namespace lastrivet::ui

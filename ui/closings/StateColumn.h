@@ -8,13 +8,14 @@
 #include <QWidget>
 
 class QLabel;
+class QPushButton;
 
 namespace lastrivet::ui {
 
 class RowListView;
 class Theme;
 
-/// The closings in one state, under its shape and word.
+/// The closings in one state, under its shape and word: the first ones, the rest on request.
 class StateColumn final : public QWidget {
     Q_OBJECT
 
@@ -25,7 +26,7 @@ public:
 
     void setRows(std::vector<ListRow> rows);
     RowListView &list() const { return *m_list; }
-    int count() const;
+    int count() const { return int(m_rows.size()); }
     void setTheme();
     /// What the head needs in the width it has.
     int headHeight() const;
@@ -35,12 +36,17 @@ Q_SIGNALS:
     void chosen(lastrivet::RecordRef record);
 
 private:
+    void show();
+
     const Theme &m_theme;
     std::optional<readiness::State> m_state;
     QLabel *m_mark;
     QLabel *m_count;
     QLabel *m_words;
     RowListView *m_list;
+    QPushButton *m_more;
+    std::vector<ListRow> m_rows;
+    bool m_isWhole = false;
 };
 
 } // namespace lastrivet::ui

@@ -16,6 +16,8 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -209,7 +211,16 @@ void TodayPage::recordsChanged(const ChangeNotice &)
 
 void TodayPage::answerChanged()
 {
-    fill();
+    m_isStale = !isVisible();
+    if (!m_isStale)
+        fill();
+}
+
+void TodayPage::showEvent(QShowEvent *event)
+{
+    if (std::exchange(m_isStale, false))
+        fill();
+    Page::showEvent(event);
 }
 
 void TodayPage::themeChanged()

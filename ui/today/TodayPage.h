@@ -31,6 +31,7 @@ protected:
     void recordsChanged(const ChangeNotice &notice) override;
     void answerChanged() override;
     void themeChanged() override;
+    void showEvent(QShowEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
 private:
@@ -56,6 +57,7 @@ private:
     QBoxLayout *m_columns;
     QVBoxLayout *m_lists[2];
     QWidget *m_left;
+    bool m_isStale = false;
     Arrangement m_arrangement = Arrangement::None;
     QScrollArea *m_scroll;
 };

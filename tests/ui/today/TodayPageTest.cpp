@@ -54,6 +54,7 @@ TEST_CASE("The first page follows the answer after a change")
     test::Workshop workshop;
     const auto session = workshop.session();
     TodayPage page(*session);
+    test::picture(page, 1110, 640, "today");
     session->change(QStringLiteral("Signed"), [&](Edit &edit) {
         for (const HoldPoint &point : session->records()->hold_points) {
             if (point.closing_id != workshop.aileronClosing)
