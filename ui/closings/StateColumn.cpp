@@ -54,7 +54,7 @@ StateColumn::StateColumn(const Theme &theme, std::optional<readiness::State> sta
     m_more->setProperty("flat", true);
     connect(m_more, &QPushButton::clicked, this, [this] {
         m_isWhole = !m_isWhole;
-        show();
+        showRows();
     });
     setTheme();
 }
@@ -73,11 +73,11 @@ void StateColumn::setRows(std::vector<ListRow> rows)
 {
     m_rows = std::move(rows);
     m_count->setText(QLocale().toString(qulonglong(m_rows.size())));
-    show();
+    showRows();
     setVisible(!m_rows.empty());
 }
 
-void StateColumn::show()
+void StateColumn::showRows()
 {
     const auto shown = m_isWhole ? count() : std::min(count(), shortLength);
     m_list->setRows({m_rows.begin(), m_rows.begin() + shown});

@@ -36,7 +36,7 @@ Q_SIGNALS:
     void chosen(lastrivet::RecordRef record);
 
 private:
-    void show();
+    void showRows();
 
     const Theme &m_theme;
     std::optional<readiness::State> m_state;

@@ -37,18 +37,18 @@ Section::Section(const Theme &theme, const QString &title, const QString &whenEm
     connect(m_list, &RowListView::acted, this, &Section::acted);
     connect(m_more, &QPushButton::clicked, this, [this] {
         m_isWhole = !m_isWhole;
-        show();
+        showRows();
     });
-    show();
+    showRows();
 }
 
 void Section::setRows(std::vector<ListRow> rows)
 {
     m_rows = std::move(rows);
-    show();
+    showRows();
 }
 
-void Section::show()
+void Section::showRows()
 {
     const auto count = int(m_rows.size());
     const bool isLong = count > m_shortLength;

@@ -32,7 +32,7 @@ Q_SIGNALS:
     void acted(lastrivet::RecordRef record);
 
 private:
-    void show();
+    void showRows();
 
     QString m_titleWords;
     QLabel *m_title;
