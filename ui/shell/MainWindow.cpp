@@ -77,27 +77,43 @@ void MainWindow::closeEvent(QCloseEvent *event)
 
 bool MainWindow::openFolder(const QString &folder)
 {
+    const QString place = QFileInfo(folder).absoluteFilePath();
+    if (m_view && place == m_folder)
+        return true;
     std::unique_ptr<Session> session;
     try {
-        session =
-            std::make_unique<Session>(Project::open(toPath(folder), {&m_surroundings.clock, {}}),
-                                      m_surroundings.executor, m_surroundings.theme);
+        session = std::make_unique<Session>(
+            Project::open(toPath(place), {&m_surroundings.clock, {}}), m_surroundings.executor,
+            m_surroundings.theme);
     } catch (const Fault &fault) {
-        closeProject();
-        m_start->complain(toQt(fault.what()));
+        complain(toQt(fault.what()));
         return false;
     }
     closeProject();
+    m_folder = place;
+    m_recent.add(place);
+    showProject(std::move(session));
+    return true;
+}
+
+void MainWindow::showProject(std::unique_ptr<Session> session)
+{
     m_view = new ProjectView(std::move(session), m_stack);
     m_stack->addWidget(m_view);
     m_stack->setCurrentWidget(m_view);
     const Session &opened = m_view->session();
     setWindowTitle(tr("%1 – Lastrivet").arg(toQt(opened.records()->project.name)));
-    m_recent.add(QFileInfo(folder).absoluteFilePath());
     connect(&opened, &Session::changed, this, &MainWindow::updateActions);
     updateActions();
     m_view->focusPage();
-    return true;
+}
+
+void MainWindow::complain(const QString &sentence)
+{
+    if (m_view)
+        m_view->session().complain(sentence);
+    else
+        m_start->complain(sentence);
 }
 
 void MainWindow::closeProject()

@@ -11,6 +11,7 @@
 #include <QTimer>
 
 #include <functional>
+#include <memory>
 
 #include <vector>
 
@@ -23,6 +24,7 @@ namespace lastrivet::ui {
 
 class Finder;
 class ProjectView;
+class Session;
 class ShortcutSheet;
 class StartPage;
 
@@ -65,6 +67,9 @@ private:
     QAction *add(QMenu &menu, const QString &words, const QKeySequence &keys,
                  const std::function<void()> &act, bool needsProject = true);
     void addThemeChoice(QMenu &menu, const QString &words, Theme::Choice choice);
+    void showProject(std::unique_ptr<Session> session);
+    /// Says it where the person is: in the open project, or on the start page.
+    void complain(const QString &sentence);
     void fillRecent();
     void browse();
     void importFile();
@@ -78,6 +83,7 @@ private:
     QStackedWidget *m_stack;
     StartPage *m_start;
     ProjectView *m_view = nullptr;
+    QString m_folder;
     Finder *m_finder;
     ShortcutSheet *m_sheet;
     QMenu *m_recentMenu = nullptr;

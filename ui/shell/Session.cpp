@@ -26,6 +26,10 @@ Session::Session(std::unique_ptr<Project> project, Executor &executor, Theme &th
 Session::~Session()
 {
     m_project->unsubscribe(m_subscription);
+    for (const auto &running : m_running) {
+        if (const auto progress = running.lock())
+            progress->cancel();
+    }
 }
 
 void Session::receive(const ChangeNotice &notice)
@@ -124,6 +128,7 @@ void Session::runLong(const QString &title, std::function<void(Progress &)> work
 {
     const auto progress = std::make_shared<Progress>(title);
     const auto fault = std::make_shared<QString>();
+    m_running.push_back(progress);
     Q_EMIT workStarted(progress);
     m_executor.run(
         context,

@@ -14,6 +14,7 @@
 
 #include <functional>
 #include <memory>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -90,6 +91,7 @@ private:
     Snapshot m_records;
     AnswerPointer m_answer;
     Snapshot m_answered;
+    std::vector<std::weak_ptr<Progress>> m_running;
     bool m_isAnswering = false;
     int m_subscription = 0;
 };
