@@ -112,17 +112,23 @@ Result<ChangeNotice, Refusal> Project::Implementation::carryOut(const Plan &plan
             return publish(std::move(*outcome), plan.label);
         } catch (const OutcomeUnknown &unknown) {
             spdlog::warn("saving “{}”: {}", plan.label, unknown.exception.what());
-            const Snapshot before = m_records;
-            reopen();
-            load();
-            const auto newest = m_store->journal.newest();
-            if (!newest || newest->change_id != unknown.entry.change_id)
-                throw unknown.exception;
-            auto touched = storage::touchedBy(m_store->journal.changeset(newest->seq));
-            const Snapshot after = std::exchange(m_records, before);
-            return publish({after, std::move(touched), std::nullopt}, plan.label);
+            return settle(unknown.entry.change_id, plan.label, unknown.exception);
         }
     });
+}
+
+ChangeNotice Project::Implementation::settle(const std::string &changeId, const std::string &label,
+                                             const SQLite::Exception &exception)
+{
+    const Snapshot before = m_records;
+    reopen();
+    load();
+    const Snapshot loaded = std::exchange(m_records, before);
+    const auto newest = m_store->journal.newest();
+    if (!newest || newest->change_id != changeId)
+        throw exception;
+    auto touched = storage::touchedBy(m_store->journal.changeset(newest->seq));
+    return publish({loaded, std::move(touched), std::nullopt}, label);
 }
 
 Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write(const Plan &plan)

@@ -87,6 +87,10 @@ private:
                                              const std::vector<RecordRef> &touched);
     JournalEntry append(const Plan &plan, storage::Blob changeset, const Records &records);
     Refusal conflictRefusal(const UndoHistory::Change &change, RecordRef record) const;
+    /// After a commit that may or may not have reached the disk: opens the database again, and
+    /// publishes the change when it is there, else throws the exception.
+    ChangeNotice settle(const std::string &changeId, const std::string &label,
+                        const SQLite::Exception &exception);
     void reopen();
     ChangeNotice publish(Outcome outcome, std::string label);
     void useProfile(const Records &records);

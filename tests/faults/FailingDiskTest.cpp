@@ -68,7 +68,7 @@ TEST_CASE("Whichever write fails, a change is either saved and shown, or neither
         try {
             isDone = bool(project->change("Parts", addParts(size)));
         } catch (const Fault &) {
-            REQUIRE(*project->records() == *before);
+            REQUIRE(project->records() == before);
         }
         const bool hasFailed = disk.hasFailed();
         disk.failNever();
@@ -98,7 +98,7 @@ TEST_CASE("Whichever write fails, an undo is either saved and shown, or neither"
         try {
             isDone = bool(project->undo());
         } catch (const Fault &) {
-            REQUIRE(*project->records() == *before);
+            REQUIRE(project->records() == before);
         }
         const bool hasFailed = disk.hasFailed();
         disk.failNever();
