@@ -47,53 +47,77 @@ public:
     {
         fmt::print(m_out, "{}, as of {}, by the rules of profile {}.\n",
                    onOneLine(m_records.project.name), m_answer.as_of.text(), m_answer.profile);
-        printCounts();
+        if (m_shown.empty())
+            m_out << "There are no closings on record.\n";
+        else if (tellsAll())
+            printHeadline();
         for (const State state : {State::ClosedEarly, State::Hold, State::ReadyToInspect,
                                   State::ReadyToSign, State::Clear, State::Closed})
             printState(state);
         printNotBegun();
-        if (m_scope.closings.empty())
+        if (tellsAll()) {
+            printAircraft();
             printWhatFollows();
+        }
     }
 
 private:
-    /// Whoever asks for a closing by its id is told about it, begun or not.
-    bool isToldInFull(const ClosingAnswer &closing) const
+    bool tellsAll() const { return m_scope.closings.empty(); }
+
+    bool isAircraft(const ClosingAnswer &closing) const
     {
-        return closing.begun || isClosed(closing) || !m_scope.closings.empty();
+        return m_records.find(closing.id)->scope == ClosingScope::Aircraft;
+    }
+
+    /// Among the closings of its state. Whoever asks for a closing by its id is told about it,
+    /// begun or not.
+    bool isInState(const ClosingAnswer &closing, State state) const
+    {
+        const bool isTold =
+            !tellsAll() || (!isAircraft(closing) && (closing.begun || isClosed(closing)));
+        return isTold && closing.state == state;
+    }
+
+    bool isNotBegun(const ClosingAnswer &closing) const
+    {
+        return tellsAll() && !isAircraft(closing) && !closing.begun && !isClosed(closing);
     }
 
     template <class Condition> std::int64_t count(Condition condition) const
     {
-        return std::count_if(m_shown.begin(), m_shown.end(), [&](const ClosingAnswer *closing) {
-            return isToldInFull(*closing) && condition(*closing);
-        });
+        return std::count_if(m_shown.begin(), m_shown.end(),
+                             [&](const ClosingAnswer *closing) { return condition(*closing); });
     }
 
-    std::int64_t count(State state) const
+    void printHeadline() const
     {
-        return count([state](const ClosingAnswer &closing) { return closing.state == state; });
-    }
-
-    void printCounts() const
-    {
-        if (m_shown.empty()) {
-            m_out << "There are no closings on record.\n";
-            return;
-        }
         for (const Message &sentence : today::headline(today::today(m_records, m_answer).tally))
             m_out << english(sentence) << '\n';
     }
 
     void printState(State state) const
     {
-        if (count(state) == 0)
+        const auto isListed = [&](const ClosingAnswer &closing) {
+            return isInState(closing, state);
+        };
+        if (count(isListed) == 0)
             return;
         fmt::print(m_out, "\n{} ({})\n", capitalised(english(readiness::stateInWords(state))),
-                   count(state));
+                   count(isListed));
         for (const ClosingAnswer *closing : m_shown) {
-            if (closing->state == state && isToldInFull(*closing))
+            if (isListed(*closing))
                 printClosing(*closing);
+        }
+    }
+
+    void printAircraft() const
+    {
+        for (const ClosingAnswer *closing : m_shown) {
+            if (!isAircraft(*closing))
+                continue;
+            fmt::print(m_out, "\nThe whole aircraft: {}\n",
+                       english(readiness::stateInWords(closing->state)));
+            printClosing(*closing);
         }
     }
 
@@ -111,6 +135,9 @@ private:
         const auto blockers = today::nearestFirst(closing, m_answer);
         for (std::size_t i = 0; i < std::min(nearest, blockers.size()); ++i)
             printBlocker(*blockers[i]);
+        if (blockers.empty() && closing.state == State::ClosedEarly)
+            m_out
+                << "      The maker's document for it is not on record (take it in and link it)\n";
         if (blockers.size() > nearest)
             fmt::print(m_out, "      and {} more\n", blockers.size() - nearest);
     }
@@ -124,13 +151,13 @@ private:
 
     void printNotBegun() const
     {
-        const auto isLeft = [&](const ClosingAnswer *closing) { return !isToldInFull(*closing); };
-        const auto left = std::count_if(m_shown.begin(), m_shown.end(), isLeft);
+        const auto left =
+            count([this](const ClosingAnswer &closing) { return isNotBegun(closing); });
         if (left == 0)
             return;
         fmt::print(m_out, "\nNot begun: no work on record in their reach ({})\n", left);
         for (const ClosingAnswer *closing : m_shown) {
-            if (isLeft(closing))
+            if (isNotBegun(*closing))
                 printTitle(*closing);
         }
     }

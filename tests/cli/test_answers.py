@@ -60,6 +60,25 @@ class Ready(TerminalTest):
         self.assertLess(text.index("Left wing, lower skin"), text.index("Right wing, lower skin"))
         self.assertNotRegex(text.lower(), r"\bsafe\b|\bok\b")
 
+    def test_text_about_chosen_closings_says_nothing_about_the_others(self):
+        text = self.ask("ready", self.project, "--as-of", "2026-03-14", "--closing",
+                        RIGHT_SKIN).out
+        self.assertIn("Right wing, lower skin", text)
+        self.assertNotIn("Left wing, lower skin", text)
+        self.assertNotIn("must stay open", text)
+
+    def test_what_the_maker_closed_without_a_paper_says_what_is_missing(self):
+        document = bench()
+        document["project"]["profile"] = "ca"
+        document["closings"].append(
+            {"id": 22, "component_id": 3, "title": "Header tank", "encloses": [3],
+             "made_by": "factory", "events": [{"closed_on": "2025-01-01"}]})
+        self.project = self.folder / "Factory.lastrivet"
+        self.make_project(document)
+        text = self.ask("ready", self.project).out
+        self.assertRegex(text, r"(?m)^Closed with gaps \(1\)\n  22  Header tank\n +The maker's"
+                               r" document for it is not on record")
+
     def test_control_characters_of_records_do_not_reach_the_terminal(self):
         document = bench()
         document["closings"][0]["title"] = "Skin\x1b[2J\r\nAll clear"
