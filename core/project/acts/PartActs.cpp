@@ -5,10 +5,13 @@
 #include <algorithm>
 #include <limits>
 #include <tuple>
+#include <unordered_set>
 
 namespace lastrivet::acts {
 
 namespace {
+
+constexpr int deepest = 256;
 
 /// Gives the parts positions 1, 2, 3 …; touches only those that stand elsewhere.
 void number(Edit &edit, const std::vector<Id<Component>> &parts)
@@ -23,6 +26,33 @@ void number(Edit &edit, const std::vector<Id<Component>> &parts)
 void insertAt(std::vector<Id<Component>> &parts, std::size_t row, Id<Component> part)
 {
     parts.insert(parts.begin() + std::ptrdiff_t(std::min(row, parts.size())), part);
+}
+
+using PartIds = std::unordered_set<Id<Component>>;
+
+bool isInOneOf(const Records &records, Id<Component> part, const PartIds &others)
+{
+    const Component *found = records.find(part);
+    for (int depth = 0; found && found->parent_id && depth < deepest; ++depth) {
+        if (others.contains(found->parent_id))
+            return true;
+        found = records.find(found->parent_id);
+    }
+    return false;
+}
+
+/// Where a part stands in the tree: the positions from the top down.
+std::vector<std::tuple<std::int64_t, Id<Component>>> pathTo(const Records &records,
+                                                            Id<Component> part)
+{
+    std::vector<std::tuple<std::int64_t, Id<Component>>> path;
+    const Component *found = records.find(part);
+    for (int depth = 0; found && depth < deepest; ++depth) {
+        path.emplace_back(found->position.value_or(largestId), found->id);
+        found = records.find(found->parent_id);
+    }
+    std::ranges::reverse(path);
+    return path;
 }
 
 } // namespace
@@ -58,6 +88,39 @@ void movePart(Edit &edit, Id<Component> part, Id<Component> parent, std::size_t 
     insertAt(parts, row, part);
     edit.update(part, [&](Component &moved) { moved.parent_id = parent; });
     number(edit, parts);
+}
+
+std::vector<Id<Component>> outermost(const Records &records,
+                                     const std::vector<Id<Component>> &parts)
+{
+    const PartIds all(parts.begin(), parts.end());
+    std::vector<Id<Component>> found;
+    for (const Id<Component> part : parts) {
+        if (!isInOneOf(records, part, all))
+            found.push_back(part);
+    }
+    std::ranges::sort(found, {}, [&](Id<Component> part) { return pathTo(records, part); });
+    return found;
+}
+
+void moveParts(Edit &edit, const std::vector<Id<Component>> &parts, Id<Component> parent,
+               Id<Component> before)
+{
+    const auto moved = outermost(edit.records(), parts);
+    auto neighbours = partsInside(edit.records(), parent);
+    // The one to stand before may itself be moved: then the next that is not.
+    auto place = std::ranges::find(neighbours, before);
+    while (place != neighbours.end() && std::ranges::find(moved, *place) != moved.end())
+        ++place;
+    const Id<Component> anchor = place == neighbours.end() ? Id<Component>{} : *place;
+    std::erase_if(neighbours,
+                  [&](Id<Component> part) { return std::ranges::find(moved, part) != moved.end(); });
+    neighbours.insert(std::ranges::find(neighbours, anchor), moved.begin(), moved.end());
+    for (const Id<Component> part : moved) {
+        if (edit.records().find(part)->parent_id != parent)
+            edit.update(part, [&](Component &changed) { changed.parent_id = parent; });
+    }
+    number(edit, neighbours);
 }
 
 } // namespace lastrivet::acts

@@ -20,4 +20,13 @@ Id<Component> addPart(Edit &edit, Component draft, std::size_t row);
 /// part itself. A part cannot go into itself: the invariants refuse that.
 void movePart(Edit &edit, Id<Component> part, Id<Component> parent, std::size_t row);
 
+/// Those of the parts that lie in no other of them, as the tree shows them from top to bottom.
+std::vector<Id<Component>> outermost(const Records &records,
+                                     const std::vector<Id<Component>> &parts);
+
+/// Moves parts with everything below them to stand one behind the other, the first before `before`,
+/// or as the last inside `parent` when that is none. Parts inside another of them stay there.
+void moveParts(Edit &edit, const std::vector<Id<Component>> &parts, Id<Component> parent,
+               Id<Component> before);
+
 } // namespace lastrivet::acts

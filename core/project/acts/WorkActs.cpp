@@ -2,9 +2,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/WorkActs.h"
 
+#include "core/steps/StepOrder.h"
+
 #include <algorithm>
+#include <iterator>
 
 namespace lastrivet::acts {
+
+namespace {
+
+/// Gives the steps positions 1, 2, 3 …; touches only those that stand elsewhere.
+void number(Edit &edit, const std::vector<Id<Step>> &steps)
+{
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        const auto position = std::int64_t(i) + 1;
+        if (edit.records().find(steps[i])->position != position)
+            edit.update(steps[i], [&](Step &step) { step.position = position; });
+    }
+}
+
+} // namespace
 
 void tickStep(Edit &edit, Id<Step> step, Moment on)
 {
@@ -28,6 +45,11 @@ void dropStep(Edit &edit, Id<Step> step, Moment on)
     });
 }
 
+void takeUpStep(Edit &edit, Id<Step> step)
+{
+    edit.update(step, [](Step &changed) { changed.dropped_on.reset(); });
+}
+
 Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title)
 {
     std::int64_t last = 0;
@@ -37,6 +59,33 @@ Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title)
     }
     return edit.put(
         Step{.component_id = part, .position = last + 1, .title = std::string(title)});
+}
+
+Id<Step> insertStep(Edit &edit, Id<Step> before, std::string_view title)
+{
+    const auto part = edit.records().find(before)->component_id;
+    const auto added = addStep(edit, part, title);
+    moveSteps(edit, {added}, before);
+    return added;
+}
+
+void moveSteps(Edit &edit, const std::vector<Id<Step>> &steps, Id<Step> before)
+{
+    if (steps.empty())
+        return;
+    const auto isMoved = [&](Id<Step> step) {
+        return std::ranges::find(steps, step) != steps.end();
+    };
+    const auto part = edit.records().find(steps.front())->component_id;
+    auto order = steps::stepsOf(edit.records(), part);
+    std::vector<Id<Step>> moved;
+    std::ranges::copy_if(order, std::back_inserter(moved), isMoved);
+    auto place = std::ranges::find(order, before);
+    place = std::find_if_not(place, order.end(), isMoved);
+    const Id<Step> anchor = place == order.end() ? Id<Step>{} : *place;
+    std::erase_if(order, isMoved);
+    order.insert(std::ranges::find(order, anchor), moved.begin(), moved.end());
+    number(edit, order);
 }
 
 } // namespace lastrivet::acts

@@ -4,6 +4,9 @@
 
 #include "core/project/Edit.h"
 
+#include <string_view>
+#include <vector>
+
 namespace lastrivet::acts {
 
 /// A step is done on a day; it is no longer dropped. A step that was done keeps its day.
@@ -13,7 +16,15 @@ void untickStep(Edit &edit, Id<Step> step);
 /// A step will never be done.
 void dropStep(Edit &edit, Id<Step> step, Moment on);
 
+/// A dropped step is to be done after all.
+void takeUpStep(Edit &edit, Id<Step> step);
+
 /// A step behind the part's other steps.
 Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title);
+/// A step before another of the same part.
+Id<Step> insertStep(Edit &edit, Id<Step> before, std::string_view title);
+/// Moves steps of one part to stand one behind the other, before `before`; at the end when that is
+/// none.
+void moveSteps(Edit &edit, const std::vector<Id<Step>> &steps, Id<Step> before);
 
 } // namespace lastrivet::acts

@@ -43,4 +43,28 @@ TEST_CASE("A part does not go into itself")
     CHECK(namesInside(*bench.records(), {}) == Names{"Wing"});
 }
 
+TEST_CASE("Several parts move together, in the order of the tree, and what lies in one stays in it")
+{
+    ActBench bench;
+    Id<Component> a;
+    Id<Component> b;
+    Id<Component> c;
+    Id<Component> inB;
+    bench.change([&](Edit &edit) {
+        a = acts::addPart(edit, Component{.name = "A"}, 99);
+        b = acts::addPart(edit, Component{.name = "B"}, 99);
+        c = acts::addPart(edit, Component{.name = "C"}, 99);
+        inB = acts::addPart(edit, Component{.parent_id = b, .name = "In B"}, 99);
+    });
+    bench.change([&](Edit &edit) { acts::moveParts(edit, {c, inB, b}, bench.wing, bench.tank); });
+    CHECK(acts::partsInside(*bench.records(), bench.wing) ==
+          std::vector<Id<Component>>{b, c, bench.tank});
+    CHECK(bench.records()->find(inB)->parent_id == b);
+    // Before one of themselves: it stays where it is.
+    bench.change([&](Edit &edit) { acts::moveParts(edit, {b, c}, bench.wing, c); });
+    CHECK(acts::partsInside(*bench.records(), bench.wing) ==
+          std::vector<Id<Component>>{b, c, bench.tank});
+    CHECK(bench.isRefused([&](Edit &edit) { acts::moveParts(edit, {b}, inB, {}); }));
+}
+
 } // namespace lastrivet::test

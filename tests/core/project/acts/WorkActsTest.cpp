@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/WorkActs.h"
 
+#include "core/steps/StepOrder.h"
 #include "tests/support/ActBench.h"
 
 namespace lastrivet::test {
@@ -36,6 +37,25 @@ TEST_CASE("A tick keeps the first day, and ends a dropping")
     CHECK_FALSE(bench.records()->find(step)->dropped_on.has_value());
     bench.change([&](Edit &edit) { acts::untickStep(edit, step); });
     CHECK_FALSE(bench.records()->find(step)->done_on.has_value());
+}
+
+TEST_CASE("Steps are inserted and put in another order, and count from one")
+{
+    ActBench bench;
+    Id<Step> drill, rivet, prime, file;
+    bench.change([&](Edit &edit) {
+        drill = acts::addStep(edit, bench.wing, "Drill");
+        rivet = acts::addStep(edit, bench.wing, "Rivet");
+        prime = acts::insertStep(edit, rivet, "Prime");
+        file = acts::addStep(edit, bench.wing, "File");
+    });
+    const auto order = [&] { return steps::stepsOf(*bench.records(), bench.wing); };
+    CHECK(order() == std::vector{drill, prime, rivet, file});
+    bench.change([&](Edit &edit) { acts::moveSteps(edit, {file, drill}, rivet); });
+    CHECK(order() == std::vector{prime, drill, file, rivet});
+    bench.change([&](Edit &edit) { acts::moveSteps(edit, {prime}, {}); });
+    CHECK(order() == std::vector{drill, file, rivet, prime});
+    CHECK(bench.records()->find(prime)->position == 4);
 }
 
 } // namespace lastrivet::test

@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Edit.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lastrivet::acts {
+
+/// What copying a part with everything below it will make; names and codes may be changed before.
+///
+/// Copied is what was planned: parts, steps that are not dropped, closings with their checks and
+/// hold points, fasteners and measurements. What happened stays where it happened: work, dates,
+/// signatures, serial numbers, shelves, notes, photographs, squawks.
+struct BranchCopy {
+    struct Part {
+        Id<Component> original;
+        std::size_t depth = 0;
+        std::string name;
+        /// Empty when the original has none, or no free one can be told.
+        std::string code;
+    };
+    struct Counts {
+        std::size_t steps = 0;
+        std::size_t closings = 0;
+        std::size_t checks = 0;
+        std::size_t fasteners = 0;
+        std::size_t measurements = 0;
+    };
+
+    /// Depth first; the branch itself comes first.
+    std::vector<Part> parts;
+    Counts counts;
+    /// Left and right change places in everything that is named.
+    bool swapsSides = false;
+};
+
+/// The copy with left and right exchanged where the branch names a side.
+BranchCopy planBranchCopy(const Records &records, Id<Component> branch);
+
+/// The row of `copy.parts` whose code another part has, or is to have; none when all are free.
+std::optional<std::size_t> takenCode(const Records &records, const BranchCopy &copy);
+
+/// Makes the copy, to stand behind the original. Steps outside that came before a copied one come
+/// before its copy too.
+Id<Component> copyBranch(Edit &edit, const BranchCopy &copy);
+
+} // namespace lastrivet::acts
