@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/Message.h"
+#include "core/packet/Aircraft.h"
 #include "core/packet/Region.h"
 #include "core/profiles/Profile.h"
 #include "core/readiness/Answer.h"
@@ -17,22 +18,6 @@ namespace lastrivet::packet {
 /// What the inspector reads first: which aircraft, what is to be closed, what is asked of him, and
 /// what the records do not say.
 struct FrontPages {
-    struct Aircraft {
-        std::string project;
-        std::string type;
-        std::string designer;
-        std::string model;
-        std::string registration;
-        std::string serial_number;
-        std::string kit_number;
-        std::string authority_file;
-        std::optional<Origin> origin;
-        std::optional<Moment> started_on;
-        std::string builder;
-        std::string builder_address;
-        /// Name and edition of the rule profile.
-        std::string rules;
-    };
     struct ToClose {
         Id<Closing> id;
         std::string title;
@@ -90,7 +75,7 @@ struct FrontPages {
         bool is_for_these = true;
     };
 
-    Aircraft aircraft;
+    packet::Aircraft aircraft;
     std::vector<ToClose> to_close;
     std::vector<Visit> visits;
     std::vector<Request> asked;

@@ -60,7 +60,8 @@ bool showsStructure(const Media &media)
     return media.shows.isEmpty() || media.shows.hasOthersThan(notStructure);
 }
 
-Photo photoOf(const Region &region, const Media &media, int number)
+/// All but what the picture belongs to.
+Photo plainPhoto(const Media &media, int number)
 {
     Photo photo;
     photo.id = media.id;
@@ -69,10 +70,16 @@ Photo photoOf(const Region &region, const Media &media, int number)
     photo.sha256 = media.sha256;
     photo.taken_on = dayOf(media);
     photo.is_day_of_intake = !media.taken_on;
-    photo.part = partName(region.records(), partOf(region, media));
     photo.caption = media.caption;
     photo.shows = media.shows;
     photo.annotations = media.annotations;
+    return photo;
+}
+
+Photo photoOf(const Region &region, const Media &media, int number)
+{
+    Photo photo = plainPhoto(media, number);
+    photo.part = partName(region.records(), partOf(region, media));
     for (const Media::Link &link : media.links) {
         const RecordRef subject{link.subject, link.id};
         if (region.holds(subject))
@@ -96,6 +103,17 @@ std::vector<Photo> numbered(const Region &region, MediaKind kind, int first, Tak
 }
 
 } // namespace
+
+Photo photoOf(const Records &records, const Media &media, int number)
+{
+    Photo photo = plainPhoto(media, number);
+    for (const Media::Link &link : media.links) {
+        photo.subjects.push_back({link.subject, link.id});
+        if (photo.part.empty() && link.subject == RecordType::Component)
+            photo.part = partName(records, Id<Component>{link.id});
+    }
+    return photo;
+}
 
 std::vector<Photo> photos(const Region &region)
 {

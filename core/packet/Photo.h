@@ -28,6 +28,8 @@ struct Photo {
     std::vector<RecordRef> subjects;
 };
 
+/// A photograph on its own, with the first part and all records that it belongs to.
+Photo photoOf(const Records &records, const Media &media, int number);
 /// Photographs of the open structure of the region: by part in the order of the tree, then by date.
 /// Those that show nothing but the outside, a receipt or a signed sheet are left out.
 std::vector<Photo> photos(const Region &region);

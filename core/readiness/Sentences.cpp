@@ -100,13 +100,16 @@ std::string source(const Blocker &blocker, const Records &records, const Profile
     const HoldPoint *point = holdPointOf(blocker, records);
     if (!point)
         return {};
+    if (const Profile::Source *listed = profile.findSource(point->source))
+        return profile.citation(listed->id, listed->mark);
     if (!point->source.empty())
         return point->source;
     const auto rule = std::find_if(
         profile.hold_points.begin(), profile.hold_points.end(), [&](const auto &candidate) {
             return candidate.kind == point->kind && candidate.signer_role == point->signer_role;
         });
-    return rule == profile.hold_points.end() ? std::string{} : rule->source;
+    return rule == profile.hold_points.end() ? std::string{}
+                                             : profile.citation(rule->source, rule->mark);
 }
 
 Message stateInWords(State state)

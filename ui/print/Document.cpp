@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/Document.h"
 
+#include "ui/print/AircraftFacts.h"
 #include "ui/print/Type.h"
 
 #include <QBuffer>
@@ -28,6 +29,7 @@ QString withoutTail(const std::string &hash)
 Margins marginsOf(const Document &document, const Imprint &imprint, const Wording &wording)
 {
     Margins margins;
+    margins.are_bare = document.is_bare;
     margins.head_left = document.head_left;
     margins.head_right = document.head_right;
     const QString date = wording.date(imprint.made_on);
@@ -93,7 +95,8 @@ Layout Printing::layOutOnce(const Outline &known)
                m_onPercent(percentAtLayout * std::min(m_fetched, m_document.picture_count) /
                            std::max(1, m_document.picture_count));
     });
-    m_document.draw(pages, m_shelf);
+    for (const Section &section : m_document.sections)
+        section(pages, m_shelf);
     layout.outline = pages.outline();
     layout.links = pages.links();
     return layout;
@@ -124,6 +127,17 @@ std::string pdfDate(Moment moment)
 }
 
 } // namespace
+
+Document documentAbout(const packet::Aircraft &aircraft, const QString &title)
+{
+    const QString name = aircraftName(aircraft);
+    return {.title = title + QStringLiteral(", ") + name,
+            .author = asIs(aircraft.builder),
+            .head_left = name,
+            .head_right = title,
+            .picture_count = 0,
+            .sections = {}};
+}
 
 std::optional<Printed> printDocument(const Document &document, const Imprint &imprint,
                                      const Pictures &pictures, const Choices &choices,

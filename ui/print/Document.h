@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/Moment.h"
+#include "core/packet/Aircraft.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Paper.h"
 #include "ui/print/PdfFinish.h"
@@ -13,6 +14,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace lastrivet::print {
 
@@ -36,17 +38,29 @@ struct Printed {
     int missing_pictures = 0;
 };
 
-/// A document that can be laid out any number of times: particulars, and how its pages are drawn.
+/// Draws a part of a document where its pages stand, as often as the layout needs it.
+using Section = std::function<void(Pages &, PictureShelf &)>;
+
+/// A document that can be laid out any number of times: particulars, and its parts in their order.
+///
+/// Every page but a bare one gets a running head, and a foot with date, journal hash and number. A
+/// document begins with `drawTitle`, has `drawContents` where it is long, and ends with
+/// `drawCautions`.
 struct Document {
     QString title;
     QString author;
     /// Stands at the head of each page but the first.
     QString head_left;
     QString head_right;
-    /// For the progress: how many photographs `draw` asks for.
+    /// For the progress: how many photographs the sections ask for.
     int picture_count = 0;
-    std::function<void(Pages &, PictureShelf &)> draw;
+    std::vector<Section> sections;
+    /// Nothing stands in the margins and the body is the whole paper: sheets of labels.
+    bool is_bare = false;
 };
+
+/// A document named `title` about an aircraft, with running heads and without sections.
+Document documentAbout(const packet::Aircraft &aircraft, const QString &title);
 
 /// Writes a document as PDF, whole and durable or not at all; nothing when the person cancelled by
 /// answering false to `onPercent`. The same input gives the same bytes. Needs a QGuiApplication.

@@ -72,6 +72,7 @@ void drawFacts(Pages &pages, const std::vector<Fact> &facts)
 
 void drawContents(Pages &pages)
 {
+    pages.smallHeading(pages.wording().text("Contents"), points(60));
     for (std::size_t i = 0; i < pages.known().headings.size(); ++i)
         drawContentsLine(pages, i);
 }

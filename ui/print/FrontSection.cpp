@@ -4,10 +4,12 @@
 
 #include "core/packet/InWords.h"
 #include "core/readiness/Sentences.h"
+#include "ui/print/AircraftFacts.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
+#include "ui/print/Title.h"
 
 #include <algorithm>
 
@@ -21,15 +23,8 @@ using packet::Packet;
 /// Rows on the front pages before the reader is sent to the pages on readiness.
 constexpr std::size_t mostOpenRows = 14;
 
-void drawTitle(Pages &pages, const Packet &packet)
+QString titlesOf(const Wording &words, const Packet &packet)
 {
-    QPainter &painter = pages.painter();
-    const QRectF &body = pages.body();
-    painter.fillRect(QRectF(body.left(), body.top(), body.width(), points(3)), Qt::black);
-    pages.advance(points(14));
-    pages.text(pages.wording().text("Inspection packet").toUpper(), Size::Small, true);
-    pages.advance(points(2));
-    pages.text(aircraftName(packet.front.aircraft), Size::Title, true);
     QStringList titles;
     for (const FrontPages::ToClose &closing : packet.front.to_close)
         titles << asIs(closing.title);
@@ -37,10 +32,8 @@ void drawTitle(Pages &pages, const Packet &packet)
     const qsizetype more = titles.size() - mostTitles;
     QString line = titles.mid(0, mostTitles).join(QStringLiteral(" · "));
     if (more > 0)
-        line += pages.wording().text(" and {0} more", {std::to_string(more)});
-    pages.advance(points(2));
-    pages.text(line, Size::Subheading);
-    pages.advance(points(8));
+        line += words.text(" and {0} more", {std::to_string(more)});
+    return line;
 }
 
 /// The worst state in a frame: what this packet is about, seen from across a table.
@@ -70,29 +63,6 @@ void drawStateOfAll(Pages &pages, const Packet &packet)
               Size::Small, width)
         .drawLines(painter, {left, frame.top() + points(27)}, 0, 1);
     pages.advance(height + points(12));
-}
-
-void drawAircraft(Pages &pages, const FrontPages::Aircraft &aircraft)
-{
-    const Wording &words = pages.wording();
-    pages.smallHeading(words.text("Aircraft"), points(60));
-    QString origin;
-    if (aircraft.origin)
-        origin = words.text(*aircraft.origin == Origin::Kit ? "from a kit" : "from plans");
-    const QString builder = aircraft.builder_address.empty()
-                                ? asIs(aircraft.builder)
-                                : asIs(aircraft.builder + "\n" + aircraft.builder_address);
-    drawFacts(pages, {{words.text("Type"), asIs(aircraft.type)},
-                      {words.text("Registration"), asIs(aircraft.registration)},
-                      {words.text("Model"), asIs(aircraft.model)},
-                      {words.text("Serial number"), asIs(aircraft.serial_number)},
-                      {words.text("Designer"), asIs(aircraft.designer)},
-                      {words.text("Kit number"), asIs(aircraft.kit_number)},
-                      {words.text("Built"), origin},
-                      {words.text("Started"), words.date(aircraft.started_on)},
-                      {words.text("Builder"), builder},
-                      {words.text("Authority's file"), asIs(aircraft.authority_file)},
-                      {words.text("Rules"), asIs(aircraft.rules)}});
 }
 
 void drawToClose(Pages &pages, const Packet &packet)
@@ -265,29 +235,20 @@ void drawNotOnRecord(Pages &pages, const Packet &packet)
 
 } // namespace
 
-QString aircraftName(const FrontPages::Aircraft &aircraft)
-{
-    QStringList names;
-    if (!aircraft.registration.empty())
-        names << asIs(aircraft.registration);
-    const std::string &type = aircraft.model.empty() ? aircraft.type : aircraft.model;
-    names << asIs(type.empty() ? aircraft.project : type);
-    return names.join(QStringLiteral("  "));
-}
-
 void drawFrontPages(Pages &pages, const Packet &packet)
 {
-    drawTitle(pages, packet);
+    const Wording &words = pages.wording();
+    drawTitle(pages, words.text("Inspection packet"), aircraftName(packet.front.aircraft),
+              titlesOf(words, packet));
     drawStateOfAll(pages, packet);
     drawToClose(pages, packet);
     drawAsked(pages, packet);
-    drawAircraft(pages, packet.front.aircraft);
+    drawAircraft(pages, packet.front.aircraft, PrivateMatter::Printed);
     drawVisits(pages, packet);
     drawOpen(pages, packet);
     drawClosedWithGaps(pages, packet);
     drawWaived(pages, packet);
     drawNotOnRecord(pages, packet);
-    pages.smallHeading(pages.wording().text("Contents"), points(60));
     drawContents(pages);
 }
 

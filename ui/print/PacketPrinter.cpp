@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/PacketPrinter.h"
 
+#include "ui/print/Cautions.h"
 #include "ui/print/PacketSections.h"
+#include "ui/print/Pages.h"
 
 namespace lastrivet::print {
 
@@ -24,7 +26,7 @@ void drawPacket(Pages &pages, const packet::Packet &packet, PictureShelf &shelf)
     drawCheckLists(pages, packet);
     drawSheetsToSign(pages, packet);
     drawSignedSheets(pages, packet, shelf);
-    drawCautions(pages, packet);
+    drawCautions(pages, packet.cautions);
 }
 
 } // namespace
@@ -33,17 +35,10 @@ std::optional<Printed> printPacket(const packet::Packet &packet, const Imprint &
                                    const Pictures &pictures, const Choices &choices,
                                    const std::filesystem::path &place, const OnPercent &onPercent)
 {
-    const QString aircraft = aircraftName(packet.front.aircraft);
-    const QString title = choices.wording.text(packet.title);
-    const Document document{.title = title + QStringLiteral(", ") + aircraft,
-                            .author = asIs(packet.front.aircraft.builder),
-                            .head_left = aircraft,
-                            .head_right = title,
-                            .picture_count =
-                                int(packet.photos.size() + packet.signed_sheets.size()),
-                            .draw = [&](Pages &pages, PictureShelf &shelf) {
-                                drawPacket(pages, packet, shelf);
-                            }};
+    Document document = documentAbout(packet.front.aircraft, choices.wording.text(packet.title));
+    document.picture_count = int(packet.photos.size() + packet.signed_sheets.size());
+    document.sections = {
+        [&](Pages &pages, PictureShelf &shelf) { drawPacket(pages, packet, shelf); }};
     return printDocument(document, imprint, pictures, choices, place, onPercent);
 }
 

@@ -4,15 +4,11 @@
 
 #include "core/packet/Packet.h"
 #include "ui/print/PictureShelf.h"
-#include "ui/print/Wording.h"
 
 // The sections of a packet, in the order in which they are drawn.
 namespace lastrivet::print {
 
 class Pages;
-
-/// "C-GLRV, Larkspur 2": what people call the aircraft.
-QString aircraftName(const packet::FrontPages::Aircraft &aircraft);
 
 void drawFrontPages(Pages &pages, const packet::Packet &packet);
 void drawReadiness(Pages &pages, const packet::Packet &packet);
@@ -28,6 +24,5 @@ void drawWorkLog(Pages &pages, const packet::Packet &packet);
 void drawCheckLists(Pages &pages, const packet::Packet &packet);
 void drawSheetsToSign(Pages &pages, const packet::Packet &packet);
 void drawSignedSheets(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
-void drawCautions(Pages &pages, const packet::Packet &packet);
 
 } // namespace lastrivet::print

@@ -36,7 +36,7 @@ Pages::Pages(QIODevice &device, Paper paper, Margins margins, const Wording &wor
     , m_margins(std::move(margins))
     , m_known(std::move(known))
     , m_onPage(std::move(onPage))
-    , m_body(bodyOf(paper))
+    , m_body(m_margins.are_bare ? QRectF(QPointF(), sizeOf(paper)) : bodyOf(paper))
     , m_size(sizeOf(paper))
     , m_writer(&device)
 {
@@ -79,6 +79,8 @@ void Pages::beginPage()
     if (m_onPage && !m_onPage(m_outline.page_count))
         throw Cancelled{};
     ++m_outline.page_count;
+    if (m_margins.are_bare)
+        return;
     if (m_outline.page_count > 1)
         drawHead();
     drawFoot();

@@ -24,6 +24,8 @@ struct Margins {
     QString foot;
     /// A second line of the foot of the first page only.
     QString first_foot;
+    /// Nothing stands there, and the body is the whole paper.
+    bool are_bare = false;
 };
 
 /// Upright pages filled from top to bottom, with running head and foot; knows where it stands.

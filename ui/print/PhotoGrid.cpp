@@ -179,4 +179,17 @@ void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureS
     }
 }
 
+void drawBeside(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf,
+                double mostHeight)
+{
+    if (photos.empty())
+        return;
+    const double gaps = betweenPictures * double(photos.size() - 1);
+    const double width = (pages.body().width() - gaps) / double(photos.size());
+    std::vector<Tile> row;
+    for (const packet::Photo &photo : photos)
+        row.emplace_back(pages, photo, shelf.place(photo), width, mostHeight);
+    drawRow(pages, row);
+}
+
 } // namespace lastrivet::print

@@ -17,4 +17,8 @@ class Pages;
 /// a row. A picture that cannot be had leaves a framed note in its place.
 void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf);
 
+/// Photographs in one row, as wide as each other: before and after. At most `mostHeight` high.
+void drawBeside(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf,
+                double mostHeight);
+
 } // namespace lastrivet::print

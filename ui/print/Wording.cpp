@@ -79,6 +79,20 @@ QString Wording::hours(Minutes minutes) const
         .arg(count % 60, 2, 10, QLatin1Char('0'));
 }
 
+QString Wording::span(Minutes minutes) const
+{
+    constexpr std::int64_t inADay = 24 * 60;
+    const std::int64_t days = minutes.count() / inADay;
+    const Minutes rest{minutes.count() % inADay};
+    if (days < 2)
+        return hours(minutes);
+    if (rest.count() == 0)
+        return text("{0} d", {std::to_string(days)});
+    if (rest.count() % 60 == 0)
+        return text("{0} d {1} h", {std::to_string(days), std::to_string(rest.count() / 60)});
+    return text("{0} d {1}", {std::to_string(days), hours(rest).toStdString()});
+}
+
 QString Wording::sentence(const Message &message) const
 {
     QString said = text(message);

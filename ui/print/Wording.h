@@ -39,6 +39,8 @@ public:
     QString number(std::int64_t value) const;
     /// "53 h 30".
     QString hours(Minutes minutes) const;
+    /// A time to wait for: "14 d", "2 d 6 h", but "36 h 00" below two days.
+    QString span(Minutes minutes) const;
     /// First letter in upper case, for a sentence that stands alone.
     QString sentence(const Message &message) const;
 

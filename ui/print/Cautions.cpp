@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/print/PacketSections.h"
+#include "ui/print/Cautions.h"
 
 #include "ui/print/Pages.h"
 
@@ -10,9 +10,9 @@ namespace lastrivet::print {
 
 namespace {
 
-/// Said in every packet, also when the rule profile does not.
+/// Said in every document, also when the rule profile does not.
 constexpr std::string_view ownCaution =
-    "This packet is what the builder wrote down. It is no approval and no finding that the work is "
+    "This paper is what the builder wrote down. It is no approval and no finding that the work is "
     "right: the drawings, the authority and the inspector decide.";
 
 void drawCaution(Pages &pages, const QString &text)
@@ -29,16 +29,16 @@ void drawCaution(Pages &pages, const QString &text)
 
 } // namespace
 
-void drawCautions(Pages &pages, const packet::Packet &packet)
+void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions)
 {
     const Wording &words = pages.wording();
     pages.heading(0, words.text("Cautions"), points(80));
-    const bool isSaid =
-        std::any_of(packet.cautions.begin(), packet.cautions.end(),
-                    [](const Profile::Caution &c) { return c.id == "builders_record"; });
+    const bool isSaid = std::any_of(cautions.begin(), cautions.end(), [](const auto &caution) {
+        return caution.id == "builders_record";
+    });
     if (!isSaid)
         drawCaution(pages, words.text(ownCaution));
-    for (const Profile::Caution &caution : packet.cautions)
+    for (const Profile::Caution &caution : cautions)
         drawCaution(pages, words.text(caution.text));
 }
 

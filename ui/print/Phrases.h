@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Moment.h"
+#include "ui/print/Wording.h"
+
+#include <QString>
+
+#include <optional>
+#include <string>
+
+namespace lastrivet::print {
+
+/// "20 – 25", "≥ 20", "≤ 25", or nothing.
+QString rangeOf(const Wording &words, const std::optional<double> &least,
+                const std::optional<double> &most);
+/// A line of its own that says who accepted something as it is, when, and why; or nothing.
+QString acceptanceIn(const Wording &words, const std::optional<Moment> &on, const std::string &by,
+                     const std::string &basis);
+
+} // namespace lastrivet::print

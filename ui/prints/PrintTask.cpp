@@ -1,0 +1,117 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/prints/PrintTask.h"
+
+#include "core/base/Error.h"
+#include "core/evidence/PictureCache.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+
+#include <QCoreApplication>
+#include <QDesktopServices>
+#include <QDir>
+#include <QFileInfo>
+#include <QLocale>
+#include <QStandardPaths>
+#include <QUrl>
+
+#include <memory>
+#include <utility>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QString tr(const char *text, int count = -1)
+{
+    return QCoreApplication::translate("Print", text, nullptr, count);
+}
+
+/// The copies for print beside the photographs, or elsewhere when the project is read-only.
+evidence::PictureCache cacheFor(const Session &session)
+{
+    const auto folder = session.project().folder();
+    if (!session.isReadOnly())
+        return evidence::PictureCache(folder);
+    const QString elsewhere = QStandardPaths::writableLocation(QStandardPaths::CacheLocation);
+    return {folder, toPath(QDir(elsewhere).filePath(QStringLiteral("copies")))};
+}
+
+/// Everything the worker needs, so that it touches nothing of the window's.
+struct Job {
+    PrintOrder order;
+    print::Imprint imprint;
+    Snapshot records;
+    evidence::PictureCache cache;
+    print::Printed printed{};
+
+    void run(Progress &progress)
+    {
+        const auto picture = [this](const packet::Photo &photo) {
+            return cache.copy(*records->find(photo.id), evidence::PictureSize::Large);
+        };
+        const auto done = order.print(imprint, picture, [&progress](int percent) {
+            return progress.report(percent, 100);
+        });
+        if (done)
+            printed = *done;
+    }
+};
+
+void tell(Session &session, const Job &job)
+{
+    const QString name = QFileInfo(job.order.file).fileName();
+    const print::Printed &printed = job.printed;
+    if (printed.pictures + printed.missing_pictures == 0)
+        session.say(tr("%1 is written: %n pages.", printed.pages).arg(name));
+    else
+        session.say(tr("%1 is written: %n pages, %2 photographs, %3 could not be printed.",
+                       printed.pages)
+                        .arg(name)
+                        .arg(printed.pictures)
+                        .arg(printed.missing_pictures));
+}
+
+} // namespace
+
+void carryOut(Session &session, PrintOrder order)
+{
+    const QString title = order.title;
+    std::shared_ptr<Job> job;
+    try {
+        const auto hash = session.isReadOnly() ? session.project().journalHash()
+                                               : session.project().notePrinted(toStd(title));
+        job = std::make_shared<Job>(Job{std::move(order),
+                                        {hash, session.now()},
+                                        session.records(),
+                                        cacheFor(session)});
+    } catch (const Fault &fault) {
+        session.complain(toQt(fault.what()));
+        return;
+    }
+    session.runLong(
+        title, [job](Progress &progress) { job->run(progress); }, &session,
+        [&session, job] {
+            tell(session, *job);
+            QDesktopServices::openUrl(QUrl::fromLocalFile(job->order.file));
+        });
+}
+
+QString printFileName(const QString &title, const std::string &day)
+{
+    QString name = title + QLatin1Char(' ') + toQt(day);
+    for (QChar &letter : name) {
+        if (QStringLiteral("/\\:*?\"<>|").contains(letter))
+            letter = QLatin1Char('-');
+    }
+    return name + QStringLiteral(".pdf");
+}
+
+print::Choices usualChoices()
+{
+    const auto country = QLocale().territory();
+    const bool isLetter = country == QLocale::UnitedStates || country == QLocale::Canada;
+    return {.paper = isLetter ? print::Paper::Letter : print::Paper::A4, .wording = {}};
+}
+
+} // namespace lastrivet::ui

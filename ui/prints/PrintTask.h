@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/print/Document.h"
+
+#include <QString>
+
+#include <functional>
+#include <optional>
+#include <string>
+
+namespace lastrivet::ui {
+
+class Session;
+
+/// A document to be printed from an open project.
+struct PrintOrder {
+    /// Runs on a worker: holds what it reads, a snapshot for one, and touches nothing of the window.
+    using Print = std::function<std::optional<print::Printed>(
+        const print::Imprint &, const print::Pictures &, const print::OnPercent &)>;
+
+    /// What the journal and the line of progress call it: "Packet for Left wing, upper skin".
+    QString title;
+    /// Where the PDF goes.
+    QString file;
+    Print print;
+};
+
+/// Notes the printing in the journal, whose hash the pages then carry, prints on a worker, says
+/// what came out and opens it. A failure is said in one sentence, and leaves no file.
+void carryOut(Session &session, PrintOrder order);
+
+/// A name for a document's file: "Packet Left wing 2026-03-14.pdf".
+QString printFileName(const QString &title, const std::string &day);
+/// Letter paper where people use it, A4 elsewhere; words as on the screen.
+print::Choices usualChoices();
+
+} // namespace lastrivet::ui
