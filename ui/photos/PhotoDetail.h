@@ -8,20 +8,18 @@
 
 #include <vector>
 
-class QComboBox;
 class QLabel;
-class QPushButton;
-class QStackedWidget;
-class QVBoxLayout;
 
 namespace lastrivet::ui {
 
 class ActLine;
+class LinksEditor;
 class RecordForm;
-class RecordLine;
 class Session;
+class ShowsBar;
+class WorkProposal;
 
-/// The chosen photos: what they show, what they belong to, and the log entry they fit.
+/// The chosen photos: what they show, what they belong to, and the log entries they fit.
 class PhotoDetail final : public QWidget {
     Q_OBJECT
 
@@ -32,8 +30,9 @@ public:
     void apply(const ChangeNotice &notice);
     /// Puts the cursor where the part is typed that they belong to.
     void assign();
-    /// They belong to the log entry that is proposed.
+    /// They belong to the log entries that are proposed.
     void confirmMatch();
+    void toggle(Shows what);
     void withdrawAll();
 
 Q_SIGNALS:
@@ -41,30 +40,16 @@ Q_SIGNALS:
 
 private:
     void build();
-    QWidget *buildShows();
-    QWidget *buildAssign();
     void refresh();
-    void fillLinks();
-    void fillMatch();
-    void link(RecordType type, std::int64_t id);
-    void unlink(RecordRef record);
-    void setShows(Shows what, bool isShown);
-    QString name() const;
-    /// The links that all of the chosen have.
-    std::vector<Media::Link> commonLinks() const;
 
     Session &m_session;
     std::vector<Id<Media>> m_media;
-    Id<WorkSession> m_match;
     QLabel *m_heading;
-    QLabel *m_matchWords;
-    QPushButton *m_matchButton;
     ActLine *m_ask;
+    WorkProposal *m_proposal;
+    ShowsBar *m_shows;
+    LinksEditor *m_links;
     RecordForm *m_form;
-    std::vector<QPushButton *> m_shows;
-    QVBoxLayout *m_links;
-    QComboBox *m_kind;
-    QStackedWidget *m_lines;
 };
 
 } // namespace lastrivet::ui

@@ -4,17 +4,23 @@
 
 #include "core/evidence/IntakeRun.h"
 #include "core/evidence/MediaFile.h"
+#include "core/evidence/PictureCache.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
 #include <QFile>
+#include <QTimer>
+
+#include <map>
+#include <system_error>
 
 namespace lastrivet::ui {
 
 namespace {
 
 constexpr unsigned workers = 2;
-constexpr qsizetype failuresNamed = 3;
+/// Rows are stored between two looks at keyboard and mouse: so many are quick enough.
+constexpr std::size_t rowsAtOnce = 25;
 
 struct Work {
     std::vector<evidence::IncomingFile> files;
@@ -23,6 +29,25 @@ struct Work {
     Snapshot records;
     Moment now;
 };
+
+std::vector<evidence::IncomingFile> incoming(const Records &records, const QStringList &files,
+                                             const std::vector<Media::Link> &links)
+{
+    std::string partName;
+    for (const Media::Link &link : links) {
+        if (link.subject == RecordType::Component)
+            partName = records.find(Id<Component>{link.id})->name;
+    }
+    std::vector<evidence::IncomingFile> incoming;
+    for (const QString &file : files) {
+        evidence::IncomingFile one;
+        one.path = std::filesystem::path(QFile::encodeName(file).toStdString());
+        one.part_name = partName;
+        one.links = links;
+        incoming.push_back(std::move(one));
+    }
+    return incoming;
+}
 
 /// Copies all files, or leaves nothing behind when the person cancels.
 void copyAll(Work &work, Progress &progress)
@@ -43,7 +68,45 @@ void copyAll(Work &work, Progress &progress)
     work.batches.clear();
 }
 
+std::deque<evidence::Batch> inSmallBatches(const std::vector<evidence::Batch> &batches)
+{
+    std::deque<evidence::Batch> small;
+    for (const evidence::Batch &batch : batches) {
+        for (std::size_t first = 0; first < batch.size(); first += rowsAtOnce) {
+            const auto end = std::min(batch.size(), first + rowsAtOnce);
+            small.emplace_back(batch.begin() + std::ptrdiff_t(first),
+                               batch.begin() + std::ptrdiff_t(end));
+        }
+    }
+    return small;
+}
+
+bool isGone(const std::filesystem::path &folder)
+{
+    std::error_code error;
+    return !folder.empty() && !std::filesystem::is_directory(folder, error);
+}
+
 } // namespace
+
+QStringList intakeTroubles(const evidence::IntakeReport &report)
+{
+    QStringList sentences;
+    std::map<std::filesystem::path, int> gone;
+    for (const evidence::IntakeFailure &failure : report.failures) {
+        const auto folder = failure.source.parent_path();
+        if (isGone(folder))
+            ++gone[folder];
+        else
+            sentences.append(inWords(failure.why));
+    }
+    for (const auto &[folder, count] : gone)
+        sentences.append(PhotoIntake::tr("%n files were not taken in, because the folder %1 is "
+                                         "not there any more.",
+                                         nullptr, count)
+                             .arg(pathText(folder)));
+    return sentences;
+}
 
 PhotoIntake::PhotoIntake(Session &session, QObject *parent)
     : QObject(parent)
@@ -51,75 +114,93 @@ PhotoIntake::PhotoIntake(Session &session, QObject *parent)
 {
 }
 
-std::vector<evidence::IncomingFile>
-PhotoIntake::incoming(const QStringList &files, const std::vector<Media::Link> &links) const
-{
-    std::string partName;
-    for (const Media::Link &link : links) {
-        if (link.subject == RecordType::Component)
-            partName = m_session.records()->find(Id<Component>{link.id})->name;
-    }
-    std::vector<evidence::IncomingFile> incoming;
-    for (const QString &file : files) {
-        evidence::IncomingFile one;
-        one.path = std::filesystem::path(QFile::encodeName(file).toStdString());
-        one.part_name = partName;
-        one.links = links;
-        incoming.push_back(std::move(one));
-    }
-    return incoming;
-}
-
 void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link> &links)
 {
     if (files.isEmpty() || m_session.isReadOnly())
         return;
-    const auto work = std::make_shared<Work>(Work{incoming(files, links),
-                                                  {},
-                                                  m_session.project().folder(),
-                                                  m_session.records(),
+    const auto records = m_session.records();
+    const auto work = std::make_shared<Work>(Work{incoming(*records, files, links), {},
+                                                  m_session.project().folder(), records,
                                                   m_session.now()});
     m_session.runLong(
         tr("Taking in photos"), [work](Progress &progress) { copyAll(*work, progress); }, this,
-        [this, work] { store(work->batches); });
+        [this, work] {
+            const bool isStoring = !m_copied.empty();
+            for (evidence::Batch &batch : inSmallBatches(work->batches))
+                m_copied.push_back(std::move(batch));
+            if (!isStoring)
+                storeNext();
+        });
 }
 
-void PhotoIntake::store(std::vector<evidence::Batch> &batches)
+/// Stores one batch and lets the window live before the next.
+void PhotoIntake::storeNext()
 {
-    evidence::IntakeReport report;
-    for (evidence::Batch &batch : batches) {
-        try {
-            report.append(evidence::store(m_session.project(), std::move(batch)));
-        } catch (const std::exception &fault) {
-            m_session.complain(toQt(fault.what()));
-            break;
-        }
+    if (m_copied.empty())
+        return;
+    try {
+        m_report.append(evidence::store(m_session.project(), std::move(m_copied.front())));
+        m_copied.pop_front();
+    } catch (const std::exception &fault) {
+        m_copied.clear();
+        m_session.complain(toQt(fault.what()));
+        return;
     }
-    tell(report);
+    if (m_copied.empty())
+        tell();
+    else
+        QTimer::singleShot(0, this, &PhotoIntake::storeNext);
+}
+
+void PhotoIntake::finish()
+{
+    while (!m_copied.empty())
+        storeNext();
+}
+
+void PhotoIntake::tell()
+{
+    const evidence::IntakeReport report = std::exchange(m_report, {});
+    const QStringList troubles = intakeTroubles(report);
+    const int notTaken = int(report.failures.size());
+    QString words = tr("%n taken in.", nullptr, int(report.taken.size()));
+    if (!report.already_there.empty())
+        words += QLatin1Char(' ') +
+                 tr("%n were there already.", nullptr, int(report.already_there.size()));
+    if (troubles.isEmpty())
+        m_session.say(words);
+    else
+        m_session.complain(
+            words + QLatin1Char(' ') +
+            (troubles.size() == 1 ? troubles.front()
+                                  : tr("%n were not; the list says why.", nullptr, notTaken)));
     std::vector<qint64> media;
     for (const auto id : report.taken)
         media.push_back(id.value());
     Q_EMIT takenIn(media);
+    Q_EMIT notTakenIn(troubles);
+    m_withoutCopies.insert(m_withoutCopies.end(), report.taken.begin(), report.taken.end());
+    if (!m_isMakingCopies)
+        makeCopies();
 }
 
-void PhotoIntake::tell(const evidence::IntakeReport &report)
+/// Makes the copies that screens and packets show, one at a time: other work goes between.
+void PhotoIntake::makeCopies()
 {
-    QStringList words{tr("%n taken in", nullptr, int(report.taken.size()))};
-    if (!report.already_there.empty())
-        words.append(tr("%n were there already", nullptr, int(report.already_there.size())));
-    if (report.failures.empty()) {
-        m_session.say(words.join(QStringLiteral("; ")));
+    m_isMakingCopies = !m_withoutCopies.empty();
+    if (!m_isMakingCopies)
         return;
-    }
-    words.append(tr("%n not taken in:", nullptr, int(report.failures.size())));
-    QStringList why;
-    for (const auto &failure : report.failures) {
-        if (why.size() < failuresNamed)
-            why.append(QStringLiteral("%1: %2").arg(toQt(evidence::shownName(failure.source)),
-                                                    inWords(failure.why)));
-    }
-    m_session.complain(words.join(QStringLiteral("; ")) + QLatin1Char(' ') +
-                       why.join(QStringLiteral(" ")));
+    const Media *media = m_session.records()->find(m_withoutCopies.back());
+    m_withoutCopies.pop_back();
+    const evidence::PictureCache cache(m_session.project().folder());
+    m_session.executor().run(
+        this,
+        [cache, media = media ? *media : Media()] {
+            if (media.kind == MediaKind::Photo &&
+                !cache.path(media, evidence::PictureSize::Small))
+                cache.make(media);
+        },
+        [this] { QTimer::singleShot(0, this, &PhotoIntake::makeCopies); });
 }
 
 } // namespace lastrivet::ui

@@ -8,6 +8,7 @@
 #include <QObject>
 #include <QStringList>
 
+#include <deque>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -15,7 +16,8 @@ namespace lastrivet::ui {
 class Session;
 
 /// Takes files into the project away from the window, with progress and cancel; the records hear of
-/// them when all are copied, or of none.
+/// them when all are copied, or of none. What goes wrong with a file is told and keeps no other
+/// from being taken in.
 class PhotoIntake final : public QObject {
     Q_OBJECT
 
@@ -24,17 +26,27 @@ public:
 
     /// Links every file to these records.
     void takeIn(const QStringList &files, const std::vector<Media::Link> &links);
+    /// Stores at once what is copied and waits for its rows; to be called before the page goes.
+    void finish();
 
 Q_SIGNALS:
     void takenIn(const std::vector<qint64> &media);
+    /// One sentence per file, or per folder that went away, that was not taken in.
+    void notTakenIn(const QStringList &sentences);
 
 private:
-    void store(std::vector<evidence::Batch> &batches);
-    void tell(const evidence::IntakeReport &report);
-    std::vector<evidence::IncomingFile> incoming(const QStringList &files,
-                                                 const std::vector<Media::Link> &links) const;
+    void storeNext();
+    void tell();
+    void makeCopies();
 
     Session &m_session;
+    std::deque<evidence::Batch> m_copied;
+    evidence::IntakeReport m_report;
+    std::vector<Id<Media>> m_withoutCopies;
+    bool m_isMakingCopies = false;
 };
+
+/// One sentence per file that was not taken in; those of a folder that is gone share one.
+QStringList intakeTroubles(const evidence::IntakeReport &report);
 
 } // namespace lastrivet::ui

@@ -2,15 +2,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/PhotoViewer.h"
 
+#include "core/evidence/MediaFile.h"
+#include "core/project/acts/PhotoActs.h"
+#include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
+#include "ui/photos/PictureView.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PictureLoader.h"
 
-#include <QKeyEvent>
+#include <QDesktopServices>
+#include <QHBoxLayout>
 #include <QLabel>
-#include <QPainter>
+#include <QLineEdit>
 #include <QPushButton>
+#include <QStackedWidget>
+#include <QUrl>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
@@ -19,94 +26,292 @@ PhotoViewer::PhotoViewer(Session &session, PictureLoader &loader, QWidget *paren
     : QWidget(parent)
     , m_session(session)
     , m_loader(loader)
-    , m_words(new QLabel(this))
+    , m_picture(new PictureView(session.theme(), this))
+    , m_other(new QWidget(this))
+    , m_otherWords(new QLabel(m_other))
+    , m_open(new QPushButton(tr("Open it"), m_other))
+    , m_stack(new QStackedWidget(this))
+    , m_tools(new QWidget(this))
+    , m_remove(nullptr)
+    , m_scale(new QLabel(m_tools))
+    , m_caption(new QLineEdit(this))
+    , m_markLabel(new QLabel(tr("Words on the mark"), this))
+    , m_markWords(new QLineEdit(this))
+    , m_facts(new QLabel(this))
 {
-    setFocusPolicy(Qt::StrongFocus);
-    auto *back = new QPushButton(tr("Back to all"), this);
-    auto *before = new QPushButton(tr("Earlier in the list"), this);
-    auto *next = new QPushButton(tr("Later in the list"), this);
-    m_words->setWordWrap(true);
-    auto *line = new QHBoxLayout;
-    line->addWidget(back);
-    line->addWidget(m_words, 1);
-    line->addWidget(before);
-    line->addWidget(next);
+    build();
+    connectPicture();
+}
+
+void PhotoViewer::build()
+{
+    m_otherWords->setWordWrap(true);
+    m_otherWords->setAlignment(Qt::AlignCenter);
+    m_open->setProperty("primary", true);
+    auto *other = new QVBoxLayout(m_other);
+    other->addStretch(1);
+    other->addWidget(m_otherWords);
+    other->addWidget(m_open, 0, Qt::AlignCenter);
+    other->addStretch(1);
+    m_stack->addWidget(m_picture);
+    m_stack->addWidget(m_other);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addStretch(1);
-    layout->addLayout(line);
-    for (QPushButton *button : {back, before, next})
-        button->setFocusPolicy(Qt::NoFocus);
+    layout->addWidget(buildTop());
+    layout->addWidget(m_stack, 1);
+    layout->addWidget(buildBottom());
+    connect(m_open, &QPushButton::clicked, this, &PhotoViewer::openFile);
+}
+
+QPushButton *PhotoViewer::addButton(QHBoxLayout *bar, const QString &words, const QString &key)
+{
+    auto *button = new QPushButton(words, this);
+    button->setToolTip(key);
+    bar->addWidget(button);
+    return button;
+}
+
+QWidget *PhotoViewer::buildTop()
+{
+    auto *top = new QWidget(this);
+    auto *bar = new QHBoxLayout(top);
+    bar->setContentsMargins(0, 0, 0, 0);
+    QPushButton *back = addButton(bar, tr("Back to all"), tr("Esc"));
+    QPushButton *before = addButton(bar, tr("Before"), tr("Page Up"));
+    QPushButton *next = addButton(bar, tr("Next"), tr("Page Down"));
+    bar->addStretch(1);
+    auto *tools = new QHBoxLayout(m_tools);
+    tools->setContentsMargins(0, 0, 0, 0);
+    buildTools(tools);
+    bar->addWidget(m_tools);
     connect(back, &QPushButton::clicked, this, &PhotoViewer::left);
     connect(before, &QPushButton::clicked, this, [this] { Q_EMIT stepped(-1); });
     connect(next, &QPushButton::clicked, this, [this] { Q_EMIT stepped(1); });
+    return top;
+}
+
+void PhotoViewer::buildTools(QHBoxLayout *bar)
+{
+    const QString names[] = {tr("Arrow"), tr("Circle"), tr("Words")};
+    const QString keys[] = {tr("A: an arrow"), tr("C: a circle"), tr("W: words")};
+    for (std::size_t i = 0; i < std::size(names); ++i) {
+        QPushButton *button = addButton(bar, names[i], keys[i]);
+        button->setCheckable(true);
+        m_toolButtons.push_back(button);
+        connect(button, &QPushButton::clicked, this, [this, i](bool isOn) {
+            m_picture->setTool(isOn ? std::optional(AnnotationShape(i)) : std::nullopt);
+            m_picture->setFocus();
+        });
+    }
+    m_remove = addButton(bar, tr("Remove mark"), tr("Del"));
+    bar->addSpacing(24);
+    QPushButton *less = addButton(bar, QStringLiteral("−"), tr("−: smaller"));
+    less->setAccessibleName(tr("Smaller"));
+    bar->addWidget(m_scale);
+    m_scale->setMinimumWidth(m_scale->fontMetrics().horizontalAdvance(QStringLiteral("0000 %")));
+    m_scale->setAlignment(Qt::AlignCenter);
+    QPushButton *more = addButton(bar, QStringLiteral("+"), tr("+: larger"));
+    more->setAccessibleName(tr("Larger"));
+    QPushButton *whole = addButton(bar, tr("Whole"), tr("F: the whole picture"));
+    QPushButton *full = addButton(bar, tr("Full size"), tr("O: every pixel"));
+    connect(m_remove, &QPushButton::clicked, &m_picture->marks(), &MarkEditor::removeChosen);
+    connect(less, &QPushButton::clicked, m_picture, &PictureView::zoomOut);
+    connect(more, &QPushButton::clicked, m_picture, &PictureView::zoomIn);
+    connect(whole, &QPushButton::clicked, m_picture, &PictureView::showWhole);
+    connect(full, &QPushButton::clicked, m_picture, &PictureView::showFullSize);
+}
+
+QWidget *PhotoViewer::buildBottom()
+{
+    auto *bottom = new QWidget(this);
+    auto *bar = new QHBoxLayout(bottom);
+    bar->setContentsMargins(0, 0, 0, 0);
+    auto *label = new QLabel(tr("Caption"), bottom);
+    label->setBuddy(m_caption);
+    m_caption->setPlaceholderText(tr("what there is to see"));
+    m_caption->setReadOnly(m_session.isReadOnly());
+    m_markLabel->setBuddy(m_markWords);
+    m_markWords->setMaximumWidth(280);
+    m_facts->setForegroundRole(QPalette::PlaceholderText);
+    bar->addWidget(label);
+    bar->addWidget(m_caption, 2);
+    bar->addWidget(m_markLabel);
+    bar->addWidget(m_markWords, 1);
+    bar->addWidget(m_facts);
+    connect(m_caption, &QLineEdit::editingFinished, this, &PhotoViewer::keepCaption);
+    connect(m_caption, &QLineEdit::returnPressed, this,
+            [this] { focusPlace()->setFocus(); });
+    connect(m_markWords, &QLineEdit::editingFinished, this,
+            [this] { m_picture->marks().setWords(m_markWords->text()); });
+    connect(m_markWords, &QLineEdit::returnPressed, this, [this] { m_picture->setFocus(); });
+    return bottom;
+}
+
+void PhotoViewer::connectPicture()
+{
+    m_picture->setReadOnly(m_session.isReadOnly());
+    MarkEditor *marks = &m_picture->marks();
+    connect(m_picture, &PictureView::stepped, this, &PhotoViewer::stepped);
+    connect(m_picture, &PictureView::left, this, &PhotoViewer::left);
+    connect(m_picture, &PictureView::toolChanged, this, &PhotoViewer::updateTools);
+    connect(m_picture, &PictureView::zoomed, this, &PhotoViewer::updateZoom);
+    connect(m_picture, &PictureView::morePixelsWanted, this, &PhotoViewer::loadAllPixels);
+    connect(m_picture, &PictureView::wordsWanted, this, [this] {
+        m_markWords->setFocus();
+        m_markWords->selectAll();
+    });
+    connect(m_picture, &PictureView::toolChanged, this, [this] {
+        for (std::size_t i = 0; i < m_toolButtons.size(); ++i)
+            m_toolButtons[i]->setChecked(m_picture->tool() == AnnotationShape(i));
+    });
+    connect(marks, &MarkEditor::chosenChanged, this, &PhotoViewer::updateTools);
+    connect(marks, &MarkEditor::edited, this, &PhotoViewer::keepMarks);
+    updateTools();
+}
+
+QWidget *PhotoViewer::focusPlace() const
+{
+    return m_stack->currentWidget() == m_picture ? static_cast<QWidget *>(m_picture) : m_open;
+}
+
+QWidget *PhotoViewer::pictureWidget() const
+{
+    return m_picture;
 }
 
 void PhotoViewer::show(const Media &media)
 {
+    settle();
     m_media = media.id;
-    m_picture = m_loader.small(media);
-    m_failure.clear();
-    const auto day = dayOf(media);
-    m_words->setText(QStringLiteral("%1   %2").arg(mediaTitle(media),
-                                                   day ? dateText(*day) : QString()));
-    setAccessibleName(m_words->text());
-    update();
+    m_isRefining = false;
+    const bool isPhoto = media.kind == MediaKind::Photo;
+    m_stack->setCurrentWidget(isPhoto ? static_cast<QWidget *>(m_picture) : m_other);
+    m_tools->setVisible(isPhoto);
+    m_picture->setTool(std::nullopt);
+    m_picture->marks().choose(-1);
+    m_picture->marks().show(media.annotations);
+    m_otherWords->setText(media.kind == MediaKind::Video
+                              ? tr("This is a video. The program that this computer has for "
+                                   "videos can show it.")
+                              : tr("This is a paper. The program that this computer has for "
+                                   "such files can show it."));
+    showTexts(media);
+    updateTools();
+    if (isPhoto)
+        loadPicture(media);
+}
+
+void PhotoViewer::showTexts(const Media &media)
+{
+    if (!m_caption->hasFocus() || m_caption->text() != toQt(media.caption))
+        m_caption->setText(toQt(media.caption));
+    m_caption->setModified(false);
+    m_facts->setText(mediaFacts(media));
+    m_picture->setAccessibleName(tr("%1, %2, %n marks", nullptr, int(media.annotations.size()))
+                                     .arg(mediaTitle(media), mediaFacts(media)));
+    m_open->setAccessibleName(tr("Open %1").arg(mediaTitle(media)));
+}
+
+void PhotoViewer::loadPicture(const Media &media)
+{
+    m_picture->showPicture(m_loader.small(media),
+                           QSize(int(media.width.value_or(0)), int(media.height.value_or(0))));
     m_loader.large(media, this, [this, id = media.id](const QImage &image, const QString &why) {
         if (id != m_media)
             return;
-        m_failure = why;
-        if (!image.isNull())
-            m_picture = QPixmap::fromImage(image);
-        update();
+        if (image.isNull())
+            m_picture->showWords(why);
+        else
+            m_picture->refine(QPixmap::fromImage(image));
     });
 }
 
-QRect PhotoViewer::pictureRect() const
+void PhotoViewer::loadAllPixels()
 {
-    return rect().adjusted(0, 0, 0, -m_words->parentWidget()->fontMetrics().height() - 36);
+    const Media *media = m_session.records()->find(m_media);
+    if (m_isRefining || !media)
+        return;
+    m_isRefining = true;
+    m_loader.original(*media, this, [this, id = media->id](const QImage &image, const QString &) {
+        // What Qt cannot read (HEIC) stays as sharp as its large copy.
+        if (id == m_media && !image.isNull())
+            m_picture->refine(QPixmap::fromImage(image));
+    });
 }
 
-void PhotoViewer::paintEvent(QPaintEvent *)
+void PhotoViewer::apply(const ChangeNotice &notice)
 {
-    QPainter painter(this);
-    const QRect place = pictureRect();
-    if (m_picture.isNull()) {
-        painter.setPen(m_session.theme().colours().text);
-        painter.drawText(place, Qt::AlignCenter | Qt::TextWordWrap,
-                         m_failure.isEmpty() ? tr("Reading the picture …") : m_failure);
+    const Media *media = notice.after->findLive(m_media);
+    if (!media || !isVisible())
         return;
-    }
-    QRect where({0, 0}, m_picture.size().scaled(place.size(), Qt::KeepAspectRatio));
-    where.moveCenter(place.center());
-    painter.setRenderHint(QPainter::SmoothPixmapTransform);
-    painter.drawPixmap(where, m_picture);
+    if (!m_picture->marks().isUntold())
+        m_picture->marks().show(media->annotations);
+    if (!m_caption->isModified())
+        showTexts(*media);
 }
 
-void PhotoViewer::keyPressEvent(QKeyEvent *event)
+void PhotoViewer::settle()
 {
-    switch (event->key()) {
-    case Qt::Key_Left:
-    case Qt::Key_Up:
-        Q_EMIT stepped(-1);
-        return;
-    case Qt::Key_Right:
-    case Qt::Key_Down:
-    case Qt::Key_Space:
-        Q_EMIT stepped(1);
-        return;
-    case Qt::Key_Escape:
-    case Qt::Key_Return:
-        Q_EMIT left();
-        return;
-    default:
-        QWidget::keyPressEvent(event);
-    }
+    m_picture->marks().flush();
+    keepCaption();
 }
 
-void PhotoViewer::mouseDoubleClickEvent(QMouseEvent *)
+void PhotoViewer::updateTools()
 {
-    Q_EMIT left();
+    const int chosen = m_picture->marks().chosen();
+    const bool isMark = chosen >= 0 && m_stack->currentWidget() == m_picture;
+    for (QPushButton *button : m_toolButtons)
+        button->setEnabled(!m_session.isReadOnly());
+    m_remove->setEnabled(isMark && !m_session.isReadOnly());
+    m_markLabel->setVisible(isMark);
+    m_markWords->setVisible(isMark);
+    m_markWords->setReadOnly(m_session.isReadOnly());
+    if (isMark)
+        m_markWords->setText(toQt(m_picture->marks().marks()[std::size_t(chosen)].text));
+}
+
+void PhotoViewer::updateZoom()
+{
+    m_scale->setText(tr("%1 %").arg(int(m_picture->scale() * 100 + 0.5)));
+}
+
+void PhotoViewer::keepMarks()
+{
+    const Media *media = m_session.records()->findLive(m_media);
+    const std::vector<Media::Annotation> marks = m_picture->marks().marks();
+    if (!media || media->annotations == marks)
+        return;
+    const bool isMore = marks.size() > media->annotations.size();
+    const bool isLess = marks.size() < media->annotations.size();
+    const QString label = isMore   ? tr("Mark drawn on %1")
+                          : isLess ? tr("Mark removed from %1")
+                                   : tr("Mark changed on %1");
+    m_session.change(label.arg(mediaTitle(*media)),
+                     [&](Edit &edit) { acts::setAnnotations(edit, m_media, marks); });
+}
+
+void PhotoViewer::keepCaption()
+{
+    const Media *media = m_session.records()->findLive(m_media);
+    if (!media || !m_caption->isModified())
+        return;
+    m_caption->setModified(false);
+    const std::string caption = toStd(m_caption->text());
+    if (caption == media->caption)
+        return;
+    m_session.change(tr("%1: caption").arg(mediaTitle(*media)), [&](Edit &edit) {
+        edit.update(m_media, [&](Media &changed) { changed.caption = caption; });
+    });
+}
+
+void PhotoViewer::openFile()
+{
+    const Media *media = m_session.records()->find(m_media);
+    const auto file =
+        media ? evidence::locate(m_session.project().folder(), *media) : std::nullopt;
+    if (!file || !QDesktopServices::openUrl(QUrl::fromLocalFile(pathText(*file))))
+        m_session.complain(tr("This computer has no program that opens %1.")
+                               .arg(media ? toQt(media->file) : QString()));
 }
 
 } // namespace lastrivet::ui

@@ -2,20 +2,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/records/Media.h"
+#include "core/project/Project.h"
 
-#include <QPixmap>
 #include <QWidget>
 
+class QHBoxLayout;
 class QLabel;
 class QLineEdit;
+class QPushButton;
+class QStackedWidget;
 
 namespace lastrivet::ui {
 
 class PictureLoader;
+class PictureView;
 class Session;
 
-/// One picture as large as the page, with its caption; arrow keys go on, Escape goes back.
+/// One file as large as the page: a picture with its caption and its marks, or a video or paper
+/// that the system's own program opens.
 class PhotoViewer final : public QWidget {
     Q_OBJECT
 
@@ -23,25 +27,52 @@ public:
     PhotoViewer(Session &session, PictureLoader &loader, QWidget *parent = nullptr);
 
     void show(const Media &media);
+    Id<Media> shown() const { return m_media; }
+    void apply(const ChangeNotice &notice);
+    /// Keeps what is being written or moved.
+    void settle();
+    /// Where keys look and draw.
+    QWidget *focusPlace() const;
+    /// The picture itself, also when another kind of file is shown.
+    QWidget *pictureWidget() const;
 
 Q_SIGNALS:
     void stepped(int by);
     void left();
 
-protected:
-    void paintEvent(QPaintEvent *event) override;
-    void keyPressEvent(QKeyEvent *event) override;
-    void mouseDoubleClickEvent(QMouseEvent *event) override;
-
 private:
-    QRect pictureRect() const;
+    void build();
+    QWidget *buildTop();
+    QWidget *buildBottom();
+    QPushButton *addButton(QHBoxLayout *bar, const QString &words, const QString &key);
+    void buildTools(QHBoxLayout *bar);
+    void connectPicture();
+    void loadPicture(const Media &media);
+    void loadAllPixels();
+    void showTexts(const Media &media);
+    void updateTools();
+    void updateZoom();
+    void keepMarks();
+    void keepCaption();
+    void openFile();
 
     Session &m_session;
     PictureLoader &m_loader;
     Id<Media> m_media;
-    QPixmap m_picture;
-    QString m_failure;
-    QLabel *m_words;
+    bool m_isRefining = false;
+    PictureView *m_picture;
+    QWidget *m_other;
+    QLabel *m_otherWords;
+    QPushButton *m_open;
+    QStackedWidget *m_stack;
+    QWidget *m_tools;
+    std::vector<QPushButton *> m_toolButtons;
+    QPushButton *m_remove;
+    QLabel *m_scale;
+    QLineEdit *m_caption;
+    QLabel *m_markLabel;
+    QLineEdit *m_markWords;
+    QLabel *m_facts;
 };
 
 } // namespace lastrivet::ui

@@ -2,30 +2,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/PhotosPage.h"
 
-#include "core/evidence/SessionMatcher.h"
-#include "core/project/acts/PhotoActs.h"
 #include "ui/convert/QtText.h"
-#include "ui/parts/SectionModel.h"
+#include "ui/photos/HeadingList.h"
+#include "ui/photos/MatchBar.h"
+#include "ui/photos/MissingView.h"
+#include "ui/photos/PhotoBar.h"
 #include "ui/photos/PhotoDetail.h"
+#include "ui/photos/PhotoGrid.h"
 #include "ui/photos/PhotoIntake.h"
+#include "ui/photos/PhotoListModel.h"
 #include "ui/photos/PhotoViewer.h"
+#include "ui/photos/TroubleList.h"
+#include "ui/photos/WatchBar.h"
+#include "ui/photos/WatchedFolder.h"
 #include "ui/widgets/EmptyPlace.h"
-#include "ui/widgets/MediaModel.h"
-#include "ui/widgets/PhotoDelegate.h"
 #include "ui/widgets/PictureLoader.h"
-#include "ui/widgets/RecordLine.h"
-#include "ui/widgets/TallRows.h"
 
-#include <QComboBox>
+#include <QClipboard>
 #include <QDragEnterEvent>
 #include <QFileDialog>
-#include <QHBoxLayout>
-#include <QLabel>
-#include <QListView>
-#include <QListWidget>
-#include <QLocale>
+#include <QGuiApplication>
 #include <QMimeData>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QShortcut>
 #include <QSplitter>
@@ -33,300 +30,264 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <memory>
+#include <unordered_set>
 
 namespace lastrivet::ui {
-
-namespace {
-
-constexpr int edge = 168;
-enum Which { All, Unassigned, OfPart, Papers };
-
-bool isLinkedTo(const Media &media, RecordType type)
-{
-    return std::ranges::any_of(media.links,
-                               [&](const Media::Link &link) { return link.subject == type; });
-}
-
-/// Photos that were taken while something was being done, by the log.
-std::vector<std::pair<Id<Media>, Id<WorkSession>>> spannedPhotos(const Records &records)
-{
-    std::vector<std::pair<Id<Media>, Id<WorkSession>>> found;
-    const evidence::SessionMatcher matcher(records);
-    for (const Media &media : records.media) {
-        if (media.withdrawn_on || media.kind == MediaKind::Document || !media.taken_on ||
-            isLinkedTo(media, RecordType::WorkSession))
-            continue;
-        const auto matches = matcher.matches(*media.taken_on);
-        if (!matches.empty() && matches.front().fit == evidence::SessionMatch::Fit::WithinSpan)
-            found.emplace_back(media.id, matches.front().session);
-    }
-    return found;
-}
-
-} // namespace
 
 PhotosPage::PhotosPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_loader(new PictureLoader(session, this))
-    , m_model(new MediaModel(session, *m_loader, this))
+    , m_model(new PhotoListModel(session, *m_loader, this))
     , m_intake(new PhotoIntake(session, this))
-    , m_which(new QComboBox(this))
-    , m_part(new RecordLine(session, RecordType::Component, this))
-    , m_count(new QLabel(this))
-    , m_matchBar(new QWidget(this))
-    , m_matchWords(new QLabel(m_matchBar))
-    , m_months(new QListWidget(this))
-    , m_grid(new QListView(this))
+    , m_bar(new PhotoBar(session, this))
+    , m_watch(new WatchBar(session, this))
+    , m_match(new MatchBar(session, this))
+    , m_troubles(new TroubleList(this))
+    , m_headings(new HeadingList(this))
+    , m_grid(new PhotoGrid(theme(), *m_model, *m_loader, this))
     , m_empty(new EmptyPlace({}, this))
-    , m_stack(new QStackedWidget(this))
+    , m_place(new QStackedWidget(this))
+    , m_parts(new QSplitter(this))
+    , m_missingView(new MissingView(session, this))
     , m_detail(new PhotoDetail(session, this))
     , m_viewer(new PhotoViewer(session, *m_loader, this))
     , m_views(new QStackedWidget(this))
 {
     build();
     buildKeys();
-    filter();
+    connectBars();
+    connectViews();
+    refill();
     m_grid->setCurrentIndex(m_model->index(0, 0));
-    showChosen();
-    lookForMatches();
+    m_detail->show(chosen());
+    m_match->refresh();
+    lookForMissing();
+}
+
+PhotosPage::~PhotosPage()
+{
+    m_intake->finish();
 }
 
 void PhotosPage::build()
 {
     setAcceptDrops(!session().isReadOnly());
-    auto *right = new QScrollArea(this);
-    right->setWidgetResizable(true);
-    right->setFocusPolicy(Qt::NoFocus);
-    right->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    right->setWidget(m_detail);
-    auto *parts = new QSplitter(this);
-    parts->setChildrenCollapsible(false);
-    parts->addWidget(m_months);
-    parts->addWidget(buildGrid());
-    parts->addWidget(right);
-    parts->setStretchFactor(1, 1);
-    parts->setSizes({150, 600, 340});
+    m_grid->setAccessibleName(tr("Photos"));
+    m_headings->setAccessibleName(tr("Headings"));
+    m_empty->setSentence(tr("Photographs of what will later be closed belong here: drop files on "
+                            "this page, paste a picture, or choose files."));
+    m_empty->setAction(tr("Choose files"));
     auto *all = new QWidget(this);
     auto *allLayout = new QVBoxLayout(all);
     allLayout->setContentsMargins(0, 0, 0, 0);
-    allLayout->addWidget(buildTop());
-    allLayout->addWidget(m_matchBar);
-    allLayout->addWidget(parts, 1);
+    allLayout->addWidget(m_bar);
+    allLayout->addWidget(m_watch);
+    allLayout->addWidget(m_match);
+    allLayout->addWidget(m_troubles);
+    allLayout->addWidget(buildList(), 1);
     m_views->addWidget(all);
     m_views->addWidget(m_viewer);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->addWidget(m_views);
-    connect(m_viewer, &PhotoViewer::stepped, this, &PhotosPage::step);
-    connect(m_viewer, &PhotoViewer::left, this, [this] {
-        m_views->setCurrentIndex(0);
-        m_grid->setFocus();
+}
+
+QWidget *PhotosPage::buildList()
+{
+    auto *right = new QScrollArea(this);
+    right->setWidgetResizable(true);
+    right->setFocusPolicy(Qt::NoFocus);
+    right->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    right->setMinimumWidth(300);
+    right->setWidget(m_detail);
+    m_parts->setChildrenCollapsible(false);
+    m_parts->addWidget(m_headings);
+    m_parts->addWidget(m_grid);
+    m_parts->addWidget(right);
+    m_parts->setStretchFactor(1, 1);
+    m_parts->setSizes({160, 600, 340});
+    m_place->addWidget(m_parts);
+    m_place->addWidget(m_empty);
+    m_place->addWidget(m_missingView);
+    return m_place;
+}
+
+void PhotosPage::connectBars()
+{
+    connect(m_bar, &PhotoBar::takeInWanted, this, [this] { askForFiles(linksHere()); });
+    connect(m_bar, &PhotoBar::changed, this, &PhotosPage::refill);
+    connect(m_empty, &EmptyPlace::acted, this, [this] { askForFiles(linksHere()); });
+    connect(m_intake, &PhotoIntake::notTakenIn, m_troubles, &TroubleList::tell);
+    connect(m_match, &MatchBar::shown, this, &PhotosPage::choose);
+    connect(m_watch, &WatchBar::shown, this, &PhotosPage::choose);
+    connect(m_watch, &WatchBar::unwanted, this, [this](const std::vector<qint64> &media) {
+        choose(media);
+        m_detail->withdrawAll();
     });
-    connect(m_detail, &PhotoDetail::finished, this, [this] { m_grid->setFocus(); });
+    connect(m_missingView, &MissingView::takeInWanted, this,
+            [this](RecordRef record) { askForFiles({{record.type, record.id}}); });
+    connect(m_missingView, &MissingView::unassignedWanted, this,
+            [this] { m_bar->choose(PhotoBar::Which::Unassigned); });
 }
 
-QWidget *PhotosPage::buildTop()
+void PhotosPage::connectViews()
 {
-    auto *take = new QPushButton(theme().icon(QStringLiteral("actions/camera")),
-                                 tr("Take photos in"), this);
-    take->setProperty("primary", true);
-    take->setIcon(theme().icon(QStringLiteral("actions/camera"), theme().colours().accentText));
-    take->setEnabled(!session().isReadOnly());
-    m_which->addItems({tr("All"), tr("Belonging to no part"), tr("Of a part"), tr("Papers")});
-    m_which->setAccessibleName(tr("Which photos"));
-    m_part->setPlaceholderText(tr("part"));
-    m_part->setAccessibleName(tr("Photos of this part and below"));
-    m_part->hide();
-    auto *confirm = new QPushButton(tr("Confirm them all"), m_matchBar);
-    auto *match = new QHBoxLayout(m_matchBar);
-    match->setContentsMargins(0, 0, 0, 0);
-    match->addWidget(m_matchWords);
-    match->addWidget(confirm);
-    match->addStretch(1);
-    m_matchBar->hide();
-    auto *top = new QWidget(this);
-    auto *layout = new QHBoxLayout(top);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(take);
-    layout->addWidget(m_which);
-    layout->addWidget(m_part);
-    layout->addStretch(1);
-    layout->addWidget(m_count);
-    connect(take, &QPushButton::clicked, this, &PhotosPage::askForFiles);
-    connect(m_which, &QComboBox::currentIndexChanged, this, &PhotosPage::filter);
-    connect(m_part, &RecordLine::chosenByPerson, this, &PhotosPage::filter);
-    connect(confirm, &QPushButton::clicked, this, &PhotosPage::confirmMatches);
-    return top;
-}
-
-QWidget *PhotosPage::buildGrid()
-{
-    auto *delegate = new PhotoDelegate(theme(), edge, this);
-    m_grid->setModel(m_model);
-    m_grid->setItemDelegate(delegate);
-    m_grid->setViewMode(QListView::IconMode);
-    m_grid->setMovement(QListView::Static);
-    m_grid->setResizeMode(QListView::Adjust);
-    m_grid->setUniformItemSizes(true);
-    m_grid->setGridSize(delegate->cardSize(fontMetrics()));
-    m_grid->setSelectionMode(QAbstractItemView::ExtendedSelection);
-    m_grid->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_grid->setAccessibleName(tr("Photos by date"));
-    m_empty->setSentence(tr("Photographs of what will later be closed belong here: drop files on "
-                            "this page, or choose them."));
-    m_empty->setAction(tr("Choose files"));
-    m_stack->addWidget(m_grid);
-    m_stack->addWidget(m_empty);
-    m_months->setItemDelegate(new TallRows(this));
-    m_months->setAccessibleName(tr("Months"));
-    m_months->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    connect(m_empty, &EmptyPlace::acted, this, &PhotosPage::askForFiles);
     connect(m_grid->selectionModel(), &QItemSelectionModel::selectionChanged, this,
-            [this] { showChosen(); });
-    connect(m_grid, &QListView::activated, this, &PhotosPage::openViewer);
-    connect(m_months, &QListWidget::itemClicked, this, [this](QListWidgetItem *item) {
-        m_grid->scrollTo(m_model->index(item->data(Qt::UserRole).toInt(), 0),
-                         QAbstractItemView::PositionAtTop);
-    });
-    return m_stack;
+            [this] { m_detail->show(chosen()); });
+    connect(m_grid, &QAbstractItemView::activated, this, &PhotosPage::openViewer);
+    connect(m_grid, &PhotoGrid::topSectionChanged, m_headings, &HeadingList::follow);
+    connect(m_headings, &HeadingList::wanted, m_grid, &PhotoGrid::scrollToSection);
+    connect(m_model, &PhotoListModel::sectionsChanged, this,
+            [this] { m_headings->setSections(m_model->sections()); });
+    connect(m_viewer, &PhotoViewer::stepped, this, &PhotosPage::step);
+    connect(m_viewer, &PhotoViewer::left, this, &PhotosPage::leaveViewer);
+    connect(m_detail, &PhotoDetail::finished, this, [this] { m_grid->setFocus(); });
 }
 
 void PhotosPage::buildKeys()
 {
-    const auto add = [this](const QKeySequence &keys, auto act) {
-        auto *shortcut = new QShortcut(keys, m_grid);
+    const auto add = [this](QWidget *place, const QKeySequence &keys, auto act) {
+        auto *shortcut = new QShortcut(keys, place);
         shortcut->setContext(Qt::WidgetShortcut);
         connect(shortcut, &QShortcut::activated, this, act);
     };
-    add(QKeySequence(Qt::Key_A), [this] { m_detail->assign(); });
-    add(QKeySequence(Qt::Key_M), [this] { m_detail->confirmMatch(); });
-    add(QKeySequence(Qt::Key_Space), [this] { openViewer(); });
-    add(QKeySequence::Delete, [this] { m_detail->withdrawAll(); });
+    add(m_grid, Qt::Key_A, [this] { m_detail->assign(); });
+    add(m_grid, Qt::Key_M, [this] { m_detail->confirmMatch(); });
+    add(m_grid, Qt::SHIFT | Qt::Key_M, [this] { m_match->confirm(); });
+    add(m_grid, Qt::Key_Space, [this] { openViewer(); });
+    add(m_grid, QKeySequence::Delete, [this] { m_detail->withdrawAll(); });
+    for (std::size_t i = 0; i < Words<Shows>::list.size(); ++i) {
+        for (QWidget *place : {static_cast<QWidget *>(m_grid), m_viewer->pictureWidget()})
+            add(place, QKeySequence(Qt::Key_1 + int(i)), [this, i] { m_detail->toggle(Shows(i)); });
+    }
+    auto *pasting = new QShortcut(QKeySequence::Paste, this);
+    pasting->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(pasting, &QShortcut::activated, this, &PhotosPage::paste);
 }
 
-void PhotosPage::askForFiles()
+void PhotosPage::watch(WatchedFolder &folder)
 {
-    takeIn(QFileDialog::getOpenFileNames(
+    m_watch->setFolder(folder);
+    connect(&folder, &WatchedFolder::notTakenIn, m_troubles, &TroubleList::tell);
+}
+
+void PhotosPage::askForFiles(const std::vector<Media::Link> &links)
+{
+    const QStringList files = QFileDialog::getOpenFileNames(
         this, tr("Take in"), {},
         tr("Photos, videos and papers (*.jpg *.jpeg *.png *.heic *.mp4 *.mov *.mkv *.avi *.pdf);;"
-           "All files (*)")));
+           "All files (*)"));
+    takeIn(files, links);
+}
+
+std::vector<Media::Link> PhotosPage::linksHere() const
+{
+    if (const auto part = m_bar->part())
+        return {{RecordType::Component, part.value()}};
+    return {};
 }
 
 void PhotosPage::takeIn(const QStringList &files)
 {
-    std::vector<Media::Link> links;
-    if (m_which->currentIndex() == OfPart && m_part->chosen())
-        links.push_back({RecordType::Component, m_part->chosen()});
+    takeIn(files, linksHere());
+}
+
+void PhotosPage::takeIn(const QStringList &files, const std::vector<Media::Link> &links)
+{
     m_intake->takeIn(files, links);
+}
+
+void PhotosPage::paste()
+{
+    const QMimeData *offer = QGuiApplication::clipboard()->mimeData();
+    const QStringList files = offer ? m_offered.from(*offer) : QStringList();
+    if (files.isEmpty())
+        session().say(tr("There is no picture and no file to paste."));
+    takeIn(files);
 }
 
 void PhotosPage::dragEnterEvent(QDragEnterEvent *event)
 {
-    if (event->mimeData()->hasUrls())
+    if (OfferedFiles::canBeTaken(*event->mimeData()))
         event->acceptProposedAction();
 }
 
 void PhotosPage::dropEvent(QDropEvent *event)
 {
-    QStringList files;
-    for (const QUrl &url : event->mimeData()->urls()) {
-        if (url.isLocalFile())
-            files.append(url.toLocalFile());
-    }
     event->acceptProposedAction();
-    takeIn(files);
+    takeIn(m_offered.from(*event->mimeData()));
 }
 
-void PhotosPage::filter()
+void PhotosPage::refill()
 {
-    const int which = m_which->currentIndex();
-    m_part->setVisible(which == OfPart);
-    const auto parts = which == OfPart && m_part->chosen()
-                           ? partsShown(*session().records(), Id<Component>{m_part->chosen()}, true)
-                           : std::unordered_set<std::int64_t>{};
-    m_model->setFilter([which, parts](const Records &, const Media &media) {
-        const bool isPaper = media.kind == MediaKind::Document;
-        if (isPaper || which == Papers)
-            return isPaper && which == Papers;
-        if (which == Unassigned)
-            return !isLinkedTo(media, RecordType::Component);
-        if (which == OfPart && !parts.empty())
-            return std::ranges::any_of(media.links, [&](const Media::Link &link) {
-                return link.subject == RecordType::Component && parts.contains(link.id);
-            });
-        return true;
-    });
-    fillMonths();
-    updateWords();
+    const std::vector<Id<Media>> media = chosen();
+    m_model->show(m_bar->order(), m_bar->filter());
+    m_headings->setSections(m_model->sections());
+    std::vector<qint64> ids;
+    for (const auto id : media)
+        ids.push_back(id.value());
+    if (!ids.empty())
+        choose(ids);
+    showPlace();
 }
 
-void PhotosPage::fillMonths()
+void PhotosPage::showPlace()
 {
-    m_months->clear();
-    QDate month;
-    int count = 0;
-    const auto finish = [&] {
-        if (QListWidgetItem *item = m_months->item(m_months->count() - 1))
-            item->setText(tr("%1 (%2)").arg(
-                QLocale().toString(month, QStringLiteral("MMMM yyyy"))).arg(count));
-    };
-    for (int row = 0; row < m_model->rowCount(); ++row) {
-        const auto day = dayOf(*m_model->mediaAt(row));
-        const QDate date = day ? toDate(*day) : QDate();
-        const QDate own = date.isValid() ? QDate(date.year(), date.month(), 1) : QDate(1900, 1, 1);
-        if (own != month) {
-            finish();
-            month = own;
-            count = 0;
-            auto *item = new QListWidgetItem(m_months);
-            item->setData(Qt::UserRole, row);
-        }
-        ++count;
-    }
-    finish();
-    m_months->setVisible(m_months->count() > 1);
+    const bool isAny = std::ranges::any_of(
+        session().records()->media, [](const Media &media) { return !media.withdrawn_on; });
+    const bool isMissing = m_bar->which() == PhotoBar::Which::Missing;
+    m_place->setCurrentWidget(isMissing ? static_cast<QWidget *>(m_missingView)
+                              : isAny   ? static_cast<QWidget *>(m_parts)
+                                        : m_empty);
+    m_bar->showCount(m_model->fileCount());
+    m_bar->showMissing(int(m_missing.closings.size() + m_missing.parts.size()));
 }
 
-void PhotosPage::lookForMatches()
+void PhotosPage::lookForMissing()
 {
-    const auto found = std::make_shared<Pairs>();
+    const auto found = std::make_shared<readiness::MissingPictures>();
     session().executor().run(
-        this, [records = session().records(), found] { *found = spannedPhotos(*records); },
-        [this, found] { showMatches(*found); });
-}
-
-void PhotosPage::showMatches(const Pairs &matches)
-{
-    m_matches = matches;
-    m_matchBar->setVisible(!matches.empty() && !session().isReadOnly());
-    m_matchWords->setText(tr("%n photos were taken during work that is in the log.", nullptr,
-                             int(matches.size())));
-}
-
-void PhotosPage::confirmMatches()
-{
-    const auto matches = m_matches;
-    session().change(tr("%n photos belong to their log entries", nullptr, int(matches.size())),
-                     [&](Edit &edit) {
-                         for (const auto &[media, work] : matches) {
-                             if (edit.records().findLive(media) && edit.records().findLive(work))
-                                 acts::linkToSession(edit, media, work);
-                         }
-                     });
+        this,
+        [records = session().records(), answer = session().answer(), found] {
+            *found = readiness::missingPictures(*records, *answer);
+        },
+        [this, found] {
+            m_missing = *found;
+            m_missingView->show(m_missing);
+            showPlace();
+        });
 }
 
 std::vector<Id<Media>> PhotosPage::chosen() const
 {
     std::vector<Id<Media>> media;
     for (const QModelIndex &index : m_grid->selectionModel()->selectedIndexes())
-        media.push_back(Id<Media>{m_model->recordAt(index.row()).id});
+        media.push_back(m_model->idAt(index.row()));
     std::ranges::sort(media);
+    const auto repeated = std::ranges::unique(media);
+    media.erase(repeated.begin(), repeated.end());
     return media;
 }
 
-void PhotosPage::showChosen()
+/// Chooses files in the list and brings the first into view; those that are not shown are left.
+void PhotosPage::choose(const std::vector<qint64> &media)
 {
-    m_detail->show(chosen());
+    QItemSelection selection;
+    int first = -1;
+    const std::unordered_set<qint64> wanted(media.begin(), media.end());
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        if (!wanted.contains(m_model->idAt(row).value()))
+            continue;
+        selection.select(m_model->index(row), m_model->index(row));
+        first = first < 0 ? row : first;
+    }
+    if (first < 0)
+        return;
+    m_grid->selectionModel()->setCurrentIndex(m_model->index(first),
+                                              QItemSelectionModel::NoUpdate);
+    m_grid->selectionModel()->select(selection, QItemSelectionModel::ClearAndSelect);
+    m_grid->scrollTo(m_model->index(first));
 }
 
 void PhotosPage::openViewer()
@@ -334,9 +295,16 @@ void PhotosPage::openViewer()
     const QModelIndex index = m_grid->currentIndex();
     if (!index.isValid())
         return;
-    m_viewer->show(*m_model->mediaAt(index.row()));
     m_views->setCurrentWidget(m_viewer);
-    m_viewer->setFocus();
+    m_viewer->show(*m_model->mediaAt(index.row()));
+    m_viewer->focusPlace()->setFocus();
+}
+
+void PhotosPage::leaveViewer()
+{
+    m_viewer->settle();
+    m_views->setCurrentIndex(0);
+    m_grid->setFocus();
 }
 
 void PhotosPage::step(int by)
@@ -344,51 +312,55 @@ void PhotosPage::step(int by)
     const int row = m_grid->currentIndex().row() + by;
     if (row < 0 || row >= m_model->rowCount())
         return;
+    m_viewer->settle();
     m_grid->setCurrentIndex(m_model->index(row, 0));
     m_viewer->show(*m_model->mediaAt(row));
-}
-
-void PhotosPage::updateWords()
-{
-    const bool isAny = std::ranges::any_of(session().records()->media, [](const Media &media) {
-        return !media.withdrawn_on;
-    });
-    m_stack->setCurrentWidget(isAny ? static_cast<QWidget *>(m_grid) : m_empty);
-    m_count->setText(tr("%n shown", nullptr, m_model->rowCount()));
+    m_viewer->focusPlace()->setFocus();
 }
 
 void PhotosPage::showRecord(RecordRef record)
 {
-    if (record.type != RecordType::Media)
+    const Id<Media> media{record.id};
+    const Media *known = session().records()->findLive(media);
+    if (record.type != RecordType::Media || !known)
         return;
-    if (m_model->rowOf(record) < 0) {
-        const Media *media = session().records()->findLive(Id<Media>{record.id});
-        m_which->setCurrentIndex(media && media->kind == MediaKind::Document ? Papers : All);
-    }
+    if (m_bar->which() == PhotoBar::Which::Missing || m_model->rowOf(media) < 0)
+        m_bar->choose(known->kind == MediaKind::Document ? PhotoBar::Which::Papers
+                                                         : PhotoBar::Which::All);
     m_views->setCurrentIndex(0);
-    if (const int row = m_model->rowOf(record); row >= 0) {
-        m_grid->setCurrentIndex(m_model->index(row, 0));
-        m_grid->scrollTo(m_grid->currentIndex(), QAbstractItemView::PositionAtCenter);
-    }
+    choose({record.id});
 }
 
 void PhotosPage::startNew()
 {
-    askForFiles();
+    askForFiles(linksHere());
 }
 
 QWidget *PhotosPage::firstFocus()
 {
-    return m_views->currentWidget() == m_viewer ? static_cast<QWidget *>(m_viewer) : m_grid;
+    return m_views->currentWidget() == m_viewer ? m_viewer->focusPlace()
+                                                : static_cast<QWidget *>(m_grid);
 }
 
 void PhotosPage::recordsChanged(const ChangeNotice &notice)
 {
+    const std::vector<Id<Media>> media = chosen();
     m_model->apply(notice);
+    if (chosen() != media && !media.empty()) {
+        std::vector<qint64> ids;
+        for (const auto id : media)
+            ids.push_back(id.value());
+        choose(ids);
+    }
     m_detail->apply(notice);
-    fillMonths();
-    updateWords();
-    lookForMatches();
+    m_viewer->apply(notice);
+    showPlace();
+    m_match->refresh();
+}
+
+void PhotosPage::answerChanged()
+{
+    lookForMissing();
 }
 
 } // namespace lastrivet::ui

@@ -2,81 +2,93 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/readiness/MissingPictures.h"
+#include "ui/photos/OfferedFiles.h"
 #include "ui/shell/Page.h"
 
-#include <utility>
 #include <vector>
 
-class QComboBox;
-class QLabel;
-class QListView;
-class QListWidget;
-class QPushButton;
+class QMimeData;
+class QSplitter;
 class QStackedWidget;
 
 namespace lastrivet::ui {
 
 class EmptyPlace;
-class MediaModel;
+class HeadingList;
+class MatchBar;
+class MissingView;
+class PhotoBar;
 class PhotoDetail;
+class PhotoGrid;
 class PhotoIntake;
+class PhotoListModel;
 class PhotoViewer;
 class PictureLoader;
-class RecordLine;
+class TroubleList;
+class WatchBar;
+class WatchedFolder;
 
-/// All photos by date: taking them in, saying what they show and belong to, looking at one large.
+/// All photos by date or by part: taking them in, saying what they show and belong to, looking at
+/// one large, and what is still missing.
 class PhotosPage final : public Page {
     Q_OBJECT
 
 public:
     explicit PhotosPage(Session &session, QWidget *parent = nullptr);
+    ~PhotosPage() override;
 
     void showRecord(RecordRef record) override;
     void startNew() override;
     QWidget *firstFocus() override;
-    /// Takes files in, as a drop or the file dialog does.
+    /// Takes files in, as a drop or the file dialog does; they belong to the part that is shown.
     void takeIn(const QStringList &files);
+    void takeIn(const QStringList &files, const std::vector<Media::Link> &links);
+    /// The folder whose line is shown; it outlives the page.
+    void watch(WatchedFolder &folder);
 
 protected:
     void recordsChanged(const ChangeNotice &notice) override;
+    void answerChanged() override;
     void dragEnterEvent(QDragEnterEvent *event) override;
     void dropEvent(QDropEvent *event) override;
 
 private:
-    using Pairs = std::vector<std::pair<Id<Media>, Id<WorkSession>>>;
-
     void build();
-    QWidget *buildTop();
-    QWidget *buildGrid();
+    QWidget *buildList();
     void buildKeys();
-    void askForFiles();
-    void filter();
-    void fillMonths();
-    void lookForMatches();
-    void showMatches(const Pairs &matches);
-    void confirmMatches();
-    void showChosen();
-    void openViewer();
-    void step(int by);
-    void updateWords();
+    void connectBars();
+    void connectViews();
+    void askForFiles(const std::vector<Media::Link> &links);
+    std::vector<Media::Link> linksHere() const;
+    void paste();
+    void refill();
+    void showPlace();
+    void lookForMissing();
     std::vector<Id<Media>> chosen() const;
+    void choose(const std::vector<qint64> &media);
+    void openViewer();
+    void leaveViewer();
+    void step(int by);
 
     PictureLoader *m_loader;
-    MediaModel *m_model;
+    PhotoListModel *m_model;
     PhotoIntake *m_intake;
-    QComboBox *m_which;
-    RecordLine *m_part;
-    QLabel *m_count;
-    QWidget *m_matchBar;
-    QLabel *m_matchWords;
-    Pairs m_matches;
-    QListWidget *m_months;
-    QListView *m_grid;
+    PhotoBar *m_bar;
+    WatchBar *m_watch;
+    MatchBar *m_match;
+    TroubleList *m_troubles;
+    HeadingList *m_headings;
+    PhotoGrid *m_grid;
     EmptyPlace *m_empty;
-    QStackedWidget *m_stack;
+    QStackedWidget *m_place;
+    QSplitter *m_parts;
+    MissingView *m_missingView;
     PhotoDetail *m_detail;
     PhotoViewer *m_viewer;
     QStackedWidget *m_views;
+    OfferedFiles m_offered;
+    readiness::MissingPictures m_missing;
 };
 
 } // namespace lastrivet::ui

@@ -2,16 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/Annotations.h"
 
+#include "ui/print/MarkShapes.h"
 #include "ui/print/Measures.h"
 #include "ui/print/TextBlock.h"
 #include "ui/print/Wording.h"
 
-#include <QLineF>
 #include <QPainter>
 #include <QPainterPath>
 
 #include <algorithm>
-#include <cmath>
 
 namespace lastrivet::print {
 
@@ -19,43 +18,7 @@ namespace {
 
 constexpr double strokeWidth = points(1.6);
 constexpr double edgeWidth = points(4);
-
-/// Pairs of numbers from 0 to 1 as places on the picture.
-std::vector<QPointF> placesOn(const QRectF &picture, const std::vector<double> &numbers)
-{
-    std::vector<QPointF> places;
-    for (std::size_t i = 0; i + 1 < numbers.size(); i += 2)
-        places.emplace_back(picture.left() + std::clamp(numbers[i], 0.0, 1.0) * picture.width(),
-                            picture.top() +
-                                std::clamp(numbers[i + 1], 0.0, 1.0) * picture.height());
-    return places;
-}
-
-/// From the first place to the second, where its head is.
-QPainterPath arrow(QPointF from, QPointF to)
-{
-    constexpr double headLength = points(10);
-    constexpr double headAngle = 27;
-    QPainterPath path(from);
-    path.lineTo(to);
-    for (const double turn : {headAngle, -headAngle}) {
-        QLineF side(to, from);
-        side.setAngle(side.angle() + turn);
-        side.setLength(headLength);
-        path.moveTo(to);
-        path.lineTo(side.p2());
-    }
-    return path;
-}
-
-/// Around the first place, through the second.
-QPainterPath circle(QPointF centre, QPointF through)
-{
-    const double radius = QLineF(centre, through).length();
-    QPainterPath path;
-    path.addEllipse(centre, radius, radius);
-    return path;
-}
+constexpr double headLength = points(10);
 
 void drawPath(QPainter &painter, const QPainterPath &path)
 {
@@ -88,14 +51,9 @@ void drawAnnotations(QPainter &painter, const QRectF &picture,
     painter.setClipRect(picture);
     for (const Media::Annotation &annotation : annotations) {
         const std::vector<QPointF> places = placesOn(picture, annotation.points);
-        if (annotation.shape == AnnotationShape::Arrow && places.size() >= 2)
-            drawPath(painter, arrow(places[0], places[1]));
-        if (annotation.shape == AnnotationShape::Circle && places.size() >= 2)
-            drawPath(painter, circle(places[0], places[1]));
+        drawPath(painter, outline(annotation, places, headLength));
         if (!annotation.text.empty() && !places.empty())
-            drawWords(painter, picture,
-                      annotation.shape == AnnotationShape::Arrow ? places.front() : places.back(),
-                      asIs(annotation.text));
+            drawWords(painter, picture, wordsPlace(annotation, places), asIs(annotation.text));
     }
     painter.restore();
 }

@@ -3,6 +3,8 @@
 #include "ui/shell/ProjectView.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/photos/PhotosPage.h"
+#include "ui/photos/WatchedFolder.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/Rail.h"
 #include "ui/widgets/MessageLine.h"
@@ -24,6 +26,7 @@ constexpr int narrowBelow = 960;
 ProjectView::ProjectView(std::unique_ptr<Session> session, QWidget *parent)
     : QWidget(parent)
     , m_session(std::move(session))
+    , m_watched(std::make_unique<WatchedFolder>(*m_session))
     , m_rail(new Rail(m_session->theme(), this))
     , m_banner(new QLabel(this))
     , m_stack(new QStackedWidget(this))
@@ -78,6 +81,8 @@ Page &ProjectView::page(PageId id)
     if (!page) {
         page = pageList()[std::size_t(id)].make(*m_session, m_stack);
         m_stack->addWidget(page);
+        if (auto *photos = qobject_cast<PhotosPage *>(page))
+            photos->watch(*m_watched);
     }
     return *page;
 }

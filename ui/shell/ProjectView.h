@@ -18,6 +18,7 @@ namespace lastrivet::ui {
 class MessageLine;
 class Page;
 class Rail;
+class WatchedFolder;
 
 /// An open project in the window: the rail, the page chosen in it, and the line at the foot.
 class ProjectView final : public QWidget {
@@ -51,6 +52,8 @@ private:
     void updateBanner();
 
     std::unique_ptr<Session> m_session;
+    /// Takes photos in whatever page is shown.
+    std::unique_ptr<WatchedFolder> m_watched;
     Rail *m_rail;
     QLabel *m_banner;
     QStackedWidget *m_stack;

@@ -25,6 +25,41 @@ QString mediaTitle(const Media &media)
     return toQt(media.file);
 }
 
+QString mediaFacts(const Media &media)
+{
+    QStringList facts;
+    if (const auto day = dayOf(media))
+        facts.append(dateText(*day));
+    for (std::size_t i = 0; i < Words<Shows>::list.size(); ++i) {
+        if (media.shows.contains(Shows(i)))
+            facts.append(plainWord(Words<Shows>::list[i]));
+    }
+    return facts.join(QStringLiteral(" · "));
+}
+
+QVariant mediaData(const Media &media, int role, PictureLoader &loader)
+{
+    switch (role) {
+    case Qt::DisplayRole:
+        return mediaTitle(media);
+    case Qt::AccessibleTextRole:
+        return QStringLiteral("%1, %2").arg(mediaTitle(media), mediaFacts(media));
+    case Qt::DecorationRole:
+        return loader.small(media);
+    case MediaModel::IdRole:
+        return qlonglong(media.id.value());
+    case Qt::ToolTipRole:
+    case MediaModel::FailureRole:
+        return loader.failure(media.id);
+    case MediaModel::KindRole:
+        return plainWord(word(media.kind));
+    case MediaModel::DayRole:
+        return mediaFacts(media);
+    default:
+        return {};
+    }
+}
+
 MediaModel::MediaModel(Session &session, PictureLoader &loader, QObject *parent)
     : RecordRowsModel(parent)
     , m_session(session)
@@ -80,29 +115,7 @@ int MediaModel::columnCount(const QModelIndex &parent) const
 QVariant MediaModel::data(const QModelIndex &index, int role) const
 {
     const Media *media = mediaAt(index.row());
-    if (!media)
-        return {};
-    switch (role) {
-    case Qt::DisplayRole:
-    case Qt::AccessibleTextRole:
-        return mediaTitle(*media);
-    case Qt::DecorationRole:
-        return m_loader.small(*media);
-    case Qt::ToolTipRole:
-        return m_loader.failure(media->id);
-    case IdRole:
-        return qlonglong(media->id.value());
-    case FailureRole:
-        return m_loader.failure(media->id);
-    case KindRole:
-        return plainWord(word(media->kind));
-    case DayRole: {
-        const auto day = dayOf(*media);
-        return day ? dateText(*day) : QString();
-    }
-    default:
-        return {};
-    }
+    return media ? mediaData(*media, role, m_loader) : QVariant();
 }
 
 } // namespace lastrivet::ui

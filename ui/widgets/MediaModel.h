@@ -41,5 +41,9 @@ private:
 std::optional<Moment> dayOf(const Media &media);
 /// What the file is called on screen: its caption, else its day, else its file name.
 QString mediaTitle(const Media &media);
+/// Its day, and what it shows.
+QString mediaFacts(const Media &media);
+/// What a model of files answers about one of them.
+QVariant mediaData(const Media &media, int role, PictureLoader &loader);
 
 } // namespace lastrivet::ui

@@ -15,9 +15,15 @@ constexpr int margin = 2 * Theme::space;
 
 void drawPicture(QPainter &painter, const QRect &place, const QPixmap &picture)
 {
-    const QSize size = picture.size().scaled(place.size(), Qt::KeepAspectRatio);
+    const QSize own = picture.deviceIndependentSize().toSize();
+    const QSize size = own.scaled(place.size(), Qt::KeepAspectRatio);
     QRect where({0, 0}, size);
     where.moveCenter(place.center());
+    // A picture that the loader fitted is only copied, which is what keeps scrolling smooth.
+    if (own == size) {
+        painter.drawPixmap(where.topLeft(), picture);
+        return;
+    }
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
     painter.drawPixmap(where, picture);
 }
@@ -34,6 +40,11 @@ PhotoDelegate::PhotoDelegate(const Theme &theme, int edge, QObject *parent)
 QSize PhotoDelegate::cardSize(const QFontMetrics &metrics) const
 {
     return {m_edge + 2 * margin, m_edge * 3 / 4 + 2 * metrics.lineSpacing() + 3 * margin};
+}
+
+QSize PhotoDelegate::frame() const
+{
+    return {m_edge, m_edge * 3 / 4};
 }
 
 QSize PhotoDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &) const

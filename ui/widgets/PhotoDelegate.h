@@ -20,6 +20,8 @@ public:
                const QModelIndex &index) const override;
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
     QSize cardSize(const QFontMetrics &metrics) const;
+    /// The place of the picture on its card.
+    QSize frame() const;
 
 private:
     const Theme &m_theme;

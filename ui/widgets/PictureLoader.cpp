@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/PictureLoader.h"
 
+#include "core/evidence/MediaFile.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
+#include <QGuiApplication>
 #include <QImageReader>
 #include <QStandardPaths>
 #include <QTimer>
@@ -15,10 +17,10 @@ namespace lastrivet::ui {
 
 namespace {
 
-constexpr int mostRunning = 3;
+constexpr int mostRunning = 2;
 constexpr std::size_t mostWanted = 300;
-/// In kilobytes: some 600 small pictures.
-constexpr int keptKilobytes = 96 * 1024;
+/// In kilobytes: some 1,500 cards on a plain screen, some 380 on one of twice the density.
+constexpr int keptKilobytes = 128 * 1024;
 
 std::shared_ptr<const evidence::PictureCache> cacheOf(const Project &project)
 {
@@ -55,6 +57,24 @@ PictureLoader::Loaded PictureLoader::load(const evidence::PictureCache &cache, c
     return {image, image.isNull() ? reader.errorString() : QString()};
 }
 
+PictureLoader::Loaded PictureLoader::fitted(Loaded loaded, const QSize &frame, double ratio)
+{
+    if (loaded.image.isNull() || frame.isEmpty())
+        return loaded;
+    const QSize size = loaded.image.size().scaled(frame * ratio, Qt::KeepAspectRatio);
+    loaded.image = loaded.image
+                       .scaled(size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
+                       .convertToFormat(QImage::Format_RGB32);
+    loaded.image.setDevicePixelRatio(ratio);
+    return loaded;
+}
+
+void PictureLoader::setFrame(const QSize &frame)
+{
+    m_frame = frame;
+    m_pixmaps.clear();
+}
+
 QPixmap PictureLoader::small(const Media &media)
 {
     const qint64 id = media.id.value();
@@ -62,8 +82,8 @@ QPixmap PictureLoader::small(const Media &media)
         return *pixmap;
     if (media.kind != MediaKind::Photo || m_failures.contains(id))
         return {};
-    std::erase_if(m_wanted, [&](const Media &wanted) { return wanted.id == media.id; });
-    m_wanted.push_back(media);
+    std::erase(m_wanted, id);
+    m_wanted.push_back(id);
     if (m_wanted.size() > mostWanted)
         m_wanted.erase(m_wanted.begin());
     if (!m_isStarting) {
@@ -80,10 +100,12 @@ QPixmap PictureLoader::small(const Media &media)
 void PictureLoader::startSome()
 {
     while (m_running < mostRunning && !m_wanted.empty()) {
-        const Media media = std::move(m_wanted.back());
+        const Media *media = m_session.records()->find(Id<Media>{m_wanted.back()});
         m_wanted.pop_back();
+        if (!media)
+            continue;
         ++m_running;
-        start(media);
+        start(*media);
     }
 }
 
@@ -92,8 +114,10 @@ void PictureLoader::start(const Media &media)
     const auto loadedPicture = std::make_shared<Loaded>();
     m_session.executor().run(
         this,
-        [cache = m_cache, media, loadedPicture] {
-            *loadedPicture = load(*cache, media, evidence::PictureSize::Small);
+        [cache = m_cache, media, loadedPicture, frame = m_frame,
+         ratio = qGuiApp->devicePixelRatio()] {
+            *loadedPicture =
+                fitted(load(*cache, media, evidence::PictureSize::Small), frame, ratio);
         },
         [this, id = media.id.value(), loadedPicture] {
             --m_running;
@@ -116,6 +140,24 @@ void PictureLoader::large(const Media &media, QObject *context, const Shown &sho
             *loadedPicture = load(*cache, media, evidence::PictureSize::Large);
         },
         [shown, loadedPicture] { shown(loadedPicture->image, loadedPicture->failure); });
+}
+
+void PictureLoader::original(const Media &media, QObject *context, const Shown &shown)
+{
+    const auto file = evidence::locate(m_session.project().folder(), media);
+    if (!file)
+        return;
+    const auto read = std::make_shared<Loaded>();
+    m_session.executor().run(
+        context,
+        [name = pathText(*file), read] {
+            QImageReader reader(name);
+            reader.setAutoTransform(true);
+            reader.setDecideFormatFromContent(true);
+            read->image = reader.read();
+            read->failure = read->image.isNull() ? reader.errorString() : QString();
+        },
+        [shown, read] { shown(read->image, read->failure); });
 }
 
 } // namespace lastrivet::ui

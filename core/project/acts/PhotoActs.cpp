@@ -32,6 +32,11 @@ void setShown(Edit &edit, Id<Media> media, Shows what, bool isShown)
     });
 }
 
+void setAnnotations(Edit &edit, Id<Media> media, const std::vector<Media::Annotation> &marks)
+{
+    edit.update(media, [&](Media &changed) { changed.annotations = marks; });
+}
+
 void linkToSession(Edit &edit, Id<Media> media, Id<WorkSession> session)
 {
     linkMedia(edit, media, {RecordType::WorkSession, session.value()});

@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/photos/MissingView.h"
+
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordNames.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+MissingView::MissingView(Session &session, QWidget *parent)
+    : QScrollArea(parent)
+    , m_session(session)
+    , m_nothing(new QLabel(this))
+    , m_closingsHeading(new QLabel(this))
+    , m_closings(nullptr)
+    , m_partsHeading(new QLabel(this))
+    , m_parts(nullptr)
+    , m_unassigned(new QPushButton(this))
+{
+    build();
+}
+
+void MissingView::build()
+{
+    setWidgetResizable(true);
+    setFocusPolicy(Qt::NoFocus);
+    auto *all = new QWidget(this);
+    auto *layout = new QVBoxLayout(all);
+    layout->setContentsMargins(0, 8, 8, 8);
+    m_nothing->setWordWrap(true);
+    m_nothing->setText(tr("No open closing and no part that will be hidden lacks photographs on "
+                          "record."));
+    layout->addWidget(m_nothing);
+    m_closings = addList(layout, m_closingsHeading, tr("Closings that lack photographs"));
+    layout->addSpacing(12);
+    m_parts = addList(layout, m_partsHeading, tr("Parts that lack photographs"));
+    layout->addSpacing(12);
+    layout->addWidget(m_unassigned, 0, Qt::AlignLeft);
+    layout->addStretch(1);
+    setWidget(all);
+    connect(m_unassigned, &QPushButton::clicked, this, &MissingView::unassignedWanted);
+}
+
+RowListView *MissingView::addList(QVBoxLayout *layout, QLabel *heading, const QString &name)
+{
+    heading->setFont(m_session.theme().font(1));
+    heading->setWordWrap(true);
+    auto *list = new RowListView(m_session.theme(), name, this);
+    layout->addWidget(heading);
+    layout->addWidget(list);
+    connect(list, &RowListView::chosen, this,
+            [this](RecordRef record) { m_session.goTo(record); });
+    connect(list, &RowListView::acted, this, &MissingView::takeInWanted);
+    return list;
+}
+
+void MissingView::show(const readiness::MissingPictures &missing)
+{
+    const auto records = m_session.records();
+    const int wanted = int(m_session.project().profile().interior_photos);
+    const QString action = m_session.isReadOnly() ? QString() : tr("Take photos in");
+    std::vector<ListRow> closings;
+    for (const auto &lacking : missing.closings) {
+        const Closing &closing = *records->find(lacking.closing);
+        const bool isFew = lacking.rule == readiness::Rule::TooFewPhotos;
+        const QString have = lacking.have == 0 ? tr("no photograph of the inside")
+                                               : tr("%n photographs of the inside", nullptr,
+                                                    int(lacking.have));
+        closings.push_back(
+            {.record = {RecordType::Closing, lacking.closing.value()},
+             .title = toQt(closing.title),
+             .detail = isFew ? tr("%1, %2 are asked for").arg(have).arg(wanted)
+                             : tr("work was done after the latest photograph"),
+             .action = action});
+    }
+    std::vector<ListRow> parts;
+    for (const Id<Component> part : missing.parts) {
+        const Component &known = *records->find(part);
+        parts.push_back({.record = {RecordType::Component, part.value()},
+                         .title = partName(*records, part),
+                         .detail = partName(*records, known.parent_id),
+                         .action = action});
+    }
+    m_closingsHeading->setText(tr("%n closings lack photographs of the open structure", nullptr,
+                                  int(closings.size())));
+    m_partsHeading->setText(tr("%n parts were worked on, will be hidden, and have no photograph "
+                               "of the inside",
+                               nullptr, int(parts.size())));
+    m_closingsHeading->setVisible(!closings.empty());
+    m_closings->setVisible(!closings.empty());
+    m_partsHeading->setVisible(!parts.empty());
+    m_parts->setVisible(!parts.empty());
+    m_nothing->setVisible(closings.empty() && parts.empty());
+    m_closings->setRows(std::move(closings));
+    m_parts->setRows(std::move(parts));
+    m_unassigned->setText(tr("Show %n photos that belong to no part and no closing", nullptr,
+                             int(missing.unassigned.size())));
+    m_unassigned->setVisible(!missing.unassigned.empty());
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/photos/PhotoSections.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QHBoxLayout;
+class QLabel;
+class QPushButton;
+
+namespace lastrivet::ui {
+
+class RecordLine;
+class Session;
+
+/// The line above the photos: taking them in, which are shown, and in which order.
+class PhotoBar final : public QWidget {
+    Q_OBJECT
+
+public:
+    enum class Which { All, Unassigned, OfPart, Papers, Missing };
+
+    explicit PhotoBar(Session &session, QWidget *parent = nullptr);
+
+    Which which() const;
+    void choose(Which which);
+    PhotoOrder order() const;
+    /// The part whose photos are shown, or none.
+    Id<Component> part() const;
+    PhotoFilter filter() const;
+    void showCount(int files);
+    void showMissing(int places);
+
+Q_SIGNALS:
+    void takeInWanted();
+    /// Other photos or another order are to be shown.
+    void changed();
+
+private:
+    void build();
+    void update();
+
+    Session &m_session;
+    QPushButton *m_take;
+    QComboBox *m_which;
+    RecordLine *m_part;
+    QComboBox *m_order;
+    QPushButton *m_missing;
+    QLabel *m_count;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,302 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/photos/WatchedFolder.h"
+
+#include "core/evidence/FileKind.h"
+#include "core/evidence/Intake.h"
+#include "core/evidence/IntakeRun.h"
+#include "ui/convert/QtText.h"
+#include "ui/photos/PhotoIntake.h"
+#include "ui/shell/Session.h"
+
+#include <algorithm>
+#include <fstream>
+#include <set>
+#include <system_error>
+#include <unordered_set>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr auto folderKey = "watched_folder";
+constexpr auto pausedKey = "watched_folder_paused";
+constexpr auto marksKey = "watched_folder_marks";
+/// The system has only so many watches; the rescan finds what lies deeper.
+constexpr qsizetype mostFoldersWatched = 64;
+constexpr std::size_t rowsAtOnce = 25;
+
+/// Folders of phones hold much besides; what is no picture is passed over without a word.
+bool isOfAKindTakenIn(const std::filesystem::path &file)
+{
+    std::array<char, evidence::sniffedBytes> beginning{};
+    std::ifstream stream(file, std::ios::binary);
+    stream.read(beginning.data(), std::streamsize(beginning.size()));
+    const auto kind = evidence::sniff({reinterpret_cast<const std::uint8_t *>(beginning.data()),
+                                       std::size_t(stream.gcount())});
+    return kind && evidence::mediaKind(*kind) != MediaKind::Document;
+}
+
+/// The hashes of what was taken in once and withdrawn since: it does not come back on its own.
+std::unordered_set<std::string> withdrawnHashes(const Records &records)
+{
+    std::unordered_set<std::string> hashes;
+    for (const Media &media : records.media) {
+        if (media.withdrawn_on)
+            hashes.insert(media.sha256);
+    }
+    return hashes;
+}
+
+} // namespace
+
+struct WatchedFolder::Look {
+    std::filesystem::path folder;
+    bool isThere = false;
+    std::vector<evidence::SeenFile> files;
+};
+
+struct WatchedFolder::Copying {
+    std::vector<evidence::SeenFile> files;
+    std::filesystem::path project;
+    Snapshot records;
+    Moment now;
+    std::deque<evidence::Batch> batches;
+    evidence::IntakeReport report;
+
+    void run()
+    {
+        const auto withdrawn = withdrawnHashes(*records);
+        evidence::Intake intake(project, *records, now);
+        evidence::Batch batch;
+        for (const evidence::SeenFile &file : files) {
+            if (!isOfAKindTakenIn(file.path))
+                continue;
+            evidence::PreparedFile one = intake.prepare({file.path, {}, {}, {}, {}, {}});
+            if (one.outcome == evidence::PreparedFile::Outcome::AlreadyThere)
+                continue;
+            if (withdrawn.contains(one.media.sha256))
+                evidence::discard(project, {one});
+            else
+                batch.push_back(std::move(one));
+            if (batch.size() == rowsAtOnce)
+                batches.push_back(std::exchange(batch, {}));
+        }
+        if (!batch.empty())
+            batches.push_back(std::move(batch));
+    }
+};
+
+WatchedFolder::WatchedFolder(Session &session, QObject *parent)
+    : WatchedFolder(session, Pace(), parent)
+{
+}
+
+WatchedFolder::WatchedFolder(Session &session, Pace pace, QObject *parent)
+    : QObject(parent)
+    , m_session(session)
+    , m_pace(pace)
+{
+    m_settle.setSingleShot(true);
+    connect(&m_settle, &QTimer::timeout, this, &WatchedFolder::look);
+    connect(&m_rescan, &QTimer::timeout, this, &WatchedFolder::look);
+    connect(&m_watcher, &QFileSystemWatcher::directoryChanged, this, [this] {
+        if (!m_settle.isActive())
+            m_settle.start(200);
+    });
+    const auto folder = session.project().localState(folderKey);
+    if (!folder || session.isReadOnly())
+        return;
+    m_folder = toQt(*folder);
+    if (session.project().localState(pausedKey))
+        m_state = State::Paused;
+    else
+        begin();
+}
+
+void WatchedFolder::begin()
+{
+    m_arriving.emplace(toPath(m_folder), m_pace.settling);
+    m_arriving->readMarks(m_session.project().localState(marksKey).value_or(""));
+    m_rescan.start(m_pace.rescan);
+    setState(State::Watching);
+    QTimer::singleShot(0, this, &WatchedFolder::look);
+}
+
+void WatchedFolder::setState(State state)
+{
+    if (state == m_state)
+        return;
+    const State before = std::exchange(m_state, state);
+    if (state == State::NotThere)
+        m_session.say(tr("The watched folder %1 is not there; photos are taken in again when it "
+                         "is back.")
+                          .arg(m_folder));
+    else if (state == State::Watching && before == State::NotThere)
+        m_session.say(tr("The watched folder %1 is back.").arg(m_folder));
+    Q_EMIT changed();
+}
+
+void WatchedFolder::watch(const QString &folder, Begin how)
+{
+    stop();
+    m_folder = folder;
+    m_session.project().setLocalState(folderKey, toStd(folder));
+    m_isPassingOver = how == Begin::FromNowOn;
+    begin();
+}
+
+void WatchedFolder::pause()
+{
+    m_session.project().setLocalState(pausedKey, "1");
+    m_rescan.stop();
+    m_settle.stop();
+    setState(State::Paused);
+}
+
+void WatchedFolder::goOn()
+{
+    m_session.project().setLocalState(pausedKey, std::nullopt);
+    begin();
+}
+
+void WatchedFolder::stop()
+{
+    for (const char *key : {folderKey, pausedKey, marksKey})
+        m_session.project().setLocalState(key, std::nullopt);
+    m_rescan.stop();
+    m_settle.stop();
+    if (const QStringList watched = m_watcher.directories(); !watched.isEmpty())
+        m_watcher.removePaths(watched);
+    m_arriving.reset();
+    m_folder.clear();
+    m_lastTaken.clear();
+    setState(State::Off);
+}
+
+void WatchedFolder::look()
+{
+    if (m_isLooking || m_isCopying || !m_arriving || m_state == State::Paused)
+        return;
+    m_isLooking = true;
+    const auto look = std::make_shared<Look>();
+    look->folder = toPath(m_folder);
+    m_session.executor().run(
+        this,
+        [look] {
+            std::error_code error;
+            look->isThere = std::filesystem::is_directory(look->folder, error);
+            look->files = evidence::filesIn(look->folder);
+        },
+        [this, look] {
+            m_isLooking = false;
+            if (m_arriving && look->folder == toPath(m_folder) && m_state != State::Paused)
+                finishLook(*look);
+        });
+}
+
+void WatchedFolder::finishLook(const Look &look)
+{
+    setState(look.isThere ? State::Watching : State::NotThere);
+    if (!look.isThere)
+        return;
+    watchFolders(look);
+    if (std::exchange(m_isPassingOver, false)) {
+        m_arriving->look(look.files, evidence::ArrivingFiles::Clock::now());
+        m_arriving->settleWith(look.files);
+        keepMarks();
+        return;
+    }
+    const auto whole = m_arriving->look(look.files, evidence::ArrivingFiles::Clock::now());
+    const std::set<std::filesystem::path> wanted(whole.begin(), whole.end());
+    std::vector<evidence::SeenFile> files;
+    std::ranges::copy_if(look.files, std::back_inserter(files),
+                         [&](const auto &file) { return wanted.contains(file.path); });
+    if (!files.empty())
+        copy(std::move(files));
+    else if (m_arriving->isWaiting())
+        m_settle.start(m_pace.settling);
+}
+
+void WatchedFolder::watchFolders(const Look &look)
+{
+    QStringList folders{m_folder};
+    for (const evidence::SeenFile &file : look.files) {
+        const QString folder = pathText(file.path.parent_path());
+        if (!folders.contains(folder) && folders.size() < mostFoldersWatched)
+            folders.append(folder);
+    }
+    const QStringList watched = m_watcher.directories();
+    folders.removeIf([&](const QString &folder) { return watched.contains(folder); });
+    if (!folders.isEmpty())
+        m_watcher.addPaths(folders);
+}
+
+void WatchedFolder::copy(std::vector<evidence::SeenFile> files)
+{
+    m_isCopying = true;
+    const auto copying =
+        std::make_shared<Copying>(Copying{std::move(files), m_session.project().folder(),
+                                          m_session.records(), m_session.now(), {}, {}});
+    m_session.executor().run(
+        this, [copying] { copying->run(); }, [this, copying] { storeNext(copying); });
+}
+
+void WatchedFolder::storeNext(const std::shared_ptr<Copying> &copying)
+{
+    if (copying->batches.empty()) {
+        finishCopying(*copying);
+        return;
+    }
+    try {
+        copying->report.append(evidence::store(m_session.project(),
+                                               std::move(copying->batches.front()),
+                                               ChangeKind::Automatic));
+        copying->batches.pop_front();
+    } catch (const std::exception &fault) {
+        m_isCopying = false;
+        m_session.complain(toQt(fault.what()));
+        return;
+    }
+    if (copying->batches.empty())
+        finishCopying(*copying);
+    else
+        QTimer::singleShot(0, this, [this, copying] { storeNext(copying); });
+}
+
+void WatchedFolder::finishCopying(const Copying &copying)
+{
+    m_isCopying = false;
+    if (!m_arriving)
+        return;
+    std::vector<evidence::SeenFile> dealtWith;
+    std::ranges::copy_if(copying.files, std::back_inserter(dealtWith), [](const auto &file) {
+        std::error_code error;
+        return std::filesystem::exists(file.path, error);
+    });
+    m_arriving->settleWith(dealtWith);
+    keepMarks();
+    if (!copying.report.taken.empty()) {
+        m_lastTaken.clear();
+        for (const Id<Media> media : copying.report.taken)
+            m_lastTaken.push_back(media.value());
+        m_session.say(tr("%n came in from the watched folder.", nullptr, int(m_lastTaken.size())));
+    }
+    if (const QStringList troubles = intakeTroubles(copying.report); !troubles.isEmpty()) {
+        m_session.complain(troubles.size() == 1
+                               ? troubles.front()
+                               : tr("%n files from the watched folder were not taken in; the "
+                                    "page Photos says why.",
+                                    nullptr, int(troubles.size())));
+        Q_EMIT notTakenIn(troubles);
+    }
+    Q_EMIT changed();
+    QTimer::singleShot(0, this, &WatchedFolder::look);
+}
+
+void WatchedFolder::keepMarks()
+{
+    m_session.project().setLocalState(marksKey, m_arriving->marks());
+}
+
+} // namespace lastrivet::ui
