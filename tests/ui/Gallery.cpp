@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
 #include "ui/convert/QtText.h"
+#include "ui/photos/PhotoBar.h"
+#include "ui/photos/PhotoGrid.h"
+#include "ui/photos/PhotosPage.h"
+#include "ui/photos/PictureView.h"
 #include "ui/shell/Executor.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/Page.h"
@@ -78,6 +82,30 @@ public:
         }
     }
 
+    /// Photos by part, what is missing, and the first one with marks opened.
+    void takePhotos()
+    {
+        m_window.view()->open(ui::PageId::Photos);
+        auto *page = static_cast<ui::PhotosPage *>(&m_window.view()->page(ui::PageId::Photos));
+        auto *bar = page->findChild<ui::PhotoBar *>();
+        bar->choose(ui::PhotoBar::Which::Missing);
+        take(QStringLiteral("photos-missing"));
+        bar->choose(ui::PhotoBar::Which::All);
+        bar->chooseOrder(ui::PhotoOrder::ByPart);
+        take(QStringLiteral("photos-by-part"));
+        for (const Media &media : m_window.view()->session().records()->media) {
+            if (media.annotations.empty())
+                continue;
+            page->showRecord({RecordType::Media, media.id.value()});
+            auto *grid = page->findChild<ui::PhotoGrid *>();
+            Q_EMIT grid->activated(grid->currentIndex());
+            take(QStringLiteral("photos-open"));
+            page->findChild<ui::PictureView *>()->marks().choose(0);
+            take(QStringLiteral("photos-mark-chosen"));
+            break;
+        }
+    }
+
 private:
     ui::MainWindow &m_window;
     QString m_folder;
@@ -109,5 +137,6 @@ int main(int argc, char *argv[])
         return 3;
     gallery.takePages();
     gallery.takeClosings();
+    gallery.takePhotos();
     return 0;
 }

@@ -37,9 +37,11 @@ void HeadingList::setSections(const std::vector<PhotoListModel::Section> &sectio
     clear();
     for (const PhotoListModel::Section &section : sections) {
         auto *item = new QListWidgetItem(tr("%1 (%2)").arg(section.title).arg(section.count), this);
-        item->setToolTip(section.title);
+        item->setToolTip(section.within.isEmpty()
+                             ? section.title
+                             : QStringLiteral("%1, %2").arg(section.title, section.within));
     }
-    setCurrentRow(std::min(shown, count() - 1));
+    setCurrentRow(std::clamp(shown, 0, std::max(0, count() - 1)));
     setVisible(count() > 1);
     // Names of months are long in some languages, names of parts in all.
     setMinimumWidth(sizeHint().width());

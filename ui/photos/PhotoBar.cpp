@@ -60,6 +60,11 @@ void PhotoBar::build()
     connect(m_missing, &QPushButton::clicked, this, [this] { choose(Which::Missing); });
 }
 
+void PhotoBar::add(QWidget *button)
+{
+    static_cast<QHBoxLayout *>(layout())->insertWidget(1, button);
+}
+
 void PhotoBar::update()
 {
     m_part->setVisible(which() == Which::OfPart);
@@ -81,6 +86,11 @@ void PhotoBar::choose(Which which)
 PhotoOrder PhotoBar::order() const
 {
     return m_order->isVisibleTo(this) ? PhotoOrder(m_order->currentIndex()) : PhotoOrder::ByDate;
+}
+
+void PhotoBar::chooseOrder(PhotoOrder order)
+{
+    m_order->setCurrentIndex(int(order));
 }
 
 Id<Component> PhotoBar::part() const

@@ -28,11 +28,14 @@ public:
     Which which() const;
     void choose(Which which);
     PhotoOrder order() const;
+    void chooseOrder(PhotoOrder order);
     /// The part whose photos are shown, or none.
     Id<Component> part() const;
     PhotoFilter filter() const;
     void showCount(int files);
     void showMissing(int places);
+    /// Puts a button of another's beside the one that takes photos in.
+    void add(QWidget *button);
 
 Q_SIGNALS:
     void takeInWanted();

@@ -30,6 +30,7 @@ PhotoGrid::PhotoGrid(const Theme &theme, PhotoListModel &model, PictureLoader &l
     , m_loader(loader)
     , m_delegate(new PhotoDelegate(theme, edge, this))
 {
+    m_delegate->setShowsTold();
     setModel(&model);
     setItemDelegate(m_delegate);
     setSelectionMode(QAbstractItemView::ExtendedSelection);
@@ -232,7 +233,10 @@ void PhotoGrid::paintHeading(QPainter &painter, int section) const
     painter.setFont(font());
     painter.setPen(m_theme.colours().quietText);
     painter.drawText(line.adjusted(metrics.horizontalAdvance(title) + 3 * Theme::space, 0, 0, 0),
-                     Qt::AlignLeft | Qt::AlignVCenter, QString::number(about.count));
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     about.within.isEmpty()
+                         ? QString::number(about.count)
+                         : QStringLiteral("%1 · %2").arg(about.within).arg(about.count));
 }
 
 void PhotoGrid::paintEvent(QPaintEvent *event)

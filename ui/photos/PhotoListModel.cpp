@@ -16,7 +16,7 @@ PhotoListModel::PhotoListModel(Session &session, PictureLoader &loader, QObject 
     , m_loader(loader)
 {
     connect(&loader, &PictureLoader::loaded, this,
-            [this](qint64 id) { tellChanged(Id<Media>{id}); });
+            [this](qint64 id) { tellChanged({id}); });
 }
 
 void PhotoListModel::show(PhotoOrder order, PhotoFilter filter)
@@ -29,10 +29,12 @@ void PhotoListModel::show(PhotoOrder order, PhotoFilter filter)
 void PhotoListModel::apply(const ChangeNotice &notice)
 {
     fill();
+    std::unordered_set<std::int64_t> touched;
     for (const RecordRef &record : notice.touched) {
         if (record.type == RecordType::Media)
-            tellChanged(Id<Media>{record.id});
+            touched.insert(record.id);
     }
+    tellChanged(touched);
 }
 
 void PhotoListModel::fill()
@@ -41,8 +43,8 @@ void PhotoListModel::fill()
     std::vector<Row> rows;
     std::vector<Section> sections;
     for (const PhotoSection &section : photoSections(*records, m_order, m_filter)) {
-        sections.push_back(
-            {section.key, section.title, int(rows.size()), int(section.photos.size())});
+        sections.push_back({section.key, section.title, section.within, int(rows.size()),
+                            int(section.photos.size())});
         for (const Id<Media> media : section.photos)
             rows.push_back({section.key, media});
     }
@@ -81,11 +83,18 @@ void PhotoListModel::setRows(std::vector<Row> rows, std::vector<Section> section
         Q_EMIT sectionsChanged();
 }
 
-void PhotoListModel::tellChanged(Id<Media> media)
+/// One signal per run of rows.
+void PhotoListModel::tellChanged(const std::unordered_set<std::int64_t> &media)
 {
-    for (std::size_t row = 0; row < m_rows.size(); ++row) {
-        if (m_rows[row].media == media)
-            Q_EMIT dataChanged(index(int(row)), index(int(row)));
+    const auto isMeant = [&](std::size_t row) {
+        return row < m_rows.size() && media.contains(m_rows[row].media.value());
+    };
+    for (std::size_t row = 0; row < m_rows.size() && !media.empty(); ++row) {
+        const std::size_t first = row;
+        while (isMeant(row))
+            ++row;
+        if (row > first)
+            Q_EMIT dataChanged(index(int(first)), index(int(row) - 1));
     }
 }
 

@@ -7,6 +7,7 @@
 
 #include <QAbstractListModel>
 
+#include <unordered_set>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -24,6 +25,7 @@ public:
     struct Section {
         std::int64_t key = 0;
         QString title;
+        QString within;
         int first = 0;
         int count = 0;
 
@@ -60,7 +62,7 @@ private:
 
     void fill();
     void setRows(std::vector<Row> rows, std::vector<Section> sections);
-    void tellChanged(Id<Media> media);
+    void tellChanged(const std::unordered_set<std::int64_t> &media);
 
     Session &m_session;
     PictureLoader &m_loader;

@@ -66,25 +66,17 @@ std::vector<PhotoSection> byMonth(const std::vector<Dated> &photos)
     for (const Dated &photo : photos) {
         const std::int64_t month = monthOf(photo.day);
         if (sections.empty() || sections.back().key != month)
-            sections.push_back({month, monthName(month), {}});
+            sections.push_back({month, monthName(month), {}, {}});
         sections.back().photos.push_back(photo.media->id);
     }
     return sections;
-}
-
-/// "Left wing · LW-B3 Bay 3": many parts of an aircraft have the same name.
-QString partTitle(const readiness::PartTree &tree, readiness::Place place)
-{
-    const QString name = toQt(entry::spokenName(tree.part(place)));
-    const auto parent = tree.parentOf(place);
-    return parent ? QStringLiteral("%1 · %2").arg(toQt(tree.part(*parent).name), name) : name;
 }
 
 std::vector<PhotoSection> byPart(const Records &records, const std::vector<Dated> &photos)
 {
     const readiness::PartTree tree(records.components);
     std::map<readiness::Place, PhotoSection> sections;
-    PhotoSection without{0, translated("Belonging to no part"), {}};
+    PhotoSection without{0, translated("Belonging to no part"), {}, {}};
     for (const Dated &photo : photos) {
         bool hasPlace = false;
         for (const Id<Component> part : evidence::partsOf(records, *photo.media)) {
@@ -99,7 +91,9 @@ std::vector<PhotoSection> byPart(const Records &records, const std::vector<Dated
     std::vector<PhotoSection> ordered;
     for (auto &[place, section] : sections) {
         section.key = tree.part(place).id.value();
-        section.title = partTitle(tree, place);
+        section.title = toQt(entry::spokenName(tree.part(place)));
+        if (const auto parent = tree.parentOf(place))
+            section.within = toQt(tree.part(*parent).name);
         ordered.push_back(std::move(section));
     }
     if (!without.photos.empty())

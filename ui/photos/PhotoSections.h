@@ -16,6 +16,8 @@ struct PhotoSection {
     /// The year times 100 and the month, or the id of the part; 0 for what has neither.
     std::int64_t key = 0;
     QString title;
+    /// The part that this part belongs to: many parts of an aircraft have the same name.
+    QString within;
     std::vector<Id<Media>> photos;
 
     friend bool operator==(const PhotoSection &, const PhotoSection &) = default;

@@ -22,6 +22,7 @@
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QGuiApplication>
+#include <QLabel>
 #include <QMimeData>
 #include <QScrollArea>
 #include <QShortcut>
@@ -81,6 +82,7 @@ void PhotosPage::build()
     auto *all = new QWidget(this);
     auto *allLayout = new QVBoxLayout(all);
     allLayout->setContentsMargins(0, 0, 0, 0);
+    m_bar->add(m_watch->beginning());
     allLayout->addWidget(m_bar);
     allLayout->addWidget(m_watch);
     allLayout->addWidget(m_match);
@@ -93,6 +95,21 @@ void PhotosPage::build()
     layout->addWidget(m_views);
 }
 
+QWidget *PhotosPage::buildMiddle()
+{
+    auto *keys = new QLabel(tr("Space opens · A assigns to a part · M confirms the log entry · "
+                               "1 to 7 say what it shows · Del withdraws"),
+                            this);
+    keys->setForegroundRole(QPalette::PlaceholderText);
+    keys->setWordWrap(true);
+    auto *middle = new QWidget(this);
+    auto *layout = new QVBoxLayout(middle);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_grid, 1);
+    layout->addWidget(keys);
+    return middle;
+}
+
 QWidget *PhotosPage::buildList()
 {
     auto *right = new QScrollArea(this);
@@ -103,7 +120,7 @@ QWidget *PhotosPage::buildList()
     right->setWidget(m_detail);
     m_parts->setChildrenCollapsible(false);
     m_parts->addWidget(m_headings);
-    m_parts->addWidget(m_grid);
+    m_parts->addWidget(buildMiddle());
     m_parts->addWidget(right);
     m_parts->setStretchFactor(1, 1);
     m_parts->setSizes({160, 600, 340});
@@ -137,7 +154,11 @@ void PhotosPage::connectViews()
             [this] { m_detail->show(chosen()); });
     connect(m_grid, &QAbstractItemView::activated, this, &PhotosPage::openViewer);
     connect(m_grid, &PhotoGrid::topSectionChanged, m_headings, &HeadingList::follow);
-    connect(m_headings, &HeadingList::wanted, m_grid, &PhotoGrid::scrollToSection);
+    connect(m_headings, &HeadingList::wanted, this, [this](int section) {
+        m_grid->scrollToSection(section);
+        // The last headings never reach the upper edge.
+        m_headings->follow(section);
+    });
     connect(m_model, &PhotoListModel::sectionsChanged, this,
             [this] { m_headings->setSections(m_model->sections()); });
     connect(m_viewer, &PhotoViewer::stepped, this, &PhotosPage::step);

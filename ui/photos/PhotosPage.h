@@ -56,6 +56,7 @@ protected:
 private:
     void build();
     QWidget *buildList();
+    QWidget *buildMiddle();
     void buildKeys();
     void connectBars();
     void connectViews();

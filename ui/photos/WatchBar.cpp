@@ -19,6 +19,7 @@ WatchBar::WatchBar(Session &session, QWidget *parent)
     : QFrame(parent)
     , m_session(session)
     , m_words(new QLabel(this))
+    , m_begin(new QPushButton(tr("Watch a folder"), this))
 {
     m_words->setForegroundRole(QPalette::PlaceholderText);
     m_words->setMinimumWidth(40);
@@ -30,9 +31,11 @@ WatchBar::WatchBar(Session &session, QWidget *parent)
     m_withAll = addButton(tr("Take in what is there, too"));
     m_fromNow = addButton(tr("Only what comes from now on"));
     m_pause = addButton(QString());
-    m_choose = addButton(tr("Watch a folder"));
+    m_choose = addButton(tr("Another folder"));
     m_stop = addButton(tr("Stop watching"));
     layout->addStretch(1);
+    m_begin->setToolTip(tr("Photos that a phone puts there are taken in on their own."));
+    connect(m_begin, &QPushButton::clicked, this, &WatchBar::chooseFolder);
     connect(m_choose, &QPushButton::clicked, this, &WatchBar::chooseFolder);
     connect(m_withAll, &QPushButton::clicked, this, [this] {
         m_folder->watch(std::exchange(m_proposed, {}), WatchedFolder::Begin::WithWhatIsThere);
@@ -54,6 +57,7 @@ WatchBar::WatchBar(Session &session, QWidget *parent)
         m_folder->stop();
         update();
     });
+    m_begin->hide();
     hide();
 }
 
@@ -70,7 +74,6 @@ void WatchBar::setFolder(WatchedFolder &folder)
     m_folder = &folder;
     connect(&folder, &WatchedFolder::changed, this, &WatchBar::update);
     update();
-    setVisible(!m_session.isReadOnly());
 }
 
 void WatchBar::chooseFolder()
@@ -115,15 +118,15 @@ void WatchBar::update()
     const bool hasFolder = state != State::Off && !isProposed;
     const bool hasNews = hasFolder && !m_folder->lastTaken().empty();
     m_words->setText(words());
-    m_words->setVisible(!m_words->text().isEmpty());
+    m_begin->setVisible(!hasFolder && !isProposed && !m_session.isReadOnly());
+    setVisible((hasFolder || isProposed) && !m_session.isReadOnly());
     m_withAll->setVisible(isProposed);
     m_fromNow->setVisible(isProposed);
     m_show->setVisible(hasNews);
     m_unwanted->setVisible(hasNews);
     m_pause->setVisible(hasFolder);
     m_pause->setText(state == State::Paused ? tr("Go on watching") : tr("Rest"));
-    m_choose->setText(hasFolder ? tr("Another folder") : tr("Watch a folder"));
-    m_choose->setVisible(!isProposed);
+    m_choose->setVisible(hasFolder);
     m_stop->setVisible(hasFolder || isProposed);
     m_stop->setText(isProposed ? tr("Leave it") : tr("Stop watching"));
 }

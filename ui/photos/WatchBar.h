@@ -23,6 +23,8 @@ public:
 
     /// `folder` outlives the bar.
     void setFolder(WatchedFolder &folder);
+    /// The button that chooses a folder while none is watched; stands elsewhere.
+    QPushButton *beginning() const { return m_begin; }
     /// Asks what is to become of the files that lie in this folder already.
     void propose(const QString &folder);
 
@@ -42,6 +44,7 @@ private:
     WatchedFolder *m_folder = nullptr;
     QString m_proposed;
     QLabel *m_words;
+    QPushButton *m_begin;
     QPushButton *m_choose;
     QPushButton *m_withAll;
     QPushButton *m_fromNow;

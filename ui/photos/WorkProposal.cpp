@@ -110,9 +110,12 @@ QString WorkProposal::words() const
     std::map<Id<WorkSession>, int> counts;
     for (const auto &[media, work] : m_pairs)
         ++counts[work];
-    QStringList lines{m_pairs.size() == 1
-                          ? tr("By the time it was taken it fits this log entry:")
-                          : tr("By the time they were taken they fit these log entries:")};
+    const evidence::SessionMatcher matcher(*records);
+    const bool isSure = std::ranges::all_of(m_pairs, [&](const PhotoAndWork &pair) {
+        return bool(workThatFits(matcher, *records->find(pair.first), true));
+    });
+    QStringList lines{isSure ? tr("Taken while this was done:")
+                             : tr("Taken on the day of this work:")};
     for (const auto &[work, count] : counts) {
         if (lines.size() > qsizetype(entriesNamed)) {
             lines.append(tr("and %n more", nullptr, int(counts.size() - entriesNamed)));

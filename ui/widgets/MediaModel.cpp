@@ -25,15 +25,20 @@ QString mediaTitle(const Media &media)
     return toQt(media.file);
 }
 
-QString mediaFacts(const Media &media)
+QString shownWords(const Media &media)
 {
-    QStringList facts;
-    if (const auto day = dayOf(media))
-        facts.append(dateText(*day));
+    QStringList words;
     for (std::size_t i = 0; i < Words<Shows>::list.size(); ++i) {
         if (media.shows.contains(Shows(i)))
-            facts.append(plainWord(Words<Shows>::list[i]));
+            words.append(plainWord(Words<Shows>::list[i]));
     }
+    return words.join(QStringLiteral(", "));
+}
+
+QString mediaFacts(const Media &media)
+{
+    QStringList facts{dateText(dayOf(media)), shownWords(media)};
+    facts.removeAll(QString());
     return facts.join(QStringLiteral(" · "));
 }
 
@@ -54,7 +59,9 @@ QVariant mediaData(const Media &media, int role, PictureLoader &loader)
     case MediaModel::KindRole:
         return plainWord(word(media.kind));
     case MediaModel::DayRole:
-        return mediaFacts(media);
+        return dateText(dayOf(media));
+    case MediaModel::ShowsRole:
+        return shownWords(media);
     default:
         return {};
     }

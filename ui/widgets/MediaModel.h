@@ -17,7 +17,7 @@ class MediaModel final : public RecordRowsModel {
     Q_OBJECT
 
 public:
-    enum Role { IdRole = Qt::UserRole, FailureRole, KindRole, DayRole };
+    enum Role { IdRole = Qt::UserRole, FailureRole, KindRole, DayRole, ShowsRole };
     using Filter = std::function<bool(const Records &records, const Media &media)>;
 
     MediaModel(Session &session, PictureLoader &loader, QObject *parent = nullptr);
@@ -41,6 +41,8 @@ private:
 std::optional<Moment> dayOf(const Media &media);
 /// What the file is called on screen: its caption, else its day, else its file name.
 QString mediaTitle(const Media &media);
+/// What it shows, in words.
+QString shownWords(const Media &media);
 /// Its day, and what it shows.
 QString mediaFacts(const Media &media);
 /// What a model of files answers about one of them.

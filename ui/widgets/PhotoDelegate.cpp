@@ -39,7 +39,7 @@ PhotoDelegate::PhotoDelegate(const Theme &theme, int edge, QObject *parent)
 
 QSize PhotoDelegate::cardSize(const QFontMetrics &metrics) const
 {
-    return {m_edge + 2 * margin, m_edge * 3 / 4 + 2 * metrics.lineSpacing() + 3 * margin};
+    return {m_edge + 2 * margin, m_edge * 3 / 4 + m_textLines * metrics.lineSpacing() + 3 * margin};
 }
 
 QSize PhotoDelegate::frame() const
@@ -82,13 +82,16 @@ void PhotoDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
     painter->setFont(option.font);
     QRect line(place.left(), place.bottom() + margin / 2, place.width(), metrics.lineSpacing());
     painter->setPen(colours.text);
-    painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                      metrics.elidedText(index.data().toString(), Qt::ElideRight, line.width()));
-    line.translate(0, metrics.lineSpacing());
-    painter->setPen(colours.quietText);
-    painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                      metrics.elidedText(index.data(MediaModel::DayRole).toString(),
-                                         Qt::ElideRight, line.width()));
+    for (const int role : {int(Qt::DisplayRole), int(MediaModel::DayRole),
+                           int(MediaModel::ShowsRole)}) {
+        if (role == MediaModel::ShowsRole && m_textLines < 3)
+            break;
+        painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                          metrics.elidedText(index.data(role).toString(), Qt::ElideRight,
+                                             line.width()));
+        line.translate(0, metrics.lineSpacing());
+        painter->setPen(colours.quietText);
+    }
     painter->restore();
 }
 

@@ -15,6 +15,8 @@ class PhotoDelegate final : public QStyledItemDelegate {
 public:
     /// `edge` is the longest edge of a picture on screen.
     PhotoDelegate(const Theme &theme, int edge, QObject *parent = nullptr);
+    /// A third line on each card says what the picture shows.
+    void setShowsTold() { m_textLines = 3; }
 
     void paint(QPainter *painter, const QStyleOptionViewItem &option,
                const QModelIndex &index) const override;
@@ -26,6 +28,7 @@ public:
 private:
     const Theme &m_theme;
     int m_edge;
+    int m_textLines = 2;
 };
 
 } // namespace lastrivet::ui

@@ -10,11 +10,11 @@ TEST_CASE("A photo is about the parts it is linked to and those that linked reco
 {
     Records records;
     const auto part = [&](int id) {
-        Component part;
-        part.id = Id<Component>{id};
-        part.name = "Part";
-        records.components.put(part);
-        return part.id;
+        Component added;
+        added.id = Id<Component>{id};
+        added.name = "Part";
+        records.components.put(added);
+        return added.id;
     };
     const auto rib = part(5);
     const auto skin = part(4);

@@ -1,0 +1,121 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/photos/PhotoIntake.h"
+
+#include "tests/ui/support/PhotosWindow.h"
+#include "ui/photos/OfferedFiles.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QFile>
+#include <QImage>
+#include <QListWidget>
+#include <QMimeData>
+#include <QTest>
+#include <QUrl>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::test {
+
+namespace {
+
+QStringList troubles(PhotosWindow &window)
+{
+    QStringList sentences;
+    for (auto *list : window.page.findChildren<QListWidget *>()) {
+        for (int i = 0; i < list->count() &&
+                        list->accessibleName() == QStringLiteral("Not taken in");
+             ++i)
+            sentences.append(list->item(i)->text());
+    }
+    return sentences;
+}
+
+} // namespace
+
+TEST_CASE("Files are taken in, the same file once, and one that is no picture is told")
+{
+    PhotosWindow window;
+    window.page.takeIn({window.file(1), window.file(2), window.file(1)});
+    CHECK(window.media().size() == 2);
+    CHECK(window.complaint.isEmpty());
+    window.page.takeIn({window.textFile(QStringLiteral("no.jpg"), "not a picture")});
+    CHECK(window.media().size() == 2);
+    CHECK(window.complaint.contains(QStringLiteral("no.jpg is not a photo")));
+}
+
+TEST_CASE("Each bad file has a sentence of its own, and the good ones are kept")
+{
+    PhotosWindow window;
+    const QString good = window.file(1);
+    QFile whole(good);
+    REQUIRE(whole.open(QIODevice::ReadOnly));
+    const QString cut =
+        window.textFile(QStringLiteral("cut.mp4"), QByteArray("\0\0\0\x18" "ftypisom", 12));
+    window.page.takeIn({window.textFile(QStringLiteral("no.jpg"), "not a picture"), good, cut,
+                        window.textFile(QStringLiteral("empty.png"), {})});
+    CHECK(window.media().size() == 1);
+    const QStringList sentences = troubles(window);
+    REQUIRE(sentences.size() == 3);
+    CHECK(sentences[0].contains(QStringLiteral("no.jpg is not a photo")));
+    CHECK(sentences[1].contains(QStringLiteral("cut.mp4 is cut short")));
+    CHECK(sentences[2] == QStringLiteral("empty.png is empty."));
+    CHECK(window.complaint.startsWith(QStringLiteral("1 taken in.")));
+}
+
+TEST_CASE("A folder that goes away during intake is told once; what was read before is kept")
+{
+    PhotosWindow window;
+    QStringList files{window.file(1), window.file(2)};
+    for (int i = 0; i < 5; ++i)
+        files.append(QStringLiteral("/media/not-there/%1.jpg").arg(i));
+    window.page.takeIn(files);
+    CHECK(window.media().size() == 2);
+    CHECK(window.complaint == QStringLiteral("2 taken in. 5 files were not taken in, because the "
+                                             "folder /media/not-there is not there any more."));
+}
+
+TEST_CASE("More photos than one batch are all stored, also when the page goes at once")
+{
+    Workshop workshop;
+    auto session = workshop.session();
+    {
+        PhotosWindow source;
+        QStringList files;
+        for (int i = 0; i < 60; ++i)
+            files.append(source.file(i));
+        ui::PhotosPage page(*session);
+        page.takeIn(files);
+        CHECK(session->records()->media.size() < 60);
+    }
+    CHECK(session->records()->media.size() == 60);
+}
+
+TEST_CASE("A picture from the clipboard is taken in, and so are dropped files and folders")
+{
+    PhotosWindow window;
+    QImage image(80, 60, QImage::Format_RGB32);
+    image.fill(Qt::darkGreen);
+    QApplication::clipboard()->setImage(image);
+    window.grid().setFocus();
+    window.key(window.grid(), Qt::Key_V, Qt::ControlModifier);
+    REQUIRE(window.media().size() == 1);
+    CHECK(window.lastMedia().width == 80);
+    QApplication::clipboard()->setText(QStringLiteral("words"));
+    window.key(window.grid(), Qt::Key_V, Qt::ControlModifier);
+    CHECK(window.media().size() == 1);
+    CHECK(window.said == QStringLiteral("There is no picture and no file to paste."));
+
+    window.file(1);
+    const QString single = window.file(2);
+    QMimeData offer;
+    offer.setUrls({QUrl::fromLocalFile(QString::fromStdString(window.folder.path().string())),
+                   QUrl(QStringLiteral("https://example.org/a.jpg"))});
+    ui::OfferedFiles files;
+    CHECK(files.from(offer).size() == 2);
+    offer.setUrls({QUrl::fromLocalFile(single)});
+    CHECK(files.from(offer) == QStringList{single});
+}
+
+} // namespace lastrivet::test
