@@ -3,6 +3,7 @@
 #include "ui/photos/Zoom.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lastrivet::ui {
 
@@ -15,6 +16,12 @@ double within(double offset, double picture, double view)
 {
     const double room = std::max(0.0, (picture - view) / 2);
     return std::clamp(offset, -room, room);
+}
+
+/// A small picture may be smaller than its view; a large one never is.
+double leastScale(double wholeScale)
+{
+    return std::min(wholeScale, 0.5);
 }
 
 } // namespace
@@ -50,8 +57,9 @@ void Zoom::showWhole()
 void Zoom::zoomTo(double scale, const QPointF &anchor)
 {
     const QPointF held = toPicture(anchor);
-    m_scale = std::clamp(scale, wholeScale(), std::max(greatestScale, wholeScale()));
-    m_isWhole = m_scale <= wholeScale() * 1.001;
+    const double whole = wholeScale();
+    m_scale = std::clamp(scale, leastScale(whole), std::max(greatestScale, whole));
+    m_isWhole = std::abs(m_scale - whole) < whole * 0.001;
     if (m_isWhole) {
         showWhole();
         return;
@@ -70,7 +78,7 @@ void Zoom::moveBy(const QPointF &distance)
 
 void Zoom::keepInSight()
 {
-    if (!m_isWhole && m_scale <= wholeScale())
+    if (!m_isWhole && m_scale < leastScale(wholeScale()))
         showWhole();
     const QSizeF size = m_picture * scale();
     m_offset = {within(m_offset.x(), size.width(), m_view.width()),

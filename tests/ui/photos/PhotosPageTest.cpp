@@ -76,6 +76,7 @@ TEST_CASE("Several photos are assigned to parts by keyboard, and taken from one 
     const Media::Link aileron{RecordType::Component, window.workshop.aileron.value()};
     for (const Media &media : window.media())
         CHECK(media.links == std::vector{rudder, aileron});
+    QCoreApplication::processEvents();
     for (auto *button : window.page.findChildren<QPushButton *>()) {
         if (button->isVisible() &&
             button->accessibleName().startsWith(QStringLiteral("Remove part: RU")))

@@ -51,6 +51,8 @@ QString PhotosWindow::textFile(const QString &name, const QByteArray &content)
 
 QPushButton *PhotosWindow::button(const QString &words)
 {
+    // What was just put into a layout is shown at the next turn.
+    QCoreApplication::processEvents();
     for (auto *button : page.findChildren<QPushButton *>()) {
         if (button->text() == words && button->isVisible())
             return button;
