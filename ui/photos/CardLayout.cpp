@@ -36,8 +36,8 @@ int CardLayout::rowCount() const
 
 int CardLayout::sectionOf(int row) const
 {
-    const auto after = std::ranges::upper_bound(m_blocks, row, {},
-                                                [](const Block &block) { return block.span.first; });
+    const auto after = std::ranges::upper_bound(
+        m_blocks, row, {}, [](const Block &block) { return block.span.first; });
     return int(after - m_blocks.begin()) - 1;
 }
 

@@ -3,14 +3,13 @@
 #include "ui/photos/PhotosPage.h"
 
 #include "ui/convert/QtText.h"
-#include "ui/photos/HeadingList.h"
 #include "ui/photos/MatchBar.h"
 #include "ui/photos/MissingView.h"
 #include "ui/photos/PhotoBar.h"
+#include "ui/photos/PhotoBrowser.h"
 #include "ui/photos/PhotoDetail.h"
 #include "ui/photos/PhotoGrid.h"
 #include "ui/photos/PhotoIntake.h"
-#include "ui/photos/PhotoListModel.h"
 #include "ui/photos/PhotoViewer.h"
 #include "ui/photos/TroubleList.h"
 #include "ui/photos/WatchBar.h"
@@ -22,7 +21,6 @@
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QGuiApplication>
-#include <QLabel>
 #include <QMimeData>
 #include <QScrollArea>
 #include <QShortcut>
@@ -32,21 +30,18 @@
 
 #include <algorithm>
 #include <memory>
-#include <unordered_set>
 
 namespace lastrivet::ui {
 
 PhotosPage::PhotosPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_loader(new PictureLoader(session, this))
-    , m_model(new PhotoListModel(session, *m_loader, this))
     , m_intake(new PhotoIntake(session, this))
     , m_bar(new PhotoBar(session, this))
     , m_watch(new WatchBar(session, this))
     , m_match(new MatchBar(session, this))
     , m_troubles(new TroubleList(this))
-    , m_headings(new HeadingList(this))
-    , m_grid(new PhotoGrid(theme(), *m_model, *m_loader, this))
+    , m_browser(new PhotoBrowser(session, *m_loader, this))
     , m_empty(new EmptyPlace({}, this))
     , m_place(new QStackedWidget(this))
     , m_parts(new QSplitter(this))
@@ -60,8 +55,8 @@ PhotosPage::PhotosPage(Session &session, QWidget *parent)
     connectBars();
     connectViews();
     refill();
-    m_grid->setCurrentIndex(m_model->index(0, 0));
-    m_detail->show(chosen());
+    m_browser->step(1);
+    m_detail->show(m_browser->chosen());
     m_match->refresh();
     lookForMissing();
 }
@@ -74,8 +69,6 @@ PhotosPage::~PhotosPage()
 void PhotosPage::build()
 {
     setAcceptDrops(!session().isReadOnly());
-    m_grid->setAccessibleName(tr("Photos"));
-    m_headings->setAccessibleName(tr("Headings"));
     m_empty->setSentence(tr("Photographs of what will later be closed belong here: drop files on "
                             "this page, paste a picture, or choose files."));
     m_empty->setAction(tr("Choose files"));
@@ -95,21 +88,6 @@ void PhotosPage::build()
     layout->addWidget(m_views);
 }
 
-QWidget *PhotosPage::buildMiddle()
-{
-    auto *keys = new QLabel(tr("Space opens · A assigns to a part · M confirms the log entry · "
-                               "1 to 7 say what it shows · Del withdraws"),
-                            this);
-    keys->setForegroundRole(QPalette::PlaceholderText);
-    keys->setWordWrap(true);
-    auto *middle = new QWidget(this);
-    auto *layout = new QVBoxLayout(middle);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_grid, 1);
-    layout->addWidget(keys);
-    return middle;
-}
-
 QWidget *PhotosPage::buildList()
 {
     auto *right = new QScrollArea(this);
@@ -119,11 +97,10 @@ QWidget *PhotosPage::buildList()
     right->setMinimumWidth(300);
     right->setWidget(m_detail);
     m_parts->setChildrenCollapsible(false);
-    m_parts->addWidget(m_headings);
-    m_parts->addWidget(buildMiddle());
+    m_parts->addWidget(m_browser);
     m_parts->addWidget(right);
-    m_parts->setStretchFactor(1, 1);
-    m_parts->setSizes({160, 600, 340});
+    m_parts->setStretchFactor(0, 1);
+    m_parts->setSizes({760, 340});
     m_place->addWidget(m_parts);
     m_place->addWidget(m_empty);
     m_place->addWidget(m_missingView);
@@ -150,20 +127,12 @@ void PhotosPage::connectBars()
 
 void PhotosPage::connectViews()
 {
-    connect(m_grid->selectionModel(), &QItemSelectionModel::selectionChanged, this,
-            [this] { m_detail->show(chosen()); });
-    connect(m_grid, &QAbstractItemView::activated, this, &PhotosPage::openViewer);
-    connect(m_grid, &PhotoGrid::topSectionChanged, m_headings, &HeadingList::follow);
-    connect(m_headings, &HeadingList::wanted, this, [this](int section) {
-        m_grid->scrollToSection(section);
-        // The last headings never reach the upper edge.
-        m_headings->follow(section);
-    });
-    connect(m_model, &PhotoListModel::sectionsChanged, this,
-            [this] { m_headings->setSections(m_model->sections()); });
+    connect(m_browser, &PhotoBrowser::chosenChanged, this,
+            [this] { m_detail->show(m_browser->chosen()); });
+    connect(m_browser, &PhotoBrowser::opened, this, &PhotosPage::openViewer);
     connect(m_viewer, &PhotoViewer::stepped, this, &PhotosPage::step);
     connect(m_viewer, &PhotoViewer::left, this, &PhotosPage::leaveViewer);
-    connect(m_detail, &PhotoDetail::finished, this, [this] { m_grid->setFocus(); });
+    connect(m_detail, &PhotoDetail::finished, this, [this] { m_browser->grid().setFocus(); });
 }
 
 void PhotosPage::buildKeys()
@@ -173,13 +142,14 @@ void PhotosPage::buildKeys()
         shortcut->setContext(Qt::WidgetShortcut);
         connect(shortcut, &QShortcut::activated, this, act);
     };
-    add(m_grid, Qt::Key_A, [this] { m_detail->assign(); });
-    add(m_grid, Qt::Key_M, [this] { m_detail->confirmMatch(); });
-    add(m_grid, Qt::SHIFT | Qt::Key_M, [this] { m_match->confirm(); });
-    add(m_grid, Qt::Key_Space, [this] { openViewer(); });
-    add(m_grid, QKeySequence::Delete, [this] { m_detail->withdrawAll(); });
+    PhotoGrid *grid = &m_browser->grid();
+    add(grid, Qt::Key_A, [this] { m_detail->assign(); });
+    add(grid, Qt::Key_M, [this] { m_detail->confirmMatch(); });
+    add(grid, Qt::SHIFT | Qt::Key_M, [this] { m_match->confirm(); });
+    add(grid, Qt::Key_Space, [this] { openViewer(); });
+    add(grid, QKeySequence::Delete, [this] { m_detail->withdrawAll(); });
     for (std::size_t i = 0; i < Words<Shows>::list.size(); ++i) {
-        for (QWidget *place : {static_cast<QWidget *>(m_grid), m_viewer->pictureWidget()})
+        for (QWidget *place : {static_cast<QWidget *>(grid), m_viewer->pictureWidget()})
             add(place, QKeySequence(Qt::Key_1 + int(i)), [this, i] { m_detail->toggle(Shows(i)); });
     }
     auto *pasting = new QShortcut(QKeySequence::Paste, this);
@@ -242,14 +212,7 @@ void PhotosPage::dropEvent(QDropEvent *event)
 
 void PhotosPage::refill()
 {
-    const std::vector<Id<Media>> media = chosen();
-    m_model->show(m_bar->order(), m_bar->filter());
-    m_headings->setSections(m_model->sections());
-    std::vector<qint64> ids;
-    for (const auto id : media)
-        ids.push_back(id.value());
-    if (!ids.empty())
-        choose(ids);
+    m_browser->show(m_bar->order(), m_bar->filter());
     showPlace();
 }
 
@@ -261,7 +224,7 @@ void PhotosPage::showPlace()
     m_place->setCurrentWidget(isMissing ? static_cast<QWidget *>(m_missingView)
                               : isAny   ? static_cast<QWidget *>(m_parts)
                                         : m_empty);
-    m_bar->showCount(m_model->fileCount());
+    m_bar->showCount(m_browser->fileCount());
     m_bar->showMissing(int(m_missing.closings.size() + m_missing.parts.size()));
 }
 
@@ -280,44 +243,24 @@ void PhotosPage::lookForMissing()
         });
 }
 
-std::vector<Id<Media>> PhotosPage::chosen() const
-{
-    std::vector<Id<Media>> media;
-    for (const QModelIndex &index : m_grid->selectionModel()->selectedIndexes())
-        media.push_back(m_model->idAt(index.row()));
-    std::ranges::sort(media);
-    const auto repeated = std::ranges::unique(media);
-    media.erase(repeated.begin(), repeated.end());
-    return media;
-}
-
-/// Chooses files in the list and brings the first into view; those that are not shown are left.
 void PhotosPage::choose(const std::vector<qint64> &media)
 {
-    QItemSelection selection;
-    int first = -1;
-    const std::unordered_set<qint64> wanted(media.begin(), media.end());
-    for (int row = 0; row < m_model->rowCount(); ++row) {
-        if (!wanted.contains(m_model->idAt(row).value()))
-            continue;
-        selection.select(m_model->index(row), m_model->index(row));
-        first = first < 0 ? row : first;
+    std::vector<Id<Media>> ids;
+    for (const qint64 id : media)
+        ids.push_back(Id<Media>{id});
+    if (!m_browser->choose(ids)) {
+        m_bar->choose(PhotoBar::Which::All);
+        m_browser->choose(ids);
     }
-    if (first < 0)
-        return;
-    m_grid->selectionModel()->setCurrentIndex(m_model->index(first),
-                                              QItemSelectionModel::NoUpdate);
-    m_grid->selectionModel()->select(selection, QItemSelectionModel::ClearAndSelect);
-    m_grid->scrollTo(m_model->index(first));
 }
 
 void PhotosPage::openViewer()
 {
-    const QModelIndex index = m_grid->currentIndex();
-    if (!index.isValid())
+    const Media *media = m_browser->current();
+    if (!media)
         return;
     m_views->setCurrentWidget(m_viewer);
-    m_viewer->show(*m_model->mediaAt(index.row()));
+    m_viewer->show(*media);
     m_viewer->focusPlace()->setFocus();
 }
 
@@ -325,18 +268,14 @@ void PhotosPage::leaveViewer()
 {
     m_viewer->settle();
     m_views->setCurrentIndex(0);
-    m_grid->setFocus();
+    m_browser->grid().setFocus();
 }
 
 void PhotosPage::step(int by)
 {
-    const int row = m_grid->currentIndex().row() + by;
-    if (row < 0 || row >= m_model->rowCount())
-        return;
     m_viewer->settle();
-    m_grid->setCurrentIndex(m_model->index(row, 0));
-    m_viewer->show(*m_model->mediaAt(row));
-    m_viewer->focusPlace()->setFocus();
+    if (m_browser->step(by))
+        openViewer();
 }
 
 void PhotosPage::showRecord(RecordRef record)
@@ -345,11 +284,11 @@ void PhotosPage::showRecord(RecordRef record)
     const Media *known = session().records()->findLive(media);
     if (record.type != RecordType::Media || !known)
         return;
-    if (m_bar->which() == PhotoBar::Which::Missing || m_model->rowOf(media) < 0)
+    if (m_bar->which() == PhotoBar::Which::Missing || !m_browser->isShown(media))
         m_bar->choose(known->kind == MediaKind::Document ? PhotoBar::Which::Papers
                                                          : PhotoBar::Which::All);
     m_views->setCurrentIndex(0);
-    choose({record.id});
+    m_browser->choose({media});
 }
 
 void PhotosPage::startNew()
@@ -360,19 +299,12 @@ void PhotosPage::startNew()
 QWidget *PhotosPage::firstFocus()
 {
     return m_views->currentWidget() == m_viewer ? m_viewer->focusPlace()
-                                                : static_cast<QWidget *>(m_grid);
+                                                : static_cast<QWidget *>(&m_browser->grid());
 }
 
 void PhotosPage::recordsChanged(const ChangeNotice &notice)
 {
-    const std::vector<Id<Media>> media = chosen();
-    m_model->apply(notice);
-    if (chosen() != media && !media.empty()) {
-        std::vector<qint64> ids;
-        for (const auto id : media)
-            ids.push_back(id.value());
-        choose(ids);
-    }
+    m_browser->apply(notice);
     m_detail->apply(notice);
     m_viewer->apply(notice);
     showPlace();

@@ -15,14 +15,12 @@ class QStackedWidget;
 namespace lastrivet::ui {
 
 class EmptyPlace;
-class HeadingList;
 class MatchBar;
 class MissingView;
 class PhotoBar;
+class PhotoBrowser;
 class PhotoDetail;
-class PhotoGrid;
 class PhotoIntake;
-class PhotoListModel;
 class PhotoViewer;
 class PictureLoader;
 class TroubleList;
@@ -56,7 +54,6 @@ protected:
 private:
     void build();
     QWidget *buildList();
-    QWidget *buildMiddle();
     void buildKeys();
     void connectBars();
     void connectViews();
@@ -66,21 +63,18 @@ private:
     void refill();
     void showPlace();
     void lookForMissing();
-    std::vector<Id<Media>> chosen() const;
     void choose(const std::vector<qint64> &media);
     void openViewer();
     void leaveViewer();
     void step(int by);
 
     PictureLoader *m_loader;
-    PhotoListModel *m_model;
     PhotoIntake *m_intake;
     PhotoBar *m_bar;
     WatchBar *m_watch;
     MatchBar *m_match;
     TroubleList *m_troubles;
-    HeadingList *m_headings;
-    PhotoGrid *m_grid;
+    PhotoBrowser *m_browser;
     EmptyPlace *m_empty;
     QStackedWidget *m_place;
     QSplitter *m_parts;

@@ -2,18 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/WatchedFolder.h"
 
-#include "core/evidence/FileKind.h"
-#include "core/evidence/Intake.h"
-#include "core/evidence/IntakeRun.h"
 #include "ui/convert/QtText.h"
+#include "ui/photos/ArrivedFiles.h"
 #include "ui/photos/PhotoIntake.h"
 #include "ui/shell/Session.h"
 
 #include <algorithm>
-#include <fstream>
 #include <set>
 #include <system_error>
-#include <unordered_set>
 
 namespace lastrivet::ui {
 
@@ -24,29 +20,6 @@ constexpr auto pausedKey = "watched_folder_paused";
 constexpr auto marksKey = "watched_folder_marks";
 /// The system has only so many watches; the rescan finds what lies deeper.
 constexpr qsizetype mostFoldersWatched = 64;
-constexpr std::size_t rowsAtOnce = 25;
-
-/// Folders of phones hold much besides; what is no picture is passed over without a word.
-bool isOfAKindTakenIn(const std::filesystem::path &file)
-{
-    std::array<char, evidence::sniffedBytes> beginning{};
-    std::ifstream stream(file, std::ios::binary);
-    stream.read(beginning.data(), std::streamsize(beginning.size()));
-    const auto kind = evidence::sniff({reinterpret_cast<const std::uint8_t *>(beginning.data()),
-                                       std::size_t(stream.gcount())});
-    return kind && evidence::mediaKind(*kind) != MediaKind::Document;
-}
-
-/// The hashes of what was taken in once and withdrawn since: it does not come back on its own.
-std::unordered_set<std::string> withdrawnHashes(const Records &records)
-{
-    std::unordered_set<std::string> hashes;
-    for (const Media &media : records.media) {
-        if (media.withdrawn_on)
-            hashes.insert(media.sha256);
-    }
-    return hashes;
-}
 
 } // namespace
 
@@ -54,37 +27,6 @@ struct WatchedFolder::Look {
     std::filesystem::path folder;
     bool isThere = false;
     std::vector<evidence::SeenFile> files;
-};
-
-struct WatchedFolder::Copying {
-    std::vector<evidence::SeenFile> files;
-    std::filesystem::path project;
-    Snapshot records;
-    Moment now;
-    std::deque<evidence::Batch> batches;
-    evidence::IntakeReport report;
-
-    void run()
-    {
-        const auto withdrawn = withdrawnHashes(*records);
-        evidence::Intake intake(project, *records, now);
-        evidence::Batch batch;
-        for (const evidence::SeenFile &file : files) {
-            if (!isOfAKindTakenIn(file.path))
-                continue;
-            evidence::PreparedFile one = intake.prepare({file.path, {}, {}, {}, {}, {}});
-            if (one.outcome == evidence::PreparedFile::Outcome::AlreadyThere)
-                continue;
-            if (withdrawn.contains(one.media.sha256))
-                evidence::discard(project, {one});
-            else
-                batch.push_back(std::move(one));
-            if (batch.size() == rowsAtOnce)
-                batches.push_back(std::exchange(batch, {}));
-        }
-        if (!batch.empty())
-            batches.push_back(std::move(batch));
-    }
 };
 
 WatchedFolder::WatchedFolder(Session &session, QObject *parent)
@@ -236,13 +178,14 @@ void WatchedFolder::copy(std::vector<evidence::SeenFile> files)
 {
     m_isCopying = true;
     const auto copying =
-        std::make_shared<Copying>(Copying{std::move(files), m_session.project().folder(),
-                                          m_session.records(), m_session.now(), {}, {}});
+        std::make_shared<ArrivedFiles>(
+            ArrivedFiles{std::move(files), m_session.project().folder(), m_session.records(),
+                         m_session.now(), {}, {}});
     m_session.executor().run(
-        this, [copying] { copying->run(); }, [this, copying] { storeNext(copying); });
+        this, [copying] { copying->copy(); }, [this, copying] { storeNext(copying); });
 }
 
-void WatchedFolder::storeNext(const std::shared_ptr<Copying> &copying)
+void WatchedFolder::storeNext(const std::shared_ptr<ArrivedFiles> &copying)
 {
     if (copying->batches.empty()) {
         finishCopying(*copying);
@@ -264,7 +207,7 @@ void WatchedFolder::storeNext(const std::shared_ptr<Copying> &copying)
         QTimer::singleShot(0, this, [this, copying] { storeNext(copying); });
 }
 
-void WatchedFolder::finishCopying(const Copying &copying)
+void WatchedFolder::finishCopying(const ArrivedFiles &copying)
 {
     m_isCopying = false;
     if (!m_arriving)

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "core/evidence/ArrivingFiles.h"
-#include "core/evidence/IntakeStore.h"
 
 #include <QFileSystemWatcher>
 #include <QObject>
@@ -11,7 +10,6 @@
 #include <QTimer>
 
 #include <chrono>
-#include <deque>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -19,6 +17,7 @@
 namespace lastrivet::ui {
 
 class Session;
+struct ArrivedFiles;
 
 /// Takes in what arrives in a folder, on its own, while the project is open: the folder that a
 /// phone puts its pictures into.
@@ -60,15 +59,14 @@ Q_SIGNALS:
 
 private:
     struct Look;
-    struct Copying;
 
     void begin();
     void setState(State state);
     void finishLook(const Look &look);
     void watchFolders(const Look &look);
     void copy(std::vector<evidence::SeenFile> files);
-    void storeNext(const std::shared_ptr<Copying> &copying);
-    void finishCopying(const Copying &copying);
+    void storeNext(const std::shared_ptr<ArrivedFiles> &copying);
+    void finishCopying(const ArrivedFiles &copying);
     void keepMarks();
 
     Session &m_session;

@@ -228,7 +228,8 @@ TEST_CASE("Videos are opened with the program that the computer has for them")
     REQUIRE(open);
     CHECK(QApplication::focusWidget() == open);
     QTest::keyClick(open, Qt::Key_Space);
-    CHECK(opener.opened.toLocalFile().endsWith(QStringLiteral("Test.lastrivet/photos/2026/run.mp4")));
+    CHECK(opener.opened.toLocalFile().endsWith(
+        QStringLiteral("Test.lastrivet/photos/2026/run.mp4")));
 }
 
 TEST_CASE("The open photo as it looks")
