@@ -125,7 +125,7 @@ void WatchBar::update()
     m_show->setVisible(hasNews);
     m_unwanted->setVisible(hasNews);
     m_pause->setVisible(hasFolder);
-    m_pause->setText(state == State::Paused ? tr("Go on watching") : tr("Rest"));
+    m_pause->setText(state == State::Paused ? tr("Go on watching") : tr("Pause"));
     m_choose->setVisible(hasFolder);
     m_stop->setVisible(hasFolder || isProposed);
     m_stop->setText(isProposed ? tr("Leave it") : tr("Stop watching"));

@@ -14,7 +14,7 @@ namespace lastrivet::ui {
 class Session;
 class WatchedFolder;
 
-/// The line about the watched folder: choosing it, what came from it last, resting and stopping.
+/// The line about the watched folder: choosing it, what came from it last, pausing and stopping.
 class WatchBar final : public QFrame {
     Q_OBJECT
 

@@ -62,6 +62,7 @@ TEST_CASE("Each bad file has a sentence of its own, and the good ones are kept")
     CHECK(sentences[1].contains(QStringLiteral("cut.mp4 is cut short")));
     CHECK(sentences[2] == QStringLiteral("empty.png is empty."));
     CHECK(window.complaint.startsWith(QStringLiteral("1 taken in.")));
+    picture(window.page, 1120, 660, "photos-troubles");
 }
 
 TEST_CASE("A folder that goes away during intake is told once; what was read before is kept")

@@ -145,7 +145,7 @@ TEST_CASE("A folder that is unplugged is told once, and watched again when it is
     CHECK(it.watched->state() == State::Watching);
 }
 
-TEST_CASE("The folder and its rest are remembered by the project")
+TEST_CASE("The folder, and that watching pauses, are remembered by the project")
 {
     Watching it;
     it.arrive(1);
@@ -176,6 +176,7 @@ TEST_CASE("What came in by mistake is withdrawn in one go from the page")
     it.watched->watch(it.phone(), Begin::WithWhatIsThere);
     REQUIRE(it.waitForMedia(2));
     it.letLook();
+    picture(it.page, 1120, 660, "photos-watched");
     QPushButton *unwanted = it.button(QStringLiteral("They do not belong here"));
     REQUIRE(unwanted);
     QTest::mouseClick(unwanted, Qt::LeftButton);
