@@ -59,7 +59,8 @@ QVariant mediaData(const Media &media, int role, PictureLoader &loader)
     case MediaModel::KindRole:
         return plainWord(word(media.kind));
     case MediaModel::DayRole:
-        return dateText(dayOf(media));
+        // Without a caption the day is the title.
+        return media.caption.empty() ? QString() : dateText(dayOf(media));
     case MediaModel::ShowsRole:
         return shownWords(media);
     default:

@@ -86,9 +86,11 @@ void PhotoDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
                            int(MediaModel::ShowsRole)}) {
         if (role == MediaModel::ShowsRole && m_textLines < 3)
             break;
+        const QString words = index.data(role).toString();
+        if (words.isEmpty())
+            continue;
         painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                          metrics.elidedText(index.data(role).toString(), Qt::ElideRight,
-                                             line.width()));
+                          metrics.elidedText(words, Qt::ElideRight, line.width()));
         line.translate(0, metrics.lineSpacing());
         painter->setPen(colours.quietText);
     }
