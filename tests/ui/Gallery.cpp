@@ -14,6 +14,7 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QPushButton>
 #include <QSettings>
 #include <QTemporaryDir>
 
@@ -67,6 +68,32 @@ public:
         }
     }
 
+    /// The page of parts in its other guises: steps drawn, deviations of the whole aircraft, the
+    /// preview of a copy, a list that is brought in.
+    void takeParts()
+    {
+        auto &view = *m_window.view();
+        const auto records = view.session().records();
+        for (const Step &step : records->steps) {
+            if (!step.withdrawn_on && !step.after.empty()) {
+                view.goTo({RecordType::Step, step.id.value()});
+                break;
+            }
+        }
+        press(QStringLiteral("Drawn"));
+        take(QStringLiteral("parts-drawn"));
+        press(QStringLiteral("Drawn"));
+        if (!records->deviations.isEmpty())
+            view.goTo({RecordType::Deviation, records->deviations.begin()->id.value()});
+        take(QStringLiteral("parts-deviation"));
+        press(QStringLiteral("The whole aircraft"));
+        take(QStringLiteral("parts-whole"));
+        view.goTo({RecordType::Component, records->components.begin()->id.value()});
+        press(QStringLiteral("Copy…"));
+        take(QStringLiteral("parts-copy"));
+        press(QStringLiteral("Leave it"));
+    }
+
     /// One closing of each state, opened.
     void takeClosings()
     {
@@ -107,6 +134,16 @@ public:
     }
 
 private:
+    void press(const QString &words)
+    {
+        for (auto *button : m_window.findChildren<QPushButton *>()) {
+            if (button->text() == words && button->isVisible()) {
+                button->click();
+                return;
+            }
+        }
+    }
+
     ui::MainWindow &m_window;
     QString m_folder;
 };
@@ -136,6 +173,7 @@ int main(int argc, char *argv[])
     if (!window.openFolder(QString::fromLocal8Bit(argv[1])))
         return 3;
     gallery.takePages();
+    gallery.takeParts();
     gallery.takeClosings();
     gallery.takePhotos();
     return 0;

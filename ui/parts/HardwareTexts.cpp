@@ -5,12 +5,11 @@
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
-#include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
 #include <QLocale>
 
-// Fasteners, measurements, deviations and stores of a part.
+// Fasteners and measurements of a part.
 namespace lastrivet::ui::texts {
 
 namespace {
@@ -180,80 +179,6 @@ bool writeMeasurement(Edit &edit, std::int64_t id, const QString &text)
             measurement.measured_on = edit.today();
     });
     return true;
-}
-
-QString deviationTitle(const Session &session, std::int64_t id)
-{
-    return shortName(*session.records(), {RecordType::Deviation, id});
-}
-
-QString deviationDecision(const Session &session, std::int64_t id)
-{
-    const Deviation &deviation = find<Deviation>(session, id);
-    if (!deviation.decided_on || !deviation.decision)
-        return QCoreApplication::translate("Section", "not decided");
-    return plainWord(word(*deviation.decision)) + QLatin1Char(' ') +
-           dayText(*deviation.decided_on);
-}
-
-QString deviationRaised(const Session &session, std::int64_t id)
-{
-    const auto &day = find<Deviation>(session, id).raised_on;
-    return day ? dayText(*day) : QString();
-}
-
-QString partLineName(const Session &session, std::int64_t id)
-{
-    return toQt(find<PartLine>(session, id).name);
-}
-
-QString partLineWanted(const Session &session, std::int64_t id)
-{
-    return QLocale().toString(qlonglong(find<PartLine>(session, id).quantity));
-}
-
-QString partLineReceived(const Session &session, std::int64_t id)
-{
-    const PartLine &line = find<PartLine>(session, id);
-    if (!line.received_on)
-        return QCoreApplication::translate("Section", "not yet");
-    const QString count = QLocale().toString(qlonglong(line.received_quantity));
-    if (line.damaged_quantity == 0)
-        return count;
-    return QCoreApplication::translate("Section", "%1, damaged %2")
-        .arg(count, QLocale().toString(qlonglong(line.damaged_quantity)));
-}
-
-bool writeReceived(Edit &edit, std::int64_t id, const QString &text)
-{
-    bool isNumber = false;
-    const qlonglong count = QLocale().toLongLong(text, &isNumber);
-    if (!isNumber || count < 0)
-        return false;
-    edit.update(Id<PartLine>{id}, [&](PartLine &line) {
-        line.received_quantity = count;
-        if (!line.received_on)
-            line.received_on = edit.today();
-    });
-    return true;
-}
-
-QString materialName(const Session &session, std::int64_t id)
-{
-    QStringList names;
-    for (const auto lot : find<MaterialUse>(session, id).lot_ids)
-        names.append(toQt(session.records()->find(lot)->name));
-    return names.join(QStringLiteral(" + "));
-}
-
-QString materialUsed(const Session &session, std::int64_t id)
-{
-    return dateText(find<MaterialUse>(session, id).used_on);
-}
-
-QString materialSample(const Session &session, std::int64_t id)
-{
-    return plainWord(word(find<MaterialUse>(session, id).sample));
 }
 
 } // namespace lastrivet::ui::texts

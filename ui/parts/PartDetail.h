@@ -6,86 +6,61 @@
 
 #include <QWidget>
 
-#include <map>
-#include <vector>
-
-class QButtonGroup;
-class QCheckBox;
-class QLabel;
-class QLineEdit;
-class QPushButton;
-class QScrollArea;
-class QSplitter;
 class QStackedWidget;
 class QTreeView;
 
 namespace lastrivet::ui {
 
 class ActLine;
-class PhotoStrip;
+class PartHead;
+class PartPhotos;
 class PictureLoader;
 class RecordForm;
-class SectionModel;
+class SectionChoice;
+class SectionList;
 class Session;
+struct PartFigures;
 
-/// One part: what it is, and everything on record of it, section by section.
+/// One part, or the whole aircraft: what it is, and everything on record of it, section by section.
 class PartDetail final : public QWidget {
     Q_OBJECT
 
 public:
     PartDetail(Session &session, PictureLoader &loader, QWidget *parent = nullptr);
 
-    void show(Id<Component> part);
+    /// No part stands for the whole aircraft.
+    void show(Id<Component> part, const PartFigures &figures);
     Id<Component> shown() const { return m_part; }
     /// Opens the section of the record and chooses it there.
     void showRecord(RecordRef record);
-    void apply(const ChangeNotice &notice);
-    void applyAnswer();
+    void apply(const ChangeNotice &notice, const PartFigures &figures);
+    void applyAnswer(const PartFigures &figures);
     /// Opens the fields of the part itself and puts the cursor into its name.
     void editPart();
     ActLine &askLine() const { return *m_ask; }
-    QTreeView *list() const { return m_list; }
+    SectionList &lists() const { return *m_lists; }
+    QTreeView *list() const;
 
 Q_SIGNALS:
     void finished();
 
 private:
     void build();
-    QWidget *buildBar();
-    QWidget *buildLists();
-    void buildKeys();
+    QWidget *buildAbout();
     void choose(int section);
-    void updateWords();
+    void fill();
     void updateCounts();
-    void showCurrent();
-    void fitColumns();
-    void addNew();
-    void openCurrent();
-    void withdrawCurrent();
-    RecordRef current() const;
-    RecordForm *formFor(int section);
 
     Session &m_session;
     Id<Component> m_part;
-    int m_section = 0;
-    QLabel *m_heading;
-    QLabel *m_stateShape;
-    QLabel *m_state;
-    QLabel *m_figures;
-    QButtonGroup *m_buttons;
-    QCheckBox *m_below;
+    int m_photoCount = 0;
+    PartHead *m_head;
     ActLine *m_ask;
-    SectionModel *m_model;
-    QTreeView *m_list;
-    QLabel *m_nothing;
-    QLineEdit *m_new;
+    SectionChoice *m_choice;
     QStackedWidget *m_stack;
-    QSplitter *m_lists;
-    QScrollArea *m_formArea;
-    QStackedWidget *m_forms;
-    std::map<int, RecordForm *> m_formOf;
+    SectionList *m_lists;
+    PartPhotos *m_photos;
     RecordForm *m_about;
-    PhotoStrip *m_photos;
 };
 
 } // namespace lastrivet::ui

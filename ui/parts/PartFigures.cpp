@@ -12,7 +12,7 @@ namespace {
 
 constexpr int deepest = 256;
 
-/// Calls `body` with the part and every part above it.
+/// Calls `body` with the part, every part above it, and 0 for the whole aircraft.
 template <class Body> void upwards(const Records &records, Id<Component> part, Body &&body)
 {
     for (int depth = 0; part && depth < deepest; ++depth) {
@@ -20,10 +20,27 @@ template <class Body> void upwards(const Records &records, Id<Component> part, B
         const Component *found = records.find(part);
         part = found ? found->parent_id : Id<Component>{};
     }
+    body(std::int64_t{0});
 }
 
-/// The part that a record of a link belongs to; none when it has none.
-Id<Component> partOf(const Records &records, const Media::Link &link)
+void addPhotos(const Records &records, FiguresByPart &figures)
+{
+    for (const Media &media : records.media) {
+        if (media.withdrawn_on || media.kind == MediaKind::Document)
+            continue;
+        std::set<std::int64_t> parts;
+        for (const Media::Link &link : media.links) {
+            if (const Id<Component> part = partOfLink(records, link))
+                upwards(records, part, [&](std::int64_t id) { parts.insert(id); });
+        }
+        for (const std::int64_t id : parts)
+            ++figures[id].photos;
+    }
+}
+
+} // namespace
+
+Id<Component> partOfLink(const Records &records, const Media::Link &link)
 {
     switch (link.subject) {
     case RecordType::Component:
@@ -44,21 +61,6 @@ Id<Component> partOf(const Records &records, const Media::Link &link)
         return {};
     }
 }
-
-void addPhotos(const Records &records, FiguresByPart &figures)
-{
-    for (const Media &media : records.media) {
-        if (media.withdrawn_on || media.kind == MediaKind::Document)
-            continue;
-        std::set<std::int64_t> parts;
-        for (const Media::Link &link : media.links)
-            upwards(records, partOf(records, link), [&](std::int64_t id) { parts.insert(id); });
-        for (const std::int64_t id : parts)
-            ++figures[id].photos;
-    }
-}
-
-} // namespace
 
 FiguresByPart figuresByPart(const Records &records)
 {

@@ -19,9 +19,12 @@ struct PartFigures {
     friend bool operator==(const PartFigures &, const PartFigures &) = default;
 };
 
-/// By component id; parts with nothing are missing.
+/// By component id, the whole aircraft under 0; parts with nothing are missing.
 using FiguresByPart = std::unordered_map<std::int64_t, PartFigures>;
 
 FiguresByPart figuresByPart(const Records &records);
+
+/// The part that the record of a photo's link belongs to; none when it has none.
+Id<Component> partOfLink(const Records &records, const Media::Link &link);
 
 } // namespace lastrivet::ui

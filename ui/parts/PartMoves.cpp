@@ -29,17 +29,32 @@ Place placeOf(const Records &records, Id<Component> part)
     return place;
 }
 
+QString labelFor(const Records &records, const std::vector<Id<Component>> &parts,
+                 Id<Component> parent)
+{
+    const QString name =
+        parts.size() == 1
+            ? partName(records, parts.front())
+            : QCoreApplication::translate("PartMoves", "%n parts", nullptr, int(parts.size()));
+    return parent ? QCoreApplication::translate("PartMoves", "%1 moved to %2")
+                        .arg(name, partName(records, parent))
+                  : QCoreApplication::translate("PartMoves", "%1 moved to the top").arg(name);
+}
+
 } // namespace
 
 void moveByPerson(Session &session, Id<Component> part, Id<Component> parent, std::size_t row)
 {
-    const auto records = session.records();
-    const QString name = partName(*records, part);
-    const QString label =
-        parent ? QCoreApplication::translate("PartMoves", "%1 moved to %2")
-                     .arg(name, partName(*records, parent))
-               : QCoreApplication::translate("PartMoves", "%1 moved to the top").arg(name);
-    session.change(label, [&](Edit &edit) { acts::movePart(edit, part, parent, row); });
+    session.change(labelFor(*session.records(), {part}, parent),
+                   [&](Edit &edit) { acts::movePart(edit, part, parent, row); });
+}
+
+bool moveSeveral(Session &session, const std::vector<Id<Component>> &parts, Id<Component> parent,
+                 Id<Component> before)
+{
+    return session.change(labelFor(*session.records(), parts, parent), [&](Edit &edit) {
+        acts::moveParts(edit, parts, parent, before);
+    });
 }
 
 void moveAmong(Session &session, Id<Component> part, int by)

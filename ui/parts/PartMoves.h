@@ -6,6 +6,7 @@
 #include "core/records/Component.h"
 
 #include <cstddef>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -13,6 +14,10 @@ class Session;
 
 /// Moves a part and says so by name.
 void moveByPerson(Session &session, Id<Component> part, Id<Component> parent, std::size_t row);
+
+/// Moves parts to stand before another inside `parent`, or last in it; one change.
+bool moveSeveral(Session &session, const std::vector<Id<Component>> &parts, Id<Component> parent,
+                 Id<Component> before);
 
 /// One place up or down among its neighbours.
 void moveAmong(Session &session, Id<Component> part, int by);

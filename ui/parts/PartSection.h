@@ -14,6 +14,7 @@
 
 namespace lastrivet::ui {
 
+class ActLine;
 class Session;
 
 /// One column of a section: what it shows, and how it is ticked or written, where it can be.
@@ -29,6 +30,14 @@ struct SectionColumn {
     const char *act = "";
 };
 
+/// Something people do with the chosen record of a section.
+struct SectionAct {
+    const char *title;
+    bool (*isOffered)(const Records &records, std::int64_t id);
+    /// Does it, or asks what it needs to know first.
+    void (*run)(Session &session, ActLine &ask, std::int64_t id);
+};
+
 /// What is on record of a part in one respect: its steps, its log, its fasteners.
 struct PartSection {
     const char *title;
@@ -38,10 +47,15 @@ struct PartSection {
     std::vector<std::int64_t> (*collect)(const Records &records,
                                          const std::unordered_set<std::int64_t> &parts);
     /// What the line for a new one asks for; null when new ones are made elsewhere.
-    const char *addPrompt;
-    std::int64_t (*add)(Edit &edit, Id<Component> part, const std::string &words);
+    const char *addPrompt = nullptr;
+    std::int64_t (*add)(Edit &edit, Id<Component> part, const std::string &words) = nullptr;
     /// The fields to edit beneath the list; none for records that have a page of their own.
-    std::vector<RecordForm::Row> (*form)();
+    std::vector<RecordForm::Row> (*form)() = nullptr;
+    std::span<const SectionAct> (*acts)() = nullptr;
+    /// Attaches a file that was taken in; null where none can be.
+    void (*attach)(Edit &edit, std::int64_t id, Id<Media> file) = nullptr;
+    /// New records cannot stand on no part.
+    bool needsPart = false;
 };
 
 /// Every section in the order of the page.

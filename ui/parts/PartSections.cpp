@@ -2,169 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/PartSection.h"
 
-#include "core/project/acts/SquawkActs.h"
-#include "core/project/acts/WorkActs.h"
+#include "ui/parts/SectionActs.h"
+#include "ui/parts/SectionForms.h"
+#include "ui/parts/SectionRecords.h"
 #include "ui/parts/SectionTexts.h"
-#include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
 #include <array>
-#include <tuple>
 
 // The list of sections. A column names its text and, where it can be changed in place, its act.
 namespace lastrivet::ui {
 
 namespace {
-
-using Parts = std::unordered_set<std::int64_t>;
-using Ids = std::vector<std::int64_t>;
-using Rows = std::vector<RecordForm::Row>;
-
-/// The live records whose component is one of the parts, in the order of `key`.
-template <class Record, class Key> Ids collect(const Records &records, const Parts &parts, Key key)
-{
-    std::vector<const Record *> found;
-    for (const Record &record : records.of<Record>()) {
-        if (!record.withdrawn_on && parts.contains(record.component_id.value()))
-            found.push_back(&record);
-    }
-    std::ranges::stable_sort(found, {}, [&](const Record *record) { return key(*record); });
-    Ids ids;
-    for (const Record *record : found)
-        ids.push_back(record->id.value());
-    return ids;
-}
-
-Ids steps(const Records &records, const Parts &parts)
-{
-    return collect<Step>(records, parts, [](const Step &step) {
-        return std::tuple(step.component_id, step.position.value_or(largestId));
-    });
-}
-
-Ids sessions(const Records &records, const Parts &parts)
-{
-    auto ids = collect<WorkSession>(records, parts, [](const WorkSession &session) {
-        return session.began ? session.began->text() : std::string();
-    });
-    std::ranges::reverse(ids);
-    return ids;
-}
-
-Ids squawks(const Records &records, const Parts &parts)
-{
-    return collect<Squawk>(records, parts, [](const Squawk &squawk) {
-        return std::tuple(!acts::isOpen(squawk), squawk.severity, squawk.id);
-    });
-}
-
-Ids closings(const Records &records, const Parts &parts)
-{
-    Ids ids;
-    for (const Closing &closing : records.closings) {
-        const bool isInside = std::ranges::any_of(closing.encloses, [&](Id<Component> part) {
-            return parts.contains(part.value());
-        });
-        if (!closing.withdrawn_on && (isInside || parts.contains(closing.component_id.value())))
-            ids.push_back(closing.id.value());
-    }
-    return ids;
-}
-
-Ids deviations(const Records &records, const Parts &parts)
-{
-    Ids ids;
-    for (const Deviation &deviation : records.deviations) {
-        const bool isHere = std::ranges::any_of(deviation.component_ids, [&](Id<Component> part) {
-            return parts.contains(part.value());
-        });
-        if (!deviation.withdrawn_on && isHere)
-            ids.push_back(deviation.id.value());
-    }
-    return ids;
-}
-
-template <class Record> Ids byId(const Records &records, const Parts &parts)
-{
-    return collect<Record>(records, parts, [](const Record &record) { return record.id; });
-}
-
-std::int64_t newStep(Edit &edit, Id<Component> part, const std::string &words)
-{
-    return acts::addStep(edit, part, words).value();
-}
-
-std::int64_t newSquawk(Edit &edit, Id<Component> part, const std::string &words)
-{
-    return acts::addSquawk(edit, Squawk{.component_id = part, .title = words}).value();
-}
-
-std::int64_t newFastener(Edit &edit, Id<Component> part, const std::string &words)
-{
-    return edit.put(Fastener{.component_id = part, .place = words}).value();
-}
-
-std::int64_t newMeasurement(Edit &edit, Id<Component> part, const std::string &words)
-{
-    return edit.put(Measurement{.component_id = part, .what = words}).value();
-}
-
-std::int64_t newDeviation(Edit &edit, Id<Component> part, const std::string &words)
-{
-    return edit
-        .put(Deviation{.number = nextNumber<Deviation>(edit.records()),
-                       .component_ids = {part},
-                       .title = words,
-                       .raised_on = edit.today()})
-        .value();
-}
-
-std::int64_t newPartLine(Edit &edit, Id<Component> part, const std::string &words)
-{
-    return edit.put(PartLine{.component_id = part, .name = words, .quantity = 1}).value();
-}
-
-Rows stepForm()
-{
-    return {{"title"},    {"component_id"}, {"estimate_minutes"}, {"plan_ref"},
-            {"after"},    {"closes"},       {"may_follow"},       {"planned_on"},
-            {"done_on"},  {"dropped_on"},   {"position"},         {"note", true}};
-}
-
-Rows fastenerForm()
-{
-    return {{"place"},       {"hardware"},    {"thread"},     {"quantity"},
-            {"torque_min"},  {"torque_max"},  {"torque_drag"}, {"torque_unit"},
-            {"locking"},     {"tool_id"},     {"fitted_on"},  {"torqued_on"},
-            {"torque_value"}, {"marked_on"},  {"locked_on"},  {"step_id"},
-            {"may_follow"},  {"planned_on"},  {"accepted_on"}, {"accepted_by"},
-            {"accepted_basis"}, {"removed_on"}, {"removed_why"}, {"note", true}};
-}
-
-Rows measurementForm()
-{
-    return {{"what"},        {"unit"},        {"minimum"},        {"maximum"},
-            {"value"},       {"measured_on"}, {"tool_id"},        {"step_id"},
-            {"may_follow"},  {"planned_on"},  {"accepted_on"},    {"accepted_by"},
-            {"accepted_basis"}, {"note", true}};
-}
-
-Rows deviationForm()
-{
-    return {{"title"},        {"component_ids"}, {"drawing_ref"}, {"built_as", true},
-            {"reason", true}, {"raised_on"},     {"asked_on"},    {"asked_of"},
-            {"decision"},     {"decided_by"},    {"basis"},       {"decided_on"},
-            {"built_on"},     {"undone_on"},     {"not_inside"},  {"note", true}};
-}
-
-Rows partLineForm()
-{
-    return {{"name"},        {"part_number"},       {"quantity"},         {"received_quantity"},
-            {"received_on"}, {"damaged_quantity"}, {"shipment"},         {"ordered_on"},
-            {"expected_on"}, {"step_id"},           {"note", true}};
-}
 
 constexpr std::array stepColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Step"), false, texts::stepTitle, texts::isStepDone,
@@ -212,8 +63,15 @@ constexpr std::array measurementColumns{
 };
 constexpr std::array deviationColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Deviation"), false, texts::deviationTitle},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "Decision"), false, texts::deviationDecision},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "Raised"), false, texts::deviationRaised},
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Drawing"), false, texts::deviationDrawing},
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Stands"), false, texts::deviationStage},
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Weight"), true, texts::deviationWeight},
+};
+constexpr std::array bulletinColumns{
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Bulletin"), false, texts::bulletinTitle},
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Issuer"), false, texts::bulletinIssuer},
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Issued"), false, texts::bulletinIssued},
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Stands"), false, texts::bulletinState},
 };
 constexpr std::array partLineColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Packing line"), false, texts::partLineName},
@@ -227,43 +85,88 @@ constexpr std::array materialColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Sample"), false, texts::materialSample},
 };
 
-constexpr std::array sections{
-    PartSection{QT_TRANSLATE_NOOP("Section", "Steps"), RecordType::Step, stepColumns, steps,
-                QT_TRANSLATE_NOOP("Section", "New step"), newStep, stepForm},
-    PartSection{QT_TRANSLATE_NOOP("Section", "Log"), RecordType::WorkSession, sessionColumns,
-                sessions, nullptr, nullptr, nullptr},
-    PartSection{QT_TRANSLATE_NOOP("Section", "Squawks"), RecordType::Squawk, squawkColumns,
-                squawks, QT_TRANSLATE_NOOP("Section", "New squawk"), newSquawk, nullptr},
-    PartSection{QT_TRANSLATE_NOOP("Section", "Closings"), RecordType::Closing, closingColumns,
-                closings, nullptr, nullptr, nullptr},
-    PartSection{QT_TRANSLATE_NOOP("Section", "Fasteners"), RecordType::Fastener, fastenerColumns,
-                byId<Fastener>, QT_TRANSLATE_NOOP("Section", "New fastener: its place"),
-                newFastener, fastenerForm},
-    PartSection{QT_TRANSLATE_NOOP("Section", "Measurements"), RecordType::Measurement,
-                measurementColumns, byId<Measurement>,
-                QT_TRANSLATE_NOOP("Section", "New measurement: what is measured"), newMeasurement,
-                measurementForm},
-    PartSection{QT_TRANSLATE_NOOP("Section", "Deviations"), RecordType::Deviation,
-                deviationColumns, deviations, QT_TRANSLATE_NOOP("Section", "New deviation"),
-                newDeviation, deviationForm},
-    PartSection{QT_TRANSLATE_NOOP("Section", "Stores"), RecordType::PartLine, partLineColumns,
-                byId<PartLine>, QT_TRANSLATE_NOOP("Section", "New packing line"), newPartLine,
-                partLineForm},
-    PartSection{QT_TRANSLATE_NOOP("Section", "Materials"), RecordType::MaterialUse,
-                materialColumns, byId<MaterialUse>, nullptr, nullptr, nullptr},
+constexpr std::array allSections{
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Steps"),
+                .type = RecordType::Step,
+                .columns = stepColumns,
+                .collect = sections::steps,
+                .addPrompt = QT_TRANSLATE_NOOP("Section", "New step"),
+                .add = sections::newStep,
+                .form = sections::stepForm,
+                .acts = sections::stepActs,
+                .needsPart = true},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Log"),
+                .type = RecordType::WorkSession,
+                .columns = sessionColumns,
+                .collect = sections::sessions},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Squawks"),
+                .type = RecordType::Squawk,
+                .columns = squawkColumns,
+                .collect = sections::squawks,
+                .addPrompt = QT_TRANSLATE_NOOP("Section", "New squawk"),
+                .add = sections::newSquawk},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Closings"),
+                .type = RecordType::Closing,
+                .columns = closingColumns,
+                .collect = sections::closings},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Fasteners"),
+                .type = RecordType::Fastener,
+                .columns = fastenerColumns,
+                .collect = sections::fasteners,
+                .addPrompt = QT_TRANSLATE_NOOP("Section", "New fastener: its place"),
+                .add = sections::newFastener,
+                .form = sections::fastenerForm,
+                .needsPart = true},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Measurements"),
+                .type = RecordType::Measurement,
+                .columns = measurementColumns,
+                .collect = sections::measurements,
+                .addPrompt = QT_TRANSLATE_NOOP("Section", "New measurement: what is measured"),
+                .add = sections::newMeasurement,
+                .form = sections::measurementForm,
+                .needsPart = true},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Deviations"),
+                .type = RecordType::Deviation,
+                .columns = deviationColumns,
+                .collect = sections::deviations,
+                .addPrompt = QT_TRANSLATE_NOOP("Section", "New deviation: what differs"),
+                .add = sections::newDeviation,
+                .form = sections::deviationForm,
+                .acts = sections::deviationActs,
+                .attach = sections::attachToDeviation},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Bulletins"),
+                .type = RecordType::Bulletin,
+                .columns = bulletinColumns,
+                .collect = sections::bulletins,
+                .addPrompt = QT_TRANSLATE_NOOP("Section", "New bulletin: its title"),
+                .add = sections::newBulletin,
+                .form = sections::bulletinForm,
+                .acts = sections::bulletinActs,
+                .attach = sections::attachToBulletin},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Stores"),
+                .type = RecordType::PartLine,
+                .columns = partLineColumns,
+                .collect = sections::partLines,
+                .addPrompt = QT_TRANSLATE_NOOP("Section", "New packing line"),
+                .add = sections::newPartLine,
+                .form = sections::partLineForm},
+    PartSection{.title = QT_TRANSLATE_NOOP("Section", "Materials"),
+                .type = RecordType::MaterialUse,
+                .columns = materialColumns,
+                .collect = sections::materials},
 };
 
 } // namespace
 
 std::span<const PartSection> partSections()
 {
-    return sections;
+    return allSections;
 }
 
 int sectionFor(RecordType type)
 {
-    const auto place = std::ranges::find(sections, type, &PartSection::type);
-    return place == sections.end() ? -1 : int(place - sections.begin());
+    const auto place = std::ranges::find(allSections, type, &PartSection::type);
+    return place == allSections.end() ? -1 : int(place - allSections.begin());
 }
 
 } // namespace lastrivet::ui

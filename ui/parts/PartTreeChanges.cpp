@@ -14,6 +14,20 @@ namespace {
 
 constexpr std::size_t mostSignals = 1000;
 
+bool bearsOnFigures(const RecordRef &record)
+{
+    switch (record.type) {
+    case RecordType::Component:
+    case RecordType::Step:
+    case RecordType::WorkSession:
+    case RecordType::Squawk:
+    case RecordType::Media:
+        return true;
+    default:
+        return false;
+    }
+}
+
 } // namespace
 
 void PartTreeModel::apply(const ChangeNotice &notice)
@@ -29,9 +43,11 @@ void PartTreeModel::apply(const ChangeNotice &notice)
         reset();
         return;
     }
-    const FiguresByPart before = std::move(m_figures);
-    m_figures = figuresByPart(*notice.after);
-    touchFigures(before);
+    if (std::ranges::any_of(notice.touched, bearsOnFigures)) {
+        const FiguresByPart before = std::move(m_figures);
+        m_figures = figuresByPart(*notice.after);
+        touchFigures(before);
+    }
     for (const RecordRef &record : notice.touched) {
         if (isPart(record))
             touch(record.id);

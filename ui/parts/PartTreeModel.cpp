@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/PartTreeModel.h"
 
-#include "core/project/acts/PartActs.h"
 #include "ui/convert/QtText.h"
 #include "ui/parts/PartMoves.h"
 #include "ui/shell/Session.h"
@@ -35,6 +34,27 @@ constexpr std::array<ColumnDescription, PartTreeModel::columns> descriptions{{
 QString mimeType()
 {
     return QStringLiteral("application/x-lastrivet-part");
+}
+
+/// A state in the words that a column has room for; the shape beside them says whether it is open.
+QString shortWords(readiness::State state)
+{
+    using enum readiness::State;
+    switch (state) {
+    case Hold:
+        return QCoreApplication::translate("PartTree", "work left");
+    case ReadyToInspect:
+        return QCoreApplication::translate("PartTree", "inspection");
+    case ReadyToSign:
+        return QCoreApplication::translate("PartTree", "signature");
+    case Clear:
+        return QCoreApplication::translate("PartTree", "none against");
+    case Closed:
+        return QCoreApplication::translate("PartTree", "closed");
+    case ClosedEarly:
+        return QCoreApplication::translate("PartTree", "closed, gaps");
+    }
+    return {};
 }
 
 QString countText(int count)
@@ -145,7 +165,7 @@ QString PartTreeModel::text(const Component &part, int column) const
         return toQt(entry::spokenName(part));
     case StateColumn: {
         const auto state = m_answer->badge(part.id);
-        return state ? stateWords(*state) : QString();
+        return state ? shortWords(*state) : QString();
     }
     case HoursColumn:
         return own.minutes.count() > 0 ? hoursText(own.minutes) : QString();
@@ -156,6 +176,14 @@ QString PartTreeModel::text(const Component &part, int column) const
     default:
         return {};
     }
+}
+
+QString PartTreeModel::inFull(const Component &part, int column) const
+{
+    if (column != StateColumn)
+        return text(part, column);
+    const auto state = m_answer->badge(part.id);
+    return state ? stateWords(*state) : QString();
 }
 
 QVariant PartTreeModel::stateIconOf(const Component &part) const
@@ -178,7 +206,8 @@ QVariant PartTreeModel::data(const QModelIndex &index, int role) const
     case Qt::DecorationRole:
         return index.column() == StateColumn ? stateIconOf(*part) : QVariant();
     case Qt::ToolTipRole:
-        return index.column() <= StateColumn ? text(*part, index.column()) : QString();
+    case Qt::AccessibleTextRole:
+        return inFull(*part, index.column());
     case Qt::TextAlignmentRole:
         return QVariant((descriptions[std::size_t(index.column())].isNumber ? Qt::AlignRight
                                                                            : Qt::AlignLeft) |
@@ -217,9 +246,13 @@ QStringList PartTreeModel::mimeTypes() const
 
 QMimeData *PartTreeModel::mimeData(const QModelIndexList &indexes) const
 {
+    QByteArrayList ids;
+    for (const QModelIndex &index : indexes) {
+        if (index.column() == PartColumn)
+            ids.append(QByteArray::number(qlonglong(idOf(index).value())));
+    }
     auto *data = new QMimeData;
-    if (!indexes.isEmpty())
-        data->setData(mimeType(), QByteArray::number(qlonglong(idOf(indexes.front()).value())));
+    data->setData(mimeType(), ids.join(' '));
     return data;
 }
 
@@ -227,15 +260,18 @@ QMimeData *PartTreeModel::mimeData(const QModelIndexList &indexes) const
 bool PartTreeModel::dropMimeData(const QMimeData *data, Qt::DropAction action, int row, int,
                                  const QModelIndex &parent)
 {
-    const Id<Component> part{data->data(mimeType()).toLongLong()};
-    if (action != Qt::MoveAction || !m_session.records()->findLive(part))
+    if (action != Qt::MoveAction)
         return false;
-    const Id<Component> target = idOf(parent);
-    int place = row < 0 ? rowCount(parent.siblingAtColumn(PartColumn)) : row;
-    const QModelIndex now = indexOf(part);
-    if (idOf(now.parent()) == target && now.row() < place)
-        --place; // counted without the part itself
-    moveByPerson(m_session, part, target, std::size_t(place));
+    std::vector<Id<Component>> parts;
+    for (const QByteArray &id : data->data(mimeType()).split(' ')) {
+        const Id<Component> part{id.toLongLong()};
+        if (!m_session.records()->findLive(part))
+            return false;
+        parts.push_back(part);
+    }
+    const QModelIndex above = parent.siblingAtColumn(PartColumn);
+    const QModelIndex before = row < 0 ? QModelIndex() : index(row, PartColumn, above);
+    moveSeveral(m_session, parts, idOf(parent), idOf(before));
     return false;
 }
 

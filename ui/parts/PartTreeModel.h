@@ -70,6 +70,7 @@ private:
     void touch(std::int64_t id);
     void touchFigures(const FiguresByPart &before);
     QString text(const Component &part, int column) const;
+    QString inFull(const Component &part, int column) const;
     QVariant stateIconOf(const Component &part) const;
 
     Session &m_session;

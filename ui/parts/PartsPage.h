@@ -4,19 +4,17 @@
 
 #include "ui/shell/Page.h"
 
-class QLineEdit;
-class QSortFilterProxyModel;
 class QStackedWidget;
-class QTreeView;
 
 namespace lastrivet::ui {
 
-class EmptyPlace;
+class BranchForm;
 class PartDetail;
-class PartTreeModel;
+class PartTree;
 class PictureLoader;
+class SeveralParts;
 
-/// The tree of parts beside the part that is chosen in it.
+/// The tree of parts beside what is chosen in it: one part, several, or the whole aircraft.
 class PartsPage final : public Page {
     Q_OBJECT
 
@@ -34,32 +32,28 @@ protected:
 
 private:
     void build();
-    QWidget *buildTree();
     QWidget *buildActs();
     void buildKeys();
     void addKey(const QKeySequence &keys, void (PartsPage::*act)());
     Id<Component> current() const;
-    void choose(Id<Component> part);
-    void showCurrent();
-    void filter();
+    void showChosen();
     void addInside();
     void addBeside();
     void addPart(Id<Component> parent, std::size_t row);
-    void withdrawCurrent();
+    void withdrawChosen();
+    void copyCurrent();
+    void pasteList();
     void moveUp();
     void moveDown();
     void moveIn();
     void moveOutside();
-    void updateWords();
 
-    PartTreeModel *m_model;
-    QSortFilterProxyModel *m_filtered;
     PictureLoader *m_loader;
-    QLineEdit *m_filter;
-    QTreeView *m_tree;
-    EmptyPlace *m_empty;
-    QStackedWidget *m_stack;
+    PartTree *m_tree;
+    QStackedWidget *m_right;
     PartDetail *m_detail;
+    SeveralParts *m_several;
+    BranchForm *m_branch;
 };
 
 } // namespace lastrivet::ui

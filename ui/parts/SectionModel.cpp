@@ -4,19 +4,38 @@
 
 #include "core/records/Description.h"
 #include "ui/convert/QtText.h"
+#include "ui/parts/StepMoves.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
+#include <QMimeData>
 
+#include <algorithm>
 #include <unordered_map>
 
 namespace lastrivet::ui {
+
+namespace {
+
+QString mimeType()
+{
+    return QStringLiteral("application/x-lastrivet-step");
+}
+
+} // namespace
 
 std::unordered_set<std::int64_t> partsShown(const Records &records, Id<Component> part,
                                             bool isWithBelow)
 {
     std::unordered_set<std::int64_t> shown{part.value()};
+    if (!part) {
+        for (const Component &known : records.components) {
+            if (!known.withdrawn_on)
+                shown.insert(known.id.value());
+        }
+        return shown;
+    }
     if (!isWithBelow)
         return shown;
     std::unordered_map<std::int64_t, std::vector<std::int64_t>> below;
@@ -64,11 +83,9 @@ void SectionModel::fill()
 {
     std::vector<RecordRef> rows;
     const auto records = m_session.records();
-    if (m_part) {
-        for (const std::int64_t id :
-             m_section->collect(*records, partsShown(*records, m_part, m_isWithBelow)))
-            rows.push_back({m_section->type, id});
-    }
+    for (const std::int64_t id :
+         m_section->collect(*records, partsShown(*records, m_part, m_isWithBelow)))
+        rows.push_back({m_section->type, id});
     setRows(rows);
 }
 
@@ -158,15 +175,61 @@ QVariant SectionModel::headerData(int section, Qt::Orientation orientation, int 
 
 Qt::ItemFlags SectionModel::flags(const QModelIndex &index) const
 {
+    const bool isSteps = m_section->type == RecordType::Step && !m_session.isReadOnly();
     if (!index.isValid())
-        return Qt::NoItemFlags;
+        return isSteps ? Qt::ItemIsDropEnabled : Qt::NoItemFlags;
     const SectionColumn &column = m_section->columns[std::size_t(index.column())];
     Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
     if (column.tick && !m_session.isReadOnly())
         flags |= Qt::ItemIsUserCheckable;
     if (column.write && !m_session.isReadOnly())
         flags |= Qt::ItemIsEditable;
+    if (isSteps)
+        flags |= Qt::ItemIsDragEnabled;
     return flags;
+}
+
+QStringList SectionModel::mimeTypes() const
+{
+    return {mimeType()};
+}
+
+QMimeData *SectionModel::mimeData(const QModelIndexList &indexes) const
+{
+    QByteArrayList ids;
+    for (const QModelIndex &index : indexes) {
+        if (index.column() == 0)
+            ids.append(QByteArray::number(qlonglong(recordAt(index.row()).id)));
+    }
+    auto *data = new QMimeData;
+    data->setData(mimeType(), ids.join(' '));
+    return data;
+}
+
+/// The move is a change of the records; the view hears of it as everybody does.
+bool SectionModel::dropMimeData(const QMimeData *data, Qt::DropAction action, int row, int,
+                                const QModelIndex &)
+{
+    if (action != Qt::MoveAction || m_section->type != RecordType::Step)
+        return false;
+    std::vector<Id<Step>> moved;
+    for (const QByteArray &id : data->data(mimeType()).split(' '))
+        moved.push_back(Id<Step>{id.toLongLong()});
+    if (std::ranges::any_of(moved, [&](Id<Step> step) {
+            return rowOf({RecordType::Step, step.value()}) < 0;
+        }))
+        return false;
+    const auto records = m_session.records();
+    // Behind the last step of a part: the row below it belongs to the next part, or is none.
+    Id<Step> before = row >= 0 && row < rowCount() ? Id<Step>{recordAt(row).id} : Id<Step>{};
+    if (before && row > 0 &&
+        records->find(before)->component_id != records->find(moved.front())->component_id) {
+        const Step &above = *records->find(Id<Step>{recordAt(row - 1).id});
+        if (above.component_id == records->find(moved.front())->component_id)
+            before = {};
+    }
+    moveStepsByPerson(m_session, moved, before);
+    return false;
 }
 
 } // namespace lastrivet::ui

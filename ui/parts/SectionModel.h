@@ -17,6 +17,7 @@ class SectionModel final : public RecordRowsModel {
 public:
     explicit SectionModel(Session &session, QObject *parent = nullptr);
 
+    /// No part stands for the whole aircraft.
     void show(const PartSection &section, Id<Component> part, bool isWithBelow);
     void apply(const ChangeNotice &notice);
     void applyAnswer() { touchAll(); }
@@ -26,6 +27,12 @@ public:
     bool setData(const QModelIndex &index, const QVariant &value, int role) override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
     Qt::ItemFlags flags(const QModelIndex &index) const override;
+    /// Steps are dragged into another order.
+    Qt::DropActions supportedDropActions() const override { return Qt::MoveAction; }
+    QStringList mimeTypes() const override;
+    QMimeData *mimeData(const QModelIndexList &indexes) const override;
+    bool dropMimeData(const QMimeData *data, Qt::DropAction action, int row, int column,
+                      const QModelIndex &parent) override;
 
 private:
     void fill();
@@ -42,7 +49,7 @@ private:
 /// How many records a section has for these parts.
 int countIn(const PartSection &section, const Records &records,
             const std::unordered_set<std::int64_t> &parts);
-/// The part and, if wanted, everything below it.
+/// The part and, if wanted, everything below it; for no part all parts, and 0 for what is on none.
 std::unordered_set<std::int64_t> partsShown(const Records &records, Id<Component> part,
                                             bool isWithBelow);
 

@@ -55,8 +55,14 @@ QString measuredOn(const Session &session, std::int64_t id);
 bool writeMeasurement(Edit &edit, std::int64_t id, const QString &text);
 
 QString deviationTitle(const Session &session, std::int64_t id);
-QString deviationDecision(const Session &session, std::int64_t id);
-QString deviationRaised(const Session &session, std::int64_t id);
+QString deviationStage(const Session &session, std::int64_t id);
+QString deviationDrawing(const Session &session, std::int64_t id);
+QString deviationWeight(const Session &session, std::int64_t id);
+
+QString bulletinTitle(const Session &session, std::int64_t id);
+QString bulletinIssuer(const Session &session, std::int64_t id);
+QString bulletinState(const Session &session, std::int64_t id);
+QString bulletinIssued(const Session &session, std::int64_t id);
 
 QString partLineName(const Session &session, std::int64_t id);
 QString partLineWanted(const Session &session, std::int64_t id);

@@ -48,7 +48,7 @@ QString stepWhen(const Session &session, std::int64_t id)
 {
     const Step &step = find<Step>(session, id);
     if (step.done_on)
-        return QCoreApplication::translate("Section", "done %1").arg(dayText(*step.done_on));
+        return dayText(*step.done_on);
     if (step.dropped_on)
         return QCoreApplication::translate("Section", "dropped %1").arg(dayText(*step.dropped_on));
     if (step.closes)

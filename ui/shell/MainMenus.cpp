@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/MainWindow.h"
 
+#include "ui/lists/ListDialog.h"
 #include "ui/shell/NewProjectForm.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
@@ -52,6 +53,8 @@ void MainWindow::buildFileMenu()
     connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     menu.addSeparator();
     add(menu, tr("&Import records…"), {}, [this] { importFile(); });
+    add(menu, tr("Bring in a &list…"), {},
+        [this] { ListDialog(m_view->session(), this).exec(); });
     add(menu, tr("&Export records…"), {}, [this] { exportFile(); });
     add(menu, tr("&Verify records and files"), {}, [this] { verifyProject(); });
     menu.addSeparator();

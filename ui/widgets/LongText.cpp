@@ -13,7 +13,7 @@ namespace {
 
 constexpr int fewestLines = 2;
 constexpr int mostLines = 8;
-constexpr int frame = 12;
+constexpr int frame = 20;
 
 } // namespace
 
@@ -21,6 +21,7 @@ LongText::LongText(QWidget *parent)
     : QPlainTextEdit(parent)
 {
     setTabChangesFocus(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     document()->setDocumentMargin(2);
     connect(this, &QPlainTextEdit::textChanged, this, &LongText::fit);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvCell.h"
 
+#include "core/entry/DurationText.h"
 #include "core/exchange/JsonEvents.h"
 #include "core/exchange/csv/CsvExport.h"
 
@@ -150,7 +151,11 @@ bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cel
         return builder.scalar(number ? Scalar{*number} : Scalar{text});
     }
     default: {
-        const auto number = numberOf<std::int64_t>(text);
+        auto number = numberOf<std::int64_t>(text);
+        // "2h15" and "1:30", as people write durations; a bare number is minutes.
+        const auto duration = entry::parseDuration(text);
+        if (!number && duration && field.name.ends_with("minutes"))
+            number = duration->count();
         return builder.scalar(number ? Scalar{*number} : Scalar{text});
     }
     }

@@ -5,12 +5,53 @@
 #include "core/records/Description.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace lastrivet::exchange {
 
 namespace {
 
-std::string asFieldName(std::string_view header)
+struct Synonym {
+    std::string_view header;
+    std::string_view field;
+    /// The record type that it is meant of; every one when empty.
+    std::optional<RecordType> type{};
+};
+
+/// What people write over the columns of their own lists.
+constexpr Synonym synonyms[] = {
+    {"part", "component_id"},
+    {"component", "component_id"},
+    {"parent", "parent_id"},
+    {"inside", "parent_id"},
+    {"notes", "note"},
+    {"remarks", "note"},
+    {"qty", "quantity"},
+    {"part_no", "part_number"},
+    {"part_no.", "part_number"},
+    {"p/n", "part_number"},
+    {"serial_no", "serial_number"},
+    {"estimate", "estimate_minutes"},
+    {"drawing", "plan_ref"},
+    {"description", "name", RecordType::Component},
+    {"description", "name", RecordType::PartLine},
+    {"item", "name", RecordType::PartLine},
+    {"received", "received_quantity", RecordType::PartLine},
+    {"crate", "shipment", RecordType::PartLine},
+    {"step", "title", RecordType::Step},
+    {"task", "title", RecordType::Step},
+    {"description", "title", RecordType::Step},
+    {"done", "done_on", RecordType::Step},
+    {"date", "began", RecordType::WorkSession},
+    {"day", "began", RecordType::WorkSession},
+    {"time", "minutes", RecordType::WorkSession},
+    {"duration", "minutes", RecordType::WorkSession},
+    {"description", "note", RecordType::WorkSession},
+    {"what", "note", RecordType::WorkSession},
+    {"helpers", "workers", RecordType::WorkSession},
+};
+
+std::string asFieldName(std::string_view header, RecordType type)
 {
     const auto first = header.find_first_not_of(" \t");
     const auto last = header.find_last_not_of(" \t");
@@ -19,9 +60,13 @@ std::string asFieldName(std::string_view header)
         const bool isUpper = c >= 'A' && c <= 'Z';
         name += isUpper ? char(c - 'A' + 'a') : c == ' ' || c == '-' ? '_' : c;
     }
-    if (name == "part" || name == "component")
-        return "component_id";
-    return name == "parent" ? "parent_id" : name;
+    if (describe(type).find(name))
+        return name;
+    for (const Synonym &synonym : synonyms) {
+        if (synonym.header == name && (!synonym.type || synonym.type == type))
+            return std::string(synonym.field);
+    }
+    return name;
 }
 
 } // namespace
@@ -45,7 +90,7 @@ CsvColumns columnsByHeader(const CsvTable &table, RecordType type)
 {
     CsvColumns columns;
     for (const auto &header : table.header) {
-        const auto name = asFieldName(header);
+        const auto name = asFieldName(header, type);
         const bool isNew = std::find(columns.begin(), columns.end(), name) == columns.end();
         columns.push_back(isNew && describe(type).find(name) ? name : std::string());
     }

@@ -11,13 +11,30 @@ namespace lastrivet::acts {
 
 namespace {
 
-/// Gives the steps positions 1, 2, 3 …; touches only those that stand elsewhere.
-void number(Edit &edit, const std::vector<Id<Step>> &steps)
+void setPosition(Edit &edit, Id<Step> step, std::int64_t position)
 {
-    for (std::size_t i = 0; i < steps.size(); ++i) {
-        const auto position = std::int64_t(i) + 1;
-        if (edit.records().find(steps[i])->position != position)
-            edit.update(steps[i], [&](Step &step) { step.position = position; });
+    if (edit.records().find(step)->position != position)
+        edit.update(step, [&](Step &changed) { changed.position = position; });
+}
+
+/// Numbers the steps upwards in their order. Moved ones go into the gap where they stand; others
+/// keep their numbers, which may be those of a manual, as long as there is room.
+template <class IsMoved>
+void number(Edit &edit, const std::vector<Id<Step>> &order, const IsMoved &isMoved)
+{
+    const auto positionOf = [&](Id<Step> step) { return edit.records().find(step)->position; };
+    std::int64_t last = 0;
+    for (auto at = order.begin(); at != order.end();) {
+        const auto end = std::find_if_not(at, order.end(), isMoved);
+        const auto next = end == order.end() ? std::nullopt : positionOf(*end);
+        const std::int64_t parts = end - at + 1;
+        const std::int64_t gap = next ? (*next - last) / parts : 1;
+        for (; at != end; ++at)
+            setPosition(edit, *at, last += std::max<std::int64_t>(gap, 1));
+        if (at == order.end())
+            return;
+        last = std::max(next.value_or(0), last + 1);
+        setPosition(edit, *at++, last);
     }
 }
 
@@ -85,7 +102,7 @@ void moveSteps(Edit &edit, const std::vector<Id<Step>> &steps, Id<Step> before)
     const Id<Step> anchor = place == order.end() ? Id<Step>{} : *place;
     std::erase_if(order, isMoved);
     order.insert(std::ranges::find(order, anchor), moved.begin(), moved.end());
-    number(edit, order);
+    number(edit, order, isMoved);
 }
 
 } // namespace lastrivet::acts

@@ -24,7 +24,7 @@ Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title);
 /// A step before another of the same part.
 Id<Step> insertStep(Edit &edit, Id<Step> before, std::string_view title);
 /// Moves steps of one part to stand one behind the other, before `before`; at the end when that is
-/// none.
+/// none. Other steps keep their numbers while there is room between them.
 void moveSteps(Edit &edit, const std::vector<Id<Step>> &steps, Id<Step> before);
 
 } // namespace lastrivet::acts

@@ -10,7 +10,9 @@ namespace lastrivet::test {
 TEST_CASE("Why a step cannot come before another is told as the way between them")
 {
     ActBench bench;
-    Id<Step> drill, prime, rivet;
+    Id<Step> drill;
+    Id<Step> prime;
+    Id<Step> rivet;
     bench.change([&](Edit &edit) {
         drill = acts::addStep(edit, bench.wing, "Drill");
         prime = acts::addStep(edit, bench.wing, "Prime");

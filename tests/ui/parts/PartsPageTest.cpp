@@ -3,14 +3,16 @@
 #include "ui/parts/PartsPage.h"
 
 #include "core/project/acts/PartActs.h"
+#include "tests/ui/parts/PartsWindow.h"
 #include "tests/ui/support/ModelWatch.h"
-#include "tests/ui/support/Workshop.h"
 #include "ui/parts/PartDetail.h"
 #include "ui/parts/PartTreeModel.h"
 #include "ui/parts/SectionModel.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QMimeData>
+#include <QPushButton>
 #include <QTest>
 #include <QTreeView>
 
@@ -21,44 +23,9 @@
 
 namespace lastrivet::test {
 
-namespace {
-
-struct Window {
-    Window()
-    {
-        page.resize(1100, 680);
-        page.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&page));
-    }
-    QTreeView &tree()
-    {
-        for (auto *view : page.findChildren<QTreeView *>()) {
-            if (view->accessibleName() == QStringLiteral("Parts"))
-                return *view;
-        }
-        FAIL("no tree");
-        return *page.findChild<QTreeView *>();
-    }
-    QLineEdit &field(const QString &name)
-    {
-        for (auto *line : page.findChildren<QLineEdit *>()) {
-            if (line->accessibleName() == name && line->isVisible())
-                return *line;
-        }
-        FAIL("no field " << name.toStdString());
-        return *page.findChild<QLineEdit *>();
-    }
-
-    Workshop workshop;
-    std::unique_ptr<ui::Session> session = workshop.session();
-    ui::PartsPage page{*session};
-};
-
-} // namespace
-
 TEST_CASE("Parts are added inside and beside, moved and withdrawn by keyboard")
 {
-    Window window;
+    PartsWindow window;
     window.page.showRecord({RecordType::Component, window.workshop.wing.value()});
     window.tree().setFocus();
     QTest::keyClick(&window.tree(), Qt::Key_Insert, Qt::ShiftModifier);
@@ -74,9 +41,11 @@ TEST_CASE("Parts are added inside and beside, moved and withdrawn by keyboard")
     CHECK(acts::partsInside(*window.session->records(), window.workshop.wing).front() == added);
     QTest::keyClick(&window.tree(), Qt::Key_Left, Qt::AltModifier);
     CHECK_FALSE(window.session->records()->find(added)->parent_id);
+    window.tree().setFocus();
     QTest::keyClick(&window.tree(), Qt::Key_Right, Qt::AltModifier);
     CHECK(window.session->records()->find(added)->parent_id == window.workshop.wing);
 
+    window.tree().setFocus();
     QTest::keyClick(&window.tree(), Qt::Key_Delete);
     QTest::keyClicks(&window.field(QStringLiteral("Why")), QStringLiteral("no such bay"));
     QTest::keyClick(&window.field(QStringLiteral("Why")), Qt::Key_Return);
@@ -85,7 +54,7 @@ TEST_CASE("Parts are added inside and beside, moved and withdrawn by keyboard")
 
 TEST_CASE("A step is ticked and unticked in the list, and a new one is added below")
 {
-    Window window;
+    PartsWindow window;
     window.page.showRecord({RecordType::Step, window.workshop.wires.value()});
     auto &list = *window.page.findChild<ui::PartDetail *>()->list();
     list.setFocus();
@@ -113,6 +82,7 @@ TEST_CASE("The tree tells hours, squawks and photos with everything below")
     CHECK(model.indexOf(workshop.wing, ui::PartTreeModel::HoursColumn).data().toString() ==
           QStringLiteral("2 h 15"));
     CHECK(model.figures(workshop.rudder) == ui::PartFigures{});
+    CHECK(model.figures({}).minutes == Minutes{195});
 }
 
 TEST_CASE("A drop moves the part as a change that can be undone")
@@ -136,7 +106,7 @@ TEST_CASE("A drop moves the part as a change that can be undone")
     watch.check();
 }
 
-TEST_CASE("The tree keeps pace with two hundred random moves, additions and withdrawals")
+TEST_CASE("The tree keeps pace with sixty random moves, additions and withdrawals")
 {
     Workshop workshop;
     const auto session = workshop.session();
@@ -146,7 +116,7 @@ TEST_CASE("The tree keeps pace with two hundred random moves, additions and with
                      [&](const ChangeNotice &notice) { model.apply(notice); });
     std::mt19937 random(7);
     std::vector<Id<Component>> parts{workshop.rudder, workshop.aileron};
-    for (int i = 0; i < 200; ++i) {
+    for (int i = 0; i < 60; ++i) {
         const auto some = parts[random() % parts.size()];
         const auto other = parts[random() % parts.size()];
         const int act = int(random() % 5);
@@ -171,6 +141,74 @@ TEST_CASE("The tree keeps pace with two hundred random moves, additions and with
         CHECK(expected[std::size_t(index.row())] == part.id);
         CHECK(model.partAt(index.parent()) == part.parent_id);
     }
+    watch.check();
+}
+
+TEST_CASE("Typed words leave the parts that fit, with what they lie in, and say how many fit")
+{
+    PartsWindow window;
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Slash);
+    QLineEdit &line = window.field(QStringLiteral("Filter the parts"));
+    CHECK(line.hasFocus());
+    QTest::keyClicks(&line, QStringLiteral("3 bay"));
+    const auto &shown = *window.tree().model();
+    REQUIRE(shown.rowCount() == 1);
+    CHECK(shown.index(0, 0).data().toString() == QStringLiteral("LW Left wing"));
+    REQUIRE(shown.rowCount(shown.index(0, 0)) == 1);
+    CHECK(window.tree().isExpanded(shown.index(0, 0)));
+    QStringList labels;
+    for (const auto *label : window.page.findChildren<QLabel *>())
+        labels.append(label->text());
+    CHECK(labels.contains(QStringLiteral("1 fit")));
+    // A part that comes to fit is shown at once.
+    window.session->change(QStringLiteral("Renamed"), [&](Edit &edit) {
+        edit.update(window.workshop.rudder, [](Component &part) { part.name = "Bay rudder 3"; });
+    });
+    CHECK(shown.rowCount() == 2);
+    line.clear();
+    CHECK(shown.rowCount() == 3);
+}
+
+TEST_CASE("Several chosen parts get zone and shelf in one change, and are withdrawn with one reason")
+{
+    PartsWindow window;
+    window.show({RecordType::Component, window.workshop.aileron.value()});
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Down, Qt::ShiftModifier);
+    window.field(QStringLiteral("Zone")).setText(QStringLiteral("controls"));
+    window.field(QStringLiteral("Shelf")).setText(QStringLiteral("C1"));
+    QTest::mouseClick(&window.button(QStringLiteral("Set for all")), Qt::LeftButton);
+    for (const auto part : {window.workshop.aileron, window.workshop.rudder}) {
+        CHECK(window.records()->find(part)->zone == "controls");
+        CHECK(window.records()->find(part)->shelf == "C1");
+        CHECK(window.records()->find(part)->kind == ComponentKind::ControlSurface);
+    }
+    CHECK(window.records()->find(window.workshop.wing)->zone.empty());
+    window.session->undo();
+    CHECK(window.records()->find(window.workshop.rudder)->zone.empty());
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Delete);
+    window.enter(QStringLiteral("Why"), QStringLiteral("sold"));
+    CHECK_FALSE(window.records()->findLive(window.workshop.aileron));
+    CHECK_FALSE(window.records()->findLive(window.workshop.rudder));
+    CHECK(window.records()->find(window.workshop.rudder)->withdrawn_why == "sold");
+}
+
+TEST_CASE("Several parts that are dropped move together")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::PartTreeModel model(*session);
+    ModelWatch watch(model);
+    QObject::connect(session.get(), &ui::Session::changed, &model,
+                     [&](const ChangeNotice &notice) { model.apply(notice); });
+    const std::unique_ptr<QMimeData> data(
+        model.mimeData({model.indexOf(workshop.rudder), model.indexOf(workshop.aileron)}));
+    model.dropMimeData(data.get(), Qt::MoveAction, 0, 0, model.indexOf(workshop.wing));
+    CHECK(acts::partsInside(*session->records(), workshop.wing) ==
+          std::vector<Id<Component>>{workshop.aileron, workshop.rudder, workshop.bay});
+    CHECK(session->project().undoLabel() == "2 parts moved to LW Left wing");
     watch.check();
 }
 
@@ -205,7 +243,7 @@ TEST_CASE("A section writes torque and day together, and refuses words that are 
 
 TEST_CASE("Parts as they look")
 {
-    Window window;
+    PartsWindow window;
     window.page.showRecord({RecordType::Step, window.workshop.wires.value()});
     picture(window.page, 1120, 660, "parts-light");
     theme().choose(ui::Theme::Choice::Dark);

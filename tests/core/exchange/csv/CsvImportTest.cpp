@@ -155,3 +155,20 @@ TEST_CASE("A list that this program wrote is there already when it is taken in a
             CHECK(row.fate == Fate::AlreadyThere);
     }
 }
+
+TEST_CASE("Columns may be called what people call them, and durations written as people write them")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto plan = planOf(project, RecordType::WorkSession,
+                             "Date,Part,Duration,What\n2026-03-01,Wing,2h15,Drilled\n"
+                             "2026-03-02,Wing,90,Riveted\n2026-03-03,Wing,long,Rested\n");
+    CHECK(fates(plan) == std::vector{Fate::Added, Fate::Added, Fate::Wrong});
+    std::vector<std::int64_t> minutes;
+    for (const WorkSession &session : plan.import.merged.work_sessions) {
+        CHECK(session.component_id == wing);
+        minutes.push_back(session.minutes.value_or(Minutes{}).count());
+    }
+    CHECK(minutes[0] == 135);
+    CHECK(minutes[1] == 90);
+}

@@ -39,10 +39,34 @@ TEST_CASE("A tick keeps the first day, and ends a dropping")
     CHECK_FALSE(bench.records()->find(step)->done_on.has_value());
 }
 
-TEST_CASE("Steps are inserted and put in another order, and count from one")
+TEST_CASE("Steps that carry the numbers of a manual keep them when one is moved between")
 {
     ActBench bench;
-    Id<Step> drill, rivet, prime, file;
+    Id<Step> drill;
+    Id<Step> rivet;
+    Id<Step> prime;
+    bench.change([&](Edit &edit) {
+        drill = acts::addStep(edit, bench.wing, "Drill");
+        rivet = acts::addStep(edit, bench.wing, "Rivet");
+        edit.update(drill, [](Step &step) { step.position = 100; });
+        edit.update(rivet, [](Step &step) { step.position = 110; });
+        prime = acts::insertStep(edit, rivet, "Prime");
+    });
+    CHECK(bench.records()->find(drill)->position == 100);
+    CHECK(bench.records()->find(prime)->position == 105);
+    CHECK(bench.records()->find(rivet)->position == 110);
+    bench.change([&](Edit &edit) { acts::moveSteps(edit, {rivet}, drill); });
+    CHECK(bench.records()->find(rivet)->position == 50);
+    CHECK(bench.records()->find(prime)->position == 105);
+}
+
+TEST_CASE("Steps are inserted and put in another order, and count upwards")
+{
+    ActBench bench;
+    Id<Step> drill;
+    Id<Step> rivet;
+    Id<Step> prime;
+    Id<Step> file;
     bench.change([&](Edit &edit) {
         drill = acts::addStep(edit, bench.wing, "Drill");
         rivet = acts::addStep(edit, bench.wing, "Rivet");
@@ -55,7 +79,8 @@ TEST_CASE("Steps are inserted and put in another order, and count from one")
     CHECK(order() == std::vector{prime, drill, file, rivet});
     bench.change([&](Edit &edit) { acts::moveSteps(edit, {prime}, {}); });
     CHECK(order() == std::vector{drill, file, rivet, prime});
-    CHECK(bench.records()->find(prime)->position == 4);
+    CHECK(bench.records()->find(drill)->position == 3);
+    CHECK(bench.records()->find(prime)->position == 6);
 }
 
 } // namespace lastrivet::test

@@ -1,0 +1,141 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/lists/ListDialog.h"
+
+#include "core/project/acts/PartActs.h"
+#include "core/steps/StepOrder.h"
+#include "tests/ui/support/ModelWatch.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/lists/ColumnChoice.h"
+#include "ui/lists/ListRows.h"
+
+#include <QComboBox>
+#include <QFile>
+#include <QPlainTextEdit>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::test {
+
+namespace {
+
+using Fate = exchange::CsvRow::Fate;
+
+QString fateOf(const ui::ListDialog &dialog, int row)
+{
+    return dialog.rows().index(row, ui::ListRows::FateColumn).data().toString();
+}
+
+} // namespace
+
+TEST_CASE("Parts pasted from a spreadsheet are shown row by row, then made in one change")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    ModelWatch watch(dialog.rows());
+    dialog.setWithin(workshop.wing);
+    dialog.setText(QStringLiteral("Code\tName\tParent\nLW-R1\tRib 1\t\n\nLW-R1A\tStiffener\tLW-R1\n"));
+    CHECK(dialog.rows().countOf(Fate::Added) == 2);
+    CHECK(fateOf(dialog, 1) == QStringLiteral("· blank"));
+    CHECK(session->records()->components.size() == 4);
+    dialog.show();
+    dialog.take();
+    CHECK(dialog.result() == QDialog::Accepted);
+    const auto inside = acts::partsInside(*session->records(), workshop.wing);
+    REQUIRE(inside.size() == 2);
+    const auto rib = inside.back();
+    CHECK(session->records()->find(rib)->code == "LW-R1");
+    CHECK(acts::partsInside(*session->records(), rib).size() == 1);
+    session->undo();
+    CHECK(acts::partsInside(*session->records(), workshop.wing).size() == 1);
+    watch.check();
+}
+
+TEST_CASE("One wrong row keeps the whole list out, and says what is wrong with it")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setText(QStringLiteral("name,code,kind\nRib 1,LW,part\nRib 2,LW-2,windmill\nRib 3,,part\n"));
+    CHECK(dialog.rows().countOf(Fate::Wrong) == 2);
+    CHECK(fateOf(dialog, 0) == QStringLiteral("× wrong"));
+    CHECK(fateOf(dialog, 2) == QStringLiteral("+ new"));
+    const QString why = dialog.rows().index(1, ui::ListRows::WhatColumn).data().toString();
+    CHECK(why.contains(QStringLiteral("windmill")));
+    dialog.take();
+    CHECK(session->records()->components.size() == 4);
+    CHECK(dialog.summary().contains(QStringLiteral("2 wrong")));
+}
+
+TEST_CASE("Steps without headings get their columns by hand and their part from where they go")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setType(RecordType::Step);
+    dialog.setWithin(workshop.rudder);
+    dialog.setText(QStringLiteral("Drill the spar\t2h15\t14.03.2026\nRivet the spar\t90\t\n"));
+    // No heading is known, so the first row is a step.
+    CHECK(dialog.rows().rowCount() == 2);
+    CHECK(dialog.rows().index(0, ui::ListRows::RowColumn).data().toString() == QStringLiteral("1"));
+    dialog.columns().choose(0, QStringLiteral("title"));
+    dialog.columns().choose(1, QStringLiteral("estimate_minutes"));
+    dialog.columns().choose(2, QStringLiteral("done_on"));
+    CHECK(dialog.rows().countOf(Fate::Wrong) == 1);
+    auto *days = dialog.findChildren<QComboBox *>().at(1);
+    days->setCurrentIndex(1);
+    CHECK(dialog.rows().countOf(Fate::Added) == 2);
+    dialog.take();
+    const auto order = steps::stepsOf(*session->records(), workshop.rudder);
+    REQUIRE(order.size() == 2);
+    const Step &drill = *session->records()->find(order.front());
+    CHECK(drill.title == "Drill the spar");
+    CHECK(drill.estimate_minutes == Minutes{135});
+    CHECK(drill.done_on == Moment::parse("2026-03-14"));
+}
+
+TEST_CASE("Packing lists and log entries come in by a file and by what people call their columns")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    const TemporaryFolder folder;
+    const QString name = ui::pathText(folder / "crate.csv");
+    QFile file(name);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write("\xEF\xBB\xBFP/N;Description;Qty\r\nP-35;Bolt;24\r\n");
+    file.close();
+    ui::ListDialog packing(*session);
+    packing.setType(RecordType::PartLine);
+    REQUIRE(packing.openFile(name));
+    packing.take();
+    REQUIRE(session->records()->part_lines.size() == 1);
+    const PartLine &line = *session->records()->part_lines.begin();
+    CHECK(line.part_number == "P-35");
+    CHECK(line.name == "Bolt");
+    CHECK(line.quantity == 24);
+
+    const auto before = session->records()->work_sessions.size();
+    ui::ListDialog log(*session);
+    log.setType(RecordType::WorkSession);
+    log.setText(QStringLiteral("Date,Part,Duration,What\n2026-03-01,RU,1:30,Skin cut\n"));
+    log.take();
+    CHECK(session->records()->work_sessions.size() == before + 1);
+}
+
+TEST_CASE("Bringing in a list as it looks")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setWithin(workshop.wing);
+    dialog.setText(QStringLiteral("Code\tName\tKind\nLW-R1\tRib 1\tpart\nLW-R2\tRib 2\twindmill\n"));
+    picture(dialog, 940, 620, "list-light");
+    theme().choose(ui::Theme::Choice::Dark);
+    picture(dialog, 940, 620, "list-dark");
+    theme().choose(ui::Theme::Choice::Light);
+}
+
+} // namespace lastrivet::test

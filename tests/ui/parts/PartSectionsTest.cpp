@@ -1,0 +1,218 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/PartSection.h"
+
+#include "core/project/acts/WorkActs.h"
+#include "core/steps/StepOrder.h"
+#include "tests/ui/parts/PartsWindow.h"
+#include "tests/ui/support/ModelWatch.h"
+#include "ui/convert/QtText.h"
+#include "ui/parts/PartDetail.h"
+#include "ui/parts/SectionActsBar.h"
+#include "ui/parts/SectionList.h"
+#include "ui/parts/SectionModel.h"
+#include "ui/parts/StepPicture.h"
+
+#include <QFile>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QPushButton>
+#include <QTest>
+#include <QTreeView>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::test {
+
+namespace {
+
+const ui::PartSection &section(RecordType type)
+{
+    return ui::partSections()[std::size_t(ui::sectionFor(type))];
+}
+
+template <class Record> const Record &newest(const Records &records)
+{
+    return *records.find(Id<Record>{records.of<Record>().greatestId()});
+}
+
+/// What the session complained of last.
+struct Complaints {
+    explicit Complaints(ui::Session &session)
+    {
+        QObject::connect(&session, &ui::Session::complained, &context,
+                         [this](const QString &sentence) { last = sentence; });
+    }
+    QObject context;
+    QString last;
+};
+
+} // namespace
+
+TEST_CASE("Steps are inserted, put in another order and dropped by keyboard")
+{
+    PartsWindow window;
+    window.show({RecordType::Step, window.workshop.skin.value()});
+    QTest::keyClick(&window.list(), Qt::Key_Insert);
+    window.enter(QStringLiteral("Step"), QStringLiteral("Deburr the skin"));
+    const auto order = [&] { return steps::stepsOf(*window.records(), window.workshop.bay); };
+    REQUIRE(order().size() == 3);
+    const Id<Step> added = order()[1];
+    CHECK(window.records()->find(added)->title == "Deburr the skin");
+
+    window.show({RecordType::Step, added.value()});
+    QTest::keyClick(&window.list(), Qt::Key_Up, Qt::AltModifier);
+    CHECK(order().front() == added);
+    QTest::keyClick(&window.list(), Qt::Key_Down, Qt::AltModifier);
+    QTest::keyClick(&window.list(), Qt::Key_Down, Qt::AltModifier);
+    CHECK(order().back() == added);
+
+    QTest::mouseClick(&window.button(QStringLiteral("Drop")), Qt::LeftButton);
+    CHECK(window.records()->find(added)->dropped_on == window.session->today());
+    QTest::mouseClick(&window.button(QStringLiteral("Take up again")), Qt::LeftButton);
+    CHECK_FALSE(window.records()->find(added)->dropped_on.has_value());
+}
+
+TEST_CASE("Steps are dragged within their part; another part's place is refused")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    const Complaints complaints(*session);
+    Id<Step> other;
+    session->change(QStringLiteral("Step"), [&](Edit &edit) {
+        other = acts::addStep(edit, workshop.wing, "Level the wing");
+    });
+    ui::SectionModel model(*session);
+    ModelWatch watch(model);
+    QObject::connect(session.get(), &ui::Session::changed, &model,
+                     [&](const ChangeNotice &notice) { model.apply(notice); });
+    model.show(section(RecordType::Step), workshop.wing, true);
+    REQUIRE(model.rowCount() == 3);
+    const auto rowOf = [&](Id<Step> step) {
+        return model.rowOf({RecordType::Step, step.value()});
+    };
+    const auto drag = [&](Id<Step> step, int before) {
+        const std::unique_ptr<QMimeData> data(model.mimeData({model.index(rowOf(step), 0)}));
+        model.dropMimeData(data.get(), Qt::MoveAction, before, 0, {});
+    };
+    drag(workshop.skin, rowOf(workshop.wires));
+    CHECK(steps::stepsOf(*session->records(), workshop.bay) ==
+          std::vector{workshop.skin, workshop.wires});
+    CHECK(complaints.last.isEmpty());
+    drag(workshop.wires, rowOf(other));
+    CHECK(complaints.last == QStringLiteral("Steps change places within their part only."));
+    watch.check();
+}
+
+TEST_CASE("The picture of steps is walked by keyboard, joins steps, and refuses a ring by name")
+{
+    PartsWindow window;
+    const Complaints complaints(*window.session);
+    Id<Step> paint;
+    window.session->change(QStringLiteral("Step"), [&](Edit &edit) {
+        paint = acts::addStep(edit, window.workshop.bay, "Paint");
+    });
+    window.show({RecordType::Step, window.workshop.wires.value()});
+    QTest::mouseClick(&window.button(QStringLiteral("Drawn")), Qt::LeftButton);
+    auto &picture = *window.page.findChild<ui::StepPicture *>();
+    REQUIRE(picture.isVisible());
+    CHECK(picture.hasFocus());
+    CHECK(picture.current() == window.workshop.wires);
+    QTest::keyClick(&picture, Qt::Key_Right);
+    CHECK(picture.current() == window.workshop.skin);
+    CHECK(picture.accessibleDescription().contains(QStringLiteral("after")));
+
+    // Paint waits for the wires, by keyboard.
+    QTest::keyClick(&picture, Qt::Key_Left);
+    QTest::keyClick(&picture, Qt::Key_W);
+    QTest::keyClick(&picture, Qt::Key_Down);
+    CHECK(picture.current() == paint);
+    QTest::keyClick(&picture, Qt::Key_W);
+    CHECK(window.records()->find(paint)->after == IdSet<Step>{window.workshop.wires});
+    CHECK(picture.boxOf(paint).left() > picture.boxOf(window.workshop.wires).left());
+
+    // The wires cannot wait for the skin: by mouse, from box to box.
+    const QPoint from = picture.boxOf(window.workshop.skin).center().toPoint();
+    const QPoint to = picture.boxOf(window.workshop.wires).center().toPoint();
+    QTest::mousePress(picture.viewport(), Qt::LeftButton, {}, from);
+    QTest::mouseMove(picture.viewport(), to);
+    QTest::mouseRelease(picture.viewport(), Qt::LeftButton, {}, to);
+    CHECK(window.records()->find(window.workshop.wires)->after.empty());
+    CHECK(complaints.last.contains(
+        QStringLiteral("Clamp the wires in bay 3 → Rivet the upper skin")));
+}
+
+TEST_CASE("A deviation goes from raised to built, with its letter, and stands in the whole list too")
+{
+    PartsWindow window;
+    window.show({RecordType::Component, window.workshop.bay.value()});
+    auto &detail = *window.page.findChild<ui::PartDetail *>();
+    detail.showRecord({RecordType::Deviation, 0});
+    window.enter(QStringLiteral("New deviation: what differs"), QStringLiteral("Thicker doubler"));
+    const auto id = newest<Deviation>(*window.records()).id;
+    const auto deviation = [&] { return *window.records()->find(id); };
+    CHECK(deviation().component_ids == IdSet<Component>{window.workshop.bay});
+
+    QTest::mouseClick(&window.button(QStringLiteral("Asked…")), Qt::LeftButton);
+    // The first Enter takes the person that is offered, the second one the answer.
+    window.enter(QStringLiteral("Asked of"), QStringLiteral("Sam"));
+    QTest::keyClick(&window.field(QStringLiteral("Asked of")), Qt::Key_Return);
+    CHECK(deviation().asked_of == window.workshop.inspector);
+    CHECK(deviation().asked_on == window.session->today());
+
+    QTest::mouseClick(&window.button(QStringLiteral("Approved…")), Qt::LeftButton);
+    QTest::keyClick(&window.field(QStringLiteral("On what basis")), Qt::Key_Return);
+    CHECK_FALSE(deviation().decided_on.has_value());
+    window.enter(QStringLiteral("On what basis"), QStringLiteral("Letter of 12 March"));
+    CHECK(deviation().decision == Decision::Approved);
+    CHECK(deviation().decided_by == window.workshop.inspector);
+    CHECK(deviation().basis == "Letter of 12 March");
+
+    QTest::mouseClick(&window.button(QStringLiteral("Built so…")), Qt::LeftButton);
+    window.enter(QStringLiteral("On"), QStringLiteral("2026-03-14"));
+    CHECK(deviation().built_on == Moment::parse("2026-03-14"));
+
+    const TemporaryFolder folder;
+    const auto letter = ui::pathText(folder / "letter.pdf");
+    QFile file(letter);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write("%PDF-1.4\n%%EOF\n");
+    file.close();
+    REQUIRE(detail.lists().acts().attach({letter}));
+    REQUIRE(deviation().media_ids.size() == 1);
+    CHECK(window.records()->find(deviation().media_ids.front())->kind == MediaKind::Document);
+
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Home, Qt::AltModifier);
+    CHECK_FALSE(detail.shown());
+    REQUIRE(window.list().model()->rowCount() == 1);
+    CHECK(window.list().model()->index(0, 2).data().toString().startsWith(
+        QStringLiteral("approved")));
+}
+
+TEST_CASE("A bulletin of the whole aircraft is noted, looked into, and complied with")
+{
+    PartsWindow window;
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Home, Qt::AltModifier);
+    auto &detail = *window.page.findChild<ui::PartDetail *>();
+    detail.showRecord({RecordType::Bulletin, 0});
+    window.enter(QStringLiteral("New bulletin: its title"), QStringLiteral("Check the hinge pins"));
+    const auto id = newest<Bulletin>(*window.records()).id;
+    const auto bulletin = [&] { return *window.records()->find(id); };
+    CHECK(bulletin().component_ids.empty());
+    CHECK_FALSE(bulletin().applies.has_value());
+    QTest::mouseClick(&window.button(QStringLiteral("Applies")), Qt::LeftButton);
+    CHECK(bulletin().applies == true);
+    QTest::mouseClick(&window.button(QStringLiteral("Complied with…")), Qt::LeftButton);
+    window.enter(QStringLiteral("How, and by which paper"), QStringLiteral("Pins changed, B-4"));
+    CHECK(bulletin().complied_on == window.session->today());
+    CHECK(bulletin().basis == "Pins changed, B-4");
+    // It belongs to no single part.
+    window.show({RecordType::Component, window.workshop.wing.value()});
+    CHECK(window.list().model()->rowCount() == 0);
+    window.show({RecordType::Bulletin, id.value()});
+    CHECK(window.list().model()->rowCount() == 1);
+}
+
+} // namespace lastrivet::test

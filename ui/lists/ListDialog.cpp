@@ -1,0 +1,279 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/lists/ListDialog.h"
+
+#include "core/base/Error.h"
+#include "core/exchange/csv/CsvImport.h"
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/lists/ColumnChoice.h"
+#include "ui/lists/ListRows.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordLine.h"
+#include "ui/widgets/TallRows.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+using Fate = exchange::CsvRow::Fate;
+
+} // namespace
+
+ListDialog::ListDialog(Session &session, QWidget *parent)
+    : QDialog(parent)
+    , m_session(session)
+    , m_type(new QComboBox(this))
+    , m_within(new RecordLine(session, RecordType::Component, this))
+    , m_days(new QComboBox(this))
+    , m_headings(new QCheckBox(tr("The first row holds headings"), this))
+    , m_text(new QPlainTextEdit(this))
+    , m_columns(new ColumnChoice(this))
+    , m_rows(new ListRows(this))
+    , m_view(new QTreeView(this))
+    , m_summary(new QLabel(this))
+    , m_take(new QPushButton(tr("Bring it in"), this))
+    , m_source(tr("a pasted list"))
+{
+    build();
+    connectParts();
+    readAnew();
+}
+
+void ListDialog::build()
+{
+    setWindowTitle(tr("Bring in a list"));
+    resize(940, 620);
+    auto *leave = new QPushButton(tr("Leave it"), this);
+    leave->setProperty("flat", true);
+    leave->setAutoDefault(false);
+    m_take->setProperty("primary", true);
+    m_summary->setWordWrap(true);
+    auto *middle = new QHBoxLayout;
+    middle->addWidget(buildInput(), 1);
+    middle->addWidget(buildPlan(), 1);
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(m_summary, 1);
+    buttons->addWidget(leave);
+    buttons->addWidget(m_take);
+    auto *layout = new QVBoxLayout(this);
+    layout->addLayout(middle, 1);
+    layout->addLayout(buttons);
+    connect(leave, &QPushButton::clicked, this, &QDialog::reject);
+}
+
+QWidget *ListDialog::buildInput()
+{
+    for (const RecordType type : exchange::csvRecordTypes())
+        m_type->addItem(recordsTitle(type), int(type));
+    m_days->addItem(tr("year-month-day"), int(exchange::DayOrder::YearMonthDay));
+    m_days->addItem(tr("day.month.year"), int(exchange::DayOrder::DayMonthYear));
+    m_days->addItem(tr("month/day/year"), int(exchange::DayOrder::MonthDayYear));
+    m_within->setPlaceholderText(tr("no part"));
+    m_headings->setChecked(true);
+    m_text->setPlaceholderText(
+        tr("Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons."));
+    m_text->setLineWrapMode(QPlainTextEdit::NoWrap);
+    m_text->setTabChangesFocus(true);
+    auto *form = new QFormLayout;
+    const std::pair<QString, QWidget *> fields[] = {
+        {tr("What it lists"), m_type},
+        {tr("Rows that name no part"), m_within},
+        {tr("Days are written"), m_days},
+    };
+    for (const auto &[label, field] : fields) {
+        form->addRow(label, field);
+        field->setAccessibleName(label);
+    }
+    m_text->setAccessibleName(tr("The list"));
+    auto *open = new QPushButton(tr("Open a file…"), this);
+    open->setAutoDefault(false);
+    connect(open, &QPushButton::clicked, this, &ListDialog::browse);
+    auto *line = new QHBoxLayout;
+    line->addWidget(m_headings, 1);
+    line->addWidget(open);
+    auto *side = new QWidget(this);
+    auto *layout = new QVBoxLayout(side);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(form);
+    layout->addWidget(m_text, 2);
+    layout->addLayout(line);
+    layout->addWidget(m_columns, 3);
+    return side;
+}
+
+QWidget *ListDialog::buildPlan()
+{
+    m_view->setModel(m_rows);
+    m_view->setItemDelegate(new TallRows(this));
+    m_view->setRootIsDecorated(false);
+    m_view->setUniformRowHeights(true);
+    m_view->setAllColumnsShowFocus(true);
+    m_view->setAccessibleName(tr("What becomes of each row"));
+    m_view->header()->setStretchLastSection(true);
+    m_view->setColumnWidth(ListRows::RowColumn, 48);
+    m_view->setColumnWidth(ListRows::FateColumn, 124);
+    return m_view;
+}
+
+void ListDialog::connectParts()
+{
+    // Typing and pasting a long list asks once, when the hand rests.
+    m_soon.setSingleShot(true);
+    m_soon.setInterval(200);
+    connect(&m_soon, &QTimer::timeout, this, &ListDialog::readAnew);
+    connect(m_text, &QPlainTextEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
+    connect(m_headings, &QCheckBox::clicked, this, &ListDialog::readAnew);
+    connect(m_type, &QComboBox::currentIndexChanged, this, &ListDialog::readAnew);
+    connect(m_days, &QComboBox::currentIndexChanged, this, &ListDialog::planAnew);
+    connect(m_within, &RecordLine::chosenByPerson, this, &ListDialog::planAnew);
+    connect(m_columns, &ColumnChoice::chosenChanged, this, &ListDialog::planAnew);
+    connect(m_take, &QPushButton::clicked, this, &ListDialog::take);
+}
+
+ListInput ListDialog::input() const
+{
+    return {RecordType(m_type->currentData().toInt()), m_headings->isChecked(),
+            exchange::DayOrder(m_days->currentData().toInt()), Id<Component>{m_within->chosen()}};
+}
+
+void ListDialog::setType(RecordType type)
+{
+    m_type->setCurrentIndex(m_type->findData(int(type)));
+}
+
+void ListDialog::setWithin(Id<Component> part)
+{
+    m_within->setChosen(part.value());
+    planAnew();
+}
+
+void ListDialog::setText(const QString &text)
+{
+    const bool isList = text.contains(QLatin1Char('\n')) || text.contains(QLatin1Char('\t')) ||
+                        text.contains(QLatin1Char(','));
+    if (!isList)
+        return;
+    m_text->setPlainText(text);
+    m_headings->setChecked(looksLikeHeadings(text, input().type));
+    readAnew();
+}
+
+bool ListDialog::openFile(const QString &file)
+{
+    QFile source(file);
+    constexpr qint64 most = 16 * 1024 * 1024;
+    if (!source.open(QIODevice::ReadOnly) || source.size() > most) {
+        say(tr("%1 cannot be read.").arg(QFileInfo(file).fileName()), false);
+        return false;
+    }
+    m_source = QFileInfo(file).fileName();
+    QString text = QString::fromUtf8(source.readAll());
+    if (text.startsWith(QChar(QChar::ByteOrderMark)))
+        text.remove(0, 1);
+    setText(text);
+    return true;
+}
+
+void ListDialog::browse()
+{
+    const QString file = QFileDialog::getOpenFileName(
+        this, tr("Open a list"), {}, tr("Lists (*.csv *.tsv *.txt);;All files (*)"));
+    if (!file.isEmpty())
+        openFile(file);
+}
+
+void ListDialog::readAnew()
+{
+    m_soon.stop();
+    m_table = {};
+    const auto table = readList(m_text->toPlainText(), input());
+    if (table) {
+        m_table = *table;
+        m_columns->show(m_table, input().type);
+        planAnew();
+        return;
+    }
+    if (!m_text->toPlainText().trimmed().isEmpty()) {
+        const exchange::InputError &error = table.reason().front();
+        say(error.place.empty() ? asSentence(error.what)
+                                : tr("%1: %2").arg(toQt(error.place), asSentence(error.what)),
+            false);
+    } else {
+        say(tr("Nothing is changed before you have seen what becomes of each row."), false);
+    }
+    m_columns->setRowCount(0);
+    m_rows->show({}, 1);
+}
+
+void ListDialog::planAnew()
+{
+    if (m_table.header.empty())
+        return;
+    const ReadyList list = readyList(m_table, m_columns->chosen(), input());
+    m_rows->show(exchange::dryRun(list.table, input().type, list.columns, m_session.project()),
+                 m_headings->isChecked() ? 1 : 0);
+    const int wrong = m_rows->countOf(Fate::Wrong);
+    const int added = m_rows->countOf(Fate::Added);
+    QString sentence = tr("%1 new, %2 there already, %3 blank, %4 wrong.")
+                           .arg(added)
+                           .arg(m_rows->countOf(Fate::AlreadyThere))
+                           .arg(m_rows->countOf(Fate::Blank))
+                           .arg(wrong);
+    const auto &errors = m_rows->plan().errors;
+    if (wrong > 0)
+        sentence += QLatin1Char(' ') +
+                    tr("All rows have to be right; then all of them are taken in at once.");
+    else if (!errors.empty())
+        sentence += QLatin1Char(' ') + asSentence(errors.front().what);
+    say(sentence, errors.empty() && added > 0 && !m_session.isReadOnly());
+}
+
+void ListDialog::say(const QString &sentence, bool canTake)
+{
+    m_summary->setText(sentence);
+    m_take->setEnabled(canTake);
+}
+
+QString ListDialog::summary() const
+{
+    return m_summary->text();
+}
+
+void ListDialog::take()
+{
+    if (m_soon.isActive())
+        readAnew();
+    if (!m_take->isEnabled())
+        return;
+    const ReadyList list = readyList(m_table, m_columns->chosen(), input());
+    try {
+        const auto result = exchange::importCsv(m_session.project(), list.table, input().type,
+                                                list.columns, toStd(m_source));
+        if (!result) {
+            say(asSentence(result.reason().front().what), false);
+            return;
+        }
+        m_session.say(tr("%n rows brought in. Undo takes all of them back.", "",
+                         int(result->import.added.size())));
+        accept();
+    } catch (const Fault &fault) {
+        say(tr("Nothing was brought in. %1").arg(toQt(fault.what())), false);
+    }
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/lists/ListInput.h"
+
+#include <QDialog>
+#include <QTimer>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QPlainTextEdit;
+class QPushButton;
+class QTreeView;
+
+namespace lastrivet::ui {
+
+class ColumnChoice;
+class ListRows;
+class RecordLine;
+class Session;
+
+/// Brings in a list from a spreadsheet: pasted or from a file; says of each row what becomes of it,
+/// and then does all of it in one change, or nothing.
+class ListDialog final : public QDialog {
+    Q_OBJECT
+
+public:
+    explicit ListDialog(Session &session, QWidget *parent = nullptr);
+
+    void setType(RecordType type);
+    /// Rows that name no part are of this one.
+    void setWithin(Id<Component> part);
+    /// Shows what of the text can be taken in; plain words without columns are left alone.
+    void setText(const QString &text);
+    bool openFile(const QString &file);
+    ColumnChoice &columns() const { return *m_columns; }
+    ListRows &rows() const { return *m_rows; }
+    /// Takes the list in; closes the dialog when that was done.
+    void take();
+    QString summary() const;
+
+private:
+    void build();
+    QWidget *buildInput();
+    QWidget *buildPlan();
+    void connectParts();
+    ListInput input() const;
+    void readAnew();
+    void planAnew();
+    void say(const QString &sentence, bool canTake);
+    void browse();
+
+    Session &m_session;
+    QComboBox *m_type;
+    RecordLine *m_within;
+    QComboBox *m_days;
+    QCheckBox *m_headings;
+    QPlainTextEdit *m_text;
+    ColumnChoice *m_columns;
+    ListRows *m_rows;
+    QTreeView *m_view;
+    QLabel *m_summary;
+    QPushButton *m_take;
+    QTimer m_soon;
+    exchange::CsvTable m_table;
+    QString m_source;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Result.h"
+#include "core/exchange/csv/CsvDays.h"
+#include "core/records/Component.h"
+
+#include <QString>
+
+namespace lastrivet::ui {
+
+/// How a pasted list is read before anything becomes of it.
+struct ListInput {
+    RecordType type = RecordType::Component;
+    bool hasHeadings = true;
+    exchange::DayOrder days = exchange::DayOrder::YearMonthDay;
+    /// The part of rows that name none; none leaves them without.
+    Id<Component> within;
+};
+
+/// The table of the text; a list without headings gets "Column 1", "Column 2" …
+Result<exchange::CsvTable, exchange::InputErrors> readList(const QString &text,
+                                                           const ListInput &input);
+/// True when the first row names at least one field.
+bool looksLikeHeadings(const QString &text, RecordType type);
+
+/// A table that can be taken in, with the columns of it.
+struct ReadyList {
+    exchange::CsvTable table;
+    exchange::CsvColumns columns;
+};
+/// Days in ISO, and a column for the part of rows that name none.
+ReadyList readyList(exchange::CsvTable table, exchange::CsvColumns columns, const ListInput &input);
+
+} // namespace lastrivet::ui

@@ -1,0 +1,95 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/PartHead.h"
+
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/parts/PartFigures.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/Marks.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QCheckBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+PartHead::PartHead(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_heading(new QLabel(this))
+    , m_stateShape(new QLabel(this))
+    , m_state(new QLabel(this))
+    , m_facts(new QLabel(this))
+    , m_below(new QCheckBox(tr("With everything below"), this))
+{
+    m_heading->setFont(m_session.theme().font(1));
+    m_heading->setWordWrap(true);
+    m_facts->setWordWrap(true);
+    m_below->setChecked(true);
+    auto *top = new QHBoxLayout;
+    top->addWidget(m_heading, 1);
+    top->addWidget(m_stateShape);
+    top->addWidget(m_state);
+    auto *second = new QHBoxLayout;
+    second->addWidget(m_facts, 1);
+    second->addWidget(m_below, 0, Qt::AlignTop);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addLayout(top);
+    layout->addLayout(second);
+    connect(m_below, &QCheckBox::toggled, this, &PartHead::withBelowChanged);
+}
+
+bool PartHead::isWithBelow() const
+{
+    return m_below->isChecked();
+}
+
+void PartHead::show(Id<Component> part, const PartFigures &figures)
+{
+    const auto records = m_session.records();
+    const Component *shown = records->findLive(part);
+    m_heading->setText(shown ? partName(*records, part) : tr("The whole aircraft"));
+    m_below->setVisible(shown);
+    showState(shown ? part : Id<Component>{});
+    QStringList words;
+    if (shown)
+        words.append(facts(*shown));
+    else
+        words.append(tr("What is on record of all parts, and of none"));
+    if (figures.minutes.count() > 0)
+        words.append(shown ? tr("%1 with everything below").arg(hoursText(figures.minutes))
+                           : tr("%1 in all").arg(hoursText(figures.minutes)));
+    m_facts->setText(words.join(QStringLiteral(" · ")));
+}
+
+void PartHead::showState(Id<Component> part)
+{
+    const auto badge = part ? m_session.answer()->badge(part) : std::nullopt;
+    m_state->setVisible(badge.has_value());
+    m_stateShape->setVisible(badge.has_value());
+    if (!badge)
+        return;
+    const Theme &theme = m_session.theme();
+    m_state->setText(stateWords(*badge));
+    m_stateShape->setPixmap(
+        theme.icon(stateIcon(*badge), theme.colours().state(*badge)).pixmap(24, 24));
+}
+
+QString PartHead::facts(const Component &part) const
+{
+    QStringList words{plainWord(word(part.kind))};
+    if (part.construction)
+        words.append(plainWord(word(*part.construction)));
+    for (const std::string &text : {part.zone, part.place, part.shelf, part.plan_ref}) {
+        if (!text.empty())
+            words.append(toQt(text));
+    }
+    return words.join(QStringLiteral(" · "));
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Component.h"
+
+#include <QWidget>
+
+class QCheckBox;
+class QLabel;
+
+namespace lastrivet::ui {
+
+class Session;
+struct PartFigures;
+
+/// What a part is, its state, and its hours with everything below; or the whole aircraft.
+class PartHead final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit PartHead(Session &session, QWidget *parent = nullptr);
+
+    /// No part stands for the whole aircraft.
+    void show(Id<Component> part, const PartFigures &figures);
+    bool isWithBelow() const;
+
+Q_SIGNALS:
+    void withBelowChanged();
+
+private:
+    void showState(Id<Component> part);
+    QString facts(const Component &part) const;
+
+    Session &m_session;
+    QLabel *m_heading;
+    QLabel *m_stateShape;
+    QLabel *m_state;
+    QLabel *m_facts;
+    QCheckBox *m_below;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,212 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/PartTree.h"
+
+#include "ui/parts/PartFilter.h"
+#include "ui/parts/PartTreeModel.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/TallRows.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Width {
+    int column;
+    int pixels;
+};
+constexpr Width widths[] = {
+    {PartTreeModel::StateColumn, 116},
+    {PartTreeModel::HoursColumn, 74},
+    {PartTreeModel::SquawksColumn, 78},
+    {PartTreeModel::PhotosColumn, 64},
+};
+
+} // namespace
+
+PartTree::PartTree(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_model(new PartTreeModel(session, this))
+    , m_filtered(new PartFilter(this))
+    , m_filter(new QLineEdit(this))
+    , m_fitting(new QLabel(this))
+    , m_whole(new QPushButton(tr("The whole aircraft"), this))
+    , m_view(new QTreeView(this))
+    , m_empty(new EmptyPlace({}, this))
+    , m_stack(new QStackedWidget(this))
+{
+    build();
+    buildView();
+    connectView();
+    m_view->expandToDepth(0);
+    m_view->setCurrentIndex(m_filtered->index(0, 0));
+    updateWords();
+}
+
+void PartTree::build()
+{
+    m_filter->setPlaceholderText(tr("Type to filter the parts"));
+    m_filter->setAccessibleName(tr("Filter the parts"));
+    m_filter->setClearButtonEnabled(true);
+    m_whole->setCheckable(true);
+    m_whole->setToolTip(tr("Alt+Home: what is on record of all parts, and of none"));
+    m_empty->setSentence(tr("The parts of the aeroplane will stand here as a tree, each with its "
+                            "state, hours, squawks and photos."));
+    m_empty->setAction(tr("Add the first part"));
+    m_stack->addWidget(m_view);
+    m_stack->addWidget(m_empty);
+    auto *top = new QHBoxLayout;
+    top->addWidget(m_filter, 1);
+    top->addWidget(m_fitting);
+    top->addWidget(m_whole);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(top);
+    layout->addWidget(m_stack, 1);
+}
+
+void PartTree::buildView()
+{
+    m_filtered->setSourceModel(m_model);
+    m_view->setModel(m_filtered);
+    m_view->setAccessibleName(tr("Parts"));
+    m_view->setItemDelegate(new TallRows(this));
+    m_view->setUniformRowHeights(true);
+    m_view->setIndentation(16);
+    m_view->setAllColumnsShowFocus(true);
+    m_view->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    m_view->setDragDropMode(QAbstractItemView::InternalMove);
+    m_view->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_view->header()->setStretchLastSection(false);
+    m_view->header()->setSectionResizeMode(PartTreeModel::PartColumn, QHeaderView::Stretch);
+    for (const Width &width : widths) {
+        m_view->header()->setSectionResizeMode(width.column, QHeaderView::Interactive);
+        m_view->setColumnWidth(width.column, width.pixels);
+    }
+}
+
+void PartTree::connectView()
+{
+    connect(m_filter, &QLineEdit::textChanged, this, &PartTree::filter);
+    connect(m_filter, &QLineEdit::returnPressed, this, [this] { m_view->setFocus(); });
+    connect(m_whole, &QPushButton::clicked, this, &PartTree::chooseWhole);
+    connect(m_view, &QTreeView::activated, this, &PartTree::openWanted);
+    connect(m_empty, &EmptyPlace::acted, this, &PartTree::firstWanted);
+    connect(m_view->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] {
+        if (m_isFollowing)
+            return;
+        m_whole->setChecked(!current());
+        Q_EMIT chosenChanged();
+    });
+    auto *whole = new QShortcut(QKeySequence(Qt::ALT | Qt::Key_Home), this);
+    whole->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(whole, &QShortcut::activated, this, &PartTree::chooseWhole);
+    auto *find = new QShortcut(QKeySequence(QStringLiteral("/")), m_view);
+    find->setContext(Qt::WidgetShortcut);
+    connect(find, &QShortcut::activated, this, &PartTree::focusFilter);
+}
+
+Id<Component> PartTree::current() const
+{
+    if (!m_view->selectionModel()->hasSelection())
+        return {};
+    return m_model->partAt(m_filtered->mapToSource(m_view->currentIndex()));
+}
+
+std::vector<Id<Component>> PartTree::chosen() const
+{
+    std::vector<Id<Component>> parts;
+    for (const QModelIndex &index : m_view->selectionModel()->selectedRows())
+        parts.push_back(m_model->partAt(m_filtered->mapToSource(index)));
+    return parts;
+}
+
+void PartTree::bring(Id<Component> part)
+{
+    const QModelIndex index = m_filtered->mapFromSource(m_model->indexOf(part));
+    if (!index.isValid())
+        return;
+    m_view->setCurrentIndex(index);
+    m_view->scrollTo(index);
+}
+
+void PartTree::choose(Id<Component> part)
+{
+    if (!m_filtered->mapFromSource(m_model->indexOf(part)).isValid())
+        m_filter->clear();
+    bring(part);
+}
+
+void PartTree::chooseWhole()
+{
+    m_view->clearSelection();
+    m_whole->setChecked(true);
+    Q_EMIT chosenChanged();
+}
+
+PartFigures PartTree::figures(Id<Component> part) const
+{
+    return m_model->figures(part);
+}
+
+void PartTree::focusFilter()
+{
+    m_filter->setFocus();
+    m_filter->selectAll();
+}
+
+void PartTree::filter()
+{
+    const Id<Component> kept = current();
+    m_filtered->setWords(m_filter->text(), *m_session.records());
+    if (m_filtered->isFiltering())
+        m_view->expandAll();
+    else
+        m_view->expandToDepth(0);
+    bring(kept);
+    if (!current())
+        m_view->setCurrentIndex(m_filtered->index(0, 0));
+    updateWords();
+}
+
+void PartTree::apply(const ChangeNotice &notice)
+{
+    const Id<Component> kept = current();
+    const auto parts = chosen();
+    m_isFollowing = true;
+    m_filtered->look(*notice.after);
+    m_model->apply(notice);
+    m_filtered->refresh();
+    // A move closes what was open; what is chosen stays chosen and in sight.
+    if (parts.size() <= 1 && kept)
+        bring(kept);
+    m_isFollowing = false;
+    m_whole->setChecked(!current());
+    updateWords();
+}
+
+void PartTree::applyAnswer()
+{
+    m_model->applyAnswer();
+}
+
+void PartTree::updateWords()
+{
+    m_stack->setCurrentWidget(m_model->rowCount() > 0 ? static_cast<QWidget *>(m_view) : m_empty);
+    m_fitting->setVisible(m_filtered->isFiltering());
+    m_fitting->setText(tr("%n fit", "parts", m_filtered->fitting()));
+}
+
+} // namespace lastrivet::ui

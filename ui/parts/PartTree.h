@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Project.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QStackedWidget;
+class QTreeView;
+
+namespace lastrivet::ui {
+
+class EmptyPlace;
+class PartFilter;
+class PartTreeModel;
+class Session;
+struct PartFigures;
+
+/// The tree of parts with the line that filters it, and the whole aircraft above it.
+class PartTree final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit PartTree(Session &session, QWidget *parent = nullptr);
+
+    QTreeView &view() const { return *m_view; }
+    /// None while the whole aircraft is chosen.
+    Id<Component> current() const;
+    /// Every chosen part; in the order of the tree.
+    std::vector<Id<Component>> chosen() const;
+    /// Takes the filter away where it hides the part.
+    void choose(Id<Component> part);
+    void chooseWhole();
+    PartFigures figures(Id<Component> part) const;
+    void focusFilter();
+
+    void apply(const ChangeNotice &notice);
+    void applyAnswer();
+
+Q_SIGNALS:
+    void chosenChanged();
+    void openWanted();
+    void firstWanted();
+
+private:
+    void build();
+    void buildView();
+    void connectView();
+    void filter();
+    void bring(Id<Component> part);
+    void updateWords();
+
+    Session &m_session;
+    PartTreeModel *m_model;
+    PartFilter *m_filtered;
+    QLineEdit *m_filter;
+    QLabel *m_fitting;
+    QPushButton *m_whole;
+    QTreeView *m_view;
+    EmptyPlace *m_empty;
+    QStackedWidget *m_stack;
+    bool m_isFollowing = false;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Project.h"
+#include "ui/parts/PartSection.h"
+
+#include <QWidget>
+
+#include <map>
+#include <vector>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QScrollArea;
+class QSplitter;
+class QStackedWidget;
+class QTreeView;
+
+namespace lastrivet::ui {
+
+class ActLine;
+class SectionActsBar;
+class SectionModel;
+class StepPicture;
+
+/// The records of a part in one section: the list, what can be done with the chosen one, its fields,
+/// and a line for a new one.
+class SectionList final : public QWidget {
+    Q_OBJECT
+
+public:
+    SectionList(Session &session, ActLine &ask, QWidget *parent = nullptr);
+
+    /// No part stands for the whole aircraft.
+    void show(const PartSection &section, Id<Component> part, bool isWithBelow);
+    void choose(RecordRef record);
+    void apply(const ChangeNotice &notice);
+    void applyAnswer();
+    QTreeView &view() const { return *m_view; }
+    SectionActsBar &acts() const { return *m_acts; }
+
+private:
+    void build();
+    void buildView();
+    QWidget *buildUpper();
+    void buildKeys();
+    void addKey(const QKeySequence &keys, void (SectionList::*act)());
+    void fitColumns();
+    void showCurrent();
+    void updateEmptiness();
+    void addNew();
+    void openCurrent();
+    void withdrawChosen();
+    void insertBefore();
+    void moveUp() { moveSteps(-1); }
+    void moveDown() { moveSteps(1); }
+    void moveSteps(int by);
+    void showPicture(bool isShown);
+    RecordRef current() const;
+    std::vector<RecordRef> chosen() const;
+    RecordForm *form();
+
+    Session &m_session;
+    ActLine &m_ask;
+    const PartSection *m_section;
+    Id<Component> m_part;
+    bool m_isWithBelow = true;
+    SectionModel *m_model;
+    QTreeView *m_view;
+    StepPicture *m_picture;
+    QStackedWidget *m_stack;
+    QLabel *m_nothing;
+    SectionActsBar *m_acts;
+    QLineEdit *m_new;
+    QPushButton *m_drawn;
+    QSplitter *m_halves;
+    QScrollArea *m_formArea;
+    QStackedWidget *m_forms;
+    std::map<const PartSection *, RecordForm *> m_formOf;
+};
+
+} // namespace lastrivet::ui
