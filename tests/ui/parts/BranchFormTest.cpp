@@ -66,7 +66,7 @@ TEST_CASE("A code that another part has is refused where it stands")
     QTest::keyClick(&window.tree(), Qt::Key_D, Qt::ControlModifier);
     auto &model = *form.view().model();
     CHECK(model.setData(model.index(0, 1), QStringLiteral("RU")));
-    QTest::keyClick(&form, Qt::Key_Return, Qt::ControlModifier);
+    QTest::mouseClick(&window.button(QStringLiteral("Make the copy")), Qt::LeftButton);
     CHECK(form.isVisible());
     CHECK(window.records()->components.size() == 4);
     CHECK(form.view().currentIndex() == model.index(0, 1));

@@ -13,6 +13,7 @@
 #include "ui/parts/SectionModel.h"
 #include "ui/parts/StepPicture.h"
 
+#include <QApplication>
 #include <QFile>
 #include <QLineEdit>
 #include <QMimeData>
@@ -53,6 +54,8 @@ TEST_CASE("Steps are inserted, put in another order and dropped by keyboard")
 {
     PartsWindow window;
     window.show({RecordType::Step, window.workshop.skin.value()});
+    window.list().setFocus();
+    REQUIRE(window.list().hasFocus());
     QTest::keyClick(&window.list(), Qt::Key_Insert);
     window.enter(QStringLiteral("Step"), QStringLiteral("Deburr the skin"));
     const auto order = [&] { return steps::stepsOf(*window.records(), window.workshop.bay); };
@@ -154,9 +157,13 @@ TEST_CASE("A deviation goes from raised to built, with its letter, and stands in
     CHECK(deviation().component_ids == IdSet<Component>{window.workshop.bay});
 
     QTest::mouseClick(&window.button(QStringLiteral("Asked…")), Qt::LeftButton);
-    // The first Enter takes the person that is offered, the second one the answer.
-    window.enter(QStringLiteral("Asked of"), QStringLiteral("Sam"));
-    QTest::keyClick(&window.field(QStringLiteral("Asked of")), Qt::Key_Return);
+    QLineEdit &who = window.field(QStringLiteral("Asked of"));
+    QTest::keyClicks(&who, QStringLiteral("Sam"));
+    QWidget *offer = QApplication::activePopupWidget();
+    REQUIRE(offer);
+    QTest::keyClick(offer, Qt::Key_Down);
+    QTest::keyClick(offer, Qt::Key_Return);
+    QTest::keyClick(&who, Qt::Key_Return);
     CHECK(deviation().asked_of == window.workshop.inspector);
     CHECK(deviation().asked_on == window.session->today());
 

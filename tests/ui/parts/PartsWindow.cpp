@@ -3,6 +3,7 @@
 #include "tests/ui/parts/PartsWindow.h"
 
 #include "ui/parts/PartDetail.h"
+#include "ui/widgets/ActLine.h"
 
 #include <QLineEdit>
 #include <QPushButton>
@@ -38,6 +39,13 @@ QTreeView &PartsWindow::list()
 
 QLineEdit &PartsWindow::field(const QString &name)
 {
+    // What is asked comes before the fields of the record, which may be called the same.
+    for (auto *ask : page.findChildren<ui::ActLine *>()) {
+        for (auto *line : ask->findChildren<QLineEdit *>()) {
+            if (line->accessibleName() == name && line->isVisible())
+                return *line;
+        }
+    }
     for (auto *line : page.findChildren<QLineEdit *>()) {
         if (line->accessibleName() == name && line->isVisible())
             return *line;
