@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <tuple>
+#include <type_traits>
+#include <utility>
 
 namespace lastrivet::ui::sections {
 
@@ -17,15 +19,17 @@ namespace {
 /// The live records whose component is one of the parts, in the order of `key`.
 template <class Record, class Key> Ids collect(const Records &records, const Parts &parts, Key key)
 {
-    std::vector<const Record *> found;
+    // A key may be a text: it is made once for each record, not at each comparison.
+    using Keyed = std::pair<std::invoke_result_t<Key, const Record &>, std::int64_t>;
+    std::vector<Keyed> found;
     for (const Record &record : records.of<Record>()) {
         if (!record.withdrawn_on && parts.contains(record.component_id.value()))
-            found.push_back(&record);
+            found.emplace_back(key(record), record.id.value());
     }
-    std::ranges::stable_sort(found, {}, [&](const Record *record) { return key(*record); });
+    std::ranges::sort(found);
     Ids ids;
-    for (const Record *record : found)
-        ids.push_back(record->id.value());
+    for (const Keyed &record : found)
+        ids.push_back(record.second);
     return ids;
 }
 
