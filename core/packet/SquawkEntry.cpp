@@ -40,7 +40,18 @@ void fillOutcome(SquawkEntry &entry, const Region &region, const Squawk &squawk)
     entry.state = stateOf(entry);
 }
 
-SquawkEntry entryOf(const Region &region, const Squawk &squawk, const std::vector<Photo> &photos)
+bool belongs(const Region &region, const Squawk &squawk)
+{
+    const bool isHere = squawk.component_id ? region.holds(squawk.component_id)
+                                            : region.isWholeAircraft();
+    return isHere || (!squawk.needs_access_to.empty() && region.holdsAny(squawk.needs_access_to)) ||
+           region.isNamedByBlocker({RecordType::Squawk, squawk.id.value()});
+}
+
+} // namespace
+
+SquawkEntry squawkEntry(const Region &region, const Squawk &squawk,
+                        const std::vector<Photo> &photos)
 {
     const Records &records = region.records();
     SquawkEntry entry;
@@ -63,16 +74,6 @@ SquawkEntry entryOf(const Region &region, const Squawk &squawk, const std::vecto
     return entry;
 }
 
-bool belongs(const Region &region, const Squawk &squawk)
-{
-    const bool isHere = squawk.component_id ? region.holds(squawk.component_id)
-                                            : region.isWholeAircraft();
-    return isHere || (!squawk.needs_access_to.empty() && region.holdsAny(squawk.needs_access_to)) ||
-           region.isNamedByBlocker({RecordType::Squawk, squawk.id.value()});
-}
-
-} // namespace
-
 std::vector<SquawkEntry> squawks(const Region &region, const std::vector<Photo> &photos)
 {
     const auto takes = [&](const Squawk &squawk) {
@@ -87,7 +88,7 @@ std::vector<SquawkEntry> squawks(const Region &region, const std::vector<Photo> 
     for (const Squawk *squawk :
          chosenFrom(region.records().squawks, takes, place,
                     [](const Squawk &record) { return record.found_on; }))
-        entries.push_back(entryOf(region, *squawk, photos));
+        entries.push_back(squawkEntry(region, *squawk, photos));
     return entries;
 }
 

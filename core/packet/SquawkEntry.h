@@ -40,6 +40,9 @@ struct SquawkEntry {
     std::vector<int> photo_numbers;
 };
 
+/// One squawk as it stood at the moment of the region's answer.
+SquawkEntry squawkEntry(const Region &region, const Squawk &squawk,
+                        const std::vector<Photo> &photos);
 /// Squawks of the region, those that need access to it, and those that its blockers name: open ones
 /// first, by severity, then by the day found.
 std::vector<SquawkEntry> squawks(const Region &region, const std::vector<Photo> &photos);

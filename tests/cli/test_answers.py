@@ -187,9 +187,31 @@ class Squawks(TerminalTest):
         self.make_project(document)
         rows = list(csv.DictReader(io.StringIO(self.ask("squawks", self.project, "--open",
                                                         "--csv").out)))
-        self.assertEqual([row["number"] for row in rows], ["1", "3", "4"])
-        self.assertFalse(rows[0]["title"].startswith("="))
-        self.assertIn('HYPERLINK("x"), "quoted"', rows[0]["title"])
+        self.assertEqual(sorted(row["number"] for row in rows), ["1", "3", "4"])
+        wild = next(row for row in rows if "HYPERLINK" in row["title"])
+        self.assertFalse(wild["title"].startswith("="))
+        self.assertIn('HYPERLINK("x"), "quoted"', wild["title"])
+
+    def test_csv_keeps_the_order_of_the_list_and_names_parts_and_closings(self):
+        rows = list(csv.DictReader(io.StringIO(self.ask("squawks", self.project, "--csv").out)))
+        self.assertEqual([int(row["id"]) for row in rows], [BURR, LOOSE_WIRE, OVERDRIVEN, SCRATCH])
+        self.assertEqual((rows[0]["state"], rows[0]["reachable"]), ("open", "not_for_long"))
+        self.assertEqual(rows[0]["closings"], "Right wing, lower skin")
+        self.assertTrue(rows[0]["part"].startswith("RW"))
+
+    def test_filters_narrow_the_list(self):
+        def ids(*options):
+            answer = self.ask("squawks", self.project, "--json", *options).json()
+            return {row["id"] for row in answer["squawks"]}
+        self.assertEqual(ids("--standing", "done"), {SCRATCH})
+        self.assertEqual(ids("--part", "RW"), {BURR, SCRATCH})
+        self.assertEqual(ids("--reachable", "not_for_long"), {BURR})
+        self.assertEqual(ids("--text", "PAGES wiring"), {LOOSE_WIRE})
+        self.assertEqual(ids("--open", "--severity", "cosmetic"), set())
+
+    def test_unknown_part_and_severity_are_wrong_usage(self):
+        self.refused(2, "squawks", self.project, "--part", "XX", says="XX")
+        self.refused(2, "squawks", self.project, "--severity", "loud", says="severity")
 
     def test_csv_and_json_together_are_wrong_usage(self):
         self.refused(2, "squawks", self.project, "--csv", "--json", says="--csv")

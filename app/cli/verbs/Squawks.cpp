@@ -1,13 +1,15 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/TextTable.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
-#include "core/exchange/csv/CsvExport.h"
+#include "core/exchange/csv/SquawkListCsv.h"
+#include "core/project/acts/SquawkActs.h"
 #include "core/readiness/Readiness.h"
-#include "core/readiness/SquawkOrder.h"
+#include "core/readiness/SquawkFilter.h"
 
 #include <CLI/CLI.hpp>
 
@@ -19,9 +21,17 @@ namespace {
 
 using readiness::ListedSquawk;
 using readiness::Reachable;
+using readiness::SquawkFilter;
 
 struct Options : VerbOptions {
     bool isOpenOnly = false;
+    std::string standing;
+    std::string severity;
+    std::string part;
+    std::string verifier;
+    std::int64_t inspection = 0;
+    std::string reachable;
+    std::string text;
     bool json = false;
     bool csv = false;
 };
@@ -30,14 +40,6 @@ std::string placeOf(const Squawk &squawk, const Records &records)
 {
     const Component *part = records.find(squawk.component_id);
     return !part ? "papers" : part->code.empty() ? part->name : part->code;
-}
-
-std::string_view progressOf(const Squawk &squawk)
-{
-    return squawk.accepted_on   ? "accepted"
-           : squawk.verified_on ? "verified"
-           : squawk.fixed_on    ? "fixed"
-                                : "open";
 }
 
 std::string_view reachText(Reachable reachable)
@@ -66,7 +68,8 @@ void printText(const std::vector<ListedSquawk> &list, const Records &records, Mo
         const Squawk &squawk = *records.find(listed.id);
         table.add({squawk.number, placeOf(squawk, records), squawk.title,
                    std::string(word(squawk.severity)), squawk.found_on->dayOnly().text(),
-                   std::string(progressOf(squawk)), std::string(reachText(listed.reachable)),
+                   std::string(acts::progressWord(squawk)),
+                   std::string(reachText(listed.reachable)),
                    titleOfFirst(listed.closings, records)});
     }
     table.print(out);
@@ -80,7 +83,6 @@ void printText(const std::vector<ListedSquawk> &list, const Records &records, Mo
 void writeSquawk(JsonWriter &json, const ListedSquawk &listed, const Records &records)
 {
     const Squawk &squawk = *records.find(listed.id);
-    constexpr std::string_view reachable[] = {"not_for_long", "no_longer", "yes", "done"};
     const auto text = [](const std::optional<Moment> &moment) {
         return moment ? std::optional(moment->text()) : std::nullopt;
     };
@@ -91,12 +93,12 @@ void writeSquawk(JsonWriter &json, const ListedSquawk &listed, const Records &re
     json.key("component_id");
     squawk.component_id ? json.value(squawk.component_id.value()) : json.null();
     json.member("severity", word(squawk.severity));
-    json.member("state", progressOf(squawk));
+    json.member("state", acts::progressWord(squawk));
     json.member("found_on", text(squawk.found_on));
     json.member("fixed_on", text(squawk.fixed_on));
     json.member("verified_on", text(squawk.verified_on));
     json.member("accepted_on", text(squawk.accepted_on));
-    json.member("reachable", reachable[std::size_t(listed.reachable)]);
+    json.member("reachable", word(listed.reachable));
     json.key("closings");
     json.beginArray();
     for (const Id<Closing> id : listed.closings)
@@ -120,13 +122,29 @@ void writeJson(const std::vector<ListedSquawk> &list, const Records &records, Mo
     json.endObject();
 }
 
-/// All fields of those in the list, by id.
-void printCsv(const std::vector<ListedSquawk> &list, const Records &records, std::ostream &out)
+template <class Word> std::optional<Word> given(const std::string &text, std::string_view option)
 {
-    Records chosen;
-    for (const ListedSquawk &listed : list)
-        chosen.squawks.put(*records.find(listed.id));
-    exchange::writeCsv(chosen, RecordType::Squawk, out);
+    return text.empty() ? std::nullopt : std::optional(wordOf<Word>(text, option));
+}
+
+SquawkFilter filterOf(const Options &options, const Records &records)
+{
+    SquawkFilter filter;
+    using enum SquawkFilter::Standing;
+    filter.standing = given<SquawkFilter::Standing>(options.standing, "--standing")
+                          .value_or(options.isOpenOnly ? Outstanding : All);
+    filter.severity = given<Severity>(options.severity, "--severity");
+    filter.verifier = given<SignerRole>(options.verifier, "--verifier");
+    filter.reachable = given<Reachable>(options.reachable, "--reachable");
+    filter.text = options.text;
+    if (!options.part.empty())
+        filter.part = partOf(records, options.part).id;
+    if (options.inspection != 0) {
+        filter.inspection = Id<Inspection>{options.inspection};
+        if (!records.findLive(filter.inspection))
+            throw WrongUsage(fmt::format("No inspection has the id {}.", options.inspection));
+    }
+    return filter;
 }
 
 Outcome tell(const Options &options, Terminal &terminal)
@@ -134,12 +152,11 @@ Outcome tell(const Options &options, Terminal &terminal)
     const auto project = openForReading(options.project);
     const Records &records = *project->records();
     const Moment asOf = project->today();
-    auto list =
-        readiness::squawkOrder(records, readiness::readiness(records, project->profile(), asOf));
-    if (options.isOpenOnly)
-        std::erase_if(list, [](const auto &one) { return one.reachable == Reachable::Done; });
+    const auto answer = readiness::readiness(records, project->profile(), asOf);
+    const auto list = readiness::filtered(readiness::squawkOrder(records, answer),
+                                          filterOf(options, records), records);
     if (options.csv) {
-        printCsv(list, records, terminal.out());
+        exchange::writeSquawkList(records, list, terminal.out());
     } else if (options.json) {
         writeJson(list, records, asOf, terminal.out());
         terminal.out() << '\n';
@@ -147,6 +164,24 @@ Outcome tell(const Options &options, Terminal &terminal)
         printText(list, records, asOf, terminal.out());
     }
     return Outcome::Done;
+}
+
+void addFilter(CLI::App &verb, Options &options)
+{
+    verb.add_option("--standing", options.standing, "Only those dealt with as far as this")
+        ->excludes(verb.get_option("--open"))
+        ->type_name("WORD");
+    verb.add_option("--severity", options.severity, "Only those of this severity")
+        ->type_name("WORD");
+    verb.add_option("--verifier", options.verifier, "Only those that this role has to verify")
+        ->type_name("ROLE");
+    verb.add_option("--reachable", options.reachable, "Only those as far in reach as this")
+        ->type_name("WORD");
+    verb.add_option("--part", options.part, "Only on this part and below")->type_name("CODE");
+    verb.add_option("--inspection", options.inspection, "Only findings of this inspection")
+        ->type_name("ID");
+    verb.add_option("--text", options.text, "Only those in which all these words occur")
+        ->type_name("WORDS");
 }
 
 } // namespace
@@ -157,6 +192,7 @@ void declareSquawks(CLI::App &program, Action &chosen)
     CLI::App &verb =
         addVerb(program, "squawks", "Lists defects, what is out of reach next first", *options);
     verb.add_flag("--open", options->isOpenOnly, "Only those not verified and not accepted");
+    addFilter(verb, *options);
     CLI::Option *csv = verb.add_flag("--csv", options->csv, "Answer as CSV");
     addJsonFlag(verb, options->json);
     verb.get_option("--json")->excludes(csv);

@@ -29,12 +29,18 @@ std::string inCell(std::string_view text)
     return cell + '"';
 }
 
+/// A text as it is, or with an apostrophe in front so that nothing runs it.
+std::string harmless(std::string_view text)
+{
+    return looksLikeFormula(text) ? fmt::format("'{}", text) : std::string(text);
+}
+
 std::string scalarCell(const Scalar &value)
 {
     if (isNull(value))
         return {};
     if (const auto *text = std::get_if<std::string_view>(&value))
-        return looksLikeFormula(*text) ? fmt::format("'{}", *text) : std::string(*text);
+        return harmless(*text);
     if (const auto *moment = std::get_if<Moment>(&value))
         return moment->text();
     std::ostringstream number;
@@ -57,16 +63,26 @@ std::string collectionCell(const Field &field, const void *owner)
 
 void writeRow(std::span<const Field> fields, const void *owner, std::ostream &out)
 {
-    for (const Field &field : fields) {
-        if (&field != &fields.front())
-            out << ',';
-        out << inCell(field.isCollection() ? collectionCell(field, owner)
-                                           : scalarCell(field.value(owner)));
-    }
+    writeCsvFields(fields, owner, out);
     out << "\r\n";
 }
 
 } // namespace
+
+std::string csvCell(std::string_view text)
+{
+    return inCell(harmless(text));
+}
+
+void writeCsvFields(std::span<const Field> fields, const void *record, std::ostream &out)
+{
+    for (const Field &field : fields) {
+        if (&field != &fields.front())
+            out << ',';
+        out << inCell(field.isCollection() ? collectionCell(field, record)
+                                           : scalarCell(field.value(record)));
+    }
+}
 
 bool looksLikeFormula(std::string_view text)
 {

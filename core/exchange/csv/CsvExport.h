@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/records/Description.h"
 #include "core/records/Records.h"
 
 #include <filesystem>
 #include <iosfwd>
+#include <span>
 #include <string>
+#include <string_view>
 
 namespace lastrivet::exchange {
 
@@ -17,6 +20,11 @@ void writeCsv(const Records &records, RecordType type, std::ostream &out);
 /// Writes a file per record type, named like its array in the interchange document, into a folder
 /// that is made when it is not there. Throws `NotSaved`.
 void writeCsvFolder(const Records &records, const std::filesystem::path &folder);
+
+/// A text as one cell: quoted where it must be, and nothing that a spreadsheet would run.
+std::string csvCell(std::string_view text);
+/// The cells of a record's fields, in their order, without the end of the line.
+void writeCsvFields(std::span<const Field> fields, const void *record, std::ostream &out);
 
 /// True when a spreadsheet may take the text for a formula.
 bool looksLikeFormula(std::string_view text);

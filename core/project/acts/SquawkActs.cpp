@@ -57,17 +57,38 @@ void acceptSquawk(Edit &edit, Id<Squawk> squawk, Moment on, Id<Person> by, std::
     });
 }
 
-void reopenSquawk(Edit &edit, Id<Squawk> squawk)
+void takeBack(Edit &edit, Id<Squawk> squawk, std::string_view remark)
 {
-    edit.update(squawk, [](Squawk &changed) {
-        changed.fixed_on.reset();
-        changed.fixed_by = {};
-        changed.verified_on.reset();
-        changed.verified_by = {};
-        changed.accepted_on.reset();
-        changed.accepted_by = {};
-        changed.accepted_basis.clear();
+    edit.update(squawk, [&](Squawk &changed) {
+        if (changed.accepted_on) {
+            changed.accepted_on.reset();
+            changed.accepted_by = {};
+            changed.accepted_basis.clear();
+        } else if (changed.verified_on) {
+            changed.verified_on.reset();
+            changed.verified_by = {};
+        } else {
+            changed.fixed_on.reset();
+            changed.fixed_by = {};
+        }
+        changed.note += (changed.note.empty() ? "" : "\n") + std::string(remark);
     });
+}
+
+Id<Squawk> foundAgain(Edit &edit, Id<Squawk> squawk, std::string_view remark)
+{
+    const Squawk &old = *edit.records().find(squawk);
+    Squawk again;
+    again.component_id = old.component_id;
+    again.title = old.title;
+    again.detail = old.detail;
+    again.severity = old.severity;
+    again.verify_by = old.verify_by;
+    again.needs_access_to = old.needs_access_to;
+    again.not_inside = old.not_inside;
+    again.estimate_minutes = old.estimate_minutes;
+    again.note = std::string(remark);
+    return addSquawk(edit, std::move(again));
 }
 
 std::optional<Message> whyNotVerify(const Squawk &squawk, const Person &person)
@@ -100,9 +121,45 @@ std::optional<Message> whyNotAccept(const Squawk &squawk, const Person &person)
                    {squawk.number, person.name}};
 }
 
+std::optional<Message> whyNotOn(const Squawk &squawk, Moment on, Moment now)
+{
+    if (after(on, now))
+        return Message{"{0} has not come yet.", {on.text()}};
+    if (squawk.found_on && after(*squawk.found_on, on))
+        return Message{"Squawk {0} was found on {1}, after {2}.",
+                       {squawk.number, squawk.found_on->text(), on.text()}};
+    return std::nullopt;
+}
+
+std::optional<Message> whyNotVerifiedOn(const Squawk &squawk, Moment on, Moment now)
+{
+    if (squawk.fixed_on && after(*squawk.fixed_on, on))
+        return Message{"Squawk {0} was fixed on {1}; nobody can have looked at that on {2}.",
+                       {squawk.number, squawk.fixed_on->text(), on.text()}};
+    return whyNotOn(squawk, on, now);
+}
+
+std::optional<Message> whyNotDated(const Squawk &squawk, Moment now)
+{
+    for (const auto &moment :
+         {squawk.found_on, squawk.fixed_on, squawk.verified_on, squawk.accepted_on}) {
+        if (moment && after(*moment, now))
+            return Message{"{0} has not come yet.", {moment->text()}};
+    }
+    return std::nullopt;
+}
+
 bool isOpen(const Squawk &squawk)
 {
     return !squawk.verified_on && !squawk.accepted_on;
+}
+
+std::string_view progressWord(const Squawk &squawk)
+{
+    return squawk.accepted_on   ? "accepted"
+           : squawk.verified_on ? "verified"
+           : squawk.fixed_on    ? "fixed"
+                                : "open";
 }
 
 } // namespace lastrivet::acts

@@ -70,8 +70,61 @@ TEST_CASE("What the acts say nobody may do, the records refuse as well")
             }));
     }
     bench.change([&](Edit &edit) { acts::verifySquawk(edit, id, today, bench.inspector); });
-    bench.change([&](Edit &edit) { acts::reopenSquawk(edit, id); });
-    CHECK(acts::isOpen(*bench.records()->find(id)));
+}
+
+TEST_CASE("A squawk is taken back step by step, and its note keeps why")
+{
+    ActBench bench;
+    const auto id = found(bench, {});
+    const Moment today = (*bench).today();
+    bench.change([&](Edit &edit) {
+        acts::fixSquawk(edit, id, "Drilled out", today, bench.builder);
+        acts::verifySquawk(edit, id, today, bench.builder);
+    });
+    bench.change([&](Edit &edit) { acts::takeBack(edit, id, "the wrong rivet was looked at"); });
+    CHECK(acts::progressWord(*bench.records()->find(id)) == "fixed");
+    bench.change([&](Edit &edit) { acts::takeBack(edit, id, "smoking again"); });
+    const Squawk &back = *bench.records()->find(id);
+    CHECK(acts::progressWord(back) == "open");
+    CHECK_FALSE(back.fixed_by);
+    CHECK(back.correction == "Drilled out");
+    CHECK(back.note == "the wrong rivet was looked at\nsmoking again");
+}
+
+TEST_CASE("A defect that comes back is a squawk of its own, and the old one keeps its dates")
+{
+    ActBench bench;
+    const auto old = found(bench, {.severity = Severity::Airworthiness,
+                                   .verify_by = SignerRole::Inspector,
+                                   .needs_access_to = {bench.tank}});
+    const Moment today = (*bench).today();
+    bench.change([&](Edit &edit) {
+        acts::fixSquawk(edit, old, "Drilled out", today, bench.builder);
+        acts::verifySquawk(edit, old, today, bench.inspector);
+    });
+    Id<Squawk> again;
+    bench.change([&](Edit &edit) { again = acts::foundAgain(edit, old, "as squawk 1"); });
+    const auto records = bench.records();
+    const Squawk &fresh = *records->find(again);
+    CHECK(fresh.number == "2");
+    CHECK(acts::progressWord(fresh) == "open");
+    CHECK(fresh.severity == Severity::Airworthiness);
+    CHECK(fresh.verify_by == SignerRole::Inspector);
+    CHECK(fresh.needs_access_to == IdSet<Component>{bench.tank});
+    CHECK(fresh.correction.empty());
+    CHECK(records->find(old)->verified_on == today);
+}
+
+TEST_CASE("Nothing happens to a squawk tomorrow, or before it was found")
+{
+    ActBench bench;
+    const Moment now = (*bench).now();
+    const Moment today = now.dayOnly();
+    const auto id = found(bench, {.found_on = today});
+    const Squawk &squawk = *bench.records()->find(id);
+    CHECK_FALSE(acts::whyNotOn(squawk, today, now));
+    CHECK(acts::whyNotOn(squawk, *today.plusDays(1), now));
+    CHECK(acts::whyNotOn(squawk, *today.plusDays(-1), now));
 }
 
 } // namespace lastrivet::test

@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/SquawkListCsv.h"
+
+#include "core/base/Error.h"
+#include "core/entry/PartFinder.h"
+#include "core/exchange/csv/CsvExport.h"
+#include "core/project/acts/SquawkActs.h"
+#include "core/records/Description.h"
+
+#include <fmt/format.h>
+
+#include <fstream>
+#include <ostream>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+using readiness::ListedSquawk;
+
+std::string partOf(const Squawk &squawk, const Records &records)
+{
+    const Component *part = records.find(squawk.component_id);
+    return part ? entry::spokenName(*part) : std::string();
+}
+
+std::string closingsOf(const ListedSquawk &listed, const Records &records)
+{
+    std::string titles;
+    for (const Id<Closing> id : listed.closings)
+        titles += (titles.empty() ? "" : "; ") + records.find(id)->title;
+    return titles;
+}
+
+} // namespace
+
+void writeSquawkList(const Records &records, const std::vector<ListedSquawk> &list,
+                     std::ostream &out)
+{
+    const auto &fields = describe(RecordType::Squawk).fields;
+    for (const Field &field : fields)
+        out << field.name << ',';
+    out << "part,state,reachable,closings\r\n";
+    for (const ListedSquawk &listed : list) {
+        const Squawk &squawk = *records.find(listed.id);
+        writeCsvFields(fields, &squawk, out);
+        out << ',' << csvCell(partOf(squawk, records)) << ',' << acts::progressWord(squawk) << ','
+            << word(listed.reachable) << ',' << csvCell(closingsOf(listed, records)) << "\r\n";
+    }
+}
+
+void writeSquawkListFile(const Records &records, const std::vector<ListedSquawk> &list,
+                         const std::filesystem::path &file)
+{
+    const auto beside = std::filesystem::path(file).concat(".part");
+    std::ofstream out(beside, std::ios::binary | std::ios::trunc);
+    writeSquawkList(records, list, out);
+    out.close();
+    std::error_code error;
+    if (out)
+        std::filesystem::rename(beside, file, error);
+    if (out && !error)
+        return;
+    std::error_code ignored;
+    std::filesystem::remove(beside, ignored);
+    throw NotSaved(fmt::format("{} cannot be written; nothing was changed there.", file.string()));
+}
+
+} // namespace lastrivet::exchange
