@@ -200,6 +200,14 @@ void ClosingsPage::refresh()
     m_view->refresh();
 }
 
+Id<Component> ClosingsPage::shownPart() const
+{
+    const Closing *shown = m_stack->currentWidget() == m_view
+                               ? session().records()->findLive(m_view->shown())
+                               : nullptr;
+    return shown ? shown->component_id : Id<Component>{};
+}
+
 void ClosingsPage::recordsChanged(const ChangeNotice &notice)
 {
     // Undo may have taken the opened closing away.

@@ -28,6 +28,7 @@ public:
     void showRecord(RecordRef record) override;
     void startNew() override;
     QWidget *firstFocus() override;
+    Id<Component> shownPart() const override;
 
     ClosingView &view() const { return *m_view; }
     ClosingBoard &board() const { return *m_board; }

@@ -40,13 +40,19 @@ EntryEdit::EntryEdit(Session &session, QWidget *parent)
     connect(this, &QLineEdit::textEdited, this, &EntryEdit::offer);
 }
 
+entry::PartWords EntryEdit::partWords(std::string_view line, std::size_t cursor,
+                                      const entry::PartFinder &finder) const
+{
+    return entry::partWordsAt(line, cursor, *m_session.records(), finder, m_session.now());
+}
+
 void EntryEdit::offer()
 {
     const auto records = m_session.records();
     const entry::PartFinder finder(*records);
     const std::string line = text().toStdString();
     const auto cursor = text().left(cursorPosition()).toStdString().size();
-    const auto words = entry::partWordsAt(line, cursor, *records, finder, m_session.now());
+    const auto words = partWords(line, cursor, finder);
     QStringList names;
     if (int(words.text.size()) >= fewestLetters) {
         for (const auto id : finder.matches(words.text, offeredAtOnce))

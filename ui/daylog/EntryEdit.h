@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/entry/EntryLine.h"
+
 #include <QLineEdit>
 
 #include <vector>
@@ -13,8 +15,8 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// The log's entry line; offers the parts that the word at the cursor may begin.
-class EntryEdit final : public QLineEdit {
+/// A line for an entry; offers the parts that the words at the cursor may begin.
+class EntryEdit : public QLineEdit {
     Q_OBJECT
 
 public:
@@ -25,6 +27,10 @@ Q_SIGNALS:
     void entered();
 
 protected:
+    /// The words at the cursor (in bytes) that name a part, or may once they are whole.
+    virtual entry::PartWords partWords(std::string_view line, std::size_t cursor,
+                                       const entry::PartFinder &finder) const;
+    Session &session() const { return m_session; }
     void keyPressEvent(QKeyEvent *event) override;
 
 private:

@@ -231,6 +231,12 @@ QWidget *LogPage::firstFocus()
     return focusWidget();
 }
 
+Id<Component> LogPage::shownPart() const
+{
+    const WorkSession *shown = session().records()->findLive(current());
+    return shown ? shown->component_id : Id<Component>{};
+}
+
 void LogPage::recordsChanged(const ChangeNotice &notice)
 {
     m_model->apply(notice);

@@ -32,6 +32,7 @@ public:
     void showRecord(RecordRef record) override;
     void startNew() override;
     QWidget *firstFocus() override;
+    Id<Component> shownPart() const override;
 
 protected:
     void recordsChanged(const ChangeNotice &notice) override;

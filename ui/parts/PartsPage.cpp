@@ -130,6 +130,11 @@ QWidget *PartsPage::firstFocus()
     return &m_tree->view();
 }
 
+Id<Component> PartsPage::shownPart() const
+{
+    return current();
+}
+
 void PartsPage::recordsChanged(const ChangeNotice &notice)
 {
     m_tree->apply(notice);

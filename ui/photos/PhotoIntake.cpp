@@ -31,7 +31,8 @@ struct Work {
 };
 
 std::vector<evidence::IncomingFile> incoming(const Records &records, const QStringList &files,
-                                             const std::vector<Media::Link> &links)
+                                             const std::vector<Media::Link> &links,
+                                             const WordSet<Shows> &shows)
 {
     std::string partName;
     for (const Media::Link &link : links) {
@@ -44,6 +45,7 @@ std::vector<evidence::IncomingFile> incoming(const Records &records, const QStri
         one.path = std::filesystem::path(QFile::encodeName(file).toStdString());
         one.part_name = partName;
         one.links = links;
+        one.shows = shows;
         incoming.push_back(std::move(one));
     }
     return incoming;
@@ -114,12 +116,13 @@ PhotoIntake::PhotoIntake(Session &session, QObject *parent)
 {
 }
 
-void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link> &links)
+void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link> &links,
+                         const WordSet<Shows> &shows)
 {
     if (files.isEmpty() || m_session.isReadOnly())
         return;
     const auto records = m_session.records();
-    const auto work = std::make_shared<Work>(Work{incoming(*records, files, links), {},
+    const auto work = std::make_shared<Work>(Work{incoming(*records, files, links, shows), {},
                                                   m_session.project().folder(), records,
                                                   m_session.now()});
     m_session.runLong(

@@ -24,8 +24,9 @@ class PhotoIntake final : public QObject {
 public:
     explicit PhotoIntake(Session &session, QObject *parent = nullptr);
 
-    /// Links every file to these records.
-    void takeIn(const QStringList &files, const std::vector<Media::Link> &links);
+    /// Links every file to these records; all of them show `shows`.
+    void takeIn(const QStringList &files, const std::vector<Media::Link> &links,
+                const WordSet<Shows> &shows = {});
     /// Stores at once what is copied and waits for its rows; to be called before the page goes.
     void finish();
 

@@ -302,6 +302,16 @@ QWidget *PhotosPage::firstFocus()
                                                 : static_cast<QWidget *>(&m_browser->grid());
 }
 
+Id<Component> PhotosPage::shownPart() const
+{
+    const auto photos = m_browser->chosen();
+    const Media *media = photos.empty() ? nullptr : session().records()->find(photos.front());
+    if (!media)
+        return {};
+    const auto link = std::ranges::find(media->links, RecordType::Component, &Media::Link::subject);
+    return link == media->links.end() ? Id<Component>{} : Id<Component>{link->id};
+}
+
 void PhotosPage::recordsChanged(const ChangeNotice &notice)
 {
     m_browser->apply(notice);

@@ -39,6 +39,7 @@ public:
     void showRecord(RecordRef record) override;
     void startNew() override;
     QWidget *firstFocus() override;
+    Id<Component> shownPart() const override;
     /// Takes files in, as a drop or the file dialog does; they belong to the part that is shown.
     void takeIn(const QStringList &files);
     void takeIn(const QStringList &files, const std::vector<Media::Link> &links);

@@ -25,6 +25,8 @@ public:
     virtual void startNew() {}
     /// Where the keyboard goes when the page is opened; the page itself when null.
     virtual QWidget *firstFocus() { return nullptr; }
+    /// The part that the person is looking at; none when the page shows no part, or many.
+    virtual Id<Component> shownPart() const { return {}; }
 
 protected:
     Session &session() const { return m_session; }

@@ -7,12 +7,15 @@
 #include "ui/photos/WatchedFolder.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/Rail.h"
+#include "ui/squawks/SquawkCapture.h"
 #include "ui/widgets/MessageLine.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace lastrivet::ui {
 
@@ -43,6 +46,7 @@ ProjectView::~ProjectView()
     // Pages look at the session until they are gone.
     for (Page *page : m_pages)
         delete page;
+    delete m_capture;
 }
 
 void ProjectView::build()
@@ -105,8 +109,42 @@ void ProjectView::goTo(RecordRef record)
 
 void ProjectView::startSquawk()
 {
-    open(PageId::Squawks);
-    page(PageId::Squawks).startNew();
+    if (m_session->isReadOnly()) {
+        m_session->complain(tr("This project is to read only: nothing can be written down."));
+        return;
+    }
+    if (!m_capture) {
+        m_capture = new SquawkCapture(*m_session, QStringLiteral("squawk_anywhere"), this);
+        m_capture->setFrameShape(QFrame::StyledPanel);
+        m_capture->hide();
+        connect(m_capture, &SquawkCapture::left, this, &ProjectView::leaveCapture);
+        connect(m_capture, &SquawkCapture::recorded, this, &ProjectView::leaveCapture);
+        connect(m_capture, &SquawkCapture::resized, this, &ProjectView::placeCapture);
+    }
+    if (m_capture->isHidden())
+        m_focusBefore = focusWidget();
+    m_capture->start(page(m_current).shownPart());
+    m_capture->show();
+    placeCapture();
+    m_capture->raise();
+}
+
+void ProjectView::placeCapture()
+{
+    constexpr int widest = 760;
+    m_capture->setFixedWidth(std::min(widest, width() - 32));
+    m_capture->adjustSize();
+    m_capture->move((width() - m_capture->width()) / 2, 48);
+}
+
+/// The keyboard goes back to where it was.
+void ProjectView::leaveCapture()
+{
+    m_capture->hide();
+    if (m_focusBefore && m_focusBefore->isVisible())
+        m_focusBefore->setFocus();
+    else
+        focusPage();
 }
 
 void ProjectView::focusPage()
@@ -127,6 +165,8 @@ void ProjectView::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);
     m_rail->setNarrow(width() < narrowBelow);
+    if (m_capture)
+        placeCapture();
 }
 
 } // namespace lastrivet::ui

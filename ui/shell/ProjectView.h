@@ -5,6 +5,7 @@
 #include "ui/shell/PageList.h"
 #include "ui/shell/Session.h"
 
+#include <QPointer>
 #include <QWidget>
 
 #include <array>
@@ -18,6 +19,7 @@ namespace lastrivet::ui {
 class MessageLine;
 class Page;
 class Rail;
+class SquawkCapture;
 class WatchedFolder;
 
 /// An open project in the window: the rail, the page chosen in it, and the line at the foot.
@@ -35,7 +37,7 @@ public:
     void open(PageId id);
     /// Opens the page of the record and shows it there.
     void goTo(RecordRef record);
-    /// Starts a new squawk in place, wherever the person is.
+    /// Opens the line for a new squawk over whatever page the person is on.
     void startSquawk();
     /// Puts focus where typing does something on this page.
     void focusPage();
@@ -50,6 +52,8 @@ private:
     void build();
     void connectSession();
     void updateBanner();
+    void placeCapture();
+    void leaveCapture();
 
     std::unique_ptr<Session> m_session;
     /// Takes photos in whatever page is shown.
@@ -58,6 +62,9 @@ private:
     QLabel *m_banner;
     QStackedWidget *m_stack;
     MessageLine *m_line;
+    /// Made when it is first asked for.
+    SquawkCapture *m_capture = nullptr;
+    QPointer<QWidget> m_focusBefore;
     std::array<Page *, 9> m_pages{};
     PageId m_current = PageId::Today;
 };

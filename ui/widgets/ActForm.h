@@ -37,11 +37,11 @@ protected:
     void addWide(QWidget *widget);
     /// Does what the form is for; true when it was done and the form can go.
     virtual bool perform() = 0;
+    /// Performs, and goes when that was done.
+    void tryToPerform();
     void keyPressEvent(QKeyEvent *event) override;
 
 private:
-    void tryToPerform();
-
     QLabel *m_title;
     QFormLayout *m_fields;
     QLabel *m_hint;

@@ -35,10 +35,16 @@ PersonBox::PersonBox(QWidget *parent)
 
 void PersonBox::offer(const Records &records, SignerRole role, Id<Person> preferred)
 {
-    m_role = role;
+    offer(acts::peopleWhoMaySign(records, role), roleOf(role), preferred);
+}
+
+void PersonBox::offer(const std::vector<const Person *> &people, Role roleOfNew,
+                      Id<Person> preferred)
+{
+    m_role = roleOfNew;
     clear();
     int chosen = 0;
-    for (const Person *person : acts::peopleWhoMaySign(records, role)) {
+    for (const Person *person : people) {
         if (person->id == preferred)
             chosen = count();
         addItem(toQt(person->name), qlonglong(person->id.value()));
@@ -63,7 +69,7 @@ Id<Person> PersonBox::personIn(Edit &edit) const
         return known;
     Person person;
     person.name = toStd(currentText());
-    person.roles.insert(roleOf(m_role));
+    person.roles.insert(m_role);
     return edit.put(std::move(person));
 }
 

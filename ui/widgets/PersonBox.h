@@ -6,6 +6,8 @@
 
 #include <QComboBox>
 
+#include <vector>
+
 namespace lastrivet::ui {
 
 /// A choice among the people who may sign in a role; a name that is not in it yet becomes a person
@@ -18,6 +20,9 @@ public:
 
     /// Offers the people of the role or above it; `preferred` is chosen when it is among them.
     void offer(const Records &records, SignerRole role, Id<Person> preferred = {});
+    /// Offers these people; a new name becomes a person with `roleOfNew`.
+    void offer(const std::vector<const Person *> &people, Role roleOfNew,
+               Id<Person> preferred = {});
     /// True when somebody is chosen or a name is typed.
     bool isFilled() const;
     /// The person in the records, or none for a name that is new.
@@ -26,7 +31,7 @@ public:
     Id<Person> personIn(Edit &edit) const;
 
 private:
-    SignerRole m_role = SignerRole::Builder;
+    Role m_role = Role::Builder;
 };
 
 } // namespace lastrivet::ui

@@ -60,16 +60,21 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
     const QString name = shortName(*m_session.records(), record);
     const QString label = tr("%1: %2 changed").arg(name, fieldTitle(*line.field).toLower());
     bool isAssigned = true;
+    QString wrong;
     const bool isChanged = m_session.change(label, [&](Edit &edit) {
         const auto changed =
             describe(record.type).copy(edit.records().find(record.type, record.id));
         isAssigned = assign(changed.get());
-        if (isAssigned)
+        if (isAssigned && m_check)
+            wrong = m_check(changed.get());
+        if (isAssigned && wrong.isEmpty())
             edit.putAny(record.type, changed.get());
     });
     if (!isAssigned)
-        m_session.complain(tr("%1 cannot be empty.").arg(fieldTitle(*line.field)));
-    if (!isAssigned || !isChanged)
+        wrong = tr("%1 cannot be empty.").arg(fieldTitle(*line.field));
+    if (!wrong.isEmpty())
+        m_session.complain(wrong);
+    if (!wrong.isEmpty() || !isChanged)
         refresh(true);
 }
 

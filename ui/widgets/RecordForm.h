@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <initializer_list>
 #include <string_view>
 #include <vector>
@@ -33,6 +34,10 @@ public:
 
     RecordForm(Session &session, RecordType type, const std::vector<Row> &rows,
                QWidget *parent = nullptr);
+
+    /// Says what is wrong with a record as it would be; empty when it may be kept.
+    using Check = std::function<QString(const void *record)>;
+    void setCheck(Check check) { m_check = std::move(check); }
 
     /// 0 shows nothing and takes no input.
     void show(std::int64_t id);
@@ -61,6 +66,7 @@ private:
     RecordType m_type;
     std::int64_t m_id = 0;
     std::vector<Line> m_lines;
+    Check m_check;
 };
 
 } // namespace lastrivet::ui

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <QTemporaryDir>
+
+class QMimeData;
+class QWidget;
+
+namespace lastrivet::ui {
+
+/// Files that somebody drops, pastes or chooses; a picture without a file becomes one, which lasts
+/// as long as the inbox.
+class PictureInbox {
+public:
+    /// True when a drop or the clipboard holds files or a picture.
+    static bool hasAny(const QMimeData &offered);
+    QStringList filesIn(const QMimeData &offered);
+    /// Asks with the system's own dialog; empty when the person leaves it.
+    static QStringList ask(QWidget *parent);
+
+private:
+    QTemporaryDir m_folder;
+    int m_pasted = 0;
+};
+
+} // namespace lastrivet::ui
