@@ -133,6 +133,14 @@ public:
         }
     }
 
+    /// The line for a new squawk, over a page that shows a part.
+    void takeCapture()
+    {
+        m_window.view()->open(ui::PageId::Parts);
+        m_window.view()->startSquawk();
+        take(QStringLiteral("squawk-capture"));
+    }
+
 private:
     void press(const QString &words)
     {
@@ -176,5 +184,6 @@ int main(int argc, char *argv[])
     gallery.takeParts();
     gallery.takeClosings();
     gallery.takePhotos();
+    gallery.takeCapture();
     return 0;
 }

@@ -4,7 +4,7 @@
 
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
-#include "ui/widgets/RecordNames.h"
+#include "ui/widgets/Layouts.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -23,17 +23,20 @@ RepairOptions::RepairOptions(Session &session, QWidget *parent)
     , m_pros(new QLineEdit(this))
     , m_cons(new QLineEdit(this))
 {
+    m_title->setAccessibleName(tr("A way to repair it"));
+    m_pros->setAccessibleName(tr("What is for it"));
+    m_cons->setAccessibleName(tr("What is against it"));
     m_title->setPlaceholderText(tr("a way to repair it"));
     m_pros->setPlaceholderText(tr("for it"));
     m_cons->setPlaceholderText(tr("against it"));
     auto *line = new QHBoxLayout;
     for (QLineEdit *field : {m_title, m_pros, m_cons}) {
-        field->setAccessibleName(field->placeholderText());
         line->addWidget(field);
-        connect(field, &QLineEdit::returnPressed, this, &RepairOptions::add);
+        connect(field, &QLineEdit::returnPressed, this, &RepairOptions::keepLine);
     }
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(heading(tr("Ways to repair it"), this));
     layout->addLayout(m_rows);
     layout->addLayout(line);
 }
@@ -44,18 +47,11 @@ void RepairOptions::show(Id<Squawk> squawk)
     const auto options = found ? found->repair_options : std::vector<Squawk::RepairOption>();
     if (squawk == m_squawk && options == m_shown)
         return;
+    if (squawk != m_squawk)
+        leaveLine();
     m_squawk = squawk;
     m_shown = options;
-    fill(options);
-}
-
-void RepairOptions::fill(const std::vector<Squawk::RepairOption> &options)
-{
-    while (QLayoutItem *item = m_rows->takeAt(0)) {
-        item->widget()->hide();
-        item->widget()->deleteLater();
-        delete item;
-    }
+    clearLayout(*m_rows);
     for (std::size_t i = 0; i < options.size(); ++i)
         m_rows->addWidget(makeRow(options[i], i));
 }
@@ -63,69 +59,125 @@ void RepairOptions::fill(const std::vector<Squawk::RepairOption> &options)
 QWidget *RepairOptions::makeRow(const Squawk::RepairOption &option, std::size_t place)
 {
     auto *row = new QWidget(this);
-    auto *radio = new QRadioButton(toQt(option.title), row);
-    radio->setChecked(option.chosen);
+    auto *choice = new QRadioButton(
+        option.chosen ? tr("%1 (decided)").arg(toQt(option.title)) : toQt(option.title), row);
+    // A decision can be taken back by pressing it again.
+    choice->setAutoExclusive(false);
+    choice->setChecked(option.chosen);
+    choice->setAccessibleDescription(reasonsFor(option));
+    auto *reasons = new QLabel(reasonsFor(option), row);
+    reasons->setWordWrap(true);
+    reasons->setContentsMargins(22, 0, 0, 0);
+    reasons->setVisible(!reasons->text().isEmpty());
+    auto *text = new QVBoxLayout;
+    text->setSpacing(0);
+    text->addWidget(choice);
+    text->addWidget(reasons);
+    auto *layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(text, 1);
+    connect(choice, &QRadioButton::clicked, this, [this, place] { choose(place); });
+    addAct(*layout, tr("Edit"), tr("Edit %1").arg(toQt(option.title)),
+           [this, place] { edit(place); });
+    addAct(*layout, tr("Remove"), tr("Remove %1").arg(toQt(option.title)),
+           [this, place] { remove(place); });
+    return row;
+}
+
+void RepairOptions::addAct(QBoxLayout &layout, const QString &words, const QString &name,
+                           const std::function<void()> &act)
+{
+    auto *button = new QPushButton(words, this);
+    button->setProperty("flat", true);
+    button->setAccessibleName(name);
+    button->setEnabled(!m_session.isReadOnly());
+    layout.addWidget(button, 0, Qt::AlignTop);
+    connect(button, &QPushButton::clicked, this, act);
+}
+
+QString RepairOptions::reasonsFor(const Squawk::RepairOption &option) const
+{
     QStringList words;
     if (!option.pros.empty())
         words.append(tr("for: %1").arg(toQt(option.pros)));
     if (!option.cons.empty())
         words.append(tr("against: %1").arg(toQt(option.cons)));
-    auto *reasons = new QLabel(words.join(QStringLiteral(" · ")), row);
-    reasons->setWordWrap(true);
-    auto *removal = new QPushButton(tr("Remove"), row);
-    removal->setProperty("flat", true);
-    auto *text = new QVBoxLayout;
-    text->setSpacing(0);
-    text->addWidget(radio);
-    text->addWidget(reasons);
-    reasons->setContentsMargins(22, 0, 0, 0);
-    reasons->setVisible(!words.isEmpty());
-    auto *layout = new QHBoxLayout(row);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addLayout(text, 1);
-    layout->addWidget(removal, 0, Qt::AlignTop);
-    connect(radio, &QRadioButton::clicked, this, [this, place] { choose(place); });
-    connect(removal, &QPushButton::clicked, this, [this, place] { remove(place); });
-    return row;
+    return words.join(QStringLiteral(" · "));
 }
 
-bool RepairOptions::change(const QString &what,
-                           const std::function<void(std::vector<Squawk::RepairOption> &)> &body)
+bool RepairOptions::change(const QString &what, const std::function<void(Squawk &)> &body)
 {
     const Id<Squawk> id = m_squawk;
     if (!id)
         return false;
     const QString number = toQt(m_session.records()->find(id)->number);
-    return m_session.change(tr("Squawk %1: %2").arg(number, what), [&](Edit &edit) {
-        edit.update(id, [&](Squawk &squawk) { body(squawk.repair_options); });
-    });
+    return m_session.change(tr("Squawk %1: %2").arg(number, what),
+                            [&](Edit &edit) { edit.update(id, body); });
 }
 
-void RepairOptions::add()
+void RepairOptions::edit(std::size_t place)
 {
-    const std::string title = toStd(m_title->text());
-    if (title.empty())
-        return;
-    const Squawk::RepairOption option{title, toStd(m_pros->text()), toStd(m_cons->text()), false};
-    if (!change(tr("repair option added"), [&](auto &options) { options.push_back(option); }))
-        return;
+    m_edited = place;
+    m_title->setText(toQt(m_shown[place].title));
+    m_pros->setText(toQt(m_shown[place].pros));
+    m_cons->setText(toQt(m_shown[place].cons));
+    m_title->setFocus();
+    m_title->selectAll();
+}
+
+void RepairOptions::leaveLine()
+{
+    m_edited.reset();
     for (QLineEdit *field : {m_title, m_pros, m_cons})
         field->clear();
+}
+
+/// What is in the line becomes one more way, or takes the place of the one being edited.
+void RepairOptions::keepLine()
+{
+    const Squawk::RepairOption typed{toStd(m_title->text()), toStd(m_pros->text()),
+                                     toStd(m_cons->text()), false};
+    if (typed.title.empty()) {
+        if (!typed.pros.empty() || !typed.cons.empty() || m_edited)
+            m_session.complain(tr("A way to repair it needs a name; what is for and against it "
+                                  "is still in the line."));
+        return;
+    }
+    const auto place = m_edited;
+    const bool isDone = change(place ? tr("repair option changed") : tr("repair option added"),
+                               [&](Squawk &squawk) {
+                                   auto &options = squawk.repair_options;
+                                   if (!place) {
+                                       options.push_back(typed);
+                                       return;
+                                   }
+                                   const bool isChosen = options[*place].chosen;
+                                   options[*place] = typed;
+                                   options[*place].chosen = isChosen;
+                               });
+    if (!isDone)
+        return;
+    leaveLine();
     m_title->setFocus();
 }
 
+/// The decision becomes the plan where there is none yet: nobody types it twice.
 void RepairOptions::choose(std::size_t place)
 {
-    change(tr("repair option chosen"), [&](auto &options) {
-        for (std::size_t i = 0; i < options.size(); ++i)
-            options[i].chosen = i == place;
+    const bool isTakenBack = m_shown[place].chosen;
+    change(isTakenBack ? tr("decision taken back") : tr("repair decided"), [&](Squawk &squawk) {
+        for (std::size_t i = 0; i < squawk.repair_options.size(); ++i)
+            squawk.repair_options[i].chosen = i == place && !isTakenBack;
+        if (!isTakenBack && squawk.repair_plan.empty())
+            squawk.repair_plan = squawk.repair_options[place].title;
     });
 }
 
 void RepairOptions::remove(std::size_t place)
 {
-    change(tr("repair option removed"), [&](auto &options) {
-        options.erase(options.begin() + std::ptrdiff_t(place));
+    m_edited.reset();
+    change(tr("repair option removed"), [&](Squawk &squawk) {
+        squawk.repair_options.erase(squawk.repair_options.begin() + std::ptrdiff_t(place));
     });
 }
 

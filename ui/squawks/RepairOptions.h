@@ -6,6 +6,11 @@
 
 #include <QWidget>
 
+#include <functional>
+#include <optional>
+#include <vector>
+
+class QBoxLayout;
 class QLineEdit;
 class QVBoxLayout;
 
@@ -24,17 +29,22 @@ public:
     void show(Id<Squawk> squawk);
 
 private:
-    void fill(const std::vector<Squawk::RepairOption> &options);
     QWidget *makeRow(const Squawk::RepairOption &option, std::size_t place);
-    void add();
+    void addAct(QBoxLayout &layout, const QString &words, const QString &name,
+                const std::function<void()> &act);
+    QString reasonsFor(const Squawk::RepairOption &option) const;
+    void keepLine();
+    void leaveLine();
+    void edit(std::size_t place);
     void choose(std::size_t place);
     void remove(std::size_t place);
-    bool change(const QString &what,
-                const std::function<void(std::vector<Squawk::RepairOption> &)> &body);
+    bool change(const QString &what, const std::function<void(Squawk &)> &body);
 
     Session &m_session;
     Id<Squawk> m_squawk;
     std::vector<Squawk::RepairOption> m_shown;
+    /// The way whose words are in the line; none when the line is for a new one.
+    std::optional<std::size_t> m_edited;
     QVBoxLayout *m_rows;
     QLineEdit *m_title;
     QLineEdit *m_pros;

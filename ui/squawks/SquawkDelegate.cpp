@@ -9,10 +9,13 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
 
+constexpr int edge = 12;
 constexpr int markWidth = 28;
 constexpr int markSize = 16;
 
@@ -20,6 +23,24 @@ QFont bold(QFont font)
 {
     font.setBold(true);
     return font;
+}
+
+/// Draws at the right as much as `widest` allows; the room that is left over.
+QRect drawAtRight(QPainter &painter, const QRect &place, const QString &text, int widest)
+{
+    if (text.isEmpty())
+        return place;
+    const QFontMetrics metrics(painter.font());
+    const int width = std::min(metrics.horizontalAdvance(text) + 4, widest);
+    painter.drawText(place, Qt::AlignRight | Qt::AlignVCenter,
+                     metrics.elidedText(text, Qt::ElideRight, width));
+    return place.adjusted(0, 0, -width - edge, 0);
+}
+
+void drawAtLeft(QPainter &painter, const QRect &place, const QString &text)
+{
+    painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(painter.font()).elidedText(text, Qt::ElideRight, place.width()));
 }
 
 } // namespace
@@ -30,50 +51,79 @@ SquawkDelegate::SquawkDelegate(const Theme &theme, QObject *parent)
 {
 }
 
-QSize SquawkDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &) const
+int SquawkDelegate::headingHeight(const QStyleOptionViewItem &option,
+                                  const QModelIndex &index) const
 {
-    return {240, 2 * option.fontMetrics.lineSpacing() + 4 * Theme::space};
+    return index.data(SquawkModel::HeadingRole).toString().isEmpty()
+               ? 0
+               : option.fontMetrics.lineSpacing() + 3 * Theme::space;
+}
+
+QSize SquawkDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
+{
+    return {240,
+            headingHeight(option, index) + 2 * option.fontMetrics.lineSpacing() + 4 * Theme::space};
 }
 
 void SquawkDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
                            const QModelIndex &index) const
 {
-    const Colours &colours = m_theme.colours();
+    const int heading = headingHeight(option, index);
+    QStyleOptionViewItem row(option);
+    row.rect.setTop(option.rect.top() + heading);
     painter->save();
-    paintRowFrame(*painter, option, colours);
+    if (heading > 0)
+        paintHeading(*painter, option,
+                     QRect(option.rect.topLeft(), QSize(option.rect.width(), heading)), index);
+    paintRowFrame(*painter, row, m_theme.colours());
     const int line = option.fontMetrics.lineSpacing();
-    const QRect inside = option.rect.adjusted(12, 2 * Theme::space, -12, -2 * Theme::space);
-    paintSeverity(*painter, QRectF(inside.left(), inside.top() + (line - markSize) / 2.0, markSize, markSize),
-                  Severity(index.data(SquawkModel::SeverityRole).toInt()), colours);
-    QRect first(inside.left() + markWidth, inside.top(), inside.width() - markWidth, line);
-    const QString state = index.data(SquawkModel::StateRole).toString();
-    const int stateWidth = std::min(option.fontMetrics.horizontalAdvance(state) + 4, first.width() / 2);
-    painter->setPen(colours.quietText);
-    painter->drawText(first, Qt::AlignRight | Qt::AlignVCenter,
-                      option.fontMetrics.elidedText(state, Qt::ElideRight, stateWidth));
-    first.adjust(0, 0, -stateWidth - 12, 0);
-    const QString title = index.data(SquawkModel::NumberRole).toString() + QStringLiteral("   ") +
-                          index.data().toString();
-    painter->setPen(colours.text);
-    painter->setFont(bold(option.font));
-    painter->drawText(first, Qt::AlignLeft | Qt::AlignVCenter,
-                      QFontMetrics(painter->font()).elidedText(title, Qt::ElideRight, first.width()));
-    painter->setFont(option.font);
-    QRect second(inside.left() + markWidth, inside.top() + line, inside.width() - markWidth, line);
-    const QString reach = index.data(SquawkModel::ReachRole).toString();
-    const QString place = index.data(SquawkModel::PlaceRole).toString();
-    const int placeWidth =
-        reach.isEmpty() ? second.width()
-                        : std::min(option.fontMetrics.horizontalAdvance(place) + 4, second.width() / 2);
-    painter->setPen(colours.quietText);
-    painter->drawText(second, Qt::AlignLeft | Qt::AlignVCenter,
-                      option.fontMetrics.elidedText(place, Qt::ElideRight, placeWidth));
-    second.adjust(placeWidth + 12, 0, 0, 0);
-    const bool isUrgent = index.data(SquawkModel::UrgentRole).toBool();
-    painter->setPen(isUrgent ? colours.text : colours.quietText);
-    painter->drawText(second, Qt::AlignRight | Qt::AlignVCenter,
-                      option.fontMetrics.elidedText(reach, Qt::ElideRight, second.width()));
+    const QRect inside = row.rect.adjusted(edge, 2 * Theme::space, -edge, -2 * Theme::space);
+    paintSeverity(*painter,
+                  QRectF(inside.left(), inside.top() + (line - markSize) / 2.0, markSize, markSize),
+                  Severity(index.data(SquawkModel::SeverityRole).toInt()), m_theme.colours());
+    const QRect first(inside.left() + markWidth, inside.top(), inside.width() - markWidth, line);
+    paintTitle(*painter, option, first, index);
+    paintPlace(*painter, option, first.translated(0, line), index);
     painter->restore();
+}
+
+void SquawkDelegate::paintHeading(QPainter &painter, const QStyleOptionViewItem &option,
+                                  const QRect &place, const QModelIndex &index) const
+{
+    painter.fillRect(place, m_theme.colours().raised);
+    painter.setFont(bold(option.font));
+    painter.setPen(m_theme.colours().text);
+    drawAtLeft(painter, place.adjusted(edge, 0, -edge, 0),
+               index.data(SquawkModel::HeadingRole).toString());
+    painter.setFont(option.font);
+}
+
+void SquawkDelegate::paintTitle(QPainter &painter, const QStyleOptionViewItem &option,
+                                const QRect &place, const QModelIndex &index) const
+{
+    painter.setPen(m_theme.colours().quietText);
+    const QRect room = drawAtRight(painter, place, index.data(SquawkModel::StateRole).toString(),
+                                   place.width() / 2);
+    painter.setPen(m_theme.colours().text);
+    painter.setFont(bold(option.font));
+    drawAtLeft(painter, room,
+               index.data(SquawkModel::NumberRole).toString() + QStringLiteral("   ") +
+                   index.data().toString());
+    painter.setFont(option.font);
+}
+
+void SquawkDelegate::paintPlace(QPainter &painter, const QStyleOptionViewItem &option,
+                                const QRect &place, const QModelIndex &index) const
+{
+    const QString part = index.data(SquawkModel::PlaceRole).toString();
+    const int partWidth =
+        std::min(option.fontMetrics.horizontalAdvance(part) + 4, place.width() / 2);
+    const bool isUrgent = index.data(SquawkModel::UrgentRole).toBool();
+    painter.setPen(isUrgent ? m_theme.colours().text : m_theme.colours().quietText);
+    const QRect room = drawAtRight(painter, place, index.data(SquawkModel::ReachRole).toString(),
+                                   place.width() - partWidth - edge);
+    painter.setPen(m_theme.colours().quietText);
+    drawAtLeft(painter, room, part);
 }
 
 } // namespace lastrivet::ui

@@ -8,8 +8,8 @@ namespace lastrivet::ui {
 
 class Theme;
 
-/// Draws a squawk in two lines: severity, number and title; place, state, and how long it can be
-/// reached.
+/// Draws a squawk in two lines: severity, number, title and state; place, and how long it can be
+/// reached. Above the first of a group stands what the group is.
 class SquawkDelegate final : public QStyledItemDelegate {
     Q_OBJECT
 
@@ -21,6 +21,14 @@ public:
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
 
 private:
+    int headingHeight(const QStyleOptionViewItem &option, const QModelIndex &index) const;
+    void paintHeading(QPainter &painter, const QStyleOptionViewItem &option, const QRect &place,
+                      const QModelIndex &index) const;
+    void paintTitle(QPainter &painter, const QStyleOptionViewItem &option, const QRect &place,
+                    const QModelIndex &index) const;
+    void paintPlace(QPainter &painter, const QStyleOptionViewItem &option, const QRect &place,
+                    const QModelIndex &index) const;
+
     const Theme &m_theme;
 };
 

@@ -3,22 +3,27 @@
 #pragma once
 
 #include "core/project/Project.h"
+#include "core/readiness/SquawkOrder.h"
+#include "ui/squawks/SquawkActForm.h"
 
 #include <QWidget>
 
 class QLabel;
+class QLayout;
 class QPushButton;
 
 namespace lastrivet::ui {
 
 class ActLine;
-class PhotoStrip;
 class PictureLoader;
 class RecordForm;
 class RepairOptions;
 class Session;
+class SquawkPictures;
+class SquawkReach;
+class SquawkWork;
 
-/// One squawk, to be edited in place, corrected, verified, accepted or withdrawn.
+/// One squawk, from being found to being verified, accepted or withdrawn, all in place.
 class SquawkEditor final : public QWidget {
     Q_OBJECT
 
@@ -27,42 +32,50 @@ public:
 
     void show(Id<Squawk> squawk);
     Id<Squawk> shown() const { return m_squawk; }
+    /// How long it can be reached, as the list knows it.
+    void showReach(const readiness::ListedSquawk *listed);
     void apply(const ChangeNotice &notice);
     void editTitle();
     /// Asks for the correction and, where it is the builder's own to check, ticks both.
     void fixAndCheck();
+    SquawkPictures &before() const { return *m_before; }
+    SquawkPictures &after() const { return *m_after; }
 
 Q_SIGNALS:
     /// An act was done or left: the list gets the keyboard back.
     void finished();
 
 private:
-    void build(PictureLoader &loader);
-    void buildActs();
-    QPushButton *addAct(const QString &words, const QString &key, void (SquawkEditor::*act)());
+    void build();
+    QWidget *buildActs();
+    QLayout *buildPictures();
+    QPushButton *addAct(const QString &words, SquawkActForm::Act act);
     void updateWords();
-    void fix();
-    void verify();
-    void accept();
-    void reopen();
+    void updateActs(const Squawk &squawk);
+    void start(SquawkActForm::Act act);
     void withdrawIt();
-    bool recordFix(const QString &correction, Moment on, Id<Person> by, bool isChecked);
     const Squawk *squawk() const;
-    QString story(const Squawk &squawk) const;
+    bool isOwnToCheck(const Squawk &squawk) const;
 
     Session &m_session;
     Id<Squawk> m_squawk;
     QLabel *m_heading;
     QLabel *m_story;
-    QPushButton *m_fix = nullptr;
-    QPushButton *m_fixAndCheck = nullptr;
-    QPushButton *m_verify = nullptr;
-    QPushButton *m_accept = nullptr;
-    QPushButton *m_reopen = nullptr;
+    SquawkReach *m_reach;
+    QPushButton *m_fix;
+    QPushButton *m_fixAndCheck;
+    QPushButton *m_verify;
+    QPushButton *m_accept;
+    QPushButton *m_takeBack;
+    QPushButton *m_again;
+    QPushButton *m_withdraw;
+    SquawkActForm *m_act;
     ActLine *m_ask;
+    SquawkPictures *m_before;
+    SquawkPictures *m_after;
     RecordForm *m_form;
     RepairOptions *m_options;
-    PhotoStrip *m_photos;
+    SquawkWork *m_work;
 };
 
 } // namespace lastrivet::ui

@@ -9,6 +9,7 @@
 #include "ui/widgets/RecordNames.h"
 
 #include <algorithm>
+#include <array>
 
 namespace lastrivet::ui {
 
@@ -48,29 +49,26 @@ void SquawkModel::setFilter(const Filter &filter)
     fill();
 }
 
-bool SquawkModel::isShown(const Squawk &squawk) const
-{
-    if (m_filter.isOpenOnly && !acts::isOpen(squawk))
-        return false;
-    if (m_filter.severity && squawk.severity != *m_filter.severity)
-        return false;
-    const QString text = wholeText(squawk) + toQt(squawk.detail) + toQt(squawk.correction);
-    const QStringList words = m_filter.text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    return std::ranges::all_of(
-        words, [&](const QString &word) { return text.contains(word, Qt::CaseInsensitive); });
-}
-
 void SquawkModel::fill()
 {
     const auto records = m_session.records();
+    const auto before = m_groups;
     m_listed.clear();
+    m_groups = {};
     std::vector<RecordRef> rows;
     for (auto &listed : readiness::squawkOrder(*records, *m_session.answer())) {
-        if (isShown(*records->find(listed.id)))
+        if (passes(m_filter, listed, *records)) {
             rows.push_back({RecordType::Squawk, listed.id.value()});
+            Group &group = m_groups[std::size_t(listed.reachable)];
+            if (group.count++ == 0)
+                group.first = listed.id;
+        }
         m_listed.emplace(listed.id, std::move(listed));
     }
     setRows(rows);
+    // Headings stand on the first rows of their groups and say how many there are.
+    if (before != m_groups)
+        touchAll();
 }
 
 void SquawkModel::apply(const ChangeNotice &notice)
@@ -99,6 +97,40 @@ int SquawkModel::notForLong() const
     }));
 }
 
+std::vector<readiness::ListedSquawk> SquawkModel::listed() const
+{
+    std::vector<readiness::ListedSquawk> list;
+    for (const RecordRef &row : rows())
+        list.push_back(m_listed.at(Id<Squawk>{row.id}));
+    return list;
+}
+
+const readiness::ListedSquawk *SquawkModel::listed(Id<Squawk> squawk) const
+{
+    const auto found = m_listed.find(squawk);
+    return found == m_listed.end() ? nullptr : &found->second;
+}
+
+/// A row that is on its way out of the list belongs to no group.
+QString SquawkModel::heading(Id<Squawk> squawk) const
+{
+    const auto group = std::ranges::find(m_groups, squawk, &Group::first);
+    if (!squawk || group == m_groups.end())
+        return {};
+    const int count = group->count;
+    switch (Reachable(group - m_groups.begin())) {
+    case Reachable::NotForLong:
+        return tr("Soon out of reach (%1)").arg(count);
+    case Reachable::NoLonger:
+        return tr("Out of reach (%1)").arg(count);
+    case Reachable::Yes:
+        return tr("In reach (%1)").arg(count);
+    case Reachable::Done:
+        break;
+    }
+    return tr("Done (%1)").arg(count);
+}
+
 int SquawkModel::columnCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : 1;
@@ -109,9 +141,9 @@ QString SquawkModel::reachWords(Id<Squawk> squawk) const
     const auto listed = m_listed.find(squawk);
     if (listed == m_listed.end() || listed->second.closings.empty())
         return {};
-    const auto &closings = listed->second.closings;
-    const QString first = shortName(*m_session.records(),
-                                    {RecordType::Closing, closings.front().value()});
+    const IdSet<Closing> &closings = listed->second.closings;
+    const QString first =
+        shortName(*m_session.records(), {RecordType::Closing, closings.front().value()});
     const QString more =
         closings.size() > 1 ? tr(" and %n more", nullptr, int(closings.size()) - 1) : QString();
     if (listed->second.reachable == Reachable::NotForLong)
@@ -122,9 +154,9 @@ QString SquawkModel::reachWords(Id<Squawk> squawk) const
 QString SquawkModel::wholeText(const Squawk &squawk) const
 {
     const auto records = m_session.records();
-    QStringList parts{toQt(squawk.number), toQt(squawk.title), severityWord(squawk.severity),
-                      partName(*records, squawk.component_id), squawkState(squawk),
-                      reachWords(squawk.id)};
+    QStringList parts{toQt(squawk.number),           toQt(squawk.title),
+                      severityWord(squawk.severity), partName(*records, squawk.component_id),
+                      squawkState(squawk),           reachWords(squawk.id)};
     parts.removeAll(QString());
     return parts.join(QStringLiteral(", "));
 }
@@ -145,16 +177,15 @@ QVariant SquawkModel::data(const QModelIndex &index, int role) const
     case NumberRole:
         return toQt(squawk->number);
     case PlaceRole:
-        return squawk->component_id ? partName(*records, squawk->component_id)
-                                    : tr("on papers");
+        return squawk->component_id ? partName(*records, squawk->component_id) : tr("on papers");
     case ReachRole:
         return reachWords(squawk->id);
     case StateRole:
         return squawkState(*squawk);
-    case UrgentRole: {
-        const auto listed = m_listed.find(squawk->id);
-        return listed != m_listed.end() && listed->second.reachable == Reachable::NotForLong;
-    }
+    case UrgentRole:
+        return listed(squawk->id) && listed(squawk->id)->reachable == Reachable::NotForLong;
+    case HeadingRole:
+        return heading(squawk->id);
     default:
         return {};
     }

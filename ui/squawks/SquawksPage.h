@@ -4,18 +4,17 @@
 
 #include "ui/shell/Page.h"
 
-class QComboBox;
 class QLabel;
-class QLineEdit;
 class QListView;
-class QPushButton;
 class QStackedWidget;
 
 namespace lastrivet::ui {
 
 class EmptyPlace;
 class PictureLoader;
+class SquawkCapture;
 class SquawkEditor;
+class SquawkFilterBar;
 class SquawkModel;
 
 /// The squawks: one line to write down a new one, the list in the order in which they call for
@@ -29,6 +28,10 @@ public:
     void showRecord(RecordRef record) override;
     void startNew() override;
     QWidget *firstFocus() override;
+    Id<Component> shownPart() const override;
+    SquawkFilterBar &filterBar() const { return *m_filter; }
+    /// Writes the list as it is filtered: a PDF, or CSV where the file's name ends so.
+    void writeList(const QString &file);
 
 protected:
     void recordsChanged(const ChangeNotice &notice) override;
@@ -37,25 +40,23 @@ protected:
 private:
     void build();
     QWidget *buildList();
-    QWidget *buildFilter();
+    QWidget *buildFoot();
+    QWidget *buildEditor();
     void buildKeys();
-    void capture();
-    void explainCapture();
     void filter();
+    void askToWrite(const QString &ending, const QString &kinds);
     void showCurrent();
     void choose(int row);
     void updateWords();
 
     SquawkModel *m_model;
     PictureLoader *m_loader;
-    QLineEdit *m_capture;
-    QLabel *m_captured;
-    QLineEdit *m_text;
-    QComboBox *m_severity;
-    QPushButton *m_all;
+    SquawkCapture *m_capture;
+    SquawkFilterBar *m_filter;
     QLabel *m_count;
     QListView *m_list;
     EmptyPlace *m_empty;
+    EmptyPlace *m_noMatch;
     QStackedWidget *m_stack;
     SquawkEditor *m_editor;
 };

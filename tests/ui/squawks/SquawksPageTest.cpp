@@ -4,9 +4,8 @@
 
 #include "tests/ui/support/ModelWatch.h"
 #include "tests/ui/support/Workshop.h"
-#include "ui/squawks/SquawkEditor.h"
+#include "ui/squawks/SquawkActForm.h"
 #include "ui/squawks/SquawkModel.h"
-#include "ui/widgets/ActLine.h"
 
 #include <QLineEdit>
 #include <QListView>
@@ -85,7 +84,7 @@ TEST_CASE("A correction that is not written down is asked for, and nothing chang
     window.page.firstFocus()->setFocus();
     QTest::keyClick(window.page.firstFocus(), Qt::Key_F);
     QTest::keyClick(&window.field(QStringLiteral("Correction")), Qt::Key_Return);
-    CHECK(window.page.findChild<ui::ActLine *>()->isVisible());
+    CHECK(window.page.findChild<ui::SquawkActForm *>()->isVisible());
     CHECK_FALSE(window.squawk("1").fixed_on.has_value());
 }
 
@@ -122,7 +121,7 @@ TEST_CASE("The list of squawks follows changes, answers and its filter without b
         });
     }
     CHECK(model.rowCount() == 6);
-    model.setFilter({QStringLiteral("scratch"), Severity::Cosmetic, true});
+    model.setFilter({.severity = Severity::Cosmetic, .text = "scratch"});
     CHECK(model.rowCount() == 1);
     model.setFilter({});
     session->undo();

@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/project/Project.h"
+#include "core/readiness/SquawkFilter.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLineEdit;
+class QPushButton;
+
+namespace lastrivet::ui {
+
+class ActLine;
+class RecordLine;
+class SavedFilterMenu;
+class Session;
+
+/// Which squawks are listed: a choice per question, a line for words, and filters kept by name.
+class SquawkFilterBar final : public QWidget {
+    Q_OBJECT
+
+public:
+    using Filter = readiness::SquawkFilter;
+
+    explicit SquawkFilterBar(Session &session, QWidget *parent = nullptr);
+
+    Filter filter() const;
+    /// Shows a filter; says so when it is another one.
+    void setFilter(const Filter &filter);
+    void focusText();
+    /// After a change: offers the inspections there are now.
+    void apply(const ChangeNotice &notice);
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    void build();
+    void addChoices();
+    void fillInspections();
+    void tell();
+
+    Session &m_session;
+    bool m_isFilling = false;
+    QLineEdit *m_text;
+    QComboBox *m_standing;
+    QComboBox *m_severity;
+    RecordLine *m_part;
+    QComboBox *m_verifier;
+    QComboBox *m_inspection;
+    QComboBox *m_reach;
+    QPushButton *m_everything;
+    ActLine *m_ask;
+    SavedFilterMenu *m_saved;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,244 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squawks/SquawkWork.h"
+
+#include "core/entry/EntryLine.h"
+#include "core/project/acts/Sessions.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordNames.h"
+#include "ui/widgets/RowListView.h"
+#include "ui/widgets/Section.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int tickMilliseconds = 15000;
+/// Beyond this nobody knows any more whether the clock was forgotten.
+constexpr Minutes longestUnasked{4 * 60};
+
+Minutes between(Moment began, Moment now)
+{
+    const auto days = (now.day() - began.day()).count();
+    return Minutes{days * 24 * 60 + now.minuteOfDay() - began.minuteOfDay()};
+}
+
+std::vector<const WorkSession *> sessionsOn(const Records &records, Id<Squawk> squawk)
+{
+    std::vector<const WorkSession *> sessions;
+    for (const WorkSession &session : records.work_sessions) {
+        if (session.squawk_id == squawk && !session.withdrawn_on)
+            sessions.push_back(&session);
+    }
+    std::ranges::stable_sort(sessions, [](const WorkSession *a, const WorkSession *b) {
+        return sortsBefore(*b->began, *a->began);
+    });
+    return sessions;
+}
+
+QString workersOf(const Records &records, const WorkSession &session)
+{
+    QStringList names;
+    for (const auto &worker : session.workers)
+        names.append(personName(records, worker.person_id));
+    return names.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+SquawkWork::SquawkWork(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_sessions(new Section(session.theme(), tr("Work on it"),
+                             tr("No work on it is in the log yet."), this))
+    , m_sum(new QLabel(this))
+    , m_line(new QLineEdit(this))
+    , m_understood(new QLabel(this))
+    , m_clock(new QPushButton(this))
+    , m_running(new QLabel(this))
+{
+    build();
+    connectParts();
+}
+
+void SquawkWork::build()
+{
+    m_line->setPlaceholderText(tr("Log work on it, as in “45m: drilled out” or “2h15 yesterday”"));
+    m_line->setAccessibleName(tr("Log work on this squawk"));
+    m_understood->setWordWrap(true);
+    m_sum->setWordWrap(true);
+    auto *line = new QHBoxLayout;
+    line->addWidget(m_line, 1);
+    line->addWidget(m_clock);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addWidget(m_sessions);
+    layout->addWidget(m_sum);
+    layout->addLayout(line);
+    layout->addWidget(m_understood);
+    layout->addWidget(m_running);
+}
+
+void SquawkWork::connectParts()
+{
+    connect(m_sessions, &Section::chosen, this,
+            [this](const RecordRef &record) { m_session.goTo(record); });
+    connect(m_line, &QLineEdit::textChanged, this, &SquawkWork::understand);
+    connect(m_line, &QLineEdit::returnPressed, this, &SquawkWork::log);
+    connect(m_clock, &QPushButton::clicked, this, &SquawkWork::startOrStop);
+    connect(&m_session, &Session::timerChanged, this, &SquawkWork::updateClock);
+    connect(&m_tick, &QTimer::timeout, this, &SquawkWork::updateClock);
+}
+
+void SquawkWork::show(Id<Squawk> squawk)
+{
+    if (squawk != m_squawk) {
+        m_squawk = squawk;
+        m_isOfClock = false;
+        m_line->clear();
+    }
+    refresh();
+}
+
+void SquawkWork::refresh()
+{
+    if (const Squawk *squawk = m_session.records()->findLive(m_squawk))
+        fillSessions(*squawk);
+    m_line->setEnabled(!m_session.isReadOnly());
+    updateClock();
+    understand();
+}
+
+void SquawkWork::fillSessions(const Squawk &squawk)
+{
+    const auto records = m_session.records();
+    std::vector<ListRow> rows;
+    Minutes sum{0};
+    for (const WorkSession *session : sessionsOn(*records, squawk.id)) {
+        ListRow row{{RecordType::WorkSession, session->id.value()}, dateText(*session->began)};
+        const QString note = toQt(session->note);
+        const QString workers = workersOf(*records, *session);
+        row.detail = note.isEmpty() ? workers : note + QStringLiteral(" · ") + workers;
+        row.figure = session->minutes ? hoursText(*session->minutes) : tr("not written down");
+        rows.push_back(std::move(row));
+        sum = sum + session->minutes.value_or(Minutes{0});
+    }
+    m_sum->setVisible(!rows.empty() || squawk.estimate_minutes);
+    m_sum->setText(squawk.estimate_minutes
+                       ? tr("%1 worked; the estimate was %2")
+                             .arg(hoursText(sum), hoursText(*squawk.estimate_minutes))
+                       : tr("%1 worked").arg(hoursText(sum)));
+    m_sessions->setRows(std::move(rows));
+}
+
+entry::EntryReading SquawkWork::reading() const
+{
+    const auto records = m_session.records();
+    auto read = entry::readEntry(toStd(m_line->text()), *records, entry::PartFinder(*records),
+                                 m_session.now());
+    for (WorkSession &session : read.sessions) {
+        session.squawk_id = m_squawk;
+        // Whatever is done about a defect is rework, but for looking at it and thinking about it.
+        if (session.kind != WorkKind::Inspection && session.kind != WorkKind::Planning)
+            session.kind = WorkKind::Rework;
+    }
+    if (m_isOfClock && read.sessions.size() == 1 && m_session.timer())
+        read.sessions.front().began = m_session.timer()->began;
+    return read;
+}
+
+void SquawkWork::understand()
+{
+    const auto read = reading();
+    m_understood->setVisible(!read.sessions.empty());
+    if (read.sessions.empty())
+        return;
+    const WorkSession &session = read.sessions.front();
+    QStringList words{dateText(*session.began),
+                      session.minutes ? hoursText(*session.minutes) : tr("no time written down")};
+    if (!session.note.empty())
+        words.append(QStringLiteral("“%1”").arg(toQt(session.note)));
+    for (const Message &problem : read.problems)
+        words.append(inWords(problem));
+    m_understood->setText(words.join(QStringLiteral(" · ")));
+}
+
+void SquawkWork::log()
+{
+    const auto read = reading();
+    const Squawk *squawk = m_session.records()->findLive(m_squawk);
+    if (!squawk || read.sessions.empty())
+        return;
+    if (after(*read.sessions.front().began, m_session.now())) {
+        m_session.complain(tr("%1 has not come yet.").arg(dateText(*read.sessions.front().began)));
+        return;
+    }
+    const bool isDone =
+        m_session.change(tr("Work logged on squawk %1").arg(toQt(squawk->number)), [&](Edit &edit) {
+            for (const WorkSession &session : read.sessions)
+                acts::enterSession(edit, session);
+        });
+    if (!isDone)
+        return;
+    if (m_isOfClock)
+        m_session.setTimer(std::nullopt);
+    m_isOfClock = false;
+    m_line->clear();
+}
+
+void SquawkWork::startOrStop()
+{
+    const Squawk *squawk = m_session.records()->findLive(m_squawk);
+    if (m_session.timer())
+        stop();
+    else if (squawk)
+        m_session.setTimer(RunningTimer{m_session.now(), squawk->component_id, {}, m_squawk});
+}
+
+/// The time goes into the line, to be added to or mended; Enter logs it and stops the clock.
+void SquawkWork::stop()
+{
+    const Minutes ran = between(m_session.timer()->began, m_session.now());
+    m_isOfClock = true;
+    if (ran > longestUnasked) {
+        m_session.complain(
+            tr("The clock has run for %1. How long was really worked on it?").arg(hoursText(ran)));
+        m_line->clear();
+    } else {
+        m_line->setText(QStringLiteral("%1m: ").arg(std::max(ran, Minutes{1}).count()));
+    }
+    m_line->setFocus();
+    m_line->end(false);
+    understand();
+}
+
+void SquawkWork::updateClock()
+{
+    const auto timer = m_session.timer();
+    const bool isOnIt = timer && timer->squawk_id == m_squawk;
+    m_clock->setText(isOnIt ? tr("Stop work") : tr("Start work"));
+    m_clock->setIcon(m_session.theme().icon(isOnIt ? QStringLiteral("actions/timer_stop")
+                                                   : QStringLiteral("actions/timer_start")));
+    m_clock->setEnabled(!m_session.isReadOnly() && (!timer || isOnIt));
+    m_running->setVisible(timer.has_value());
+    if (!timer) {
+        m_tick.stop();
+        return;
+    }
+    m_tick.start(tickMilliseconds);
+    const QString ran = hoursText(between(timer->began, m_session.now()));
+    m_running->setText(isOnIt ? tr("At work on it since %1: %2").arg(dateText(timer->began), ran)
+                              : tr("The clock runs on something else; stop it in the log first."));
+}
+
+} // namespace lastrivet::ui
