@@ -60,7 +60,7 @@ void SquawkCapture::build()
 
 QWidget *SquawkCapture::buildBar()
 {
-    auto *bar = new QWidget(this);
+    auto *bar = m_bar = new QWidget(this);
     auto *photos = new QPushButton(m_session.theme().icon(QStringLiteral("actions/camera")),
                                    tr("Photos…"), bar);
     photos->setToolTip(tr("Files can also be dropped here, or pasted into the line"));
@@ -133,9 +133,17 @@ void SquawkCapture::understand()
     else
         m_understood->setText(read.problem ? ui::inWords(*read.problem) : inWords(read));
     m_understood->setAccessibleName(m_understood->text());
+    m_understood->setVisible(isAny || !m_isQuietWhenEmpty);
+    m_bar->setVisible(isAny || !m_isQuietWhenEmpty);
     m_clear->setVisible(isAny);
     m_write->setEnabled(isAny && !read.problem && !m_session.isReadOnly());
     Q_EMIT resized();
+}
+
+void SquawkCapture::setQuietWhenEmpty()
+{
+    m_isQuietWhenEmpty = true;
+    understand();
 }
 
 QString SquawkCapture::understood() const

@@ -29,6 +29,8 @@ public:
     /// Puts the keyboard into the line; a line that names no part is about `partShown`.
     void start(Id<Component> partShown);
     void addPhotos(const QStringList &files);
+    /// Shows nothing but the line as long as nothing is in it.
+    void setQuietWhenEmpty();
     QString understood() const;
 
 Q_SIGNALS:
@@ -61,10 +63,12 @@ private:
     QString m_draft;
     Id<Component> m_part;
     QStringList m_photos;
+    bool m_isQuietWhenEmpty = false;
     PictureInbox m_inbox;
     PhotoIntake *m_intake;
     SquawkLineEdit *m_line;
     QLabel *m_understood;
+    QWidget *m_bar = nullptr;
     QLabel *m_names = nullptr;
     QPushButton *m_write = nullptr;
     QPushButton *m_clear = nullptr;

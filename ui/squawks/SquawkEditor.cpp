@@ -83,7 +83,7 @@ void SquawkEditor::build()
          std::initializer_list<QWidget *>{m_heading, m_story, m_reach, buildActs(), m_act, m_ask})
         layout->addWidget(part);
     layout->addLayout(buildPictures());
-    for (QWidget *part : std::initializer_list<QWidget *>{m_form, m_options, m_work})
+    for (QWidget *part : std::initializer_list<QWidget *>{m_options, m_work, m_form})
         layout->addWidget(part);
     layout->addStretch(1);
     m_form->setCheck([this](const void *record) {

@@ -23,10 +23,10 @@ QString tr(const char *text)
 
 QString squawkStory(const Records &records, const Squawk &squawk)
 {
-    QStringList lines{
-        tr("Found %1 by %2")
-            .arg(dateText(*squawk.found_on), squawk.found_by ? personName(records, squawk.found_by)
-                                                             : tr("somebody not written down"))};
+    const QString found = dateText(*squawk.found_on);
+    QStringList lines{squawk.found_by
+                          ? tr("Found %1 by %2").arg(found, personName(records, squawk.found_by))
+                          : tr("Found %1").arg(found)};
     if (squawk.fixed_on)
         lines.append(tr("Fixed %1 by %2: %3")
                          .arg(dateText(*squawk.fixed_on), personName(records, squawk.fixed_by),

@@ -64,6 +64,7 @@ void SquawksPage::build()
     layout->addWidget(m_capture);
     layout->addWidget(halves, 1);
     m_capture->layout()->setContentsMargins(0, 0, 0, 0);
+    m_capture->setQuietWhenEmpty();
     connect(m_capture, &SquawkCapture::recorded, this, [this](qint64 id) {
         showRecord({RecordType::Squawk, id});
     });

@@ -53,8 +53,13 @@ struct Window {
     {
         QMimeData offered;
         offered.setUrls({QUrl::fromLocalFile(file)});
-        QDropEvent event(QPointF(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
-        QCoreApplication::sendEvent(&capture(), &event);
+        QDragEnterEvent entered(QPoint(5, 5), Qt::CopyAction, &offered, Qt::LeftButton,
+                                Qt::NoModifier);
+        QCoreApplication::sendEvent(&capture(), &entered);
+        CHECK(entered.isAccepted());
+        QDropEvent dropped(QPointF(5, 5), Qt::CopyAction, &offered, Qt::LeftButton,
+                           Qt::NoModifier);
+        QCoreApplication::sendEvent(&capture(), &dropped);
     }
 
     Workshop workshop;

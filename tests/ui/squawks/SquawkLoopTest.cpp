@@ -61,6 +61,8 @@ struct Window {
     }
     void press(const char *text)
     {
+        // What was just added to a layout is shown by the event loop.
+        QCoreApplication::processEvents();
         QPushButton *found = button(text);
         INFO(text);
         REQUIRE(found);
