@@ -40,6 +40,7 @@ SquawkCapture::SquawkCapture(Session &session, const QString &draft, QWidget *pa
 
 SquawkCapture::~SquawkCapture()
 {
+    m_intake->finish();
     keepDraft();
 }
 

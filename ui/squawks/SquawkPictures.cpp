@@ -47,6 +47,11 @@ SquawkPictures::SquawkPictures(Session &session, PictureLoader &loader, Side sid
     connectParts();
 }
 
+SquawkPictures::~SquawkPictures()
+{
+    m_intake->finish();
+}
+
 Shows SquawkPictures::own() const
 {
     return m_side == Side::Before ? Shows::Defect : Shows::Repair;

@@ -28,6 +28,7 @@ public:
     enum class Side { Before, After };
 
     SquawkPictures(Session &session, PictureLoader &loader, Side side, QWidget *parent = nullptr);
+    ~SquawkPictures() override;
 
     void show(Id<Squawk> squawk);
     void apply(const ChangeNotice &notice);

@@ -177,12 +177,13 @@ TEST_CASE("Photos dropped on the line, or pasted into it, belong to the squawk a
 
 TEST_CASE("A photo that is gone is said, and the squawk is on record all the same", "[squawks]")
 {
+    const TemporaryFolder folder;
     Window window;
     QString said;
     QObject::connect(&window.view.session(), &ui::Session::complained, &window.view,
                      [&](const QString &sentence) { said = sentence; });
     window.type(QStringLiteral("rudder: dent"));
-    window.drop(QStringLiteral("/nowhere/gone.jpg"));
+    window.drop(QString::fromStdString((folder / "gone.jpg").string()));
     QTest::keyClick(&window.line(), Qt::Key_Return);
     CHECK(window.newest().title == "dent");
     CHECK(said.contains(QStringLiteral("gone.jpg")));
