@@ -2,43 +2,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/Region.h"
 
+#include "core/packet/PartOrder.h"
+
 #include <algorithm>
-#include <tuple>
 
 namespace lastrivet::packet {
 
 namespace {
 
-using Children = std::map<Id<Component>, std::vector<const Component *>>;
-
-bool comesBefore(const Component *a, const Component *b)
-{
-    const auto key = [](const Component &part) {
-        return std::tuple{!part.position, part.position.value_or(0), part.id};
-    };
-    return key(*a) < key(*b);
-}
-
 std::map<Id<Component>, std::size_t> placesInTree(const Records &records)
 {
-    Children children;
-    for (const Component &part : records.components) {
-        if (!part.withdrawn_on)
-            children[part.parent_id].push_back(&part);
-    }
-    std::map<Id<Component>, std::size_t> places;
-    std::vector<Id<Component>> open{Id<Component>{}};
-    while (!open.empty()) {
-        const Id<Component> next = open.back();
-        open.pop_back();
-        places.emplace(next, places.size());
-        const auto below = children.find(next);
-        if (below == children.end())
-            continue;
-        std::sort(below->second.begin(), below->second.end(), comesBefore);
-        for (auto part = below->second.rbegin(); part != below->second.rend(); ++part)
-            open.push_back((*part)->id);
-    }
+    std::map<Id<Component>, std::size_t> places{{Id<Component>{}, 0}};
+    for (const PartInOrder &part : partsInOrder(records))
+        places.emplace(part.part->id, places.size());
     return places;
 }
 
@@ -100,6 +76,19 @@ Region::Region(const Records &records, const readiness::Answer &answer,
     }
     makeSet(m_parts);
     makeSet(m_named);
+}
+
+Region Region::ofWholeAircraft(const Records &records, const readiness::Answer &answer)
+{
+    IdSet<Closing> all;
+    for (const Closing &closing : records.closings)
+        all.push_back(closing.id);
+    Region region(records, answer, all);
+    region.m_isWholeAircraft = true;
+    for (const auto &[part, place] : region.m_places)
+        region.m_parts.push_back(part);
+    makeSet(region.m_parts);
+    return region;
 }
 
 bool Region::isChosen(Id<Closing> id) const

@@ -25,6 +25,9 @@ public:
     /// Closings that the answer does not know are left out.
     Region(const Records &records, const readiness::Answer &answer, const IdSet<Closing> &chosen);
 
+    /// Everything on record, with every closing; of no part, too.
+    static Region ofWholeAircraft(const Records &records, const readiness::Answer &answer);
+
     const Records &records() const { return *m_records; }
     Moment asOf() const { return m_asOf; }
     /// By id.

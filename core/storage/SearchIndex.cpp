@@ -3,6 +3,7 @@
 #include "core/storage/SearchIndex.h"
 
 #include "core/records/Description.h"
+#include "core/records/RecordPointer.h"
 
 #include <algorithm>
 #include <array>
@@ -133,9 +134,22 @@ void SearchIndex::put(RecordRef ref, const void *record)
     m_insert->reset();
 }
 
+std::vector<SearchHit> SearchIndex::at(RecordRef record) const
+{
+    std::vector<SearchHit> hits;
+    SQLite::Statement row(m_database.sql(), R"(SELECT "title" FROM "search" WHERE rowid=?)");
+    row.bind(1, rowNumber(record));
+    if (row.executeStep())
+        hits.push_back({record, row.getColumn(0).getString(), {}});
+    return hits;
+}
+
 std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t limit) const
 {
     std::vector<SearchHit> hits;
+    const auto words = text.substr(std::min(text.size(), text.find_first_not_of(" \t\r\n")));
+    if (const auto pointed = readPointer(words.substr(0, words.find_last_not_of(" \t\r\n") + 1)))
+        return at(*pointed);
     const auto terms = expression(text);
     if (terms.empty())
         return hits;

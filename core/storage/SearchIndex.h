@@ -23,10 +23,13 @@ public:
 
     /// Makes the index say what the record says; null when it is gone.
     void put(RecordRef ref, const void *record);
-    /// Records that hold all words of `text`, the last one as a beginning; newest first.
+    /// Records that hold all words of `text`, the last one as a beginning; newest first. What a
+    /// label's code says finds its record.
     std::vector<SearchHit> search(std::string_view text, std::size_t limit) const;
 
 private:
+    std::vector<SearchHit> at(RecordRef record) const;
+
     Database &m_database;
     std::optional<SQLite::Statement> m_erase;
     std::optional<SQLite::Statement> m_insert;

@@ -6,6 +6,7 @@
 #include "ui/photos/PhotoGrid.h"
 #include "ui/photos/PhotosPage.h"
 #include "ui/photos/PictureView.h"
+#include "ui/prints/PrintForm.h"
 #include "ui/shell/Executor.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/Page.h"
@@ -141,6 +142,16 @@ public:
         take(QStringLiteral("squawk-capture"));
     }
 
+    /// The form of papers, with each paper chosen.
+    void takePrints()
+    {
+        for (int kind = 0; kind < ui::printKindCount; ++kind) {
+            m_window.printForm().open(m_window.view()->session(), ui::PrintKind(kind));
+            take(QStringLiteral("print-%1").arg(kind));
+        }
+        m_window.printForm().hide();
+    }
+
 private:
     void press(const QString &words)
     {
@@ -185,5 +196,6 @@ int main(int argc, char *argv[])
     gallery.takeClosings();
     gallery.takePhotos();
     gallery.takeCapture();
+    gallery.takePrints();
     return 0;
 }

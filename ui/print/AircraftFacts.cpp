@@ -17,18 +17,16 @@ QString aircraftName(const packet::Aircraft &aircraft)
     return names.join(QStringLiteral("  "));
 }
 
-void drawAircraft(Pages &pages, const packet::Aircraft &aircraft, PrivateMatter privateMatter)
+void drawAircraft(Pages &pages, const packet::Aircraft &aircraft)
 {
     const Wording &words = pages.wording();
     pages.smallHeading(words.text("Aircraft"), points(60));
     QString origin;
     if (aircraft.origin)
         origin = words.text(*aircraft.origin == Origin::Kit ? "from a kit" : "from plans");
-    const bool hasAddress =
-        privateMatter == PrivateMatter::Printed && !aircraft.builder_address.empty();
-    const QString builder = hasAddress
-                                ? asIs(aircraft.builder + "\n" + aircraft.builder_address)
-                                : asIs(aircraft.builder);
+    const QString builder = aircraft.builder_address.empty()
+                                ? asIs(aircraft.builder)
+                                : asIs(aircraft.builder + "\n" + aircraft.builder_address);
     drawFacts(pages, {{words.text("Type"), asIs(aircraft.type)},
                       {words.text("Registration"), asIs(aircraft.registration)},
                       {words.text("Model"), asIs(aircraft.model)},

@@ -13,10 +13,7 @@ class Pages;
 /// "C-GLRV, Larkspur 2": what people call the aircraft.
 QString aircraftName(const packet::Aircraft &aircraft);
 
-/// Where people live is for those who work with them.
-enum class PrivateMatter { Printed, LeftOut };
-
 /// Type, registration, numbers and builder.
-void drawAircraft(Pages &pages, const packet::Aircraft &aircraft, PrivateMatter privateMatter);
+void drawAircraft(Pages &pages, const packet::Aircraft &aircraft);
 
 } // namespace lastrivet::print

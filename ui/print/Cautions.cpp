@@ -29,6 +29,11 @@ void drawCaution(Pages &pages, const QString &text)
 
 } // namespace
 
+void drawOwnCaution(Pages &pages)
+{
+    pages.text(pages.wording().text(ownCaution), Size::Small);
+}
+
 void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions)
 {
     const Wording &words = pages.wording();

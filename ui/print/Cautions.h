@@ -14,4 +14,7 @@ class Pages;
 /// this is the builder's record and nobody's approval.
 void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions);
 
+/// The one sentence of it that goes on every sheet, small.
+void drawOwnCaution(Pages &pages);
+
 } // namespace lastrivet::print

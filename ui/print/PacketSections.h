@@ -11,6 +11,10 @@ namespace lastrivet::print {
 class Pages;
 
 void drawFrontPages(Pages &pages, const packet::Packet &packet);
+/// On the front pages: what is closed with gaps, waived, or not on record.
+void drawGaps(Pages &pages, const packet::Packet &packet);
+/// One closing: its state, what it hides, who signed, and when it was closed and opened.
+void drawClosingRecord(Pages &pages, const packet::Standing &standing);
 void drawReadiness(Pages &pages, const packet::Packet &packet);
 void drawPhotographs(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
 void drawSquawks(Pages &pages, const packet::Packet &packet);

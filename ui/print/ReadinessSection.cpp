@@ -195,16 +195,21 @@ void drawRules(Pages &pages, const Standing &standing)
 
 void drawStanding(Pages &pages, const Standing &standing)
 {
-    pages.heading(1, asIs(standing.title), points(140));
-    drawState(pages, standing);
-    drawWhatItIs(pages, standing);
-    drawHoldPoints(pages, standing);
-    drawHistory(pages, standing);
+    drawClosingRecord(pages, standing);
     if (standing.made_by != MadeBy::Factory)
         drawRules(pages, standing);
 }
 
 } // namespace
+
+void drawClosingRecord(Pages &pages, const Standing &standing)
+{
+    pages.heading(1, asIs(standing.title), points(140));
+    drawState(pages, standing);
+    drawWhatItIs(pages, standing);
+    drawHoldPoints(pages, standing);
+    drawHistory(pages, standing);
+}
 
 void drawReadiness(Pages &pages, const packet::Packet &packet)
 {

@@ -15,7 +15,7 @@ namespace lastrivet::print {
 
 namespace {
 
-constexpr std::array<double, 5> sizes{8, 10, 12.5, 15.5, 19.5};
+constexpr std::array<double, 6> sizes{8, 10, 12.5, 15.5, 19.5, 30.5};
 const QString family = QStringLiteral("DejaVu Sans");
 
 } // namespace

@@ -8,7 +8,8 @@
 // of one width, so that numbers stand in columns.
 namespace lastrivet::print {
 
-enum class Size { Small, Body, Subheading, Heading, Title };
+/// The last is for what is read from across the workshop.
+enum class Size { Small, Body, Subheading, Heading, Title, Poster };
 
 QFont font(Size size, bool isBold = false);
 /// Distance between two lines, in print units.

@@ -79,8 +79,9 @@ void carryOut(Session &session, PrintOrder order)
     const QString title = order.title;
     std::shared_ptr<Job> job;
     try {
-        const auto hash = session.isReadOnly() ? session.project().journalHash()
-                                               : session.project().notePrinted(toStd(title));
+        const bool isNoted = order.is_noted && !session.isReadOnly();
+        const auto hash = isNoted ? session.project().notePrinted(toStd(title))
+                                  : session.project().journalHash();
         job = std::make_shared<Job>(Job{std::move(order),
                                         {hash, session.now()},
                                         session.records(),

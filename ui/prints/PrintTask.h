@@ -25,6 +25,8 @@ struct PrintOrder {
     /// Where the PDF goes.
     QString file;
     Print print;
+    /// False for what does not show the journal's hash.
+    bool is_noted = true;
 };
 
 /// Notes the printing in the journal, whose hash the pages then carry, prints on a worker, says

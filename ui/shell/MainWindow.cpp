@@ -4,6 +4,7 @@
 
 #include "core/base/Error.h"
 #include "ui/convert/QtText.h"
+#include "ui/prints/PrintForm.h"
 #include "ui/shell/FileTasks.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/Page.h"
@@ -34,6 +35,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     , m_stack(new QStackedWidget(this))
     , m_start(new StartPage(surroundings.theme, surroundings.clock, this))
     , m_finder(new Finder(surroundings.theme, this))
+    , m_printForm(new PrintForm(this))
     , m_sheet(new ShortcutSheet(this))
 {
     setWindowTitle(tr("Lastrivet"));
@@ -44,6 +46,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     buildFileMenu();
     buildEditMenu();
     buildGoMenu();
+    buildPrintMenu();
     buildViewMenu();
     buildHelpMenu();
     connect(m_start, &StartPage::folderWanted, this, &MainWindow::openFolder);
@@ -119,6 +122,7 @@ void MainWindow::complain(const QString &sentence)
 void MainWindow::closeProject()
 {
     m_finder->hide();
+    m_printForm->hide();
     delete m_view;
     m_view = nullptr;
     setWindowTitle(tr("Lastrivet"));

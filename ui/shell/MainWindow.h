@@ -23,6 +23,7 @@ class QStackedWidget;
 namespace lastrivet::ui {
 
 class Finder;
+class PrintForm;
 class ProjectView;
 class Session;
 class ShortcutSheet;
@@ -51,6 +52,7 @@ public:
     ProjectView *view() const { return m_view; }
     StartPage &startPage() const { return *m_start; }
     Finder &finder() const { return *m_finder; }
+    PrintForm &printForm() const { return *m_printForm; }
     void openFinder();
     /// Where the demo lies; the start page offers it.
     void setDemo(const QString &folder);
@@ -62,6 +64,7 @@ private:
     void buildFileMenu();
     void buildEditMenu();
     void buildGoMenu();
+    void buildPrintMenu();
     void buildViewMenu();
     void buildHelpMenu();
     QAction *add(QMenu &menu, const QString &words, const QKeySequence &keys,
@@ -85,6 +88,7 @@ private:
     ProjectView *m_view = nullptr;
     QString m_folder;
     Finder *m_finder;
+    PrintForm *m_printForm;
     ShortcutSheet *m_sheet;
     QMenu *m_recentMenu = nullptr;
     QAction *m_undo = nullptr;

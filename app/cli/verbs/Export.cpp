@@ -4,6 +4,7 @@
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
+#include "core/calendar/CalendarFile.h"
 #include "core/exchange/Archive.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/csv/CsvExport.h"
@@ -12,6 +13,7 @@
 
 #include <filesystem>
 #include <fmt/ostream.h>
+#include <optional>
 
 namespace lastrivet::cli {
 
@@ -20,6 +22,7 @@ namespace {
 struct Options : VerbOptions {
     std::string to;
     bool asCsv = false;
+    std::optional<int> alarmDays;
 };
 
 void writeZip(const Project &project, const std::string &to, Terminal &terminal)
@@ -31,6 +34,12 @@ void writeZip(const Project &project, const std::string &to, Terminal &terminal)
         terminal.complain(fmt::format("{}: no longer what was taken in; archived as it is.", name));
 }
 
+void writeIcs(const Options &options, const Project &project)
+{
+    calendar::writeCalendar(calendar::entries(*project.records(), project.today()),
+                            calendar::fileFacts(project, options.alarmDays), options.to);
+}
+
 void write(const Options &options, const Project &project, Terminal &terminal)
 {
     const std::string suffix = std::filesystem::path(options.to).extension().string();
@@ -40,8 +49,11 @@ void write(const Options &options, const Project &project, Terminal &terminal)
         writeZip(project, options.to, terminal);
     else if (suffix == ".json")
         exchange::writeDocumentFile(*project.records(), options.to);
+    else if (suffix == ".ics")
+        writeIcs(options, project);
     else
-        throw WrongUsage("--to: name a file that ends in .json or .zip, or a folder with --csv.");
+        throw WrongUsage(
+            "--to: name a file that ends in .json, .zip or .ics, or a folder with --csv.");
 }
 
 Outcome exportProject(const Options &options, Terminal &terminal)
@@ -58,11 +70,15 @@ void declareExport(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
     CLI::App &verb =
-        addVerb(program, "export", "Writes all records to JSON, CSV or an archive", *options);
-    verb.add_option("--to", options->to, "FILE.json, FILE.zip, or a folder with --csv")
+        addVerb(program, "export", "Writes all records to JSON, CSV or an archive, or dates to a calendar",
+                *options);
+    verb.add_option("--to", options->to, "FILE.json, FILE.zip, FILE.ics, or a folder with --csv")
         ->required()
         ->type_name("WHERE");
     verb.add_flag("--csv", options->asCsv, "One CSV file per kind of record, in a folder");
+    verb.add_option("--alarm", options->alarmDays, "Ring so many days before; for FILE.ics")
+        ->check(CLI::Range(0, 365))
+        ->type_name("DAYS");
     whenNamed(verb, chosen,
               [options](Terminal &terminal) { return exportProject(*options, terminal); });
 }

@@ -75,3 +75,14 @@ TEST_CASE("Search follows changes, undo, and what stands in lists")
     project.reopen();
     CHECK(titles(*project, "tail") == Titles{"Tail"});
 }
+
+TEST_CASE("What the code on a label says finds its record, and no other")
+{
+    test::TestProject project;
+    project.part("Left wing");
+    const auto rib = project.part("Rib 3");
+    const auto pointer = "lastrivet:component:" + std::to_string(rib.value());
+    CHECK(titles(*project, pointer) == Titles{"Rib 3"});
+    CHECK(titles(*project, " " + pointer + "\r\n") == Titles{"Rib 3"});
+    CHECK(titles(*project, "lastrivet:component:4711").empty());
+}

@@ -84,6 +84,40 @@ QString PrintedFolder::text(const std::filesystem::path &pdf)
     return run.output;
 }
 
+QStringList PrintedFolder::pageTexts(const std::filesystem::path &pdf)
+{
+    QStringList pages = text(pdf).split(QLatin1Char('\f'));
+    pages.removeLast();
+    return pages;
+}
+
+bool PrintedFolder::isSound(const std::filesystem::path &pdf)
+{
+    const Run check = run(QStringLiteral("qpdf"), {QStringLiteral("--check"),
+                                                   QString::fromStdString(pdf.string())});
+    return check.exit_code == 0 &&
+           check.output.contains(QLatin1String("No syntax or stream encoding errors found"));
+}
+
+QStringList PrintedFolder::codesOn(const std::filesystem::path &pdf, int page) const
+{
+    const QString picture = QString::fromStdString(path("page").string());
+    const QString number = QString::number(page);
+    REQUIRE(run(QStringLiteral("pdftoppm"),
+                {QStringLiteral("-r"), QStringLiteral("300"), QStringLiteral("-f"), number,
+                 QStringLiteral("-l"), number, QStringLiteral("-singlefile"),
+                 QStringLiteral("-png"), QString::fromStdString(pdf.string()), picture})
+                .exit_code == 0);
+    QProcess zbar;
+    zbar.start(QStringLiteral("zbarimg"),
+               {QStringLiteral("-q"), QStringLiteral("--raw"), picture + QStringLiteral(".png")});
+    REQUIRE(zbar.waitForFinished());
+    QStringList codes = QString::fromUtf8(zbar.readAllStandardOutput())
+                            .split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    codes.sort();
+    return codes;
+}
+
 print::Imprint imprintOfTest()
 {
     return {"0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef",

@@ -37,6 +37,12 @@ public:
     static Run run(const QString &program, const QStringList &arguments);
     static std::string hashOf(const std::filesystem::path &file);
     static QString text(const std::filesystem::path &pdf);
+    /// The text of each page.
+    static QStringList pageTexts(const std::filesystem::path &pdf);
+    /// True when qpdf finds the document sound.
+    static bool isSound(const std::filesystem::path &pdf);
+    /// What zbar reads from the codes on one page, sorted.
+    QStringList codesOn(const std::filesystem::path &pdf, int page) const;
 
 private:
     QTemporaryDir m_folder;

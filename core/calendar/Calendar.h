@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Moment.h"
+#include "core/records/Records.h"
+
+#include <string>
+#include <vector>
+
+namespace lastrivet::calendar {
+
+/// What stands in the calendar of a workshop.
+enum class Kind { Inspection, Expiry, Calibration };
+
+/// A day, or a time of a day, on which something is due.
+struct Entry {
+    Kind kind = Kind::Inspection;
+    RecordRef record;
+    /// All day when it has no time.
+    Moment when;
+    std::string summary;
+    std::string description;
+    /// Empty when nobody wrote it down.
+    std::string place;
+};
+
+/// Visits that are planned and neither held nor cancelled, days on which material expires, and days
+/// on which the newest calibration of a tool runs out: from `keptDays` before `today` on, by date.
+std::vector<Entry> entries(const Records &records, Moment today);
+
+/// What is past is kept for so many days, because somebody must still act on it.
+inline constexpr std::int64_t keptDays = 30;
+
+} // namespace lastrivet::calendar

@@ -1,0 +1,141 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/HandOver.h"
+
+#include "core/hours/Hours.h"
+#include "core/packet/InWords.h"
+#include "core/packet/PartOrder.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace lastrivet::packet {
+
+namespace {
+
+/// The closing that hides each part, by title; of several the first.
+std::map<Id<Component>, std::string> closingsByPart(const readiness::Answer &answer,
+                                                    const Records &records)
+{
+    std::map<Id<Component>, std::string> titles;
+    for (const readiness::ClosingAnswer &closing : answer.closings) {
+        const Closing *record = records.findLive(closing.id);
+        if (!record || record->scope == ClosingScope::Aircraft)
+            continue;
+        for (const Id<Component> part : record->encloses)
+            titles.emplace(part, record->title);
+    }
+    return titles;
+}
+
+std::vector<HandOver::Part> partsOf(const Records &records, const readiness::Answer &answer)
+{
+    const auto closings = closingsByPart(answer, records);
+    std::vector<HandOver::Part> parts;
+    for (const PartInOrder &next : partsInOrder(records)) {
+        const Component &part = *next.part;
+        const auto closing = closings.find(part.id);
+        parts.push_back({next.depth, part.code, part.name, part.part_number, part.serial_number,
+                         part.plan_ref, closing == closings.end() ? "" : closing->second});
+    }
+    return parts;
+}
+
+std::vector<HandOver::Fitted> equipmentOf(const Records &records)
+{
+    std::vector<HandOver::Fitted> fitted;
+    for (const Equipment &item : records.equipment) {
+        if (!item.withdrawn_on)
+            fitted.push_back({item.name, item.maker, item.part_number, item.serial_number,
+                              partPath(records, item.component_id), item.fitted_on,
+                              item.removed_on});
+    }
+    return fitted;
+}
+
+void addHours(HandOver &book, const Records &records)
+{
+    const hours::Totals totals = hours::totals(records);
+    book.total = totals.total.minutes;
+    for (const PartInOrder &next : partsInOrder(records)) {
+        const auto found =
+            std::find_if(totals.components.begin(), totals.components.end(),
+                         [&](const hours::ComponentHours &row) { return row.id == next.part->id; });
+        if (next.depth == 0 && found != totals.components.end())
+            book.hours.push_back({partName(records, next.part->id), found->with_below.minutes,
+                                  found->with_below.sessions});
+    }
+    if (totals.unassigned.sessions > 0)
+        book.hours.push_back({{}, totals.unassigned.minutes, totals.unassigned.sessions});
+    for (const WorkSession &session : records.work_sessions) {
+        if (session.withdrawn_on || !session.began)
+            continue;
+        if (!book.first_work || sortsBefore(*session.began, *book.first_work))
+            book.first_work = session.began;
+        if (!book.last_work || sortsBefore(*book.last_work, *session.began))
+            book.last_work = session.began;
+    }
+}
+
+/// Receipts, packing lists and pictures of people tell nothing of the aircraft.
+bool isOfTheAircraft(const Photo &photo)
+{
+    constexpr std::array others{RecordType::Project,     RecordType::Person,
+                                RecordType::Expense,     RecordType::PartLine,
+                                RecordType::MaterialLot, RecordType::CertificateDocument};
+    const auto isOther = [&](RecordRef subject) {
+        return std::find(others.begin(), others.end(), subject.type) != others.end();
+    };
+    return !photo.subjects.empty() && !photo.shows.contains(Shows::Receipt) &&
+           std::none_of(photo.subjects.begin(), photo.subjects.end(), isOther);
+}
+
+std::vector<Photo> photosOf(const Region &region)
+{
+    std::vector<Photo> all = photos(region);
+    std::erase_if(all, [](const Photo &photo) { return !isOfTheAircraft(photo); });
+    for (std::size_t i = 0; i < all.size(); ++i)
+        all[i].number = int(i) + 1;
+    return all;
+}
+
+Aircraft withoutAddress(Aircraft aircraft)
+{
+    aircraft.builder_address.clear();
+    return aircraft;
+}
+
+Packet wholeAircraft(const Region &region, const Profile &profile)
+{
+    const std::vector<Photo> photos = photosOf(region);
+    Packet whole{.title = {"Hand-over book", {}},
+                 .as_of = region.asOf(),
+                 .standings = standings(region, profile),
+                 .photos = photos,
+                 .squawks = squawks(region, photos),
+                 .deviations = deviations(region, photos),
+                 .bulletins = bulletins(region),
+                 .fasteners = fasteners(region),
+                 .measurements = measurements(region),
+                 .materials = materials(region),
+                 .tools = tools(region),
+                 .cautions = profile.cautions};
+    whole.front.aircraft = withoutAddress(aircraftOf(region.records(), profile));
+    whole.work.people = workLog(region).people;
+    return whole;
+}
+
+} // namespace
+
+HandOver handOver(const Records &records, const Profile &profile, const readiness::Answer &answer)
+{
+    const Region region = Region::ofWholeAircraft(records, answer);
+    HandOver book{.parts = partsOf(records, answer),
+                  .equipment = equipmentOf(records),
+                  .whole = wholeAircraft(region, profile)};
+    addHours(book, records);
+    return book;
+}
+
+} // namespace lastrivet::packet

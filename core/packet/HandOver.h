@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Minutes.h"
+#include "core/packet/Packet.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lastrivet::packet {
+
+/// The aircraft as it was built, for whoever owns and looks after it next.
+///
+/// Nothing in it says what anything cost, shows a receipt, or tells where people live or how they
+/// are reached.
+struct HandOver {
+    struct Part {
+        int depth = 0;
+        std::string code;
+        std::string name;
+        std::string part_number;
+        std::string serial_number;
+        std::string plan_ref;
+        std::string closed_in;
+    };
+    struct Fitted {
+        std::string name;
+        std::string maker;
+        std::string part_number;
+        std::string serial_number;
+        std::string part;
+        std::optional<Moment> fitted_on;
+        std::optional<Moment> removed_on;
+    };
+    struct PartHours {
+        std::string part;
+        Minutes minutes;
+        std::int64_t sessions = 0;
+    };
+
+    std::vector<Part> parts;
+    std::vector<Fitted> equipment;
+    /// Hours of each part at the top of the tree with everything below it, then of no part.
+    std::vector<PartHours> hours;
+    Minutes total;
+    std::optional<Moment> first_work;
+    std::optional<Moment> last_work;
+    /// Aircraft, closings, photographs of the structure, findings, hardware, materials and people of
+    /// the whole aircraft; without what an inspector is asked.
+    Packet whole;
+};
+
+HandOver handOver(const Records &records, const Profile &profile, const readiness::Answer &answer);
+
+} // namespace lastrivet::packet

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/RecordPointer.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+
+namespace lastrivet {
+
+namespace {
+
+constexpr std::string_view scheme = "lastrivet:";
+
+std::string inLowerCase(std::string_view text)
+{
+    std::string lower(text);
+    std::transform(lower.begin(), lower.end(), lower.begin(), [](char c) {
+        return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
+    });
+    return lower;
+}
+
+std::optional<std::int64_t> readId(std::string_view digits)
+{
+    std::int64_t id = 0;
+    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), id);
+    if (error != std::errc{} || end != digits.data() + digits.size() || id < 1)
+        return std::nullopt;
+    return id;
+}
+
+} // namespace
+
+std::string pointerTo(RecordRef record)
+{
+    return fmt::format("{}{}:{}", scheme, word(record.type), record.id);
+}
+
+std::optional<RecordRef> readPointer(std::string_view text)
+{
+    const std::string lower = inLowerCase(text);
+    if (!lower.starts_with(scheme))
+        return std::nullopt;
+    const std::string_view rest = std::string_view(lower).substr(scheme.size());
+    const std::size_t colon = rest.find(':');
+    if (colon == rest.npos)
+        return std::nullopt;
+    const std::optional<std::int64_t> id = readId(rest.substr(colon + 1));
+    const auto &types = Words<RecordType>::list;
+    const auto type = std::find(types.begin(), types.end(), rest.substr(0, colon));
+    if (!id || type == types.end())
+        return std::nullopt;
+    return RecordRef{RecordType(type - types.begin()), *id};
+}
+
+} // namespace lastrivet

@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/RecordPointer.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+
+TEST_CASE("A record's pointer is read back, whatever its case")
+{
+    const RecordRef lot{RecordType::MaterialLot, 12};
+    CHECK(pointerTo(lot) == "lastrivet:material_lot:12");
+    CHECK(readPointer("lastrivet:material_lot:12") == lot);
+    CHECK(readPointer("LASTRIVET:MATERIAL_LOT:12") == lot);
+}
+
+TEST_CASE("Other texts point at nothing")
+{
+    for (const auto *text :
+         {"", "lastrivet", "lastrivet:", "lastrivet:component", "lastrivet:component:",
+          "lastrivet:component:0", "lastrivet:component:-1", "lastrivet:component:1x",
+          "lastrivet:wing:1", "component:1", "lastrivet:component:99999999999999999999"})
+        CHECK_FALSE(readPointer(text));
+}

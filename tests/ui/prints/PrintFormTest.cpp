@@ -1,0 +1,166 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/prints/PrintForm.h"
+
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/MainWindow.h"
+#include "ui/shell/ProjectView.h"
+
+#include <QAccessible>
+#include <QComboBox>
+#include <QDesktopServices>
+#include <QFile>
+#include <QLineEdit>
+#include <QSettings>
+#include <QTest>
+#include <QUrl>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// Takes the place of the program that would show a finished paper.
+class Reader final : public QObject {
+    Q_OBJECT
+
+public:
+    Reader() { QDesktopServices::setUrlHandler(QStringLiteral("file"), this, "show"); }
+    ~Reader() override { QDesktopServices::unsetUrlHandler(QStringLiteral("file")); }
+    QStringList shown;
+
+public Q_SLOTS:
+    void show(const QUrl &url) { shown << url.toLocalFile(); }
+};
+
+struct Desk {
+    Desk()
+    {
+        REQUIRE(window.openFolder(pathText(workshop.folder())));
+        window.resize(1280, 720);
+        window.show();
+    }
+
+    QString file(const char *name) const { return pathText(folder / name); }
+    QLineEdit &fileLine() const
+    {
+        for (QLineEdit *line : form().findChildren<QLineEdit *>()) {
+            if (line->accessibleName() == QLatin1String("File"))
+                return *line;
+        }
+        FAIL("no line for the file");
+        throw 0;
+    }
+    PrintForm &form() const { return window.printForm(); }
+    /// Opens the form, types a file over the offered one, and prints by key.
+    void print(PrintKind kind, const QString &file)
+    {
+        form().open(window.view()->session(), kind);
+        fileLine().selectAll();
+        QTest::keyClicks(&fileLine(), file);
+        QTest::keyClick(&fileLine(), Qt::Key_Return, Qt::ControlModifier);
+    }
+    int printedRows() const
+    {
+        int count = 0;
+        for (const JournalEntry &entry : window.view()->session().project().journal())
+            count += entry.kind == ChangeKind::Printed ? 1 : 0;
+        return count;
+    }
+
+    test::Workshop workshop;
+    test::TemporaryFolder folder;
+    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
+    Reader reader;
+    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
+};
+
+QByteArray beginningOf(const QString &file)
+{
+    QFile stream(file);
+    return stream.open(QIODevice::ReadOnly) ? stream.read(8) : QByteArray();
+}
+
+} // namespace
+
+TEST_CASE("Every paper is printed by keyboard and opened, and the journal says so where it is shown")
+{
+    Desk desk;
+    for (int index = 0; index < printKindCount; ++index) {
+        const PrintKind kind = PrintKind(index);
+        INFO(nameOf(kind).toStdString());
+        const int rows = desk.printedRows();
+        const QString file = desk.file(("paper-" + std::to_string(index)).c_str());
+        desk.print(kind, file);
+        const bool isEmptyHere = kind == PrintKind::LotLabels || kind == PrintKind::ToolLabels ||
+                                 kind == PrintKind::Calendar;
+        CHECK(QFile::exists(file) == !isEmptyHere);
+        if (isEmptyHere)
+            continue;
+        CHECK_FALSE(desk.form().isVisible());
+        CHECK(beginningOf(file).startsWith("%PDF-1."));
+        CHECK(desk.reader.shown.last() == file);
+        CHECK(desk.printedRows() - rows == (isForLabels(kind) ? 0 : 1));
+    }
+}
+
+TEST_CASE("Ctrl+P asks for tags of all that must stay open; Esc leaves the form")
+{
+    Desk desk;
+    QTest::keyClick(&desk.window, Qt::Key_P, Qt::ControlModifier);
+    REQUIRE(desk.form().isVisible());
+    CHECK(desk.form().wish().kind == PrintKind::Tags);
+    CHECK(desk.form().wish().closings ==
+          IdSet<Closing>{desk.workshop.wingClosing, desk.workshop.aileronClosing});
+    test::picture(desk.window, 1280, 720, "print-tags");
+    QTest::keyClick(&desk.form(), Qt::Key_Escape);
+    CHECK_FALSE(desk.form().isVisible());
+}
+
+TEST_CASE("A file that is there is replaced only when asked twice")
+{
+    Desk desk;
+    const QString file = desk.file("older.pdf");
+    QFile older(file);
+    REQUIRE(older.open(QIODevice::WriteOnly));
+    older.write("older");
+    older.close();
+    desk.print(PrintKind::WeekForm, file);
+    CHECK(desk.form().isVisible());
+    CHECK(beginningOf(file) == "older");
+    QTest::keyClick(&desk.fileLine(), Qt::Key_Return, Qt::ControlModifier);
+    CHECK_FALSE(desk.form().isVisible());
+    CHECK(beginningOf(file).startsWith("%PDF"));
+}
+
+TEST_CASE("A folder that is not there is said in one sentence, and nothing is left")
+{
+    Desk desk;
+    QString said;
+    QObject::connect(&desk.window.view()->session(), &Session::complained, &desk.window,
+                     [&said](const QString &sentence) { said = sentence; });
+    desk.print(PrintKind::HandOver, desk.file("nowhere/book.pdf"));
+    CHECK(said.contains(QLatin1String("there is no such folder")));
+    CHECK(desk.reader.shown.isEmpty());
+}
+
+TEST_CASE("Everything in the form that the keyboard reaches has a name")
+{
+    Desk desk;
+    for (int index = 0; index < printKindCount; ++index) {
+        desk.form().open(desk.window.view()->session(), PrintKind(index));
+        for (QWidget *widget : desk.form().findChildren<QWidget *>()) {
+            if (!(widget->focusPolicy() & Qt::TabFocus) || !widget->isVisible())
+                continue;
+            auto *interface = QAccessible::queryAccessibleInterface(widget);
+            INFO(widget->metaObject()->className());
+            CHECK_FALSE(interface->text(QAccessible::Name).isEmpty());
+        }
+    }
+}
+
+} // namespace lastrivet::ui
+
+#include "PrintFormTest.moc"

@@ -1,0 +1,182 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/AsBuiltSections.h"
+
+#include "core/readiness/Sentences.h"
+#include "ui/print/AircraftFacts.h"
+#include "ui/print/Facts.h"
+#include "ui/print/PacketSections.h"
+#include "ui/print/Pages.h"
+#include "ui/print/PartTable.h"
+#include "ui/print/Title.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace lastrivet::print {
+
+namespace {
+
+using packet::HandOver;
+using packet::Standing;
+
+/// The latest closing or opening; none while nothing happened.
+const Standing::Event *latestEvent(const Standing &standing)
+{
+    return standing.events.empty() ? nullptr : &standing.events.back();
+}
+
+void drawStates(Pages &pages, const HandOver &book)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Closing"), 4}, {words.text("Part"), 4},
+                     {words.text("State"), 4.4}, {words.text("Closed"), 2.2},
+                     {words.text("By"), 2.4}};
+    for (const Standing &standing : book.whole.standings) {
+        const Standing::Event *event = latestEvent(standing);
+        const bool isClosed = event && event->closed_on;
+        table.rows.push_back(
+            {{{asIs(standing.title), Mark::None, true},
+              {asIs(standing.part)},
+              {words.text(readiness::stateInWords(standing.state)), markOf(standing.state)},
+              {isClosed ? words.day(event->closed_on, event->approximate) : QString()},
+              {isClosed ? asIs(event->by) : QString()}}});
+    }
+    pages.smallHeading(words.text("What is closed"), leastHeightOf(table, pages.body().width()));
+    if (table.rows.empty())
+        pages.text(words.text("No closing is on record."));
+    drawTable(pages, table);
+}
+
+/// A section without rows is left out, and named here instead.
+void drawNotOnRecord(Pages &pages, const HandOver &book)
+{
+    const Wording &words = pages.wording();
+    const packet::Packet &whole = book.whole;
+    const std::pair<bool, std::string_view> kinds[] = {
+        {book.parts.empty(), "parts"},
+        {whole.deviations.empty(), "deviations from the drawings"},
+        {whole.bulletins.empty(), "bulletins"},
+        {whole.squawks.empty(), "squawks"},
+        {whole.fasteners.empty(), "fasteners and torque"},
+        {whole.measurements.empty(), "measurements"},
+        {whole.materials.empty(), "uses of material"},
+        {book.equipment.empty(), "equipment"},
+        {whole.photos.empty(), "photographs of the structure"},
+    };
+    QStringList missing;
+    for (const auto &[isEmpty, name] : kinds) {
+        if (isEmpty)
+            missing << words.text(name);
+    }
+    if (missing.isEmpty())
+        return;
+    pages.smallHeading(words.text("Nothing on record of"), lineHeight(Size::Body));
+    pages.text(missing.join(QStringLiteral(", ")));
+}
+
+void drawHowLong(Pages &pages, const HandOver &book)
+{
+    const Wording &words = pages.wording();
+    drawFacts(pages, {{words.text("First work on record"), words.day(book.first_work)},
+                      {words.text("Latest work on record"), words.day(book.last_work)},
+                      {words.text("Hours on record"),
+                       book.total.count() > 0 ? words.hours(book.total) : QString()},
+                      {words.text("Parts"), words.number(std::int64_t(book.parts.size()))}});
+}
+
+QString nameInTree(const HandOver::Part &part)
+{
+    const QString name =
+        part.code.empty() ? asIs(part.name) : asIs(part.code + "  " + part.name);
+    // A no-break space keeps the indent where a line begins.
+    return QString(part.depth * 3, QChar(QChar::Nbsp)) + name;
+}
+
+} // namespace
+
+void drawBookFront(Pages &pages, const HandOver &book)
+{
+    const Wording &words = pages.wording();
+    drawTitle(pages, words.text("Hand-over book"), aircraftName(book.whole.front.aircraft),
+              words.text("As built, as the records say on {0}", {book.whole.as_of.text()}));
+    drawAircraft(pages, book.whole.front.aircraft);
+    drawHowLong(pages, book);
+    drawStates(pages, book);
+    drawNotOnRecord(pages, book);
+    drawContents(pages);
+}
+
+void drawParts(Pages &pages, const HandOver &book)
+{
+    if (book.parts.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Part"), 6}, {words.text("Part number"), 2.6},
+                     {words.text("Serial number"), 2.4}, {words.text("Drawing"), 2.4},
+                     {words.text("Closed in by"), 3.4}};
+    for (const HandOver::Part &part : book.parts)
+        table.rows.push_back({{{nameInTree(part), Mark::None, part.depth == 0},
+                               {asIs(part.part_number)},
+                               {asIs(part.serial_number)},
+                               {asIs(part.plan_ref)},
+                               {asIs(part.closed_in)}}});
+    pages.breakPage();
+    drawSection(pages, words.text("Parts"), table, {});
+}
+
+void drawClosings(Pages &pages, const HandOver &book)
+{
+    if (book.whole.standings.empty())
+        return;
+    pages.heading(0, pages.wording().text("Closings and signatures"), points(160));
+    for (const Standing &standing : book.whole.standings)
+        drawClosingRecord(pages, standing);
+}
+
+void drawEquipment(Pages &pages, const HandOver &book)
+{
+    if (book.equipment.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Equipment"), 4}, {words.text("Maker"), 2.6},
+                     {words.text("Part number"), 2.6}, {words.text("Serial number"), 2.6},
+                     {words.text("Where"), 3}, {words.text("Fitted"), 2.2},
+                     {words.text("Removed"), 2.2}};
+    for (const HandOver::Fitted &item : book.equipment)
+        table.rows.push_back({{{asIs(item.name)}, {asIs(item.maker)}, {asIs(item.part_number)},
+                               {asIs(item.serial_number)}, {asIs(item.part)},
+                               {words.day(item.fitted_on)}, {words.day(item.removed_on)}}});
+    drawSection(pages, words.text("Equipment"), table, {});
+}
+
+void drawLogSummary(Pages &pages, const HandOver &book)
+{
+    const Wording &words = pages.wording();
+    Table parts;
+    parts.columns = {{words.text("Part, with everything below it"), 6},
+                     {words.text("Log entries"), 2, true}, {words.text("Time"), 2, true}};
+    for (const HandOver::PartHours &row : book.hours)
+        parts.rows.push_back(
+            {{{row.part.empty() ? words.text("of no part") : asIs(row.part)},
+              {words.number(row.sessions)},
+              {words.hours(row.minutes)}}});
+    Table people;
+    people.columns = {{words.text("Who"), 6}, {words.text("Log entries"), 2, true},
+                      {words.text("Time"), 2, true}};
+    for (const packet::WorkLog::Total &person : book.whole.work.people)
+        people.rows.push_back({{{asIs(person.name)},
+                                {words.number(person.sessions)},
+                                {words.hours(person.minutes)}}});
+    drawSection(pages, words.text("The log in short"), parts,
+                words.text("No work is on record."));
+    if (people.rows.empty())
+        return;
+    pages.smallHeading(words.text("Who built it"), leastHeightOf(people, pages.body().width()));
+    drawTable(pages, people);
+}
+
+} // namespace lastrivet::print

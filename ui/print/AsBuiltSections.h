@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/packet/HandOver.h"
+
+// The sections of a hand-over book that no packet has.
+namespace lastrivet::print {
+
+class Pages;
+
+/// Which aircraft, how long it took, what is closed, what is not on record, and the contents.
+void drawBookFront(Pages &pages, const packet::HandOver &book);
+void drawParts(Pages &pages, const packet::HandOver &book);
+void drawClosings(Pages &pages, const packet::HandOver &book);
+void drawEquipment(Pages &pages, const packet::HandOver &book);
+void drawLogSummary(Pages &pages, const packet::HandOver &book);
+
+} // namespace lastrivet::print

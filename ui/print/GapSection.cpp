@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/PacketSections.h"
+
+#include "core/packet/InWords.h"
+#include "ui/print/Mark.h"
+#include "ui/print/Pages.h"
+#include "ui/print/Table.h"
+
+namespace lastrivet::print {
+
+namespace {
+
+using packet::FrontPages;
+using packet::Packet;
+
+void drawWaived(Pages &pages, const Packet &packet)
+{
+    if (packet.front.waived.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Hold point"), 3}, {words.text("Closing"), 3},
+                     {words.text("Waived"), 2}, {words.text("By"), 2}, {words.text("Why"), 4}};
+    for (const FrontPages::Waived &waived : packet.front.waived)
+        table.rows.push_back({{{words.sentence(packet::inWords(waived.kind))},
+                               {asIs(waived.closing)},
+                               {words.date(waived.on)},
+                               {asIs(waived.by)},
+                               {asIs(waived.why)}}});
+    pages.smallHeading(words.text("Waived"), leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawClosedWithGaps(Pages &pages, const Packet &packet)
+{
+    if (packet.front.closed_with_gaps.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Closing"), 3}, {words.text("Closed"), 1.8},
+                     {words.text("By"), 1.8}, {words.text("What was missing"), 5},
+                     {words.text("Reason given"), 3}};
+    for (const FrontPages::ClosedWithGaps &gaps : packet.front.closed_with_gaps) {
+        QStringList missing;
+        for (const Message &message : gaps.missing)
+            missing << words.text(message);
+        QString title = asIs(gaps.title);
+        if (!gaps.in_region)
+            title += QLatin1Char('\n') + words.text("elsewhere in the aircraft");
+        table.rows.push_back({{{title, Mark::StateClosedEarly},
+                               {words.day(gaps.closed_on, gaps.approximate)},
+                               {asIs(gaps.by)},
+                               {missing.join(QLatin1Char('\n'))},
+                               {asIs(gaps.reason)}}});
+    }
+    pages.smallHeading(words.text("Closed with gaps, and accepted by nobody yet"),
+                  leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawNotOnRecord(Pages &pages, const Packet &packet)
+{
+    if (packet.front.not_on_record.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Closing"), 3}, {words.text("Nothing on record of"), 7}};
+    for (const FrontPages::NotOnRecord &row : packet.front.not_on_record) {
+        QStringList kinds;
+        for (const Message &kind : row.kinds)
+            kinds << words.text(kind);
+        table.rows.push_back(
+            {{{asIs(row.closing)}, {kinds.join(QStringLiteral(", ")), Mark::NothingOnRecord}}});
+    }
+    pages.smallHeading(words.text("Not on record"), leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+} // namespace
+
+void drawGaps(Pages &pages, const Packet &packet)
+{
+    drawClosedWithGaps(pages, packet);
+    drawWaived(pages, packet);
+    drawNotOnRecord(pages, packet);
+}
+
+} // namespace lastrivet::print

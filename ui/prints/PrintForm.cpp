@@ -1,0 +1,242 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/prints/PrintForm.h"
+
+#include "core/packet/Tag.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QStandardPaths>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int widest = 620;
+constexpr int closingListHeight = 132;
+constexpr int mostSheets = 50;
+
+QLocale::Language languageOf(const QComboBox &box)
+{
+    return QLocale::Language(box.currentData().toInt());
+}
+
+} // namespace
+
+PrintForm::PrintForm(QWidget *parent)
+    : ActForm(tr("Print"), parent)
+    , m_kind(new QComboBox(this))
+    , m_closings(new QListWidget(this))
+    , m_hasCodes(new QCheckBox(tr("with a code that Find reads"), this))
+    , m_onlyWithShelf(new QCheckBox(tr("only parts that have a shelf"), this))
+    , m_paper(new QComboBox(this))
+    , m_grid(new QComboBox(this))
+    , m_used(new QSpinBox(this))
+    , m_sheets(new QSpinBox(this))
+    , m_language(new QComboBox(this))
+    , m_file(new QLineEdit(this))
+{
+    setTitle(tr("A paper is written as PDF and opened; from there it goes to any printer."));
+    m_sheets->setRange(1, mostSheets);
+    m_closings->setFixedHeight(closingListHeight);
+    for (int kind = 0; kind < printKindCount; ++kind)
+        m_kind->addItem(nameOf(PrintKind(kind)));
+    offerPapers();
+    offerLanguages();
+    addFields();
+    connect(m_kind, &QComboBox::currentIndexChanged, this, &PrintForm::showKind);
+    connect(m_paper, &QComboBox::currentIndexChanged, this, &PrintForm::offerGrids);
+    connect(this, &ActForm::left, this, &QWidget::hide);
+    hide();
+}
+
+void PrintForm::addFields()
+{
+    addField(tr("Paper to make"), m_kind);
+    addField(tr("For which closings"), m_closings);
+    addField(tr("Code"), m_hasCodes);
+    addField(tr("Which parts"), m_onlyWithShelf);
+    addField(tr("Paper size"), m_paper);
+    addField(tr("Label size"), m_grid);
+    addField(tr("Labels already used"), m_used);
+    addField(tr("Sheets"), m_sheets);
+    addField(tr("Language"), m_language);
+    addField(tr("File"), fileField());
+    m_file->setAccessibleName(tr("File"));
+}
+
+QWidget *PrintForm::fileField()
+{
+    auto *field = new QWidget(this);
+    auto *choose = new QPushButton(tr("Choose…"), field);
+    auto *line = new QHBoxLayout(field);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->addWidget(m_file, 1);
+    line->addWidget(choose);
+    connect(choose, &QPushButton::clicked, this, &PrintForm::browse);
+    return field;
+}
+
+void PrintForm::offerPapers()
+{
+    m_paper->addItem(QStringLiteral("A4"));
+    m_paper->addItem(QStringLiteral("Letter"));
+    m_paper->setCurrentIndex(int(usualChoices().paper));
+    offerGrids();
+}
+
+void PrintForm::offerLanguages()
+{
+    for (const QLocale::Language language : {QLocale::English, QLocale::German, QLocale::French}) {
+        const QLocale locale(language);
+        m_language->addItem(locale.nativeLanguageName().section(QLatin1Char(' '), -1), language);
+    }
+    m_language->setCurrentIndex(std::max(0, m_language->findData(QLocale().language())));
+}
+
+void PrintForm::offerGrids()
+{
+    m_grid->clear();
+    for (const print::LabelGrid &grid : print::labelGrids(paper()))
+        m_grid->addItem(tr("%1 × %2 mm, %3 on a sheet")
+                            .arg(QLocale().toString(grid.width), QLocale().toString(grid.height))
+                            .arg(grid.count()));
+    m_used->setRange(0, print::labelGrids(paper()).front().count() * 4);
+}
+
+void PrintForm::offerClosings()
+{
+    m_closings->clear();
+    const auto wanted = packet::closingsToTag(*m_session->answer());
+    for (const packet::Tag &tag :
+         packet::tags(*m_session->records(), *m_session->answer(), wanted)) {
+        auto *item = new QListWidgetItem(toQt(tag.title), m_closings);
+        item->setData(Qt::UserRole, qlonglong(tag.closing.value()));
+        item->setCheckState(Qt::Checked);
+    }
+}
+
+PrintKind PrintForm::kind() const
+{
+    return PrintKind(std::max(0, m_kind->currentIndex()));
+}
+
+print::Paper PrintForm::paper() const
+{
+    return print::Paper(std::max(0, m_paper->currentIndex()));
+}
+
+void PrintForm::open(Session &session, PrintKind kind)
+{
+    m_session = &session;
+    m_asked.clear();
+    hint({});
+    offerClosings();
+    m_kind->setCurrentIndex(int(kind));
+    showKind();
+    show();
+    raise();
+    place();
+    m_kind->setFocus();
+}
+
+void PrintForm::showKind()
+{
+    const PrintKind chosen = kind();
+    const bool isLabel = isForLabels(chosen);
+    setFieldVisible(m_closings, chosen == PrintKind::Tags);
+    setFieldVisible(m_hasCodes, chosen == PrintKind::Tags);
+    setFieldVisible(m_onlyWithShelf, chosen == PrintKind::PartLabels);
+    setFieldVisible(m_grid, isLabel);
+    setFieldVisible(m_used, isLabel);
+    setFieldVisible(m_sheets, isBlankForm(chosen));
+    setFieldVisible(m_paper, chosen != PrintKind::Calendar);
+    setFieldVisible(m_language, chosen != PrintKind::Calendar);
+    m_hasCodes->setChecked(true);
+    if (!m_session)
+        return;
+    QString name = printFileName(nameOf(chosen), m_session->today().text());
+    if (chosen == PrintKind::Calendar)
+        name.replace(QStringLiteral(".pdf"), QStringLiteral(".ics"));
+    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    m_file->setText(QDir::toNativeSeparators(folder.filePath(name)));
+    place();
+}
+
+void PrintForm::place()
+{
+    if (!parentWidget() || !isVisible())
+        return;
+    const QSize room = parentWidget()->size();
+    setFixedWidth(std::min(widest, room.width() - 32));
+    adjustSize();
+    move((room.width() - width()) / 2, std::max(8, std::min(48, room.height() - height() - 8)));
+}
+
+void PrintForm::browse()
+{
+    const bool isCalendar = kind() == PrintKind::Calendar;
+    const QString file = QFileDialog::getSaveFileName(
+        this, nameOf(kind()), m_file->text(),
+        isCalendar ? tr("Calendar (*.ics)") : tr("PDF (*.pdf)"));
+    if (file.isEmpty())
+        return;
+    m_file->setText(file);
+    // The file dialog has asked already whether it may go.
+    m_asked = file;
+}
+
+PrintWish PrintForm::wish() const
+{
+    PrintWish wish;
+    wish.kind = kind();
+    wish.choices = {paper(), print::Wording(QLocale(languageOf(*m_language)))};
+    wish.file = m_file->text().trimmed();
+    for (int row = 0; row < m_closings->count(); ++row) {
+        const QListWidgetItem *item = m_closings->item(row);
+        if (item->checkState() == Qt::Checked)
+            wish.closings.push_back(Id<Closing>{item->data(Qt::UserRole).toLongLong()});
+    }
+    std::sort(wish.closings.begin(), wish.closings.end());
+    wish.hasCodes = m_hasCodes->isChecked();
+    wish.grid = print::labelGrids(paper())[std::size_t(std::max(0, m_grid->currentIndex()))];
+    wish.usedLabels = m_used->value();
+    wish.onlyWithShelf = m_onlyWithShelf->isChecked();
+    wish.sheets = m_sheets->value();
+    return wish;
+}
+
+bool PrintForm::perform()
+{
+    const PrintWish chosen = wish();
+    if (chosen.file.isEmpty()) {
+        hint(tr("It needs a file to write to."));
+        return false;
+    }
+    if (chosen.kind == PrintKind::Tags && chosen.closings.empty()) {
+        hint(m_closings->count() == 0 ? tr("No closing that is begun must stay open.")
+                                      : tr("It needs at least one closing."));
+        return false;
+    }
+    if (QFileInfo::exists(chosen.file) && m_asked != chosen.file) {
+        m_asked = chosen.file;
+        hint(tr("A file of this name is there. Press again to replace it."));
+        return false;
+    }
+    carryOut(*m_session, chosen);
+    return true;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/prints/PrintWish.h"
+#include "ui/widgets/ActForm.h"
+
+class QCheckBox;
+class QComboBox;
+class QLineEdit;
+class QListWidget;
+class QSpinBox;
+
+namespace lastrivet::ui {
+
+/// The one place where papers are made: which, what for, on which paper, in which language, where.
+/// Floats over the window that it belongs to.
+class PrintForm final : public ActForm {
+    Q_OBJECT
+
+public:
+    explicit PrintForm(QWidget *parent = nullptr);
+
+    void open(Session &session, PrintKind kind);
+    /// What would be printed now.
+    PrintWish wish() const;
+
+protected:
+    bool perform() override;
+
+private:
+    void addFields();
+    QWidget *fileField();
+    void offerPapers();
+    void offerLanguages();
+    void offerClosings();
+    void offerGrids();
+    void showKind();
+    void place();
+    void browse();
+    PrintKind kind() const;
+    print::Paper paper() const;
+
+    Session *m_session = nullptr;
+    QString m_asked;
+    QComboBox *m_kind;
+    QListWidget *m_closings;
+    QCheckBox *m_hasCodes;
+    QCheckBox *m_onlyWithShelf;
+    QComboBox *m_paper;
+    QComboBox *m_grid;
+    QSpinBox *m_used;
+    QSpinBox *m_sheets;
+    QComboBox *m_language;
+    QLineEdit *m_file;
+};
+
+} // namespace lastrivet::ui

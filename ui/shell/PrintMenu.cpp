@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/prints/PrintForm.h"
+#include "ui/shell/MainWindow.h"
+#include "ui/shell/ProjectView.h"
+
+#include <QMenu>
+#include <QMenuBar>
+
+// The menu of papers; each opens the one form with that paper chosen.
+namespace lastrivet::ui {
+
+void MainWindow::buildPrintMenu()
+{
+    QMenu &menu = *menuBar()->addMenu(tr("&Print"));
+    const auto open = [this](PrintKind kind) { m_printForm->open(m_view->session(), kind); };
+    for (int index = 0; index < printKindCount; ++index) {
+        const PrintKind kind = PrintKind(index);
+        const QString words = tr("%1…", "a paper to make").arg(nameOf(kind));
+        add(menu, words, index == 0 ? QKeySequence(QKeySequence::Print) : QKeySequence(),
+            [open, kind] { open(kind); });
+    }
+}
+
+} // namespace lastrivet::ui
