@@ -50,6 +50,7 @@ PrintForm::PrintForm(QWidget *parent)
 {
     setTitle(tr("A paper is written as PDF and opened; from there it goes to any printer."));
     m_sheets->setRange(1, mostSheets);
+    m_hasCodes->setChecked(true);
     m_closings->setFixedHeight(closingListHeight);
     for (int kind = 0; kind < printKindCount; ++kind)
         m_kind->addItem(nameOf(PrintKind(kind)));
@@ -75,6 +76,9 @@ void PrintForm::addFields()
     addField(tr("Language"), m_language);
     addField(tr("File"), fileField());
     m_file->setAccessibleName(tr("File"));
+    // The keyboard goes to the line inside a spin box.
+    for (const QSpinBox *box : {m_used, m_sheets})
+        box->findChild<QLineEdit *>()->setAccessibleName(box->accessibleName());
 }
 
 QWidget *PrintForm::fileField()
@@ -164,7 +168,7 @@ void PrintForm::showKind()
     setFieldVisible(m_sheets, isBlankForm(chosen));
     setFieldVisible(m_paper, chosen != PrintKind::Calendar);
     setFieldVisible(m_language, chosen != PrintKind::Calendar);
-    m_hasCodes->setChecked(true);
+    setDoWords(chosen == PrintKind::Calendar ? tr("Write") : tr("Print"));
     if (!m_session)
         return;
     QString name = printFileName(nameOf(chosen), m_session->today().text());
