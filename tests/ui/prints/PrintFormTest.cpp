@@ -109,6 +109,7 @@ TEST_CASE("Every paper is printed by keyboard and opened, and the journal says s
 TEST_CASE("Ctrl+P asks for tags of all that must stay open; Esc leaves the form")
 {
     Desk desk;
+    test::picture(desk.window, 1280, 720, "print-before");
     QTest::keyClick(&desk.window, Qt::Key_P, Qt::ControlModifier);
     REQUIRE(desk.form().isVisible());
     CHECK(desk.form().wish().kind == PrintKind::Tags);
