@@ -26,7 +26,7 @@ ShelfLabel labelOf(const Component &part)
 {
     ShelfLabel label{{RecordType::Component, part.id.value()}, part.code, part.name, {}};
     if (!part.shelf.empty())
-        label.lines.push_back({"shelf {0}", {part.shelf}});
+        label.lines.push_back({"{0}", {part.shelf}});
     if (!part.part_number.empty())
         label.lines.push_back({"part number {0}", {part.part_number}});
     return label;

@@ -62,23 +62,26 @@ void drawLabel(Pages &pages, const ShelfLabel &label, const QRectF &place)
 {
     const Wording &words = pages.wording();
     const QRectF inside = place.adjusted(inset, inset, -inset, -inset);
-    const double code = std::min(inside.height(), largestCode);
+    const double code = std::min({inside.height(), largestCode, inside.width() * 0.38});
     drawQrCode(pages.painter(), pointerTo(label.record),
                {inside.right() - code, inside.top(), code, code});
     const QRectF text = inside.adjusted(0, 0, -code - points(3), 0);
-    // A day of expiry is worth more than the end of a long name.
-    const double kept = double(label.lines.size()) * lineHeight(Size::Small);
+    // A day of expiry is worth more than the end of a long name, and its year is part of it.
+    double kept = 0;
+    for (const Message &line : label.lines)
+        kept += std::min(2, TextBlock(words.sentence(line), Size::Small, text.width()).lineCount()) *
+                lineHeight(Size::Small);
     Column column(pages.painter(), text);
     const QString mark = asIs(label.mark);
     const QString name = asIs(label.name);
     if (mark.isEmpty()) {
-        column.write(name, fittingSize(name, text, 2), true, 2, kept);
+        column.write(name, fittingSize(name, text, 3), true, 3, kept);
     } else {
         column.write(mark, fittingSize(mark, text, 1), true, 1, kept);
         column.write(name, Size::Body, false, 2, kept);
     }
     for (const Message &line : label.lines)
-        column.write(words.sentence(line), Size::Small, false, 1);
+        column.write(words.sentence(line), Size::Small, false, 2);
 }
 
 void drawLabels(Pages &pages, const LabelSheet &sheet)

@@ -86,6 +86,24 @@ TEST_CASE("A sheet that is partly used goes on behind the used labels")
     CHECK(folder.codesOn(pdf, 2).size() == 5);
 }
 
+TEST_CASE("A day of expiry is printed whole, whatever the size of label and the length of the name")
+{
+    const PrintedFolder folder;
+    const packet::ShelfLabel lot{{RecordType::MaterialLot, 7},
+                                 "25-11804",
+                                 "Tank sealant for brushes, and a long name besides",
+                                 {{"use before {0}", {"2027-09-30"}}}};
+    for (const print::Paper paper : {print::Paper::A4, print::Paper::Letter}) {
+        for (const print::LabelGrid &grid : print::labelGrids(paper)) {
+            INFO(grid.width << " x " << grid.height);
+            const auto pdf = folder.path("labels.pdf");
+            REQUIRE(print::printLabels({{}, {lot}, grid, 0}, imprintOfTest(), {}, pdf));
+            const QString text = PrintedFolder::text(pdf).simplified();
+            CHECK(text.contains(QLatin1String("Use before 30 Sep 2027")));
+        }
+    }
+}
+
 TEST_CASE("No label is no document")
 {
     const PrintedFolder folder;
