@@ -3,9 +3,9 @@
 #include "core/today/Today.h"
 
 #include "core/today/Reminders.h"
+#include "core/today/WorkOrder.h"
 
 #include <algorithm>
-#include <tuple>
 #include <unordered_map>
 
 namespace lastrivet::today {
@@ -39,37 +39,13 @@ void count(Tally &tally, const ClosingAnswer &closing)
     } else {
         ++tally.must_stay_open;
         tally.wait_for_signature += closing.state != State::Hold;
+        tally.wait_for_own += closing.state == State::ReadyToSign;
     }
 }
 
 std::int64_t mustBlockers(const ClosingAnswer &closing)
 {
     return std::ranges::count(closing.blockers, Weight::Must, &Blocker::weight);
-}
-
-/// Where a blocker stands in the order in which work is done; lower comes first.
-int turn(const Blocker &blocker, bool isWorkable)
-{
-    if (blocker.waits_for)
-        return 6;
-    switch (blocker.rule) {
-    case Rule::UndoneStep:
-        return isWorkable ? 0 : 4;
-    case Rule::OpenSquawk:
-        return 1;
-    case Rule::UndecidedDeviation:
-    case Rule::RejectedDeviationBuilt:
-    case Rule::OpenBulletin:
-        return 3;
-    case Rule::InnerClosingOpen:
-    case Rule::InnerClosedEarly:
-        return 5;
-    case Rule::UnsignedHoldPoint:
-    case Rule::OutdatedSignOff:
-        return 7;
-    default:
-        return 2;
-    }
 }
 
 std::vector<StaysOpen> staysOpen(const Records &records, const Answer &answer)
@@ -84,9 +60,10 @@ std::vector<StaysOpen> staysOpen(const Records &records, const Answer &answer)
         const bool bWorks = b->state == State::Hold;
         return aWorks != bWorks ? bWorks : mustBlockers(*a) < mustBlockers(*b);
     });
+    const WorkOrder order(answer);
     std::vector<StaysOpen> rows;
     for (const auto *closing : open) {
-        if (const auto *nearest = nearestBlocker(*closing, answer))
+        if (const auto *nearest = order.nearest(*closing))
             rows.push_back({closing->id, *nearest, mustBlockers(*closing) - 1});
     }
     return rows;
@@ -116,6 +93,15 @@ std::vector<LastChance> lastChance(const Answer &answer)
     return rows;
 }
 
+/// The running week is the last.
+std::vector<WeekHours> emptyWeeks(std::chrono::sys_days monday)
+{
+    std::vector<WeekHours> weeks(weeksShown);
+    for (std::size_t i = 0; i < weeksShown; ++i)
+        weeks[i].monday = monday - std::chrono::weeks(std::int64_t(weeksShown - 1 - i));
+    return weeks;
+}
+
 Hours hours(const Records &records, Moment asOf)
 {
     using namespace std::chrono;
@@ -124,14 +110,23 @@ Hours hours(const Records &records, Moment asOf)
     const year_month_day date{today};
     const sys_days first = date.year() / date.month() / 1;
     Hours sums;
+    sums.weeks = emptyWeeks(monday);
+    const sys_days begin = sums.weeks.front().monday;
     for (const WorkSession &session : records.work_sessions) {
         if (session.withdrawn_on || !session.minutes || !happened(session.began, asOf))
             continue;
+        const sys_days day = session.began->day();
         sums.in_all += *session.minutes;
-        if (session.began->day() >= first)
+        if (day >= first)
             sums.this_month += *session.minutes;
-        if (session.began->day() >= monday)
+        if (day >= monday)
             sums.this_week += *session.minutes;
+        if (day < begin)
+            continue;
+        WeekHours &week = sums.weeks[std::size_t((day - begin) / std::chrono::weeks(1))];
+        week.minutes += *session.minutes;
+        if (session.kind == WorkKind::Rework)
+            week.rework += *session.minutes;
     }
     return sums;
 }
@@ -140,25 +135,7 @@ Hours hours(const Records &records, Moment asOf)
 
 std::vector<const Blocker *> nearestFirst(const ClosingAnswer &closing, const Answer &answer)
 {
-    const auto rank = [&](const Blocker *blocker) {
-        const bool isStep = blocker->rule == Rule::UndoneStep;
-        const auto place = isStep ? std::ranges::find(answer.workable, Id<Step>{blocker->record.id})
-                                  : answer.workable.end();
-        return std::tuple(blocker->weight, turn(*blocker, place != answer.workable.end()),
-                          place - answer.workable.begin());
-    };
-    std::vector<const Blocker *> blockers;
-    for (const Blocker &blocker : closing.blockers)
-        blockers.push_back(&blocker);
-    std::ranges::stable_sort(blockers, {}, rank);
-    return blockers;
-}
-
-const Blocker *nearestBlocker(const ClosingAnswer &closing, const Answer &answer)
-{
-    const auto blockers = nearestFirst(closing, answer);
-    return blockers.empty() || blockers.front()->weight != Weight::Must ? nullptr
-                                                                        : blockers.front();
+    return WorkOrder(answer).nearestFirst(closing);
 }
 
 Today today(const Records &records, const Answer &answer)

@@ -7,6 +7,8 @@
 #include "core/readiness/Answer.h"
 #include "core/records/Records.h"
 
+#include <chrono>
+#include <cstddef>
 #include <vector>
 
 namespace lastrivet::today {
@@ -21,6 +23,8 @@ struct Tally {
     std::int64_t not_begun = 0;
     std::int64_t closed = 0;
     std::int64_t closed_early = 0;
+    /// Of those that wait for a signature: the builder's own is enough.
+    std::int64_t wait_for_own = 0;
 };
 
 /// A closing that must stay open, and the first thing to do about it.
@@ -55,11 +59,24 @@ struct Attention {
     Message sentence;
 };
 
+/// How many weeks back the first page looks, the running one among them.
+inline constexpr std::size_t weeksShown = 26;
+
+/// A week from Monday to Sunday (ISO 8601).
+struct WeekHours {
+    std::chrono::sys_days monday{};
+    Minutes minutes;
+    /// Of those: done again.
+    Minutes rework;
+};
+
 /// The hours that the clock says.
 struct Hours {
     Minutes this_week;
     Minutes this_month;
     Minutes in_all;
+    /// The last `weeksShown` weeks, the running one last.
+    std::vector<WeekHours> weeks;
 };
 
 /// What the first page says.
@@ -79,12 +96,8 @@ Today today(const Records &records, const readiness::Answer &answer);
 /// nothing on record stands. Never says that anything is safe.
 std::vector<Message> headline(const Tally &tally);
 
-/// The blockers in the order in which they can be cleared: what must be before advice, and of each
-/// work that can be done now before work that must wait, before somebody's word.
+/// The blockers in the order in which they can be cleared (see `WorkOrder`).
 std::vector<const readiness::Blocker *> nearestFirst(const readiness::ClosingAnswer &closing,
                                                      const readiness::Answer &answer);
-/// The must blocker to begin with; null when there is none.
-const readiness::Blocker *nearestBlocker(const readiness::ClosingAnswer &closing,
-                                         const readiness::Answer &answer);
 
 } // namespace lastrivet::today

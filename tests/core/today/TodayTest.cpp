@@ -121,6 +121,31 @@ TEST_CASE("Hours are those of the running week from Monday, of the month, and of
     CHECK(hours.in_all == Minutes{127});
 }
 
+TEST_CASE("Weeks run from Monday to Sunday, the running one last, and tell work done again")
+{
+    Bench bench;
+    bench.work("2026-03-08", 20);
+    bench.work("2026-03-09", 3);
+    // 25 weeks before the running one; its Monday is the first day shown.
+    bench.work("2025-09-15", 7);
+    bench.work("2025-09-14", 1000);
+    bench.change([&](Edit &edit) {
+        WorkSession again;
+        again.component_id = bench.wing;
+        again.began = Moment::parse("2026-03-08T10:00");
+        again.minutes = Minutes{5};
+        again.kind = WorkKind::Rework;
+        edit.put(again);
+    });
+    const auto weeks = bench.page().hours.weeks;
+    REQUIRE(weeks.size() == weeksShown);
+    CHECK(weeks.back().monday == Moment::parse("2026-03-09")->day());
+    CHECK(weeks.back().minutes == Minutes{3});
+    CHECK(weeks[weeksShown - 2].minutes == Minutes{25});
+    CHECK(weeks[weeksShown - 2].rework == Minutes{5});
+    CHECK(weeks.front().minutes == Minutes{7});
+}
+
 TEST_CASE("Expiry is announced thirty days ahead and forgotten thirty days after")
 {
     Bench bench;
