@@ -95,6 +95,13 @@ public:
         press(QStringLiteral("Leave it"));
     }
 
+    void takeBench()
+    {
+        m_window.toggleBench();
+        take(QStringLiteral("bench"));
+        m_window.toggleBench();
+    }
+
     /// One closing of each state, opened.
     void takeClosings()
     {
@@ -193,6 +200,7 @@ int main(int argc, char *argv[])
         return 3;
     gallery.takePages();
     gallery.takeParts();
+    gallery.takeBench();
     gallery.takeClosings();
     gallery.takePhotos();
     gallery.takeCapture();

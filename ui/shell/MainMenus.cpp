@@ -99,6 +99,10 @@ void MainWindow::buildViewMenu()
     for (QAction *action : menu.actions())
         group->addAction(action);
     menu.addSeparator();
+    // The keys of menus sleep while the menu bar is hidden; those of the window do not.
+    addAction(add(menu, tr("&Bench view"), Qt::Key_F11, [this] { toggleBench(); }));
+    addAction(m_undo);
+    addAction(m_redo);
     add(
         menu, tr("&Full screen"), Qt::CTRL | Qt::Key_F11,
         [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); }, false);

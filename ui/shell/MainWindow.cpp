@@ -3,6 +3,7 @@
 #include "ui/shell/MainWindow.h"
 
 #include "core/base/Error.h"
+#include "ui/bench/BenchView.h"
 #include "ui/convert/QtText.h"
 #include "ui/prints/PrintForm.h"
 #include "ui/shell/FileTasks.h"
@@ -62,6 +63,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
 
 MainWindow::~MainWindow()
 {
+    delete m_bench;
     delete m_view;
 }
 
@@ -85,9 +87,9 @@ bool MainWindow::openFolder(const QString &folder)
         return true;
     std::unique_ptr<Session> session;
     try {
-        session = std::make_unique<Session>(
-            Project::open(toPath(place), {&m_surroundings.clock, {}}), m_surroundings.executor,
-            m_surroundings.theme);
+        session =
+            std::make_unique<Session>(Project::open(toPath(place), {&m_surroundings.clock, {}}),
+                                      m_surroundings.executor, m_surroundings.theme);
     } catch (const Fault &fault) {
         complain(toQt(fault.what()));
         return false;
@@ -122,7 +124,14 @@ void MainWindow::complain(const QString &sentence)
 void MainWindow::closeProject()
 {
     m_finder->hide();
+<<<<<<< HEAD
     m_printForm->hide();
+=======
+    // The bench looks at the session of the view, and must not outlive it.
+    BenchView *bench = m_bench;
+    leaveBench();
+    delete bench;
+>>>>>>> 8239873 (Bench view: one part on the whole screen, for gloves and from two metres)
     delete m_view;
     m_view = nullptr;
     setWindowTitle(tr("Lastrivet"));

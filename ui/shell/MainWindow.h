@@ -22,6 +22,7 @@ class QStackedWidget;
 
 namespace lastrivet::ui {
 
+class BenchView;
 class Finder;
 class PrintForm;
 class ProjectView;
@@ -54,6 +55,10 @@ public:
     Finder &finder() const { return *m_finder; }
     PrintForm &printForm() const { return *m_printForm; }
     void openFinder();
+    /// Covers the screen with the bench view, or gives it back.
+    void toggleBench();
+    /// Null while it is not shown.
+    BenchView *bench() const { return m_bench; }
     /// Where the demo lies; the start page offers it.
     void setDemo(const QString &folder);
 
@@ -79,6 +84,7 @@ private:
     void exportFile();
     void verifyProject();
     void updateActions();
+    void leaveBench();
     void restorePlace();
 
     Surroundings m_surroundings;
@@ -86,6 +92,8 @@ private:
     QStackedWidget *m_stack;
     StartPage *m_start;
     ProjectView *m_view = nullptr;
+    BenchView *m_bench = nullptr;
+    bool m_wasFullScreen = false;
     QString m_folder;
     Finder *m_finder;
     PrintForm *m_printForm;

@@ -1,0 +1,262 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bench/BenchView.h"
+
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/MainWindow.h"
+#include "ui/shell/ProjectView.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QAccessible>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenuBar>
+#include <QPushButton>
+#include <QSettings>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Bench {
+    test::Workshop workshop;
+    std::unique_ptr<Session> session = workshop.session();
+    Id<Fastener> bolt;
+    std::unique_ptr<BenchView> view;
+
+    explicit Bench(std::string_view picture = "bench")
+    {
+        session->change(QStringLiteral("A bolt"), [this](Edit &edit) {
+            Fastener hinge;
+            hinge.component_id = workshop.bay;
+            hinge.place = "Bracket at rib 3";
+            hinge.torque_min = 20;
+            hinge.torque_max = 25;
+            hinge.locking = Locking::SplitPin;
+            bolt = edit.put(hinge);
+        });
+        view = std::make_unique<BenchView>(*session);
+        test::picture(*view, 1280, 720, picture);
+    }
+    const Records &records() const { return *session->records(); }
+    const Fastener &hinge() const { return *records().find(bolt); }
+
+    RowListView &list(const QString &name) const
+    {
+        for (RowListView *list : view->findChildren<RowListView *>()) {
+            if (list->accessibleName().startsWith(name))
+                return *list;
+        }
+        FAIL("no such list: " << name.toStdString());
+        std::abort();
+    }
+    QLineEdit &line(const QString &name) const
+    {
+        for (QLineEdit *line : view->findChildren<QLineEdit *>()) {
+            if (line->accessibleName() == name && line->isVisible())
+                return *line;
+        }
+        FAIL("no such line: " << name.toStdString());
+        std::abort();
+    }
+    /// Presses Space on the first row of a list.
+    void actOnFirst(const QString &name) const
+    {
+        RowListView &rows = list(name);
+        rows.setFocus();
+        rows.setCurrentIndex(rows.model()->index(0, 0));
+        QTest::keyClick(&rows, Qt::Key_Space);
+    }
+    bool says(const QString &words) const
+    {
+        for (const QLabel *label : view->findChildren<QLabel *>()) {
+            if (label->text().contains(words) && !label->isHidden())
+                return true;
+        }
+        return false;
+    }
+    void key(Qt::Key key) const { QTest::keyClick(view.get(), key); }
+};
+
+} // namespace
+
+TEST_CASE("The bench begins with the part that was worked on last")
+{
+    Bench bench;
+    CHECK(bench.view->part() == bench.workshop.bay);
+    CHECK(bench.says(QStringLiteral("LW-B3 Bay 3")));
+    CHECK(bench.list(QStringLiteral("Next steps")).rows().rowCount() == 1);
+    CHECK(bench.list(QStringLiteral("Lines to check")).rows().rowCount() == 3);
+    REQUIRE(bench.list(QStringLiteral("Must stay open here")).rows().rowCount() == 1);
+    CHECK(bench.list(QStringLiteral("Must stay open here")).rows().row(0).record.id ==
+          bench.workshop.wingClosing.value());
+}
+
+TEST_CASE("Work is started and stopped by key, and the log entry is that of the part")
+{
+    Bench bench;
+    bench.key(Qt::Key_F2);
+    REQUIRE(bench.session->timer());
+    CHECK(bench.session->timer()->component_id == bench.workshop.bay);
+    bench.workshop.clock.advance(std::chrono::minutes{47});
+    bench.key(Qt::Key_F2);
+    QLineEdit &done = bench.line(QStringLiteral("Done"));
+    QTest::keyClicks(&done, QStringLiteral("drilled and riveted the clamps"));
+    QTest::keyClick(&done, Qt::Key_Return);
+    CHECK_FALSE(bench.session->timer());
+    const WorkSession *logged = nullptr;
+    for (const WorkSession &session : bench.records().work_sessions) {
+        if (session.note == "drilled and riveted the clamps")
+            logged = &session;
+    }
+    REQUIRE(logged);
+    CHECK(logged->component_id == bench.workshop.bay);
+    CHECK(logged->minutes == Minutes{47});
+    CHECK(logged->began == Moment::parse("2026-03-14T18:00"));
+    REQUIRE(logged->workers.size() == 1);
+    CHECK(logged->workers.front().person_id == bench.workshop.builder);
+}
+
+TEST_CASE("A clock that was forgotten is not believed")
+{
+    Bench bench;
+    bench.key(Qt::Key_F2);
+    bench.workshop.clock.advance(std::chrono::hours{14});
+    bench.key(Qt::Key_F2);
+    CHECK(bench.says(QStringLiteral("The clock has run for 14 h 00.")));
+    QTest::keyClick(&bench.line(QStringLiteral("Done")), Qt::Key_Return);
+    CHECK(bench.session->timer());
+    QTest::keyClicks(&bench.line(QStringLiteral("Worked for")), QStringLiteral("1h30"));
+    QTest::keyClick(&bench.line(QStringLiteral("Worked for")), Qt::Key_Return);
+    CHECK_FALSE(bench.session->timer());
+}
+
+TEST_CASE("The next step is ticked by one key, and taken back by undo")
+{
+    Bench bench;
+    bench.key(Qt::Key_F3);
+    CHECK(bench.records().find(bench.workshop.wires)->done_on == Moment::parse("2026-03-14"));
+    CHECK(bench.list(QStringLiteral("Next steps")).rows().rowCount() == 0);
+    bench.key(Qt::Key_F3);
+    CHECK(bench.says(QStringLiteral("No step of this part can be worked on now.")));
+    bench.session->undo();
+    CHECK_FALSE(bench.records().find(bench.workshop.wires)->done_on);
+}
+
+TEST_CASE("A bolt is fitted, torqued with what the wrench said, locked and sealed")
+{
+    Bench bench;
+    const auto torque = QStringLiteral("Torque and lock");
+    bench.actOnFirst(torque);
+    CHECK(bench.hinge().fitted_on);
+    bench.actOnFirst(torque);
+    QLineEdit &value = bench.line(QStringLiteral("Torque in in-lb"));
+    CHECK(bench.says(QStringLiteral("20 to 25 in-lb")));
+    QTest::keyClicks(&value, QStringLiteral("tight"));
+    QTest::keyClick(&value, Qt::Key_Return);
+    CHECK_FALSE(bench.hinge().torqued_on);
+    value.clear();
+    QTest::keyClicks(&value, QStringLiteral("22.5"));
+    QTest::keyClick(&value, Qt::Key_Return);
+    CHECK(bench.hinge().torque_value == 22.5);
+    bench.actOnFirst(torque);
+    CHECK(bench.hinge().locked_on);
+    bench.actOnFirst(torque);
+    CHECK(bench.hinge().marked_on);
+    CHECK(bench.list(torque).rows().row(0).action.isEmpty());
+}
+
+TEST_CASE("Lines are ticked by touch, anywhere in the row")
+{
+    Bench bench;
+    RowListView &lines = bench.list(QStringLiteral("Lines to check"));
+    const auto first = Id<Check>{lines.rows().row(0).record.id};
+    const QRect row = lines.visualRect(lines.model()->index(0, 0));
+    CHECK(row.height() >= 56);
+    QTest::mouseClick(lines.viewport(), Qt::LeftButton, {}, row.topLeft() + QPoint(20, 20));
+    CHECK(bench.records().find(first)->done_on);
+    CHECK(bench.records().find(first)->done_by == bench.workshop.builder);
+    CHECK(lines.rows().rowCount() == 2);
+}
+
+TEST_CASE("A squawk and a note go to the part with a line each")
+{
+    Bench bench;
+    bench.key(Qt::Key_F4);
+    QLineEdit &squawk = bench.line(QStringLiteral("New squawk"));
+    CHECK(squawk.hasFocus());
+    QTest::keyClicks(&squawk, QStringLiteral("Crack at the lightening hole"));
+    QTest::keyClick(&squawk, Qt::Key_Return);
+    const Squawk *found = nullptr;
+    for (const Squawk &known : bench.records().squawks) {
+        if (known.title == "Crack at the lightening hole")
+            found = &known;
+    }
+    REQUIRE(found);
+    CHECK(found->component_id == bench.workshop.bay);
+    CHECK(found->number == "2");
+    CHECK(squawk.text().isEmpty());
+    bench.key(Qt::Key_F5);
+    QLineEdit &note = bench.line(QStringLiteral("Note"));
+    QTest::keyClicks(&note, QStringLiteral("Mind the grommet"));
+    QTest::keyClick(&note, Qt::Key_Return);
+    CHECK(bench.records().find(bench.workshop.bay)->note == "2026-03-14: Mind the grommet");
+}
+
+TEST_CASE("Another part is found by typing, and Escape goes back")
+{
+    Bench bench;
+    bench.key(Qt::Key_F6);
+    QLineEdit &line = bench.line(QStringLiteral("Part"));
+    CHECK(line.hasFocus());
+    test::picture(*bench.view, 1280, 720, "bench-parts");
+    QTest::keyClicks(&line, QStringLiteral("left ail"));
+    QTest::keyClick(&line, Qt::Key_Return);
+    CHECK(bench.view->part() == bench.workshop.aileron);
+    bench.key(Qt::Key_F6);
+    QTest::keyClick(&bench.line(QStringLiteral("Part")), Qt::Key_Escape);
+    CHECK(bench.view->part() == bench.workshop.aileron);
+    CHECK(bench.says(QStringLiteral("Left aileron")));
+}
+
+TEST_CASE("F11 covers the screen with the bench; F11 or Escape gives it back")
+{
+    test::Workshop workshop;
+    test::TemporaryFolder folder;
+    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
+    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
+    REQUIRE(window.openFolder(pathText(workshop.folder())));
+    test::picture(window, 1280, 720, "bench-before");
+    QTest::keyClick(&window, Qt::Key_F11);
+    REQUIRE(window.bench());
+    CHECK(window.isFullScreen());
+    CHECK_FALSE(window.menuBar()->isVisible());
+    for (QWidget *widget : window.bench()->findChildren<QWidget *>()) {
+        if (!(widget->focusPolicy() & Qt::TabFocus) || !widget->isVisible())
+            continue;
+        auto *interface = QAccessible::queryAccessibleInterface(widget);
+        INFO(widget->metaObject()->className());
+        CHECK((!interface || !interface->text(QAccessible::Name).isEmpty()));
+        if (qobject_cast<QPushButton *>(widget) && !widget->property("flat").toBool())
+            CHECK(widget->height() >= 44);
+    }
+    QTest::keyClick(window.bench(), Qt::Key_Escape);
+    CHECK_FALSE(window.bench());
+    CHECK_FALSE(window.isFullScreen());
+    CHECK(window.menuBar()->isVisible());
+    QTest::keyClick(&window, Qt::Key_F11);
+    REQUIRE(window.bench());
+    QTest::keyClick(&window, Qt::Key_F11);
+    CHECK_FALSE(window.bench());
+    // A project that is closed takes its bench along.
+    QTest::keyClick(&window, Qt::Key_F11);
+    window.closeProject();
+    CHECK_FALSE(window.bench());
+    QCoreApplication::processEvents();
+}
+
+} // namespace lastrivet::ui

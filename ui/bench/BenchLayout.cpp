@@ -1,0 +1,230 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bench/BenchView.h"
+
+#include "ui/bench/BenchClock.h"
+#include "ui/bench/BenchPartChooser.h"
+#include "ui/widgets/ActLine.h"
+#include "ui/widgets/Layouts.h"
+#include "ui/widgets/MediaModel.h"
+#include "ui/widgets/MessageLine.h"
+#include "ui/widgets/PhotoDelegate.h"
+#include "ui/widgets/PictureLoader.h"
+#include "ui/widgets/RowListView.h"
+#include "ui/widgets/Section.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+// How the bench view is put together; what it does is in BenchView.cpp.
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int wordSteps = 2; // 10 pt × 1.25² is about 16 pt
+constexpr int nameSteps = 4; // 24 pt
+constexpr int rowsShown = 4;
+constexpr int pictureEdge = 220;
+/// With the padding of the style sheet: 56 px.
+constexpr auto targets = "QPushButton, QLineEdit, QComboBox { min-height: 44px; }";
+
+/// Big rows; a press anywhere in one acts.
+Section *touchSection(const Theme &theme, const QString &title, const QString &whenEmpty,
+                      QWidget *parent)
+{
+    auto *section = new Section(theme, title, whenEmpty, parent);
+    section->setShortLength(rowsShown);
+    section->list().setTouch();
+    section->list().setTitleLines(2);
+    return section;
+}
+
+} // namespace
+
+BenchView::BenchView(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_stack(new QStackedWidget(this))
+    , m_chooser(new BenchPartChooser(session, this))
+    , m_board(new QWidget(this))
+    , m_name(new QLabel(this))
+    , m_change(new QPushButton(tr("Other part   F6"), this))
+    , m_clock(new BenchClock(session, this))
+    , m_steps(touchSection(session.theme(), tr("Next steps   F3"),
+                           tr("No step of this part is left to do."), this))
+    , m_fasteners(touchSection(session.theme(), tr("Torque and lock"),
+                               tr("No fasteners are on record here."), this))
+    , m_checks(touchSection(session.theme(), tr("Lines to check"),
+                            tr("No line of an inspector's list is left here."), this))
+    , m_staysOpen(touchSection(session.theme(), tr("Must stay open here"),
+                               tr("No closing on record has to stay open here."), this))
+    , m_torque(new ActLine(session, this))
+    , m_squawk(new QLineEdit(this))
+    , m_note(new QLineEdit(this))
+    , m_noPictures(new QLabel(tr("No picture of this part is on record."), this))
+    , m_pictures(new QListView(this))
+    , m_media(nullptr)
+    , m_line(new MessageLine(this))
+{
+    build();
+    connectSession();
+    if (const auto part = m_chooser->usualPart())
+        showPart(part);
+    else
+        choosePart();
+}
+
+void BenchView::build()
+{
+    setFont(m_session.theme().font(wordSteps));
+    setStyleSheet(QLatin1String(targets));
+    setAutoFillBackground(true);
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(buildBoard());
+    m_stack->addWidget(m_chooser);
+    m_stack->addWidget(scroll);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(24, 16, 24, 8);
+    layout->addWidget(buildHead());
+    layout->addWidget(m_stack, 1);
+    layout->addWidget(m_line);
+    buildKeys();
+}
+
+QWidget *BenchView::buildHead()
+{
+    auto *head = new QWidget(this);
+    m_name->setFont(m_session.theme().font(nameSteps));
+    m_name->setWordWrap(true);
+    auto *leave = new QPushButton(tr("Leave   Esc"), head);
+    auto *layout = new QHBoxLayout(head);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_name, 1);
+    layout->addWidget(m_change);
+    layout->addWidget(leave);
+    connect(m_change, &QPushButton::clicked, this, &BenchView::choosePart);
+    connect(leave, &QPushButton::clicked, this, &BenchView::left);
+    return head;
+}
+
+QWidget *BenchView::buildBoard()
+{
+    auto *layout = new QVBoxLayout(m_board);
+    layout->setContentsMargins(0, 0, 0, 0);
+    auto *columns = new QHBoxLayout;
+    columns->setSpacing(32);
+    QVBoxLayout *column[3];
+    for (QVBoxLayout *&each : column) {
+        each = new QVBoxLayout;
+        each->setSpacing(16);
+        columns->addLayout(each, 1);
+    }
+    buildLeft(*column[0]);
+    column[1]->addWidget(m_torque);
+    column[1]->addWidget(m_fasteners);
+    column[1]->addWidget(m_checks);
+    column[2]->addWidget(m_staysOpen);
+    column[2]->addWidget(buildPictures());
+    for (QVBoxLayout *each : column)
+        each->addStretch(1);
+    layout->addLayout(columns, 1);
+    connect(m_fasteners, &Section::acted, this, &BenchView::workOn);
+    connect(m_fasteners, &Section::chosen, this, &BenchView::workOn);
+    connect(m_checks, &Section::acted, this, &BenchView::tickCheck);
+    connect(m_checks, &Section::chosen, this, &BenchView::tickCheck);
+    connect(m_staysOpen, &Section::chosen, this, &BenchView::explain);
+    return m_board;
+}
+
+void BenchView::buildLeft(QVBoxLayout &column)
+{
+    m_squawk->setPlaceholderText(tr("What is wrong?"));
+    m_squawk->setAccessibleName(tr("New squawk"));
+    m_note->setPlaceholderText(tr("To remember about this part"));
+    m_note->setAccessibleName(tr("Note"));
+    column.addWidget(m_clock);
+    column.addWidget(m_steps);
+    column.addWidget(heading(tr("New squawk   F4"), this));
+    column.addWidget(m_squawk);
+    column.addWidget(heading(tr("Note   F5"), this));
+    column.addWidget(m_note);
+    for (QLineEdit *line : {m_squawk, m_note})
+        line->setEnabled(!m_session.isReadOnly());
+    connect(m_steps, &Section::acted, this, &BenchView::tickStep);
+    connect(m_steps, &Section::chosen, this, &BenchView::tickStep);
+    connect(m_squawk, &QLineEdit::returnPressed, this, &BenchView::addSquawk);
+    connect(m_note, &QLineEdit::returnPressed, this, &BenchView::addNote);
+}
+
+QWidget *BenchView::buildPictures()
+{
+    auto *place = new QWidget(this);
+    auto *loader = new PictureLoader(m_session, this);
+    auto *delegate = new PhotoDelegate(m_session.theme(), pictureEdge, this);
+    m_media = new MediaModel(m_session, *loader, this);
+    m_pictures->setModel(m_media);
+    m_pictures->setItemDelegate(delegate);
+    m_pictures->setFlow(QListView::LeftToRight);
+    m_pictures->setWrapping(false);
+    m_pictures->setUniformItemSizes(true);
+    m_pictures->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_pictures->setFixedHeight(delegate->cardSize(fontMetrics()).height() + 40);
+    m_pictures->setAccessibleName(tr("Newest pictures"));
+    m_noPictures->setForegroundRole(QPalette::PlaceholderText);
+    m_noPictures->setWordWrap(true);
+    auto *layout = new QVBoxLayout(place);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(heading(tr("Newest pictures"), place));
+    layout->addWidget(m_noPictures);
+    layout->addWidget(m_pictures);
+    return place;
+}
+
+void BenchView::buildKeys()
+{
+    const auto add = [this](Qt::Key key, auto act) {
+        auto *shortcut = new QShortcut(key, this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    add(Qt::Key_F2, [this] { m_clock->startOrStop(); });
+    add(Qt::Key_F3, [this] { tickNextStep(); });
+    add(Qt::Key_F4, [this] { m_squawk->setFocus(); });
+    add(Qt::Key_F5, [this] { m_note->setFocus(); });
+    add(Qt::Key_F6, [this] { choosePart(); });
+}
+
+void BenchView::connectSession()
+{
+    Session *session = &m_session;
+    connect(m_chooser, &BenchPartChooser::chosen, this, &BenchView::showPart);
+    connect(m_chooser, &BenchPartChooser::left, this, [this] {
+        if (m_part)
+            showPart(m_part);
+        else
+            Q_EMIT left();
+    });
+    connect(session, &Session::changed, this, [this](const ChangeNotice &notice) {
+        m_chooser->recordsChanged();
+        m_media->apply(notice);
+        fill();
+    });
+    connect(session, &Session::answerChanged, this, &BenchView::fill);
+    connect(session, &Session::said, m_line, &MessageLine::say);
+    connect(session, &Session::complained, m_line, &MessageLine::complain);
+    connect(m_line, &MessageLine::undoWanted, session, &Session::undo);
+    connect(m_torque, &ActLine::ended, &m_fasteners->list(),
+            [this] { m_fasteners->list().setFocus(); });
+}
+
+} // namespace lastrivet::ui

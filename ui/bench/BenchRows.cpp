@@ -1,0 +1,155 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bench/BenchRows.h"
+
+#include "core/project/acts/BenchActs.h"
+#include "core/readiness/Sentences.h"
+#include "ui/convert/FieldText.h"
+#include "ui/convert/QtText.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Bench", text);
+}
+
+QString actWords(acts::FastenerAct act)
+{
+    switch (act) {
+    case acts::FastenerAct::Fit:
+        return tr("Fitted");
+    case acts::FastenerAct::Torque:
+        return tr("Torqued");
+    case acts::FastenerAct::Lock:
+        return tr("Locked");
+    case acts::FastenerAct::Mark:
+        return tr("Sealed");
+    }
+    return {};
+}
+
+QString number(double value)
+{
+    return QLocale().toString(value, 'g', 6);
+}
+
+/// What is known of it so far: limits, value, locking.
+QString fastenerDetail(const Fastener &fastener)
+{
+    QStringList words;
+    if (const QString limits = torqueWords(fastener); !limits.isEmpty())
+        words << limits;
+    if (fastener.torque_value)
+        words << tr("torqued: %1").arg(number(*fastener.torque_value));
+    if (fastener.locking != Locking::None)
+        words << (fastener.locked_on ? tr("%1: locked") : QStringLiteral("%1"))
+                     .arg(plainWord(word(fastener.locking)));
+    return words.join(QStringLiteral(" · "));
+}
+
+} // namespace
+
+QString torqueWords(const Fastener &fastener)
+{
+    const QString unit = toQt(word(fastener.torque_unit));
+    if (fastener.torque_min && fastener.torque_max)
+        return tr("%1 to %2 %3")
+            .arg(number(*fastener.torque_min), number(*fastener.torque_max), unit);
+    if (fastener.torque_min)
+        return tr("at least %1 %2").arg(number(*fastener.torque_min), unit);
+    if (fastener.torque_max)
+        return tr("at most %1 %2").arg(number(*fastener.torque_max), unit);
+    return {};
+}
+
+std::vector<ListRow> benchStepRows(const today::AtPart &here, const Records &records)
+{
+    std::vector<ListRow> rows;
+    for (const auto id : here.steps) {
+        const Step &step = *records.find(id);
+        ListRow row{{RecordType::Step, id.value()}, toQt(step.title)};
+        const bool isWorkable = rows.size() < here.workable;
+        row.detail =
+            isWorkable ? partName(records, step.component_id) : tr("has to wait for another step");
+        if (step.estimate_minutes)
+            row.figure = hoursText(*step.estimate_minutes);
+        if (isWorkable)
+            row.action = tr("Done");
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<ListRow> benchFastenerRows(const today::AtPart &here, const Records &records)
+{
+    std::vector<ListRow> rows;
+    for (const auto id : here.fasteners) {
+        const Fastener &fastener = *records.find(id);
+        ListRow row{{RecordType::Fastener, id.value()}, toQt(fastener.place)};
+        if (fastener.quantity > 1)
+            row.title = QStringLiteral("%1 × %2").arg(fastener.quantity).arg(row.title);
+        row.detail = fastenerDetail(fastener);
+        if (const auto act = acts::nextAct(fastener))
+            row.action = actWords(*act);
+        else
+            row.figure = tr("done");
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<ListRow> benchCheckRows(const today::AtPart &here, const Records &records)
+{
+    std::vector<ListRow> rows;
+    for (const auto id : here.checks) {
+        const Check &check = *records.find(id);
+        ListRow row{{RecordType::Check, id.value()}, toQt(check.item)};
+        row.detail = toQt(records.find(check.closing_id)->title);
+        row.action = tr("Tick");
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<ListRow> benchClosingRows(const today::AtPart &here, const Records &records,
+                                      const readiness::Answer &answer)
+{
+    std::vector<ListRow> rows;
+    for (const auto &open : here.stays_open) {
+        ListRow row{{RecordType::Closing, open.closing.value()},
+                    toQt(records.find(open.closing)->title)};
+        row.detail = asSentence(readiness::sentence(open.nearest, records));
+        if (open.more > 0)
+            row.figure = tr("and %1 more").arg(open.more);
+        row.state = answer.closing(open.closing)->state;
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<ListRow> benchPartRows(const std::vector<Id<Component>> &parts, const Records &records,
+                                   Id<Component> atWork)
+{
+    std::vector<ListRow> rows;
+    for (const auto id : parts) {
+        const Component *part = records.findLive(id);
+        if (!part)
+            continue;
+        ListRow row{{RecordType::Component, id.value()}, partName(records, id)};
+        row.detail = part->parent_id ? partName(records, part->parent_id) : toQt(part->place);
+        if (id == atWork)
+            row.figure = tr("the clock runs");
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+} // namespace lastrivet::ui

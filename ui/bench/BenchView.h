@@ -1,0 +1,86 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/today/AtPart.h"
+#include "ui/shell/Session.h"
+
+#include <QWidget>
+
+class QLabel;
+class QLineEdit;
+class QListView;
+class QPushButton;
+class QStackedWidget;
+class QVBoxLayout;
+
+namespace lastrivet::ui {
+
+class ActLine;
+class BenchClock;
+class BenchPartChooser;
+class MediaModel;
+class MessageLine;
+class Section;
+
+/// One part as it is needed at the bench, to be read from two metres and used in gloves: its clock,
+/// steps, fasteners, lines to check, what must stay open, its newest pictures, and nothing else.
+class BenchView final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit BenchView(Session &session, QWidget *parent = nullptr);
+
+    void showPart(Id<Component> part);
+    Id<Component> part() const { return m_part; }
+
+Q_SIGNALS:
+    void left();
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    void build();
+    QWidget *buildHead();
+    QWidget *buildBoard();
+    QWidget *buildPictures();
+    void buildLeft(QVBoxLayout &column);
+    void buildKeys();
+    void connectSession();
+    void choosePart();
+    void fill();
+    void showPictures();
+    void tickStep(RecordRef step);
+    void tickNextStep();
+    void tickCheck(RecordRef check);
+    void workOn(RecordRef fastener);
+    void askTorque(const Fastener &fastener);
+    void addSquawk();
+    void addNote();
+    /// Says what would clear the nearest thing in the way.
+    void explain(RecordRef closing);
+
+    Session &m_session;
+    Id<Component> m_part;
+    today::AtPart m_here;
+    QStackedWidget *m_stack;
+    BenchPartChooser *m_chooser;
+    QWidget *m_board;
+    QLabel *m_name;
+    QPushButton *m_change;
+    BenchClock *m_clock;
+    Section *m_steps;
+    Section *m_fasteners;
+    Section *m_checks;
+    Section *m_staysOpen;
+    ActLine *m_torque;
+    QLineEdit *m_squawk;
+    QLineEdit *m_note;
+    QLabel *m_noPictures;
+    QListView *m_pictures;
+    MediaModel *m_media;
+    MessageLine *m_line;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/MainWindow.h"
+
+#include "ui/bench/BenchView.h"
+#include "ui/shell/ProjectView.h"
+
+#include <QMenuBar>
+#include <QStackedWidget>
+
+// The bench view covers the whole screen, and gives the window back as it was.
+namespace lastrivet::ui {
+
+void MainWindow::toggleBench()
+{
+    if (m_bench) {
+        leaveBench();
+        return;
+    }
+    m_bench = new BenchView(m_view->session(), m_stack);
+    connect(m_bench, &BenchView::left, this, &MainWindow::leaveBench);
+    m_stack->addWidget(m_bench);
+    m_stack->setCurrentWidget(m_bench);
+    m_wasFullScreen = isFullScreen();
+    menuBar()->hide();
+    setWindowState(windowState() | Qt::WindowFullScreen);
+}
+
+void MainWindow::leaveBench()
+{
+    if (!m_bench)
+        return;
+    m_stack->removeWidget(m_bench);
+    m_bench->hide();
+    // It may be one of its own buttons that asks for this.
+    m_bench->deleteLater();
+    m_bench = nullptr;
+    menuBar()->show();
+    if (!m_wasFullScreen)
+        setWindowState(windowState() & ~Qt::WindowFullScreen);
+    m_stack->setCurrentWidget(m_view);
+    m_view->focusPage();
+}
+
+} // namespace lastrivet::ui
