@@ -10,17 +10,21 @@ class QLabel;
 
 namespace lastrivet::ui {
 
-/// The hours of the week, of the month and in all, figures under each other.
+class Theme;
+class WeekBars;
+
+/// The hours of the week, of the month and in all beside the weeks of half a year.
 class HoursPanel final : public QWidget {
     Q_OBJECT
 
 public:
-    explicit HoursPanel(QWidget *parent = nullptr);
+    explicit HoursPanel(const Theme &theme, QWidget *parent = nullptr);
 
     void show(const today::Hours &hours);
 
 private:
     QLabel *m_figures[3];
+    WeekBars *m_bars;
 };
 
 } // namespace lastrivet::ui

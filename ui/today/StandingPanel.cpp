@@ -3,24 +3,34 @@
 #include "ui/today/StandingPanel.h"
 
 #include "ui/shell/Theme.h"
+#include "ui/widgets/Hatch.h"
 #include "ui/widgets/Marks.h"
 
 #include <QGridLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QPainter>
+#include <QPainterPath>
+#include <QPixmap>
 
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr int markSize = 20;
+constexpr QSize swatchSize(32, 18);
+
+} // namespace
 
 StandingPanel::StandingPanel(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_lines(new QGridLayout(this))
 {
-    m_lines->setContentsMargins(16, 12, 16, 12);
+    m_lines->setContentsMargins(12, 8, 12, 8);
     m_lines->setHorizontalSpacing(10);
-    m_lines->setVerticalSpacing(8);
-    m_lines->setColumnStretch(2, 1);
+    m_lines->setVerticalSpacing(4);
+    m_lines->setColumnStretch(3, 1);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
@@ -30,37 +40,54 @@ void StandingPanel::show(const today::Tally &tally)
         delete item->widget();
         delete item;
     }
-    const Colours &colours = m_theme.colours();
-    const auto work = tally.must_stay_open - tally.wait_for_signature;
-    addLine(stateIcon(readiness::State::Hold), colours.hold, work, tr("stay open, work left"));
-    addLine(stateIcon(readiness::State::ReadyToSign), colours.waits, tally.wait_for_signature,
-            tr("stay open, wait for a signature"));
-    addLine(stateIcon(readiness::State::Clear), colours.clear, tally.clear,
-            tr("nothing on record against closing"));
-    addLine(stateIcon(readiness::State::Closed), colours.closed, tally.closed, tr("closed"));
-    addLine(stateIcon(readiness::State::ClosedEarly), colours.closedEarly, tally.closed_early,
-            tr("closed with gaps"));
-    addLine(stateIcon(readiness::State::Hold, false), colours.notBegun, tally.not_begun,
-            tr("not begun"));
+    using enum readiness::State;
+    addLine(Hold, true, tally.must_stay_open - tally.wait_for_signature,
+            tr("stay open, work left"));
+    addLine(ReadyToInspect, true, tally.wait_for_signature - tally.wait_for_own,
+            tr("stay open, wait for somebody from outside"));
+    addLine(ReadyToSign, true, tally.wait_for_own, tr("stay open, wait for your signature"));
+    addLine(Clear, true, tally.clear, tr("nothing on record against closing"));
+    addLine(Closed, true, tally.closed, tr("closed"));
+    addLine(ClosedEarly, true, tally.closed_early, tr("closed with gaps"));
+    addLine(Hold, false, tally.not_begun, tr("not begun"));
 }
 
-void StandingPanel::addLine(const QString &icon, const QColor &colour, std::int64_t count,
+void StandingPanel::addLine(readiness::State state, bool begun, std::int64_t count,
                             const QString &words)
 {
     if (count == 0)
         return;
+    const Colours &colours = m_theme.colours();
     const int row = m_lines->rowCount();
+    auto *hatch = new QLabel(this);
+    hatch->setPixmap(swatch(state, begun));
     auto *mark = new QLabel(this);
-    mark->setPixmap(m_theme.icon(icon, colour).pixmap(QSize(24, 24), devicePixelRatioF()));
+    const QColor colour = begun ? colours.state(state) : colours.notBegun;
+    mark->setPixmap(m_theme.icon(stateIcon(state, begun), colour)
+                        .pixmap(QSize(markSize, markSize), devicePixelRatioF()));
     auto *number = new QLabel(QLocale().toString(qlonglong(count)), this);
     QFont bold = font();
     bold.setBold(true);
     number->setFont(bold);
     auto *label = new QLabel(words, this);
     label->setWordWrap(true);
-    m_lines->addWidget(mark, row, 0);
-    m_lines->addWidget(number, row, 1, Qt::AlignRight);
-    m_lines->addWidget(label, row, 2);
+    m_lines->addWidget(hatch, row, 0);
+    m_lines->addWidget(mark, row, 1);
+    m_lines->addWidget(number, row, 2, Qt::AlignRight);
+    m_lines->addWidget(label, row, 3);
+}
+
+QPixmap StandingPanel::swatch(readiness::State state, bool begun) const
+{
+    const qreal ratio = devicePixelRatioF();
+    QPixmap pixmap((QSizeF(swatchSize) * ratio).toSize());
+    pixmap.setDevicePixelRatio(ratio);
+    pixmap.fill(Qt::transparent);
+    QPainter painter(&pixmap);
+    QPainterPath box;
+    box.addRect(QRectF(QPointF(), QSizeF(swatchSize)).adjusted(1, 1, -1, -1));
+    paintHatched(painter, box, state, begun, m_theme.colours());
+    return pixmap;
 }
 
 void StandingPanel::paintEvent(QPaintEvent *)

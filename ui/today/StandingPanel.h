@@ -12,7 +12,8 @@ namespace lastrivet::ui {
 
 class Theme;
 
-/// How many closings stand in which state, by shape and word.
+/// How many closings stand in which state, by hatching, shape and word: also the key to the
+/// picture of the aeroplane.
 class StandingPanel final : public QWidget {
     Q_OBJECT
 
@@ -25,8 +26,8 @@ protected:
     void paintEvent(QPaintEvent *event) override;
 
 private:
-    void addLine(const QString &icon, const QColor &colour, std::int64_t count,
-                 const QString &words);
+    void addLine(readiness::State state, bool begun, std::int64_t count, const QString &words);
+    QPixmap swatch(readiness::State state, bool begun) const;
 
     const Theme &m_theme;
     QGridLayout *m_lines;

@@ -3,19 +3,24 @@
 #include "ui/today/TodayPage.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/today/AirframePanel.h"
 #include "ui/today/HoursPanel.h"
 #include "ui/today/StandingPanel.h"
+#include "ui/today/TodayActs.h"
 #include "ui/today/TodayRows.h"
+#include "ui/widgets/AirframePicture.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
 
+#include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QResizeEvent>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <initializer_list>
 #include <utility>
 
 namespace lastrivet::ui {
@@ -23,31 +28,43 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int headlineSteps = 3; // 10 pt × 1.25³ is 20 pt
-constexpr int widestList = 760;
 constexpr int widestLeft = 400;
+constexpr int rowsAtFirst = 4;
+/// Lines longer than this are hard to read on.
+constexpr int longestLine = 88;
 /// From this width on the lists stand in two columns; below the other everything is stacked.
 constexpr int twoColumnsFrom = 1500;
 constexpr int stackedBelow = 760;
+
+/// The width of so many letters of running text.
+int widthOf(int letters, const QFontMetrics &metrics)
+{
+    const auto sample = QStringLiteral("nothing on record stands against closing the left wing");
+    return int(metrics.horizontalAdvance(sample) * letters / sample.size());
+}
 
 } // namespace
 
 TodayPage::TodayPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_headline(new QLabel(this))
+    , m_teaching(new QLabel(this))
     , m_timer(new QLabel(this))
+    , m_airframe(new AirframePanel(session, this))
     , m_standing(new StandingPanel(theme(), this))
-    , m_hours(new HoursPanel(this))
+    , m_hours(new HoursPanel(theme(), this))
     , m_staysOpen(new Section(theme(), tr("Stays open"),
                               tr("No closing that was begun has to stay open."), this))
-    , m_workable(new Section(theme(), tr("Workable now"),
-                             tr("No step is recorded that can be worked on."), this))
+    , m_workable(new Section(theme(), tr("Workable now"), {}, this))
     , m_lastChance(new Section(theme(), tr("Before it is out of reach"),
                                tr("Nothing on record would be buried by the next closing."), this))
     , m_attention(new Section(theme(), tr("Needs attention"), tr("Nothing on record."), this))
     , m_empty(new EmptyPlace({}, this))
+    , m_acts(new TodayActs(session, this))
     , m_columns(nullptr)
     , m_lists{}
     , m_left(nullptr)
+    , m_right(nullptr)
     , m_scroll(new QScrollArea(this))
 {
     build();
@@ -58,7 +75,8 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
 void TodayPage::build()
 {
     m_headline->setFont(theme().font(headlineSteps));
-    m_headline->setWordWrap(true);
+    for (QLabel *label : {m_headline, m_teaching, m_timer})
+        label->setWordWrap(true);
     m_empty->setSentence(tr("Here stands each evening what must stay open and what can be worked "
                             "on. It begins with a part and the closing that will hide it."));
     m_empty->setAction(tr("Make the first closing"));
@@ -74,9 +92,11 @@ void TodayPage::build()
     m_columns->addWidget(buildLists(), 2);
     auto *whole = new QVBoxLayout(body);
     whole->setContentsMargins(24, 16, 24, 16);
-    whole->setSpacing(16);
-    whole->addWidget(m_headline);
+    whole->setSpacing(12);
+    for (QLabel *label : {m_headline, m_teaching, m_timer})
+        whole->addWidget(label);
     whole->addLayout(m_columns);
+    whole->addWidget(m_hours);
     whole->addWidget(m_empty, 1);
     whole->addStretch(1);
     m_scroll->setWidgetResizable(true);
@@ -86,7 +106,18 @@ void TodayPage::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_scroll);
+    limitWidths();
     arrange(twoColumnsFrom - 1);
+}
+
+void TodayPage::limitWidths()
+{
+    for (QLabel *label : {m_headline, m_teaching, m_timer})
+        label->setMaximumWidth(widthOf(longestLine, label->fontMetrics()));
+    const int width = widthOf(longestLine, fontMetrics());
+    for (Section *section : {m_staysOpen, m_workable, m_lastChance, m_attention})
+        section->setMaximumWidth(width);
+    m_hours->setMaximumWidth(width + widestLeft);
 }
 
 QWidget *TodayPage::buildLeft()
@@ -95,32 +126,30 @@ QWidget *TodayPage::buildLeft()
     m_left->setMaximumWidth(widestLeft);
     auto *layout = new QVBoxLayout(m_left);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(16);
+    layout->setSpacing(8);
+    layout->addWidget(m_airframe);
     layout->addWidget(m_standing);
-    m_timer->setWordWrap(true);
-    layout->addWidget(m_timer);
-    layout->addWidget(m_hours);
     layout->addStretch(1);
     return m_left;
 }
 
 QWidget *TodayPage::buildLists()
 {
-    auto *lists = new QWidget(this);
-    auto *layout = new QHBoxLayout(lists);
+    m_right = new QWidget(this);
+    auto *layout = new QHBoxLayout(m_right);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(32);
     for (QVBoxLayout *&column : m_lists) {
         column = new QVBoxLayout;
-        column->setSpacing(20);
+        column->setSpacing(16);
         layout->addLayout(column, 1);
     }
     for (Section *section : {m_staysOpen, m_workable, m_lastChance, m_attention}) {
-        section->setMaximumWidth(widestList);
+        section->setShortLength(rowsAtFirst);
         connect(section, &Section::chosen, &session(), &Session::goTo);
+        connect(section, &Section::acted, m_acts, &TodayActs::mend);
     }
-    connect(m_workable, &Section::acted, this, &TodayPage::startWork);
-    return lists;
+    return m_right;
 }
 
 void TodayPage::arrange(int width)
@@ -133,7 +162,9 @@ void TodayPage::arrange(int width)
     m_arrangement = wanted;
     const bool isStacked = wanted == Arrangement::Stacked;
     m_columns->setDirection(isStacked ? QBoxLayout::BottomToTop : QBoxLayout::LeftToRight);
-    m_left->setMaximumWidth(isStacked ? widestList : widestLeft);
+    auto *beside = static_cast<QHBoxLayout *>(m_right->layout());
+    beside->setStretch(1, wanted == Arrangement::TwoColumns ? 1 : 0);
+    beside->setSpacing(wanted == Arrangement::TwoColumns ? 32 : 0);
     for (QVBoxLayout *column : m_lists) {
         while (QLayoutItem *item = column->takeAt(0))
             delete item;
@@ -150,22 +181,39 @@ void TodayPage::arrange(int width)
 void TodayPage::fill()
 {
     const Snapshot records = session().records();
-    const auto answer = session().answer();
-    const today::Today page = today::today(*records, *answer);
-    const bool isEmpty = records->closings.isEmpty() && records->steps.isEmpty();
+    const today::Today page = today::today(*records, *session().answer());
+    const bool isEmpty = records->components.isEmpty() && records->work_sessions.isEmpty();
     m_empty->setVisible(isEmpty);
-    m_left->setVisible(!isEmpty);
-    for (Section *section : {m_staysOpen, m_workable, m_lastChance, m_attention})
-        section->setVisible(!isEmpty);
+    for (QWidget *part : std::initializer_list<QWidget *>{m_left, m_right, m_hours})
+        part->setVisible(!isEmpty);
     m_headline->setText(isEmpty ? tr("Nothing is recorded yet.") : headlineWords(page.tally));
+    const QString teaching = isEmpty ? QString() : teachingWords(page, *records);
+    m_teaching->setText(teaching);
+    m_teaching->setVisible(!teaching.isEmpty());
     m_standing->show(page.tally);
-    const auto timer = session().timer();
-    m_staysOpen->setRows(staysOpenRows(page, *records, *answer));
-    m_workable->setRows(workableRows(page, *records, timer ? timer->step_id : Id<Step>{}));
-    m_lastChance->setRows(lastChanceRows(page, *records, *answer));
-    m_attention->setRows(attentionRows(page, *records));
+    m_standing->setVisible(!records->closings.isEmpty());
+    m_airframe->showAnswer();
     m_hours->show(page.hours);
+    fillLists(page);
     showTimer();
+}
+
+void TodayPage::fillLists(const today::Today &page)
+{
+    const Snapshot records = session().records();
+    const auto answer = session().answer();
+    const auto timer = session().timer();
+    m_workable->setWhenEmpty(
+        records->steps.isEmpty()
+            ? tr("No step is recorded. Steps are optional; of those written down, this list says "
+                 "which can be worked on and what each of them unlocks.")
+            : tr("Every step on record is done, or has to wait for another."));
+    m_staysOpen->setRows(staysOpenRows(page, *records, *answer), page.stays_open.size());
+    m_workable->setRows(workableRows(page, *records, timer ? timer->step_id : Id<Step>{}),
+                        page.workable.size());
+    auto chances = lastChanceRows(page, *records, *answer);
+    m_lastChance->setRows(std::move(chances.rows), chances.total);
+    m_attention->setRows(attentionRows(page, *records), page.attention.size());
 }
 
 void TodayPage::showTimer()
@@ -176,24 +224,6 @@ void TodayPage::showTimer()
         m_timer->setText(tr("The clock runs since %1.").arg(dateText(timer->began)));
 }
 
-void TodayPage::startWork(RecordRef record)
-{
-    const Step *step = session().records()->find(Id<Step>{record.id});
-    const auto running = session().timer();
-    if (!step || (running && running->step_id == step->id)) {
-        session().goTo({RecordType::WorkSession, 0});
-        return;
-    }
-    if (running) {
-        session().complain(tr("The clock runs already, since %1. Stop it on the Log page first, so "
-                              "that its time is not lost.")
-                               .arg(dateText(running->began)));
-        return;
-    }
-    session().setTimer(RunningTimer{session().now(), step->component_id, step->id, {}});
-    session().say(tr("The clock runs: %1").arg(toQt(step->title)));
-}
-
 void TodayPage::showRecord(RecordRef)
 {
     // No record has its place on this page.
@@ -201,7 +231,11 @@ void TodayPage::showRecord(RecordRef)
 
 QWidget *TodayPage::firstFocus()
 {
-    return m_staysOpen->list().rows().rowCount() > 0 ? &m_staysOpen->list() : &m_workable->list();
+    for (Section *section : {m_staysOpen, m_workable}) {
+        if (section->list().rows().rowCount() > 0)
+            return &section->list();
+    }
+    return &m_airframe->picture();
 }
 
 void TodayPage::recordsChanged(const ChangeNotice &)

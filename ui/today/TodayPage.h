@@ -12,12 +12,15 @@ class QVBoxLayout;
 
 namespace lastrivet::ui {
 
+class AirframePanel;
 class EmptyPlace;
 class HoursPanel;
 class Section;
 class StandingPanel;
+class TodayActs;
 
-/// The first page: one sentence, how the closings stand, what to work on, what not to forget.
+/// The first page: one sentence, the aeroplane by the state of its closings, what to work on, what
+/// not to forget, and the hours.
 class TodayPage final : public Page {
     Q_OBJECT
 
@@ -42,11 +45,14 @@ private:
     QWidget *buildLeft();
     void arrange(int width);
     void fill();
+    void fillLists(const today::Today &page);
     void showTimer();
-    void startWork(RecordRef step);
+    void limitWidths();
 
     QLabel *m_headline;
+    QLabel *m_teaching;
     QLabel *m_timer;
+    AirframePanel *m_airframe;
     StandingPanel *m_standing;
     HoursPanel *m_hours;
     Section *m_staysOpen;
@@ -54,9 +60,11 @@ private:
     Section *m_lastChance;
     Section *m_attention;
     EmptyPlace *m_empty;
+    TodayActs *m_acts;
     QBoxLayout *m_columns;
     QVBoxLayout *m_lists[2];
     QWidget *m_left;
+    QWidget *m_right;
     bool m_isStale = false;
     Arrangement m_arrangement = Arrangement::None;
     QScrollArea *m_scroll;

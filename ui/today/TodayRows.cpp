@@ -4,6 +4,7 @@
 
 #include "core/readiness/Sentences.h"
 #include "ui/convert/QtText.h"
+#include "ui/shell/PageList.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordNames.h"
 
@@ -16,6 +17,9 @@
 namespace lastrivet::ui {
 
 namespace {
+
+using readiness::Blocker;
+using readiness::Rule;
 
 QString tr(const char *text, int count = -1)
 {
@@ -36,6 +40,36 @@ QString unlockWords(const Records &records, const IdSet<Closing> &closings)
     const auto more = int(closings.size()) - 1;
     return more == 0 ? tr("needed for %1").arg(first)
                      : tr("needed for %1 and %2 more").arg(first).arg(more);
+}
+
+/// The button that leads to the mending of what is nearest; none where the row itself does.
+QString mendWords(const Blocker &blocker, bool isWorkable)
+{
+    switch (blocker.rule) {
+    case Rule::UndoneStep:
+        return isWorkable ? tr("Start") : QString();
+    case Rule::OpenSquawk:
+        return blocker.waits_for ? tr("Verify") : tr("Fix");
+    case Rule::UnsignedHoldPoint:
+    case Rule::OutdatedSignOff:
+        return blocker.waits_for == SignerRole::Builder ? tr("Sign") : tr("Ask");
+    case Rule::UndecidedDeviation:
+    case Rule::RejectedDeviationBuilt:
+        return tr("Decide");
+    case Rule::FastenerNotFitted:
+    case Rule::LooseFastener:
+    case Rule::UnlockedFastener:
+    case Rule::TorqueOutOfLimits:
+    case Rule::MeasurementMissing:
+    case Rule::MeasurementOutOfLimits:
+        return tr("Fix");
+    case Rule::MissingPart:
+        return tr("Count in");
+    case Rule::OpenBulletin:
+        return tr("Read");
+    default:
+        return {};
+    }
 }
 
 QString attentionIcon(today::AttentionKind kind)
@@ -59,20 +93,64 @@ QString attentionIcon(today::AttentionKind kind)
     return {};
 }
 
-/// Something that the next closing would bury, in the words of its rule where one speaks of it.
-ListRow chanceRow(RecordRef item, const readiness::ClosingAnswer &closing, const Records &records,
-                  const QString &before)
+/// Something that the next closing would bury; lines of its list are told together.
+struct Chance {
+    RecordRef item;
+    const readiness::ClosingAnswer *closing;
+    int unticked = 0;
+};
+
+std::vector<Chance> chances(const today::Today &page, const readiness::Answer &answer)
 {
-    const auto blocker = std::ranges::find(closing.blockers, item, &readiness::Blocker::record);
-    ListRow row{item, blocker == closing.blockers.end()
-                          ? toQt(readiness::nameOf(records, item))
-                          : asSentence(readiness::sentence(*blocker, records))};
-    row.detail = before;
+    std::vector<Chance> found;
+    for (const auto &chance : page.last_chance) {
+        const auto *closing = answer.closing(chance.closing);
+        std::optional<Chance> list;
+        for (const RecordRef &item : chance.items) {
+            if (item.type != RecordType::Check)
+                found.push_back({item, closing});
+            else if (list)
+                ++list->unticked;
+            else
+                list = Chance{item, closing, 1};
+        }
+        if (list)
+            found.push_back(*list);
+    }
+    // What only work mends comes before what a camera or a pen mends.
+    std::ranges::stable_sort(found, std::ranges::greater{}, [](const Chance &chance) {
+        return chance.item.type == RecordType::Squawk;
+    });
+    return found;
+}
+
+ListRow chanceRow(const Chance &chance, const Records &records)
+{
+    const RecordRef item = chance.item;
+    ListRow row{item, {}};
+    row.detail = tr("before %1 is closed").arg(closingTitle(records, chance.closing->id));
     row.icon = QStringLiteral("weights/should");
+    if (chance.unticked > 0) {
+        row.record = {RecordType::Closing, chance.closing->id.value()};
+        row.title = tr("%n lines of the inspector's list are not ticked", chance.unticked);
+        row.action = tr("Tick");
+        row.acts_on = item;
+        return row;
+    }
+    const auto blocker =
+        std::ranges::find(chance.closing->blockers, item, &readiness::Blocker::record);
+    const bool isKnown = blocker != chance.closing->blockers.end();
+    row.title = isKnown ? asSentence(readiness::sentence(*blocker, records))
+                        : toQt(readiness::nameOf(records, item));
     if (item.type == RecordType::Squawk)
         row.severity = records.find(Id<Squawk>{item.id})->severity;
-    else if (item.type == RecordType::Closing)
+    if (item.type != RecordType::Closing) {
+        row.action = tr("Fix");
+    } else if (isKnown &&
+               (blocker->rule == Rule::TooFewPhotos || blocker->rule == Rule::StalePhotos)) {
         row.icon = QStringLiteral("actions/camera");
+        row.action = tr("Photo");
+    }
     return row;
 }
 
@@ -86,17 +164,42 @@ QString headlineWords(const today::Tally &tally)
     return sentences.join(QLatin1Char(' '));
 }
 
+QString teachingWords(const today::Today &page, const Records &records)
+{
+    const auto &tally = page.tally;
+    if (records.closings.isEmpty())
+        return tr("No closing is recorded yet. A closing is the act after which a place can no "
+                  "longer be seen: riveting on a skin, bonding two halves, covering with fabric. "
+                  "Once it is written down, this page says what has to happen before it.");
+    const bool isAnythingBegun =
+        tally.must_stay_open + tally.clear + tally.closed + tally.closed_early > 0;
+    if (!isAnythingBegun && tally.not_begun > 0)
+        return tr(
+            "%n closings are on record and none is begun. A closing comes onto this page with "
+            "the first work that is logged on a part inside it.",
+            int(tally.not_begun));
+    return {};
+}
+
 std::vector<ListRow> staysOpenRows(const today::Today &page, const Records &records,
                                    const readiness::Answer &answer)
 {
     std::vector<ListRow> rows;
     for (const auto &open : page.stays_open) {
+        if (rows.size() == rowsListed)
+            break;
         ListRow row{{RecordType::Closing, open.closing.value()},
                     closingTitle(records, open.closing)};
         row.detail = asSentence(readiness::sentence(open.nearest, records));
         if (open.more > 0)
             row.figure = tr("and %1 more").arg(open.more);
         row.state = answer.closing(open.closing)->state;
+        const bool isWorkable =
+            open.nearest.rule == Rule::UndoneStep &&
+            std::ranges::find(answer.workable, Id<Step>{open.nearest.record.id}) !=
+                answer.workable.end();
+        row.action = mendWords(open.nearest, isWorkable);
+        row.acts_on = open.nearest.record;
         rows.push_back(std::move(row));
     }
     return rows;
@@ -110,6 +213,8 @@ std::vector<ListRow> workableRows(const today::Today &page, const Records &recor
         const Step *step = records.find(work.step);
         if (!step)
             continue;
+        if (rows.size() == rowsListed)
+            break;
         ListRow row{{RecordType::Step, work.step.value()}, toQt(step->title)};
         QStringList details{partName(records, step->component_id)};
         details << unlockWords(records, work.unlocks);
@@ -124,38 +229,26 @@ std::vector<ListRow> workableRows(const today::Today &page, const Records &recor
     return rows;
 }
 
-std::vector<ListRow> lastChanceRows(const today::Today &page, const Records &records,
-                                    const readiness::Answer &answer)
+RowsAndTotal lastChanceRows(const today::Today &page, const Records &records,
+                            const readiness::Answer &answer)
 {
-    std::vector<ListRow> rows;
-    for (const auto &chance : page.last_chance) {
-        const QString before = tr("before %1 is closed").arg(closingTitle(records, chance.closing));
-        int unticked = 0;
-        for (const RecordRef &item : chance.items) {
-            if (item.type == RecordType::Check)
-                ++unticked;
-            else
-                rows.push_back(chanceRow(item, *answer.closing(chance.closing), records, before));
-        }
-        if (unticked > 0) {
-            ListRow row{{RecordType::Closing, chance.closing.value()},
-                        tr("%1 lines of the inspector's list are not ticked").arg(unticked)};
-            row.detail = before;
-            row.icon = QStringLiteral("weights/should");
-            rows.push_back(std::move(row));
-        }
+    RowsAndTotal list;
+    for (const Chance &chance : chances(page, answer)) {
+        if (++list.total <= rowsListed)
+            list.rows.push_back(chanceRow(chance, records));
     }
-    // What only work mends comes before what a camera or a pen mends.
-    std::ranges::stable_sort(rows, std::ranges::greater{},
-                             [](const ListRow &row) { return row.severity.has_value(); });
-    return rows;
+    return list;
 }
 
 std::vector<ListRow> attentionRows(const today::Today &page, const Records &)
 {
     std::vector<ListRow> rows;
     for (const auto &attention : page.attention) {
+        if (rows.size() == rowsListed)
+            break;
         ListRow row{attention.record, asSentence(attention.sentence)};
+        row.detail = tr("on the page %1")
+                         .arg(pageList()[std::size_t(pageFor(attention.record.type))].name());
         row.icon = attentionIcon(attention.kind);
         if (attention.kind == today::AttentionKind::ClosedEarly)
             row.state = readiness::State::ClosedEarly;

@@ -14,9 +14,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-constexpr int markSize = 20;
 constexpr int side = 8;
-constexpr int leftOfWords = side + markSize + 8;
 constexpr int above = 5;
 
 const ListRow &rowOf(const QModelIndex &index)
@@ -88,14 +86,25 @@ QRect RowDelegate::actionPlace(const QRect &row, const QFontMetrics &metrics, co
     return {row.right() - side - width, row.top() + (row.height() - height) / 2, width, height};
 }
 
+int RowDelegate::markSize() const
+{
+    return m_isTouch ? 28 : 20;
+}
+
+int RowDelegate::leftOfWords(const ListRow &row) const
+{
+    return hasMark(row) ? side + markSize() + 8 : side;
+}
+
 int RowDelegate::titleHeight(const QStyleOptionViewItem &option, const ListRow &row) const
 {
     const int line = option.fontMetrics.height();
     const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
     if (m_titleLines == 1 || !view)
         return line;
-    const int left = hasMark(row) ? leftOfWords : side;
-    const QRect place(0, 0, view->viewport()->width() - left - side, line);
+    const int button = actionPlace(option.rect, option.fontMetrics, row.action).width();
+    const int right = button > 0 ? button + 2 * side : side;
+    const QRect place(0, 0, view->viewport()->width() - leftOfWords(row) - right, line);
     const int wrapped =
         option.fontMetrics.boundingRect(place, Qt::TextWordWrap, row.title).height();
     return std::min(wrapped, m_titleLines * line);
@@ -105,7 +114,8 @@ QSize RowDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelInde
 {
     const ListRow &row = rowOf(index);
     const int detail = row.detail.isEmpty() ? 0 : option.fontMetrics.height() + 1;
-    return {100, std::max(Theme::rowHeight, titleHeight(option, row) + detail + 2 * above)};
+    const int least = m_isTouch ? touchRowHeight : Theme::rowHeight;
+    return {100, std::max(least, titleHeight(option, row) + detail + 2 * above)};
 }
 
 void RowDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
@@ -121,11 +131,11 @@ void RowDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
         painter->fillRect(option.rect, isChosen ? colours.selection : colours.window);
     const QRect button = actionPlace(option.rect, metrics, row.action);
     const int right = button.isEmpty() ? side : button.width() + 2 * side;
-    const int left = hasMark(row) ? leftOfWords : side;
-    const QRect words = option.rect.adjusted(left, above, -right, -above);
+    const QRect words = option.rect.adjusted(leftOfWords(row), above, -right, -above);
+    const int mark = markSize();
     paintMark(*painter,
-              QRectF(option.rect.left() + side, words.top() + (metrics.height() - markSize) / 2.0,
-                     markSize, markSize),
+              QRectF(option.rect.left() + side, words.top() + (metrics.height() - mark) / 2.0, mark,
+                     mark),
               row, colours);
     paintWords(*painter, words, titleHeight(option, row), row, colours);
     if (!button.isEmpty())

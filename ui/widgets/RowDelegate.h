@@ -15,10 +15,15 @@ class RowDelegate final : public QStyledItemDelegate {
     Q_OBJECT
 
 public:
+    /// The height of a row in the bench view.
+    static constexpr int touchRowHeight = 56;
+
     explicit RowDelegate(const Theme &theme, QObject *parent = nullptr);
 
     /// Titles may take this many lines.
     void setTitleLines(int lines) { m_titleLines = lines; }
+    /// Rows for gloves and for reading from two metres away.
+    void setTouch() { m_isTouch = true; }
     void paint(QPainter *painter, const QStyleOptionViewItem &option,
                const QModelIndex &index) const override;
     /// Where the row's button is; empty without one.
@@ -29,9 +34,13 @@ public:
 
 private:
     int titleHeight(const QStyleOptionViewItem &option, const ListRow &row) const;
+    int markSize() const;
+    /// From the row's left edge.
+    int leftOfWords(const ListRow &row) const;
 
     const Theme &m_theme;
     int m_titleLines = 1;
+    bool m_isTouch = false;
 };
 
 } // namespace lastrivet::ui

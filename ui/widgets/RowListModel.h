@@ -23,6 +23,8 @@ struct ListRow {
     QString icon;
     /// The words of a button at the right of the row; none when empty.
     QString action;
+    /// What the button is about, when that is another record than the row's.
+    std::optional<RecordRef> acts_on{};
     std::optional<readiness::State> state{};
     std::optional<Severity> severity{};
 

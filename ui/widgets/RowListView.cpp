@@ -53,6 +53,12 @@ void RowListView::setTitleLines(int lines)
     updateGeometry();
 }
 
+void RowListView::setTouch()
+{
+    m_delegate->setTouch();
+    updateGeometry();
+}
+
 void RowListView::resizeEvent(QResizeEvent *event)
 {
     QListView::resizeEvent(event);
@@ -72,7 +78,7 @@ void RowListView::keyPressEvent(QKeyEvent *event)
     if (isEnter)
         Q_EMIT chosen(row.record);
     else if (!row.action.isEmpty())
-        Q_EMIT acted(row.record);
+        Q_EMIT acted(row.acts_on.value_or(row.record));
 }
 
 void RowListView::mouseReleaseEvent(QMouseEvent *event)
@@ -84,7 +90,7 @@ void RowListView::mouseReleaseEvent(QMouseEvent *event)
     const ListRow row = m_model->row(index.row());
     const QRect button = RowDelegate::actionPlace(visualRect(index), fontMetrics(), row.action);
     if (button.contains(event->pos()))
-        Q_EMIT acted(row.record);
+        Q_EMIT acted(row.acts_on.value_or(row.record));
     else
         Q_EMIT chosen(row.record);
 }

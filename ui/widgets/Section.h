@@ -6,6 +6,9 @@
 
 #include <QWidget>
 
+#include <cstddef>
+#include <optional>
+
 class QLabel;
 class QPushButton;
 
@@ -23,7 +26,10 @@ public:
     Section(const Theme &theme, const QString &title, const QString &whenEmpty,
             QWidget *parent = nullptr);
 
-    void setRows(std::vector<ListRow> rows);
+    /// The first rows of a list that may be longer: `total` rows, of which these are all when it is
+    /// left out.
+    void setRows(std::vector<ListRow> rows, std::optional<std::size_t> total = std::nullopt);
+    void setWhenEmpty(const QString &sentence);
     void setShortLength(int rows) { m_shortLength = rows; }
     RowListView &list() const { return *m_list; }
 
@@ -39,6 +45,8 @@ private:
     QLabel *m_empty;
     RowListView *m_list;
     QPushButton *m_more;
+    QLabel *m_rest;
+    std::size_t m_total = 0;
     std::vector<ListRow> m_rows;
     int m_shortLength = 5;
     bool m_isWhole = false;
