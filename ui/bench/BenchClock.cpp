@@ -163,7 +163,7 @@ void BenchClock::showClock()
     const auto timer = m_session.timer();
     m_button->setIcon(m_session.theme().icon(timer ? QStringLiteral("actions/timer_stop")
                                                    : QStringLiteral("actions/timer_start")));
-    m_button->setText(timer ? tr("Stop work   F2") : tr("Start work   F2"));
+    m_button->setText(timer ? tr("Stop work (F2)") : tr("Start work (F2)"));
     setPrimary(*m_button, !timer);
     m_running->setVisible(timer.has_value());
     if (!timer) {

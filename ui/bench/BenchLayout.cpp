@@ -32,8 +32,10 @@ constexpr int wordSteps = 2; // 10 pt × 1.25² is about 16 pt
 constexpr int nameSteps = 4; // 24 pt
 constexpr int rowsShown = 4;
 constexpr int pictureEdge = 220;
-/// With the padding of the style sheet: 56 px.
-constexpr auto targets = "QPushButton, QLineEdit, QComboBox { min-height: 44px; }";
+/// With the padding of the application's style sheet buttons and lines are 56 px high. The sheet
+/// sets the fonts, too, because widgets that a sheet styles do not take over their parent's.
+const auto touchSheet = QStringLiteral("QWidget { font-size: %1pt; } #name { font-size: %2pt; } "
+                                       "QPushButton, QLineEdit, QComboBox { min-height: 44px; }");
 
 /// Big rows; a press anywhere in one acts.
 Section *touchSection(const Theme &theme, const QString &title, const QString &whenEmpty,
@@ -42,7 +44,7 @@ Section *touchSection(const Theme &theme, const QString &title, const QString &w
     auto *section = new Section(theme, title, whenEmpty, parent);
     section->setShortLength(rowsShown);
     section->list().setTouch();
-    section->list().setTitleLines(2);
+    section->list().setTitleLines(3);
     return section;
 }
 
@@ -51,28 +53,8 @@ Section *touchSection(const Theme &theme, const QString &title, const QString &w
 BenchView::BenchView(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_stack(new QStackedWidget(this))
-    , m_chooser(new BenchPartChooser(session, this))
-    , m_board(new QWidget(this))
-    , m_name(new QLabel(this))
-    , m_change(new QPushButton(tr("Other part   F6"), this))
-    , m_clock(new BenchClock(session, this))
-    , m_steps(touchSection(session.theme(), tr("Next steps   F3"),
-                           tr("No step of this part is left to do."), this))
-    , m_fasteners(touchSection(session.theme(), tr("Torque and lock"),
-                               tr("No fasteners are on record here."), this))
-    , m_checks(touchSection(session.theme(), tr("Lines to check"),
-                            tr("No line of an inspector's list is left here."), this))
-    , m_staysOpen(touchSection(session.theme(), tr("Must stay open here"),
-                               tr("No closing on record has to stay open here."), this))
-    , m_torque(new ActLine(session, this))
-    , m_squawk(new QLineEdit(this))
-    , m_note(new QLineEdit(this))
-    , m_noPictures(new QLabel(tr("No picture of this part is on record."), this))
-    , m_pictures(new QListView(this))
-    , m_media(nullptr)
-    , m_line(new MessageLine(this))
 {
+    makeParts();
     build();
     connectSession();
     if (const auto part = m_chooser->usualPart())
@@ -81,10 +63,37 @@ BenchView::BenchView(Session &session, QWidget *parent)
         choosePart();
 }
 
+void BenchView::makeParts()
+{
+    const Theme &theme = m_session.theme();
+    m_stack = new QStackedWidget(this);
+    m_chooser = new BenchPartChooser(m_session, this);
+    m_board = new QWidget(this);
+    m_name = new QLabel(this);
+    m_change = new QPushButton(tr("Other part (F6)"), this);
+    m_clock = new BenchClock(m_session, this);
+    m_steps =
+        touchSection(theme, tr("Next steps (F3)"), tr("No step of this part is left to do."), this);
+    m_fasteners =
+        touchSection(theme, tr("Torque and lock"), tr("No fasteners are on record here."), this);
+    m_checks = touchSection(theme, tr("Lines to check"),
+                            tr("No line of an inspector's list is left here."), this);
+    m_staysOpen = touchSection(theme, tr("Must stay open here"),
+                               tr("No closing on record has to stay open here."), this);
+    m_torque = new ActLine(m_session, this);
+    m_squawk = new QLineEdit(this);
+    m_note = new QLineEdit(this);
+    m_noPictures = new QLabel(tr("No picture of this part is on record."), this);
+    m_pictures = new QListView(this);
+    m_line = new MessageLine(this);
+}
+
 void BenchView::build()
 {
-    setFont(m_session.theme().font(wordSteps));
-    setStyleSheet(QLatin1String(targets));
+    const Theme &theme = m_session.theme();
+    m_name->setObjectName(QStringLiteral("name"));
+    setStyleSheet(touchSheet.arg(theme.font(wordSteps).pointSizeF())
+                      .arg(theme.font(nameSteps).pointSizeF()));
     setAutoFillBackground(true);
     auto *scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
@@ -104,9 +113,8 @@ void BenchView::build()
 QWidget *BenchView::buildHead()
 {
     auto *head = new QWidget(this);
-    m_name->setFont(m_session.theme().font(nameSteps));
     m_name->setWordWrap(true);
-    auto *leave = new QPushButton(tr("Leave   Esc"), head);
+    auto *leave = new QPushButton(tr("Leave (Esc)"), head);
     auto *layout = new QHBoxLayout(head);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_name, 1);
@@ -154,9 +162,9 @@ void BenchView::buildLeft(QVBoxLayout &column)
     m_note->setAccessibleName(tr("Note"));
     column.addWidget(m_clock);
     column.addWidget(m_steps);
-    column.addWidget(heading(tr("New squawk   F4"), this));
+    column.addWidget(heading(tr("New squawk (F4)"), this));
     column.addWidget(m_squawk);
-    column.addWidget(heading(tr("Note   F5"), this));
+    column.addWidget(heading(tr("Note (F5)"), this));
     column.addWidget(m_note);
     for (QLineEdit *line : {m_squawk, m_note})
         line->setEnabled(!m_session.isReadOnly());

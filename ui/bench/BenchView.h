@@ -41,6 +41,7 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
 
 private:
+    void makeParts();
     void build();
     QWidget *buildHead();
     QWidget *buildBoard();
@@ -64,23 +65,23 @@ private:
     Session &m_session;
     Id<Component> m_part;
     today::AtPart m_here;
-    QStackedWidget *m_stack;
-    BenchPartChooser *m_chooser;
-    QWidget *m_board;
-    QLabel *m_name;
-    QPushButton *m_change;
-    BenchClock *m_clock;
-    Section *m_steps;
-    Section *m_fasteners;
-    Section *m_checks;
-    Section *m_staysOpen;
-    ActLine *m_torque;
-    QLineEdit *m_squawk;
-    QLineEdit *m_note;
-    QLabel *m_noPictures;
-    QListView *m_pictures;
-    MediaModel *m_media;
-    MessageLine *m_line;
+    QStackedWidget *m_stack = nullptr;
+    BenchPartChooser *m_chooser = nullptr;
+    QWidget *m_board = nullptr;
+    QLabel *m_name = nullptr;
+    QPushButton *m_change = nullptr;
+    BenchClock *m_clock = nullptr;
+    Section *m_steps = nullptr;
+    Section *m_fasteners = nullptr;
+    Section *m_checks = nullptr;
+    Section *m_staysOpen = nullptr;
+    ActLine *m_torque = nullptr;
+    QLineEdit *m_squawk = nullptr;
+    QLineEdit *m_note = nullptr;
+    QLabel *m_noPictures = nullptr;
+    QListView *m_pictures = nullptr;
+    MediaModel *m_media = nullptr;
+    MessageLine *m_line = nullptr;
 };
 
 } // namespace lastrivet::ui

@@ -90,6 +90,7 @@ void TodayPage::build()
     m_columns->setSpacing(32);
     m_columns->addWidget(buildLeft(), 1);
     m_columns->addWidget(buildLists(), 2);
+    m_columns->addStretch(0);
     auto *whole = new QVBoxLayout(body);
     whole->setContentsMargins(24, 16, 24, 16);
     whole->setSpacing(12);
@@ -165,6 +166,8 @@ void TodayPage::arrange(int width)
     auto *beside = static_cast<QHBoxLayout *>(m_right->layout());
     beside->setStretch(1, wanted == Arrangement::TwoColumns ? 1 : 0);
     beside->setSpacing(wanted == Arrangement::TwoColumns ? 32 : 0);
+    const int list = m_staysOpen->maximumWidth();
+    m_right->setMaximumWidth(wanted == Arrangement::TwoColumns ? 2 * list + 32 : list);
     for (QVBoxLayout *column : m_lists) {
         while (QLayoutItem *item = column->takeAt(0))
             delete item;

@@ -37,11 +37,16 @@ bool hasMark(const ListRow &row)
     return row.state || row.severity || !row.icon.isEmpty();
 }
 
+int figureWidth(const ListRow &row, const QFontMetrics &metrics)
+{
+    return row.figure.isEmpty() ? 0 : metrics.horizontalAdvance(row.figure) + 12;
+}
+
 void paintWords(QPainter &painter, const QRect &words, int titleHeight, const ListRow &row,
                 const Colours &colours)
 {
     const QFontMetrics metrics = painter.fontMetrics();
-    const int figure = row.figure.isEmpty() ? 0 : metrics.horizontalAdvance(row.figure) + 12;
+    const int figure = figureWidth(row, metrics);
     painter.setPen(colours.text);
     const QRect title(words.left(), words.top(), words.width() - figure, titleHeight);
     if (titleHeight > metrics.height())
@@ -104,7 +109,8 @@ int RowDelegate::titleHeight(const QStyleOptionViewItem &option, const ListRow &
         return line;
     const int button = actionPlace(option.rect, option.fontMetrics, row.action).width();
     const int right = button > 0 ? button + 2 * side : side;
-    const QRect place(0, 0, view->viewport()->width() - leftOfWords(row) - right, line);
+    const int figure = figureWidth(row, option.fontMetrics);
+    const QRect place(0, 0, view->viewport()->width() - leftOfWords(row) - right - figure, line);
     const int wrapped =
         option.fontMetrics.boundingRect(place, Qt::TextWordWrap, row.title).height();
     return std::min(wrapped, m_titleLines * line);

@@ -4,6 +4,7 @@
 
 #include "core/profiles/ProfileLibrary.h"
 #include "core/project/acts/Signing.h"
+#include "core/records/Description.h"
 #include "tests/support/ReferenceLoad.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/bench/BenchView.h"
@@ -146,7 +147,7 @@ TEST_CASE("Photos that the next closing would bury are taken in from the list")
     REQUIRE(photo.save(folder.filePath(QStringLiteral("a.jpg"))));
     TodayActs acts(*session, &page);
     acts.takeIn({folder.filePath(QStringLiteral("a.jpg"))}, workshop.aileronClosing);
-    REQUIRE(session->records()->media.size() == 1);
+    REQUIRE(QTest::qWaitFor([&] { return session->records()->media.size() == 1; }));
     const Media &taken = *session->records()->media.begin();
     CHECK(taken.links ==
           std::vector<Media::Link>{{RecordType::Closing, workshop.aileronClosing.value()},

@@ -9,7 +9,7 @@
 #include <QAccessible>
 #include <QPainter>
 #include <QSignalSpy>
-#include <QSvgRenderer>
+#include <QtSvg/QSvgRenderer>
 #include <QTest>
 
 #include <algorithm>
