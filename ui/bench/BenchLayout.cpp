@@ -179,6 +179,7 @@ QWidget *BenchView::buildPictures()
     auto *place = new QWidget(this);
     auto *loader = new PictureLoader(m_session, this);
     auto *delegate = new PhotoDelegate(m_session.theme(), pictureEdge, this);
+    loader->setFrame(delegate->frame());
     m_media = new MediaModel(m_session, *loader, this);
     m_pictures->setModel(m_media);
     m_pictures->setItemDelegate(delegate);

@@ -18,6 +18,12 @@ TodayActs::TodayActs(Session &session, QWidget *parent)
 {
 }
 
+TodayActs::~TodayActs()
+{
+    // What is copied already must not wait for a page that is gone.
+    m_intake->finish();
+}
+
 void TodayActs::startWork(RecordRef record)
 {
     const Step *step = m_session.records()->find(Id<Step>{record.id});

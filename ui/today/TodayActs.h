@@ -20,6 +20,7 @@ class TodayActs final : public QObject {
 
 public:
     TodayActs(Session &session, QWidget *parent);
+    ~TodayActs() override;
 
     /// Starts the clock on a step, or goes to where the clock is stopped.
     void startWork(RecordRef step);

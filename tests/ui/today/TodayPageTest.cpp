@@ -278,13 +278,13 @@ TEST_CASE("At the load of ten builders' lifetimes the page opens in time", "[.][
 {
     test::ProjectBuilder load;
     test::fillReferenceLoad(load, 1);
-    load.records.project.name = "Load";
-    load.records.project.profile = "ca";
+    ProjectFacts facts = load.records.project;
+    facts.builder_id = {};
     test::TemporaryFolder folder;
     test::FakeClock clock;
     InlineExecutor executor;
-    auto project = Project::create(folder / "Load.lastrivet", load.records.project,
-                                   ProfileLibrary::standard().profile("ca"), {&clock, "Robin"});
+    auto project = Project::create(folder / "Load.lastrivet", facts,
+                                   ProfileLibrary::standard().profile("plain"), {&clock, "Robin"});
     const auto result = project->change("Everything", [&](Edit &edit) {
         edit.put(load.records.project);
         for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
