@@ -173,9 +173,13 @@ void BenchView::addSquawk()
     const auto line = toStd(m_squawk->text());
     if (line.empty())
         return;
-    Squawk squawk = entry::readSquawk(line, entry::PartFinder(*records));
-    if (!squawk.component_id)
-        squawk.component_id = m_part;
+    const auto read = entry::readSquawk(line, entry::PartFinder(*records),
+                                        {.today = m_session.today(), .part_shown = m_part});
+    if (read.problem) {
+        m_session.complain(inWords(*read.problem));
+        return;
+    }
+    const Squawk &squawk = read.squawk;
     const bool isDone = m_session.change(tr("New squawk: %1").arg(toQt(squawk.title)),
                                          [&](Edit &edit) { acts::addSquawk(edit, squawk); });
     if (isDone)
