@@ -124,14 +124,11 @@ void MainWindow::complain(const QString &sentence)
 void MainWindow::closeProject()
 {
     m_finder->hide();
-<<<<<<< HEAD
     m_printForm->hide();
-=======
     // The bench looks at the session of the view, and must not outlive it.
     BenchView *bench = m_bench;
     leaveBench();
     delete bench;
->>>>>>> 8239873 (Bench view: one part on the whole screen, for gloves and from two metres)
     delete m_view;
     m_view = nullptr;
     setWindowTitle(tr("Lastrivet"));
