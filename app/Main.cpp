@@ -3,14 +3,21 @@
 #include "core/base/Clock.h"
 #include "ui/shell/Executor.h"
 #include "ui/shell/MainWindow.h"
+#include "ui/shell/PersonalSettings.h"
+#include "ui/shell/Speech.h"
 #include "ui/shell/Theme.h"
+#include "ui/widgets/Density.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
 #include <QSettings>
 
+#include <memory>
+
 namespace {
+
+using namespace lastrivet;
 
 /// The demo that app/run.sh made, when the program runs from where it was built.
 QString demoFolder()
@@ -20,11 +27,58 @@ QString demoFolder()
     return QDir(demo).exists() ? QDir::cleanPath(demo) : QString();
 }
 
+/// Keeps one window open, and builds it anew in place when it asks for that.
+class Desk {
+public:
+    Desk(QSettings &settings, ui::Executor &executor, ui::Theme &theme, const Clock &clock)
+        : m_settings(settings)
+        , m_executor(executor)
+        , m_theme(theme)
+        , m_clock(clock)
+    {
+    }
+
+    void show(const QString &folder)
+    {
+        const ui::PersonalSettings chosen(m_settings);
+        m_speech.speak(chosen.language());
+        ui::setTallRows(chosen.hasTallRows());
+        m_window = std::make_unique<ui::MainWindow>(
+            ui::MainWindow::Surroundings{m_settings, m_executor, m_theme, m_clock});
+        m_window->setDemo(demoFolder());
+        if (!folder.isEmpty())
+            m_window->openFolder(folder);
+        QObject::connect(
+            m_window.get(), &ui::MainWindow::renewalWanted, m_window.get(), [this] { renew(); },
+            Qt::QueuedConnection);
+        m_window->show();
+    }
+
+private:
+    void renew()
+    {
+        const QString folder = m_window->openedFolder();
+        // The signal is still being sent by the old window: it goes when the event loop is back.
+        ui::MainWindow *old = m_window.release();
+        QGuiApplication::setQuitOnLastWindowClosed(false);
+        old->close();
+        old->deleteLater();
+        show(folder);
+        QGuiApplication::setQuitOnLastWindowClosed(true);
+    }
+
+    QSettings &m_settings;
+    ui::Executor &m_executor;
+    ui::Theme &m_theme;
+    const Clock &m_clock;
+    ui::Speech m_speech;
+    std::unique_ptr<ui::MainWindow> m_window;
+};
+
 } // namespace
 
 int main(int argc, char *argv[])
 {
-    using namespace lastrivet;
     QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("Lastrivet"));
     QCoreApplication::setApplicationVersion(QStringLiteral(LASTRIVET_VERSION));
@@ -37,14 +91,10 @@ int main(int argc, char *argv[])
 
     const SystemClock clock;
     ui::Theme theme(application);
-    QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("Lastrivet"),
-                       QStringLiteral("lastrivet"));
+    QSettings settings = ui::settingsOfUser();
     ui::ThreadExecutor executor;
-    ui::MainWindow window({settings, executor, theme, clock});
-    window.setDemo(demoFolder());
+    Desk desk(settings, executor, theme, clock);
     const QStringList arguments = parser.positionalArguments();
-    if (!arguments.isEmpty())
-        window.openFolder(arguments.front());
-    window.show();
+    desk.show(arguments.isEmpty() ? QString() : arguments.front());
     return QApplication::exec();
 }

@@ -22,9 +22,4 @@ std::string filled(std::string_view pattern, const std::vector<std::string> &arg
     return text;
 }
 
-std::string english(const Message &message)
-{
-    return filled(message.pattern, message.arguments);
-}
-
 } // namespace lastrivet

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/ProjectImplementation.h"
+
+#include "core/base/Tongue.h"
 #include "core/project/WorkingEdit.h"
 
 #include <SQLiteCpp/Exception.h>
@@ -37,7 +39,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view l
                                                               const Body &body, ChangeKind kind)
 {
     if (m_opening.readOnly)
-        return Refusal{{}, {"{0}", {readOnlyReason()}}};
+        return Refusal{{}, {"{0}", {nested({readOnlyReason(), {}})}}};
     const Snapshot before = m_records;
     WorkingEdit edit(*before, m_profile, clock().now(), m_greatestId);
     body(edit);
@@ -75,7 +77,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::takeBack(const UndoHistor
                                                                 ChangeKind kind)
 {
     if (m_opening.readOnly)
-        return Refusal{{}, {"{0}", {readOnlyReason()}}};
+        return Refusal{{}, {"{0}", {nested({readOnlyReason(), {}})}}};
     const auto changeset = storage::inverted(m_store->journal.changeset(change.seq));
     Plan plan{kind, change.label, change.change_id, storage::touchedBy(changeset).size(), {}};
     plan.write = [&]() -> std::optional<Refusal> {

@@ -1,10 +1,12 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/readiness/Sentences.h"
+#include "core/readiness/Names.h"
 
+#include "core/base/Tongue.h"
+#include "core/readiness/Sentences.h"
 #include "core/records/Designation.h"
 
-#include <algorithm>
+#include <array>
 
 namespace lastrivet::readiness {
 
@@ -15,129 +17,151 @@ std::string partName(const Component &part)
     return part.code.empty() ? part.name : part.code + " " + part.name;
 }
 
-std::string partOf(const Records &records, Id<Component> id)
+/// The name with the part that the record belongs to.
+Message inPart(Message name, const Records &records, Id<Component> id)
 {
     const Component *part = records.find(id);
-    return part ? " in " + (part->code.empty() ? part->name : part->code) : std::string{};
+    if (!part)
+        return name;
+    return {"{0} in {1}", {nested(name), part->code.empty() ? part->name : part->code}};
 }
 
-/// A word of a vocabulary as people write it.
-std::string spaced(std::string_view vocabularyWord)
+std::string_view patternOf(BulletinKind kind)
 {
-    std::string words(vocabularyWord);
-    std::replace(words.begin(), words.end(), '_', ' ');
-    return words;
+    constexpr std::array<std::string_view, Words<BulletinKind>::list.size()> patterns{
+        "bulletin {0}, {1}", "letter {0}, {1}", "directive {0}, {1}", "drawing change {0}, {1}"};
+    return patterns[std::size_t(kind)];
 }
 
-template <class Numbered> std::string numbered(std::string_view kind, const Numbered &record)
+std::string_view patternOf(HoldPointKind kind)
 {
-    return std::string(kind) + " " + record.number + ", " + record.title;
+    constexpr std::array<std::string_view, Words<HoldPointKind>::list.size()> patterns{
+        "own check",
+        "tool and debris check",
+        "independent check",
+        "pre-cover inspection",
+        "stage",
+        "technical visit",
+        "final"};
+    return patterns[std::size_t(kind)];
 }
 
 /// The name of an existing record of the type; the functions below are tried in this order.
-std::string name(const Component &part, const Records &)
+Message name(const Component &part, const Records &)
 {
-    return partName(part);
+    return verbatim(partName(part));
 }
-std::string name(const Step &step, const Records &records)
+Message name(const Step &step, const Records &records)
 {
-    return step.title + partOf(records, step.component_id);
+    return inPart(verbatim(step.title), records, step.component_id);
 }
-std::string name(const Squawk &squawk, const Records &records)
+Message name(const Squawk &squawk, const Records &records)
 {
-    return numbered("squawk", squawk) + partOf(records, squawk.component_id);
+    return inPart({"squawk {0}, {1}", {squawk.number, squawk.title}}, records, squawk.component_id);
 }
-std::string name(const Deviation &deviation, const Records &)
+Message name(const Deviation &deviation, const Records &)
 {
-    return numbered("deviation", deviation);
+    return {"deviation {0}, {1}", {deviation.number, deviation.title}};
 }
-std::string name(const Bulletin &bulletin, const Records &)
+Message name(const Bulletin &bulletin, const Records &)
 {
-    return spaced(word(bulletin.kind)) + " " + bulletin.number + ", " + bulletin.title;
+    return {patternOf(bulletin.kind), {bulletin.number, bulletin.title}};
 }
-std::string name(const Closing &closing, const Records &)
+Message name(const Closing &closing, const Records &)
 {
-    return closing.title;
+    return verbatim(closing.title);
 }
-std::string name(const HoldPoint &point, const Records &)
+Message name(const HoldPoint &point, const Records &)
 {
-    std::string kind = spaced(word(point.kind));
-    return kind == "pre cover" ? "pre-cover inspection" : kind;
+    return {patternOf(point.kind), {}};
 }
-std::string name(const Check &check, const Records &)
+Message name(const Check &check, const Records &)
 {
-    return check.item;
+    return verbatim(check.item);
 }
-std::string name(const Fastener &fastener, const Records &records)
+Message name(const Fastener &fastener, const Records &records)
 {
-    const std::string what = fastener.hardware.empty() ? "fastener" : fastener.hardware;
-    const std::string count =
-        fastener.quantity > 1 ? std::to_string(fastener.quantity) + " × " : std::string{};
-    return count + what + " at " + fastener.place + partOf(records, fastener.component_id);
+    const std::string what =
+        fastener.hardware.empty() ? nested({"fastener", {}}) : fastener.hardware;
+    const Message named =
+        fastener.quantity > 1
+            ? Message{"{0} × {1} at {2}", {std::to_string(fastener.quantity), what, fastener.place}}
+            : Message{"{0} at {1}", {what, fastener.place}};
+    return inPart(named, records, fastener.component_id);
 }
-std::string name(const Measurement &measurement, const Records &records)
+Message name(const Measurement &measurement, const Records &records)
 {
-    return measurement.what + partOf(records, measurement.component_id);
+    return inPart(verbatim(measurement.what), records, measurement.component_id);
 }
-std::string name(const PartLine &line, const Records &)
+Message name(const PartLine &line, const Records &)
 {
-    return line.part_number.empty() ? line.name : line.part_number + " " + line.name;
+    return verbatim(line.part_number.empty() ? line.name : line.part_number + " " + line.name);
 }
-std::string name(const MaterialUse &use, const Records &records)
+Message name(const MaterialUse &use, const Records &records)
 {
     const MaterialLot *lot = use.lot_ids.empty() ? nullptr : records.find(use.lot_ids.front());
-    return (lot ? lot->name : std::string("material")) + partOf(records, use.component_id);
+    return inPart(lot ? verbatim(lot->name) : Message{"material", {}}, records, use.component_id);
 }
-std::string name(const WorkSession &session, const Records &records)
+Message name(const WorkSession &session, const Records &records)
 {
-    return "work on " + session.began->text() + partOf(records, session.component_id);
+    return inPart({"work on {0}", {session.began->text()}}, records, session.component_id);
 }
-std::string name(const SignOff &signOff, const Records &records)
+Message name(const SignOff &signOff, const Records &records)
 {
     const Person *person = records.find(signOff.person_id);
-    return "signature of " + signOff.signed_on->text() + (person ? " by " + person->name : "");
+    const std::string day = signOff.signed_on->text();
+    return person ? Message{"signature of {0} by {1}", {day, person->name}}
+                  : Message{"signature of {0}", {day}};
 }
-std::string name(const Person &person, const Records &)
+Message name(const Person &person, const Records &)
 {
-    return person.name;
+    return verbatim(person.name);
 }
-std::string name(const Tool &tool, const Records &)
+Message name(const Tool &tool, const Records &)
 {
-    return tool.name;
+    return verbatim(tool.name);
 }
-std::string name(const MaterialLot &lot, const Records &)
+Message name(const MaterialLot &lot, const Records &)
 {
-    return lot.lot_number.empty() ? lot.name : lot.name + ", lot " + lot.lot_number;
+    return lot.lot_number.empty() ? verbatim(lot.name)
+                                  : Message{"{0}, lot {1}", {lot.name, lot.lot_number}};
 }
-std::string name(const Inspection &inspection, const Records &)
+Message name(const Inspection &inspection, const Records &)
 {
-    return inspection.reference.empty() ? "inspection" : "inspection " + inspection.reference;
+    return inspection.reference.empty() ? Message{"inspection", {}}
+                                        : Message{"inspection {0}", {inspection.reference}};
 }
-std::string name(const Media &media, const Records &)
+Message name(const Media &media, const Records &)
 {
-    return media.caption.empty() ? media.file : media.caption;
+    return verbatim(media.caption.empty() ? media.file : media.caption);
 }
 
-template <class Record> std::string nameFound(const Records &records, std::int64_t id)
+template <class Record> Message nameFound(const Records &records, std::int64_t id)
 {
     const Record *record = records.find(Id<Record>{id});
-    return record ? name(*record, records) : designation(records, {Record::type, id});
+    return record ? name(*record, records) : designated(records, {Record::type, id});
 }
 
-template <class... Record> std::string nameAmong(const Records &records, RecordRef ref)
+template <class... Record> Message nameAmong(const Records &records, RecordRef ref)
 {
-    std::string found = designation(records, ref);
-    ((ref.type == Record::type ? void(found = nameFound<Record>(records, ref.id)) : void()), ...);
-    return found;
+    Message found;
+    const bool isNamed =
+        ((ref.type == Record::type && (found = nameFound<Record>(records, ref.id), true)) || ...);
+    return isNamed ? found : designated(records, ref);
 }
 
 } // namespace
 
-std::string nameOf(const Records &records, RecordRef record)
+Message named(const Records &records, RecordRef record)
 {
     return nameAmong<Component, Step, Squawk, Deviation, Bulletin, Closing, HoldPoint, Check,
                      Fastener, Measurement, PartLine, MaterialUse, WorkSession, SignOff, Person,
                      Tool, MaterialLot, Inspection, Media>(records, record);
+}
+
+std::string nameOf(const Records &records, RecordRef record)
+{
+    return english(named(records, record));
 }
 
 } // namespace lastrivet::readiness

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Sentences.h"
 
+#include "core/base/Tongue.h"
+#include "core/readiness/Names.h"
+
 #include <algorithm>
 
 namespace lastrivet::readiness {
@@ -53,11 +56,8 @@ constexpr Wording wordings[] = {
 
 Message about(std::string_view pattern, const Blocker &blocker, const Records &records)
 {
-    std::string name = nameOf(records, blocker.record);
-    // Sentences may begin with a name; names of kinds are written small.
-    if (pattern.starts_with("{0}") && !name.empty() && name[0] >= 'a' && name[0] <= 'z')
-        name[0] = char(name[0] - 'a' + 'A');
-    return {pattern, {std::move(name)}};
+    const Message name = named(records, blocker.record);
+    return {pattern, {pattern.starts_with("{0}") ? nestedFirst(name) : nested(name)}};
 }
 
 const HoldPoint *holdPointOf(const Blocker &blocker, const Records &records)

@@ -2,11 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/Designation.h"
 
+#include "core/base/Tongue.h"
 #include "core/records/Description.h"
 
-#include <fmt/format.h>
-
-#include <array>
 #include <initializer_list>
 
 namespace lastrivet {
@@ -68,33 +66,18 @@ std::string spokenNumber(const RecordDescription &description, const void *recor
 
 } // namespace
 
-std::string_view noun(RecordType type)
-{
-    constexpr std::array<std::string_view, recordTypeCount> nouns{
-        "project",      "person",       "part",
-        "step",         "log entry",    "closing",
-        "hold point",   "check",        "inspection",
-        "sign-off",     "squawk",       "deviation",
-        "bulletin",     "fastener",     "measurement",
-        "tool",         "packing line", "material lot",
-        "material use", "file",         "expense",
-        "credit task",  "equipment",    "weighing",
-        "loading case", "envelope",     "certificate document",
-        "flight"};
-    return nouns[std::size_t(type)];
-}
-
-std::string designation(const Records &records, RecordRef record)
+Message designated(const Records &records, RecordRef record)
 {
     const auto &description = describe(record.type);
+    const std::string kind = nested({noun(record.type), {}});
     const void *found = records.find(record.type, record.id);
     if (!found)
-        return fmt::format("{} {}", noun(record.type), record.id);
+        return {"{0} {1}", {kind, std::to_string(record.id)}};
     const auto title =
         firstText(description, found,
                   {"title", "name", "task", "item", "place", "what", "file", "key", "kind"});
     if (record.type == RecordType::Project)
-        return fmt::format("project “{}”", shortened(title));
+        return {"{0} “{1}”", {kind, shortened(title)}};
     auto number = spokenNumber(description, found);
     if (number.empty())
         number = std::to_string(record.id);
@@ -102,18 +85,20 @@ std::string designation(const Records &records, RecordRef record)
                          record.type == RecordType::SignOff || title.empty();
     const auto moment = isDated ? firstMoment(description, found) : std::string();
     if (!moment.empty())
-        return fmt::format("{} {} of {}", noun(record.type), number, moment);
+        return {"{0} {1} of {2}", {kind, number, moment}};
     if (title.empty() || isDated)
-        return fmt::format("{} {}", noun(record.type), number);
-    return fmt::format("{} {} “{}”", noun(record.type), number, shortened(title));
+        return {"{0} {1}", {kind, number}};
+    return {"{0} {1} “{2}”", {kind, number, shortened(title)}};
+}
+
+std::string designation(const Records &records, RecordRef record)
+{
+    return english(designated(records, record));
 }
 
 std::string sentenceStart(const Records &records, RecordRef record)
 {
-    auto words = designation(records, record);
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
-        words.front() = char(words.front() - 'a' + 'A');
-    return words;
+    return english({"{0}", {nestedFirst(designated(records, record))}});
 }
 
 } // namespace lastrivet

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/records/RecordType.h"
 #include "core/records/Records.h"
 
@@ -17,9 +18,12 @@ std::string_view noun(RecordType type);
 ///
 /// The number or code where there is one, else the id; then the title, or the day of records
 /// without one. Ids that are not on record give noun and id.
+Message designated(const Records &records, RecordRef record);
+
+/// The same in English.
 std::string designation(const Records &records, RecordRef record);
 
-/// The designation as the first words of a sentence.
+/// The designation in English, as the first words of a sentence.
 std::string sentenceStart(const Records &records, RecordRef record);
 
 } // namespace lastrivet

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/today/Reminders.h"
 
+#include "core/base/Tongue.h"
 #include "core/project/acts/Inspecting.h"
+#include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 
 #include <algorithm>
@@ -26,10 +28,11 @@ std::string titleOf(const Records &records, Id<Closing> id)
 void addOutOfReach(Rows &rows, const Records &records, const Answer &answer)
 {
     for (const auto &item : answer.out_of_reach) {
-        rows.push_back({AttentionKind::OutOfReach,
-                        item.record,
-                        {"Open behind “{1}”, which is closed: {0}",
-                         {nameOf(records, item.record), titleOf(records, item.closings.front())}}});
+        rows.push_back(
+            {AttentionKind::OutOfReach,
+             item.record,
+             {"Open behind “{1}”, which is closed: {0}",
+              {nested(named(records, item.record)), titleOf(records, item.closings.front())}}});
     }
 }
 
@@ -57,7 +60,7 @@ void addClosedEarly(Rows &rows, const Records &records, const Answer &answer)
             rows.push_back({AttentionKind::ClosedEarly,
                             ref,
                             {"{0} was closed with gaps: {1}",
-                             {record->title, english(sentence(*must, records))}}});
+                             {record->title, nested(sentence(*must, records))}}});
     }
 }
 
@@ -72,7 +75,7 @@ void addOutdated(Rows &rows, const Records &records, const Answer &answer)
                     {AttentionKind::OutdatedSignature,
                      blocker.record,
                      {"{0}: {1}",
-                      {titleOf(records, closing.id), english(sentence(blocker, records))}}});
+                      {titleOf(records, closing.id), nested(sentence(blocker, records))}}});
         }
     }
 }
@@ -183,7 +186,7 @@ void addGaps(Rows &rows, const Records &records, const Answer &answer)
         rows.push_back({AttentionKind::ToComplete,
                         first->record,
                         {gapSentence(Gap(i), count == 1),
-                         {std::to_string(count), nameOf(records, first->record)}}});
+                         {std::to_string(count), nested(named(records, first->record))}}});
     }
 }
 

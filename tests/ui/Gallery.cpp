@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
+#include "tests/ui/support/Looks.h"
 #include "ui/convert/QtText.h"
 #include "ui/photos/PhotoBar.h"
 #include "ui/photos/PhotoGrid.h"
@@ -8,13 +9,21 @@
 #include "ui/photos/PictureView.h"
 #include "ui/prints/PrintForm.h"
 #include "ui/shell/Executor.h"
+#include "ui/shell/Finder.h"
 #include "ui/shell/MainWindow.h"
+#include "ui/shell/NewProjectForm.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/PageList.h"
+#include "ui/shell/PersonalSettings.h"
+#include "ui/shell/Preferences.h"
 #include "ui/shell/ProjectView.h"
+#include "ui/shell/Speech.h"
+#include "ui/shell/StartPage.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QDir>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
 #include <QTemporaryDir>
@@ -22,7 +31,7 @@
 #include <cstdio>
 
 // Takes a picture of every page of a project, for people to look at:
-// ui_gallery PROJECT FOLDER WIDTH HEIGHT light|dark [YYYY-MM-DD]
+// ui_gallery PROJECT FOLDER WIDTH HEIGHT light|dark [YYYY-MM-DD] [en|de|fr]
 namespace {
 
 using namespace lastrivet;
@@ -54,11 +63,15 @@ public:
         QDir().mkpath(m_folder);
     }
 
-    void take(const QString &name)
+    void take(const QString &name) { take(name, m_window); }
+
+    void take(const QString &name, QWidget &widget)
     {
         for (int i = 0; i < 5; ++i)
             QCoreApplication::processEvents();
-        m_window.grab().save(QDir(m_folder).filePath(name + QStringLiteral(".png")));
+        for (const QString &cut : test::cutTexts(widget))
+            std::fprintf(stderr, "%s: cut: %s\n", qPrintable(name), qPrintable(cut));
+        widget.grab().save(QDir(m_folder).filePath(name + QStringLiteral(".png")));
     }
 
     void takePages()
@@ -159,6 +172,22 @@ public:
         m_window.printForm().hide();
     }
 
+    /// What lies over the pages.
+    void takeShell(QSettings &settings, ui::Theme &theme)
+    {
+        m_window.view()->open(ui::PageId::Today);
+        m_window.openFinder();
+        take(QStringLiteral("finder"));
+        m_window.finder().line().setText(QStringLiteral("wing"));
+        take(QStringLiteral("finder-wing"));
+        m_window.finder().hide();
+        ui::Preferences preferences(ui::PersonalSettings(settings), theme,
+                                    &m_window.view()->session(), m_window.openedFolder(),
+                                    &m_window);
+        preferences.show();
+        take(QStringLiteral("preferences"), preferences);
+    }
+
 private:
     void press(const QString &words)
     {
@@ -179,7 +208,8 @@ private:
 int main(int argc, char *argv[])
 {
     if (argc < 6) {
-        std::fputs("ui_gallery PROJECT FOLDER WIDTH HEIGHT light|dark [YYYY-MM-DD]\n", stderr);
+        std::fputs("ui_gallery PROJECT FOLDER WIDTH HEIGHT light|dark [YYYY-MM-DD] [en|de|fr]\n",
+                   stderr);
         return 2;
     }
     QApplication application(argc, argv);
@@ -187,6 +217,8 @@ int main(int argc, char *argv[])
     const EveningClock clock(argc > 6 ? Moment::parse(argv[6]) : std::nullopt);
     const QTemporaryDir home;
     QSettings settings(home.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+    ui::Speech speech;
+    speech.speak(argc > 7 ? QString::fromLocal8Bit(argv[7]) : QStringLiteral("en"));
     ui::Theme theme(application);
     ui::InlineExecutor executor;
     ui::MainWindow window({settings, executor, theme, clock});
@@ -196,11 +228,15 @@ int main(int argc, char *argv[])
     window.show();
     Gallery gallery(window, QString::fromLocal8Bit(argv[2]));
     gallery.take(QStringLiteral("start"));
+    // The starters are the last choice of the form.
+    window.startPage().form().findChildren<QComboBox *>().last()->setCurrentIndex(1);
+    gallery.take(QStringLiteral("start-parts"));
     if (!window.openFolder(QString::fromLocal8Bit(argv[1])))
         return 3;
     gallery.takePages();
     gallery.takeParts();
     gallery.takeBench();
+    gallery.takeShell(settings, theme);
     gallery.takeClosings();
     gallery.takePhotos();
     gallery.takeCapture();

@@ -6,6 +6,7 @@
 #include "ui/closings/Mend.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Theme.h"
+#include "ui/widgets/Density.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RowDelegate.h"
 
@@ -55,7 +56,7 @@ LedgerDelegate::LedgerDelegate(const LedgerModel &model, const Theme &theme, QOb
 QSize LedgerDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
 {
     const int lines = m_model.blocker(index) ? 2 : 1;
-    return {200, std::max(Theme::rowHeight, lines * option.fontMetrics.height() + 2 * above + 2)};
+    return {200, std::max(rowHeight(), lines * option.fontMetrics.height() + 2 * above + 2)};
 }
 
 void LedgerDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/convert/FieldText.h"
 
-#include "core/readiness/Sentences.h"
+#include "core/readiness/Names.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
@@ -66,7 +66,7 @@ struct InText {
     QString operator()(std::int64_t value) const
     {
         if (field.type == FieldType::Ref && field.target)
-            return toQt(readiness::nameOf(records, {*field.target, value}));
+            return inWords(readiness::named(records, {*field.target, value}));
         if (field.name.ends_with("minutes"))
             return hoursText(Minutes{value});
         return QLocale().toString(qlonglong(value));
@@ -93,9 +93,12 @@ QString plainWord(std::string_view word)
 
 QString fieldTitle(const Field &field)
 {
-    QString title = field.target == RecordType::Component
-                        ? QCoreApplication::translate("Field", "part")
-                        : plainWord(toStd(withoutSuffix(toQt(field.name))));
+    const QByteArray key(field.name.data(), qsizetype(field.name.size()));
+    QString title = QCoreApplication::translate("FieldName", key.constData());
+    if (title == toQt(field.name))
+        title = field.target == RecordType::Component
+                    ? QCoreApplication::translate("Field", "part")
+                    : withoutSuffix(title).replace(QLatin1Char('_'), QLatin1Char(' '));
     title[0] = title[0].toUpper();
     return title;
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/convert/QtText.h"
 
+#include "core/base/Tongue.h"
+
 #include <QCoreApplication>
 #include <QFile>
 #include <QLocale>
@@ -12,6 +14,19 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int daysBeforeEpoch = 2440588; // Julian day number of 1970-01-01
+
+/// Sentences of the core; names of fields and words of vocabularies are arguments of some.
+QString translatedPattern(std::string_view pattern)
+{
+    const QByteArray source(pattern.data(), qsizetype(pattern.size()));
+    const QString english = QString::fromUtf8(source);
+    for (const char *context : {"Message", "FieldName", "Word"}) {
+        QString words = QCoreApplication::translate(context, source.constData());
+        if (words != english)
+            return words;
+    }
+    return english;
+}
 
 } // namespace
 
@@ -37,14 +52,13 @@ QString pathText(const std::filesystem::path &file)
 
 QString inWords(const Message &message)
 {
-    const std::string pattern(message.pattern);
-    const QString translated = QCoreApplication::translate("Message", pattern.c_str());
-    std::vector<std::string> arguments = message.arguments;
-    for (std::string &argument : arguments) {
-        if (const auto moment = Moment::parse(argument))
-            argument = dateText(*moment).toStdString();
-    }
-    return toQt(filled(translated.toStdString(), arguments));
+    static const Tongue screen{
+        [](std::string_view pattern) { return translatedPattern(pattern).toStdString(); },
+        [](const std::string &argument) {
+            const auto moment = Moment::parse(argument);
+            return moment ? dateText(*moment).toStdString() : argument;
+        }};
+    return toQt(said(message, screen));
 }
 
 QString asSentence(const Message &message)

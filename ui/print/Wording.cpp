@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/Wording.h"
 
+#include "core/base/Tongue.h"
+
 #include <QDate>
 #include <QTime>
 
@@ -22,16 +24,15 @@ QString Wording::text(const Message &message) const
 
 QString Wording::text(std::string_view pattern, const std::vector<std::string> &arguments) const
 {
-    std::vector<std::string> written;
-    written.reserve(arguments.size());
-    for (const std::string &argument : arguments) {
-        const std::optional<Moment> moment = Moment::parse(argument);
-        written.push_back(moment ? date(*moment).toStdString() : argument);
-    }
-    const QString translated = m_translate ? m_translate(pattern) : QString();
-    if (translated.isEmpty())
-        return QString::fromStdString(filled(pattern, written));
-    return QString::fromStdString(filled(translated.toStdString(), written));
+    const Tongue tongue{[this](std::string_view english) {
+                            const QString own = m_translate ? m_translate(english) : QString();
+                            return own.isEmpty() ? std::string(english) : own.toStdString();
+                        },
+                        [this](const std::string &argument) {
+                            const std::optional<Moment> moment = Moment::parse(argument);
+                            return moment ? date(*moment).toStdString() : argument;
+                        }};
+    return QString::fromStdString(said({pattern, arguments}, tongue));
 }
 
 QString Wording::date(Moment moment) const
@@ -74,9 +75,7 @@ QString Wording::number(std::int64_t value) const
 QString Wording::hours(Minutes minutes) const
 {
     const std::int64_t count = minutes.count();
-    return QStringLiteral("%1 h %2")
-        .arg(count / 60)
-        .arg(count % 60, 2, 10, QLatin1Char('0'));
+    return QStringLiteral("%1 h %2").arg(count / 60).arg(count % 60, 2, 10, QLatin1Char('0'));
 }
 
 QString Wording::span(Minutes minutes) const

@@ -5,13 +5,14 @@
 #include "core/base/Error.h"
 #include "core/evidence/PictureCache.h"
 #include "ui/convert/QtText.h"
+#include "ui/shell/PersonalSettings.h"
 #include "ui/shell/Session.h"
 
 #include <QCoreApplication>
 #include <QDesktopServices>
 #include <QDir>
 #include <QFileInfo>
-#include <QLocale>
+#include <QSettings>
 #include <QStandardPaths>
 #include <QUrl>
 
@@ -110,9 +111,9 @@ QString printFileName(const QString &title, const std::string &day)
 
 print::Choices usualChoices()
 {
-    const auto country = QLocale().territory();
-    const bool isLetter = country == QLocale::UnitedStates || country == QLocale::Canada;
-    return {.paper = isLetter ? print::Paper::Letter : print::Paper::A4, .wording = {}};
+    QSettings kept = settingsOfUser();
+    const PersonalSettings chosen(kept);
+    return {.paper = chosen.paper(), .wording = print::wordingIn(chosen.printLanguage())};
 }
 
 } // namespace lastrivet::ui

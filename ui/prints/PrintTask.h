@@ -35,7 +35,7 @@ void carryOut(Session &session, PrintOrder order);
 
 /// A name for a document's file: "Packet Left wing 2026-03-14.pdf".
 QString printFileName(const QString &title, const std::string &day);
-/// Letter paper where people use it, A4 elsewhere; words as on the screen.
+/// The paper and the language that the person chose for print, else those of country and screen.
 print::Choices usualChoices();
 
 } // namespace lastrivet::ui

@@ -77,7 +77,7 @@ void importInto(Session &session, const QString &file)
         else
             tellErrors(session, result.reason(), file);
     } catch (const Fault &fault) {
-        session.complain(tr("Nothing was imported. %1").arg(toQt(fault.what())));
+        session.complain(tr("Nothing was imported. %1").arg(inWords({fault.what(), {}})));
     }
     QGuiApplication::restoreOverrideCursor();
 }

@@ -3,13 +3,13 @@
 #include "ui/shell/Finder.h"
 
 #include "core/base/Error.h"
+#include "core/readiness/Names.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/Theme.h"
 #include "ui/widgets/RowListView.h"
 
-#include <QAction>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QVBoxLayout>
@@ -48,10 +48,10 @@ Finder::Finder(const Theme &theme, QWidget *parent)
     hide();
 }
 
-void Finder::open(ProjectView &view, const std::vector<QAction *> &commands)
+void Finder::open(ProjectView &view, std::vector<Command> commands)
 {
     m_view = &view;
-    m_commands = commands;
+    m_commands = std::move(commands);
     m_line->clear();
     find();
     show();
@@ -82,12 +82,28 @@ void Finder::addPages(std::vector<ListRow> &rows) const
 void Finder::addCommands(std::vector<ListRow> &rows) const
 {
     for (std::size_t i = 0; i < m_commands.size(); ++i) {
-        const QString words = m_commands[i]->iconText();
-        if (!m_commands[i]->isEnabled() || !fits(words))
+        const Command &command = m_commands[i];
+        if (!fits(command.words))
             continue;
-        ListRow row{{RecordType::Project, firstCommand - std::int64_t(i)}, words};
-        row.figure = m_commands[i]->shortcut().toString(QKeySequence::NativeText);
+        ListRow row{{RecordType::Project, firstCommand - std::int64_t(i)}, command.words};
+        row.figure = command.keys;
         row.icon = QStringLiteral("actions/edit");
+        rows.push_back(std::move(row));
+    }
+}
+
+/// Where the person was last, while nothing is typed yet.
+void Finder::addVisited(std::vector<ListRow> &rows) const
+{
+    if (!m_line->text().isEmpty())
+        return;
+    const auto records = m_view->session().records();
+    for (const RecordRef &visited : m_view->visited()) {
+        if (!records->find(visited.type, visited.id))
+            continue;
+        ListRow row{visited, inWords(readiness::named(*records, visited))};
+        row.figure = recordsTitle(visited.type);
+        row.icon = pageList()[std::size_t(pageFor(visited.type))].icon;
         rows.push_back(std::move(row));
     }
 }
@@ -97,25 +113,31 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
     const QString words = m_line->text().trimmed();
     if (words.isEmpty())
         return;
+    const auto records = m_view->session().records();
     try {
         for (const SearchHit &hit : m_view->session().project().search(toStd(words), mostRecords)) {
-            ListRow row{hit.record, toQt(hit.title)};
-            row.detail = toQt(hit.snippet);
+            ListRow row{hit.record, inWords(readiness::named(*records, hit.record))};
+            const QString snippet = toQt(hit.snippet);
+            if (!row.title.contains(snippet))
+                row.detail = snippet;
             row.figure = recordsTitle(hit.record.type);
             row.icon = pageList()[std::size_t(pageFor(hit.record.type))].icon;
             rows.push_back(std::move(row));
         }
     } catch (const Fault &fault) {
-        m_view->session().complain(toQt(fault.what()));
+        m_view->session().complain(inWords({fault.what(), {}}));
     }
 }
 
 void Finder::find()
 {
     std::vector<ListRow> rows;
+    addVisited(rows);
     addPages(rows);
     addCommands(rows);
     addRecords(rows);
+    if (rows.empty())
+        rows.push_back({{RecordType::Project, 0}, tr("Nothing has all of these words.")});
     m_list->setRows(std::move(rows));
     if (m_list->rows().rowCount() > 0)
         m_list->setCurrentIndex(m_list->model()->index(0, 0));
@@ -131,12 +153,14 @@ void Finder::choose(int row)
     if (row < 0)
         return;
     const RecordRef record = m_list->rows().row(row).record;
+    if (record.id == 0)
+        return;
     ProjectView *view = m_view;
     hide();
     if (record.id > 0)
         view->goTo(record);
     else if (record.id <= firstCommand)
-        m_commands[std::size_t(firstCommand - record.id)]->trigger();
+        m_commands[std::size_t(firstCommand - record.id)].act();
     else
         view->open(PageId(firstPage - record.id));
 }

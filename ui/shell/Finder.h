@@ -7,9 +7,9 @@
 
 #include <QFrame>
 
+#include <functional>
 #include <vector>
 
-class QAction;
 class QLineEdit;
 
 namespace lastrivet::ui {
@@ -25,8 +25,15 @@ class Finder final : public QFrame {
 public:
     explicit Finder(const Theme &theme, QWidget *parent);
 
+    /// Something that can be done now.
+    struct Command {
+        QString words;
+        QString keys;
+        std::function<void()> act;
+    };
+
     /// Opens over the middle of the window.
-    void open(ProjectView &view, const std::vector<QAction *> &commands);
+    void open(ProjectView &view, std::vector<Command> commands);
     QLineEdit &line() const { return *m_line; }
     RowListView &list() const { return *m_list; }
 
@@ -38,13 +45,14 @@ private:
     void choose(int row);
     void addPages(std::vector<ListRow> &rows) const;
     void addCommands(std::vector<ListRow> &rows) const;
+    void addVisited(std::vector<ListRow> &rows) const;
     void addRecords(std::vector<ListRow> &rows) const;
     bool fits(const QString &words) const;
 
     RowListView *m_list;
     QLineEdit *m_line;
     ProjectView *m_view = nullptr;
-    std::vector<QAction *> m_commands;
+    std::vector<Command> m_commands;
 };
 
 } // namespace lastrivet::ui

@@ -10,20 +10,12 @@
 #include "ui/shell/StartPage.h"
 
 #include <QAction>
-#include <QActionGroup>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
-#include <QSettings>
 
 // The menus of the main window; every command has a name, and most have a key.
 namespace lastrivet::ui {
-
-namespace {
-
-const auto themeKey = QStringLiteral("theme");
-
-} // namespace
 
 QAction *MainWindow::add(QMenu &menu, const QString &words, const QKeySequence &keys,
                          const std::function<void()> &act, bool needsProject)
@@ -74,6 +66,9 @@ void MainWindow::buildEditMenu()
         [this] { m_view->page(m_view->current()).startNew(); });
     menu.addSeparator();
     add(menu, tr("&Find…"), Qt::CTRL | Qt::Key_K, [this] { openFinder(); });
+    menu.addSeparator();
+    add(
+        menu, tr("&Preferences…"), Qt::CTRL | Qt::Key_Comma, [this] { showPreferences(); }, false);
 }
 
 void MainWindow::buildGoMenu()
@@ -91,14 +86,6 @@ void MainWindow::buildGoMenu()
 void MainWindow::buildViewMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&View"));
-    m_surroundings.theme.choose(Theme::Choice(m_surroundings.settings.value(themeKey).toInt()));
-    auto *group = new QActionGroup(this);
-    addThemeChoice(menu, tr("As the &system"), Theme::Choice::System);
-    addThemeChoice(menu, tr("&Light"), Theme::Choice::Light);
-    addThemeChoice(menu, tr("&Dark"), Theme::Choice::Dark);
-    for (QAction *action : menu.actions())
-        group->addAction(action);
-    menu.addSeparator();
     // The keys of menus sleep while the menu bar is hidden; those of the window do not.
     addAction(add(menu, tr("&Bench view"), Qt::Key_F11, [this] { toggleBench(); }));
     addAction(m_undo);
@@ -108,25 +95,11 @@ void MainWindow::buildViewMenu()
         [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); }, false);
 }
 
-void MainWindow::addThemeChoice(QMenu &menu, const QString &words, Theme::Choice choice)
-{
-    auto *action = add(
-        menu, words, {},
-        [this, choice] {
-            m_surroundings.theme.choose(choice);
-            m_surroundings.settings.setValue(themeKey, int(choice));
-        },
-        false);
-    action->setCheckable(true);
-    action->setChecked(m_surroundings.theme.choice() == choice);
-}
-
 void MainWindow::buildHelpMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&Help"));
     add(
-        menu, tr("&Keys"), QKeySequence::HelpContents, [this] { m_sheet->open(m_commands); },
-        false);
+        menu, tr("&Keys"), QKeySequence::HelpContents, [this] { m_sheet->open(actions()); }, false);
 }
 
 void MainWindow::fillRecent()

@@ -9,14 +9,18 @@
 #include "ui/shell/FileTasks.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/Page.h"
+#include "ui/shell/Preferences.h"
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/ShortcutSheet.h"
 #include "ui/shell/StartPage.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QPointer>
+#include <QPushButton>
 #include <QSettings>
 #include <QStackedWidget>
 
@@ -26,6 +30,28 @@ namespace {
 
 constexpr int minuteMilliseconds = 60000;
 const auto placeKey = QStringLiteral("window");
+
+/// Everything that can be done where the person is: the actions, and the buttons of the page.
+std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, const Page &page)
+{
+    std::vector<Finder::Command> commands;
+    for (const QPointer<QAction> action : actions) {
+        if (action->isEnabled())
+            commands.push_back({action->iconText(),
+                                action->shortcut().toString(QKeySequence::NativeText),
+                                [action] { action->trigger(); }});
+    }
+    for (const QPointer<QPushButton> button : page.findChildren<QPushButton *>()) {
+        if (!button->isVisible() || !button->isEnabled() || button->text().isEmpty())
+            continue;
+        commands.push_back({button->text().remove(QLatin1Char('&')),
+                            button->shortcut().toString(QKeySequence::NativeText), [button] {
+                                if (button)
+                                    button->click();
+                            }});
+    }
+    return commands;
+}
 
 } // namespace
 
@@ -39,6 +65,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     , m_printForm(new PrintForm(this))
     , m_sheet(new ShortcutSheet(this))
 {
+    m_surroundings.theme.choose(PersonalSettings(surroundings.settings).theme());
     setWindowTitle(tr("Lastrivet"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/lastrivet.svg")));
     setCentralWidget(m_stack);
@@ -85,13 +112,14 @@ bool MainWindow::openFolder(const QString &folder)
     const QString place = QFileInfo(folder).absoluteFilePath();
     if (m_view && place == m_folder)
         return true;
+    const PersonalSettings settings(m_surroundings.settings);
     std::unique_ptr<Session> session;
     try {
-        session =
-            std::make_unique<Session>(Project::open(toPath(place), {&m_surroundings.clock, {}}),
-                                      m_surroundings.executor, m_surroundings.theme);
+        session = std::make_unique<Session>(
+            Project::open(toPath(place), {&m_surroundings.clock, toStd(settings.who(place))}),
+            m_surroundings.executor, m_surroundings.theme);
     } catch (const Fault &fault) {
-        complain(toQt(fault.what()));
+        complain(inWords({fault.what(), {}}));
         return false;
     }
     closeProject();
@@ -153,7 +181,29 @@ void MainWindow::setDemo(const QString &folder)
 void MainWindow::openFinder()
 {
     if (m_view)
-        m_finder->open(*m_view, m_commands);
+        m_finder->open(*m_view, commandsNow(actions(), m_view->page(m_view->current())));
+}
+
+std::vector<QAction *> MainWindow::actions() const
+{
+    std::vector<QAction *> all = m_commands;
+    if (!m_view)
+        return all;
+    for (QAction *action : m_view->page(m_view->current()).findChildren<QAction *>()) {
+        // Qt's own widgets have some without a name of ours.
+        if (!action->text().isEmpty() && !action->shortcut().isEmpty())
+            all.push_back(action);
+    }
+    return all;
+}
+
+void MainWindow::showPreferences()
+{
+    Preferences preferences(PersonalSettings(m_surroundings.settings), m_surroundings.theme,
+                            m_view ? &m_view->session() : nullptr, m_folder, this);
+    preferences.exec();
+    if (preferences.needsNewWindow())
+        Q_EMIT renewalWanted();
 }
 
 void MainWindow::updateActions()

@@ -61,6 +61,12 @@ public:
     BenchView *bench() const { return m_bench; }
     /// Where the demo lies; the start page offers it.
     void setDemo(const QString &folder);
+    /// The folder of the open project, or empty.
+    QString openedFolder() const { return m_view ? m_folder : QString(); }
+
+Q_SIGNALS:
+    /// Something was chosen that only a window built anew can show, its language for one.
+    void renewalWanted();
 
 protected:
     void closeEvent(QCloseEvent *event) override;
@@ -74,7 +80,6 @@ private:
     void buildHelpMenu();
     QAction *add(QMenu &menu, const QString &words, const QKeySequence &keys,
                  const std::function<void()> &act, bool needsProject = true);
-    void addThemeChoice(QMenu &menu, const QString &words, Theme::Choice choice);
     void showProject(std::unique_ptr<Session> session);
     /// Says it where the person is: in the open project, or on the start page.
     void complain(const QString &sentence);
@@ -85,7 +90,10 @@ private:
     void verifyProject();
     void updateActions();
     void leaveBench();
+    /// Those of the menus, and those of the page that is shown.
+    std::vector<QAction *> actions() const;
     void restorePlace();
+    void showPreferences();
 
     Surroundings m_surroundings;
     RecentProjects m_recent;

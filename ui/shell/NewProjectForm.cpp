@@ -4,18 +4,28 @@
 
 #include "core/base/Error.h"
 #include "core/profiles/ProfileLibrary.h"
+#include "core/starters/Planting.h"
+#include "core/starters/StarterLibrary.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/RefusalText.h"
+#include "ui/shell/StarterTree.h"
 
 #include <QComboBox>
 #include <QDir>
+#include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
 #include <QStandardPaths>
 #include <QTimeZone>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
+
+constexpr int treeHeight = 220;
+const auto noAuthority = QStringLiteral("plain");
 
 /// Without what a file system or another computer stumbles over.
 QString asFileName(const QString &name)
@@ -44,14 +54,13 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     , m_aircraft(new QLineEdit(this))
     , m_builder(new QLineEdit(this))
     , m_place(new QLineEdit(this))
+    , m_starter(new QComboBox(this))
+    , m_tree(new StarterTree(this))
+    , m_size(new QLabel(this))
 {
     setTitle(tr("A new project"));
     setLeavable(false);
-    const auto library = ProfileLibrary::standard();
-    for (const std::string &id : library.ids()) {
-        if (const auto profile = library.find(id))
-            m_profile->addItem(toQt(profile->name), toQt(id));
-    }
+    offerProfiles();
     m_origin->addItem(tr("a kit"), int(Origin::Kit));
     m_origin->addItem(tr("plans"), int(Origin::Plans));
     addField(tr("Name of the project"), m_name);
@@ -60,8 +69,66 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     addField(tr("Aircraft type"), m_aircraft);
     addField(tr("Builder"), m_builder);
     addField(tr("Kept in the folder"), m_place);
+    addField(tr("Begin with"), m_starter);
+    addWide(m_tree);
+    addWide(m_size);
     m_aircraft->setPlaceholderText(tr("can be added later"));
     setPlace(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    m_tree->setMinimumHeight(treeHeight);
+    m_size->setWordWrap(true);
+    offerStarters();
+    connect(m_starter, &QComboBox::currentIndexChanged, this, &NewProjectForm::showStarter);
+    connect(m_tree, &StarterTree::pruned, this, &NewProjectForm::tellSize);
+    showStarter();
+}
+
+void NewProjectForm::offerProfiles()
+{
+    const auto library = ProfileLibrary::standard();
+    for (const std::string &id : library.ids()) {
+        if (const auto profile = library.find(id))
+            m_profile->addItem(toQt(profile->name), toQt(id));
+    }
+    const QString here = QLocale::territoryToCode(QLocale::system().territory()).toLower();
+    const int known = m_profile->findData(here);
+    m_profile->setCurrentIndex(std::max(0, known >= 0 ? known : m_profile->findData(noAuthority)));
+}
+
+void NewProjectForm::offerStarters()
+{
+    m_starter->addItem(tr("no parts yet"));
+    try {
+        m_starters = standardStarters();
+    } catch (const Fault &fault) {
+        hint(inWords({fault.what(), {}}));
+    }
+    for (const Starter &each : m_starters)
+        m_starter->addItem(starterText(each.title));
+}
+
+const Starter *NewProjectForm::starter() const
+{
+    const auto index = std::size_t(std::max(0, m_starter->currentIndex()));
+    return index == 0 ? nullptr : &m_starters[index - 1];
+}
+
+void NewProjectForm::showStarter()
+{
+    m_tree->setVisible(starter() != nullptr);
+    m_size->setVisible(starter() != nullptr);
+    if (starter())
+        m_tree->offer(*starter());
+    tellSize();
+}
+
+void NewProjectForm::tellSize()
+{
+    if (!starter())
+        return;
+    const Starter wanted = pruned(*starter(), m_tree->leftOut());
+    m_size->setText(tr("Untick what your aeroplane has not. The closings that go with the parts: "
+                       "%n. Everything can be renamed, moved and added to later.",
+                       nullptr, int(wanted.closings.size())));
 }
 
 void NewProjectForm::start()
@@ -96,32 +163,41 @@ ProjectFacts NewProjectForm::typed() const
     return facts;
 }
 
+bool NewProjectForm::make(const std::string &builder)
+{
+    const ProjectFacts facts = typed();
+    QDir().mkpath(m_place->text());
+    const auto profile = ProfileLibrary::standard().profile(facts.profile);
+    const auto project = Project::create(toPath(folder()), facts, profile, {&m_clock, builder});
+    const auto result = project->change(toStd(tr("Project begun")), [&](Edit &edit) {
+        Person person;
+        person.name = builder;
+        person.roles.insert(Role::Builder);
+        ProjectFacts with = edit.records().project;
+        with.builder_id = edit.put(std::move(person));
+        edit.put(with);
+        const auto inWords = [](const std::string &text) { return toStd(starterText(text)); };
+        if (starter())
+            plant(edit, *starter(), {m_tree->leftOut(), inWords});
+    });
+    if (!result)
+        hint(ui::inWords(result.reason()));
+    return bool(result);
+}
+
 bool NewProjectForm::perform()
 {
     const std::string builder = toStd(m_builder->text());
     if (m_name->text().trimmed().isEmpty() || builder.empty()) {
         hint(tr("It needs a name, and who builds it."));
+        (m_name->text().trimmed().isEmpty() ? m_name : m_builder)->setFocus();
         return false;
     }
     try {
-        const ProjectFacts facts = typed();
-        QDir().mkpath(m_place->text());
-        const auto profile = ProfileLibrary::standard().profile(facts.profile);
-        const auto project = Project::create(toPath(folder()), facts, profile, {&m_clock, builder});
-        const auto result = project->change("Builder of the project", [&](Edit &edit) {
-            Person person;
-            person.name = builder;
-            person.roles.insert(Role::Builder);
-            ProjectFacts with = edit.records().project;
-            with.builder_id = edit.put(std::move(person));
-            edit.put(with);
-        });
-        if (!result) {
-            hint(toQt(english(result.reason())));
+        if (!make(builder))
             return false;
-        }
     } catch (const Fault &fault) {
-        hint(toQt(fault.what()));
+        hint(inWords({fault.what(), {}}));
         return false;
     }
     Q_EMIT made(folder());

@@ -3,16 +3,21 @@
 #pragma once
 
 #include "core/project/Project.h"
+#include "core/starters/Starter.h"
 #include "ui/widgets/ActForm.h"
 
-#include <memory>
+#include <vector>
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 
 namespace lastrivet::ui {
 
-/// Makes a project on one page: name, country, kit or plans, who builds it.
+class StarterTree;
+
+/// Makes a project on one page: name, country, kit or plans, who builds it, and the parts and
+/// closings to begin with.
 class NewProjectForm final : public ActForm {
     Q_OBJECT
 
@@ -30,8 +35,16 @@ protected:
     bool perform() override;
 
 private:
+    void offerProfiles();
+    void offerStarters();
+    void showStarter();
+    void tellSize();
+    /// Null for a project without parts.
+    const Starter *starter() const;
     ProjectFacts typed() const;
     QString folder() const;
+    /// True when the folder has a project with its builder and its first parts.
+    bool make(const std::string &builder);
 
     const Clock &m_clock;
     QLineEdit *m_name;
@@ -40,6 +53,10 @@ private:
     QLineEdit *m_aircraft;
     QLineEdit *m_builder;
     QLineEdit *m_place;
+    QComboBox *m_starter;
+    StarterTree *m_tree;
+    QLabel *m_size;
+    std::vector<Starter> m_starters;
 };
 
 } // namespace lastrivet::ui

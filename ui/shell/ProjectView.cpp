@@ -23,6 +23,7 @@ namespace {
 
 /// Below this width the rail shows icons alone.
 constexpr int narrowBelow = 960;
+constexpr std::size_t mostVisited = 6;
 
 } // namespace
 
@@ -105,6 +106,11 @@ void ProjectView::goTo(RecordRef record)
     const PageId id = pageFor(record.type);
     open(id);
     page(id).showRecord(record);
+    if (record.id <= 0)
+        return;
+    std::erase(m_visited, record);
+    m_visited.insert(m_visited.begin(), record);
+    m_visited.resize(std::min(m_visited.size(), mostVisited));
 }
 
 void ProjectView::startSquawk()
@@ -156,7 +162,8 @@ void ProjectView::focusPage()
 
 void ProjectView::updateBanner()
 {
-    const QString reason = toQt(m_session->project().readOnlyReason());
+    const std::string why = m_session->project().readOnlyReason();
+    const QString reason = inWords({why, {}});
     m_banner->setText(tr("To read only. %1").arg(reason));
     m_banner->setVisible(m_session->isReadOnly());
 }

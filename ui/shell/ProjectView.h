@@ -10,6 +10,7 @@
 
 #include <array>
 #include <memory>
+#include <vector>
 
 class QLabel;
 class QStackedWidget;
@@ -37,6 +38,8 @@ public:
     void open(PageId id);
     /// Opens the page of the record and shows it there.
     void goTo(RecordRef record);
+    /// Records that were gone to, the last one first.
+    const std::vector<RecordRef> &visited() const { return m_visited; }
     /// Opens the line for a new squawk over whatever page the person is on.
     void startSquawk();
     /// Puts focus where typing does something on this page.
@@ -67,6 +70,7 @@ private:
     QPointer<QWidget> m_focusBefore;
     std::array<Page *, 9> m_pages{};
     PageId m_current = PageId::Today;
+    std::vector<RecordRef> m_visited;
 };
 
 } // namespace lastrivet::ui

@@ -4,7 +4,9 @@
 
 #include "ui/convert/FieldText.h"
 #include "ui/shell/RecordTableModel.h"
+#include "ui/widgets/Density.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/Flow.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -42,21 +44,23 @@ RecordsPage::RecordsPage(Session &session, std::vector<RecordType> types, QWidge
 
 void RecordsPage::build()
 {
-    auto *choices = new QHBoxLayout;
+    auto *bar = new QWidget(this);
+    auto *flow = new Flow(bar);
     for (const RecordType type : m_types) {
-        auto *button = new QPushButton(recordsTitle(type), this);
+        auto *button = new QPushButton(recordsTitle(type), bar);
         button->setCheckable(true);
         m_buttons->addButton(button, int(type));
-        choices->addWidget(button);
+        flow->addWidget(button);
     }
-    choices->addStretch(1);
-    choices->addWidget(m_count);
+    auto *choices = new QHBoxLayout;
+    choices->addWidget(bar, 1);
+    choices->addWidget(m_count, 0, Qt::AlignTop);
     m_table->setModel(m_model);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setShowGrid(false);
     m_table->setTabKeyNavigation(false);
     m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(Theme::rowHeight);
+    m_table->verticalHeader()->setDefaultSectionSize(rowHeight());
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_stack->addWidget(m_table);

@@ -5,6 +5,7 @@
 #include "core/base/Error.h"
 #include "core/readiness/Readiness.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/RefusalText.h"
 
 namespace lastrivet::ui {
 
@@ -74,7 +75,7 @@ bool Session::report(const Result<ChangeNotice, Refusal> &result, const QString 
     if (result)
         Q_EMIT said(sentence, true);
     else
-        complain(tr("Nothing was changed: %1").arg(toQt(english(result.reason()))));
+        complain(tr("Nothing was changed: %1").arg(inWords(result.reason())));
     return bool(result);
 }
 
@@ -83,7 +84,7 @@ bool Session::change(const QString &label, const Body &body)
     try {
         return report(m_project->change(toStd(label), body), label);
     } catch (const Fault &fault) {
-        complain(tr("Nothing was changed: %1").arg(toQt(fault.what())));
+        complain(tr("Nothing was changed: %1").arg(inWords({fault.what(), {}})));
         return false;
     }
 }
@@ -96,9 +97,9 @@ void Session::undo()
         if (result)
             say(tr("Undone: %1").arg(toQt(label.value_or(""))));
         else
-            complain(toQt(english(result.reason())));
+            complain(inWords(result.reason()));
     } catch (const Fault &fault) {
-        complain(toQt(fault.what()));
+        complain(inWords({fault.what(), {}}));
     }
 }
 
@@ -108,7 +109,7 @@ void Session::redo()
     try {
         report(m_project->redo(), tr("Done again: %1").arg(toQt(label.value_or(""))));
     } catch (const Fault &fault) {
-        complain(toQt(fault.what()));
+        complain(inWords({fault.what(), {}}));
     }
 }
 
@@ -136,7 +137,7 @@ void Session::runLong(const QString &title, std::function<void(Progress &)> work
             try {
                 work(*progress);
             } catch (const std::exception &error) {
-                *fault = toQt(error.what());
+                *fault = inWords({error.what(), {}});
             }
         },
         [this, progress, fault, done = std::move(done)] {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/today/TodayRows.h"
 
+#include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/PageList.h"
@@ -141,7 +142,7 @@ ListRow chanceRow(const Chance &chance, const Records &records)
         std::ranges::find(chance.closing->blockers, item, &readiness::Blocker::record);
     const bool isKnown = blocker != chance.closing->blockers.end();
     row.title = isKnown ? asSentence(readiness::sentence(*blocker, records))
-                        : toQt(readiness::nameOf(records, item));
+                        : inWords(readiness::named(records, item));
     if (item.type == RecordType::Squawk)
         row.severity = records.find(Id<Squawk>{item.id})->severity;
     if (item.type != RecordType::Closing) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/EmptyPlace.h"
 
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -19,9 +20,14 @@ EmptyPlace::EmptyPlace(const QString &sentence, QWidget *parent)
     m_sentence->setMinimumWidth(240);
     m_button->hide();
     connect(m_button, &QPushButton::clicked, this, &EmptyPlace::acted);
+    // Between stretches rather than aligned: an aligned label keeps the height of one line.
+    auto *middle = new QHBoxLayout;
+    middle->addStretch(1);
+    middle->addWidget(m_sentence, 4);
+    middle->addStretch(1);
     auto *layout = new QVBoxLayout(this);
     layout->addStretch(1);
-    layout->addWidget(m_sentence, 0, Qt::AlignHCenter);
+    layout->addLayout(middle);
     layout->addSpacing(12);
     layout->addWidget(m_button, 0, Qt::AlignHCenter);
     layout->addStretch(2);

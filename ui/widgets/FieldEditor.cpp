@@ -12,6 +12,7 @@
 #include "ui/widgets/RecordSetEditor.h"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QLocale>
@@ -42,6 +43,8 @@ FieldEditor::Assign assignScalar(const Field &field, Scalar value)
 }
 
 class LineEditor final : public FieldEditor {
+    Q_DECLARE_TR_FUNCTIONS(lastrivet::ui::LineEditor)
+
 public:
     LineEditor(Session &session, const Field &field, QWidget *parent)
         : FieldEditor(parent)
@@ -156,6 +159,8 @@ private:
 
 /// A word of a vocabulary, or yes and no; "not known" where the record may leave it open.
 class ChoiceEditor final : public FieldEditor {
+    Q_DECLARE_TR_FUNCTIONS(lastrivet::ui::ChoiceEditor)
+
 public:
     ChoiceEditor(const Field &field, bool isNullable, QWidget *parent)
         : FieldEditor(parent)

@@ -45,7 +45,7 @@ std::vector<std::int64_t> partCandidates(const Records &records, const entry::Pa
 QString shortName(const Records &records, RecordRef record)
 {
     if (!records.find(record.type, record.id))
-        return toQt(designation(records, record));
+        return inWords(designated(records, record));
     switch (record.type) {
     case RecordType::Component:
         return partName(records, Id<Component>{record.id});
@@ -66,7 +66,7 @@ QString shortName(const Records &records, RecordRef record)
     case RecordType::Tool:
         return toQt(records.find(Id<Tool>{record.id})->name);
     default:
-        return toQt(designation(records, record));
+        return inWords(designated(records, record));
     }
 }
 

@@ -3,6 +3,7 @@
 #include "ui/widgets/RowDelegate.h"
 
 #include "ui/shell/Theme.h"
+#include "ui/widgets/Density.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RowListModel.h"
 #include "ui/widgets/SvgIcon.h"
@@ -120,7 +121,7 @@ QSize RowDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelInde
 {
     const ListRow &row = rowOf(index);
     const int detail = row.detail.isEmpty() ? 0 : option.fontMetrics.height() + 1;
-    const int least = m_isTouch ? touchRowHeight : Theme::rowHeight;
+    const int least = m_isTouch ? touchRowHeight : rowHeight();
     return {100, std::max(least, titleHeight(option, row) + detail + 2 * above)};
 }
 

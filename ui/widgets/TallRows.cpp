@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/TallRows.h"
 
-#include "ui/shell/Theme.h"
+#include "ui/widgets/Density.h"
 
 namespace lastrivet::ui {
 
 QSize TallRows::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
 {
-    return QStyledItemDelegate::sizeHint(option, index).expandedTo({0, Theme::rowHeight});
+    return QStyledItemDelegate::sizeHint(option, index).expandedTo({0, rowHeight()});
 }
 
 } // namespace lastrivet::ui

@@ -26,7 +26,7 @@ QString names(const Records &records, const std::vector<RecordRef> &companions)
 {
     QStringList list;
     for (std::size_t i = 0; i < companions.size() && i < namedAtMost; ++i)
-        list.append(toQt(designation(records, companions[i])));
+        list.append(inWords(designated(records, companions[i])));
     if (companions.size() > namedAtMost)
         list.append(translated("and %1 more").arg(companions.size() - namedAtMost));
     return list.join(QStringLiteral("; "));
@@ -38,7 +38,7 @@ void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> 
 {
     const auto known = session.records();
     const QString name = records.size() == 1
-                             ? toQt(sentenceStart(*known, records.front()))
+                             ? asSentence(designated(*known, records.front()))
                              : translated("%1 records").arg(records.size());
     const auto with = acts::companions(*known, records);
     QString words = translated("%1 will count nowhere any more; the journal keeps it.").arg(name);

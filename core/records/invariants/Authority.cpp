@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Tongue.h"
 #include "core/records/invariants/Families.h"
 
 namespace lastrivet::invariants {
@@ -45,7 +46,7 @@ void checkVerified(Review &review, const Squawk &squawk, const Person &person)
     const auto needed = squawk.verify_by.value_or(SignerRole::Builder);
     if (!maySignAs(person, needed))
         review.report(squawk, "{0} is for {1} or a higher role to verify, which {2} does not have.",
-                      {std::string(word(needed)), review.nameOf(person.id)});
+                      {nested({word(needed), {}}), review.nameOf(person.id)});
 }
 
 void checkAccepted(Review &review, const Squawk &squawk, const Person &person)
@@ -74,7 +75,7 @@ void checkSignOff(Review &review, const SignOff &signOff)
     const HoldPoint *point = review.records().find(signOff.hold_point_id);
     if (person && point && !maySignAs(*person, point->signer_role))
         review.report(signOff, "{0} is for {1} or a higher role to sign, which {2} does not have.",
-                      {std::string(word(point->signer_role)), review.nameOf(person->id)});
+                      {nested({word(point->signer_role), {}}), review.nameOf(person->id)});
 }
 
 bool mayAcceptLate(const Profile &profile, const SignOff &signOff, const Person &person)

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Tongue.h"
 #include "core/records/invariants/Families.h"
 
 namespace lastrivet::invariants {
@@ -64,8 +65,8 @@ void checkDates(Review &review)
             if (calibration.calibrated_on && calibration.due_on &&
                 after(*calibration.calibrated_on, *calibration.due_on))
                 review.report(tool, outOfOrder,
-                              {"due_on", calibration.due_on->text(), "calibrated_on",
-                               calibration.calibrated_on->text()});
+                              {nested({"due_on", {}}), calibration.due_on->text(),
+                               nested({"calibrated_on", {}}), calibration.calibrated_on->text()});
         }
     });
 }

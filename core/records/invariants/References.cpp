@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Tongue.h"
 #include "core/records/invariants/Families.h"
 
 #include <algorithm>
@@ -63,11 +64,11 @@ void checkNamed(Review &review, const RecordDescription &description, const void
     const void *found = review.records().find(named.type, named.id);
     if (!found)
         review.report(record, "{0} names {1} in {2}, which is not on record.",
-                      {review.nameOf(named), std::string(field.name)});
+                      {review.nameOf(named), nested({field.name, {}})});
     else if (!isWithdrawn(description, owner) && isWithdrawn(describe(named.type), found) &&
              !mayNameWithdrawn(description, field.name))
         review.report(record, "{0} names {1} in {2}, which is withdrawn.",
-                      {review.nameOf(named), std::string(field.name)});
+                      {review.nameOf(named), nested({field.name, {}})});
 }
 
 void checkAll(Review &review, const RecordDescription &description, const void *owner)

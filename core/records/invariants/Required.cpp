@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Tongue.h"
 #include "core/records/invariants/Families.h"
 
 namespace lastrivet::invariants {
@@ -18,7 +19,7 @@ void checkRows(Review &review, RecordRef record, const Field &list, const void *
             if (field.required && !isFilled(field, list.row(owner, i)))
                 review.report(
                     record, "{0} lacks {1} in row {2} of {3}.",
-                    {std::string(field.name), std::to_string(i + 1), std::string(list.name)});
+                    {nested({field.name, {}}), std::to_string(i + 1), nested({list.name, {}})});
         }
     }
 }
@@ -31,7 +32,7 @@ void checkRecord(Review &review, const RecordDescription &description, const voi
                       {std::to_string(largestId)});
     for (const Field &field : description.fields) {
         if (field.required && field.type != FieldType::Id && !isFilled(field, owner))
-            review.report(record, "{0} lacks {1}.", {std::string(field.name)});
+            review.report(record, "{0} lacks {1}.", {nested({field.name, {}})});
         if (field.rows)
             checkRows(review, record, field, owner);
     }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/invariants/Review.h"
 
+#include "core/base/Tongue.h"
+
 #include <algorithm>
 #include <tuple>
 
@@ -49,8 +51,13 @@ std::vector<RecordRef> Review::gone() const
 
 void Review::report(RecordRef record, std::string_view pattern, std::vector<std::string> arguments)
 {
-    arguments.insert(arguments.begin(), sentenceStart(m_records, record));
+    arguments.insert(arguments.begin(), nestedFirst(designated(m_records, record)));
     m_violations.push_back({record, Message{pattern, std::move(arguments)}});
+}
+
+std::string Review::nameOf(RecordRef record) const
+{
+    return nested(designated(m_records, record));
 }
 
 std::vector<Violation> Review::take()

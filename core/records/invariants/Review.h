@@ -74,7 +74,8 @@ public:
     {
         report(RecordRef{Record::type, record.id.value()}, pattern, std::move(arguments));
     }
-    std::string nameOf(RecordRef record) const { return designation(m_records, record); }
+    /// The record as an argument of a report.
+    std::string nameOf(RecordRef record) const;
     template <class Record> std::string nameOf(Id<Record> id) const
     {
         return nameOf(RecordRef{Record::type, id.value()});

@@ -1,0 +1,319 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en_US" sourcelanguage="en">
+<context>
+    <name>Print</name>
+    <message numerus="yes">
+        <source>%1 is written: %n pages, %2 photographs, %3 could not be printed.</source>
+        <translation>
+            <numerusform>%1 is written: %n page, %2 photographs, %3 could not be printed.</numerusform>
+            <numerusform>%1 is written: %n pages, %2 photographs, %3 could not be printed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is written: %n pages.</source>
+        <translation>
+            <numerusform>%1 is written: %n page.</numerusform>
+            <numerusform>%1 is written: %n pages.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CheckPanel</name>
+    <message numerus="yes">
+        <source>%n lines ticked</source>
+        <translation>
+            <numerusform>%n line ticked</numerusform>
+            <numerusform>%n lines ticked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines are not applicable</source>
+        <translation>
+            <numerusform>%n line is not applicable</numerusform>
+            <numerusform>%n lines are not applicable</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines are applicable again</source>
+        <translation>
+            <numerusform>%n line is applicable again</numerusform>
+            <numerusform>%n lines are applicable again</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogModel</name>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogPage</name>
+    <message numerus="yes">
+        <source>%n entries, %1</source>
+        <translation>
+            <numerusform>%n entry, %1</numerusform>
+            <numerusform>%n entries, %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MatchBar</name>
+    <message numerus="yes">
+        <source>%n photos were taken during work that is in the log.</source>
+        <translation>
+            <numerusform>%n photo was taken during work that is in the log.</numerusform>
+            <numerusform>%n photos were taken during work that is in the log.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MessageLine</name>
+    <message numerus="yes">
+        <source>%1, about %n s to go</source>
+        <translation>
+            <numerusform>%1, about %n s to go</numerusform>
+            <numerusform>%1, about %n s to go</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MissingView</name>
+    <message numerus="yes">
+        <source>%n photographs of the inside</source>
+        <translation>
+            <numerusform>%n photograph of the inside</numerusform>
+            <numerusform>%n photographs of the inside</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings lack photographs of the open structure</source>
+        <translation>
+            <numerusform>%n closing lacks photographs of the open structure</numerusform>
+            <numerusform>%n closings lack photographs of the open structure</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts were worked on, will be hidden, and have no photograph of the inside</source>
+        <translation>
+            <numerusform>%n part was worked on, will be hidden, and has no photograph of the inside</numerusform>
+            <numerusform>%n parts were worked on, will be hidden, and have no photograph of the inside</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Show %n photos that belong to no part and no closing</source>
+        <translation>
+            <numerusform>Show %n photo that belongs to no part and no closing</numerusform>
+            <numerusform>Show %n photos that belong to no part and no closing</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::NewClosingForm</name>
+    <message numerus="yes">
+        <source>%1 (%n lines)</source>
+        <translation>
+            <numerusform>%1 (%n line)</numerusform>
+            <numerusform>%1 (%n lines)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::NewProjectForm</name>
+    <message numerus="yes">
+        <source>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</source>
+        <translation>
+            <numerusform>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</numerusform>
+            <numerusform>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoBar</name>
+    <message numerus="yes">
+        <source>%n shown</source>
+        <translation>
+            <numerusform>%n shown</numerusform>
+            <numerusform>%n shown</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places lack photos</source>
+        <translation>
+            <numerusform>%n place lacks photos</numerusform>
+            <numerusform>%n places lack photos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoIntake</name>
+    <message numerus="yes">
+        <source>%n files were not taken in, because the folder %1 is not there any more.</source>
+        <translation>
+            <numerusform>%n file was not taken in, because the folder %1 is not there any more.</numerusform>
+            <numerusform>%n files were not taken in, because the folder %1 is not there any more.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taken in.</source>
+        <translation>
+            <numerusform>%n taken in.</numerusform>
+            <numerusform>%n taken in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were there already.</source>
+        <translation>
+            <numerusform>%n was there already.</numerusform>
+            <numerusform>%n were there already.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were not; the list says why.</source>
+        <translation>
+            <numerusform>%n was not; the list says why.</numerusform>
+            <numerusform>%n were not; the list says why.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoViewer</name>
+    <message numerus="yes">
+        <source>%1, %2, %n marks</source>
+        <translation>
+            <numerusform>%1, %2, %n mark</numerusform>
+            <numerusform>%1, %2, %n marks</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RecordsPage</name>
+    <message numerus="yes">
+        <source>%n on record</source>
+        <translation>
+            <numerusform>%n on record</numerusform>
+            <numerusform>%n on record</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ShowsBar</name>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkModel</name>
+    <message numerus="yes">
+        <source> and %n more</source>
+        <translation>
+            <numerusform> and %n more</numerusform>
+            <numerusform> and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawksPage</name>
+    <message numerus="yes">
+        <source>%n squawks</source>
+        <translation>
+            <numerusform>%n squawk</numerusform>
+            <numerusform>%n squawks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n squawks to be dealt with</source>
+        <translation>
+            <numerusform>%n squawk to be dealt with</numerusform>
+            <numerusform>%n squawks to be dealt with</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n of them soon out of reach</source>
+        <translation>
+            <numerusform>; %n of them soon out of reach</numerusform>
+            <numerusform>; %n of them soon out of reach</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::VisitForm</name>
+    <message numerus="yes">
+        <source>Visit recorded with %n findings</source>
+        <translation>
+            <numerusform>Visit recorded with %n finding</numerusform>
+            <numerusform>Visit recorded with %n findings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WatchBar</name>
+    <message numerus="yes">
+        <source>Watching %1; %n came in last.</source>
+        <translation>
+            <numerusform>Watching %1; %n came in last.</numerusform>
+            <numerusform>Watching %1; %n came in last.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WatchedFolder</name>
+    <message numerus="yes">
+        <source>%n came in from the watched folder.</source>
+        <translation>
+            <numerusform>%n came in from the watched folder.</numerusform>
+            <numerusform>%n came in from the watched folder.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files from the watched folder were not taken in; the page Photos says why.</source>
+        <translation>
+            <numerusform>%n file from the watched folder was not taken in; the page Photos says why.</numerusform>
+            <numerusform>%n files from the watched folder were not taken in; the page Photos says why.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WorkProposal</name>
+    <message numerus="yes">
+        <source>%n photos belong to their log entries</source>
+        <translation>
+            <numerusform>%n photo belongs to its log entry</numerusform>
+            <numerusform>%n photos belong to their log entries</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n belong there (M)</source>
+        <translation>
+            <numerusform>All %n belong there (M)</numerusform>
+            <numerusform>All %n belong there (M)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::YearStrip</name>
+    <message numerus="yes">
+        <source>Work on %n days of the last year</source>
+        <translation>
+            <numerusform>Work on %n day of the last year</numerusform>
+            <numerusform>Work on %n days of the last year</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,8250 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr_FR" sourcelanguage="en">
+<context>
+    <name>Closing</name>
+    <message>
+        <source>own check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tool and debris check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>independent check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pre-cover inspection</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stage inspection</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>technical visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>final inspection</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adviser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inspector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted, with findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rejected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by video</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by message</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>workshop visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Field</name>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>pièce</translation>
+    </message>
+</context>
+<context>
+    <name>FieldName</name>
+    <message>
+        <source>accepted_basis</source>
+        <translation>base de l’acceptation</translation>
+    </message>
+    <message>
+        <source>accepted_by</source>
+        <translation>accepté par</translation>
+    </message>
+    <message>
+        <source>accepted_on</source>
+        <translation>accepté le</translation>
+    </message>
+    <message>
+        <source>added</source>
+        <translation>ajouté</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>après</translation>
+    </message>
+    <message>
+        <source>aircraft_type</source>
+        <translation>type d’aéronef</translation>
+    </message>
+    <message>
+        <source>alternatives</source>
+        <translation>variantes</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation>montant</translation>
+    </message>
+    <message>
+        <source>annotations</source>
+        <translation>annotations</translation>
+    </message>
+    <message>
+        <source>applies</source>
+        <translation>s’applique</translation>
+    </message>
+    <message>
+        <source>approximate</source>
+        <translation>approximatif</translation>
+    </message>
+    <message>
+        <source>arm</source>
+        <translation>bras de levier</translation>
+    </message>
+    <message>
+        <source>arm_unit</source>
+        <translation>unité du bras</translation>
+    </message>
+    <message>
+        <source>asked_of</source>
+        <translation>demandé à</translation>
+    </message>
+    <message>
+        <source>asked_on</source>
+        <translation>demandé le</translation>
+    </message>
+    <message>
+        <source>assembly_tenths</source>
+        <translation>dixièmes d’assemblage</translation>
+    </message>
+    <message>
+        <source>authority_file</source>
+        <translation>dossier de l’autorité</translation>
+    </message>
+    <message>
+        <source>basis</source>
+        <translation>base</translation>
+    </message>
+    <message>
+        <source>began</source>
+        <translation>commencé</translation>
+    </message>
+    <message>
+        <source>builder_address</source>
+        <translation>adresse du constructeur</translation>
+    </message>
+    <message>
+        <source>builder_id</source>
+        <translation>constructeur</translation>
+    </message>
+    <message>
+        <source>built_as</source>
+        <translation>construit comme</translation>
+    </message>
+    <message>
+        <source>built_on</source>
+        <translation>construit le</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>bytes</source>
+        <translation>octets</translation>
+    </message>
+    <message>
+        <source>calibrated_on</source>
+        <translation>étalonné le</translation>
+    </message>
+    <message>
+        <source>calibrations</source>
+        <translation>étalonnages</translation>
+    </message>
+    <message>
+        <source>cancelled_on</source>
+        <translation>annulé le</translation>
+    </message>
+    <message>
+        <source>caption</source>
+        <translation>légende</translation>
+    </message>
+    <message>
+        <source>category</source>
+        <translation>catégorie</translation>
+    </message>
+    <message>
+        <source>certificate_id</source>
+        <translation>certificat</translation>
+    </message>
+    <message>
+        <source>changed_inspected</source>
+        <translation>a changé l’inspecté</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>choisi</translation>
+    </message>
+    <message>
+        <source>closed_on</source>
+        <translation>fermé le</translation>
+    </message>
+    <message>
+        <source>closes</source>
+        <translation>ferme</translation>
+    </message>
+    <message>
+        <source>closing_id</source>
+        <translation>fermeture</translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation>code</translation>
+    </message>
+    <message>
+        <source>commercial_tenths</source>
+        <translation>dixièmes commerciaux</translation>
+    </message>
+    <message>
+        <source>completed_on</source>
+        <translation>terminé le</translation>
+    </message>
+    <message>
+        <source>complied_on</source>
+        <translation>appliqué le</translation>
+    </message>
+    <message>
+        <source>component_id</source>
+        <translation>pièce</translation>
+    </message>
+    <message>
+        <source>component_ids</source>
+        <translation>pièces</translation>
+    </message>
+    <message>
+        <source>cons</source>
+        <translation>inconvénients</translation>
+    </message>
+    <message>
+        <source>construction</source>
+        <translation>construction</translation>
+    </message>
+    <message>
+        <source>contact</source>
+        <translation>contact</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>correction</translation>
+    </message>
+    <message>
+        <source>corrections</source>
+        <translation>corrections</translation>
+    </message>
+    <message>
+        <source>credential</source>
+        <translation>habilitation</translation>
+    </message>
+    <message>
+        <source>cure_minutes</source>
+        <translation>temps de prise</translation>
+    </message>
+    <message>
+        <source>cures</source>
+        <translation>durcit</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>monnaie</translation>
+    </message>
+    <message>
+        <source>damaged_quantity</source>
+        <translation>quantité abîmée</translation>
+    </message>
+    <message>
+        <source>datum</source>
+        <translation>référence</translation>
+    </message>
+    <message>
+        <source>decided_by</source>
+        <translation>décidé par</translation>
+    </message>
+    <message>
+        <source>decided_on</source>
+        <translation>décidé le</translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation>décision</translation>
+    </message>
+    <message>
+        <source>designer</source>
+        <translation>concepteur</translation>
+    </message>
+    <message>
+        <source>detail</source>
+        <translation>détail</translation>
+    </message>
+    <message>
+        <source>done_by</source>
+        <translation>fait par</translation>
+    </message>
+    <message>
+        <source>done_on</source>
+        <translation>fait le</translation>
+    </message>
+    <message>
+        <source>drawing_ref</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>dropped_on</source>
+        <translation>abandonné le</translation>
+    </message>
+    <message>
+        <source>due_on</source>
+        <translation>dû le</translation>
+    </message>
+    <message>
+        <source>edition</source>
+        <translation>édition</translation>
+    </message>
+    <message>
+        <source>encloses</source>
+        <translation>enferme</translation>
+    </message>
+    <message>
+        <source>equipment_note</source>
+        <translation>équipements</translation>
+    </message>
+    <message>
+        <source>estimate_minutes</source>
+        <translation>temps estimé</translation>
+    </message>
+    <message>
+        <source>events</source>
+        <translation>événements</translation>
+    </message>
+    <message>
+        <source>expected_on</source>
+        <translation>attendu le</translation>
+    </message>
+    <message>
+        <source>expires_on</source>
+        <translation>périmé le</translation>
+    </message>
+    <message>
+        <source>fabrication_tenths</source>
+        <translation>dixièmes de fabrication</translation>
+    </message>
+    <message>
+        <source>faults</source>
+        <translation>anomalies</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>fichier</translation>
+    </message>
+    <message>
+        <source>finding_number</source>
+        <translation>numéro du constat</translation>
+    </message>
+    <message>
+        <source>fitted_on</source>
+        <translation>monté le</translation>
+    </message>
+    <message>
+        <source>fixed_by</source>
+        <translation>corrigé par</translation>
+    </message>
+    <message>
+        <source>fixed_on</source>
+        <translation>corrigé le</translation>
+    </message>
+    <message>
+        <source>flown_on</source>
+        <translation>volé le</translation>
+    </message>
+    <message>
+        <source>found_by</source>
+        <translation>trouvé par</translation>
+    </message>
+    <message>
+        <source>found_on</source>
+        <translation>trouvé le</translation>
+    </message>
+    <message>
+        <source>fuel_state</source>
+        <translation>état du carburant</translation>
+    </message>
+    <message>
+        <source>hardware</source>
+        <translation>visserie</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>hauteur</translation>
+    </message>
+    <message>
+        <source>held_on</source>
+        <translation>tenu le</translation>
+    </message>
+    <message>
+        <source>hold_point_id</source>
+        <translation>point d’arrêt</translation>
+    </message>
+    <message>
+        <source>hold_point_ids</source>
+        <translation>points d’arrêt</translation>
+    </message>
+    <message>
+        <source>humidity</source>
+        <translation>humidité</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>identifiant</translation>
+    </message>
+    <message>
+        <source>imported_on</source>
+        <translation>importé le</translation>
+    </message>
+    <message>
+        <source>inspection_id</source>
+        <translation>inspection</translation>
+    </message>
+    <message>
+        <source>inspector_id</source>
+        <translation>inspecteur</translation>
+    </message>
+    <message>
+        <source>issued_on</source>
+        <translation>délivré le</translation>
+    </message>
+    <message>
+        <source>issuer</source>
+        <translation>émetteur</translation>
+    </message>
+    <message>
+        <source>item</source>
+        <translation>point</translation>
+    </message>
+    <message>
+        <source>items</source>
+        <translation>éléments</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>clé</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>genre</translation>
+    </message>
+    <message>
+        <source>kit_number</source>
+        <translation>numéro de kit</translation>
+    </message>
+    <message>
+        <source>kit_tenths</source>
+        <translation>dixièmes du kit</translation>
+    </message>
+    <message>
+        <source>landings</source>
+        <translation>atterrissages</translation>
+    </message>
+    <message>
+        <source>late_acceptances</source>
+        <translation>acceptations tardives</translation>
+    </message>
+    <message>
+        <source>lemac</source>
+        <translation>bord d’attaque de la corde</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>à niveau</translation>
+    </message>
+    <message>
+        <source>links</source>
+        <translation>liens</translation>
+    </message>
+    <message>
+        <source>locked_on</source>
+        <translation>freiné le</translation>
+    </message>
+    <message>
+        <source>locking</source>
+        <translation>freinage</translation>
+    </message>
+    <message>
+        <source>lot_ids</source>
+        <translation>lots</translation>
+    </message>
+    <message>
+        <source>lot_number</source>
+        <translation>numéro de lot</translation>
+    </message>
+    <message>
+        <source>mac</source>
+        <translation>corde moyenne</translation>
+    </message>
+    <message>
+        <source>made_by</source>
+        <translation>fait par</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>fabricant</translation>
+    </message>
+    <message>
+        <source>mandatory</source>
+        <translation>obligatoire</translation>
+    </message>
+    <message>
+        <source>marked_on</source>
+        <translation>marqué le</translation>
+    </message>
+    <message>
+        <source>maximum</source>
+        <translation>maximum</translation>
+    </message>
+    <message>
+        <source>maximum_weight</source>
+        <translation>masse maximale</translation>
+    </message>
+    <message>
+        <source>may_follow</source>
+        <translation>peut suivre</translation>
+    </message>
+    <message>
+        <source>measured_on</source>
+        <translation>mesuré le</translation>
+    </message>
+    <message>
+        <source>media_id</source>
+        <translation>photo ou document</translation>
+    </message>
+    <message>
+        <source>media_ids</source>
+        <translation>photos et documents</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>méthode</translation>
+    </message>
+    <message>
+        <source>minimum</source>
+        <translation>minimum</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>durée</translation>
+    </message>
+    <message>
+        <source>mix_ratio</source>
+        <translation>rapport de mélange</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>modèle</translation>
+    </message>
+    <message>
+        <source>model_as_written</source>
+        <translation>modèle tel qu’écrit</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>name_as_written</source>
+        <translation>nom tel qu’écrit</translation>
+    </message>
+    <message>
+        <source>needs_access_to</source>
+        <translation>exige l’accès à</translation>
+    </message>
+    <message>
+        <source>needs_calibration</source>
+        <translation>exige un étalonnage</translation>
+    </message>
+    <message>
+        <source>never_enclosed_why</source>
+        <translation>pourquoi jamais enfermé</translation>
+    </message>
+    <message>
+        <source>not_applicable</source>
+        <translation>sans objet</translation>
+    </message>
+    <message>
+        <source>not_inside</source>
+        <translation>pas dans</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>numéro</translation>
+    </message>
+    <message>
+        <source>oil_state</source>
+        <translation>état de l’huile</translation>
+    </message>
+    <message>
+        <source>opened_on</source>
+        <translation>ouvert le</translation>
+    </message>
+    <message>
+        <source>ordered_on</source>
+        <translation>commandé le</translation>
+    </message>
+    <message>
+        <source>origin</source>
+        <translation>origine</translation>
+    </message>
+    <message>
+        <source>paid</source>
+        <translation>payé</translation>
+    </message>
+    <message>
+        <source>parent_id</source>
+        <translation>fait partie de</translation>
+    </message>
+    <message>
+        <source>part_number</source>
+        <translation>référence</translation>
+    </message>
+    <message>
+        <source>permanent</source>
+        <translation>permanente</translation>
+    </message>
+    <message>
+        <source>person_id</source>
+        <translation>personne</translation>
+    </message>
+    <message>
+        <source>pilot_id</source>
+        <translation>pilote</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>emplacement</translation>
+    </message>
+    <message>
+        <source>plan_ref</source>
+        <translation>repère du plan</translation>
+    </message>
+    <message>
+        <source>planned_for</source>
+        <translation>prévu pour le</translation>
+    </message>
+    <message>
+        <source>planned_on</source>
+        <translation>prévu le</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>point</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>points</translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation>position</translation>
+    </message>
+    <message>
+        <source>present</source>
+        <translation>présent</translation>
+    </message>
+    <message>
+        <source>profile</source>
+        <translation>profil de règles</translation>
+    </message>
+    <message>
+        <source>pros</source>
+        <translation>avantages</translation>
+    </message>
+    <message>
+        <source>quantity</source>
+        <translation>quantité</translation>
+    </message>
+    <message>
+        <source>raised_on</source>
+        <translation>signalé le</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lecture</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>raison</translation>
+    </message>
+    <message>
+        <source>received_on</source>
+        <translation>reçu le</translation>
+    </message>
+    <message>
+        <source>received_quantity</source>
+        <translation>quantité reçue</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation>référence</translation>
+    </message>
+    <message>
+        <source>registration</source>
+        <translation>immatriculation</translation>
+    </message>
+    <message>
+        <source>registration_as_written</source>
+        <translation>immatriculation telle qu’écrite</translation>
+    </message>
+    <message>
+        <source>remarks</source>
+        <translation>remarques</translation>
+    </message>
+    <message>
+        <source>removed_on</source>
+        <translation>démonté le</translation>
+    </message>
+    <message>
+        <source>removed_why</source>
+        <translation>raison du démontage</translation>
+    </message>
+    <message>
+        <source>repair_options</source>
+        <translation>options de réparation</translation>
+    </message>
+    <message>
+        <source>repair_plan</source>
+        <translation>plan de réparation</translation>
+    </message>
+    <message>
+        <source>report_id</source>
+        <translation>rapport</translation>
+    </message>
+    <message>
+        <source>report_number</source>
+        <translation>numéro du rapport</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>exigé</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation>résultat</translation>
+    </message>
+    <message>
+        <source>roles</source>
+        <translation>rôles</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation>éprouvette</translation>
+    </message>
+    <message>
+        <source>sample_on</source>
+        <translation>éprouvette le</translation>
+    </message>
+    <message>
+        <source>scale_readings</source>
+        <translation>lectures des balances</translation>
+    </message>
+    <message>
+        <source>scan_id</source>
+        <translation>feuille signée</translation>
+    </message>
+    <message>
+        <source>scope</source>
+        <translation>portée</translation>
+    </message>
+    <message>
+        <source>section</source>
+        <translation>section</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>vu</translation>
+    </message>
+    <message>
+        <source>serial_as_written</source>
+        <translation>numéro de série tel qu’écrit</translation>
+    </message>
+    <message>
+        <source>serial_number</source>
+        <translation>numéro de série</translation>
+    </message>
+    <message>
+        <source>severity</source>
+        <translation>gravité</translation>
+    </message>
+    <message>
+        <source>sha256</source>
+        <translation>SHA-256</translation>
+    </message>
+    <message>
+        <source>shape</source>
+        <translation>forme</translation>
+    </message>
+    <message>
+        <source>shelf</source>
+        <translation>étagère</translation>
+    </message>
+    <message>
+        <source>shipment</source>
+        <translation>envoi</translation>
+    </message>
+    <message>
+        <source>shows</source>
+        <translation>montre</translation>
+    </message>
+    <message>
+        <source>signed_on</source>
+        <translation>signé le</translation>
+    </message>
+    <message>
+        <source>signer_role</source>
+        <translation>signataire</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>source</translation>
+    </message>
+    <message>
+        <source>specification</source>
+        <translation>spécification</translation>
+    </message>
+    <message>
+        <source>spent_on</source>
+        <translation>dépensé le</translation>
+    </message>
+    <message>
+        <source>squawk_id</source>
+        <translation>défaut</translation>
+    </message>
+    <message>
+        <source>started_on</source>
+        <translation>commencé le</translation>
+    </message>
+    <message>
+        <source>step_id</source>
+        <translation>étape</translation>
+    </message>
+    <message>
+        <source>storage</source>
+        <translation>stockage</translation>
+    </message>
+    <message>
+        <source>subject</source>
+        <translation>sujet</translation>
+    </message>
+    <message>
+        <source>supplier</source>
+        <translation>fournisseur</translation>
+    </message>
+    <message>
+        <source>taken_on</source>
+        <translation>pris le</translation>
+    </message>
+    <message>
+        <source>tare</source>
+        <translation>tare</translation>
+    </message>
+    <message>
+        <source>task</source>
+        <translation>tâche</translation>
+    </message>
+    <message>
+        <source>temperature_max</source>
+        <translation>température maximale</translation>
+    </message>
+    <message>
+        <source>temperature_min</source>
+        <translation>température minimale</translation>
+    </message>
+    <message>
+        <source>temperature_unit</source>
+        <translation>unité de température</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>texte</translation>
+    </message>
+    <message>
+        <source>thread</source>
+        <translation>filetage</translation>
+    </message>
+    <message>
+        <source>time_zone</source>
+        <translation>fuseau horaire</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>titre</translation>
+    </message>
+    <message>
+        <source>tool_id</source>
+        <translation>outil</translation>
+    </message>
+    <message>
+        <source>torque_drag</source>
+        <translation>couple à vide</translation>
+    </message>
+    <message>
+        <source>torque_max</source>
+        <translation>couple maximal</translation>
+    </message>
+    <message>
+        <source>torque_min</source>
+        <translation>couple minimal</translation>
+    </message>
+    <message>
+        <source>torque_unit</source>
+        <translation>unité de couple</translation>
+    </message>
+    <message>
+        <source>torque_value</source>
+        <translation>couple</translation>
+    </message>
+    <message>
+        <source>torqued_on</source>
+        <translation>serré le</translation>
+    </message>
+    <message>
+        <source>undone_on</source>
+        <translation>défait le</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>unité</translation>
+    </message>
+    <message>
+        <source>unit_price</source>
+        <translation>prix unitaire</translation>
+    </message>
+    <message>
+        <source>units</source>
+        <translation>unités</translation>
+    </message>
+    <message>
+        <source>used_on</source>
+        <translation>employé le</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>valeur</translation>
+    </message>
+    <message>
+        <source>verified_by</source>
+        <translation>vérifié par</translation>
+    </message>
+    <message>
+        <source>verified_on</source>
+        <translation>vérifié le</translation>
+    </message>
+    <message>
+        <source>verify_by</source>
+        <translation>à vérifier par</translation>
+    </message>
+    <message>
+        <source>waived_by</source>
+        <translation>dispensé par</translation>
+    </message>
+    <message>
+        <source>waived_on</source>
+        <translation>dispensé le</translation>
+    </message>
+    <message>
+        <source>waived_why</source>
+        <translation>raison de la dispense</translation>
+    </message>
+    <message>
+        <source>weighed_on</source>
+        <translation>pesé le</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>masse</translation>
+    </message>
+    <message>
+        <source>weight_change</source>
+        <translation>variation de masse</translation>
+    </message>
+    <message>
+        <source>weight_unit</source>
+        <translation>unité de masse</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>largeur</translation>
+    </message>
+    <message>
+        <source>withdrawn_on</source>
+        <translation>retiré le</translation>
+    </message>
+    <message>
+        <source>withdrawn_why</source>
+        <translation>raison du retrait</translation>
+    </message>
+    <message>
+        <source>workers</source>
+        <translation>qui a travaillé</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>zone</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>a project folder to open</source>
+        <translation>un dossier de projet à ouvrir</translation>
+    </message>
+</context>
+<context>
+    <name>Mend</name>
+    <message>
+        <source>Sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Message</name>
+    <message>
+        <source> and {0} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, drag {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>/profile_copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>/project/profile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 closing must stay open.</source>
+        <translation>1 fermeture doit rester ouverte.</translation>
+    </message>
+    <message>
+        <source>1 closing must stay open; it waits only for a signature.</source>
+        <translation>1 fermeture doit rester ouverte ; elle n’attend qu’une signature.</translation>
+    </message>
+    <message>
+        <source>A correction is verified by a builder, an adviser or an inspector; {0} is none of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A full bar keeps the closing open; a broken bar is advice. Nothing on record is not the same as met.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A quotation mark opens a cell that does not end as it should.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit is planned for {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit was asked for on {0}; no day is set yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acceptance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted as it is: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Advice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adviser, name and number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Against {0}, nothing on record stands.</source>
+        <translation>Contre {0}, rien d’enregistré.</translation>
+    </message>
+    <message>
+        <source>Aircraft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An object</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program has the project open for writing.</source>
+        <translation>Un autre programme a ouvert le projet en écriture.</translation>
+    </message>
+    <message>
+        <source>Applies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Authority&apos;s file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brackets are nested more than {0} levels deep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Builder, name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Builder, signature and date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Built</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Built as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bulletins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed and opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed with gaps, and accepted by nobody yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complied with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Conditions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cure time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day by day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deficiencies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deficiency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Designer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Encloses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every rule, as it stood when it was closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fasteners and torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fixed, to be verified by the {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardware</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspection packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspection packet: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspection packet: {0} closings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspector, name and number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspector, signature and date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issuer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its copy for printing is damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Journal at printing: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kit number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Material and lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Materials and lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measurement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measurements</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Must</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No closing that was begun must stay open.</source>
+        <translation>Aucune fermeture commencée ne doit rester ouverte.</translation>
+    </message>
+    <message>
+        <source>No copy of {0} could be made: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No deviation from the drawings is on record for this region.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fastener is on record for this region.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No list was kept for this closing; these are the usual points for a structure of its kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No measurement is on record for this region.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No part has the code or name {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No part is called “{0}”; it goes into the note.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No photograph of the open structure is on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No squawk is on record for this region.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step is called “{0}”; nothing is ticked for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No torque or measurement of this region names its tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No use of material is on record for this region.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work on record is open in the way of these closings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work on this region is on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not decided, asked on {0} of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is on record about the inside: no step, no session, no photograph</source>
+        <translation>Rien n’est enregistré sur l’intérieur : ni étape, ni séance, ni photo</translation>
+    </message>
+    <message>
+        <source>Nothing on record of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing waits for an inspector or adviser at present.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One document holds no more pictures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open behind “{1}”, which is closed: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photographs of the open structure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos linked that were there already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Project begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Qty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readiness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Registration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets signed before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed before: {0}, {1}, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk {0} is for an adviser or an inspector to verify; {1} is neither.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk {0} is for an inspector to verify; {1} is none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk {0} matters for airworthiness: only a designer, an adviser or an inspector may accept it as it is, and {1} is none of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State of the records on {0}. This is the builder&apos;s record, not an approval.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The authority&apos;s own report form governs, number:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The character U+0000 is not allowed in a text.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The document is a list, not an object.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The document is {0}, not an object.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The field {0} is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is not the one that the record describes; its SHA-256 is {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file name is not one that a file of a project may have.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file name leads out of the document&apos;s folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The id {0} is that of {1} already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The inspector&apos;s list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list is empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The newest photograph is older than the last work inside</source>
+        <translation>La photo la plus récente est plus ancienne que le dernier travail à l’intérieur</translation>
+    </message>
+    <message>
+        <source>The number at line {0}, column {1} is too large.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The profile copy is of {0}, but the project goes by {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The project goes by another rule profile.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The project has another file of this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The project has this record with other content; they differ in {0} first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The project is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The project on record is another one; they differ in {0} first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The project was opened for reading only.</source>
+        <translation>Le projet a été ouvert en lecture seule.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s folder cannot be written.</source>
+        <translation>Le dossier du projet ne peut pas être écrit.</translation>
+    </message>
+    <message>
+        <source>The row has {0} cells, but the header only {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet to sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The text ends too early, at line {0}, column {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The text is no UTF-8 at line {0}, column {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are several parts called {0}; name it by code or id.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are several people called {0}; name them by id.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no field of this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no list for this closing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no rule profile {0}; there are {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nobody called {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing of this name in a document.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to redo.</source>
+        <translation>Il n’y a rien à rétablir.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Il n’y a rien à annuler.</translation>
+    </message>
+    <message>
+        <source>This closing has no hold point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This field must not be null.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This field stands twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a list, not an object.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a list, which does not belong here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is an object, which does not belong here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no JSON at line {0}, column {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no document of format {0}: {1} is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This photograph could not be printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This stands twice in the document.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few photographs of the inside</source>
+        <translation>Trop peu de photos de l’intérieur</translation>
+    </message>
+    <message>
+        <source>Tool</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tool calibration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Triangle filled: airworthiness. Half filled: workmanship. Outline: cosmetic. Open ones come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Videos, to be asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waits for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waived</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waived on {0} by {1}: {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is asked of the records</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would clear it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who did it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst of {1} closings on {0}. This is the builder&apos;s record, not an approval.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a a a a a a aec e e e e i i i i d n o o o o o   o u u u u y thssa a a a a a aec e e e e i i i i d n o o o o o   o u u u u y thy a a a a a a c c c c c c c c d d d d e e e e e e e e e e g g g g g g g g h h h h i i i i i i i i i i ijijj j k k k l l l l l l l l l l n n n n n n n n n o o o o o o oeoer r r r r r s s s s s s s s t t t t t t u u u u u u u u u u u u w w y y y z z z z z z s </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a folder has that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted with findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>advice</source>
+        <translation>conseil</translation>
+    </message>
+    <message>
+        <source>adviser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>airworthiness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an inspection list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>applies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assembly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bulletin</source>
+        <translation>bulletin</translation>
+    </message>
+    <message>
+        <source>bulletin {0}, {1}</source>
+        <translation>bulletin {0}, {1}</translation>
+    </message>
+    <message>
+        <source>by message</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by photograph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by video</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calibrated_on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can be opened again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>certificate document</source>
+        <translation>document de certificat</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>contrôle</translation>
+    </message>
+    <message>
+        <source>check it with a calibrated tool</source>
+        <translation>le vérifier avec un outil étalonné</translation>
+    </message>
+    <message>
+        <source>close that one first</source>
+        <translation>fermer d’abord celui-ci</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>fermé</translation>
+    </message>
+    <message>
+        <source>closed before these records began; the inspector decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed by the maker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed with gaps</source>
+        <translation>fermé avec lacunes</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>fermeture</translation>
+    </message>
+    <message>
+        <source>commercial help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comply and record it, or record that it does not apply</source>
+        <translation>l’appliquer et le noter, ou noter qu’il ne s’applique pas</translation>
+    </message>
+    <message>
+        <source>correct it and have it verified, or have it accepted</source>
+        <translation>le corriger et le faire vérifier, ou le faire accepter</translation>
+    </message>
+    <message>
+        <source>correct it and measure again, or record who accepts it and on what basis</source>
+        <translation>corriger et mesurer de nouveau, ou noter qui l’accepte et sur quelle base</translation>
+    </message>
+    <message>
+        <source>cosmetic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>credit task</source>
+        <translation>tâche du décompte</translation>
+    </message>
+    <message>
+        <source>cure times are known</source>
+        <translation>les temps de prise sont connus</translation>
+    </message>
+    <message>
+        <source>designer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deviation</source>
+        <translation>écart</translation>
+    </message>
+    <message>
+        <source>deviation {0}, {1}</source>
+        <translation>écart {0}, {1}</translation>
+    </message>
+    <message>
+        <source>deviations {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>directive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>directive {0}, {1}</source>
+        <translation>consigne {0}, {1}</translation>
+    </message>
+    <message>
+        <source>do it, or drop it</source>
+        <translation>la faire, ou l’abandonner</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing change {0}, {1}</source>
+        <translation>modification de plan {0}, {1}</translation>
+    </message>
+    <message>
+        <source>due_on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>earlier builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>enter its cure time, from the lot&apos;s data sheet</source>
+        <translation>noter son temps de prise, d’après la fiche du lot</translation>
+    </message>
+    <message>
+        <source>enter the findings of the rejection as squawks of that inspection</source>
+        <translation>saisir les constats du refus comme défauts de cette inspection</translation>
+    </message>
+    <message>
+        <source>envelope</source>
+        <translation>domaine de centrage</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation>équipement</translation>
+    </message>
+    <message>
+        <source>every box within is closed</source>
+        <translation>chaque caisson à l’intérieur est fermé</translation>
+    </message>
+    <message>
+        <source>every bulletin that applies is complied with</source>
+        <translation>chaque bulletin applicable est appliqué</translation>
+    </message>
+    <message>
+        <source>every deviation is decided</source>
+        <translation>chaque écart est décidé</translation>
+    </message>
+    <message>
+        <source>every fastener is fitted</source>
+        <translation>chaque fixation est montée</translation>
+    </message>
+    <message>
+        <source>every fastener with a torque limit is torqued</source>
+        <translation>chaque fixation à couple limité est serrée</translation>
+    </message>
+    <message>
+        <source>every hold point is signed</source>
+        <translation>chaque point d’arrêt est signé</translation>
+    </message>
+    <message>
+        <source>every line of the inspection list is ticked</source>
+        <translation>chaque ligne de la liste d’inspection est cochée</translation>
+    </message>
+    <message>
+        <source>every lock made by hand is in place</source>
+        <translation>chaque frein posé à la main est en place</translation>
+    </message>
+    <message>
+        <source>every measurement is taken</source>
+        <translation>chaque mesure est faite</translation>
+    </message>
+    <message>
+        <source>every measurement is within its limits</source>
+        <translation>chaque mesure est dans ses limites</translation>
+    </message>
+    <message>
+        <source>every part has arrived undamaged</source>
+        <translation>chaque pièce est arrivée intacte</translation>
+    </message>
+    <message>
+        <source>every squawk is verified or accepted</source>
+        <translation>chaque défaut est vérifié ou accepté</translation>
+    </message>
+    <message>
+        <source>every step is done or dropped</source>
+        <translation>chaque étape est faite ou abandonnée</translation>
+    </message>
+    <message>
+        <source>every torque is within its limits</source>
+        <translation>chaque couple est dans ses limites</translation>
+    </message>
+    <message>
+        <source>every torqued fastener carries its mark</source>
+        <translation>chaque fixation serrée porte sa marque</translation>
+    </message>
+    <message>
+        <source>everything that cures has cured</source>
+        <translation>tout ce qui durcit a durci</translation>
+    </message>
+    <message>
+        <source>expense</source>
+        <translation>dépense</translation>
+    </message>
+    <message>
+        <source>fabrication</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fastener</source>
+        <translation>fixation</translation>
+    </message>
+    <message>
+        <source>fasteners and torques</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>fichier</translation>
+    </message>
+    <message>
+        <source>final</source>
+        <translation>inspection finale</translation>
+    </message>
+    <message>
+        <source>final inspection</source>
+        <translation>inspection finale</translation>
+    </message>
+    <message>
+        <source>finding {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finishing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fit it and record the day</source>
+        <translation>le monter et noter le jour</translation>
+    </message>
+    <message>
+        <source>flight</source>
+        <translation>vol</translation>
+    </message>
+    <message>
+        <source>from a kit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from plans</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>have it signed</source>
+        <translation>le faire signer</translation>
+    </message>
+    <message>
+        <source>have it signed again, or say of each session whether it changed what was inspected</source>
+        <translation>le faire signer de nouveau, ou dire de chaque séance si elle a changé ce qui a été inspecté</translation>
+    </message>
+    <message>
+        <source>have it verified</source>
+        <translation>le faire vérifier</translation>
+    </message>
+    <message>
+        <source>have the inspector accept it late, or open it again</source>
+        <translation>le faire accepter après coup par l’inspecteur, ou le rouvrir</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hold point</source>
+        <translation>point d’arrêt</translation>
+    </message>
+    <message>
+        <source>independent check</source>
+        <translation>contrôle indépendant</translation>
+    </message>
+    <message>
+        <source>inspection</source>
+        <translation>inspection</translation>
+    </message>
+    <message>
+        <source>inspection {0}</source>
+        <translation>inspection {0}</translation>
+    </message>
+    <message>
+        <source>inspector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jam nut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letter {0}, {1}</source>
+        <translation>lettre {0}, {1}</translation>
+    </message>
+    <message>
+        <source>lines of fasteners {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loading case</source>
+        <translation>cas de chargement</translation>
+    </message>
+    <message>
+        <source>lock it and record the day</source>
+        <translation>le freiner et noter le jour</translation>
+    </message>
+    <message>
+        <source>lock tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>entrée du journal</translation>
+    </message>
+    <message>
+        <source>look, and tick it or say that it does not apply</source>
+        <translation>regarder, puis cocher ou dire que c’est sans objet</translation>
+    </message>
+    <message>
+        <source>mark it and record the day</source>
+        <translation>le marquer et noter le jour</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>matière</translation>
+    </message>
+    <message>
+        <source>material lot</source>
+        <translation>lot de matière</translation>
+    </message>
+    <message>
+        <source>material use</source>
+        <translation>emploi de matière</translation>
+    </message>
+    <message>
+        <source>measure it and record the value</source>
+        <translation>le mesurer et noter la valeur</translation>
+    </message>
+    <message>
+        <source>measurement</source>
+        <translation>mesure</translation>
+    </message>
+    <message>
+        <source>measurements {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation>satisfait</translation>
+    </message>
+    <message>
+        <source>mix {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no box within was closed with gaps</source>
+        <translation>aucun caisson à l’intérieur n’a été fermé avec lacunes</translation>
+    </message>
+    <message>
+        <source>no calibration on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no document on record in which the maker names it as closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no material was used past its date</source>
+        <translation>aucune matière n’a été employée après sa date</translation>
+    </message>
+    <message>
+        <source>no rejected deviation is left as built</source>
+        <translation>aucun écart refusé n’est resté construit</translation>
+    </message>
+    <message>
+        <source>no sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no sheet filed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no test sample failed</source>
+        <translation>aucune éprouvette n’a échoué</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not built</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not looked into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>non satisfait</translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not torqued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing on record</source>
+        <translation>rien d’enregistré</translation>
+    </message>
+    <message>
+        <source>nothing on record against closing</source>
+        <translation>rien d’enregistré contre la fermeture</translation>
+    </message>
+    <message>
+        <source>nothing open is filed on a larger assembly</source>
+        <translation>rien d’ouvert n’est classé sur un ensemble plus grand</translation>
+    </message>
+    <message>
+        <source>nothing was changed after a signature</source>
+        <translation>rien n’a été changé après une signature</translation>
+    </message>
+    <message>
+        <source>number overflow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own check</source>
+        <translation>autocontrôle</translation>
+    </message>
+    <message>
+        <source>packing line</source>
+        <translation>ligne de colisage</translation>
+    </message>
+    <message>
+        <source>packing lists</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page {0} of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>pièce</translation>
+    </message>
+    <message>
+        <source>permanent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>personne</translation>
+    </message>
+    <message>
+        <source>photograph it as it is now</source>
+        <translation>le photographier tel qu’il est</translation>
+    </message>
+    <message>
+        <source>photograph the open structure</source>
+        <translation>photographier la structure ouverte</translation>
+    </message>
+    <message>
+        <source>photograph the signed sheet</source>
+        <translation>photographier la feuille signée</translation>
+    </message>
+    <message>
+        <source>photographs {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pre-cover inspection</source>
+        <translation>inspection avant fermeture</translation>
+    </message>
+    <message>
+        <source>premature end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>project</source>
+        <translation>projet</translation>
+    </message>
+    <message>
+        <source>record the decision and its basis</source>
+        <translation>noter la décision et sa base</translation>
+    </message>
+    <message>
+        <source>record what has been received</source>
+        <translation>noter ce qui a été reçu</translation>
+    </message>
+    <message>
+        <source>record what was done, however roughly</source>
+        <translation>noter ce qui a été fait, même en gros</translation>
+    </message>
+    <message>
+        <source>rejected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>replace it, or record who accepts it and on what basis</source>
+        <translation>le remplacer, ou noter qui l’accepte et sur quelle base</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>safety wire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sample failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sample good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sample kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say where it is, or that it is not inside</source>
+        <translation>dire où il est, ou qu’il n’est pas dedans</translation>
+    </message>
+    <message>
+        <source>seen on site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>self-locking nut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sign-off</source>
+        <translation>signature</translation>
+    </message>
+    <message>
+        <source>signature of {0}</source>
+        <translation>signature du {0}</translation>
+    </message>
+    <message>
+        <source>signature of {0} by {1}</source>
+        <translation>signature du {0} par {1}</translation>
+    </message>
+    <message>
+        <source>split pin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>squawk</source>
+        <translation>défaut</translation>
+    </message>
+    <message>
+        <source>squawk {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>squawk {0}, {1}</source>
+        <translation>défaut {0}, {1}</translation>
+    </message>
+    <message>
+        <source>squawks {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>inspection d’étape</translation>
+    </message>
+    <message>
+        <source>stage inspection</source>
+        <translation>inspection d’étape</translation>
+    </message>
+    <message>
+        <source>stays open, waits for the inspector</source>
+        <translation>reste ouvert, attend l’inspecteur</translation>
+    </message>
+    <message>
+        <source>stays open, waits for your signature</source>
+        <translation>reste ouvert, attend votre signature</translation>
+    </message>
+    <message>
+        <source>stays open, work left</source>
+        <translation>reste ouvert, travail restant</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>étape</translation>
+    </message>
+    <message>
+        <source>steps {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken in on {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>technical visit</source>
+        <translation>visite technique</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder cannot be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the open structure is photographed</source>
+        <translation>la structure ouverte est photographiée</translation>
+    </message>
+    <message>
+        <source>the photographs are as new as the work</source>
+        <translation>les photos sont aussi récentes que le travail</translation>
+    </message>
+    <message>
+        <source>the signed sheets are filed</source>
+        <translation>les feuilles signées sont classées</translation>
+    </message>
+    <message>
+        <source>there is no such folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is work on record</source>
+        <translation>du travail est enregistré</translation>
+    </message>
+    <message>
+        <source>thread locker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tool</source>
+        <translation>outil</translation>
+    </message>
+    <message>
+        <source>tool and debris check</source>
+        <translation>contrôle des outils et des débris</translation>
+    </message>
+    <message>
+        <source>tools were in calibration when used</source>
+        <translation>les outils étaient étalonnés à l’emploi</translation>
+    </message>
+    <message>
+        <source>torque it again, or record who accepts it and on what basis</source>
+        <translation>le resserrer, ou noter qui l’accepte et sur quelle base</translation>
+    </message>
+    <message>
+        <source>torque it and record the value</source>
+        <translation>le serrer au couple et noter la valeur</translation>
+    </message>
+    <message>
+        <source>torqued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undo it and record the day, or have it decided anew</source>
+        <translation>le défaire et noter le jour, ou faire décider de nouveau</translation>
+    </message>
+    <message>
+        <source>undone on {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unexpected end of input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>uses of material {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wait until the cure time has passed</source>
+        <translation>attendre la fin du temps de prise</translation>
+    </message>
+    <message>
+        <source>weighing</source>
+        <translation>pesée</translation>
+    </message>
+    <message>
+        <source>work on {0}</source>
+        <translation>travail du {0}</translation>
+    </message>
+    <message>
+        <source>work sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>work sessions {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>workmanship</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>workshop visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}</source>
+        <translation>{0}</translation>
+    </message>
+    <message>
+        <source>{0} at {1}</source>
+        <translation>{0} à {1}</translation>
+    </message>
+    <message>
+        <source>{0} batch</source>
+        <translation>{0} préparation</translation>
+    </message>
+    <message>
+        <source>{0} batches</source>
+        <translation>{0} préparations</translation>
+    </message>
+    <message>
+        <source>{0} belongs to {1} and cannot enclose {2}, which is above it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} box within</source>
+        <translation>{0} caisson à l’intérieur</translation>
+    </message>
+    <message>
+        <source>{0} boxes within</source>
+        <translation>{0} caissons à l’intérieur</translation>
+    </message>
+    <message>
+        <source>{0} built</source>
+        <translation>{0} construit(s)</translation>
+    </message>
+    <message>
+        <source>{0} bulletin</source>
+        <translation>{0} bulletin</translation>
+    </message>
+    <message>
+        <source>{0} bulletins</source>
+        <translation>{0} bulletins</translation>
+    </message>
+    <message>
+        <source>{0} claims {1} × {2} pixels, more than can be shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} closings by the factory have no document on record; the first is {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} closings must stay open, 1 of them waits only for a signature.</source>
+        <translation>{0} fermetures doivent rester ouvertes, dont 1 n’attend qu’une signature.</translation>
+    </message>
+    <message>
+        <source>{0} closings must stay open, {1} of them wait only for a signature.</source>
+        <translation>{0} fermetures doivent rester ouvertes, dont {1} n’attendent qu’une signature.</translation>
+    </message>
+    <message>
+        <source>{0} closings must stay open.</source>
+        <translation>{0} fermetures doivent rester ouvertes.</translation>
+    </message>
+    <message>
+        <source>{0} dated batch</source>
+        <translation>{0} lot daté</translation>
+    </message>
+    <message>
+        <source>{0} dated batches</source>
+        <translation>{0} lots datés</translation>
+    </message>
+    <message>
+        <source>{0} deviation</source>
+        <translation>{0} écart</translation>
+    </message>
+    <message>
+        <source>{0} deviations</source>
+        <translation>{0} écarts</translation>
+    </message>
+    <message>
+        <source>{0} does not apply, but has {1} tenths instead of none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} encloses nothing; a region encloses at least one part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} entries</source>
+        <translation>{0} entrées</translation>
+    </message>
+    <message>
+        <source>{0} entry</source>
+        <translation>{0} entrée</translation>
+    </message>
+    <message>
+        <source>{0} filed above</source>
+        <translation>{0} classé(s) au-dessus</translation>
+    </message>
+    <message>
+        <source>{0} has a share that is not between 0 and 10 tenths.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has an id that is not between 1 and {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has shares that add up to {1} tenths instead of 10.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has the code {1}, which the part with id {2} already has.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has the number {1}, which the one with id {2} already has.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has {1} at work for {2} minutes, longer than it lasted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has {1} at work for {2} minutes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has {1} {2}, which is before {3} {4}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has {1}, but no {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} hold point</source>
+        <translation>{0} point d’arrêt</translation>
+    </message>
+    <message>
+        <source>{0} hold points</source>
+        <translation>{0} points d’arrêt</translation>
+    </message>
+    <message>
+        <source>{0} in {1}</source>
+        <translation>{0} dans {1}</translation>
+    </message>
+    <message>
+        <source>{0} is a second closing of the whole aircraft; the first is {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is accepted late by {1}, which is of a hold point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is accepted late by {1}, who may not do that under this rule profile; a builder who may must add remarks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is another format than {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is another version than {1}, the only one that is read here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is cut short: its end is missing. Copy it from the camera again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is damaged and cannot be shown as a picture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is filed on a larger part and may lie inside</source>
+        <translation>{0} est classé sur une pièce plus grande et peut se trouver dedans</translation>
+    </message>
+    <message>
+        <source>{0} is for {1} or a higher role to sign, which {2} does not have.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is for {1} or a higher role to verify, which {2} does not have.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is in printing colours (CMYK); save it as an RGB picture first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is neither true nor false.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no day or time that exists: YYYY-MM-DD or YYYY-MM-DDTHH:MM, from 1900 to 2199.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no id: a whole number from 1 to {1}, without fraction or exponent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no object.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no text.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no type of record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no whole number from -{1} to {1}, without fraction or exponent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is none of {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not signed</source>
+        <translation>{0} : non signé</translation>
+    </message>
+    <message>
+        <source>{0} is of the whole aircraft and encloses no part by name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is of {1}, which was made in the factory and has no checks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is of {1}, which was made in the factory and has no hold points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is required and an inspector&apos;s; {1} cannot waive it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is signed, but the signed sheet is not on record</source>
+        <translation>{0} est signé, mais la feuille signée n’est pas enregistrée</translation>
+    </message>
+    <message>
+        <source>{0} is to come after itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is to come after {1}, which in turn has to wait for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lacks {1} in row {2} of {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lacks {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lasts {1} minutes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lasts {1} minutes; leave them empty when they are not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lies inside itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lies inside {1} and comes after a step that closes it, but does not say in may_follow that it can be done then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lies inside {1}, which lies inside it in turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} line</source>
+        <translation>{0} ligne</translation>
+    </message>
+    <message>
+        <source>{0} lines</source>
+        <translation>{0} lignes</translation>
+    </message>
+    <message>
+        <source>{0} lock</source>
+        <translation>{0} frein</translation>
+    </message>
+    <message>
+        <source>{0} locks</source>
+        <translation>{0} freins</translation>
+    </message>
+    <message>
+        <source>{0} matters for airworthiness and is for a designer, adviser or inspector to accept, which {1} is not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} measured</source>
+        <translation>{0} mesuré(s)</translation>
+    </message>
+    <message>
+        <source>{0} measurement</source>
+        <translation>{0} mesure</translation>
+    </message>
+    <message>
+        <source>{0} measurements</source>
+        <translation>{0} mesures</translation>
+    </message>
+    <message>
+        <source>{0} more, all named under Readiness.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} names {1} in {2}, which is not on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} names {1} in {2}, which is withdrawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} names {1} twice among those who worked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} open papers name no part; the first is {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} packing line</source>
+        <translation>{0} ligne de colisage</translation>
+    </message>
+    <message>
+        <source>{0} packing lines</source>
+        <translation>{0} lignes de colisage</translation>
+    </message>
+    <message>
+        <source>{0} parts have no closing recorded; the first is {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} photograph</source>
+        <translation>{0} photo</translation>
+    </message>
+    <message>
+        <source>{0} photographs</source>
+        <translation>{0} photos</translation>
+    </message>
+    <message>
+        <source>{0} signed</source>
+        <translation>{0} signé(s)</translation>
+    </message>
+    <message>
+        <source>{0} squawk</source>
+        <translation>{0} défaut</translation>
+    </message>
+    <message>
+        <source>{0} squawks</source>
+        <translation>{0} défauts</translation>
+    </message>
+    <message>
+        <source>{0} step</source>
+        <translation>{0} étape</translation>
+    </message>
+    <message>
+        <source>{0} steps</source>
+        <translation>{0} étapes</translation>
+    </message>
+    <message>
+        <source>{0} steps are not done whose closings are closed; the first is {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} tested</source>
+        <translation>{0} essayé(s)</translation>
+    </message>
+    <message>
+        <source>{0} torqued</source>
+        <translation>{0} serré(s)</translation>
+    </message>
+    <message>
+        <source>{0} use</source>
+        <translation>{0} emploi</translation>
+    </message>
+    <message>
+        <source>{0} uses</source>
+        <translation>{0} emplois</translation>
+    </message>
+    <message>
+        <source>{0} was closed before these records began; the inspector decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was closed by the factory; its document is not on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was closed with gaps</source>
+        <translation>{0} a été fermé avec des lacunes</translation>
+    </message>
+    <message>
+        <source>{0} was closed with gaps: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was not taken in, because the same file before it was not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was not taken in. {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was not taken in: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was rejected, and its findings are not entered</source>
+        <translation>{0} : refusé, et les constats ne sont pas saisis</translation>
+    </message>
+    <message>
+        <source>{0} with a limit</source>
+        <translation>{0} avec une limite</translation>
+    </message>
+    <message>
+        <source>{0} with limits</source>
+        <translation>{0} avec limites</translation>
+    </message>
+    <message>
+        <source>{0} {1}</source>
+        <translation>{0} {1}</translation>
+    </message>
+    <message>
+        <source>{0} {1} of {2}</source>
+        <translation>{0} {1} du {2}</translation>
+    </message>
+    <message>
+        <source>{0} {1} “{2}”</source>
+        <translation>{0} {1} « {2} »</translation>
+    </message>
+    <message>
+        <source>{0} × {1} at {2}</source>
+        <translation>{0} × {1} à {2}</translation>
+    </message>
+    <message>
+        <source>{0} “{1}”</source>
+        <translation>{0} « {1} »</translation>
+    </message>
+    <message>
+        <source>{0}, a box inside, is still open</source>
+        <translation>{0}, un caisson à l’intérieur, est encore ouvert</translation>
+    </message>
+    <message>
+        <source>{0}, lot {1}</source>
+        <translation>{0}, lot {1}</translation>
+    </message>
+    <message>
+        <source>{0}, lot {1}, expired on {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, lot {1}, expires on {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: calibration is due on {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: calibration was due on {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: cure time not on record</source>
+        <translation>{0} : temps de prise non enregistré</translation>
+    </message>
+    <message>
+        <source>{0}: event {1} closes it while it is closed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: event {1} must say either when it was closed or when it was opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: event {1} of {2} is listed after one of {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: event {1} opens it while it is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: fitted but not torqued</source>
+        <translation>{0} : monté mais pas serré au couple</translation>
+    </message>
+    <message>
+        <source>{0}: fixed, not verified</source>
+        <translation>{0} : corrigé, non vérifié</translation>
+    </message>
+    <message>
+        <source>{0}: no calibration on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: not complied with</source>
+        <translation>{0} : non appliqué</translation>
+    </message>
+    <message>
+        <source>{0}: not decided</source>
+        <translation>{0} : non décidé</translation>
+    </message>
+    <message>
+        <source>{0}: not done</source>
+        <translation>{0} : non fait</translation>
+    </message>
+    <message>
+        <source>{0}: not fitted</source>
+        <translation>{0} : non monté</translation>
+    </message>
+    <message>
+        <source>{0}: not locked</source>
+        <translation>{0} : non freiné</translation>
+    </message>
+    <message>
+        <source>{0}: not measured</source>
+        <translation>{0} : non mesuré</translation>
+    </message>
+    <message>
+        <source>{0}: not ticked</source>
+        <translation>{0} : non coché</translation>
+    </message>
+    <message>
+        <source>{0}: open</source>
+        <translation>{0} : ouvert</translation>
+    </message>
+    <message>
+        <source>{0}: parts are missing or damaged</source>
+        <translation>{0} : des pièces manquent ou sont abîmées</translation>
+    </message>
+    <message>
+        <source>{0}: rejected, but built</source>
+        <translation>{0} : refusé, mais construit</translation>
+    </message>
+    <message>
+        <source>{0}: still curing</source>
+        <translation>{0} : en cours de prise</translation>
+    </message>
+    <message>
+        <source>{0}: the last measurement is outside its limits</source>
+        <translation>{0} : la dernière mesure est hors limites</translation>
+    </message>
+    <message>
+        <source>{0}: the test sample failed</source>
+        <translation>{0} : l’éprouvette a échoué</translation>
+    </message>
+    <message>
+        <source>{0}: the tool was not in calibration</source>
+        <translation>{0} : l’outil n’était pas étalonné</translation>
+    </message>
+    <message>
+        <source>{0}: the torque is outside its limits</source>
+        <translation>{0} : le couple est hors limites</translation>
+    </message>
+    <message>
+        <source>{0}: torqued but not sealed with torque paint</source>
+        <translation>{0} : serré au couple, mais sans vernis témoin</translation>
+    </message>
+    <message>
+        <source>{0}: used after its lot expired</source>
+        <translation>{0} : employé après la péremption du lot</translation>
+    </message>
+    <message>
+        <source>{0}: work was recorded after the signature</source>
+        <translation>{0} : du travail a été enregistré après la signature</translation>
+    </message>
+    <message>
+        <source>{0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} of {2} missing, expected on {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1} names no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1}: closed by the factory, no document on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1}: its closing is closed, the step is not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{1}: no closing is recorded for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” cannot be taken back: {1} {2} is no longer as it was left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” cannot be taken back: “{1}” changed the same record later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” may be several steps; say it with the part&apos;s code.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” may be {1} or {2}; say more of the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The database did not keep what it was given; nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pages could not be laid out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The typeface DejaVu Sans is not installed, so nothing can be printed. Install the package fonts-dejavu-core.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an object is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>pratique courante</translation>
+    </message>
+    <message>
+        <source>parts is no list, or nested too deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This paper is what the builder wrote down. It is no approval and no finding that the work is right: the drawings, the authority and the inspector decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} d {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} d {1} h</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Minutes</name>
+    <message>
+        <source>%1 h %2</source>
+        <translation>%1 h %2</translation>
+    </message>
+</context>
+<context>
+    <name>Moment</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>Packet</name>
+    <message>
+        <source>%1 closings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packet for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packet %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Page</name>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>Squawks</source>
+        <translation>Défauts</translation>
+    </message>
+    <message>
+        <source>Closings</source>
+        <translation>Fermetures</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>Stores</source>
+        <translation>Stock</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Heures</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificat</translation>
+    </message>
+</context>
+<context>
+    <name>PartMoves</name>
+    <message>
+        <source>%1 moved to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 moved to the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PartTree</name>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PhotoSections</name>
+    <message>
+        <source>Belonging to no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a date</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Print</name>
+    <message numerus="yes">
+        <source>%1 is written: %n pages, %2 photographs, %3 could not be printed.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is written: %n pages.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Records</name>
+    <message>
+        <source>Project</source>
+        <translation>Projet</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Étapes</translation>
+    </message>
+    <message>
+        <source>Work sessions</source>
+        <translation>Séances de travail</translation>
+    </message>
+    <message>
+        <source>Closings</source>
+        <translation>Fermetures</translation>
+    </message>
+    <message>
+        <source>Hold points</source>
+        <translation>Points d’arrêt</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Points de contrôle</translation>
+    </message>
+    <message>
+        <source>Inspections</source>
+        <translation>Inspections</translation>
+    </message>
+    <message>
+        <source>Sign-offs</source>
+        <translation>Signatures</translation>
+    </message>
+    <message>
+        <source>Squawks</source>
+        <translation>Défauts</translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation>Écarts</translation>
+    </message>
+    <message>
+        <source>Bulletins</source>
+        <translation>Bulletins</translation>
+    </message>
+    <message>
+        <source>Fasteners</source>
+        <translation>Fixations</translation>
+    </message>
+    <message>
+        <source>Measurements</source>
+        <translation>Mesures</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Outils</translation>
+    </message>
+    <message>
+        <source>Packing lists</source>
+        <translation>Listes de colisage</translation>
+    </message>
+    <message>
+        <source>Material lots</source>
+        <translation>Lots de matière</translation>
+    </message>
+    <message>
+        <source>Material used</source>
+        <translation>Matière employée</translation>
+    </message>
+    <message>
+        <source>Photos and documents</source>
+        <translation>Photos et documents</translation>
+    </message>
+    <message>
+        <source>Expenses</source>
+        <translation>Dépenses</translation>
+    </message>
+    <message>
+        <source>Major-portion tasks</source>
+        <translation>Tâches de la part majoritaire</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Équipements</translation>
+    </message>
+    <message>
+        <source>Weighings</source>
+        <translation>Pesées</translation>
+    </message>
+    <message>
+        <source>Loading cases</source>
+        <translation>Cas de chargement</translation>
+    </message>
+    <message>
+        <source>Envelopes</source>
+        <translation>Domaines de centrage</translation>
+    </message>
+    <message>
+        <source>Documents</source>
+        <translation>Documents</translation>
+    </message>
+    <message>
+        <source>Flights</source>
+        <translation>Vols</translation>
+    </message>
+</context>
+<context>
+    <name>Section</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (removed)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, damaged %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardware</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measurement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packing line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fasteners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New fastener: its place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measurements</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New measurement: what is measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New packing line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dropped %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closes %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Severity</name>
+    <message>
+        <source>airworthiness</source>
+        <translation>navigabilité</translation>
+    </message>
+    <message>
+        <source>workmanship</source>
+        <translation>exécution</translation>
+    </message>
+    <message>
+        <source>cosmetic</source>
+        <translation>aspect</translation>
+    </message>
+</context>
+<context>
+    <name>Starter</name>
+    <message>
+        <source>A dry fit with clay or putty shows the bond gap along every rib and the web</source>
+        <translation>Un essai à blanc avec de la pâte montre le jeu de collage le long de chaque nervure et de l’âme</translation>
+    </message>
+    <message>
+        <source>A pull string lies in every conduit</source>
+        <translation>Un tire-fil se trouve dans chaque gaine</translation>
+    </message>
+    <message>
+        <source>All placards and markings are in place</source>
+        <translation>Toutes les plaquettes et marques sont en place</translation>
+    </message>
+    <message>
+        <source>Antenna in the fin</source>
+        <translation>Antenne dans la dérive</translation>
+    </message>
+    <message>
+        <source>Battery, contactors and grounds</source>
+        <translation>Batterie, contacteurs et masses</translation>
+    </message>
+    <message>
+        <source>Before the final inspection and first flight</source>
+        <translation>Avant l’inspection finale et le premier vol</translation>
+    </message>
+    <message>
+        <source>Blocks for every fitting are in place and sealed</source>
+        <translation>Les cales de chaque ferrure sont en place et vernies</translation>
+    </message>
+    <message>
+        <source>Bulkheads and hard points</source>
+        <translation>Cloisons et points durs</translation>
+    </message>
+    <message>
+        <source>Cabin floor and side panels</source>
+        <translation>Plancher et panneaux latéraux de la cabine</translation>
+    </message>
+    <message>
+        <source>Cabin section</source>
+        <translation>Tronçon de cabine</translation>
+    </message>
+    <message>
+        <source>Canopy and windows</source>
+        <translation>Verrière et vitres</translation>
+    </message>
+    <message>
+        <source>Cockpit floor and consoles bonded</source>
+        <translation>Plancher et consoles du poste collés</translation>
+    </message>
+    <message>
+        <source>Cockpit floor and side skins</source>
+        <translation>Plancher et revêtements latéraux du poste</translation>
+    </message>
+    <message>
+        <source>Cockpit section</source>
+        <translation>Tronçon du poste de pilotage</translation>
+    </message>
+    <message>
+        <source>Composite</source>
+        <translation>Composite</translation>
+    </message>
+    <message>
+        <source>Cowling</source>
+        <translation>Capot moteur</translation>
+    </message>
+    <message>
+        <source>Doors and windows</source>
+        <translation>Portes et vitres</translation>
+    </message>
+    <message>
+        <source>Doors, windscreen and windows</source>
+        <translation>Portes, pare-brise et vitres</translation>
+    </message>
+    <message>
+        <source>Drag wires are even in tension and locked</source>
+        <translation>Les haubans intérieurs ont la même tension et sont freinés</translation>
+    </message>
+    <message>
+        <source>Electrical and instruments</source>
+        <translation>Électricité et instruments</translation>
+    </message>
+    <message>
+        <source>Elevator</source>
+        <translation>Gouverne de profondeur</translation>
+    </message>
+    <message>
+        <source>Elevator frame and horn</source>
+        <translation>Cadre et guignol de profondeur</translation>
+    </message>
+    <message>
+        <source>Elevator hinges and horn</source>
+        <translation>Charnières et guignol de profondeur</translation>
+    </message>
+    <message>
+        <source>Elevator spar and horn</source>
+        <translation>Longeron et guignol de profondeur</translation>
+    </message>
+    <message>
+        <source>Elevator, covered</source>
+        <translation>Profondeur, entoilée</translation>
+    </message>
+    <message>
+        <source>Elevator, second skin</source>
+        <translation>Profondeur, second revêtement</translation>
+    </message>
+    <message>
+        <source>Elevator, shells bonded</source>
+        <translation>Profondeur, coques collées</translation>
+    </message>
+    <message>
+        <source>Elevator, skins closed</source>
+        <translation>Profondeur, revêtement fermé</translation>
+    </message>
+    <message>
+        <source>Engine installation</source>
+        <translation>Installation moteur</translation>
+    </message>
+    <message>
+        <source>Engine mount</source>
+        <translation>Bâti moteur</translation>
+    </message>
+    <message>
+        <source>Every inspection panel was opened and looked into once more</source>
+        <translation>Chaque trappe de visite a été ouverte et l’intérieur regardé une fois encore</translation>
+    </message>
+    <message>
+        <source>Every tube was treated inside and its drain hole is shut</source>
+        <translation>Chaque tube est traité à l’intérieur et son trou de vidange fermé</translation>
+    </message>
+    <message>
+        <source>Every varnished wooden part is dry</source>
+        <translation>Chaque pièce de bois vernie est sèche</translation>
+    </message>
+    <message>
+        <source>Exhaust and cooling</source>
+        <translation>Échappement et refroidissement</translation>
+    </message>
+    <message>
+        <source>Fin</source>
+        <translation>Dérive</translation>
+    </message>
+    <message>
+        <source>Fin frame</source>
+        <translation>Cadre de dérive</translation>
+    </message>
+    <message>
+        <source>Fin spars and ribs</source>
+        <translation>Longerons et nervures de dérive</translation>
+    </message>
+    <message>
+        <source>Fin web and hard points</source>
+        <translation>Âme et points durs de dérive</translation>
+    </message>
+    <message>
+        <source>Fin, covered</source>
+        <translation>Dérive, entoilée</translation>
+    </message>
+    <message>
+        <source>Fin, second skin</source>
+        <translation>Dérive, second revêtement</translation>
+    </message>
+    <message>
+        <source>Fin, shells bonded</source>
+        <translation>Dérive, coques collées</translation>
+    </message>
+    <message>
+        <source>Firewall</source>
+        <translation>Cloison pare-feu</translation>
+    </message>
+    <message>
+        <source>Frame tubes, sealed inside</source>
+        <translation>Tubes de la structure, protégés à l’intérieur</translation>
+    </message>
+    <message>
+        <source>Fuel flow and fuel quantity indication are checked</source>
+        <translation>Débit et jaugeage de carburant sont contrôlés</translation>
+    </message>
+    <message>
+        <source>Fuel lines, filter and pump</source>
+        <translation>Conduites, filtre et pompe à carburant</translation>
+    </message>
+    <message>
+        <source>Fuselage</source>
+        <translation>Fuselage</translation>
+    </message>
+    <message>
+        <source>Fuselage shells</source>
+        <translation>Coques du fuselage</translation>
+    </message>
+    <message>
+        <source>Fuselage, covered</source>
+        <translation>Fuselage, entoilé</translation>
+    </message>
+    <message>
+        <source>Glue is within its life and the workshop is warm enough for it</source>
+        <translation>La colle n’est pas périmée et l’atelier est assez chaud pour elle</translation>
+    </message>
+    <message>
+        <source>Inside of the tubes</source>
+        <translation>Intérieur des tubes</translation>
+    </message>
+    <message>
+        <source>Instrument panel</source>
+        <translation>Tableau de bord</translation>
+    </message>
+    <message>
+        <source>Left aileron</source>
+        <translation>Aileron gauche</translation>
+    </message>
+    <message>
+        <source>Left aileron balance weight</source>
+        <translation>Masse d’équilibrage, aileron gauche</translation>
+    </message>
+    <message>
+        <source>Left aileron cables and pulleys</source>
+        <translation>Câbles et poulies, aileron gauche</translation>
+    </message>
+    <message>
+        <source>Left aileron frame and hinges</source>
+        <translation>Cadre et charnières, aileron gauche</translation>
+    </message>
+    <message>
+        <source>Left aileron hinges and balance weight</source>
+        <translation>Charnières et masse d’équilibrage, aileron gauche</translation>
+    </message>
+    <message>
+        <source>Left aileron spar and hinge blocks</source>
+        <translation>Longeron et cales de charnière, aileron gauche</translation>
+    </message>
+    <message>
+        <source>Left aileron spar and hinge brackets</source>
+        <translation>Longeron et ferrures de charnière, aileron gauche</translation>
+    </message>
+    <message>
+        <source>Left aileron, covered</source>
+        <translation>Aileron gauche, entoilé</translation>
+    </message>
+    <message>
+        <source>Left aileron, second skin</source>
+        <translation>Aileron gauche, second revêtement</translation>
+    </message>
+    <message>
+        <source>Left aileron, shells bonded</source>
+        <translation>Aileron gauche, coques collées</translation>
+    </message>
+    <message>
+        <source>Left aileron, skins closed</source>
+        <translation>Aileron gauche, revêtement fermé</translation>
+    </message>
+    <message>
+        <source>Left drag wires and compression struts</source>
+        <translation>Haubans intérieurs et entretoises, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left flap</source>
+        <translation>Volet gauche</translation>
+    </message>
+    <message>
+        <source>Left flap hinges and drive</source>
+        <translation>Charnières et commande, volet gauche</translation>
+    </message>
+    <message>
+        <source>Left flap spar and hinge blocks</source>
+        <translation>Longeron et cales de charnière, volet gauche</translation>
+    </message>
+    <message>
+        <source>Left flap spar and horn</source>
+        <translation>Longeron et guignol, volet gauche</translation>
+    </message>
+    <message>
+        <source>Left flap, second skin</source>
+        <translation>Volet gauche, second revêtement</translation>
+    </message>
+    <message>
+        <source>Left flap, shells bonded</source>
+        <translation>Volet gauche, coques collées</translation>
+    </message>
+    <message>
+        <source>Left flap, skins closed</source>
+        <translation>Volet gauche, revêtement fermé</translation>
+    </message>
+    <message>
+        <source>Left fuel tank</source>
+        <translation>Réservoir gauche</translation>
+    </message>
+    <message>
+        <source>Left fuel tank bay</source>
+        <translation>Caisson de réservoir gauche</translation>
+    </message>
+    <message>
+        <source>Left fuel tank bay, closed</source>
+        <translation>Caisson de réservoir gauche, fermé</translation>
+    </message>
+    <message>
+        <source>Left fuel tank, last baffle and skin</source>
+        <translation>Réservoir gauche, dernière cloison et peau</translation>
+    </message>
+    <message>
+        <source>Left fuel tank, last seam</source>
+        <translation>Réservoir gauche, dernière couture</translation>
+    </message>
+    <message>
+        <source>Left hard points and root fittings</source>
+        <translation>Points durs et ferrures d’emplanture, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left leading edge</source>
+        <translation>Bord d’attaque, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left leading-edge box</source>
+        <translation>Caisson de bord d’attaque, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left main leg, wheel and brake</source>
+        <translation>Jambe, roue et frein principaux, côté gauche</translation>
+    </message>
+    <message>
+        <source>Left root and strut fittings</source>
+        <translation>Ferrures d’emplanture et de mât, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left strut and root fittings</source>
+        <translation>Ferrures de mât et d’emplanture, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left tank fittings</source>
+        <translation>Raccords du réservoir gauche</translation>
+    </message>
+    <message>
+        <source>Left wing</source>
+        <translation>Aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing control runs</source>
+        <translation>Commandes, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing control runs and bellcrank</source>
+        <translation>Commandes et renvoi, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing fittings</source>
+        <translation>Ferrures, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing ribs</source>
+        <translation>Nervures, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing skins</source>
+        <translation>Revêtement, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing spar and shear web</source>
+        <translation>Longeron et âme, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing spar box</source>
+        <translation>Caisson de longeron, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing spar, second web</source>
+        <translation>Longeron d’aile gauche, seconde âme</translation>
+    </message>
+    <message>
+        <source>Left wing spars</source>
+        <translation>Longerons, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing struts</source>
+        <translation>Mâts, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing tip</source>
+        <translation>Saumon, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing wiring and pitot line</source>
+        <translation>Câblage et ligne pitot, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing wiring, antennas and pitot line</source>
+        <translation>Câblage, antennes et ligne pitot, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing wiring, pitot and lights</source>
+        <translation>Câblage, pitot et feux, aile gauche</translation>
+    </message>
+    <message>
+        <source>Left wing, covered</source>
+        <translation>Aile gauche, entoilée</translation>
+    </message>
+    <message>
+        <source>Left wing, last plywood skin</source>
+        <translation>Aile gauche, dernier revêtement de contreplaqué</translation>
+    </message>
+    <message>
+        <source>Left wing, leading-edge skin</source>
+        <translation>Aile gauche, revêtement de bord d’attaque</translation>
+    </message>
+    <message>
+        <source>Left wing, lower shell</source>
+        <translation>Aile gauche, coque inférieure</translation>
+    </message>
+    <message>
+        <source>Left wing, lower skin</source>
+        <translation>Aile gauche, revêtement inférieur</translation>
+    </message>
+    <message>
+        <source>Left wing, shells bonded</source>
+        <translation>Aile gauche, coques collées</translation>
+    </message>
+    <message>
+        <source>Left wing, upper shell</source>
+        <translation>Aile gauche, coque supérieure</translation>
+    </message>
+    <message>
+        <source>Left wing, upper skin</source>
+        <translation>Aile gauche, revêtement supérieur</translation>
+    </message>
+    <message>
+        <source>Longerons and frames</source>
+        <translation>Longerons et couples</translation>
+    </message>
+    <message>
+        <source>Main wiring</source>
+        <translation>Câblage principal</translation>
+    </message>
+    <message>
+        <source>Metal, high wing</source>
+        <translation>Métal, aile haute</translation>
+    </message>
+    <message>
+        <source>Metal, low wing</source>
+        <translation>Métal, aile basse</translation>
+    </message>
+    <message>
+        <source>No cable touches fabric, frame or stringer through its whole travel</source>
+        <translation>Aucun câble ne touche toile, cadre ou lisse sur toute sa course</translation>
+    </message>
+    <message>
+        <source>Nose leg and wheel</source>
+        <translation>Jambe et roue avant</translation>
+    </message>
+    <message>
+        <source>Propeller</source>
+        <translation>Hélice</translation>
+    </message>
+    <message>
+        <source>Rear cables, pulleys and trim</source>
+        <translation>Câbles, poulies et compensation arrière</translation>
+    </message>
+    <message>
+        <source>Rear control runs</source>
+        <translation>Commandes arrière</translation>
+    </message>
+    <message>
+        <source>Rear fuselage</source>
+        <translation>Fuselage arrière</translation>
+    </message>
+    <message>
+        <source>Rear fuselage, last plywood skin</source>
+        <translation>Fuselage arrière, dernier revêtement de contreplaqué</translation>
+    </message>
+    <message>
+        <source>Rear fuselage, shells bonded</source>
+        <translation>Fuselage arrière, coques collées</translation>
+    </message>
+    <message>
+        <source>Rear fuselage, top skin</source>
+        <translation>Fuselage arrière, revêtement supérieur</translation>
+    </message>
+    <message>
+        <source>Rear wiring and antennas</source>
+        <translation>Câblage et antennes arrière</translation>
+    </message>
+    <message>
+        <source>Rear wiring and static line</source>
+        <translation>Câblage et ligne statique arrière</translation>
+    </message>
+    <message>
+        <source>Rear wiring, antennas and static line</source>
+        <translation>Câblage, antennes et ligne statique arrière</translation>
+    </message>
+    <message>
+        <source>Right aileron</source>
+        <translation>Aileron droit</translation>
+    </message>
+    <message>
+        <source>Right aileron balance weight</source>
+        <translation>Masse d’équilibrage, aileron droit</translation>
+    </message>
+    <message>
+        <source>Right aileron cables and pulleys</source>
+        <translation>Câbles et poulies, aileron droit</translation>
+    </message>
+    <message>
+        <source>Right aileron frame and hinges</source>
+        <translation>Cadre et charnières, aileron droit</translation>
+    </message>
+    <message>
+        <source>Right aileron hinges and balance weight</source>
+        <translation>Charnières et masse d’équilibrage, aileron droit</translation>
+    </message>
+    <message>
+        <source>Right aileron spar and hinge blocks</source>
+        <translation>Longeron et cales de charnière, aileron droit</translation>
+    </message>
+    <message>
+        <source>Right aileron spar and hinge brackets</source>
+        <translation>Longeron et ferrures de charnière, aileron droit</translation>
+    </message>
+    <message>
+        <source>Right aileron, covered</source>
+        <translation>Aileron droit, entoilé</translation>
+    </message>
+    <message>
+        <source>Right aileron, second skin</source>
+        <translation>Aileron droit, second revêtement</translation>
+    </message>
+    <message>
+        <source>Right aileron, shells bonded</source>
+        <translation>Aileron droit, coques collées</translation>
+    </message>
+    <message>
+        <source>Right aileron, skins closed</source>
+        <translation>Aileron droit, revêtement fermé</translation>
+    </message>
+    <message>
+        <source>Right drag wires and compression struts</source>
+        <translation>Haubans intérieurs et entretoises, aile droite</translation>
+    </message>
+    <message>
+        <source>Right flap</source>
+        <translation>Volet droit</translation>
+    </message>
+    <message>
+        <source>Right flap hinges and drive</source>
+        <translation>Charnières et commande, volet droit</translation>
+    </message>
+    <message>
+        <source>Right flap spar and hinge blocks</source>
+        <translation>Longeron et cales de charnière, volet droit</translation>
+    </message>
+    <message>
+        <source>Right flap spar and horn</source>
+        <translation>Longeron et guignol, volet droit</translation>
+    </message>
+    <message>
+        <source>Right flap, second skin</source>
+        <translation>Volet droit, second revêtement</translation>
+    </message>
+    <message>
+        <source>Right flap, shells bonded</source>
+        <translation>Volet droit, coques collées</translation>
+    </message>
+    <message>
+        <source>Right flap, skins closed</source>
+        <translation>Volet droit, revêtement fermé</translation>
+    </message>
+    <message>
+        <source>Right fuel tank</source>
+        <translation>Réservoir droit</translation>
+    </message>
+    <message>
+        <source>Right fuel tank bay</source>
+        <translation>Caisson de réservoir droit</translation>
+    </message>
+    <message>
+        <source>Right fuel tank bay, closed</source>
+        <translation>Caisson de réservoir droit, fermé</translation>
+    </message>
+    <message>
+        <source>Right fuel tank, last baffle and skin</source>
+        <translation>Réservoir droit, dernière cloison et peau</translation>
+    </message>
+    <message>
+        <source>Right fuel tank, last seam</source>
+        <translation>Réservoir droit, dernière couture</translation>
+    </message>
+    <message>
+        <source>Right hard points and root fittings</source>
+        <translation>Points durs et ferrures d’emplanture, aile droite</translation>
+    </message>
+    <message>
+        <source>Right leading edge</source>
+        <translation>Bord d’attaque, aile droite</translation>
+    </message>
+    <message>
+        <source>Right leading-edge box</source>
+        <translation>Caisson de bord d’attaque, aile droite</translation>
+    </message>
+    <message>
+        <source>Right main leg, wheel and brake</source>
+        <translation>Jambe, roue et frein principaux, côté droit</translation>
+    </message>
+    <message>
+        <source>Right root and strut fittings</source>
+        <translation>Ferrures d’emplanture et de mât, aile droite</translation>
+    </message>
+    <message>
+        <source>Right strut and root fittings</source>
+        <translation>Ferrures de mât et d’emplanture, aile droite</translation>
+    </message>
+    <message>
+        <source>Right tank fittings</source>
+        <translation>Raccords du réservoir droit</translation>
+    </message>
+    <message>
+        <source>Right wing</source>
+        <translation>Aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing control runs</source>
+        <translation>Commandes, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing control runs and bellcrank</source>
+        <translation>Commandes et renvoi, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing fittings</source>
+        <translation>Ferrures, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing ribs</source>
+        <translation>Nervures, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing skins</source>
+        <translation>Revêtement, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing spar and shear web</source>
+        <translation>Longeron et âme, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing spar box</source>
+        <translation>Caisson de longeron, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing spar, second web</source>
+        <translation>Longeron d’aile droite, seconde âme</translation>
+    </message>
+    <message>
+        <source>Right wing spars</source>
+        <translation>Longerons, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing struts</source>
+        <translation>Mâts, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing tip</source>
+        <translation>Saumon, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing wiring and pitot line</source>
+        <translation>Câblage et ligne pitot, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing wiring, antennas and pitot line</source>
+        <translation>Câblage, antennes et ligne pitot, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing wiring, pitot and lights</source>
+        <translation>Câblage, pitot et feux, aile droite</translation>
+    </message>
+    <message>
+        <source>Right wing, covered</source>
+        <translation>Aile droite, entoilée</translation>
+    </message>
+    <message>
+        <source>Right wing, last plywood skin</source>
+        <translation>Aile droite, dernier revêtement de contreplaqué</translation>
+    </message>
+    <message>
+        <source>Right wing, leading-edge skin</source>
+        <translation>Aile droite, revêtement de bord d’attaque</translation>
+    </message>
+    <message>
+        <source>Right wing, lower shell</source>
+        <translation>Aile droite, coque inférieure</translation>
+    </message>
+    <message>
+        <source>Right wing, lower skin</source>
+        <translation>Aile droite, revêtement inférieur</translation>
+    </message>
+    <message>
+        <source>Right wing, shells bonded</source>
+        <translation>Aile droite, coques collées</translation>
+    </message>
+    <message>
+        <source>Right wing, upper shell</source>
+        <translation>Aile droite, coque supérieure</translation>
+    </message>
+    <message>
+        <source>Right wing, upper skin</source>
+        <translation>Aile droite, revêtement supérieur</translation>
+    </message>
+    <message>
+        <source>Rivet shanks and shop heads along the spar were looked at with a mirror</source>
+        <translation>Tiges et têtes formées des rivets le long du longeron ont été regardées au miroir</translation>
+    </message>
+    <message>
+        <source>Rudder</source>
+        <translation>Gouverne de direction</translation>
+    </message>
+    <message>
+        <source>Rudder frame and horn</source>
+        <translation>Cadre et guignol de direction</translation>
+    </message>
+    <message>
+        <source>Rudder hinges and horn</source>
+        <translation>Charnières et guignol de direction</translation>
+    </message>
+    <message>
+        <source>Rudder spar and horn</source>
+        <translation>Longeron et guignol de direction</translation>
+    </message>
+    <message>
+        <source>Rudder spar, ribs and horn</source>
+        <translation>Longeron, nervures et guignol de direction</translation>
+    </message>
+    <message>
+        <source>Rudder, covered</source>
+        <translation>Direction, entoilée</translation>
+    </message>
+    <message>
+        <source>Rudder, second skin</source>
+        <translation>Direction, second revêtement</translation>
+    </message>
+    <message>
+        <source>Rudder, shells bonded</source>
+        <translation>Direction, coques collées</translation>
+    </message>
+    <message>
+        <source>Rudder, skins closed</source>
+        <translation>Direction, revêtement fermé</translation>
+    </message>
+    <message>
+        <source>Seats and harness attachments</source>
+        <translation>Sièges et attaches des harnais</translation>
+    </message>
+    <message>
+        <source>Stabiliser</source>
+        <translation>Plan fixe</translation>
+    </message>
+    <message>
+        <source>Stabiliser frame and fittings</source>
+        <translation>Cadre et ferrures du plan fixe</translation>
+    </message>
+    <message>
+        <source>Stabiliser ribs</source>
+        <translation>Nervures du plan fixe</translation>
+    </message>
+    <message>
+        <source>Stabiliser spar and hard points</source>
+        <translation>Longeron et points durs du plan fixe</translation>
+    </message>
+    <message>
+        <source>Stabiliser spars</source>
+        <translation>Longerons du plan fixe</translation>
+    </message>
+    <message>
+        <source>Stabiliser spars and ribs</source>
+        <translation>Longerons et nervures du plan fixe</translation>
+    </message>
+    <message>
+        <source>Stabiliser, covered</source>
+        <translation>Plan fixe, entoilé</translation>
+    </message>
+    <message>
+        <source>Stabiliser, second skin</source>
+        <translation>Plan fixe, second revêtement</translation>
+    </message>
+    <message>
+        <source>Stabiliser, shells bonded</source>
+        <translation>Plan fixe, coques collées</translation>
+    </message>
+    <message>
+        <source>Static line and antenna cables are tied and leave no loop in the way of a control</source>
+        <translation>Ligne statique et câbles d’antenne sont attachés et ne laissent pas de boucle sur le passage d’une commande</translation>
+    </message>
+    <message>
+        <source>Steel tube and fabric</source>
+        <translation>Tube d’acier et toile</translation>
+    </message>
+    <message>
+        <source>Stick, pedals and brakes</source>
+        <translation>Manche, palonniers et freins</translation>
+    </message>
+    <message>
+        <source>Stick, pedals and trim</source>
+        <translation>Manche, palonniers et compensation</translation>
+    </message>
+    <message>
+        <source>Stringers and formers</source>
+        <translation>Lisses et couples de forme</translation>
+    </message>
+    <message>
+        <source>Tail wheel</source>
+        <translation>Roulette de queue</translation>
+    </message>
+    <message>
+        <source>The bond can be reached for the tap test</source>
+        <translation>Le collage est accessible pour l’essai au tintement</translation>
+    </message>
+    <message>
+        <source>The sealing coat is complete and cured, and was made for the fuel that will be used</source>
+        <translation>L’enduit d’étanchéité est complet, durci, et prévu pour le carburant qui sera employé</translation>
+    </message>
+    <message>
+        <source>The tank was leak tested before it went into the wing</source>
+        <translation>L’étanchéité du réservoir a été essayée avant sa pose dans l’aile</translation>
+    </message>
+    <message>
+        <source>Trim tab</source>
+        <translation>Compensateur</translation>
+    </message>
+    <message>
+        <source>Trim tab, skins closed</source>
+        <translation>Compensateur, revêtement fermé</translation>
+    </message>
+    <message>
+        <source>Undercarriage</source>
+        <translation>Train d’atterrissage</translation>
+    </message>
+    <message>
+        <source>Weight and balance is done with the aircraft as it will fly</source>
+        <translation>La pesée est faite avec l’aéronef tel qu’il volera</translation>
+    </message>
+    <message>
+        <source>Welded frame</source>
+        <translation>Structure soudée</translation>
+    </message>
+    <message>
+        <source>Wing and strut attachments</source>
+        <translation>Attaches des ailes et des mâts</translation>
+    </message>
+    <message>
+        <source>Wing carry-through</source>
+        <translation>Traversée de voilure</translation>
+    </message>
+    <message>
+        <source>Wing is square: diagonals are measured and on record</source>
+        <translation>L’aile est d’équerre : les diagonales sont mesurées et notées</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Bois</translation>
+    </message>
+    <message>
+        <source>fabric, glued and laced</source>
+        <translation>toile, collée et lardée</translation>
+    </message>
+    <message>
+        <source>glue, with nails or clamps until cured</source>
+        <translation>colle, avec pointes ou serre-joints jusqu’à la prise</translation>
+    </message>
+    <message>
+        <source>oil or primer, then closed by weld or screw</source>
+        <translation>huile ou apprêt, puis fermé par soudure ou vis</translation>
+    </message>
+    <message>
+        <source>rivets</source>
+        <translation>rivets</translation>
+    </message>
+    <message>
+        <source>sealant and rivets</source>
+        <translation>mastic et rivets</translation>
+    </message>
+    <message>
+        <source>structural adhesive</source>
+        <translation>adhésif structural</translation>
+    </message>
+    <message>
+        <source>welded or riveted and sealed</source>
+        <translation>soudé, ou riveté et étanché</translation>
+    </message>
+</context>
+<context>
+    <name>State</name>
+    <message>
+        <source>not begun</source>
+        <translation>pas commencé</translation>
+    </message>
+    <message>
+        <source>stays open, waits for the adviser</source>
+        <translation>reste ouvert, attend le conseiller</translation>
+    </message>
+</context>
+<context>
+    <name>Tasks</name>
+    <message>
+        <source> %1 files were not found; the first: %2.</source>
+        <translation> %1 fichiers n’ont pas été trouvés ; le premier : %2.</translation>
+    </message>
+    <message>
+        <source>All records were written to %1.</source>
+        <translation>Tous les enregistrements ont été écrits dans %1.</translation>
+    </message>
+    <message>
+        <source>Exporting records</source>
+        <translation>Exportation des enregistrements</translation>
+    </message>
+    <message>
+        <source>Imported: %1 new records, %2 known before, %3 files.</source>
+        <translation>Importé : %1 nouveaux enregistrements, %2 déjà connus, %3 fichiers.</translation>
+    </message>
+    <message>
+        <source>Nothing was imported. %1</source>
+        <translation>Rien n’a été importé. %1</translation>
+    </message>
+    <message>
+        <source>Nothing was imported; %1 errors. The first: %2</source>
+        <translation>Rien n’a été importé ; %1 erreurs. La première : %2</translation>
+    </message>
+    <message>
+        <source>Verified, %1 faults found; the first: %2</source>
+        <translation>Vérifié, %1 anomalies trouvées ; la première : %2</translation>
+    </message>
+    <message>
+        <source>Verified, 1 fault found: %1</source>
+        <translation>Vérifié, 1 anomalie trouvée : %1</translation>
+    </message>
+    <message>
+        <source>Verified: %1 records, %2 journal rows and %3 files are as they should be.</source>
+        <translation>Vérifié : %1 enregistrements, %2 lignes du journal et %3 fichiers sont conformes.</translation>
+    </message>
+    <message>
+        <source>Verifying records and files</source>
+        <translation>Vérification des enregistrements et des fichiers</translation>
+    </message>
+</context>
+<context>
+    <name>TodayRows</name>
+    <message>
+        <source>%1 lines of the inspector&apos;s list are not ticked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Running</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before %1 is closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed for %1 and %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WithdrawAct</name>
+    <message>
+        <source>%1 records</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 will count nowhere any more; the journal keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 withdrawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A withdrawal needs its reason.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These name it and are withdrawn with it: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw all %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Word</name>
+    <message>
+        <source>accepted</source>
+        <translation>accepté</translation>
+    </message>
+    <message>
+        <source>accepted_with_findings</source>
+        <translation>accepté avec constats</translation>
+    </message>
+    <message>
+        <source>adviser</source>
+        <translation>conseiller</translation>
+    </message>
+    <message>
+        <source>aircraft</source>
+        <translation>aéronef</translation>
+    </message>
+    <message>
+        <source>airworthiness</source>
+        <translation>navigabilité</translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <translation>approuvé</translation>
+    </message>
+    <message>
+        <source>arrow</source>
+        <translation>flèche</translation>
+    </message>
+    <message>
+        <source>assembly</source>
+        <translation>assemblage</translation>
+    </message>
+    <message>
+        <source>automatic</source>
+        <translation>automatique</translation>
+    </message>
+    <message>
+        <source>builder</source>
+        <translation>constructeur</translation>
+    </message>
+    <message>
+        <source>builder_at_work</source>
+        <translation>constructeur au travail</translation>
+    </message>
+    <message>
+        <source>bulletin</source>
+        <translation>bulletin</translation>
+    </message>
+    <message>
+        <source>by_message</source>
+        <translation>par message</translation>
+    </message>
+    <message>
+        <source>by_photo</source>
+        <translation>sur photo</translation>
+    </message>
+    <message>
+        <source>by_video</source>
+        <translation>par vidéo</translation>
+    </message>
+    <message>
+        <source>cabin</source>
+        <translation>cabine</translation>
+    </message>
+    <message>
+        <source>carried</source>
+        <translation>emporté</translation>
+    </message>
+    <message>
+        <source>certificate_document</source>
+        <translation>document de certificat</translation>
+    </message>
+    <message>
+        <source>change</source>
+        <translation>modification</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>contrôle</translation>
+    </message>
+    <message>
+        <source>circle</source>
+        <translation>cercle</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>rien ne s’y oppose</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>fermé</translation>
+    </message>
+    <message>
+        <source>closed_early</source>
+        <translation>fermé avec lacunes</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>fermeture</translation>
+    </message>
+    <message>
+        <source>commercial</source>
+        <translation>commercial</translation>
+    </message>
+    <message>
+        <source>component</source>
+        <translation>pièce</translation>
+    </message>
+    <message>
+        <source>composite</source>
+        <translation>composite</translation>
+    </message>
+    <message>
+        <source>control_surface</source>
+        <translation>gouverne</translation>
+    </message>
+    <message>
+        <source>cosmetic</source>
+        <translation>aspect</translation>
+    </message>
+    <message>
+        <source>credit_basis</source>
+        <translation>base du décompte</translation>
+    </message>
+    <message>
+        <source>credit_task</source>
+        <translation>tâche du décompte</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>défaut</translation>
+    </message>
+    <message>
+        <source>delete</source>
+        <translation>suppression</translation>
+    </message>
+    <message>
+        <source>designer</source>
+        <translation>concepteur</translation>
+    </message>
+    <message>
+        <source>deviation</source>
+        <translation>écart</translation>
+    </message>
+    <message>
+        <source>directive</source>
+        <translation>consigne</translation>
+    </message>
+    <message>
+        <source>document</source>
+        <translation>document</translation>
+    </message>
+    <message>
+        <source>drawing_change</source>
+        <translation>modification de plan</translation>
+    </message>
+    <message>
+        <source>earlier_builder</source>
+        <translation>constructeur précédent</translation>
+    </message>
+    <message>
+        <source>electrical</source>
+        <translation>électricité</translation>
+    </message>
+    <message>
+        <source>engine_installation</source>
+        <translation>installation moteur</translation>
+    </message>
+    <message>
+        <source>envelope</source>
+        <translation>domaine de centrage</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation>équipement</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>attendu</translation>
+    </message>
+    <message>
+        <source>expense</source>
+        <translation>dépense</translation>
+    </message>
+    <message>
+        <source>exterior</source>
+        <translation>extérieur</translation>
+    </message>
+    <message>
+        <source>fabric</source>
+        <translation>entoilage</translation>
+    </message>
+    <message>
+        <source>fabrication</source>
+        <translation>fabrication</translation>
+    </message>
+    <message>
+        <source>factory</source>
+        <translation>usine</translation>
+    </message>
+    <message>
+        <source>factory_closing_needs_document</source>
+        <translation>la fermeture d’usine exige un document</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>échoué</translation>
+    </message>
+    <message>
+        <source>fastener</source>
+        <translation>fixation</translation>
+    </message>
+    <message>
+        <source>final</source>
+        <translation>finale</translation>
+    </message>
+    <message>
+        <source>finishing</source>
+        <translation>finition</translation>
+    </message>
+    <message>
+        <source>flight</source>
+        <translation>vol</translation>
+    </message>
+    <message>
+        <source>flight_controls</source>
+        <translation>commandes de vol</translation>
+    </message>
+    <message>
+        <source>fuel_system</source>
+        <translation>circuit carburant</translation>
+    </message>
+    <message>
+        <source>fuel_tank</source>
+        <translation>réservoir</translation>
+    </message>
+    <message>
+        <source>fuselage_section</source>
+        <translation>tronçon de fuselage</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>bon</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <translation>aide</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <translation>reste ouvert</translation>
+    </message>
+    <message>
+        <source>hold_point</source>
+        <translation>point d’arrêt</translation>
+    </message>
+    <message>
+        <source>imperial</source>
+        <translation>impérial</translation>
+    </message>
+    <message>
+        <source>import</source>
+        <translation>importation</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>po</translation>
+    </message>
+    <message>
+        <source>independent_check</source>
+        <translation>contrôle indépendant</translation>
+    </message>
+    <message>
+        <source>insert</source>
+        <translation>insertion</translation>
+    </message>
+    <message>
+        <source>inspection</source>
+        <translation>inspection</translation>
+    </message>
+    <message>
+        <source>inspector</source>
+        <translation>inspecteur</translation>
+    </message>
+    <message>
+        <source>interior</source>
+        <translation>intérieur</translation>
+    </message>
+    <message>
+        <source>interior_photos</source>
+        <translation>photos de l’intérieur</translation>
+    </message>
+    <message>
+        <source>jam_nut</source>
+        <translation>contre-écrou</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>conservé</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>kit</translation>
+    </message>
+    <message>
+        <source>late_acceptance_by</source>
+        <translation>acceptation tardive par</translation>
+    </message>
+    <message>
+        <source>late_entry_days</source>
+        <translation>jours avant une entrée tardive</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation>lettre</translation>
+    </message>
+    <message>
+        <source>lifting_surface</source>
+        <translation>surface portante</translation>
+    </message>
+    <message>
+        <source>loading_case</source>
+        <translation>cas de chargement</translation>
+    </message>
+    <message>
+        <source>lock_tab</source>
+        <translation>frein d’écrou</translation>
+    </message>
+    <message>
+        <source>material_lot</source>
+        <translation>lot de matière</translation>
+    </message>
+    <message>
+        <source>material_use</source>
+        <translation>emploi de matière</translation>
+    </message>
+    <message>
+        <source>measurement</source>
+        <translation>mesure</translation>
+    </message>
+    <message>
+        <source>media</source>
+        <translation>fichier</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>de mémoire</translation>
+    </message>
+    <message>
+        <source>merge</source>
+        <translation>fusion</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>métal</translation>
+    </message>
+    <message>
+        <source>metric</source>
+        <translation>métrique</translation>
+    </message>
+    <message>
+        <source>migration</source>
+        <translation>migration</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>mixte</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>must</source>
+        <translation>obligatoire</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>on_site</source>
+        <translation>sur place</translation>
+    </message>
+    <message>
+        <source>one_open_request</source>
+        <translation>une demande ouverte</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>autre</translation>
+    </message>
+    <message>
+        <source>own_check</source>
+        <translation>autocontrôle</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>pièce</translation>
+    </message>
+    <message>
+        <source>part_line</source>
+        <translation>ligne de colisage</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>personne</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>photo</translation>
+    </message>
+    <message>
+        <source>planning</source>
+        <translation>préparation</translation>
+    </message>
+    <message>
+        <source>plans</source>
+        <translation>plans</translation>
+    </message>
+    <message>
+        <source>pre_cover</source>
+        <translation>inspection avant fermeture</translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <translation>imprimé</translation>
+    </message>
+    <message>
+        <source>project</source>
+        <translation>projet</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>lu</translation>
+    </message>
+    <message>
+        <source>ready_to_inspect</source>
+        <translation>attend l’inspecteur</translation>
+    </message>
+    <message>
+        <source>ready_to_sign</source>
+        <translation>attend votre signature</translation>
+    </message>
+    <message>
+        <source>receipt</source>
+        <translation>reçu</translation>
+    </message>
+    <message>
+        <source>redo</source>
+        <translation>rétablissement</translation>
+    </message>
+    <message>
+        <source>region</source>
+        <translation>région</translation>
+    </message>
+    <message>
+        <source>rejected</source>
+        <translation>refusé</translation>
+    </message>
+    <message>
+        <source>repair</source>
+        <translation>réparation</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>exigé</translation>
+    </message>
+    <message>
+        <source>resale</source>
+        <translation>revente</translation>
+    </message>
+    <message>
+        <source>rework</source>
+        <translation>reprise</translation>
+    </message>
+    <message>
+        <source>safety_wire</source>
+        <translation>fil à freiner</translation>
+    </message>
+    <message>
+        <source>self_locking_nut</source>
+        <translation>écrou autofreiné</translation>
+    </message>
+    <message>
+        <source>should</source>
+        <translation>recommandé</translation>
+    </message>
+    <message>
+        <source>sign_off</source>
+        <translation>signature</translation>
+    </message>
+    <message>
+        <source>signed_sheet</source>
+        <translation>feuille signée</translation>
+    </message>
+    <message>
+        <source>some_cases</source>
+        <translation>dans certains cas</translation>
+    </message>
+    <message>
+        <source>split_pin</source>
+        <translation>goupille fendue</translation>
+    </message>
+    <message>
+        <source>squawk</source>
+        <translation>défaut</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>inspection d’étape</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>étape</translation>
+    </message>
+    <message>
+        <source>technical_visit</source>
+        <translation>visite technique</translation>
+    </message>
+    <message>
+        <source>tenths</source>
+        <translation>dixièmes</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>texte</translation>
+    </message>
+    <message>
+        <source>thread_locker</source>
+        <translation>frein-filet</translation>
+    </message>
+    <message>
+        <source>ticks</source>
+        <translation>coches</translation>
+    </message>
+    <message>
+        <source>tool</source>
+        <translation>outil</translation>
+    </message>
+    <message>
+        <source>tool_and_debris_check</source>
+        <translation>contrôle des outils et des débris</translation>
+    </message>
+    <message>
+        <source>tube</source>
+        <translation>tube</translation>
+    </message>
+    <message>
+        <source>undercarriage</source>
+        <translation>train d’atterrissage</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>annulation</translation>
+    </message>
+    <message>
+        <source>update</source>
+        <translation>mise à jour</translation>
+    </message>
+    <message>
+        <source>video</source>
+        <translation>vidéo</translation>
+    </message>
+    <message>
+        <source>weighing</source>
+        <translation>pesée</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>bois</translation>
+    </message>
+    <message>
+        <source>work_session</source>
+        <translation>séance de travail</translation>
+    </message>
+    <message>
+        <source>workmanship</source>
+        <translation>exécution</translation>
+    </message>
+    <message>
+        <source>workshop_visit</source>
+        <translation>visite d’atelier</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ActForm</name>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ActLine</name>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long did it take? Write it as 2h15 or 90m.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody has to be named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CheckListModel</name>
+    <message>
+        <source>%1 (not applicable)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ticked on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CheckPanel</name>
+    <message>
+        <source>Not applicable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspector&apos;s list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspector&apos;s list  %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick all that are left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick all but the %1 chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ticked: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick taken away: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines ticked</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines are not applicable</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines are applicable again</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ChoiceEditor</name>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CloseForm</name>
+    <message>
+        <source>the day is only about right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only if there is one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record the closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something on record stands against closing “%1”. If it was closed all the same, the record says so, with your reason, until an inspector accepts it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” was closed. Nothing on record stood against it; only the look inside told whether the work is right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record the opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” was opened again. Signatures given before that count as outdated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs the day, and who did it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs a reason, for whoever reads this later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 opened again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ClosingBoard</name>
+    <message>
+        <source>Before the final inspection and first flight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No closing has these words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no document</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 advised</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ClosingHead</name>
+    <message>
+        <source>← All closings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make packet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspection visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted afterwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the final inspection and first flight: the whole aircraft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; hides %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its document is not on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed before these records began; the inspector decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record an opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record the closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ClosingView</name>
+    <message>
+        <source>Only what is not met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked at afterwards on %1 by %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed sheet added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step done: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ClosingsPage</name>
+    <message>
+        <source>New closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspection visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here stand the closings: each region of structure that will be hidden by a skin, a cover or glue, and what must happen before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words of a closing or part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show only closings with these words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the first closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the packet goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::EntryBar</name>
+    <message>
+        <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New log entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did this change what was inspected?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no time written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on squawk %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ticks: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In front of the colon: how long, which day, parts joined by +, “with” a name. Behind it the note, and “done” with the steps to tick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is signed for and still open. Did this change what was inspected?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is the closing itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Logged: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Logged: %1 on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock has run for %1. How long was really worked, and at what?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At work since %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At work on %1 since %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::Finder</name>
+    <message>
+        <source>Found</source>
+        <translation>Trouvé</translation>
+    </message>
+    <message>
+        <source>Find a record, a page, a command</source>
+        <translation>Chercher un enregistrement, une page, une commande</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Rechercher</translation>
+    </message>
+    <message>
+        <source>page, Ctrl+%1</source>
+        <translation>page, Ctrl+%1</translation>
+    </message>
+    <message>
+        <source>Nothing has all of these words.</source>
+        <translation>Rien ne contient tous ces mots.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::FindingRows</name>
+    <message>
+        <source>what was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part of finding %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finding %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Severity of finding %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::HeadingList</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::HoldPointPanel</name>
+    <message>
+        <source>This closing has no hold points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, by the %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, by the %1, if wished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waived on %1 by %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2 by %3, %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (no signed sheet on record)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::HoursPanel</name>
+    <message>
+        <source>this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LedgerView</name>
+    <message>
+        <source>Ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LineEditor</name>
+    <message>
+        <source>“%1” is no day; write it as %2 or “yesterday”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no duration; write it as 2h15 or 90m.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LinksEditor</name>
+    <message>
+        <source>Kind of record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>type a few letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assign to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 of %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All belong to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: belongs to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: does not belong to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogModel</name>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written down late, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed what was inspected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogPage</name>
+    <message>
+        <source>Duration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed what was inspected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only about right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done each day will stand here. Write the first entry in the line above, or start the clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type to filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw this entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries, %1</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MainWindow</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Fichier</translation>
+    </message>
+    <message>
+        <source>&amp;New project</source>
+        <translation>&amp;Nouveau projet</translation>
+    </message>
+    <message>
+        <source>&amp;Open a project folder…</source>
+        <translation>&amp;Ouvrir un dossier de projet…</translation>
+    </message>
+    <message>
+        <source>Open &amp;again</source>
+        <translation>&amp;Rouvrir</translation>
+    </message>
+    <message>
+        <source>&amp;Import records…</source>
+        <translation>&amp;Importer des enregistrements…</translation>
+    </message>
+    <message>
+        <source>&amp;Export records…</source>
+        <translation>&amp;Exporter des enregistrements…</translation>
+    </message>
+    <message>
+        <source>&amp;Verify records and files</source>
+        <translation>&amp;Vérifier enregistrements et fichiers</translation>
+    </message>
+    <message>
+        <source>&amp;Close the project</source>
+        <translation>&amp;Fermer le projet</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Quitter</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Modifier</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>New &amp;squawk</source>
+        <translation>Nouveau &amp;défaut</translation>
+    </message>
+    <message>
+        <source>New on this &amp;page</source>
+        <translation>Nouveau sur cette &amp;page</translation>
+    </message>
+    <message>
+        <source>&amp;Find…</source>
+        <translation>&amp;Rechercher…</translation>
+    </message>
+    <message>
+        <source>&amp;Go</source>
+        <translation>&amp;Aller</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>Affic&amp;hage</translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation>&amp;Plein écran</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;ide</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Touches</translation>
+    </message>
+    <message>
+        <source>Lastrivet</source>
+        <translation>Lastrivet</translation>
+    </message>
+    <message>
+        <source>%1 – Lastrivet</source>
+        <translation>%1 – Lastrivet</translation>
+    </message>
+    <message>
+        <source>Open a project folder</source>
+        <translation>Ouvrir un dossier de projet</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Annuler : %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Rétablir : %1</translation>
+    </message>
+    <message>
+        <source>Import records</source>
+        <translation>Importer des enregistrements</translation>
+    </message>
+    <message>
+        <source>Records (*.json);;All files (*)</source>
+        <translation>Enregistrements (*.json);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Export records</source>
+        <translation>Exporter des enregistrements</translation>
+    </message>
+    <message>
+        <source>Records (*.json)</source>
+        <translation>Enregistrements (*.json)</translation>
+    </message>
+    <message>
+        <source>&amp;Preferences…</source>
+        <translation>Pré&amp;férences…</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MatchBar</name>
+    <message>
+        <source>Confirm them all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift+M</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos were taken during work that is in the log.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MessageLine</name>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Interrompre</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1 : %2 sur %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, about %n s to go</source>
+        <translation>
+            <numerusform>%1, encore %n s environ</numerusform>
+            <numerusform>%1, encore %n s environ</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MissingView</name>
+    <message>
+        <source>No open closing and no part that will be hidden lacks photographs on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closings that lack photographs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts that lack photographs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take photos in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no photograph of the inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs of the inside</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2 are asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>work was done after the latest photograph</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings lack photographs of the open structure</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts were worked on, will be hidden, and have no photograph of the inside</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Show %n photos that belong to no part and no closing</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MomentLine</name>
+    <message>
+        <source>day, or day and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::NewClosingForm</name>
+    <message>
+        <source>Make the closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opening it again would mean drilling, cutting, or breaking glue or fabric</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is the end of the whole aircraft, before the final inspection and first flight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the tree, or a new one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A closing is the act after which a region can no longer be seen or reached.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an earlier builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the factory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inspector&apos;s lists</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>riveted, bonded, covered …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 (%n lines)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It needs a part, and a title such as “Left wing, upper skin”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New closing: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::NewProjectForm</name>
+    <message>
+        <source>Make the project</source>
+        <translation>Créer le projet</translation>
+    </message>
+    <message>
+        <source>A new project</source>
+        <translation>Un nouveau projet</translation>
+    </message>
+    <message>
+        <source>a kit</source>
+        <translation>un kit</translation>
+    </message>
+    <message>
+        <source>plans</source>
+        <translation>des plans</translation>
+    </message>
+    <message>
+        <source>Name of the project</source>
+        <translation>Nom du projet</translation>
+    </message>
+    <message>
+        <source>Rules of</source>
+        <translation>Règles de</translation>
+    </message>
+    <message>
+        <source>Built from</source>
+        <translation>Construit d’après</translation>
+    </message>
+    <message>
+        <source>Aircraft type</source>
+        <translation>Type d’aéronef</translation>
+    </message>
+    <message>
+        <source>Builder</source>
+        <translation>Constructeur</translation>
+    </message>
+    <message>
+        <source>Kept in the folder</source>
+        <translation>Rangé dans le dossier</translation>
+    </message>
+    <message>
+        <source>can be added later</source>
+        <translation>peut être ajouté plus tard</translation>
+    </message>
+    <message>
+        <source>It needs a name, and who builds it.</source>
+        <translation>Il faut un nom, et qui construit.</translation>
+    </message>
+    <message>
+        <source>Begin with</source>
+        <translation>Commencer avec</translation>
+    </message>
+    <message>
+        <source>no parts yet</source>
+        <translation>aucune pièce</translation>
+    </message>
+    <message numerus="yes">
+        <source>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</source>
+        <translation>
+            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces : %n. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
+            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces : %n. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Project begun</source>
+        <translation>Projet commencé</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PartDetail</name>
+    <message>
+        <source>Never enclosed because</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With everything below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 with everything below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on record here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 added</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PartsPage</name>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type to filter the parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter the parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The parts of the aeroplane will stand here as a tree, each with its state, hours, squawks and photos.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add the first part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add beside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert: a part after this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift+Insert: a part within this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete: take a wrong part out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new part inside %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new part at the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A part needs a name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part added: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoBar</name>
+    <message>
+        <source>Take photos in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belonging to no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of a part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos of this part and below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n shown</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places lack photos</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoBrowser</name>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Headings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space opens · A assigns to a part · M confirms the log entry · 1 to 7 say what it shows · Del withdraws</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoDetail</name>
+    <message>
+        <source>Withdraw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It belongs to</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoIntake</name>
+    <message>
+        <source>Taking in photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files were not taken in, because the folder %1 is not there any more.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n taken in.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were there already.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were not; the list says why.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoStrip</name>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotoViewer</name>
+    <message>
+        <source>Back to all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words on the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page Up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Circle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A: an arrow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C: a circle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>W: words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>−: smaller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smaller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>+: larger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F: the whole picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>O: every pixel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what there is to see</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a video. The program that this computer has for videos can show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a paper. The program that this computer has for such files can show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %2, %n marks</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark drawn on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark removed from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark changed on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: caption</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This computer has no program that opens %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PhotosPage</name>
+    <message>
+        <source>Choose files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos, videos and papers (*.jpg *.jpeg *.png *.heic *.mp4 *.mov *.mkv *.avi *.pdf);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photographs of what will later be closed belong here: drop files on this page, paste a picture, or choose files.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no picture and no file to paste.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PictureLoader</name>
+    <message>
+        <source>There is no picture of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PictureView</name>
+    <message>
+        <source>Reading the picture …</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::Preferences</name>
+    <message>
+        <source>Preferences</source>
+        <translation>Préférences</translation>
+    </message>
+    <message>
+        <source>Language of the screen</source>
+        <translation>Langue de l’écran</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Comme le système</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Couleurs</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Clair</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Sombre</translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation>Lignes</translation>
+    </message>
+    <message>
+        <source>Close together</source>
+        <translation>Serrées</translation>
+    </message>
+    <message>
+        <source>Tall, for fingers and gloves</source>
+        <translation>Hautes, pour les doigts et les gants</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Lettre US</translation>
+    </message>
+    <message>
+        <source>Language of what is printed</source>
+        <translation>Langue des impressions</translation>
+    </message>
+    <message>
+        <source>As the screen</source>
+        <translation>Comme l’écran</translation>
+    </message>
+    <message>
+        <source>Who is working here</source>
+        <translation>Qui travaille ici</translation>
+    </message>
+    <message>
+        <source>The builder of the project</source>
+        <translation>Le constructeur du projet</translation>
+    </message>
+    <message>
+        <source>The journal keeps this name with every change.</source>
+        <translation>Le journal garde ce nom avec chaque modification.</translation>
+    </message>
+    <message>
+        <source>Units of this project</source>
+        <translation>Unités de ce projet</translation>
+    </message>
+    <message>
+        <source>Metric</source>
+        <translation>Métriques</translation>
+    </message>
+    <message>
+        <source>Imperial</source>
+        <translation>Impériales</translation>
+    </message>
+    <message>
+        <source>Units of the project</source>
+        <translation>Unités du projet</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ProjectView</name>
+    <message>
+        <source>To read only. %1</source>
+        <translation>En lecture seule. %1</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::Rail</name>
+    <message>
+        <source>%1 (Ctrl+%2)</source>
+        <translation>%1 (Ctrl+%2)</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ReasonForm</name>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signature of %1 on %2 is wrong and counts no more. It stays in the journal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody will sign for the %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waive it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs who, and a reason for whoever reads this later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature withdrawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 waived</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RecordForm</name>
+    <message>
+        <source>%1: %2 changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RecordSetEditor</name>
+    <message>
+        <source>add one more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RecordsPage</name>
+    <message numerus="yes">
+        <source>%n on record</source>
+        <translation>
+            <numerusform>%n enregistré</numerusform>
+            <numerusform>%n enregistrés</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: none on record. They can be brought in from a file with File, Import.</source>
+        <translation>%1 : rien d’enregistré. Fichier, Importer les apporte d’un fichier.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RepairOptions</name>
+    <message>
+        <source>a way to repair it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>against it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>against: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repair option added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repair option chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repair option removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::Section</name>
+    <message>
+        <source>%1  %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show fewer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SectionModel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” cannot be the %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::Session</name>
+    <message>
+        <source>Nothing was changed: %1</source>
+        <translation>Rien n’a été modifié : %1</translation>
+    </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Annulé : %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Rétabli : %1</translation>
+    </message>
+    <message>
+        <source>%1: cancelled, nothing was kept</source>
+        <translation>%1 : annulé, rien n’a été gardé</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SheetBox</name>
+    <message>
+        <source>Choose the photo…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet; it can be added later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photographed sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures and documents (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ShortcutSheet</name>
+    <message>
+        <source>Keys</source>
+        <translation>Touches</translation>
+    </message>
+    <message>
+        <source>Ctrl+%1</source>
+        <translation>Ctrl+%1</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>Go to the record of a row</source>
+        <translation>Aller à l’enregistrement d’une ligne</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <source>Press the button of a row</source>
+        <translation>Appuyer sur le bouton d’une ligne</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Haut, Bas</translation>
+    </message>
+    <message>
+        <source>A day later or earlier, in a field for days</source>
+        <translation>Un jour plus tard ou plus tôt, dans un champ de date</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Entrée</translation>
+    </message>
+    <message>
+        <source>Record what a form says</source>
+        <translation>Enregistrer ce que dit un formulaire</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>Leave a form, a closing, this sheet</source>
+        <translation>Quitter un formulaire, une fermeture, cette feuille</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ShowsBar</name>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: shows %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: does not show %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SignOffForm</name>
+    <message>
+        <source>Record the signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Credential</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature for the %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted afterwards: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs who signed, and on which day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 accepted afterwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkEditor</name>
+    <message>
+        <source>Found on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reached through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways to repair it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fixed and checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verify</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fixed %1 by %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified %1 by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted as it is %1 by %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 fixed and checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 fixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done about it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A correction needs to be written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who looked at the correction?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 verified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who accepts it as it is, and on what basis?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An acceptance needs its basis: a letter, a drawing, a rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 open again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkModel</name>
+    <message>
+        <source>verified %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted as it is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fixed, the inspector has to look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fixed, the adviser has to look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fixed, to be checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source> and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last chance before %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of reach: open %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawksPage</name>
+    <message>
+        <source>New squawk, as in “left aileron: overdriven rivet at rib 3”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Defects that are found will be listed here, those first that will soon be out of reach. Write the first one in the line above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type to filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter by words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter by severity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every severity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done ones too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 · Enter writes it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk written down: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n squawks</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n squawks to be dealt with</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n of them soon out of reach</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::StandingPanel</name>
+    <message>
+        <source>stay open, work left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stay open, wait for a signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing on record against closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed with gaps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::StartPage</name>
+    <message>
+        <source>Lastrivet</source>
+        <translation>Lastrivet</translation>
+    </message>
+    <message>
+        <source>Open a project folder…</source>
+        <translation>Ouvrir un dossier de projet…</translation>
+    </message>
+    <message>
+        <source>Open the demo</source>
+        <translation>Ouvrir l’exemple</translation>
+    </message>
+    <message>
+        <source>An invented aeroplane, two and a half years in, to look around and try everything.</source>
+        <translation>Un avion imaginaire après deux ans et demi de travail, pour tout regarder et tout essayer.</translation>
+    </message>
+    <message>
+        <source>What was built, what was found, what must stay open, and who signed: the records of one aircraft, in one folder.</source>
+        <translation>Ce qui a été construit, ce qui a été trouvé, ce qui doit rester ouvert et qui a signé : les enregistrements d’un aéronef, dans un dossier.</translation>
+    </message>
+    <message>
+        <source>Open again</source>
+        <translation>Rouvrir</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::StarterTree</name>
+    <message>
+        <source>Parts to begin with</source>
+        <translation>Pièces du début</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::StateBadge</name>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::StateColumn</name>
+    <message>
+        <source>Show fewer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TodayPage</name>
+    <message>
+        <source>Stays open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No closing that was begun has to stay open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Workable now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step is recorded that can be worked on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before it is out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on record would be buried by the next closing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needs attention</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here stands each evening what must stay open and what can be worked on. It begins with a part and the closing that will hide it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the first closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock runs since %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock runs already, since %1. Stop it on the Log page first, so that its time is not lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock runs: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TroubleList</name>
+    <message>
+        <source>Dismiss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not taken in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not taken in:</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::VerdictRows</name>
+    <message>
+        <source>No hold point waits for an inspector or adviser.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Result for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::VisitForm</name>
+    <message>
+        <source>ask for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit of the inspector or adviser; one visit may sign several hold points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who comes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reference or report number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record the request</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record the visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned for, if a day is set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs at least one hold point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visit asked for on %1 is still open, and this authority wants one request at a time. Press again to record this one all the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs who came, and on which day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Visit recorded with %n findings</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WatchBar</name>
+    <message>
+        <source>Watch a folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They do not belong here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in what is there, too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only what comes from now on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop watching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos that a phone puts there are taken in on their own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder that your phone puts its pictures into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 will be watched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not watching %1 for now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not there; it is looked for again and again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watching %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Watching %1; %n came in last.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Go on watching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WatchedFolder</name>
+    <message>
+        <source>The watched folder %1 is not there; photos are taken in again when it is back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The watched folder %1 is back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n came in from the watched folder.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files from the watched folder were not taken in; the page Photos says why.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WorkProposal</name>
+    <message>
+        <source>%1: belongs to a log entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos belong to their log entries</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>M</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It belongs there (M)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n belong there (M)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken while this was done:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken on the day of this work:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WorkersEditor</name>
+    <message>
+        <source>somebody else who worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add somebody who worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long %1 worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no duration; write it as 2h15 or 90m.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log entry: who worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::YearStrip</name>
+    <message numerus="yes">
+        <source>Work on %n days of the last year</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: nothing logged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,176 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Clock.h"
+#include "core/base/Error.h"
+#include "core/profiles/ProfileLibrary.h"
+#include "core/project/Project.h"
+#include "tests/bench/Stopwatch.h"
+#include "tests/support/FakeClock.h"
+#include "tests/support/ReferenceLoad.h"
+#include "tests/support/TemporaryFolder.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Executor.h"
+#include "ui/shell/MainWindow.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/ProjectView.h"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QSettings>
+
+#include <cstdio>
+#include <fmt/format.h>
+
+// How long the window of ten builders' lifetimes blocks: opening each page, and usual actions.
+// pages_bench [PAGE]; goals are 200 ms to open a page, 100 ms for the longest block of an action.
+namespace {
+
+using namespace lastrivet;
+
+constexpr double pageGoal = 200;
+constexpr double actionGoal = 100;
+
+void putAll(Edit &edit, const Records &records)
+{
+    edit.put(records.project);
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
+        const auto &table = records.table(RecordType(i));
+        for (std::int64_t id = 0; const void *record = table.nextAny(id);) {
+            id = idOf(describe(RecordType(i)), record);
+            edit.putAny(RecordType(i), record);
+        }
+    }
+}
+
+void makeProject(const std::filesystem::path &folder, const Clock &clock)
+{
+    test::ProjectBuilder load;
+    test::fillReferenceLoad(load, 1);
+    ProjectFacts facts = load.records.project;
+    facts.builder_id = {};
+    const auto project =
+        Project::create(folder, facts, ProfileLibrary::standard().profile("plain"), {&clock, {}});
+    const auto result = project->change(
+        "Import", [&](Edit &edit) { putAll(edit, load.records); }, ChangeKind::Import);
+    if (!result)
+        throw Fault(english(result.reason()));
+}
+
+/// Runs the event loop until nothing is left to do, and says how long its longest turn took.
+class Turns {
+public:
+    double settle()
+    {
+        double longest = 0;
+        QElapsedTimer quiet;
+        quiet.start();
+        while (quiet.elapsed() < 300) {
+            QElapsedTimer turn;
+            turn.start();
+            QCoreApplication::processEvents(QEventLoop::AllEvents);
+            const double took = double(turn.nsecsElapsed()) / 1e6;
+            longest = std::max(longest, took);
+            if (took > 2)
+                quiet.restart();
+        }
+        return longest;
+    }
+};
+
+void report(const std::string &what, double milliseconds, double goal)
+{
+    fmt::print("{:<52} {:9.1f} ms{}\n", what, milliseconds,
+               milliseconds > goal ? fmt::format("   over {:.0f}", goal) : std::string());
+    std::fflush(stdout);
+}
+
+void openPages(ui::MainWindow &window, const QString &only)
+{
+    Turns turns;
+    for (const auto &page : ui::pageList()) {
+        if (!only.isEmpty() && page.name() != only)
+            continue;
+        const auto open = [&] {
+            window.view()->open(page.id);
+            window.repaint();
+        };
+        const std::string name = page.name().toStdString();
+        report(name + ", opened first", bench::medianMilliseconds(1, open), pageGoal);
+        report(name + ", longest turn after", turns.settle(), actionGoal);
+        report(name + ", opened again", bench::medianMilliseconds(1, open), pageGoal);
+        turns.settle();
+    }
+}
+
+/// A log entry, on each page in turn: what is shown follows the change.
+void changeOnPages(ui::MainWindow &window, const QString &only)
+{
+    Turns turns;
+    auto &session = window.view()->session();
+    for (const auto &page : ui::pageList()) {
+        if (!only.isEmpty() && page.name() != only)
+            continue;
+        window.view()->open(page.id);
+        turns.settle();
+        const double change = bench::medianMilliseconds(1, [&] {
+            session.change(QStringLiteral("Log"), [](Edit &edit) {
+                WorkSession entry;
+                entry.began = edit.now();
+                entry.minutes = Minutes{45};
+                entry.component_id = edit.records().components.begin()->id;
+                edit.put(entry);
+            });
+        });
+        report(page.name().toStdString() + ", a log entry", std::max(change, turns.settle()),
+               actionGoal);
+    }
+}
+
+void visitRecords(ui::MainWindow &window)
+{
+    Turns turns;
+    const auto records = window.view()->session().records();
+    const auto go = [&](const char *what, RecordRef record) {
+        const double took = bench::medianMilliseconds(1, [&] { window.view()->goTo(record); });
+        report(std::string("go to ") + what, std::max(took, turns.settle()), actionGoal);
+    };
+    go("a part", {RecordType::Component, records->components.begin()->id.value()});
+    go("a squawk", {RecordType::Squawk, records->squawks.begin()->id.value()});
+    go("a closing", {RecordType::Closing, records->closings.begin()->id.value()});
+    go("a log entry", {RecordType::WorkSession, records->work_sessions.begin()->id.value()});
+    go("a photo", {RecordType::Media, records->media.begin()->id.value()});
+    const double undone = bench::medianMilliseconds(1, [&] { window.view()->session().undo(); });
+    report("undo", std::max(undone, turns.settle()), actionGoal);
+}
+
+} // namespace
+
+int main(int argc, char *argv[])
+{
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(argc, argv);
+    const test::TemporaryFolder place;
+    const test::FakeClock clock;
+    const auto folder = place / "Load.lastrivet";
+    makeProject(folder, clock);
+    QSettings settings(ui::pathText(place / "settings.ini"), QSettings::IniFormat);
+    ui::Theme theme(application);
+    ui::ThreadExecutor executor;
+    ui::MainWindow window({settings, executor, theme, clock});
+    window.resize(1280, 720);
+    window.show();
+    report("project opened, first page painted",
+           bench::medianMilliseconds(1,
+                                     [&] {
+                                         window.openFolder(ui::pathText(folder));
+                                         window.repaint();
+                                     }),
+           pageGoal);
+    const QString only = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QString();
+    openPages(window, only);
+    changeOnPages(window, only);
+    if (only.isEmpty())
+        visitRecords(window);
+    return 0;
+}

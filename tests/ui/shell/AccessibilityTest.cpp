@@ -1,0 +1,162 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/support/Looks.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/MainWindow.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/Preferences.h"
+#include "ui/shell/ProjectView.h"
+#include "ui/shell/StartPage.h"
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSettings>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Opened {
+    test::Workshop workshop;
+    test::TemporaryFolder folder;
+    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
+    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
+
+    Opened() { REQUIRE(window.openFolder(pathText(workshop.folder()))); }
+    void show()
+    {
+        window.resize(1280, 720);
+        window.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&window));
+        QApplication::setActiveWindow(&window);
+    }
+    void open(PageId page)
+    {
+        window.view()->open(page);
+        for (int i = 0; i < 3; ++i)
+            QCoreApplication::processEvents();
+    }
+};
+
+std::string lines(const QStringList &found)
+{
+    return found.join(QLatin1Char('\n')).toStdString();
+}
+
+} // namespace
+
+TEST_CASE("A screen reader can name all that the keyboard reaches, on every page")
+{
+    Opened opened;
+    opened.show();
+    for (const PageDescription &page : pageList()) {
+        opened.open(page.id);
+        const QStringList found = test::nameless(opened.window);
+        INFO(page.title << ":\n" << lines(found));
+        CHECK(found.isEmpty());
+        // New photographs begin with the system's own dialog.
+        if (page.id == PageId::Photos)
+            continue;
+        opened.window.view()->page(page.id).startNew();
+        QCoreApplication::processEvents();
+        const QStringList inForm = test::nameless(opened.window);
+        INFO(page.title << ", new:\n" << lines(inForm));
+        CHECK(inForm.isEmpty());
+    }
+}
+
+TEST_CASE("A screen reader can name the start page, the preferences and the finder")
+{
+    Opened opened;
+    opened.show();
+    Preferences preferences(PersonalSettings(opened.settings), test::theme(),
+                            &opened.window.view()->session(), QStringLiteral("/x"), &opened.window);
+    preferences.show();
+    CHECK(lines(test::nameless(preferences)).empty());
+    preferences.hide();
+    opened.window.openFinder();
+    CHECK(lines(test::nameless(opened.window)).empty());
+    opened.window.closeProject();
+    QCoreApplication::processEvents();
+    CHECK(lines(test::nameless(opened.window)).empty());
+}
+
+TEST_CASE("The tabulator reaches everything on every page, and is trapped nowhere")
+{
+    Opened opened;
+    opened.show();
+    for (const PageDescription &page : pageList()) {
+        opened.open(page.id);
+        const QStringList found = test::beyondTheTabulator(opened.window.view()->page(page.id));
+        INFO(page.title << ":\n" << lines(found));
+        CHECK(found.isEmpty());
+    }
+}
+
+TEST_CASE("No label, button or box is cut at 1280 × 720, in longer languages either")
+{
+    test::LongWords longer;
+    const bool isLong = GENERATE(false, true);
+    if (isLong)
+        QCoreApplication::installTranslator(&longer);
+    {
+        Opened opened;
+        opened.show();
+        for (const PageDescription &page : pageList()) {
+            opened.open(page.id);
+            const QStringList found = test::cutTexts(opened.window.view()->page(page.id));
+            INFO(page.title << (isLong ? ", long:\n" : ":\n") << lines(found));
+            CHECK(found.isEmpty());
+        }
+    }
+    QCoreApplication::removeTranslator(&longer);
+}
+
+TEST_CASE("Focus shows on every kind of control, in light and in dark")
+{
+    const auto choice = GENERATE(Theme::Choice::Light, Theme::Choice::Dark);
+    test::theme().choose(choice);
+    QWidget place;
+    auto *column = new QVBoxLayout(&place);
+    const std::vector<QWidget *> controls{new QPushButton(QStringLiteral("Button"), &place),
+                                          new QLineEdit(&place),
+                                          new QCheckBox(QStringLiteral("Box"), &place),
+                                          new QComboBox(&place), new QListWidget(&place)};
+    auto *elsewhere = new QPushButton(QStringLiteral("Elsewhere"), &place);
+    for (QWidget *control : controls)
+        column->addWidget(control);
+    column->addWidget(elsewhere);
+    place.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&place));
+    QApplication::setActiveWindow(&place);
+    const QRgb accent = test::theme().colours().accent.rgb();
+    const auto ring = [&](QWidget &control) {
+        const QImage image = control.grab().toImage();
+        int count = 0;
+        for (int x = 0; x < image.width(); ++x) {
+            for (int y = 0; y < image.height(); ++y)
+                count += image.pixel(x, y) == accent ? 1 : 0;
+        }
+        return count;
+    };
+    for (QWidget *control : controls) {
+        elsewhere->setFocus();
+        const int without = ring(*control);
+        control->setFocus();
+        INFO(control->metaObject()->className());
+        // Two pixels wide on at least the two longer edges.
+        CHECK(ring(*control) - without > 2 * control->width());
+    }
+    test::theme().choose(Theme::Choice::Light);
+}
+
+} // namespace lastrivet::ui

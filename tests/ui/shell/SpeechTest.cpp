@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/Speech.h"
+
+#include "core/base/Tongue.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/print/Language.h"
+#include "ui/shell/PersonalSettings.h"
+#include "ui/shell/Preferences.h"
+
+#include <QComboBox>
+#include <QCoreApplication>
+#include <QLocale>
+#include <QSettings>
+#include <QTest>
+#include <QTranslator>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// A translation of two sentences of the core, and of a word of a vocabulary.
+class Sample final : public QTranslator {
+public:
+    QString translate(const char *context, const char *source, const char *, int) const override
+    {
+        const QLatin1String in(context);
+        const QLatin1String text(source);
+        if (in == QLatin1String("Message") && text == QLatin1String("{0} is not signed"))
+            return QStringLiteral("{0} ist nicht unterschrieben");
+        if (in == QLatin1String("Message") && text == QLatin1String("own check"))
+            return QStringLiteral("Eigenprüfung");
+        if (in == QLatin1String("FieldName") && text == QLatin1String("found_on"))
+            return QStringLiteral("gefunden am");
+        return {};
+    }
+    bool isEmpty() const override { return false; }
+};
+
+} // namespace
+
+TEST_CASE("Sentences of the core are said in the language of the screen, names within them too")
+{
+    const Message whole{"{0} is not signed", {nestedFirst({"own check", {}})}};
+    CHECK(inWords(whole) == QStringLiteral("Own check is not signed"));
+    Sample sample;
+    QCoreApplication::installTranslator(&sample);
+    CHECK(inWords(whole) == QStringLiteral("Eigenprüfung ist nicht unterschrieben"));
+    CHECK(inWords({"{0} lacks {1}.", {"Squawk 3", nested({"found_on", {}})}}) ==
+          QStringLiteral("Squawk 3 lacks gefunden am."));
+    QCoreApplication::removeTranslator(&sample);
+}
+
+TEST_CASE("The program speaks what was chosen, with days and numbers of that language")
+{
+    const QLocale before;
+    {
+        Speech speech;
+        speech.speak(QStringLiteral("de"));
+        CHECK(QLocale().language() == QLocale::German);
+        CHECK(QCoreApplication::translate("QPlatformTheme", "Cancel") ==
+              QStringLiteral("Abbrechen"));
+        speech.speak(QStringLiteral("fr"));
+        CHECK(QLocale().language() == QLocale::French);
+        CHECK(QCoreApplication::translate("QPlatformTheme", "Cancel") == QStringLiteral("Annuler"));
+        speech.speak(QStringLiteral("en"));
+        CHECK(QCoreApplication::translate("lastrivet::ui::SquawksPage", "%n squawks", nullptr, 1) ==
+              QStringLiteral("1 squawk"));
+    }
+    QLocale::setDefault(before);
+}
+
+TEST_CASE("What a person chose for the computer is found again")
+{
+    const test::TemporaryFolder folder;
+    const QString file = pathText(folder / "settings.ini");
+    {
+        QSettings kept(file, QSettings::IniFormat);
+        PersonalSettings chosen(kept);
+        CHECK(chosen.language().isEmpty());
+        CHECK(chosen.theme() == Theme::Choice::System);
+        chosen.setLanguage(QStringLiteral("fr"));
+        chosen.setTheme(Theme::Choice::Dark);
+        chosen.setTallRows(true);
+        chosen.setPaper(print::Paper::Letter);
+        chosen.setWho(QStringLiteral("/a/b.lastrivet"), QStringLiteral("Kim Reed"));
+    }
+    QSettings kept(file, QSettings::IniFormat);
+    PersonalSettings chosen(kept);
+    CHECK(chosen.language() == QStringLiteral("fr"));
+    CHECK(chosen.theme() == Theme::Choice::Dark);
+    CHECK(chosen.hasTallRows());
+    CHECK(chosen.paper() == print::Paper::Letter);
+    CHECK(chosen.who(QStringLiteral("/a/b.lastrivet")) == QStringLiteral("Kim Reed"));
+    CHECK(chosen.who(QStringLiteral("/a/c.lastrivet")).isEmpty());
+    CHECK(chosen.printLanguage().id == QLocale::French);
+    chosen.setPrintLanguage(QStringLiteral("de"));
+    CHECK(chosen.printLanguage().id == QLocale::German);
+    CHECK(chosen.language() == QStringLiteral("fr"));
+}
+
+TEST_CASE("Choosing counts at once, and asks for a new window only where one is needed")
+{
+    const test::TemporaryFolder folder;
+    QSettings kept(pathText(folder / "settings.ini"), QSettings::IniFormat);
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Preferences preferences(PersonalSettings(kept), test::theme(), session.get(),
+                            QStringLiteral("/bench"), nullptr);
+    const auto choose = [&](const QString &label, int index) {
+        for (QComboBox *box : preferences.findChildren<QComboBox *>()) {
+            if (box->accessibleName() != label)
+                continue;
+            box->setFocus();
+            QTest::keyClick(box, Qt::Key_Home);
+            for (int i = 0; i < index; ++i)
+                QTest::keyClick(box, Qt::Key_Down);
+        }
+    };
+    const PersonalSettings chosen(kept);
+    choose(QStringLiteral("Paper"), 1);
+    choose(QStringLiteral("Colours"), 2);
+    CHECK(test::theme().isDark());
+    test::theme().choose(Theme::Choice::Light);
+    choose(QStringLiteral("Units of this project"), 1);
+    CHECK(session->records()->project.units == UnitSystem::Imperial);
+    CHECK(session->project().undoLabel());
+    CHECK_FALSE(preferences.needsNewWindow());
+    choose(QStringLiteral("Language of the screen"), 2);
+    CHECK(chosen.language() == QStringLiteral("de"));
+    choose(QStringLiteral("Who is working here"), 1);
+    CHECK_FALSE(chosen.who(QStringLiteral("/bench")).isEmpty());
+    CHECK(preferences.needsNewWindow());
+}
+
+} // namespace lastrivet::ui
