@@ -1051,6 +1051,13 @@
     </message>
 </context>
 <context>
+    <name>ListInput</name>
+    <message>
+        <source>Column %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>a project folder to open</source>
@@ -3506,6 +3513,386 @@
         <source>{0} d {1} h</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source> from – to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>% humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A airworthiness, W workmanship, C cosmetic. The authority&apos;s own report form governs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A, W or C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As built, as the records say on {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As of {0}. What will be out of reach first comes first, then by severity and age.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed in by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closings and signatures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corrected on, by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cure times hold at the maker&apos;s temperature; a cold workshop needs longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DO NOT CLOSE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day, time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings of a visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First work on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand-over book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kinds: fabrication, assembly, finishing, rework, inspection, planning, other. Pictures taken: say so beside the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last chance before: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latest work on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay-up and glue batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out is what does not match: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits are the maker&apos;s; general tables come after them. The reading is what the wrench showed, with the drag of a self-locking nut still in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>List of squawks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log of a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looked at again by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No closing is on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No part is called “{0}”: the whole line became the title.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No squawk on record matches.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No visit is planned, and no day of expiry or calibration is on record: there is nothing to put into a calendar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work is on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of these closings must stay open, so there is no tag to print.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on record needs such a label, so there is none to print.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part, place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part, step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part, with everything below it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place of work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample kept, good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say in a few words what is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Several parts fit “{0}”: the whole line became the title.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shelf labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature of the builder, day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature of the inspector, day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soon out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk {0} was fixed on {1}; nobody can have looked at that on {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk {0} was found on {1}, after {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log in short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The text is too long for a QR code: </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tie-on tags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To reach it, open: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Triangle filled: airworthiness. Half filled: workmanship. Outline: cosmetic.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who built it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wrench and its number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and {0} more on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calibration due {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deviations from the drawings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fasteners and torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opened {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part number {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photographs of the structure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>serial number {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use before {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>uses of material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waits for:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has not come yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has not come yet; a squawk is found today or before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} · as the records say on {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -3585,6 +3972,13 @@
         <source>%1 moved to the top</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>%n parts</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>PartTree</name>
@@ -3608,6 +4002,30 @@
         <source>Photos</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>work left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inspection</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none against</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed, gaps</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>PhotoSections</name>
@@ -3617,6 +4035,21 @@
     </message>
     <message>
         <source>Without a date</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PictureInbox</name>
+    <message>
+        <source>Choose photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pasted picture %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3635,6 +4068,53 @@
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is written: %n dates.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Blank form: findings of a visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank form: lay-up and glue batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank form: log of a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank form: torque list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calendar file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand-over book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels for tools</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shelf labels for material lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shelf labels for parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tie-on tags: do not close</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3771,10 +4251,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>not decided</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>not yet</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3887,14 +4363,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Decision</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Raised</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Packing line</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3963,10 +4431,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>New deviation</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Stores</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3979,15 +4443,305 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>done %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>dropped %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>closes %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bulletin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issuer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New deviation: what differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bulletins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New bulletin: its title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At arm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Documents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters and pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On what basis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight, more or less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>applies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>applies, mandatory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>approved %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>approved %1, built</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked %1, no answer yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>built though rejected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>built, not decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>complied with %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not looked into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rejected %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undone %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SectionActs</name>
+    <message numerus="yes">
+        <source>%1: %n files attached</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Asked…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Approved…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rejected…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Built so…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put back…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Applies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does not apply…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complied with…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert before…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take up again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: dropped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: to be done after all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A decision needs its basis: a letter, a drawing, a paragraph.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new step before %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A step needs its words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Approved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bulletin %1: applies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bulletin %1: complied with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bulletin %1: does not apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complied with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation %1: approved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation %1: asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation %1: built so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation %1: put back as drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation %1: rejected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation %1: who was asked?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does not apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How, and by which paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On what basis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rejected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step added: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done, and by which paper?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever reads this later wants to know why.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4004,6 +4758,129 @@
     <message>
         <source>cosmetic</source>
         <translation>Aussehen</translation>
+    </message>
+</context>
+<context>
+    <name>SquawkFilter</name>
+    <message>
+        <source>%1 and below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fixed, to be looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for the adviser to verify</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for the builder to verify</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for the inspector to verify</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outstanding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outstanding and done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soon out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to be fixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with the words “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SquawkList</name>
+    <message numerus="yes">
+        <source>%n squawks were written to %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>List of squawks</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SquawkPeople</name>
+    <message>
+        <source>the adviser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the adviser (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the builder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the inspector</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the inspector (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SquawkStory</name>
+    <message>
+        <source>Accepted as it is %1 by %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fixed %1 by %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found %1 by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open. When it is fixed, this is who looks at it: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still to look at it: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified %1 by %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4901,6 +5778,32 @@
     </message>
 </context>
 <context>
+    <name>StepMoves</name>
+    <message numerus="yes">
+        <source>%n steps moved</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 cannot come before %2, because it has to wait for it: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 comes after %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps change places within their part only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Tasks</name>
     <message>
         <source> %1 files were not found; the first: %2.</source>
@@ -5607,6 +6510,190 @@
         <source>workshop_visit</source>
         <translation>Werkstattbesuch</translation>
     </message>
+    <message>
+        <source>C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>N-m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closing-step-not-done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cure-time-unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>curing-material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expired-material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>factory-closing-without-document</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>failed-sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fastener-not-fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filed-above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ft-lb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in-lb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inner-closed-early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inner-closing-open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loose-fastener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measurement-missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measurement-out-of-limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing-part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no_longer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not_for_long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open-bulletin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open-squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outdated-sign-off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outstanding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part-without-closing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record-without-place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rejected-deviation-built</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>second-hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signature-without-sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stale-photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thin-record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to_fix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to_verify</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too-few-photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>torque-out-of-limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>uncalibrated-tool</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undecided-deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undone-step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unlocked-fastener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unmarked-fastener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unsigned-hold-point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unticked-check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ActForm</name>
@@ -5631,6 +6718,98 @@
     </message>
     <message>
         <source>Somebody has to be named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BranchForm</name>
+    <message>
+        <source>Make the copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts of the copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n steps</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines to check</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fasteners</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n measurements</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Left and right change places in names and words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The name tells no side, so that names stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied as planned: %1. What was done, signed, photographed or found stays with the original. %2 Codes that other parts have are left empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another part has the code %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 copied as %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BranchModel</name>
+    <message>
+        <source>Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied from</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5924,6 +7103,37 @@
     </message>
     <message>
         <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ColumnChoice</name>
+    <message>
+        <source>Lies inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns of the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What column %1 fills</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6227,6 +7437,143 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::ListDialog</name>
+    <message>
+        <source>The first row holds headings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pasted list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in a list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day.month.year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>month/day/year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it lists</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows that name no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days are written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What becomes of each row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lists (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is changed before you have seen what becomes of each row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 new, %2 there already, %3 blank, %4 wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All rows have to be right; then all of them are taken in at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows brought in. Undo takes all of them back.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was brought in. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ListRows</name>
+    <message>
+        <source>+ new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>= there already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>· blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>× wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Becomes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::LogModel</name>
     <message numerus="yes">
         <source>%n photos</source>
@@ -6431,6 +7778,19 @@
     <message>
         <source>&amp;Preferences…</source>
         <translation>&amp;Einstellungen …</translation>
+    </message>
+    <message>
+        <source>Bring in a &amp;list…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1…</source>
+        <comment>a paper to make</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6702,11 +8062,26 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The part itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PartHead</name>
+    <message>
         <source>With everything below</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The part itself</source>
+        <source>The whole aircraft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is on record of all parts, and of none</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6714,22 +8089,21 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing on record here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2 added</source>
+        <source>%1 in all</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
-    <name>lastrivet::ui::PartsPage</name>
+    <name>lastrivet::ui::PartPhotos</name>
     <message>
-        <source>Parts</source>
+        <source>Photos of the part</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PartTree</name>
+    <message>
+        <source>The whole aircraft</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6741,6 +8115,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Alt+Home: what is on record of all parts, and of none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The parts of the aeroplane will stand here as a tree, each with its state, hours, squawks and photos.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6748,6 +8126,21 @@
         <source>Add the first part</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fit</source>
+        <comment>parts</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PartsPage</name>
     <message>
         <source>Add beside</source>
         <translation type="unfinished"></translation>
@@ -6766,10 +8159,6 @@
     </message>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Delete: take a wrong part out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6794,6 +8183,26 @@
     </message>
     <message>
         <source>Part added: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+D: this part with everything below it, for the other side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste list…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+V: parts or steps from a spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete: take wrong parts out</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7108,6 +8517,21 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::PictureInbox</name>
+    <message>
+        <source>pasted picture %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::PictureLoader</name>
     <message>
         <source>There is no picture of it.</source>
@@ -7209,10 +8633,109 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::PrintForm</name>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with a code that Find reads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only parts that have a shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A paper is written as PDF and opened; from there it goes to any printer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper to make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For which closings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels already used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 × %2 mm, %3 on a sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calendar (*.ics)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs a file to write to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No closing that is begun must stay open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs at least one closing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A file of this name is there. Press again to replace it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::ProjectView</name>
     <message>
         <source>To read only. %1</source>
         <translation>Nur zum Lesen. %1</translation>
+    </message>
+    <message>
+        <source>This project is to read only: nothing can be written down.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7336,11 +8859,106 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>repair option chosen</source>
+        <source>repair option removed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>repair option removed</source>
+        <source>A way to repair it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is against it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways to repair it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (decided)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A way to repair it needs a name; what is for and against it is still in the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repair option changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decision taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repair decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SavedFilterMenu</name>
+    <message>
+        <source>Filters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved filters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No filter is saved yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this filter…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A name for this filter; one of the same name is replaced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename “%1”…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new name of “%1”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The filter “%1” is deleted; no record has changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A saved filter needs a name.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7356,6 +8974,51 @@
     </message>
     <message>
         <source>%1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SectionActsBar</name>
+    <message>
+        <source>Attach a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attach files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Documents and pictures (*.pdf *.jpg *.jpeg *.png *.heic);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SectionChoice</name>
+    <message>
+        <source>Sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SectionList</name>
+    <message>
+        <source>Nothing on record here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which step comes before which, as a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 added</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7395,6 +9058,63 @@
     <message>
         <source>%1: cancelled, nothing was kept</source>
         <translation>%1: abgebrochen, nichts wurde behalten</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SeveralParts</name>
+    <message>
+        <source>as they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set for all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Construction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts chosen</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing is filled in that could be set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts changed</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Withdraw all…</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7545,6 +9265,216 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::SquawkActForm</name>
+    <message>
+        <source>A correction needs to be written down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An acceptance needs its basis: a letter, a drawing, a rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say why, so that the record still makes sense in a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say in a few words what is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody has to be named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not among the people on record; add the name there first, with the role.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no length of time; write it as 2h15 or 90m.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 fixed and checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 fixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 verified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: acceptance taken back: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: verification taken back: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not fixed after all: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1: one step back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As squawk %1, which was dealt with before. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 has come back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1: what was done about it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fixed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fixed and checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1: who looked at the correction?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 stays as it is: who accepts that, and on what basis?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1: why is the last step taken back?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 has come back: what is seen now?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write down a new squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a letter, a drawing, a rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>optional, as 2h15 or 90m; goes into the log</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkCapture</name>
+    <message>
+        <source>New squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Files can also be dropped here, or pasted into the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos to take in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter; Ctrl+Enter also opens it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (the part you are looking at)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1: “%2” · %3 · %4 · found %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In front of the colon a part, a severity, a day, as far as you like; behind it what is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawk %1 written down: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::SquawkEditor</name>
     <message>
         <source>Found on</source>
@@ -7559,15 +9489,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ways to repair it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Fixed and checked</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>F</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7583,23 +9505,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Open again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fixed %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Verified %1 by %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Accepted as it is %1 by %2: %3</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7607,67 +9513,97 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Squawk %1 fixed and checked</source>
+        <source>Take back…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Squawk %1 fixed</source>
+        <source>It came back…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What was done about it?</source>
+        <source>F in the list</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Correction</source>
+        <source>One step back: not accepted, not verified or not fixed after all</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>On</source>
+        <source>Writes down a new squawk like this one; this one keeps its dates</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkFilterBar</name>
+    <message>
+        <source>Clear</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>By</source>
+        <source>Type to filter</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A correction needs to be written down.</source>
+        <source>Filter by words</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Who looked at the correction?</source>
+        <source>any part</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Verified</source>
+        <source>Filter by part and what is below it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Squawk %1 verified</source>
+        <source>Clear the filter</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Who accepts it as it is, and on what basis?</source>
+        <source>Filter by how far they are dealt with</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Accepted</source>
+        <source>Filter by severity</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Basis</source>
+        <source>any severity</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>An acceptance needs its basis: a letter, a drawing, a rule.</source>
+        <source>Filter by who verifies</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Squawk %1 accepted</source>
+        <source>anybody to verify</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Squawk %1 open again</source>
+        <source>Filter by reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in and out of reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter by inspection</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any inspection</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkLineEdit</name>
+    <message>
+        <source>New squawk, as in “left aileron: overdriven rivet at rib 3”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New squawk</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7716,55 +9652,174 @@
         <source>on papers</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Soon out of reach (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of reach (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In reach (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkPictures</name>
+    <message>
+        <source>Add photos…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos before the repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos after the repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No photo of the defect yet. Drop some here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No photo of the repair yet. Drop some here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add photos of the defect</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add photos of the repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It shows the repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It shows the defect</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A photo shows the repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A photo shows the defect</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkReach</name>
+    <message numerus="yes">
+        <source>Out of reach. To get at it, open again:</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Soon out of reach. This is the last chance before:</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Go to the closing %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SquawkWork</name>
+    <message>
+        <source>Work on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No work on it is in the log yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log work on it, as in “45m: drilled out” or “2h15 yesterday”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log work on this squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 worked; the estimate was %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no time written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has not come yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work logged on squawk %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock has run for %1. How long was really worked on it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At work on it since %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock runs on something else; stop it in the log first.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawksPage</name>
-    <message>
-        <source>New squawk, as in “left aileron: overdriven rivet at rib 3”</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>New squawk</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>Squawks</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Defects that are found will be listed here, those first that will soon be out of reach. Write the first one in the line above.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type to filter</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Filter by words</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Filter by severity</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>every severity</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Done ones too</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 · %2 · %3 · Enter writes it down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no part</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Squawk written down: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
@@ -7774,15 +9829,44 @@
             <numerusform></numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n squawks to be dealt with</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+    <message>
+        <source>No squawk matches the filter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear the filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print the list…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CSV…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the list as CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CSV for a spreadsheet (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squawks %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the list</source>
+        <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
-        <source>; %n of them soon out of reach</source>
+        <source>%1; of all, %n soon out of reach</source>
         <translation type="unfinished">
             <numerusform></numerusform>
             <numerusform></numerusform>
@@ -7865,6 +9949,25 @@
     </message>
     <message>
         <source>%1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::StepPicture</name>
+    <message>
+        <source>Order of the steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, after %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the step that has to wait for it, and press W again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These are too many steps for a picture. Choose a part further down, or leave out what lies below.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

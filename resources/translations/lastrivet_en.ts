@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US" sourcelanguage="en">
 <context>
+    <name>PartMoves</name>
+    <message numerus="yes">
+        <source>%n parts</source>
+        <translation>
+            <numerusform>%n part</numerusform>
+            <numerusform>%n parts</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Print</name>
     <message numerus="yes">
         <source>%1 is written: %n pages, %2 photographs, %3 could not be printed.</source>
@@ -15,6 +25,88 @@
         <translation>
             <numerusform>%1 is written: %n page.</numerusform>
             <numerusform>%1 is written: %n pages.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is written: %n dates.</source>
+        <translation>
+            <numerusform>%1 is written: %n date.</numerusform>
+            <numerusform>%1 is written: %n dates.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>SectionActs</name>
+    <message numerus="yes">
+        <source>%1: %n files attached</source>
+        <translation>
+            <numerusform>%1: %n file attached</numerusform>
+            <numerusform>%1: %n files attached</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>SquawkList</name>
+    <message numerus="yes">
+        <source>%n squawks were written to %1.</source>
+        <translation>
+            <numerusform>%n squawk was written to %1.</numerusform>
+            <numerusform>%n squawks were written to %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StepMoves</name>
+    <message numerus="yes">
+        <source>%n steps moved</source>
+        <translation>
+            <numerusform>%n step moved</numerusform>
+            <numerusform>%n steps moved</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BranchForm</name>
+    <message numerus="yes">
+        <source>%n parts</source>
+        <translation>
+            <numerusform>%n part</numerusform>
+            <numerusform>%n parts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n steps</source>
+        <translation>
+            <numerusform>%n step</numerusform>
+            <numerusform>%n steps</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings</source>
+        <translation>
+            <numerusform>%n closing</numerusform>
+            <numerusform>%n closings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines to check</source>
+        <translation>
+            <numerusform>%n line to check</numerusform>
+            <numerusform>%n lines to check</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fasteners</source>
+        <translation>
+            <numerusform>%n fastener</numerusform>
+            <numerusform>%n fasteners</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n measurements</source>
+        <translation>
+            <numerusform>%n measurement</numerusform>
+            <numerusform>%n measurements</numerusform>
         </translation>
     </message>
 </context>
@@ -39,6 +131,16 @@
         <translation>
             <numerusform>%n line is applicable again</numerusform>
             <numerusform>%n lines are applicable again</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ListDialog</name>
+    <message numerus="yes">
+        <source>%n rows brought in. Undo takes all of them back.</source>
+        <translation>
+            <numerusform>%n row brought in. Undo takes all of them back.</numerusform>
+            <numerusform>%n rows brought in. Undo takes all of them back.</numerusform>
         </translation>
     </message>
 </context>
@@ -134,6 +236,17 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::PartTree</name>
+    <message numerus="yes">
+        <source>%n fit</source>
+        <comment>parts</comment>
+        <translation>
+            <numerusform>%n fit</numerusform>
+            <numerusform>%n fit</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::PhotoBar</name>
     <message numerus="yes">
         <source>%n shown</source>
@@ -202,6 +315,23 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::SeveralParts</name>
+    <message numerus="yes">
+        <source>%n parts chosen</source>
+        <translation>
+            <numerusform>%n part chosen</numerusform>
+            <numerusform>%n parts chosen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts changed</source>
+        <translation>
+            <numerusform>%n part changed</numerusform>
+            <numerusform>%n parts changed</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::ShowsBar</name>
     <message numerus="yes">
         <source>%n photos</source>
@@ -222,6 +352,23 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::SquawkReach</name>
+    <message numerus="yes">
+        <source>Out of reach. To get at it, open again:</source>
+        <translation>
+            <numerusform>Out of reach. To get at it, open again:</numerusform>
+            <numerusform>Out of reach. To get at it, open again:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Soon out of reach. This is the last chance before:</source>
+        <translation>
+            <numerusform>Soon out of reach. This is the last chance before:</numerusform>
+            <numerusform>Soon out of reach. This is the last chance before:</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::SquawksPage</name>
     <message numerus="yes">
         <source>%n squawks</source>
@@ -231,17 +378,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n squawks to be dealt with</source>
+        <source>%1; of all, %n soon out of reach</source>
         <translation>
-            <numerusform>%n squawk to be dealt with</numerusform>
-            <numerusform>%n squawks to be dealt with</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>; %n of them soon out of reach</source>
-        <translation>
-            <numerusform>; %n of them soon out of reach</numerusform>
-            <numerusform>; %n of them soon out of reach</numerusform>
+            <numerusform>%1; of all, %n soon out of reach</numerusform>
+            <numerusform>%1; of all, %n soon out of reach</numerusform>
         </translation>
     </message>
 </context>
