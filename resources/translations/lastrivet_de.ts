@@ -2,6 +2,69 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
+    <name>Bench</name>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torqued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has to wait for another step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the clock runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>torqued: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Closing</name>
     <message>
         <source>own check</source>
@@ -3893,6 +3956,306 @@
         <source>{0} · as the records say on {1}</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source> aft fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> aile inferieure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> aile superieure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> arriere du fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> bottom wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> center fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> center section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> centre fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> centre section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> cloison pare feu</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> fuselage arriere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> fuselage central</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> fuselage tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> gouverne de direction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> header tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> hinterer rumpf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> instrument panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> landing gear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> left lower wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> left main </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> left tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> left upper wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> lower left wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> lower right wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> lower wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> main gear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> main leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> main wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> nose gear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> nose leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> nose wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> oberer flugel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> oberer linker flugel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> oberer rechter flugel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> plan avant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> plan horizontal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> rear fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> reservoir d aile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> reservoir de fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> right lower wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> right main </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> right tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> right upper wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> roue avant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> roulette de nez</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> roulette de queue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> tableau de bord</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> tail boom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> tail cone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> tail skid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> tail wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> top wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> train avant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> train d atterrissage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> train principal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> turtle deck</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> unterer flugel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> unterer linker flugel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> unterer rechter flugel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> upper left wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> upper right wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> upper wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> wing tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> wing tip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aile basse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aile haute</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ailes basses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ailes hautes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hauban d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lift strut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>low wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shoulder wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tail first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wing strut</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -5849,10 +6212,6 @@
 <context>
     <name>TodayRows</name>
     <message>
-        <source>%1 lines of the inspector&apos;s list are not ticked</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Running</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5874,6 +6233,64 @@
     </message>
     <message>
         <source>needed for %1 and %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of the inspector&apos;s list are not ticked</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Ask</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No closing is recorded yet. A closing is the act after which a place can no longer be seen: riveting on a skin, bonding two halves, covering with fabric. Once it is written down, this page says what has to happen before it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verify</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the page %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6694,6 +7111,255 @@
         <source>yes</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>biplane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>canard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centre_fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cockpit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>elevator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>engine_bay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>foreplane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fuselage_tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high_wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left_aileron</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left_flap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left_main_wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left_tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left_wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>low_wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lower_left_wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lower_right_wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nose_wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rear_fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right_aileron</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right_flap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right_main_wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right_tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right_wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rudder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stabiliser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tail_wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Zone</name>
+    <message>
+        <source>Engine bay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nose wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Foreplane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cockpit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuselage tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower left wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower right wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left aileron</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right aileron</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left flap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right flap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left main wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right main wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rear fuselage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stabiliser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Elevator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rudder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tail wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other closings here</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts, no closing is recorded.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No part is recorded here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>biplane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>canard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high wing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>low wing</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ActForm</name>
@@ -6718,6 +7384,282 @@
     </message>
     <message>
         <source>Somebody has to be named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::AirframePanel</name>
+    <message>
+        <source>Drawn as %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the records say: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Not on the picture: %n parts</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings there must stay open</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing says where on the aeroplane they are. Their field “zone” can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Point at a zone, or walk through them with the arrow keys, to read why it is as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::AirframePicture</name>
+    <message>
+        <source>The aeroplane, by zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BenchClock</name>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did this change what was inspected?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock runs: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock has run for %1. How long was really worked, and at what?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Log it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is signed for and still open. Did this change what was inspected?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Logged: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Logged: %1 on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop work (F2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start work (F2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BenchPartChooser</name>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code or name of the part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which part?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BenchView</name>
+    <message>
+        <source>Other part (F6)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next steps (F3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step of this part is left to do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque and lock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fasteners are on record here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines to check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No line of an inspector&apos;s list is left here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Must stay open here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No closing on record has to stay open here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No picture of this part is on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New squawk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To remember about this part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New squawk (F4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note (F5)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Newest pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This step has to wait for another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No step of this part can be worked on now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ticked: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fitted: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Locked: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque seal put on: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torqued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What did the wrench say?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no torque.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torqued: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New squawk: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note on %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7790,6 +8732,10 @@
     <message>
         <source>%1…</source>
         <comment>a paper to make</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Bench view</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8965,16 +9911,23 @@
 <context>
     <name>lastrivet::ui::Section</name>
     <message>
-        <source>%1  %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Show fewer</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 more</source>
+        <source>%1  %L2</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%L1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more are not listed here.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9880,10 +10833,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>stay open, wait for a signature</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>nothing on record against closing</source>
         <translation type="unfinished"></translation>
     </message>
@@ -9897,6 +10846,14 @@
     </message>
     <message>
         <source>not begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stay open, wait for somebody from outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stay open, wait for your signature</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9972,6 +10929,25 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::TodayActs</name>
+    <message>
+        <source>The clock runs already, since %1. Stop it on the Log page first, so that its time is not lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock runs: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::TodayPage</name>
     <message>
         <source>Stays open</source>
@@ -9983,10 +10959,6 @@
     </message>
     <message>
         <source>Workable now</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No step is recorded that can be worked on.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10022,11 +10994,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The clock runs already, since %1. Stop it on the Log page first, so that its time is not lost.</source>
+        <source>No step is recorded. Steps are optional; of those written down, this list says which can be worked on and what each of them unlocks.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The clock runs: %1</source>
+        <source>Every step on record is done, or has to wait for another.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -10243,6 +11215,37 @@
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WeekBars</name>
+    <message>
+        <source>Hours per week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hours in these weeks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>week of %1: %2, of that %3 done again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>week of %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours per week, at most %1; hatched: done again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours per week, at most %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -66,6 +66,64 @@
     </message>
 </context>
 <context>
+    <name>TodayRows</name>
+    <message numerus="yes">
+        <source>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</source>
+        <translation>
+            <numerusform>%n closing is on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</numerusform>
+            <numerusform>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of the inspector&apos;s list are not ticked</source>
+        <translation>
+            <numerusform>%n line of the inspector&apos;s list is not ticked</numerusform>
+            <numerusform>%n lines of the inspector&apos;s list are not ticked</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Zone</name>
+    <message numerus="yes">
+        <source>%n other closings here</source>
+        <translation>
+            <numerusform>%n other closings here</numerusform>
+            <numerusform>%n other closings here</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts, no closing is recorded.</source>
+        <translation>
+            <numerusform>%n part, no closing is recorded.</numerusform>
+            <numerusform>%n parts, no closing is recorded.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::AirframePanel</name>
+    <message numerus="yes">
+        <source>Not on the picture: %n parts</source>
+        <translation>
+            <numerusform>Not on the picture: %n part</numerusform>
+            <numerusform>Not on the picture: %n parts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings there must stay open</source>
+        <translation>
+            <numerusform>%n closing there must stay open</numerusform>
+            <numerusform>%n closings there must stay open</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::BranchForm</name>
     <message numerus="yes">
         <source>%n parts</source>
@@ -311,6 +369,16 @@
         <translation>
             <numerusform>%n on record</numerusform>
             <numerusform>%n on record</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::Section</name>
+    <message numerus="yes">
+        <source>%n more are not listed here.</source>
+        <translation>
+            <numerusform>%n more is not listed here.</numerusform>
+            <numerusform>%n more are not listed here.</numerusform>
         </translation>
     </message>
 </context>
