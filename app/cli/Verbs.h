@@ -25,6 +25,7 @@ void declareHours(CLI::App &program, Action &chosen);
 void declareImport(CLI::App &program, Action &chosen);
 void declareJournal(CLI::App &program, Action &chosen);
 void declareLog(CLI::App &program, Action &chosen);
+void declareLogbook(CLI::App &program, Action &chosen);
 void declareNew(CLI::App &program, Action &chosen);
 void declarePacket(CLI::App &program, Action &chosen);
 void declarePhotos(CLI::App &program, Action &chosen);

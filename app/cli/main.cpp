@@ -26,6 +26,7 @@ void declareVerbs(CLI::App &program, Action &chosen)
     declareHours(program, chosen);
     declareCredit(program, chosen);
     declareLog(program, chosen);
+    declareLogbook(program, chosen);
     declarePhotos(program, chosen);
     declarePacket(program, chosen);
     declareVerify(program, chosen);

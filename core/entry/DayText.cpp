@@ -15,21 +15,52 @@ namespace {
 using namespace std::chrono;
 using Words = std::vector<std::string>;
 
-constexpr std::array<std::string_view, 12> monthNames{
-    "january", "february", "march",     "april",   "may",      "june",
-    "july",    "august",   "september", "october", "november", "december"};
-constexpr std::array<std::string_view, 7> weekdayNames{
-    "sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"};
+/// A language's names, and how many of their letters (bytes) have to be there at least.
+template <std::size_t count> struct Names {
+    std::array<std::string_view, count> names;
+    std::size_t fewest;
+};
 
-/// The place of a name or of its beginning of three letters or more; -1 when it is none.
-template <std::size_t count>
-int placeOf(const std::array<std::string_view, count> &names, std::string_view word)
+constexpr Names<12> monthNames[] = {
+    {{"january", "february", "march", "april", "may", "june", "july", "august", "september",
+      "october", "november", "december"},
+     3},
+    {{"januar", "februar", "märz", "april", "mai", "juni", "juli", "august", "september",
+      "oktober", "november", "dezember"},
+     3},
+    {{"janvier", "février", "mars", "avril", "mai", "juin", "juillet", "août", "septembre",
+      "octobre", "novembre", "décembre"},
+     3},
+};
+constexpr Names<7> weekdayNames[] = {
+    {{"sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"}, 3},
+    {{"sonntag", "montag", "dienstag", "mittwoch", "donnerstag", "freitag", "samstag"}, 5},
+    {{"dimanche", "lundi", "mardi", "mercredi", "jeudi", "vendredi", "samedi"}, 4},
+};
+
+/// Days that are told from today.
+struct Named {
+    std::string_view word;
+    int away;
+};
+constexpr Named nearDays[] = {
+    {"today", 0},      {"heute", 0},      {"aujourd'hui", 0}, {"aujourd’hui", 0},
+    {"yesterday", -1}, {"gestern", -1},   {"hier", -1},       {"vorgestern", -2},
+    {"avant-hier", -2}, {"tomorrow", 1},  {"morgen", 1},      {"demain", 1},
+};
+
+/// The place of a name or of its beginning; -1 when it is none.
+template <std::size_t count, std::size_t languages>
+int placeOf(const Names<count> (&all)[languages], std::string_view word)
 {
     if (word.ends_with('.'))
         word.remove_suffix(1);
-    for (std::size_t i = 0; i < count && word.size() >= 3; ++i) {
-        if (names[i].starts_with(word))
-            return int(i);
+    for (const Names<count> &language : all) {
+        for (std::size_t i = 0; i < count; ++i) {
+            const std::string_view name = language.names[i];
+            if (name == word || (word.size() >= language.fewest && name.starts_with(word)))
+                return int(i);
+        }
     }
     return -1;
 }
@@ -50,28 +81,62 @@ std::optional<Moment> dayOf(int yearNumber, int month, int dayNumber)
     return date.ok() ? Moment::ofDay(sys_days{date}) : std::nullopt;
 }
 
+/// The latest such day that is not after today.
+std::optional<Moment> latestDay(int month, int number, Moment today)
+{
+    const int thisYear = int(year_month_day{today.day()}.year());
+    for (int back = 0; back <= 8; ++back) { // 29 February comes once in up to eight years
+        const auto day = dayOf(thisYear - back, month, number);
+        if (day && !after(*day, today))
+            return day;
+    }
+    return std::nullopt;
+}
+
+/// A day's number, with the dot that German writes behind it.
+std::optional<int> dayNumber(std::string_view word)
+{
+    if (word.ends_with('.'))
+        word.remove_suffix(1);
+    const auto number = wholeNumber(word);
+    return number && *number >= 1 && *number <= 31 ? number : std::nullopt;
+}
+
 std::optional<DayRead> readMonthDay(const Words &words, std::size_t first, Moment today)
 {
     if (first + 1 >= words.size())
         return std::nullopt;
-    const bool isDayFirst = wholeNumber(words[first]).has_value();
-    const auto number = wholeNumber(words[isDayFirst ? first : first + 1]);
+    const bool isDayFirst = dayNumber(words[first]).has_value();
+    const auto number = dayNumber(words[isDayFirst ? first : first + 1]);
     const int month = placeOf(monthNames, words[isDayFirst ? first + 1 : first]) + 1;
-    if (!number || month == 0 || *number < 1 || *number > 31)
+    if (!number || month == 0)
         return std::nullopt;
     if (first + 2 < words.size() && words[first + 2].size() == 4) {
-        const auto yearNumber = wholeNumber(words[first + 2]);
-        const auto day = yearNumber ? dayOf(*yearNumber, month, *number) : std::nullopt;
-        if (yearNumber)
+        if (const auto yearNumber = wholeNumber(words[first + 2])) {
+            const auto day = dayOf(*yearNumber, month, *number);
             return day ? std::optional(DayRead{*day, 3}) : std::nullopt;
+        }
     }
-    const int thisYear = int(year_month_day{today.day()}.year());
-    for (int back = 0; back <= 8; ++back) { // 29 February comes once in up to eight years
-        const auto day = dayOf(thisYear - back, month, *number);
-        if (day && !after(*day, today))
-            return DayRead{*day, 2};
-    }
-    return std::nullopt;
+    const auto day = latestDay(month, *number, today);
+    return day ? std::optional(DayRead{*day, 2}) : std::nullopt;
+}
+
+/// `3.3.` or `3.3.2026`, as German writes days; `3.3` alone may be anything.
+std::optional<Moment> dottedDay(std::string_view word, Moment today)
+{
+    const auto first = word.find('.');
+    const auto second = first == std::string_view::npos ? first : word.find('.', first + 1);
+    if (second == std::string_view::npos)
+        return std::nullopt;
+    const auto number = dayNumber(word.substr(0, first));
+    const auto month = wholeNumber(word.substr(first + 1, second - first - 1));
+    const auto rest = word.substr(second + 1);
+    if (!number || !month || *month < 1 || *month > 12)
+        return std::nullopt;
+    if (rest.empty())
+        return latestDay(*month, *number, today);
+    const auto yearNumber = rest.size() == 4 ? wholeNumber(rest) : std::nullopt;
+    return yearNumber ? dayOf(*yearNumber, *month, *number) : std::nullopt;
 }
 
 std::optional<Moment> latestWeekday(int place, Moment today)
@@ -85,19 +150,22 @@ std::optional<Moment> latestWeekday(int place, Moment today)
 std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment today)
 {
     const std::string &word = words[first];
-    if (word == "today")
-        return DayRead{today.dayOnly(), 1};
-    if (word == "yesterday")
-        return DayRead{*today.dayOnly().plusDays(-1), 1};
+    for (const Named &near : nearDays) {
+        if (near.word == word)
+            return DayRead{*today.dayOnly().plusDays(near.away), 1};
+    }
     std::string iso = word;
     std::ranges::replace(iso, 't', 'T');
     if (const auto moment = Moment::parse(iso))
         return DayRead{*moment, 1};
-    if (const int place = placeOf(weekdayNames, word); place >= 0) {
-        const auto day = latestWeekday(place, today);
-        return day ? std::optional(DayRead{*day, 1}) : std::nullopt;
-    }
-    return readMonthDay(words, first, today);
+    if (const auto day = dottedDay(word, today))
+        return DayRead{*day, 1};
+    // "mar 3" is March, "mar" alone may begin the French Tuesday.
+    if (const auto day = readMonthDay(words, first, today))
+        return day;
+    const int place = placeOf(weekdayNames, word);
+    const auto day = place >= 0 ? latestWeekday(place, today) : std::nullopt;
+    return day ? std::optional(DayRead{*day, 1}) : std::nullopt;
 }
 
 std::optional<Moment> parseDayText(std::string_view text, Moment today)
@@ -107,18 +175,6 @@ std::optional<Moment> parseDayText(std::string_view text, Moment today)
         return std::nullopt;
     const auto read = readDay(words, 0, today);
     return read && read->words == words.size() ? std::optional(read->day) : std::nullopt;
-}
-
-std::optional<int> parseClock(std::string_view word)
-{
-    const auto colon = word.find(':');
-    if (colon == std::string_view::npos)
-        return std::nullopt;
-    const auto hour = wholeNumber(word.substr(0, colon));
-    const auto minute = wholeNumber(word.substr(colon + 1));
-    if (!hour || !minute || *hour > 23 || *minute > 59 || word.size() - colon != 3)
-        return std::nullopt;
-    return *hour * 60 + *minute;
 }
 
 } // namespace lastrivet::entry

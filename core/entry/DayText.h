@@ -18,16 +18,13 @@ struct DayRead {
     std::size_t words = 0;
 };
 
-/// Reads `today`, `yesterday`, a weekday (the latest before today), `3 Mar`, `Mar 3 2026` or
-/// ISO 8601, in folded words from `first` on. A day without a year is the latest that is not after
-/// today.
+/// Reads `today`, `yesterday`, `tomorrow`, a weekday (the latest before today), `3 Mar`,
+/// `Mar 3 2026`, `3.3.` or ISO 8601, in folded words from `first` on; names of days and months may be
+/// English, German or French. A day without a year is the latest that is not after today.
 std::optional<DayRead> readDay(const std::vector<std::string> &words, std::size_t first,
                                Moment today);
 
 /// The same for a whole text; empty when anything is left over.
 std::optional<Moment> parseDayText(std::string_view text, Moment today);
-
-/// `9:15` as minutes after midnight.
-std::optional<int> parseClock(std::string_view word);
 
 } // namespace lastrivet::entry

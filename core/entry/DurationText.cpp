@@ -12,6 +12,8 @@ namespace lastrivet::entry {
 namespace {
 
 constexpr std::int64_t longestMinutes = 99 * 60;
+/// Far beyond any sense, and far below any limit of the sums here.
+constexpr std::int64_t longestNumber = 1'000'000'000;
 
 /// Takes the digits at the front; empty when there are none.
 std::optional<std::int64_t> takeNumber(std::string_view &text)
@@ -37,12 +39,13 @@ bool takeWord(std::string_view &text, std::initializer_list<std::string_view> wo
 
 bool takeHour(std::string_view &text)
 {
-    return takeWord(text, {"hours", "hour", "hrs", "hr", "h"});
+    return takeWord(text, {"hours", "hour", "hrs", "hr", "heures", "heure", "h",
+                           "stunden", "stunde", "std.", "std"});
 }
 
 bool takeMinute(std::string_view &text)
 {
-    return takeWord(text, {"minutes", "minute", "mins", "min", "m"});
+    return takeWord(text, {"minutes", "minuten", "minute", "mins", "min", "m"});
 }
 
 /// What stands behind the point of a decimal fraction of hours, in minutes.
@@ -63,7 +66,7 @@ std::optional<std::int64_t> minutesOf(std::string_view text)
 {
     const bool isPoint = text.starts_with('.') || text.starts_with(',');
     const auto whole = isPoint ? std::optional<std::int64_t>{0} : takeNumber(text);
-    if (!whole || *whole > longestMinutes)
+    if (!whole || *whole > longestNumber)
         return std::nullopt;
     if (takeWord(text, {".", ","})) {
         const auto part = takeFraction(text);
@@ -84,13 +87,21 @@ std::optional<std::int64_t> minutesOf(std::string_view text)
 
 } // namespace
 
-std::optional<Minutes> parseDuration(std::string_view text)
+std::optional<std::int64_t> readMinutes(std::string_view text)
 {
     std::string close = folded(text);
     std::erase(close, ' ');
     if (close.ends_with(':'))
         return std::nullopt;
-    const auto minutes = minutesOf(close);
+    std::string_view rest = close;
+    const bool isNegative = takeWord(rest, {"-", "−"});
+    const auto minutes = minutesOf(rest);
+    return minutes && isNegative ? std::optional(-*minutes) : minutes;
+}
+
+std::optional<Minutes> parseDuration(std::string_view text)
+{
+    const auto minutes = readMinutes(text);
     if (!minutes || *minutes <= 0 || *minutes > longestMinutes)
         return std::nullopt;
     return Minutes{*minutes};

@@ -2,11 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/EntryParser.h"
 
+#include "core/entry/ClockText.h"
 #include "core/entry/DayText.h"
 #include "core/entry/DurationText.h"
-#include "core/entry/Fold.h"
 #include "core/entry/KindOfWork.h"
-#include "core/entry/StepFinder.h"
+#include "core/entry/LineWords.h"
+#include "core/entry/PeopleText.h"
 
 #include <algorithm>
 
@@ -14,89 +15,36 @@ namespace lastrivet::entry {
 
 namespace {
 
-constexpr std::string_view blanks = " \t\n";
-
-std::string trimmed(std::string_view text)
-{
-    const auto begin = text.find_first_not_of(blanks);
-    if (begin == std::string_view::npos)
-        return {};
-    return std::string(text.substr(begin, text.find_last_not_of(blanks) - begin + 1));
-}
-
-/// The word without the comma or colon at its end.
-std::string bare(std::string_view word)
-{
-    const auto last = word.find_last_not_of(",;:");
-    return folded(last == std::string_view::npos ? word : word.substr(0, last + 1));
-}
+constexpr std::int64_t minutesOfDay = 24 * 60;
+constexpr std::size_t longestDurationWords = 4;
 
 } // namespace
 
 EntryParser::EntryParser(std::string_view line, const Records &records, const PartFinder &parts,
                          Moment now)
-    : m_line(line)
+    : m_words(line)
     , m_records(records)
     , m_finder(parts)
     , m_now(now)
 {
-    split();
-}
-
-void EntryParser::split()
-{
-    for (std::size_t begin = m_line.find_first_not_of(blanks); begin != std::string_view::npos;) {
-        const auto end = std::min(m_line.find_first_of(blanks, begin), m_line.size());
-        const auto word = m_line.substr(begin, end - begin);
-        if (word.ends_with(':') && !m_colon)
-            m_colon = m_words.size();
-        m_words.push_back({begin, end});
-        m_folded.push_back(bare(word));
-        begin = m_line.find_first_not_of(blanks, end);
-    }
-}
-
-std::string EntryParser::textOf(std::size_t begin, std::size_t end) const
-{
-    if (begin >= end)
-        return {};
-    return trimmed(m_line.substr(m_words[begin].begin, m_words[end - 1].end - m_words[begin].begin));
-}
-
-std::string EntryParser::joined(std::size_t begin, std::size_t end) const
-{
-    std::string text;
-    for (std::size_t i = begin; i < end; ++i)
-        text += (i == begin ? "" : " ") + m_folded[i];
-    return text;
 }
 
 EntryReading EntryParser::read()
 {
-    if (m_words.empty())
+    if (m_words.count() == 0)
         return {};
     m_session.began = m_now.dayOnly();
-    if (m_colon)
+    if (m_words.colon())
         readHead();
     else
         readFront();
-    addTicks();
-    for (const std::string &words : m_unknown)
-        m_session.note = m_session.note.empty() ? words : words + ": " + m_session.note;
-    if (!m_hasKind && m_session.squawk_id) {
-        m_session.kind = WorkKind::Rework;
-    } else if (!m_hasKind) {
-        const auto kind = kindGuessed(foldedWords(m_session.note));
-        m_session.kind = kind.value_or(WorkKind::Other);
-        m_reading.kind_is_guessed = kind.has_value();
-    }
-    divide(m_reading);
+    settle();
     return m_reading;
 }
 
 void EntryParser::readHead()
 {
-    const std::size_t end = *m_colon + 1;
+    const std::size_t end = *m_words.colon() + 1;
     std::size_t unknown = end;
     for (std::size_t i = 0; i < end;) {
         const std::size_t taken = std::min(take(i), end - i);
@@ -115,14 +63,14 @@ void EntryParser::readHead()
 void EntryParser::readFront()
 {
     std::size_t i = 0;
-    while (i < m_words.size()) {
+    while (i < m_words.count()) {
         const std::size_t taken = take(i);
         if (taken == 0)
             break;
         i += taken;
     }
-    if (i < m_words.size() && m_parts.empty())
-        m_partSpans.push_back({m_words[i].begin, m_words.back().end});
+    if (i < m_words.count() && m_parts.empty())
+        m_partSpans.push_back({m_words.beginOf(i), m_words.endOf(m_words.count() - 1)});
     readNote(i);
 }
 
@@ -134,14 +82,9 @@ std::size_t EntryParser::take(std::size_t i)
     for (const auto taker : {&EntryParser::takePart, &EntryParser::takeDuration,
                              &EntryParser::takeDay, &EntryParser::takeClock,
                              &EntryParser::takePeople, &EntryParser::takeSteps,
-                             &EntryParser::takeSquawk}) {
+                             &EntryParser::takeSquawk, &EntryParser::takeKind}) {
         if (const std::size_t taken = (this->*taker)(i))
             return taken;
-    }
-    if (const auto kind = kindNamed(m_folded[i])) {
-        m_session.kind = *kind;
-        m_hasKind = true;
-        return 1;
     }
     return 0;
 }
@@ -149,110 +92,105 @@ std::size_t EntryParser::take(std::size_t i)
 /// A plus sign between parts, or a comma on its own.
 bool EntryParser::isJoin(std::size_t i) const
 {
-    return m_folded[i] == "+" || m_folded[i] == "&" || m_folded[i].empty() || m_folded[i] == ",";
+    const std::string &word = m_words.folded(i);
+    return word == "+" || word == "&" || word.empty();
+}
+
+/// The longest run of words from `i` on that is a length of time, be it a sensible one or not.
+EntryParser::Length EntryParser::lengthAt(std::size_t i) const
+{
+    for (std::size_t count = std::min(longestDurationWords, m_words.count() - i); count > 0;
+         --count) {
+        if (const auto minutes = readMinutes(m_words.joined(i, i + count)))
+            return {*minutes, count};
+    }
+    return {};
 }
 
 std::size_t EntryParser::takeDuration(std::size_t i)
 {
-    if (m_session.minutes)
+    if (m_session.minutes && !m_isTimedByClock)
         return 0;
-    for (std::size_t count = std::min<std::size_t>(4, m_words.size() - i); count > 0; --count) {
-        if (const auto minutes = parseDuration(joined(i, i + count))) {
-            m_session.minutes = minutes;
-            return count;
-        }
-    }
-    return 0;
+    const Length length = lengthAt(i);
+    const auto typed = [&] { return m_words.joined(i, i + length.words); };
+    if (length.words == 0)
+        return 0;
+    if (length.minutes <= 0)
+        addError("“{0}” is no length of time; leave it out when nobody knows.", {typed()});
+    else if (length.minutes > minutesOfDay)
+        addError("“{0}” is more than a day has; write each day's work by itself.", {typed()});
+    else
+        m_session.minutes = Minutes{length.minutes};
+    m_isTimedByClock = false;
+    return length.words;
 }
 
 std::size_t EntryParser::takeDay(std::size_t i)
 {
-    const auto read = readDay(m_folded, i, m_now);
+    const std::size_t before = words::isOneOf(m_words.folded(i), words::on) ? 1 : 0;
+    if (i + before >= m_words.count())
+        return 0;
+    const auto read = readDay(m_words.allFolded(), i + before, m_now);
     if (!read)
         return 0;
     const bool keepsTime = m_session.began->hasTime() && !read->day.hasTime();
     m_session.began = keepsTime
                           ? Moment::ofTime(read->day.day(), m_session.began->minuteOfDay())
                           : read->day;
-    return read->words;
+    return before + read->words;
 }
 
 std::size_t EntryParser::takeClock(std::size_t i)
 {
-    const bool isNamed = m_folded[i] == "at" || m_folded[i] == "from";
-    if (isNamed && i + 1 >= m_words.size())
+    const auto read = readClock(m_words, i);
+    if (!read)
         return 0;
-    const std::string &word = m_folded[isNamed ? i + 1 : i];
-    const std::size_t dash = word.find('-');
-    const auto from = parseClock(std::string_view(word).substr(0, dash));
-    if (!from || (!isNamed && dash == std::string::npos))
-        return 0;
-    if (dash != std::string::npos) {
-        const auto to = parseClock(std::string_view(word).substr(dash + 1));
-        if (!to || *to == *from)
-            return 0;
-        constexpr int day = 24 * 60; // work past midnight ends on the next day
-        m_session.minutes = Minutes{(*to - *from + day) % day};
+    m_session.began = Moment::ofTime(m_session.began->day(), read->from);
+    if (read->lasted && !m_session.minutes) {
+        m_session.minutes = read->lasted;
+        m_isTimedByClock = true;
     }
-    m_session.began = Moment::ofTime(m_session.began->day(), *from);
-    return isNamed ? 2 : 1;
+    return read->words;
 }
 
 std::size_t EntryParser::takePeople(std::size_t i)
 {
-    const bool isBy = m_folded[i] == "by";
-    if (m_folded[i] != "with" && !isBy)
-        return 0;
-    std::vector<WorkSession::Worker> before = m_session.workers;
-    if (m_session.workers.empty() && !isBy && m_records.project.builder_id)
-        m_session.workers.push_back({m_records.project.builder_id});
-    std::size_t taken = 1;
-    while (i + taken < m_words.size()) {
-        const bool isMore = taken > 1 && (m_folded[i + taken] == "and" || isJoin(i + taken));
-        const std::size_t at = i + taken + (isMore ? 1 : 0);
-        const std::size_t name = at < m_words.size() ? addPerson(at) : 0;
-        if (name == 0)
-            break;
-        taken += name + (isMore ? 1 : 0);
+    const bool isHead = m_words.colon() && i <= *m_words.colon();
+    const std::size_t end = isHead ? *m_words.colon() + 1 : m_words.count();
+    const PeopleRead read = readPeople(m_words, i, end, m_records);
+    if (isHead && !read.unknown.empty())
+        addUnknownPerson(i, read.unknown);
+    auto &workers = m_session.workers;
+    if (read.words > 0 && workers.empty() && !read.isInsteadOfBuilder &&
+        m_records.project.builder_id)
+        workers.push_back({m_records.project.builder_id});
+    for (const WorkSession::Worker &worker : read.workers) {
+        const auto known = std::ranges::find(workers, worker.person_id,
+                                             &WorkSession::Worker::person_id);
+        if (known == workers.end())
+            workers.push_back(worker);
+        else
+            *known = worker;
     }
-    if (taken == 1)
-        m_session.workers = std::move(before);
-    return taken > 1 ? taken : 0;
+    // What names nobody is told above and read on as something else.
+    const bool isTold = isHead && !read.unknown.empty() && read.words == 0;
+    return isTold ? 2 : read.words;
 }
 
-/// The number of words that name one person, whole or by the first name alone.
-std::size_t EntryParser::addPerson(std::size_t i)
+void EntryParser::addUnknownPerson(std::size_t begin, const std::string &name)
 {
-    std::size_t longest = 0;
-    Id<Person> found;
-    for (const Person &person : m_records.people) {
-        const auto name = foldedWords(person.name);
-        if (person.withdrawn_on || name.empty() || m_folded[i] != name.front())
-            continue;
-        const std::size_t left = m_words.size() - i;
-        const bool isWhole = name.size() <= left && std::equal(name.begin(), name.end(),
-                                                               m_folded.begin() + std::ptrdiff_t(i));
-        const std::size_t count = isWhole ? name.size() : 1;
-        if (count > longest) {
-            longest = count;
-            found = person.id;
-        }
-    }
-    const auto isFound = [&](const WorkSession::Worker &worker) {
-        return worker.person_id == found;
-    };
-    if (found && std::ranges::none_of(m_session.workers, isFound))
-        m_session.workers.push_back({found});
-    return longest;
+    const std::string shown = name.substr(0, name.find_last_not_of(",;:)") + 1);
+    addProblem("Nobody on record is called “{0}”; it goes into the note.", {shown});
+    m_unknown.push_back(m_words.text(begin, begin + 1) + " " + shown);
 }
 
 std::size_t EntryParser::takeSteps(std::size_t i)
 {
-    if (m_folded[i] != "done")
+    if (!words::isOneOf(m_words.folded(i), words::done))
         return 0;
     std::size_t taken = 1;
-    while (i + taken < m_words.size()) {
-        const std::string &word = m_folded[i + taken];
+    while (i + taken < m_words.count()) {
+        const std::string &word = m_words.folded(i + taken);
         const bool isMark = word.find_first_of("0123456789") != std::string::npos;
         if (!isMark || parseDuration(word))
             break;
@@ -264,13 +202,14 @@ std::size_t EntryParser::takeSteps(std::size_t i)
 
 std::size_t EntryParser::takeSquawk(std::size_t i)
 {
-    const bool isWord = m_folded[i] == "squawk" || m_folded[i] == "sq";
-    const bool isSign = m_folded[i].starts_with('#') && m_folded[i].size() > 1;
-    if (!isSign && (!isWord || i + 1 >= m_words.size()))
+    const std::string &word = m_words.folded(i);
+    const bool isWord = word == "squawk" || word == "sq";
+    const bool isSign = word.starts_with('#') && word.size() > 1;
+    if (!isSign && (!isWord || i + 1 >= m_words.count()))
         return 0;
-    const std::string number = isSign ? m_folded[i].substr(1) : m_folded[i + 1];
+    const std::string number = isSign ? word.substr(1) : m_words.folded(i + 1);
     for (const Squawk &squawk : m_records.squawks) {
-        if (!squawk.withdrawn_on && folded(squawk.number) == number) {
+        if (!squawk.withdrawn_on && squawk.number == number) {
             m_session.squawk_id = squawk.id;
             return isSign ? 1 : 2;
         }
@@ -280,15 +219,25 @@ std::size_t EntryParser::takeSquawk(std::size_t i)
 
 std::size_t EntryParser::takePart(std::size_t i)
 {
-    const auto exact = m_finder.longestExact(m_folded, i);
+    const auto exact = m_finder.longestExact(m_words.allFolded(), i);
     if (!exact.part)
         return 0;
     // "Rework" may be a part's name, but a single word that is a kind of work is meant as one.
-    if (exact.words == 1 && kindNamed(m_folded[i]))
+    if (exact.words == 1 && kindNamed(m_words.folded(i)))
         return 0;
     m_parts.push_back(exact.part);
-    m_partSpans.push_back({m_words[i].begin, m_words[i + exact.words - 1].end});
+    m_partSpans.push_back({m_words.beginOf(i), m_words.endOf(i + exact.words - 1)});
     return exact.words;
+}
+
+std::size_t EntryParser::takeKind(std::size_t i)
+{
+    const auto kind = kindNamed(m_words.folded(i));
+    if (!kind)
+        return 0;
+    m_session.kind = *kind;
+    m_hasKind = true;
+    return 1;
 }
 
 /// Words in front of the colon that are nothing else: the beginning of a part's name, or a riddle.
@@ -296,15 +245,18 @@ void EntryParser::takeUnknown(std::size_t begin, std::size_t end)
 {
     if (begin >= end)
         return;
-    m_partSpans.push_back({m_words[begin].begin, m_words[end - 1].end});
-    const std::string words = joined(begin, end);
+    m_partSpans.push_back({m_words.beginOf(begin), m_words.endOf(end - 1)});
+    const std::string words = m_words.joined(begin, end);
     if (const auto part = m_finder.best(words)) {
         m_parts.push_back(part);
         return;
     }
+    std::string shown = m_words.text(begin, end);
+    shown.resize(shown.find_last_not_of(",;: ") + 1);
     const auto several = m_finder.matches(words, 2);
-    const std::string shown = trimmed(bare(textOf(begin, end)));
-    if (several.empty())
+    if (m_session.minutes && parseDuration(words))
+        addProblem("“{0}” is a second time; it goes into the note.", {shown});
+    else if (several.empty())
         addProblem("No part is called “{0}”; it goes into the note.", {shown});
     else
         addProblem("“{0}” may be {1} or {2}; say more of the name.",
@@ -313,48 +265,42 @@ void EntryParser::takeUnknown(std::size_t begin, std::size_t end)
     m_unknown.push_back(shown);
 }
 
-/// The note, without the duration, the people and the ticks that stand in it.
+/// What may stand in the note and is not of it: ticks, and without a colon also time and people.
+std::size_t EntryParser::takeFromNote(std::size_t i)
+{
+    std::size_t taken = takeSteps(i);
+    if (m_words.colon())
+        return taken;
+    // A "50 h inspection" in the note is no time that was worked.
+    if (const Length length = lengthAt(i);
+        taken == 0 && length.minutes > 0 && length.minutes <= minutesOfDay)
+        taken = takeDuration(i);
+    if (taken == 0 && words::isOneOf(m_words.folded(i), words::with))
+        taken = takePeople(i);
+    return taken;
+}
+
 void EntryParser::readNote(std::size_t first)
 {
     std::string note;
     std::size_t kept = first;
     const auto keep = [&](std::size_t end) {
-        const std::string part = textOf(kept, end);
+        const std::string part = m_words.text(kept, end);
         note += (note.empty() || part.empty() ? "" : " ") + part;
     };
-    for (std::size_t i = first; i < m_words.size();) {
-        std::size_t taken = takeSteps(i);
-        if (taken == 0 && !m_colon)
-            taken = takeDuration(i);
-        if (taken == 0 && !m_colon && m_folded[i] == "with")
-            taken = takePeople(i);
+    for (std::size_t i = first; i < m_words.count();) {
+        const std::size_t taken = takeFromNote(i);
         if (taken > 0) {
             keep(i);
             kept = i + taken;
-        } else if (m_parts.empty() && !m_colon) {
-            if (const auto exact = m_finder.longestExact(m_folded, i); exact.part)
+        } else if (m_parts.empty() && !m_words.colon()) {
+            if (const auto exact = m_finder.longestExact(m_words.allFolded(), i); exact.part)
                 m_parts.push_back(exact.part);
         }
         i += std::max<std::size_t>(taken, 1);
     }
-    keep(m_words.size());
-    m_session.note = trimmed(note);
-}
-
-void EntryParser::addTicks()
-{
-    for (const std::string &tick : m_ticks) {
-        const auto steps = stepsMeant(m_records, tick, m_parts);
-        if (steps.size() == 1)
-            m_reading.steps_done.push_back(steps.front());
-        else
-            addProblem(steps.empty() ? "No step is called “{0}”; nothing is ticked for it."
-                                     : "“{0}” may be several steps; say it with the part's code.",
-                       {tick});
-    }
-    if (m_reading.steps_done.size() != 1)
-        return;
-    m_session.step_id = m_reading.steps_done.front();
+    keep(m_words.count());
+    m_session.note = note;
 }
 
 void EntryParser::addProblem(std::string_view pattern, std::vector<std::string> arguments)
@@ -362,29 +308,9 @@ void EntryParser::addProblem(std::string_view pattern, std::vector<std::string> 
     m_reading.problems.push_back({pattern, std::move(arguments)});
 }
 
-/// Shares the session among the parts; the first gets the minutes that do not divide.
-void EntryParser::divide(EntryReading &reading)
+void EntryParser::addError(std::string_view pattern, std::vector<std::string> arguments)
 {
-    if (m_parts.empty()) {
-        if (const Step *step = m_records.find(m_session.step_id))
-            m_parts.push_back(step->component_id);
-        else if (const Squawk *squawk = m_records.find(m_session.squawk_id))
-            m_parts.push_back(squawk->component_id);
-        else
-            m_parts.push_back({});
-    }
-    const auto count = std::int64_t(m_parts.size());
-    for (std::int64_t i = 0; i < count; ++i) {
-        WorkSession session = m_session;
-        session.component_id = m_parts[std::size_t(i)];
-        if (session.minutes) {
-            const auto all = session.minutes->count();
-            session.minutes = Minutes{all / count + (i == 0 ? all % count : 0)};
-            if (session.minutes->count() == 0)
-                session.minutes.reset();
-        }
-        reading.sessions.push_back(std::move(session));
-    }
+    m_reading.errors.push_back({pattern, std::move(arguments)});
 }
 
 } // namespace lastrivet::entry

@@ -3,10 +3,11 @@
 #pragma once
 
 #include "core/entry/EntryReading.h"
+#include "core/entry/EntryWords.h"
 #include "core/entry/PartFinder.h"
 #include "core/records/Records.h"
 
-#include <optional>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -29,15 +30,16 @@ public:
     const std::vector<Span> &partSpans() const { return m_partSpans; }
 
 private:
-    struct Word {
-        std::size_t begin;
-        std::size_t end;
+    struct Length {
+        std::int64_t minutes = 0;
+        std::size_t words = 0;
     };
 
-    void split();
     void readHead();
     void readFront();
+    void readNote(std::size_t first);
     std::size_t take(std::size_t i);
+    Length lengthAt(std::size_t i) const;
     std::size_t takeDuration(std::size_t i);
     std::size_t takeDay(std::size_t i);
     std::size_t takeClock(std::size_t i);
@@ -45,26 +47,25 @@ private:
     std::size_t takeSteps(std::size_t i);
     std::size_t takeSquawk(std::size_t i);
     std::size_t takePart(std::size_t i);
-    std::size_t addPerson(std::size_t i);
+    std::size_t takeKind(std::size_t i);
+    std::size_t takeFromNote(std::size_t i);
     bool isJoin(std::size_t i) const;
     void takeUnknown(std::size_t begin, std::size_t end);
-    void readNote(std::size_t first);
+    void addUnknownPerson(std::size_t begin, const std::string &name);
     void addTicks();
+    void settle();
+    void settleTime();
     void addProblem(std::string_view pattern, std::vector<std::string> arguments);
-    std::string textOf(std::size_t begin, std::size_t end) const;
-    std::string joined(std::size_t begin, std::size_t end) const;
-    void divide(EntryReading &reading);
+    void addError(std::string_view pattern, std::vector<std::string> arguments);
 
-    std::string_view m_line;
+    EntryWords m_words;
     const Records &m_records;
     const PartFinder &m_finder;
     Moment m_now;
-    std::vector<Word> m_words;
-    std::vector<std::string> m_folded;
-    /// The word behind which the note begins; none when there is no colon.
-    std::optional<std::size_t> m_colon;
     WorkSession m_session;
     bool m_hasKind = false;
+    /// The minutes come from a clock span, which a duration overrules: there were breaks.
+    bool m_isTimedByClock = false;
     std::vector<Id<Component>> m_parts;
     std::vector<std::string> m_ticks;
     std::vector<std::string> m_unknown;

@@ -23,6 +23,8 @@ struct EntryReading {
     bool kind_is_guessed = false;
     /// What the line names and the records do not know. Such words are kept in the note.
     std::vector<Message> problems;
+    /// Why it cannot be logged as it stands: no time at all, more than a day, a day to come.
+    std::vector<Message> errors;
 };
 
 } // namespace lastrivet::entry

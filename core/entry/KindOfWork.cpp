@@ -17,7 +17,7 @@ struct Verb {
     WorkKind kind;
 };
 
-/// Verbs of the workshop by the letters their forms share; rework first, because what is drilled
+/// Verbs of the workshop, English, then German and French, by the letters their forms share; rework first, because what is drilled
 /// out or made again is not new work.
 constexpr std::array verbs{
     Verb{"redo", WorkKind::Rework},        Verb{"redid", WorkKind::Rework},
@@ -38,13 +38,37 @@ constexpr std::array verbs{
     Verb{"priming", WorkKind::Finishing},  Verb{"sand", WorkKind::Finishing},
     Verb{"order", WorkKind::Planning},     Verb{"plann", WorkKind::Planning},
     Verb{"stud", WorkKind::Planning},
+    Verb{"gebohrt", WorkKind::Fabrication},  Verb{"entgratet", WorkKind::Fabrication},
+    Verb{"geschnitten", WorkKind::Fabrication}, Verb{"gesenkt", WorkKind::Fabrication},
+    Verb{"genietet", WorkKind::Assembly},    Verb{"verschraubt", WorkKind::Assembly},
+    Verb{"geklebt", WorkKind::Assembly},     Verb{"eingebaut", WorkKind::Assembly},
+    Verb{"lackiert", WorkKind::Finishing},   Verb{"geschliffen", WorkKind::Finishing},
+    Verb{"grundiert", WorkKind::Finishing},  Verb{"ersetzt", WorkKind::Rework},
+    Verb{"percé", WorkKind::Fabrication},    Verb{"ébavur", WorkKind::Fabrication},
+    Verb{"découp", WorkKind::Fabrication},   Verb{"collé", WorkKind::Assembly},
+    Verb{"boulonn", WorkKind::Assembly},     Verb{"monté", WorkKind::Assembly},
+    Verb{"peint", WorkKind::Finishing},      Verb{"poncé", WorkKind::Finishing},
+    Verb{"remplac", WorkKind::Rework},
+};
+
+/// Other words for kinds of work, with those of German and French.
+constexpr std::array names{
+    Verb{"painting", WorkKind::Finishing},    Verb{"fertigung", WorkKind::Fabrication},
+    Verb{"montage", WorkKind::Assembly},      Verb{"assemblage", WorkKind::Assembly},
+    Verb{"lackieren", WorkKind::Finishing},   Verb{"lackierung", WorkKind::Finishing},
+    Verb{"finition", WorkKind::Finishing},    Verb{"peinture", WorkKind::Finishing},
+    Verb{"nacharbeit", WorkKind::Rework},     Verb{"reprise", WorkKind::Rework},
+    Verb{"retouche", WorkKind::Rework},       Verb{"prüfung", WorkKind::Inspection},
+    Verb{"kontrolle", WorkKind::Inspection},  Verb{"contrôle", WorkKind::Inspection},
+    Verb{"planung", WorkKind::Planning},      Verb{"préparation", WorkKind::Planning},
 };
 
 } // namespace
 
 std::optional<WorkKind> kindNamed(const std::string &word)
 {
-    return parseWord<WorkKind>(word);
+    const auto name = std::ranges::find(names, word, &Verb::beginning);
+    return name != names.end() ? std::optional(name->kind) : parseWord<WorkKind>(word);
 }
 
 std::optional<WorkKind> kindGuessed(const std::vector<std::string> &note)

@@ -132,4 +132,12 @@ Totals totals(const Records &records)
     return std::move(sum).totals();
 }
 
+Totals totals(const Records &records, std::span<const WorkSession *const> sessions)
+{
+    Sum sum{records};
+    for (const WorkSession *session : sessions)
+        sum.add(*session);
+    return std::move(sum).totals();
+}
+
 } // namespace lastrivet::hours

@@ -6,6 +6,7 @@
 #include "core/records/Records.h"
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 namespace lastrivet::hours {
@@ -82,5 +83,7 @@ struct Totals {
 
 /// Sums all live log entries; those without workers are the project's builder's.
 Totals totals(const Records &records);
+/// Sums chosen log entries, which have a `began`.
+Totals totals(const Records &records, std::span<const WorkSession *const> sessions);
 
 } // namespace lastrivet::hours

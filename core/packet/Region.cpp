@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/Region.h"
 
-#include "core/packet/PartOrder.h"
+#include "core/packet/Places.h"
 
 #include <algorithm>
 
@@ -10,24 +10,10 @@ namespace lastrivet::packet {
 
 namespace {
 
-std::map<Id<Component>, std::size_t> placesInTree(const Records &records)
-{
-    std::map<Id<Component>, std::size_t> places{{Id<Component>{}, 0}};
-    for (const PartInOrder &part : partsInOrder(records))
-        places.emplace(part.part->id, places.size());
-    return places;
-}
-
 template <class Value> void makeSet(std::vector<Value> &values)
 {
     std::sort(values.begin(), values.end());
     values.erase(std::unique(values.begin(), values.end()), values.end());
-}
-
-template <class Record> Id<Component> partOfRecord(const Records &records, std::int64_t id)
-{
-    const Record *record = records.findLive(Id<Record>{id});
-    return record ? record->component_id : Id<Component>{};
 }
 
 template <class Record> IdSet<Component> partsOfRecord(const Records &records, std::int64_t id)
@@ -129,30 +115,7 @@ bool Region::holds(RecordRef record) const
 
 Id<Component> Region::partOf(RecordRef record) const
 {
-    switch (record.type) {
-    case RecordType::Component:
-        return Id<Component>{record.id};
-    case RecordType::Step:
-        return partOfRecord<Step>(*m_records, record.id);
-    case RecordType::WorkSession:
-        return partOfRecord<WorkSession>(*m_records, record.id);
-    case RecordType::Squawk:
-        return partOfRecord<Squawk>(*m_records, record.id);
-    case RecordType::Fastener:
-        return partOfRecord<Fastener>(*m_records, record.id);
-    case RecordType::Measurement:
-        return partOfRecord<Measurement>(*m_records, record.id);
-    case RecordType::PartLine:
-        return partOfRecord<PartLine>(*m_records, record.id);
-    case RecordType::MaterialUse:
-        return partOfRecord<MaterialUse>(*m_records, record.id);
-    case RecordType::Equipment:
-        return partOfRecord<Equipment>(*m_records, record.id);
-    case RecordType::Closing:
-        return partOfRecord<Closing>(*m_records, record.id);
-    default:
-        return {};
-    }
+    return packet::partOf(*m_records, record);
 }
 
 std::optional<Moment> Region::ifHappened(const std::optional<Moment> &moment) const

@@ -19,28 +19,6 @@ std::vector<WorkSession::Worker> workersOf(const Records &records, const WorkSes
     return {WorkSession::Worker{records.project.builder_id, std::nullopt, false}};
 }
 
-WorkLog::Session entryOf(const Records &records, const WorkSession &session)
-{
-    WorkLog::Session entry;
-    entry.id = session.id;
-    entry.began = session.began;
-    entry.approximate = session.approximate;
-    entry.minutes = session.minutes;
-    entry.part = partName(records, session.component_id);
-    entry.kind = session.kind;
-    if (const Step *step = records.findLive(session.step_id))
-        entry.step = step->title;
-    if (const Squawk *squawk = records.findLive(session.squawk_id))
-        entry.squawk = squawk->number;
-    entry.note = session.note;
-    entry.place = session.place;
-    entry.source = session.source;
-    for (const WorkSession::Worker &worker : workersOf(records, session))
-        entry.workers.push_back({personName(records, worker.person_id),
-                                 worker.minutes ? worker.minutes : session.minutes, worker.paid});
-    return entry;
-}
-
 void add(WorkLog::Total &total, const WorkSession &session, const WorkSession::Worker &worker)
 {
     const std::optional<Minutes> minutes = worker.minutes ? worker.minutes : session.minutes;
@@ -78,6 +56,28 @@ std::vector<WorkLog::Total> totals(const Records &records,
 
 } // namespace
 
+WorkLog::Session sessionOf(const Records &records, const WorkSession &session)
+{
+    WorkLog::Session entry;
+    entry.id = session.id;
+    entry.began = session.began;
+    entry.approximate = session.approximate;
+    entry.minutes = session.minutes;
+    entry.part = partName(records, session.component_id);
+    entry.kind = session.kind;
+    if (const Step *step = records.findLive(session.step_id))
+        entry.step = step->title;
+    if (const Squawk *squawk = records.findLive(session.squawk_id))
+        entry.squawk = squawk->number;
+    entry.note = session.note;
+    entry.place = session.place;
+    entry.source = session.source;
+    for (const WorkSession::Worker &worker : workersOf(records, session))
+        entry.workers.push_back({personName(records, worker.person_id),
+                                 worker.minutes ? worker.minutes : session.minutes, worker.paid});
+    return entry;
+}
+
 WorkLog workLog(const Region &region)
 {
     const auto sessions = chosenFrom(
@@ -89,7 +89,7 @@ WorkLog workLog(const Region &region)
         [](const WorkSession &session) { return session.began; });
     WorkLog log;
     for (const WorkSession *session : sessions)
-        log.sessions.push_back(entryOf(region.records(), *session));
+        log.sessions.push_back(sessionOf(region.records(), *session));
     log.people = totals(region.records(), sessions);
     return log;
 }

@@ -52,6 +52,9 @@ struct WorkLog {
     std::vector<Total> people;
 };
 
+/// A log entry as it is printed.
+WorkLog::Session sessionOf(const Records &records, const WorkSession &session);
+
 WorkLog workLog(const Region &region);
 
 } // namespace lastrivet::packet

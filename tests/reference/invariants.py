@@ -25,6 +25,7 @@ REFERENCES = {
     "hold_point": ("hold_point_id",), "sign_off": ("late_acceptances",), "tool": ("tool_id",),
     "material_lot": ("lot_ids",), "media": ("scan_id", "media_ids", "media_id"),
 }
+LONGEST_RECORDED = 600_000  # minutes: a whole build in one entry
 ORDERS = {
     "squawk": (("found_on", "fixed_on", "verified_on"), ("found_on", "accepted_on")),
     "deviation": (("raised_on", "asked_on", "decided_on"), ("built_on", "undone_on")),
@@ -190,6 +191,8 @@ def _sessions_and_tasks(document):
             yield f"work_session {session.id}: someone twice"
         if any((w.get("minutes") or 0) > (session.minutes or 0) for w in session.workers):
             yield f"work_session {session.id}: a worker has more than the session"
+        if (session.minutes or 0) > LONGEST_RECORDED:
+            yield f"work_session {session.id}: longer than a lifetime's build"
     for task in document.all("credit_task"):
         tenths = [task.kit_tenths, task.commercial_tenths, task.assembly_tenths,
                   task.fabrication_tenths]

@@ -6,6 +6,7 @@
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
 #include "core/project/acts/Sessions.h"
+#include "core/records/invariants/Bounds.h"
 
 #include <CLI/CLI.hpp>
 
@@ -82,7 +83,7 @@ void declareLog(CLI::App &program, Action &chosen)
         ->type_name("CODE");
     verb.add_option("--minutes", options->minutes, "How long")
         ->required()
-        ->check(CLI::Range(std::int64_t{1}, largestId))
+        ->check(CLI::Range(std::int64_t{1}, longestRecorded.count()))
         ->type_name("N");
     verb.add_option("--kind", options->kind,
                     fmt::format("What kind of work: {}", fmt::join(Words<WorkKind>::list, ", ")))

@@ -4,28 +4,19 @@
 #include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
+#include "app/cli/PrintShop.h"
 #include "app/cli/VerbOptions.h"
-#include "core/base/Error.h"
 #include "core/base/JsonWriter.h"
 #include "core/readiness/Readiness.h"
 #include "ui/print/PacketPrinter.h"
 
-#include <QGuiApplication>
-
 #include <CLI/CLI.hpp>
 
-#include <cstdlib>
-#include <filesystem>
 #include <fmt/ostream.h>
-#include <iostream>
-#include <optional>
-#include <unistd.h>
 
 namespace lastrivet::cli {
 
 namespace {
-
-namespace fs = std::filesystem;
 
 struct Options : VerbOptions {
     std::vector<std::int64_t> closings;
@@ -35,73 +26,12 @@ struct Options : VerbOptions {
     bool json = false;
 };
 
-/// What Qt remarks about its surroundings is no concern of whoever prints a packet.
-void hearQt(QtMsgType type, const QMessageLogContext &, const QString &text)
-{
-    if (type == QtCriticalMsg || type == QtFatalMsg)
-        std::cerr << "lastrivet-cli: " << onOneLine(text.toStdString()) << std::endl;
-}
-
-/// Qt's fonts need an application; "offscreen" needs no display.
-class PrintShop {
-public:
-    PrintShop()
-    {
-        qInstallMessageHandler(hearQt);
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-        m_application.emplace(m_count, m_arguments);
-    }
-
-private:
-    char m_name[14] = "lastrivet-cli";
-    char *m_arguments[2] = {m_name, nullptr};
-    int m_count = 1;
-    std::optional<QGuiApplication> m_application;
-};
-
 packet::Packet packetOf(const Project &project, const IdSet<Closing> &closings)
 {
     const Records &records = *project.records();
     const auto answer = readiness::readiness(records, project.profile(), project.today());
     return packet::packetFor(records, project.profile(), answer, closings);
 }
-
-/// Where the copies for print are: in the project, or for the time of the run elsewhere, when the
-/// folder cannot be written.
-class Copies {
-public:
-    explicit Copies(const Project &project)
-        : m_records(project.records())
-    {
-        if (::access(project.folder().c_str(), W_OK) == 0) {
-            m_cache.emplace(project.folder());
-            return;
-        }
-        std::string pattern = (fs::temp_directory_path() / "lastrivet-copies-XXXXXX").string();
-        if (!::mkdtemp(pattern.data()))
-            throw NotSaved("No folder for the copies of photographs could be made.");
-        m_temporary = pattern;
-        m_cache.emplace(project.folder(), m_temporary);
-    }
-    ~Copies()
-    {
-        std::error_code none;
-        if (!m_temporary.empty())
-            fs::remove_all(m_temporary, none);
-    }
-    Copies(const Copies &) = delete;
-    Copies &operator=(const Copies &) = delete;
-
-    auto copyOf(const packet::Photo &photo) const
-    {
-        return m_cache->copy(*m_records->find(photo.id), evidence::PictureSize::Large);
-    }
-
-private:
-    Snapshot m_records;
-    fs::path m_temporary;
-    std::optional<evidence::PictureCache> m_cache;
-};
 
 std::string labelFor(const IdSet<Closing> &closings, const Records &records)
 {
@@ -113,7 +43,7 @@ std::string labelFor(const IdSet<Closing> &closings, const Records &records)
 print::Printed printTo(const Options &options, Project &project, const IdSet<Closing> &closings)
 {
     const PrintShop shop;
-    const Copies copies(project);
+    const PrintCopies copies(project);
     const auto packet = packetOf(project, closings);
     print::Choices choices;
     choices.paper = options.paper == "Letter" ? print::Paper::Letter : print::Paper::A4;

@@ -8,7 +8,7 @@
 // on the records under review and on others that became wrong because of them.
 namespace lastrivet::invariants {
 
-/// Required fields are filled and ids lie within bounds; for withdrawn records too.
+/// Required fields are filled, ids and whole numbers lie within bounds; for withdrawn records too.
 void checkRequired(Review &review);
 /// Every named id exists, and is live where its owner is.
 void checkReferences(Review &review);

@@ -3,6 +3,8 @@
 #include "core/base/Tongue.h"
 #include "core/records/invariants/Families.h"
 
+#include <variant>
+
 namespace lastrivet::invariants {
 
 namespace {
@@ -12,6 +14,16 @@ bool isFilled(const Field &field, const void *owner)
     return field.isCollection() ? field.size(owner) > 0 : !isNull(field.value(owner));
 }
 
+/// Every JSON reader keeps whole numbers up to 2^53 exactly; a larger one would not be read back.
+bool isTooLarge(const Field &field, const void *owner)
+{
+    if (field.type != FieldType::Int)
+        return false;
+    const Scalar value = field.value(owner);
+    const auto *number = std::get_if<std::int64_t>(&value);
+    return number && (*number > largestId || *number < -largestId);
+}
+
 void checkRows(Review &review, RecordRef record, const Field &list, const void *owner)
 {
     for (std::size_t i = 0; i < list.size(owner); ++i) {
@@ -19,6 +31,10 @@ void checkRows(Review &review, RecordRef record, const Field &list, const void *
             if (field.required && !isFilled(field, list.row(owner, i)))
                 review.report(
                     record, "{0} lacks {1} in row {2} of {3}.",
+                    {nested({field.name, {}}), std::to_string(i + 1), nested({list.name, {}})});
+            if (isTooLarge(field, list.row(owner, i)))
+                review.report(
+                    record, "{0} has a number for {1} in row {2} of {3} that is too large.",
                     {nested({field.name, {}}), std::to_string(i + 1), nested({list.name, {}})});
         }
     }
@@ -33,6 +49,9 @@ void checkRecord(Review &review, const RecordDescription &description, const voi
     for (const Field &field : description.fields) {
         if (field.required && field.type != FieldType::Id && !isFilled(field, owner))
             review.report(record, "{0} lacks {1}.", {nested({field.name, {}})});
+        if (isTooLarge(field, owner))
+            review.report(record, "{0} has a number for {1} that is too large.",
+                          {nested({field.name, {}})});
         if (field.rows)
             checkRows(review, record, field, owner);
     }

@@ -40,13 +40,34 @@ TEST_CASE("A day that does not exist is none")
     CHECK(read("32 Mar") == "none");
 }
 
-TEST_CASE("A clock time has two digits of minutes")
+TEST_CASE("Days are read in German and French too")
 {
-    CHECK(parseClock("9:15") == 555);
-    CHECK(parseClock("23:59") == 1439);
-    CHECK_FALSE(parseClock("24:00").has_value());
-    CHECK_FALSE(parseClock("9:5").has_value());
-    CHECK_FALSE(parseClock("915").has_value());
+    CHECK(read("heute") == "2026-03-14");
+    CHECK(read("gestern") == "2026-03-13");
+    CHECK(read("vorgestern") == "2026-03-12");
+    CHECK(read("hier") == "2026-03-13");
+    CHECK(read("avant-hier") == "2026-03-12");
+    CHECK(read("aujourd'hui") == "2026-03-14");
+    CHECK(read("Mittwoch") == "2026-03-11");
+    CHECK(read("mercredi") == "2026-03-11");
+    CHECK(read("3. März") == "2026-03-03");
+    CHECK(read("24. Dez. 2025") == "2025-12-24");
+    CHECK(read("3 mars") == "2026-03-03");
+    CHECK(read("1 févr. 2024") == "2024-02-01");
+    CHECK(read("15 août") == "2025-08-15");
+    CHECK(read("3.3.") == "2026-03-03");
+    CHECK(read("31.12.") == "2025-12-31");
+    CHECK(read("1.2.2024") == "2024-02-01");
+    CHECK(read("31.4.") == "none");
+    CHECK(read("3.3") == "none");
+}
+
+TEST_CASE("Days to come are read where they are said outright")
+{
+    CHECK(read("tomorrow") == "2026-03-15");
+    CHECK(read("morgen") == "2026-03-15");
+    CHECK(read("3 Mar 2030") == "2030-03-03");
+    CHECK(read("2026-03-15") == "2026-03-15");
 }
 
 } // namespace lastrivet::entry

@@ -19,6 +19,20 @@ TEST_CASE("Durations are read in every way in which people write them")
     CHECK(parseDuration("1,5 h") == Minutes{90});
     CHECK(parseDuration("0.25H") == Minutes{15});
     CHECK(parseDuration("53 h 30") == Minutes{3210});
+    CHECK(parseDuration("2 Std 15 Min") == Minutes{135});
+    CHECK(parseDuration("1 Stunde") == Minutes{60});
+    CHECK(parseDuration("2 heures") == Minutes{120});
+}
+
+TEST_CASE("Whatever length of time was typed is read, so that it can be told what is wrong with it")
+{
+    CHECK(readMinutes("-2h") == -120);
+    CHECK(readMinutes("−90m") == -90);
+    CHECK(readMinutes("0m") == 0);
+    CHECK(readMinutes("300h") == 18'000);
+    CHECK_FALSE(readMinutes("-").has_value());
+    CHECK_FALSE(readMinutes("--2h").has_value());
+    CHECK_FALSE(readMinutes("99999999999999999999h").has_value());
 }
 
 TEST_CASE("What is no duration is none")

@@ -103,6 +103,7 @@ TEST_CASE("Several parts share the time and lose no minute of it")
     CHECK(reading.sessions[1].component_id == Id<Component>{32});
     CHECK(reading.sessions[0].minutes == Minutes{46});
     CHECK(reading.sessions[1].minutes == Minutes{45});
+    CHECK(Bench().read("1h LA+RW: primed").sessions.size() == 2);
 }
 
 TEST_CASE("A part is found by the words of what holds it, and a number is never part of a number")
@@ -159,6 +160,90 @@ TEST_CASE("Helpers are added to the builder; by names who worked instead")
     const auto alone = bench.one("2h LA by Irja: swept");
     REQUIRE(alone.workers.size() == 1);
     CHECK(alone.workers[0].person_id == bench.irja.id);
+}
+
+TEST_CASE("Helpers may have a time and pay of their own")
+{
+    const Bench bench;
+    const auto helped = bench.one("3h LA with Irja 45m, Casimir paid: bucked rivets");
+    REQUIRE(helped.workers.size() == 3);
+    CHECK(helped.minutes == Minutes{180});
+    CHECK_FALSE(helped.workers[0].minutes.has_value());
+    CHECK(helped.workers[1].minutes == Minutes{45});
+    CHECK_FALSE(helped.workers[1].paid);
+    CHECK(helped.workers[2].paid);
+    const auto brackets = bench.one("3h LA mit Irja (1h, bezahlt) und Casimir: genietet");
+    REQUIRE(brackets.workers.size() == 3);
+    CHECK(brackets.workers[1].minutes == Minutes{60});
+    CHECK(brackets.workers[1].paid);
+    CHECK(brackets.kind == WorkKind::Assembly);
+    // The only time there is was how long the work took.
+    const auto together = bench.one("with Irja 2h LA: swept");
+    CHECK(together.minutes == Minutes{120});
+    CHECK_FALSE(together.workers[1].minutes.has_value());
+    CHECK(bench.read("1h LA with Irja 2h: swept").errors.size() == 1);
+}
+
+TEST_CASE("A helper nobody knows is told, and stays in the note")
+{
+    const auto reading = Bench().read("1h LA with Wilma: bucked rivets");
+    REQUIRE(reading.problems.size() == 1);
+    CHECK(english(reading.problems.front()) ==
+          "Nobody on record is called “Wilma”; it goes into the note.");
+    CHECK(reading.sessions.front().note == "with Wilma: bucked rivets");
+}
+
+TEST_CASE("No time, more than a day and days to come are told, and the line can wait")
+{
+    const Bench bench;
+    const auto told = [&](std::string_view line) {
+        const auto reading = bench.read(line);
+        return reading.errors.size() == 1 ? english(reading.errors.front()) : std::string();
+    };
+    CHECK(told("-2h LA: x") == "“-2h” is no length of time; leave it out when nobody knows.");
+    CHECK(told("0m LA: x") == "“0m” is no length of time; leave it out when nobody knows.");
+    CHECK(told("25h LA: x") ==
+          "“25h” is more than a day has; write each day's work by itself.");
+    CHECK(told("24h LA: x").empty());
+    CHECK(told("2026-03-15 1h LA: x") == "2026-03-15 lies ahead; the log tells what was done.");
+    CHECK(told("tomorrow 1h LA: x") == "2026-03-15 lies ahead; the log tells what was done.");
+    CHECK(told("LA at 18:01: x") == "2026-03-14T18:01 lies ahead; the log tells what was done.");
+    CHECK(told("LA at 18:00: x").empty());
+    // Such words in the note are nobody's time.
+    CHECK(bench.read("2h LA: began the 50h inspection").errors.empty());
+    CHECK(bench.one("LA began the 50h inspection").note == "began the 50h inspection");
+}
+
+TEST_CASE("The line may be German or French")
+{
+    const Bench bench;
+    const auto german = bench.one("gestern von 19:00 bis 20:30 LA mit Irja: Haut genietet");
+    CHECK(german.began == Moment::parse("2026-03-13T19:00"));
+    CHECK(german.minutes == Minutes{90});
+    CHECK(german.workers.size() == 2);
+    CHECK(german.kind == WorkKind::Assembly);
+    const auto french = bench.one("hier 2 heures LA avec Irja et Casimir: peint");
+    CHECK(french.began == Moment::parse("2026-03-13"));
+    CHECK(french.minutes == Minutes{120});
+    CHECK(french.workers.size() == 3);
+    CHECK(french.kind == WorkKind::Finishing);
+    CHECK(bench.one("am Freitag 1h LA Nacharbeit: x").kind == WorkKind::Rework);
+    CHECK(bench.one("am Freitag 1h LA: x").began == Moment::parse("2026-03-13"));
+}
+
+TEST_CASE("A duration beside a span of the clock leaves the breaks out")
+{
+    const auto session = Bench().one("9:00-12:00 2h LA: x");
+    CHECK(session.minutes == Minutes{120});
+    CHECK(session.began == Moment::parse("2026-03-14T09:00"));
+}
+
+TEST_CASE("A second time is told and kept")
+{
+    const auto reading = Bench().read("1h LA 2h: x");
+    REQUIRE(reading.problems.size() == 1);
+    CHECK(reading.sessions.front().minutes == Minutes{60});
+    CHECK(reading.sessions.front().note == "2h: x");
 }
 
 TEST_CASE("A with that names nobody stays in the note")

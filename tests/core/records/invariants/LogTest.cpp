@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/invariants/Bounds.h"
 #include "tests/support/Violations.h"
 
 #include <catch2/catch.hpp>
@@ -41,6 +42,29 @@ TEST_CASE("Nobody worked longer than the log entry lasted")
     CHECK(worked(0).size() == 1);
     project.change(id, [](WorkSession &s) { s.minutes.reset(); });
     CHECK(worked(61).empty());
+}
+
+TEST_CASE("No log entry, worker or flight lasts longer than 10,000 hours")
+{
+    ProjectBuilder project;
+    const auto id = project.session(project.part("Wing"), "2026-01-02T10:00", 1);
+    project.change(id, [](WorkSession &s) { s.minutes = Minutes{600'000}; });
+    CHECK(wrongs(project).empty());
+    project.change(id, [](WorkSession &s) { s.minutes = Minutes{600'001}; });
+    CHECK(wrongs(project) ==
+          Said{"Log entry 3 of 2026-01-02T10:00 lasts 600001 minutes; more than 10,000 hours do "
+               "not fit into one entry."});
+    project.change(id, [](WorkSession &s) {
+        s.minutes.reset();
+        s.workers[0].minutes = Minutes{std::int64_t{1} << 60};
+    });
+    CHECK(wrongs(project).size() == 1);
+    project.change(id, [](WorkSession &s) { s.workers[0].minutes = longestRecorded; });
+    CHECK(wrongs(project).empty());
+    const auto flight = project.add(Flight{.flown_on = on("2027-01-01"), .minutes = Minutes{600'000}});
+    CHECK(wrongs(project).empty());
+    project.change(flight, [](Flight &f) { f.minutes = Minutes{600'001}; });
+    CHECK(wrongs(project).size() == 1);
 }
 
 TEST_CASE("Nobody is named twice in one log entry")

@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Result.h"
+#include "core/evidence/PictureCache.h"
+#include "core/packet/Photo.h"
+#include "core/project/Project.h"
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+
+class QGuiApplication;
+
+namespace lastrivet::cli {
+
+/// What printing needs besides its document: Qt's fonts, which need an application; "offscreen"
+/// needs no display. One at a time.
+class PrintShop {
+public:
+    PrintShop();
+    ~PrintShop();
+
+private:
+    char m_name[14] = "lastrivet-cli";
+    char *m_arguments[2] = {m_name, nullptr};
+    int m_count = 1;
+    std::unique_ptr<QGuiApplication> m_application;
+};
+
+/// The copies of photographs for print: in the project, or for the time of the run elsewhere, when
+/// the folder cannot be written.
+class PrintCopies {
+public:
+    explicit PrintCopies(const Project &project);
+    ~PrintCopies();
+    PrintCopies(const PrintCopies &) = delete;
+    PrintCopies &operator=(const PrintCopies &) = delete;
+
+    Result<evidence::PictureCopy, Message> copyOf(const packet::Photo &photo) const;
+
+private:
+    Snapshot m_records;
+    std::filesystem::path m_temporary;
+    std::optional<evidence::PictureCache> m_cache;
+};
+
+} // namespace lastrivet::cli

@@ -1,0 +1,128 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/Logbook.h"
+#include "app/cli/Names.h"
+#include "app/cli/PlainText.h"
+#include "app/cli/PrintShop.h"
+#include "app/cli/VerbOptions.h"
+#include "core/base/JsonWriter.h"
+#include "core/entry/CreationDays.h"
+#include "ui/print/LogbookPrinter.h"
+
+#include <CLI/CLI.hpp>
+
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+struct Options : VerbOptions {
+    std::string to;
+    std::string from;
+    std::string until;
+    std::string by = "date";
+    std::string paper = "A4";
+    std::string who;
+    bool withoutPhotos = false;
+    bool json = false;
+};
+
+packet::LogbookChoice choiceOf(const Options &options)
+{
+    packet::LogbookChoice choice;
+    choice.order = options.by == "component" ? packet::LogOrder::ByPart : packet::LogOrder::ByDate;
+    if (!options.from.empty())
+        choice.from = momentOf(options.from, "--from");
+    if (!options.until.empty())
+        choice.until = momentOf(options.until, "--until");
+    if (choice.from && choice.until && after(*choice.from, *choice.until))
+        throw WrongUsage(fmt::format("--until: {} lies before --from, {}.", options.until,
+                                     options.from));
+    choice.has_photos = !options.withoutPhotos;
+    return choice;
+}
+
+packet::Logbook logOf(const Project &project, const packet::LogbookChoice &choice)
+{
+    constexpr std::size_t rowsAtOnce = 1000;
+    entry::CreationDays created(project);
+    while (created.readSome(rowsAtOnce))
+        ;
+    return packet::logbookOf(*project.records(), project.profile(), choice,
+                             [&](Id<WorkSession> session) { return created.createdOn(session); });
+}
+
+print::Printed printTo(const Options &options, Project &project, const packet::Logbook &log)
+{
+    const PrintShop shop;
+    const PrintCopies copies(project);
+    print::Choices choices;
+    choices.paper = options.paper == "Letter" ? print::Paper::Letter : print::Paper::A4;
+    const std::string hash = project.notePrinted("Builder's log");
+    return *print::printLogbook(
+        log, {hash, project.now()},
+        [&copies](const packet::Photo &photo) { return copies.copyOf(photo); }, choices,
+        options.to);
+}
+
+void tell(const Options &options, const packet::Logbook &log, const print::Printed &printed,
+          std::ostream &out)
+{
+    const hours::Total &all = log.totals.total;
+    if (!options.json) {
+        fmt::print(out, "Wrote {}: {}, {} of {}, {}, {} without a picture.\n",
+                   onOneLine(options.to), counted(printed.pages, "page"),
+                   counted(all.sessions, "entry", "entries"), hoursText(all.minutes),
+                   counted(printed.pictures, "photo"), printed.missing_pictures);
+        return;
+    }
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member("file", options.to);
+    json.member("entries", all.sessions);
+    json.member("late_entries", log.late_entries);
+    json.member("minutes", all.minutes.count());
+    json.member("worker_minutes", all.worker_minutes.count());
+    json.member("pages", printed.pages);
+    json.member("pictures", printed.pictures);
+    json.member("missing_pictures", printed.missing_pictures);
+    json.endObject();
+    out << '\n';
+}
+
+Outcome make(const Options &options, Terminal &terminal)
+{
+    const packet::LogbookChoice choice = choiceOf(options);
+    const auto project = Project::open(options.project, {nullptr, options.who, false});
+    // A log from a copy that cannot be written is worth having; its hash still dates it.
+    if (project->isReadOnly())
+        terminal.complain(project->readOnlyReason() +
+                          " The log is made, but the journal does not say so.");
+    const packet::Logbook log = logOf(*project, choice);
+    tell(options, log, printTo(options, *project, log), terminal.out());
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareLogbook(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "logbook", "Prints the builder's log", *options);
+    verb.add_option("--to", options->to, "The PDF to write")->required()->type_name("FILE.pdf");
+    verb.add_option("--from", options->from, "The first day or moment")->type_name("M");
+    verb.add_option("--until", options->until, "The last day or moment")->type_name("M");
+    verb.add_option("--by", options->by, "Chapters by date or by component")
+        ->check(CLI::IsMember({"date", "component"}))
+        ->type_name("WHAT");
+    verb.add_option("--paper", options->paper, "A4 or Letter")
+        ->check(CLI::IsMember({"A4", "Letter"}, CLI::ignore_case))
+        ->type_name("SIZE");
+    verb.add_flag("--without-photos", options->withoutPhotos, "Leaves the photographs out");
+    addWho(verb, options->who);
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return make(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

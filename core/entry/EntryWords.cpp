@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/entry/EntryWords.h"
+
+#include "core/entry/Fold.h"
+
+#include <algorithm>
+
+namespace lastrivet::entry {
+
+namespace {
+
+constexpr std::string_view blanks = " \t\n";
+
+std::string bare(std::string_view word)
+{
+    const auto first = word.find_first_not_of("(");
+    if (first == std::string_view::npos)
+        return {};
+    const auto last = word.find_last_not_of(",;:)");
+    return last == std::string_view::npos || last < first
+               ? std::string()
+               : folded(word.substr(first, last + 1 - first));
+}
+
+} // namespace
+
+EntryWords::EntryWords(std::string_view line)
+    : m_line(line)
+{
+    for (std::size_t begin = line.find_first_not_of(blanks); begin != std::string_view::npos;) {
+        const auto end = std::min(line.find_first_of(blanks, begin), line.size());
+        // In front of the colon a plus sign parts two names, with or without blanks around it.
+        const auto plus = m_colon ? std::string_view::npos : line.find('+', begin);
+        if (plus > begin && plus < end) {
+            add(begin, plus);
+            begin = plus;
+        } else if (plus == begin && plus + 1 < end) {
+            add(plus, plus + 1);
+            begin = plus + 1;
+        } else {
+            add(begin, end);
+            begin = line.find_first_not_of(blanks, end);
+        }
+    }
+}
+
+void EntryWords::add(std::size_t begin, std::size_t end)
+{
+    const auto word = m_line.substr(begin, end - begin);
+    if (word.ends_with(':') && !m_colon)
+        m_colon = m_places.size();
+    m_places.push_back({begin, end});
+    m_folded.push_back(bare(word));
+}
+
+std::string EntryWords::text(std::size_t begin, std::size_t end) const
+{
+    if (begin >= end)
+        return {};
+    const auto first = m_places[begin].begin;
+    return std::string(m_line.substr(first, m_places[end - 1].end - first));
+}
+
+std::string EntryWords::joined(std::size_t begin, std::size_t end) const
+{
+    std::string text;
+    for (std::size_t i = begin; i < end; ++i)
+        text += (i == begin ? "" : " ") + m_folded[i];
+    return text;
+}
+
+} // namespace lastrivet::entry
