@@ -6,20 +6,19 @@
 #include "core/entry/PartFinder.h"
 #include "core/project/Project.h"
 
-#include <QTimer>
 #include <QWidget>
 
 #include <optional>
 
-class QComboBox;
-class QLabel;
 class QPushButton;
 
 namespace lastrivet::ui {
 
-class ActLine;
 class EntryEdit;
 class Session;
+class SignedQuestion;
+class TimerBar;
+class Understood;
 
 /// The line that takes a log entry, what it understood, and the clock that measures work.
 class EntryBar final : public QWidget {
@@ -38,32 +37,22 @@ Q_SIGNALS:
 private:
     void build();
     void understand();
-    void askAboutSigned(const entry::EntryReading &reading);
     void enter();
-    bool record(entry::EntryReading reading);
-    void applyAnswer(entry::EntryReading &reading) const;
-    void startOrStop();
+    bool mayBeLogged(const entry::EntryReading &reading);
     void start();
-    void stop();
-    bool recordTimed(const QString &text, Minutes minutes);
     void updateTimer();
-    entry::EntryReading reading(const QString &text) const;
-    QString inWords(const entry::EntryReading &reading) const;
-    QString sessionWords(const WorkSession &session) const;
+    entry::EntryReading reading() const;
 
     Session &m_session;
     EntryEdit *m_line;
-    QPushButton *m_timerButton;
-    QLabel *m_timer;
-    QLabel *m_understood;
-    QWidget *m_question;
-    QLabel *m_questionWords;
-    QComboBox *m_changed;
-    ActLine *m_ask;
-    QTimer m_tick;
+    QPushButton *m_start;
+    Understood *m_understood;
+    SignedQuestion *m_question;
+    TimerBar *m_timer;
     /// Of the snapshot it was made from; made again after a change.
     mutable std::optional<entry::PartFinder> m_finder;
-    Id<Step> m_closingStep;
+    /// The line whose unclear words were told; Enter once more logs it as it is.
+    QString m_told;
 };
 
 } // namespace lastrivet::ui

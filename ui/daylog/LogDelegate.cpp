@@ -7,6 +7,9 @@
 #include "ui/widgets/RowFrame.h"
 
 #include <QPainter>
+#include <QPixmap>
+
+#include <algorithm>
 
 namespace lastrivet::ui {
 
@@ -69,6 +72,25 @@ void LogDelegate::paintDay(QPainter &painter, const QStyleOptionViewItem &option
     drawCut(painter, inside.adjusted(0, 0, -80, 0), Qt::AlignLeft, index.data().toString());
 }
 
+/// The first photos at the right end of the row; answers how wide they are.
+int LogDelegate::paintPictures(QPainter &painter, const QRect &row, const QModelIndex &index) const
+{
+    const auto pictures = index.data(LogModel::PicturesRole).value<QList<QPixmap>>();
+    const int side = row.height() - 2 * Theme::space;
+    int right = row.right() - Theme::space;
+    for (const QPixmap &picture : pictures) {
+        const QRect place(right - side, row.top() + Theme::space, side, side);
+        // The middle of the picture, as wide as high.
+        const int shorter = std::min(picture.width(), picture.height());
+        const QRect part((picture.width() - shorter) / 2, (picture.height() - shorter) / 2, shorter,
+                         shorter);
+        painter.setRenderHint(QPainter::SmoothPixmapTransform);
+        painter.drawPixmap(place, picture, part);
+        right = place.left() - Theme::space;
+    }
+    return pictures.isEmpty() ? 0 : row.right() - right;
+}
+
 void LogDelegate::paintEntry(QPainter &painter, const QStyleOptionViewItem &option,
                              const QModelIndex &index) const
 {
@@ -76,7 +98,9 @@ void LogDelegate::paintEntry(QPainter &painter, const QStyleOptionViewItem &opti
     paintRowFrame(painter, option, colours);
     const int line = option.fontMetrics.lineSpacing();
     const int timeWidth = option.fontMetrics.horizontalAdvance(QStringLiteral("about 00:00 "));
-    const QRect inside = option.rect.adjusted(edge, Theme::space + 2, -edge, -Theme::space - 2);
+    const int pictures = paintPictures(painter, option.rect, index);
+    const QRect inside =
+        option.rect.adjusted(edge, Theme::space + 2, -edge - pictures, -Theme::space - 2);
     const QRect upper(inside.left(), inside.top(), inside.width(), line);
     const QRect lower = upper.translated(0, line);
     const int left = timeWidth + edge;

@@ -25,6 +25,7 @@ private:
                   const QModelIndex &index) const;
     void paintEntry(QPainter &painter, const QStyleOptionViewItem &option,
                     const QModelIndex &index) const;
+    int paintPictures(QPainter &painter, const QRect &row, const QModelIndex &index) const;
 
     const Theme &m_theme;
 };

@@ -5,9 +5,11 @@
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/RecordNames.h"
 
 #include <QLocale>
+#include <QPixmap>
 
 #include <algorithm>
 
@@ -16,6 +18,7 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr std::size_t journalRowsAtOnce = 100;
+constexpr qsizetype mostPictures = 3;
 
 std::int64_t dayNumber(Moment moment)
 {
@@ -34,6 +37,7 @@ LogModel::LogModel(Session &session, QObject *parent)
     , m_session(session)
     , m_created(session.project())
 {
+    m_photos.read(*session.records());
     fill();
     connect(&m_journalTimer, &QTimer::timeout, this, &LogModel::readJournal);
     m_journalTimer.start(0);
@@ -46,6 +50,51 @@ void LogModel::readJournal()
         return;
     m_journalTimer.stop();
     touchAll();
+}
+
+std::optional<Moment> LogModel::writtenOn(Id<WorkSession> entry)
+{
+    while (m_created.readSome(journalRowsAtOnce))
+        ;
+    return m_created.createdOn(entry);
+}
+
+void LogModel::setPictures(PictureLoader *loader)
+{
+    m_loader = loader;
+    connect(loader, &PictureLoader::loaded, this, &LogModel::pictureLoaded);
+}
+
+void LogModel::pictureLoaded(qint64 media)
+{
+    const Media *photo = m_session.records()->find(Id<Media>{media});
+    if (!photo || !photo->taken_on)
+        return touchAll();
+    // The picture may stand with any entry of its day.
+    std::vector<RecordRef> ofDay;
+    for (const RecordRef row : rows()) {
+        const WorkSession *entry =
+            isDay(row) ? nullptr : m_session.records()->find(Id<WorkSession>{row.id});
+        if (entry && entry->began && entry->began->dayOnly() == photo->taken_on->dayOnly())
+            ofDay.push_back(row);
+    }
+    touch(ofDay);
+}
+
+QVariant LogModel::pictures(const WorkSession &session) const
+{
+    if (!m_loader)
+        return {};
+    const auto records = m_session.records();
+    QList<QPixmap> pictures;
+    for (const Id<Media> id : m_photos.of(session, *records)) {
+        const QPixmap picture = m_loader->small(*records->find(id));
+        if (!picture.isNull())
+            pictures.append(picture);
+        if (pictures.size() == mostPictures)
+            break;
+    }
+    return QVariant::fromValue(pictures);
 }
 
 void LogModel::setFilter(const QString &text)
@@ -83,13 +132,6 @@ void LogModel::fill()
         m_total += session->minutes.value_or(Minutes{});
         rows.push_back({RecordType::WorkSession, session->id.value()});
     }
-    m_photos.clear();
-    for (const Media &media : records->media) {
-        for (const Media::Link &link : media.links) {
-            if (link.subject == RecordType::WorkSession && !media.withdrawn_on)
-                ++m_photos[link.id];
-        }
-    }
     setRows(rows);
 }
 
@@ -97,18 +139,18 @@ void LogModel::apply(const ChangeNotice &notice)
 {
     m_created.apply(notice);
     const auto totals = m_dayTotals;
-    const auto photos = m_photos;
+    const bool isOfPhotos = std::ranges::any_of(
+        notice.touched, [](RecordRef record) { return record.type == RecordType::Media; });
+    if (isOfPhotos)
+        m_photos.read(*m_session.records());
     fill();
+    if (isOfPhotos)
+        touchAll();
     std::vector<RecordRef> different = notice.touched;
     for (const auto &[day, total] : m_dayTotals) {
         const auto before = totals.find(day);
         if (before != totals.end() && before->second != total)
             different.push_back({RecordType::Project, day});
-    }
-    for (const auto &[session, count] : m_photos) {
-        const auto before = photos.find(session);
-        if (before == photos.end() || before->second != count)
-            different.push_back({RecordType::WorkSession, session});
     }
     touch(different);
 }
@@ -175,10 +217,10 @@ QVariant LogModel::entryData(const WorkSession &session, int role) const
         return whoText(session);
     case MarksRole:
         return marksText(session);
-    case PhotosRole: {
-        const auto count = m_photos.find(session.id.value());
-        return count == m_photos.end() ? 0 : count->second;
-    }
+    case PhotosRole:
+        return int(m_photos.of(session, *m_session.records()).size());
+    case PicturesRole:
+        return pictures(session);
     default:
         return {};
     }

@@ -4,6 +4,7 @@
 
 #include "core/entry/CreationDays.h"
 #include "core/project/Project.h"
+#include "ui/daylog/EntryPhotos.h"
 #include "ui/widgets/RecordRowsModel.h"
 
 #include <QTimer>
@@ -12,6 +13,7 @@
 
 namespace lastrivet::ui {
 
+class PictureLoader;
 class Session;
 
 /// The log by day, the latest first: each day with its total, and below it what was done.
@@ -29,16 +31,21 @@ public:
         WhoRole,
         MarksRole,
         PhotosRole,
+        PicturesRole, ///< the first few photos as `QList<QPixmap>`
     };
 
     explicit LogModel(Session &session, QObject *parent = nullptr);
 
+    /// Where the pictures beside entries come from; without it there are none.
+    void setPictures(PictureLoader *loader);
     /// Entries that hold all words in note, part, kind or names.
     void setFilter(const QString &text);
     void apply(const ChangeNotice &notice);
     /// Minutes and number of the entries shown.
     Minutes total() const { return m_total; }
     int entryCount() const;
+    /// The day on which an entry was written down; empty when the journal does not tell.
+    std::optional<Moment> writtenOn(Id<WorkSession> entry);
     static bool isDay(RecordRef row) { return row.type == RecordType::Project; }
 
     int columnCount(const QModelIndex &parent = {}) const override;
@@ -48,6 +55,8 @@ public:
 private:
     void fill();
     void readJournal();
+    void pictureLoaded(qint64 media);
+    QVariant pictures(const WorkSession &session) const;
     QVariant dayData(std::int64_t day, int role) const;
     QVariant entryData(const WorkSession &session, int role) const;
     QString timeText(const WorkSession &session) const;
@@ -60,7 +69,8 @@ private:
     QString m_filter;
     std::map<std::int64_t, Minutes> m_dayTotals;
     Minutes m_total;
-    std::map<std::int64_t, int> m_photos;
+    EntryPhotos m_photos;
+    PictureLoader *m_loader = nullptr;
     entry::CreationDays m_created;
     QTimer m_journalTimer;
 };

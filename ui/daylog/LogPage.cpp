@@ -5,22 +5,18 @@
 #include "ui/convert/QtText.h"
 #include "ui/daylog/EntryBar.h"
 #include "ui/daylog/LogDelegate.h"
+#include "ui/daylog/LogDetail.h"
 #include "ui/daylog/LogModel.h"
-#include "ui/daylog/WorkersEditor.h"
+#include "ui/daylog/LogbookForm.h"
 #include "ui/daylog/YearStrip.h"
-#include "ui/widgets/ActLine.h"
 #include "ui/widgets/EmptyPlace.h"
-#include "ui/widgets/PhotoStrip.h"
 #include "ui/widgets/PictureLoader.h"
-#include "ui/widgets/RecordForm.h"
-#include "ui/widgets/WithdrawAct.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QShortcut>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -30,47 +26,27 @@
 
 namespace lastrivet::ui {
 
-namespace {
-
-std::vector<RecordForm::Row> formRows()
-{
-    return {{"began"},
-            {"minutes", false, LogPage::tr("Duration")},
-            {"component_id"},
-            {"note", true, LogPage::tr("What was done")},
-            {"kind"},
-            {"step_id"},
-            {"squawk_id"},
-            {"changed_inspected", false, LogPage::tr("Changed what was inspected")},
-            {"approximate", false, LogPage::tr("Only about right")},
-            {"place"},
-            {"source"}};
-}
-
-} // namespace
-
 LogPage::LogPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_model(new LogModel(session, this))
     , m_loader(new PictureLoader(session, this))
     , m_entry(new EntryBar(session, this))
+    , m_print(new LogbookForm(
+          session, [this](Id<WorkSession> entry) { return m_model->writtenOn(entry); }, this))
     , m_filter(new QLineEdit(this))
     , m_total(new QLabel(this))
     , m_list(new QListView(this))
     , m_empty(new EmptyPlace({}, this))
     , m_stack(new QStackedWidget(this))
     , m_strip(new YearStrip(session, this))
-    , m_detail(new QScrollArea(this))
-    , m_form(new RecordForm(session, RecordType::WorkSession, formRows(), this))
-    , m_workers(new WorkersEditor(session, this))
-    , m_photos(new PhotoStrip(session, *m_loader, this))
-    , m_ask(new ActLine(session, this))
+    , m_detail(new LogDetail(session, *m_loader, this))
 {
+    m_model->setPictures(m_loader);
     build();
     buildKeys();
     if (m_model->rowCount() > 1)
         m_list->setCurrentIndex(m_model->index(1, 0));
-    showCurrent();
+    showChosen();
     updateWords();
 }
 
@@ -79,21 +55,48 @@ void LogPage::build()
     auto *halves = new QSplitter(this);
     halves->setChildrenCollapsible(false);
     halves->addWidget(buildList());
-    halves->addWidget(buildDetail());
+    halves->addWidget(m_detail);
     halves->setStretchFactor(0, 3);
     halves->setStretchFactor(1, 2);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->setSpacing(8);
     layout->addWidget(m_entry);
-    layout->addWidget(m_strip);
+    layout->addWidget(buildYear());
+    layout->addWidget(m_print);
     layout->addWidget(halves, 1);
     connect(m_entry, &EntryBar::recorded, this, [this](qint64 id) {
         showRecord({RecordType::WorkSession, id});
         m_entry->focusLine();
     });
     connect(m_entry, &EntryBar::leftForList, this, [this] { m_list->setFocus(); });
+    connect(m_print, &LogbookForm::left, this, [this] {
+        m_print->hide();
+        m_list->setFocus();
+    });
     connect(m_strip, &YearStrip::dayChosen, this, &LogPage::goToDay);
+    connect(m_detail, &LogDetail::ended, this, [this] { m_list->setFocus(); });
+}
+
+/// The strip between buttons that turn to the years around.
+QWidget *LogPage::buildYear()
+{
+    auto *year = new QWidget(this);
+    auto *layout = new QHBoxLayout(year);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    const auto addTurn = [&](const QString &sign, const QString &name, int years) {
+        auto *button = new QPushButton(sign, year);
+        button->setProperty("flat", true);
+        button->setAccessibleName(name);
+        button->setToolTip(name);
+        connect(button, &QPushButton::clicked, m_strip, [this, years] { m_strip->turn(years); });
+        layout->addWidget(button);
+    };
+    addTurn(QStringLiteral("‹"), tr("The year before"), -1);
+    layout->addWidget(m_strip, 1);
+    addTurn(QStringLiteral("›"), tr("The year after"), 1);
+    return year;
 }
 
 QWidget *LogPage::buildList()
@@ -101,6 +104,7 @@ QWidget *LogPage::buildList()
     m_list->setModel(m_model);
     m_list->setItemDelegate(new LogDelegate(theme(), this));
     m_list->setAccessibleName(tr("Log entries"));
+    m_list->setSelectionMode(QAbstractItemView::ExtendedSelection);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setResizeMode(QListView::Adjust);
@@ -108,83 +112,69 @@ QWidget *LogPage::buildList()
                             "line above, or start the clock."));
     m_stack->addWidget(m_list);
     m_stack->addWidget(m_empty);
-    m_filter->setPlaceholderText(tr("Type to filter"));
-    m_filter->setAccessibleName(tr("Filter the log"));
-    m_filter->setClearButtonEnabled(true);
-    auto *line = new QHBoxLayout;
-    line->addWidget(m_filter, 1);
-    line->addWidget(m_total);
     auto *left = new QWidget(this);
     auto *layout = new QVBoxLayout(left);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addLayout(line);
+    auto *head = new QHBoxLayout;
+    buildListHead(*head);
+    layout->addLayout(head);
     layout->addWidget(m_stack, 1);
+    connect(m_list->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            [this] { showChosen(); });
+    connect(m_list, &QListView::activated, this, [this] { m_detail->edit(); });
+    return left;
+}
+
+void LogPage::buildListHead(QLayout &layout)
+{
+    m_filter->setPlaceholderText(tr("Type to filter"));
+    m_filter->setAccessibleName(tr("Filter the log"));
+    m_filter->setClearButtonEnabled(true);
+    auto *print = new QPushButton(tr("Print…"), this);
+    print->setToolTip(tr("Print the builder's log (Ctrl+P)"));
+    layout.addWidget(m_filter);
+    layout.addWidget(m_total);
+    layout.addWidget(print);
     connect(m_filter, &QLineEdit::textChanged, this, [this] {
         m_model->setFilter(m_filter->text().trimmed());
         updateWords();
     });
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this] { showCurrent(); });
-    connect(m_list, &QListView::activated, this, [this] { m_form->edit("note"); });
-    return left;
-}
-
-QWidget *LogPage::buildDetail()
-{
-    auto *inside = new QWidget(this);
-    auto *removal = new QPushButton(tr("Withdraw this entry"), inside);
-    removal->setProperty("flat", true);
-    removal->setEnabled(!session().isReadOnly());
-    auto *layout = new QVBoxLayout(inside);
-    layout->setContentsMargins(16, 0, 8, 8);
-    layout->setSpacing(8);
-    layout->addWidget(m_ask);
-    layout->addWidget(m_form);
-    layout->addWidget(new QLabel(tr("Who worked"), inside));
-    layout->addWidget(m_workers);
-    layout->addWidget(m_photos);
-    layout->addWidget(removal, 0, Qt::AlignLeft);
-    layout->addStretch(1);
-    m_detail->setWidgetResizable(true);
-    m_detail->setFocusPolicy(Qt::NoFocus);
-    m_detail->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_detail->setWidget(inside);
-    connect(removal, &QPushButton::clicked, this, &LogPage::withdrawCurrent);
-    connect(m_ask, &ActLine::ended, this, [this] { m_list->setFocus(); });
-    return m_detail;
+    connect(print, &QPushButton::clicked, m_print, &LogbookForm::start);
 }
 
 void LogPage::buildKeys()
 {
-    auto *removal = new QShortcut(QKeySequence::Delete, m_list);
-    removal->setContext(Qt::WidgetShortcut);
-    connect(removal, &QShortcut::activated, this, &LogPage::withdrawCurrent);
-    auto *find = new QShortcut(QKeySequence(QStringLiteral("/")), m_list);
-    find->setContext(Qt::WidgetShortcut);
-    connect(find, &QShortcut::activated, this, [this] { m_filter->setFocus(); });
+    const auto add = [](const QKeySequence &keys, QWidget *where, Qt::ShortcutContext context,
+                        auto act) {
+        auto *shortcut = new QShortcut(keys, where);
+        shortcut->setContext(context);
+        connect(shortcut, &QShortcut::activated, where, act);
+    };
+    add(QKeySequence::Delete, m_list, Qt::WidgetShortcut, [this] { m_detail->withdraw(); });
+    add(Qt::Key_S, m_list, Qt::WidgetShortcut, [this] { m_detail->split(); });
+    add(Qt::Key_M, m_list, Qt::WidgetShortcut, [this] { m_detail->moveElsewhere(); });
+    add(Qt::Key_Slash, m_list, Qt::WidgetShortcut, [this] { m_filter->setFocus(); });
+    add(QKeySequence::Print, this, Qt::WidgetWithChildrenShortcut, [this] { m_print->start(); });
 }
 
-Id<WorkSession> LogPage::current() const
+std::vector<Id<WorkSession>> LogPage::chosen() const
 {
-    const QModelIndex index = m_list->currentIndex();
-    if (!index.isValid() || LogModel::isDay(m_model->recordAt(index.row())))
-        return {};
-    return Id<WorkSession>{m_model->recordAt(index.row()).id};
+    std::vector<int> rows;
+    for (const QModelIndex &index : m_list->selectionModel()->selectedIndexes())
+        rows.push_back(index.row());
+    std::ranges::sort(rows);
+    std::vector<Id<WorkSession>> entries;
+    for (const int row : rows) {
+        const RecordRef record = m_model->recordAt(row);
+        if (!LogModel::isDay(record))
+            entries.push_back(Id<WorkSession>{record.id});
+    }
+    return entries;
 }
 
-void LogPage::showCurrent()
+void LogPage::showChosen()
 {
-    const Id<WorkSession> id = current();
-    m_detail->widget()->setVisible(bool(id));
-    m_form->show(id.value());
-    m_workers->show(id);
-    m_photos->show({{RecordType::WorkSession, id.value()}});
-}
-
-void LogPage::withdrawCurrent()
-{
-    if (current())
-        askToWithdraw(session(), *m_ask, {RecordType::WorkSession, current().value()});
+    m_detail->show(chosen());
 }
 
 void LogPage::updateWords()
@@ -240,11 +230,10 @@ Id<Component> LogPage::shownPart() const
 void LogPage::recordsChanged(const ChangeNotice &notice)
 {
     m_model->apply(notice);
-    m_form->apply(notice);
-    m_photos->apply(notice);
+    m_detail->apply(notice);
     m_entry->recordsChanged();
     m_strip->recordsChanged();
-    showCurrent();
+    showChosen();
     updateWords();
 }
 

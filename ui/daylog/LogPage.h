@@ -4,22 +4,21 @@
 
 #include "ui/shell/Page.h"
 
+#include <vector>
+
 class QLabel;
 class QLineEdit;
 class QListView;
-class QScrollArea;
 class QStackedWidget;
 
 namespace lastrivet::ui {
 
-class ActLine;
 class EmptyPlace;
 class EntryBar;
+class LogDetail;
 class LogModel;
-class PhotoStrip;
+class LogbookForm;
 class PictureLoader;
-class RecordForm;
-class WorkersEditor;
 class YearStrip;
 
 /// The builder's log: a line for the next entry, the clock, and the entries by day.
@@ -40,29 +39,27 @@ protected:
 
 private:
     void build();
+    QWidget *buildYear();
     QWidget *buildList();
-    QWidget *buildDetail();
+    void buildListHead(QLayout &layout);
     void buildKeys();
-    Id<WorkSession> current() const;
-    void showCurrent();
-    void withdrawCurrent();
+    /// The entries chosen in the list, from top to bottom.
+    std::vector<Id<WorkSession>> chosen() const;
+    void showChosen();
     void updateWords();
     void goToDay(QDate day);
 
     LogModel *m_model;
     PictureLoader *m_loader;
     EntryBar *m_entry;
+    LogbookForm *m_print;
     QLineEdit *m_filter;
     QLabel *m_total;
     QListView *m_list;
     EmptyPlace *m_empty;
     QStackedWidget *m_stack;
     YearStrip *m_strip;
-    QScrollArea *m_detail;
-    RecordForm *m_form;
-    WorkersEditor *m_workers;
-    PhotoStrip *m_photos;
-    ActLine *m_ask;
+    LogDetail *m_detail;
 };
 
 } // namespace lastrivet::ui

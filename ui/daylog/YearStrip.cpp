@@ -5,11 +5,10 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
-#include <QHelpEvent>
+#include <QKeyEvent>
 #include <QLocale>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QToolTip>
 
 #include <algorithm>
 
@@ -28,27 +27,61 @@ YearStrip::YearStrip(Session &session, QWidget *parent)
     , m_session(session)
 {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setFocusPolicy(Qt::StrongFocus);
+    setMouseTracking(true);
     recordsChanged();
+    m_cursor = m_last;
+    nameIt();
 }
 
 void YearStrip::recordsChanged()
 {
-    m_last = toDate(m_session.today());
+    m_last = toDate(m_session.today()).addYears(-m_yearsBack);
     m_first = m_last.addYears(-1).addDays(1);
     m_minutes.clear();
-    qint64 days = 0;
+    bool isAny = false;
     for (const WorkSession &session : m_session.records()->work_sessions) {
         if (session.withdrawn_on || !session.began)
             continue;
+        isAny = true;
         const QDate day = toDate(*session.began);
-        if (day < m_first || day > m_last)
-            continue;
-        days += m_minutes.contains(day) ? 0 : 1;
-        m_minutes[day] += session.minutes ? session.minutes->count() : 0;
+        if (day >= m_first && day <= m_last)
+            m_minutes[day] += session.minutes ? session.minutes->count() : 0;
     }
-    setAccessibleName(tr("Work on %n days of the last year", nullptr, int(days)));
-    setVisible(days > 0);
+    m_cursor = std::clamp(m_cursor.isValid() ? m_cursor : m_last, m_first, m_last);
+    setVisible(isAny);
+    nameIt();
     update();
+}
+
+void YearStrip::nameIt()
+{
+    const QString year =
+        tr("Work on %n days of the year", nullptr, int(m_minutes.size()));
+    setAccessibleName(year);
+    setAccessibleDescription(wordsFor(m_cursor));
+}
+
+void YearStrip::turn(int years)
+{
+    m_yearsBack = std::max(0, m_yearsBack - years);
+    m_cursor = {};
+    recordsChanged();
+}
+
+void YearStrip::moveTo(QDate day)
+{
+    m_cursor = std::clamp(day, m_first, m_last);
+    nameIt();
+    update();
+}
+
+/// Whose hours stand under the bars: the day at the mouse, else the one at the keyboard.
+QDate YearStrip::toldDay() const
+{
+    if (m_hovered.isValid())
+        return m_hovered;
+    return hasFocus() ? m_cursor : QDate();
 }
 
 QSize YearStrip::sizeHint() const
@@ -87,32 +120,106 @@ void YearStrip::paintEvent(QPaintEvent *)
         const int high = 3 + int(std::min(day.value(), fullDay) * (barHeight - 3) / fullDay);
         painter.fillRect(QRect(x, barHeight - high, wide, high), colours.accent);
     }
+    paintMonths(painter);
+    if (toldDay().isValid())
+        paintTold(painter);
+    if (hasFocus()) {
+        painter.setPen(QPen(colours.accent, 2));
+        painter.drawRect(rect().adjusted(1, 1, -1, -1));
+    }
+}
+
+void YearStrip::paintMonths(QPainter &painter)
+{
+    const Colours &colours = m_session.theme().colours();
     painter.setPen(colours.quietText);
     for (QDate month(m_first.year(), m_first.month(), 1); month <= m_last;
          month = month.addMonths(1)) {
         if (month < m_first)
             continue;
         const int x = xOf(month);
+        const bool isYear = month.month() == 1;
+        const QString name = QLocale().standaloneMonthName(month.month(), QLocale::ShortFormat);
         painter.fillRect(QRect(x, barHeight, 1, 5), colours.border);
-        painter.drawText(QRect(x + 4, barHeight + 2, 80, fontMetrics().height()),
+        painter.drawText(QRect(x + 4, barHeight + 2, 120, fontMetrics().height()),
                          Qt::AlignLeft | Qt::AlignVCenter,
-                         QLocale().standaloneMonthName(month.month(), QLocale::ShortFormat));
+                         isYear ? tr("%1 %2", "month, year").arg(name).arg(month.year()) : name);
     }
+}
+
+/// The day's bar marked, and its words in place of the months around it.
+void YearStrip::paintTold(QPainter &painter)
+{
+    const Colours &colours = m_session.theme().colours();
+    const int x = xOf(toldDay());
+    const int wide = std::max(4, xOf(toldDay().addDays(1)) - x);
+    painter.setPen(QPen(colours.text, 1));
+    painter.drawRect(QRect(x - 1, 2, wide + 1, barHeight - 2));
+    const QString words = wordsFor(toldDay());
+    const int length = fontMetrics().horizontalAdvance(words) + 12;
+    const int left = std::clamp(x - length / 2, 0, std::max(0, width() - length));
+    const QRect place(left, barHeight + 2, length, fontMetrics().height() + 1);
+    painter.fillRect(place, colours.raised);
+    painter.drawText(place, Qt::AlignCenter, words);
 }
 
 void YearStrip::mousePressEvent(QMouseEvent *event)
 {
-    Q_EMIT dayChosen(dayAt(event->pos().x()));
+    moveTo(dayAt(event->pos().x()));
+    Q_EMIT dayChosen(m_cursor);
 }
 
-bool YearStrip::event(QEvent *event)
+void YearStrip::mouseMoveEvent(QMouseEvent *event)
 {
-    if (event->type() == QEvent::ToolTip) {
-        const auto *help = static_cast<QHelpEvent *>(event);
-        QToolTip::showText(help->globalPos(), wordsFor(dayAt(help->pos().x())), this);
-        return true;
+    m_hovered = dayAt(event->pos().x());
+    update();
+}
+
+void YearStrip::leaveEvent(QEvent *)
+{
+    m_hovered = {};
+    update();
+}
+
+void YearStrip::focusInEvent(QFocusEvent *event)
+{
+    QWidget::focusInEvent(event);
+    update();
+}
+
+void YearStrip::focusOutEvent(QFocusEvent *event)
+{
+    QWidget::focusOutEvent(event);
+    update();
+}
+
+/// Arrows by days and weeks, the page keys by years, Enter goes to the day.
+void YearStrip::keyPressEvent(QKeyEvent *event)
+{
+    switch (event->key()) {
+    case Qt::Key_Left:
+        return moveTo(m_cursor.addDays(-1));
+    case Qt::Key_Right:
+        return moveTo(m_cursor.addDays(1));
+    case Qt::Key_Up:
+        return moveTo(m_cursor.addDays(-7));
+    case Qt::Key_Down:
+        return moveTo(m_cursor.addDays(7));
+    case Qt::Key_Home:
+        return moveTo(m_first);
+    case Qt::Key_End:
+        return moveTo(m_last);
+    case Qt::Key_PageUp:
+        return turn(-1);
+    case Qt::Key_PageDown:
+        return turn(1);
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        Q_EMIT dayChosen(m_cursor);
+        return;
+    default:
+        QWidget::keyPressEvent(event);
     }
-    return QWidget::event(event);
 }
 
 } // namespace lastrivet::ui

@@ -3,6 +3,7 @@
 #include "ui/shell/ProjectView.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/daylog/TimerBar.h"
 #include "ui/photos/PhotosPage.h"
 #include "ui/photos/WatchedFolder.h"
 #include "ui/shell/Page.h"
@@ -34,6 +35,7 @@ ProjectView::ProjectView(std::unique_ptr<Session> session, QWidget *parent)
     , m_rail(new Rail(m_session->theme(), this))
     , m_banner(new QLabel(this))
     , m_stack(new QStackedWidget(this))
+    , m_timer(new TimerBar(*m_session, this))
     , m_line(new MessageLine(this))
 {
     build();
@@ -56,10 +58,12 @@ void ProjectView::build()
     m_banner->setContentsMargins(16, 8, 16, 8);
     m_banner->setAutoFillBackground(true);
     m_banner->setBackgroundRole(QPalette::Highlight);
+    m_timer->setContentsMargins(16, 4, 16, 4);
     auto *right = new QVBoxLayout;
     right->setSpacing(0);
     right->addWidget(m_banner);
     right->addWidget(m_stack, 1);
+    right->addWidget(m_timer);
     right->addWidget(m_line);
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -97,6 +101,8 @@ void ProjectView::open(PageId id)
     m_current = id;
     m_rail->choose(id);
     m_stack->setCurrentWidget(&page(id));
+    // The Log page has the clock at its line.
+    m_timer->setAway(id == PageId::Log);
     focusPage();
     Q_EMIT opened(id);
 }

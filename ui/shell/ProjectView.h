@@ -21,6 +21,7 @@ class MessageLine;
 class Page;
 class Rail;
 class SquawkCapture;
+class TimerBar;
 class WatchedFolder;
 
 /// An open project in the window: the rail, the page chosen in it, and the line at the foot.
@@ -64,6 +65,7 @@ private:
     Rail *m_rail;
     QLabel *m_banner;
     QStackedWidget *m_stack;
+    TimerBar *m_timer;
     MessageLine *m_line;
     /// Made when it is first asked for.
     SquawkCapture *m_capture = nullptr;

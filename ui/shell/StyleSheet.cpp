@@ -50,6 +50,8 @@ QTableView::item { padding: 0 6px; }
 QHeaderView::section { background: @raised; border: none; border-bottom: 1px solid @line;
     padding: 5px 8px; }
 QScrollArea { border: none; background: transparent; }
+QLabel[chip="true"] { border: 1px solid @line; border-radius: 3px; padding: 1px 7px;
+    background: @raised; }
 QToolTip { border: 1px solid @border; padding: 4px; }
 QMenuBar { background: @raised; }
 )";

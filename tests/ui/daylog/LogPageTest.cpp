@@ -2,14 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/daylog/LogPage.h"
 
+#include "tests/ui/daylog/LogWindow.h"
 #include "tests/ui/support/ModelWatch.h"
-#include "tests/ui/support/Workshop.h"
-#include "ui/daylog/EntryEdit.h"
 #include "ui/daylog/LogModel.h"
+#include "ui/daylog/Understood.h"
 
-#include <QLineEdit>
-#include <QListView>
-#include <QPushButton>
+#include <QApplication>
+#include <QComboBox>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -18,56 +17,9 @@
 
 namespace lastrivet::test {
 
-namespace {
-
-struct Window {
-    Window() { open(); }
-    void open()
-    {
-        page.reset();
-        session = workshop.session();
-        page = std::make_unique<ui::LogPage>(*session);
-        page->resize(1100, 680);
-        page->show();
-        REQUIRE(QTest::qWaitForWindowExposed(page.get()));
-    }
-    ui::EntryEdit &line() { return *page->findChild<ui::EntryEdit *>(); }
-    QLineEdit &field(const QString &name)
-    {
-        for (auto *known : page->findChildren<QLineEdit *>()) {
-            if (known->accessibleName() == name && known->isVisible())
-                return *known;
-        }
-        FAIL("no field " << name.toStdString());
-        return line();
-    }
-    void press(const QString &words)
-    {
-        for (auto *button : page->findChildren<QPushButton *>()) {
-            if (button->text() == words && button->isVisible()) {
-                QTest::mouseClick(button, Qt::LeftButton);
-                return;
-            }
-        }
-        FAIL("no button " << words.toStdString());
-    }
-    /// The session with the greatest id.
-    WorkSession latest()
-    {
-        const auto &sessions = session->records()->work_sessions;
-        return *sessions.find(Id<WorkSession>{sessions.greatestId()});
-    }
-
-    Workshop workshop;
-    std::unique_ptr<ui::Session> session;
-    std::unique_ptr<ui::LogPage> page;
-};
-
-} // namespace
-
 TEST_CASE("A line becomes an entry with Enter, and the line is free for the next")
 {
-    Window window;
+    LogWindow window;
     QTest::keyClicks(&window.line(), QStringLiteral("yesterday 2h15 la: dimpled both skins"));
     QTest::keyClick(&window.line(), Qt::Key_Return);
     const WorkSession entry = window.latest();
@@ -84,7 +36,7 @@ TEST_CASE("A line becomes an entry with Enter, and the line is free for the next
 
 TEST_CASE("A part is completed from its first letters")
 {
-    Window window;
+    LogWindow window;
     window.line().setFocus();
     QTest::keyClicks(&window.line(), QStringLiteral("1h rud"));
     QWidget *popup = QApplication::activePopupWidget();
@@ -94,45 +46,97 @@ TEST_CASE("A part is completed from its first letters")
     CHECK(window.line().text() == QStringLiteral("1h RU: "));
 }
 
-TEST_CASE("The clock runs on through a restart and then becomes an entry")
+TEST_CASE("What a line says stands below it before Enter, and several parts share the time")
 {
-    Window window;
-    QTest::keyClicks(&window.line(), QStringLiteral("rudder"));
-    window.press(QStringLiteral("Start work"));
-    window.page.reset();
-    window.session.reset();
-    window.workshop.clock.advance(std::chrono::minutes{65});
-    window.open();
-    REQUIRE(window.session->timer());
-    window.press(QStringLiteral("Stop work"));
-    QTest::keyClicks(&window.field(QStringLiteral("Done")), QStringLiteral("skin drilled"));
-    QTest::keyClick(&window.field(QStringLiteral("Done")), Qt::Key_Return);
-    const WorkSession entry = window.latest();
-    CHECK(entry.minutes == Minutes{65});
-    CHECK(entry.component_id == window.workshop.rudder);
-    CHECK(entry.began == Moment::parse("2026-03-14T18:00"));
-    CHECK(entry.note == "skin drilled");
-    CHECK_FALSE(window.session->timer());
+    LogWindow window;
+    QTest::keyClicks(&window.line(), QStringLiteral("1h31 LA + RU with Sam 30m paid: primed"));
+    const QStringList told = window.page->findChild<ui::Understood *>()->texts();
+    INFO(told.join(QLatin1Char('|')).toStdString());
+    CHECK(told.contains(QStringLiteral("today")));
+    CHECK(told.contains(QStringLiteral("46 min on LA Left aileron")));
+    CHECK(told.contains(QStringLiteral("45 min on RU Rudder")));
+    const auto before = window.session->records()->work_sessions.size();
+    QTest::keyClick(&window.line(), Qt::Key_Return);
+    CHECK(window.session->records()->work_sessions.size() == before + 2);
+    std::int64_t paid = 0;
+    for (const WorkSession &entry : window.session->records()->work_sessions) {
+        for (const auto &worker : entry.workers)
+            paid += worker.paid ? worker.minutes->count() : 0;
+    }
+    CHECK(paid == 30);
 }
 
-TEST_CASE("A clock that was forgotten does not decide how long work took")
+TEST_CASE("An unknown part is told, nothing typed is lost, and Enter once more logs it")
 {
-    Window window;
-    window.press(QStringLiteral("Start work"));
-    window.workshop.clock.advance(std::chrono::hours{9});
+    LogWindow window;
+    QStringList complaints;
+    QObject::connect(window.session.get(), &ui::Session::complained, window.page.get(),
+                     [&](const QString &sentence) { complaints.append(sentence); });
     const auto before = window.session->records()->work_sessions.size();
-    window.press(QStringLiteral("Stop work"));
-    CHECK(window.field(QStringLiteral("Worked for")).text().isEmpty());
-    QTest::keyClick(&window.field(QStringLiteral("Worked for")), Qt::Key_Return);
+    const auto typed = QStringLiteral("1h propeller: cleaned");
+    QTest::keyClicks(&window.line(), typed);
+    QTest::keyClick(&window.line(), Qt::Key_Return);
     CHECK(window.session->records()->work_sessions.size() == before);
-    QTest::keyClicks(&window.field(QStringLiteral("Worked for")), QStringLiteral("3h"));
-    QTest::keyClick(&window.field(QStringLiteral("Worked for")), Qt::Key_Return);
-    CHECK(window.latest().minutes == Minutes{180});
+    CHECK(window.line().text() == typed);
+    REQUIRE(complaints.size() == 1);
+    CHECK(complaints.front().contains(QStringLiteral("propeller")));
+    QTest::keyClick(&window.line(), Qt::Key_Return);
+    CHECK(window.latest().note == "propeller: cleaned");
+    CHECK(window.line().text().isEmpty());
+}
+
+TEST_CASE("Negative time, more than a day and a day to come are never logged")
+{
+    LogWindow window;
+    const auto before = window.session->records()->work_sessions.size();
+    for (const char *typed : {"-2h la: drilled", "25h la: drilled", "tomorrow 1h la: drilled",
+                              "2026-04-01 1h la: drilled", "0m la: drilled"}) {
+        window.line().setText(QString::fromLatin1(typed));
+        QTest::keyClick(&window.line(), Qt::Key_Return);
+        QTest::keyClick(&window.line(), Qt::Key_Return);
+        CHECK(window.line().text() == QString::fromLatin1(typed));
+    }
+    CHECK(window.session->records()->work_sessions.size() == before);
+}
+
+TEST_CASE("While a closing is signed and open, the line asks whether the work changed anything")
+{
+    LogWindow window;
+    const auto sign = [&](HoldPointKind kind) {
+        window.session->change(QStringLiteral("Signed"), [&](Edit &edit) {
+            SignOff signOff;
+            signOff.hold_point_id =
+                Workshop::point(edit.records(), window.workshop.wingClosing, kind);
+            signOff.person_id = window.workshop.inspector;
+            signOff.signed_on = Moment::parse("2026-03-13");
+            edit.put(signOff);
+        });
+    };
+    sign(HoldPointKind::PreCover);
+    QTest::keyClicks(&window.line(), QStringLiteral("1h LW-B3: clamped"));
+    auto *answer = window.page->findChild<QComboBox *>();
+    for (auto *box : window.page->findChildren<QComboBox *>()) {
+        if (box->accessibleName().startsWith(QStringLiteral("Did this change")) && box->isVisible())
+            answer = box;
+    }
+    REQUIRE(answer);
+    REQUIRE(answer->isVisible());
+    REQUIRE(answer->count() == 4);
+    answer->setFocus();
+    QTest::keyClicks(answer, QStringLiteral("yes"));
+    QTest::keyClick(&window.line(), Qt::Key_Return);
+    CHECK(window.latest().changed_inspected == true);
+    QTest::keyClicks(&window.line(), QStringLiteral("1h LW-B3: riveted"));
+    answer->setFocus();
+    QTest::keyClick(answer, Qt::Key_End);
+    QTest::keyClick(&window.line(), Qt::Key_Return);
+    CHECK(window.latest().step_id == window.workshop.skin);
+    CHECK_FALSE(window.latest().changed_inspected.has_value());
 }
 
 TEST_CASE("Entries are edited in place and withdrawn with a reason")
 {
-    Window window;
+    LogWindow window;
     const auto entry = window.latest();
     window.page->showRecord({RecordType::WorkSession, entry.id.value()});
     QLineEdit &duration = window.field(QStringLiteral("Duration"));
@@ -194,7 +198,7 @@ TEST_CASE("An entry of long ago is marked as written down late")
 
 TEST_CASE("The log as it looks")
 {
-    Window window;
+    LogWindow window;
     window.session->change(QStringLiteral("More"), [&](Edit &edit) {
         for (int i = 0; i < 90; ++i)
             edit.put(

@@ -1,0 +1,155 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/daylog/LogDetail.h"
+
+#include "ui/convert/QtText.h"
+#include "ui/daylog/LogActs.h"
+#include "ui/daylog/WorkersEditor.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/ActLine.h"
+#include "ui/widgets/Flow.h"
+#include "ui/widgets/PhotoStrip.h"
+#include "ui/widgets/RecordForm.h"
+#include "ui/widgets/WithdrawAct.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+std::vector<RecordForm::Row> formRows()
+{
+    return {{"began"},
+            {"minutes", false, LogDetail::tr("Duration")},
+            {"component_id"},
+            {"note", true, LogDetail::tr("What was done")},
+            {"kind"},
+            {"step_id"},
+            {"squawk_id"},
+            {"changed_inspected", false, LogDetail::tr("Changed what was inspected")},
+            {"approximate", false, LogDetail::tr("Only about right")},
+            {"place"},
+            {"source"}};
+}
+
+QPushButton *flatButton(const QString &words, QWidget *parent)
+{
+    auto *button = new QPushButton(words, parent);
+    button->setProperty("flat", true);
+    return button;
+}
+
+} // namespace
+
+LogDetail::LogDetail(Session &session, PictureLoader &loader, QWidget *parent)
+    : QScrollArea(parent)
+    , m_session(session)
+    , m_ask(new ActLine(session, this))
+    , m_several(new QLabel(this))
+    , m_form(new RecordForm(session, RecordType::WorkSession, formRows(), this))
+    , m_who(new QLabel(tr("Who worked"), this))
+    , m_workers(new WorkersEditor(session, this))
+    , m_photos(new PhotoStrip(session, loader, this))
+    , m_split(flatButton(tr("Split this entry…"), this))
+    , m_move(flatButton({}, this))
+    , m_withdraw(flatButton({}, this))
+{
+    build();
+}
+
+void LogDetail::build()
+{
+    auto *inside = new QWidget(this);
+    auto *layout = new QVBoxLayout(inside);
+    layout->setContentsMargins(16, 0, 8, 8);
+    layout->setSpacing(8);
+    layout->addWidget(m_ask);
+    layout->addWidget(m_several);
+    layout->addWidget(m_form);
+    layout->addWidget(m_who);
+    layout->addWidget(m_workers);
+    layout->addWidget(m_photos);
+    auto *buttons = new QWidget(inside);
+    auto *flow = new Flow(buttons);
+    for (QPushButton *button : {m_split, m_move, m_withdraw})
+        flow->addWidget(button);
+    layout->addWidget(buttons);
+    layout->addStretch(1);
+    m_several->setWordWrap(true);
+    setWidgetResizable(true);
+    setFocusPolicy(Qt::NoFocus);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setWidget(inside);
+    connect(m_split, &QPushButton::clicked, this, &LogDetail::split);
+    connect(m_move, &QPushButton::clicked, this, &LogDetail::moveElsewhere);
+    connect(m_withdraw, &QPushButton::clicked, this, &LogDetail::withdraw);
+    connect(m_ask, &ActLine::ended, this, &LogDetail::ended);
+}
+
+void LogDetail::show(const std::vector<Id<WorkSession>> &entries)
+{
+    m_entries = entries;
+    const bool isOne = entries.size() == 1;
+    const auto id = isOne ? entries.front() : Id<WorkSession>{};
+    widget()->setVisible(!entries.empty());
+    m_form->setVisible(isOne);
+    m_who->setVisible(isOne);
+    m_workers->setVisible(isOne);
+    m_form->show(id.value());
+    m_workers->show(id);
+    m_photos->show({{RecordType::WorkSession, id.value()}});
+    m_several->setVisible(entries.size() > 1);
+    showSeveral();
+    m_split->setVisible(isOne);
+    m_move->setText(isOne ? tr("Move this entry…") : tr("Move them…"));
+    m_withdraw->setText(isOne ? tr("Withdraw this entry") : tr("Withdraw them"));
+    for (QPushButton *button : {m_split, m_move, m_withdraw})
+        button->setEnabled(!m_session.isReadOnly());
+}
+
+void LogDetail::showSeveral()
+{
+    Minutes sum;
+    for (const auto id : m_entries) {
+        const WorkSession *entry = m_session.records()->find(id);
+        sum += entry ? entry->minutes.value_or(Minutes{}) : Minutes{};
+    }
+    m_several->setText(
+        tr("%n entries are chosen, %1 in all.", nullptr, int(m_entries.size())).arg(hoursText(sum)));
+}
+
+void LogDetail::apply(const ChangeNotice &notice)
+{
+    m_form->apply(notice);
+    m_photos->apply(notice);
+}
+
+void LogDetail::edit()
+{
+    m_form->edit("note");
+}
+
+void LogDetail::withdraw()
+{
+    std::vector<RecordRef> records;
+    for (const auto id : m_entries)
+        records.push_back({RecordType::WorkSession, id.value()});
+    if (!records.empty())
+        askToWithdraw(m_session, *m_ask, records);
+}
+
+void LogDetail::split()
+{
+    if (m_entries.size() == 1)
+        askToSplit(m_session, *m_ask, m_entries.front());
+}
+
+void LogDetail::moveElsewhere()
+{
+    askToMove(m_session, *m_ask, m_entries);
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,207 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/daylog/StopForm.h"
+
+#include "core/entry/ClockText.h"
+#include "core/entry/DurationText.h"
+#include "core/entry/EntryLine.h"
+#include "core/entry/SharedTime.h"
+#include "ui/convert/QtText.h"
+#include "ui/daylog/Recording.h"
+#include "ui/daylog/SignedQuestion.h"
+#include "ui/shell/Session.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// Beyond this nobody knows any more whether the clock was forgotten.
+constexpr Minutes longestUnasked{4 * 60};
+
+QString clockText(Moment moment)
+{
+    return QTime(0, 0).addSecs(60 * std::max(moment.minuteOfDay(), 0)).toString(
+        QStringLiteral("HH:mm"));
+}
+
+} // namespace
+
+StopForm::StopForm(Session &session, QWidget *parent)
+    : QFrame(parent)
+    , m_session(session)
+    , m_words(new QLabel(this))
+    , m_done(new QLineEdit(this))
+    , m_stopped(new QLineEdit(this))
+    , m_worked(new QLineEdit(this))
+    , m_question(new SignedQuestion(session, this))
+    , m_why(new QLabel(this))
+{
+    build();
+    hide();
+}
+
+void StopForm::build()
+{
+    setFrameShape(QFrame::StyledPanel);
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::Button);
+    m_words->setWordWrap(true);
+    m_why->setWordWrap(true);
+    m_done->setPlaceholderText(tr("as in the line for a new entry: with names, “done” and steps"));
+    m_stopped->setMaximumWidth(120);
+    m_worked->setMaximumWidth(120);
+    auto *confirmButton = new QPushButton(tr("Log it"), this);
+    confirmButton->setProperty("primary", true);
+    auto *leaveButton = new QPushButton(tr("Keep it running"), this);
+    leaveButton->setProperty("flat", true);
+    auto *form = new QFormLayout;
+    const auto add = [form](const QString &label, QLineEdit *field) {
+        field->setAccessibleName(label);
+        form->addRow(label, field);
+    };
+    add(tr("Done"), m_done);
+    add(tr("Stopped at"), m_stopped);
+    add(tr("Worked for"), m_worked);
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(confirmButton);
+    buttons->addWidget(leaveButton);
+    buttons->addStretch(1);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(12, 8, 12, 8);
+    layout->addWidget(m_words);
+    layout->addLayout(form);
+    layout->addWidget(m_question);
+    layout->addWidget(m_why);
+    layout->addLayout(buttons);
+    connect(confirmButton, &QPushButton::clicked, this, &StopForm::confirm);
+    connect(leaveButton, &QPushButton::clicked, this, &StopForm::left);
+    for (QLineEdit *field : {m_done, m_stopped, m_worked})
+        connect(field, &QLineEdit::returnPressed, this, &StopForm::confirm);
+    connect(m_stopped, &QLineEdit::textEdited, this, &StopForm::takeStopTime);
+    connect(m_done, &QLineEdit::textChanged, this, &StopForm::askAboutSigned);
+}
+
+void StopForm::ask()
+{
+    const auto timer = m_session.timer();
+    if (!timer)
+        return;
+    const Minutes worked = workedBy(*timer, m_session.now());
+    const bool isLong = worked > longestUnasked;
+    if (timer->gap_began)
+        m_words->setText(
+            tr("From %1 on the computer slept or the program was closed, for %2. When did work stop?")
+                .arg(dateText(*timer->gap_began), hoursText(timer->gaps)));
+    else if (isLong)
+        m_words->setText(tr("The clock has run for %1. When did work stop?").arg(hoursText(worked)));
+    else
+        m_words->setText(tr("What was done?"));
+    m_done->setText(toQt(timer->note));
+    m_stopped->setText(isLong ? QString() : clockText(m_session.now()));
+    m_worked->setText(isLong ? QString() : hoursText(std::max(worked, Minutes{1})));
+    m_why->hide();
+    askAboutSigned();
+    show();
+    (isLong || timer->gap_began ? m_stopped : m_done)->setFocus();
+}
+
+/// The time at which work stopped says how long it was, pauses left out.
+void StopForm::takeStopTime()
+{
+    const auto timer = m_session.timer();
+    const auto clock = entry::parseClock(toStd(m_stopped->text().trimmed()));
+    if (!timer || !clock)
+        return;
+    const Moment since = timer->running_since.value_or(timer->began);
+    auto stopped = Moment::ofTime(since.day(), *clock);
+    if (stopped && after(since, *stopped)) // past midnight
+        stopped = stopped->plusDays(1);
+    if (stopped && !after(*stopped, m_session.now()))
+        m_worked->setText(hoursText(std::max(workedBy(*timer, *stopped), Minutes{1})));
+}
+
+entry::EntryReading StopForm::reading(const RunningTimer &timer) const
+{
+    const auto records = m_session.records();
+    const entry::PartFinder finder(*records);
+    auto read = entry::readEntry(toStd(m_done->text()), *records, finder, m_session.now());
+    if (read.sessions.empty())
+        read.sessions.emplace_back();
+    for (WorkSession &session : read.sessions) {
+        session.began = timer.began;
+        if (!session.component_id)
+            session.component_id = timer.component_id;
+        if (!session.step_id)
+            session.step_id = timer.step_id;
+        if (!session.squawk_id)
+            session.squawk_id = timer.squawk_id;
+    }
+    return read;
+}
+
+void StopForm::askAboutSigned()
+{
+    const auto timer = m_session.timer();
+    if (!timer)
+        return;
+    IdSet<Component> parts;
+    for (const WorkSession &session : reading(*timer).sessions)
+        parts.push_back(session.component_id);
+    m_question->askAbout(parts);
+}
+
+void StopForm::explain(const QString &sentence, QLineEdit *field)
+{
+    m_why->setText(sentence);
+    m_why->show();
+    field->setFocus();
+}
+
+void StopForm::confirm()
+{
+    const auto timer = m_session.timer();
+    const auto minutes = entry::parseDuration(toStd(m_worked->text()));
+    if (!timer)
+        return;
+    if (!minutes || *minutes > Minutes{24 * 60}) {
+        explain(tr("How long did it take? Write it as 2h15 or 90m, at most a day."), m_worked);
+        return;
+    }
+    auto read = reading(*timer);
+    if (!read.errors.empty()) {
+        explain(inWords(read.errors.front()), m_done);
+        return;
+    }
+    if (read.sessions.size() == 1) {
+        read.sessions.front().minutes = minutes;
+    } else {
+        const auto shares = entry::sharesOf(*minutes, read.sessions.size());
+        for (std::size_t i = 0; i < shares.size(); ++i)
+            read.sessions[i].minutes = shares[i];
+    }
+    m_question->apply(read);
+    const auto added = recordEntry(m_session, read);
+    if (!added)
+        return;
+    hide();
+    m_session.setTimer(std::nullopt);
+    Q_EMIT recorded(added->value());
+}
+
+void StopForm::keyPressEvent(QKeyEvent *event)
+{
+    if (event->key() == Qt::Key_Escape)
+        Q_EMIT left();
+    else
+        QFrame::keyPressEvent(event);
+}
+
+} // namespace lastrivet::ui
