@@ -3,6 +3,7 @@
 #include "ui/daylog/EntryBar.h"
 
 #include "core/entry/EntryLine.h"
+#include "core/entry/TimerProgress.h"
 #include "ui/convert/QtText.h"
 #include "ui/daylog/EntryEdit.h"
 #include "ui/daylog/Recording.h"
@@ -126,7 +127,8 @@ void EntryBar::enter()
 /// Work begins on what the line names; its note goes with the clock.
 void EntryBar::start()
 {
-    RunningTimer timer = startedTimer(m_session.now());
+    RunningTimer timer{m_session.now(), {}, {}, {}};
+    TimerProgress progress = freshProgress(timer.began);
     const auto read = reading();
     if (!read.sessions.empty()) {
         timer.component_id = read.sessions.front().component_id;
@@ -134,9 +136,10 @@ void EntryBar::start()
         timer.squawk_id = read.sessions.front().squawk_id;
         // Names, times and ticks are read again when work stops.
         const bool isMore = !read.sessions.front().workers.empty() || !read.steps_done.empty();
-        timer.note = isMore ? toStd(m_line->text()) : read.sessions.front().note;
+        progress.note = isMore ? toStd(m_line->text()) : read.sessions.front().note;
     }
     m_line->clear();
+    setTimerProgress(m_session.project(), progress);
     m_session.setTimer(timer);
     m_line->setFocus();
 }

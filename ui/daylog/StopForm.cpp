@@ -94,23 +94,24 @@ void StopForm::ask()
     const auto timer = m_session.timer();
     if (!timer)
         return;
-    const Minutes worked = workedBy(*timer, m_session.now());
+    const auto progress = timerProgress(m_session.project(), *timer);
+    const Minutes worked = workedBy(progress, m_session.now());
     const bool isLong = worked > longestUnasked;
-    if (timer->gap_began)
+    if (progress.gap_began)
         m_words->setText(
             tr("From %1 on the computer slept or the program was closed, for %2. When did work stop?")
-                .arg(dateText(*timer->gap_began), hoursText(timer->gaps)));
+                .arg(dateText(*progress.gap_began), hoursText(progress.gaps)));
     else if (isLong)
         m_words->setText(tr("The clock has run for %1. When did work stop?").arg(hoursText(worked)));
     else
         m_words->setText(tr("What was done?"));
-    m_done->setText(toQt(timer->note));
+    m_done->setText(toQt(progress.note));
     m_stopped->setText(isLong ? QString() : clockText(m_session.now()));
     m_worked->setText(isLong ? QString() : hoursText(std::max(worked, Minutes{1})));
     m_why->hide();
     askAboutSigned();
     show();
-    (isLong || timer->gap_began ? m_stopped : m_done)->setFocus();
+    (isLong || progress.gap_began ? m_stopped : m_done)->setFocus();
 }
 
 /// The time at which work stopped says how long it was, pauses left out.
@@ -120,12 +121,13 @@ void StopForm::takeStopTime()
     const auto clock = entry::parseClock(toStd(m_stopped->text().trimmed()));
     if (!timer || !clock)
         return;
-    const Moment since = timer->running_since.value_or(timer->began);
+    const auto progress = timerProgress(m_session.project(), *timer);
+    const Moment since = progress.running_since;
     auto stopped = Moment::ofTime(since.day(), *clock);
     if (stopped && after(since, *stopped)) // past midnight
         stopped = stopped->plusDays(1);
     if (stopped && !after(*stopped, m_session.now()))
-        m_worked->setText(hoursText(std::max(workedBy(*timer, *stopped), Minutes{1})));
+        m_worked->setText(hoursText(std::max(workedBy(progress, *stopped), Minutes{1})));
 }
 
 entry::EntryReading StopForm::reading(const RunningTimer &timer) const

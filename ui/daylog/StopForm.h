@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/entry/EntryReading.h"
-#include "core/entry/RunningTimer.h"
+#include "core/entry/TimerProgress.h"
 
 #include <QFrame>
 

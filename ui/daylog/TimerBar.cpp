@@ -59,10 +59,7 @@ void TimerBar::build()
     connect(m_stop, &QPushButton::clicked, this, &TimerBar::stop);
     connect(m_pause, &QPushButton::clicked, this, &TimerBar::pauseOrResume);
     connect(m_leaveOut, &QPushButton::clicked, this, [this] { change(leaveGapsOut); });
-    connect(m_note, &QLineEdit::editingFinished, this, [this] {
-        if (m_note->isModified())
-            change([this](RunningTimer &timer) { timer.note = toStd(m_note->text().trimmed()); });
-    });
+    connect(m_note, &QLineEdit::editingFinished, this, &TimerBar::noteDown);
     connect(m_form, &StopForm::recorded, this, &TimerBar::recorded);
     connect(m_form, &StopForm::left, this, [this] {
         m_form->hide();
@@ -72,44 +69,57 @@ void TimerBar::build()
     connect(&m_tick, &QTimer::timeout, this, &TimerBar::tick);
 }
 
-void TimerBar::change(const std::function<void(RunningTimer &)> &body)
+void TimerBar::change(const std::function<void(TimerProgress &)> &body)
 {
-    auto timer = m_session.timer();
+    const auto timer = m_session.timer();
     if (!timer || m_session.isReadOnly())
         return;
-    body(*timer);
+    auto progress = timerProgress(m_session.project(), *timer);
+    body(progress);
+    setTimerProgress(m_session.project(), progress);
+    // Whoever else shows the clock is told.
     m_session.setTimer(timer);
+}
+
+void TimerBar::noteDown()
+{
+    if (!m_note->isModified())
+        return;
+    m_note->setModified(false);
+    change([this](TimerProgress &progress) {
+        progress.note = toStd(m_note->text().trimmed());
+    });
 }
 
 void TimerBar::pauseOrResume()
 {
-    change([this](RunningTimer &timer) {
-        if (timer.is_paused)
-            resumeTimer(timer, m_session.now());
+    change([this](TimerProgress &progress) {
+        if (progress.is_paused)
+            resume(progress, m_session.now());
         else
-            pauseTimer(timer, m_session.now());
+            pause(progress, m_session.now());
     });
 }
 
 /// Looks at the clock now and then; it is written down once a minute, and a jump of it is noticed.
 void TimerBar::tick()
 {
-    auto timer = m_session.timer();
+    const auto timer = m_session.timer();
     if (!timer || m_session.isReadOnly())
         return;
-    const RunningTimer before = *timer;
-    look(*timer, m_session.now());
-    if (*timer == before)
-        m_words->setText(wordsFor(*timer));
+    const TimerProgress before = timerProgress(m_session.project(), *timer);
+    TimerProgress progress = before;
+    look(progress, m_session.now());
+    if (progress == before)
+        m_words->setText(wordsFor(*timer, progress));
     else
-        m_session.setTimer(timer);
+        change([&](TimerProgress &kept) { kept = progress; });
 }
 
 void TimerBar::stop()
 {
     tick();
-    if (m_note->isModified())
-        change([this](RunningTimer &timer) { timer.note = toStd(m_note->text().trimmed()); });
+    noteDown();
     m_form->ask();
 }
 
@@ -119,19 +129,19 @@ void TimerBar::setAway(bool isAway)
     showTimer();
 }
 
-QString TimerBar::wordsFor(const RunningTimer &timer) const
+QString TimerBar::wordsFor(const RunningTimer &timer, const TimerProgress &progress) const
 {
-    const Minutes worked = workedBy(timer, m_session.now());
+    const Minutes worked = workedBy(progress, m_session.now());
     const QString ran = hoursText(worked);
     const QString part = partName(*m_session.records(), timer.component_id);
     const QString since = dateText(timer.began);
-    if (timer.is_paused)
+    if (progress.is_paused)
         return part.isEmpty() ? tr("Paused after %1 of work").arg(ran)
                               : tr("Paused after %1 of work on %2").arg(ran, part);
-    if (timer.gap_began)
+    if (progress.gap_began)
         return tr("At work since %1: %2. Of it the computer slept, or the program was closed, for "
                   "%3.")
-            .arg(since, ran, hoursText(timer.gaps));
+            .arg(since, ran, hoursText(progress.gaps));
     if (worked > longestUnasked)
         return tr("The clock has run for %1, since %2. When did work stop?").arg(ran, since);
     return part.isEmpty() ? tr("At work since %1: %2").arg(since, ran)
@@ -148,12 +158,13 @@ void TimerBar::showTimer()
         return;
     }
     m_tick.start(tickMilliseconds);
-    m_words->setText(wordsFor(*timer));
-    m_leaveOut->setVisible(timer->gap_began.has_value());
-    m_pause->setText(timer->is_paused ? tr("Go on") : tr("Pause"));
+    const auto progress = timerProgress(m_session.project(), *timer);
+    m_words->setText(wordsFor(*timer, progress));
+    m_leaveOut->setVisible(progress.gap_began.has_value());
+    m_pause->setText(progress.is_paused ? tr("Go on") : tr("Pause"));
     m_stop->setIcon(m_session.theme().icon(QStringLiteral("actions/timer_stop")));
-    if (!m_note->hasFocus() || !m_note->isModified())
-        m_note->setText(toQt(timer->note));
+    if (!m_note->isModified())
+        m_note->setText(toQt(progress.note));
 }
 
 } // namespace lastrivet::ui

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/entry/RunningTimer.h"
+#include "core/entry/TimerProgress.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -40,9 +40,10 @@ private:
     void build();
     void showTimer();
     void tick();
-    void change(const std::function<void(RunningTimer &)> &body);
+    void change(const std::function<void(TimerProgress &)> &body);
+    void noteDown();
     void pauseOrResume();
-    QString wordsFor(const RunningTimer &timer) const;
+    QString wordsFor(const RunningTimer &timer, const TimerProgress &progress) const;
 
     Session &m_session;
     QLabel *m_words;

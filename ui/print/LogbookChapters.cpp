@@ -97,7 +97,7 @@ Table::Row rowOf(const Wording &words, const Logbook &log, const Logbook::Entry 
              {whoOf(words, session)}}};
 }
 
-Table::Row sumOf(const Wording &words, const Logbook &log, const Logbook::Chapter &chapter)
+Table::Row sumOf(const Wording &words, const Logbook::Chapter &chapter)
 {
     const QString both =
         words.text("entries: {0}; all who worked: {1}",
@@ -105,8 +105,8 @@ Table::Row sumOf(const Wording &words, const Logbook &log, const Logbook::Chapte
                     words.hours(chapter.total.worker_minutes).toStdString()});
     return {{{words.text("Sum"), Mark::None, true},
              {words.hours(chapter.total.minutes), Mark::None, true},
-             {isByDate(log) ? both : QString(), Mark::None, true},
-             {isByDate(log) ? QString() : both, Mark::None, true},
+             {},
+             {both, Mark::None, true},
              {},
              {}}};
 }
@@ -128,7 +128,7 @@ Table tableOf(const Wording &words, const Logbook &log, const Logbook::Chapter &
         day = entry.session.began->day();
         table.rows.push_back(rowOf(words, log, entry));
     }
-    table.rows.push_back(sumOf(words, log, chapter));
+    table.rows.push_back(sumOf(words, chapter));
     return table;
 }
 

@@ -89,7 +89,8 @@ TEST_CASE("The time that the computer slept can be left out while the clock goes
     window.press(QStringLiteral("Leave that time out"));
     window.workshop.clock.advance(std::chrono::minutes{5});
     REQUIRE(window.session->timer());
-    CHECK(workedBy(*window.session->timer(), window.session->now()) == Minutes{5});
+    const auto progress = timerProgress(window.session->project(), *window.session->timer());
+    CHECK(workedBy(progress, window.session->now()) == Minutes{5});
 }
 
 TEST_CASE("A line with an impossible time stays in the form when work stops")

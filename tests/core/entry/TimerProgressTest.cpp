@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/entry/RunningTimer.h"
+#include "core/entry/TimerProgress.h"
 
 #include <catch2/catch.hpp>
 
@@ -17,24 +17,18 @@ Moment at(std::string_view clock)
 
 TEST_CASE("A timer counts what was worked and leaves pauses out")
 {
-    RunningTimer timer = startedTimer(at("18:00"));
+    TimerProgress timer = freshProgress(at("18:00"));
     CHECK(workedBy(timer, at("18:25")) == Minutes{25});
-    pauseTimer(timer, at("18:25"));
+    pause(timer, at("18:25"));
     CHECK(workedBy(timer, at("19:00")) == Minutes{25});
-    resumeTimer(timer, at("19:00"));
+    resume(timer, at("19:00"));
     CHECK(workedBy(timer, at("19:05")) == Minutes{30});
     CHECK(workedBy(timer, *Moment::parse("2026-03-15T00:10")) == Minutes{335});
 }
 
-TEST_CASE("A timer that is only given its beginning runs since then")
-{
-    const RunningTimer timer{at("18:00"), {}, {}, {}};
-    CHECK(workedBy(timer, at("18:10")) == Minutes{10});
-}
-
 TEST_CASE("A jump of the clock is a gap, small steps are none")
 {
-    RunningTimer timer = startedTimer(at("18:00"));
+    TimerProgress timer = freshProgress(at("18:00"));
     look(timer, at("18:01"));
     look(timer, at("18:06"));
     CHECK_FALSE(timer.gap_began.has_value());
@@ -52,36 +46,33 @@ TEST_CASE("A jump of the clock is a gap, small steps are none")
 
 TEST_CASE("While it is paused no gap is one, and a clock set back takes nothing away")
 {
-    RunningTimer timer = startedTimer(at("18:00"));
-    pauseTimer(timer, at("18:10"));
+    TimerProgress timer = freshProgress(at("18:00"));
+    pause(timer, at("18:10"));
     look(timer, at("23:00"));
     CHECK_FALSE(timer.gap_began.has_value());
-    resumeTimer(timer, at("23:00"));
+    resume(timer, at("23:00"));
     look(timer, at("22:00"));
     CHECK(workedBy(timer, at("22:00")) == Minutes{10});
 }
 
 TEST_CASE("A timer survives as text, whatever is noted in it")
 {
-    RunningTimer timer = startedTimer(at("18:00"));
-    timer.component_id = Id<Component>{5};
-    timer.step_id = Id<Step>{6};
-    timer.squawk_id = Id<Squawk>{7};
+    TimerProgress timer = freshProgress(at("18:00"));
     timer.note = "LW-R3: drilled part 4, “skin”";
     look(timer, at("19:00"));
-    pauseTimer(timer, at("19:30"));
-    CHECK(timerFromText(toText(timer)) == timer);
-    resumeTimer(timer, at("20:00"));
+    pause(timer, at("19:30"));
+    CHECK(progressFromText(toText(timer)) == timer);
+    resume(timer, at("20:00"));
     leaveGapsOut(timer);
-    CHECK(timerFromText(toText(timer)) == timer);
-    timer.note = "began 1999\npart 9";
-    CHECK(timerFromText(toText(timer))->component_id == Id<Component>{5});
+    CHECK(progressFromText(toText(timer)) == timer);
+    timer.note = "began 1999\nworked 9000";
+    CHECK(progressFromText(toText(timer))->worked == timer.worked);
 }
 
 TEST_CASE("A text that is no timer is none")
 {
-    for (const auto text : {"", "nonsense", "part 5\n", "began yesterday\n", "\n\n\n"})
-        CHECK_FALSE(timerFromText(text).has_value());
+    for (const auto text : {"", "nonsense", "worked 5\n", "began yesterday\n", "\n\n\n"})
+        CHECK_FALSE(progressFromText(text).has_value());
 }
 
 } // namespace lastrivet
