@@ -85,9 +85,6 @@ struct FrontPages {
     std::vector<NotOnRecord> not_on_record;
 };
 
-/// What identifies the aircraft, from the project's own facts.
-FrontPages::Aircraft aircraftOf(const Records &records, const Profile &profile);
-
 FrontPages frontPages(const Region &region, const Profile &profile,
                       const readiness::Answer &answer);
 

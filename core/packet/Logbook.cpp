@@ -47,6 +47,7 @@ private:
     void addEntries();
     void addPhotos();
     void addParts();
+    std::string usualPlace() const;
 
     const Records &m_records;
     const Profile &m_profile;
@@ -163,8 +164,19 @@ void Binding::addParts()
         m_book.parts.push_back(std::move(row));
 }
 
+std::string Binding::usualPlace() const
+{
+    std::map<std::string_view, std::size_t> places;
+    for (const WorkSession *session : m_sessions) {
+        if (!session->place.empty() && 2 * ++places[session->place] > m_sessions.size())
+            return session->place;
+    }
+    return {};
+}
+
 Logbook Binding::logbook()
 {
+    m_book.usual_place = usualPlace();
     m_book.aircraft = aircraftOf(m_records, m_profile);
     m_book.choice = m_choice;
     m_book.late_after_days = m_profile.late_entry_days;

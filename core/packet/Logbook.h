@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/hours/Hours.h"
-#include "core/packet/FrontPages.h"
+#include "core/packet/Aircraft.h"
 #include "core/packet/Photo.h"
 #include "core/packet/WorkLog.h"
 #include "core/profiles/Profile.h"
@@ -56,7 +56,7 @@ struct Logbook {
         hours::Total with_below;
     };
 
-    FrontPages::Aircraft aircraft;
+    Aircraft aircraft;
     LogbookChoice choice;
     std::vector<Chapter> chapters;
     hours::Totals totals;
@@ -67,6 +67,9 @@ struct Logbook {
     std::int64_t late_entries = 0;
     /// Entries whose minutes nobody wrote down.
     std::int64_t without_time = 0;
+    /// Where more than half of the entries were worked; entries name their place only when it is
+    /// another. Empty when there is no such place.
+    std::string usual_place;
     /// Days after which an entry counts as late, by the rule profile.
     std::int64_t late_after_days = 0;
 };

@@ -33,7 +33,7 @@ QString photosOf(const Wording &words, const std::vector<int> &numbers)
 }
 
 /// What was done, then what else is to be known of the entry, a line each.
-QString whatOf(const Wording &words, const Logbook::Entry &entry)
+QString whatOf(const Wording &words, const Logbook &log, const Logbook::Entry &entry)
 {
     const WorkLog::Session &session = entry.session;
     QStringList lines;
@@ -43,7 +43,7 @@ QString whatOf(const Wording &words, const Logbook::Entry &entry)
         lines << words.text("squawk {0}", {session.squawk});
     if (!session.note.empty())
         lines << asIs(session.note);
-    if (!session.place.empty())
+    if (session.place != log.usual_place && !session.place.empty())
         lines << words.text("at {0}", {session.place});
     if (entry.changed_inspected)
         lines << words.text("changed what was inspected");
@@ -92,7 +92,7 @@ Table::Row rowOf(const Wording &words, const Logbook &log, const Logbook::Entry 
     return {{{whenOf(words, log, entry), Mark::None, entry.written_late_on.has_value()},
              {session.minutes ? words.hours(*session.minutes) : QStringLiteral("–")},
              {isByDate(log) ? asIs(session.part) : QString()},
-             {whatOf(words, entry)},
+             {whatOf(words, log, entry)},
              {words.text(packet::inWords(session.kind))},
              {whoOf(words, session)}}};
 }
@@ -114,10 +114,10 @@ Table::Row sumOf(const Wording &words, const Logbook::Chapter &chapter)
 Table tableOf(const Wording &words, const Logbook &log, const Logbook::Chapter &chapter)
 {
     Table table;
-    table.columns = {{words.text(isByDate(log) ? "Began" : "When"), 2.1},
+    table.columns = {{words.text(isByDate(log) ? "Began" : "When"), isByDate(log) ? 1.6 : 2.1},
                      {words.text("Time"), 1.5, true},
                      {words.text("Part"), 3},
-                     {words.text("What"), 5},
+                     {words.text("What"), 5.4},
                      {words.text("Kind"), 1.9},
                      {words.text("Who"), 2.8}};
     std::optional<std::chrono::sys_days> day;

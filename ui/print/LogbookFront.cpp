@@ -1,11 +1,12 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/InWords.h"
+#include "ui/print/AircraftFacts.h"
 #include "ui/print/Facts.h"
 #include "ui/print/LogbookSections.h"
-#include "ui/print/PacketSections.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
+#include "ui/print/Title.h"
 
 namespace lastrivet::print {
 
@@ -123,21 +124,13 @@ QString periodOf(const Wording &words, const packet::LogbookChoice &choice)
     return words.text("from the first entry to the last");
 }
 
-void drawTitle(Pages &pages, const Logbook &log)
+void drawLogTitle(Pages &pages, const Logbook &log)
 {
     const Wording &words = pages.wording();
-    const QRectF &body = pages.body();
-    pages.painter().fillRect(QRectF(body.left(), body.top(), body.width(), points(3)), Qt::black);
-    pages.advance(points(14));
-    pages.text(words.text("Builder's log").toUpper(), Size::Small, true);
-    pages.advance(points(2));
-    pages.text(aircraftName(log.aircraft), Size::Title, true);
-    pages.advance(points(2));
     const bool isByDate = log.choice.order == packet::LogOrder::ByDate;
-    pages.text(words.text(isByDate ? "By date, {0}" : "By part, {0}",
-                          {periodOf(words, log.choice).toStdString()}),
-               Size::Subheading);
-    pages.advance(points(8));
+    drawTitle(pages, words.text("Builder's log"), aircraftName(log.aircraft),
+              words.text(isByDate ? "By date, {0}" : "By part, {0}",
+                         {periodOf(words, log.choice).toStdString()}));
 }
 
 void drawInAll(Pages &pages, const Logbook &log)
@@ -151,7 +144,8 @@ void drawInAll(Pages &pages, const Logbook &log)
                {words.text("Entries"), words.number(totals.total.sessions)},
                {words.text("Of it rework"), words.hours(totals.rework.minutes)},
                {words.text("Entries written down late"), words.number(log.late_entries)},
-               {words.text("Entries without a time"), words.number(log.without_time)}});
+               {words.text("Entries without a time"), words.number(log.without_time)},
+               {words.text("Place, unless an entry names another"), asIs(log.usual_place)}});
     pages.advance(points(6));
     pages.text(words.text("An entry is marked late when it was written down more than {0} days after "
                           "the day it speaks of; the journal of the records tells when. Withdrawn "
@@ -165,9 +159,9 @@ void drawInAll(Pages &pages, const Logbook &log)
 
 void drawLogbookFront(Pages &pages, const Logbook &log)
 {
-    drawTitle(pages, log);
+    drawLogTitle(pages, log);
     drawInAll(pages, log);
-    drawAircraft(pages, log.aircraft);
+    drawAircraft(pages, log.aircraft, PrivateMatter::Printed);
     pages.smallHeading(pages.wording().text("Contents"), points(60));
     drawContents(pages);
 }

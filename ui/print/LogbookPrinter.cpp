@@ -3,7 +3,6 @@
 #include "ui/print/LogbookPrinter.h"
 
 #include "ui/print/LogbookSections.h"
-#include "ui/print/PacketSections.h"
 
 namespace lastrivet::print {
 
@@ -11,21 +10,13 @@ std::optional<Printed> printLogbook(const packet::Logbook &log, const Imprint &i
                                     const Pictures &pictures, const Choices &choices,
                                     const std::filesystem::path &place, const OnPercent &onPercent)
 {
-    const QString aircraft = aircraftName(log.aircraft);
-    const QString title = choices.wording.text("Builder's log");
-    std::size_t pictureCount = 0;
+    Document document = documentAbout(log.aircraft, choices.wording.text("Builder's log"));
     for (const packet::Logbook::Chapter &chapter : log.chapters)
-        pictureCount += chapter.photos.size();
-    const Document document{.title = title + QStringLiteral(", ") + aircraft,
-                            .author = asIs(log.aircraft.builder),
-                            .head_left = aircraft,
-                            .head_right = title,
-                            .picture_count = int(pictureCount),
-                            .draw = [&](Pages &pages, PictureShelf &shelf) {
-                                drawLogbookFront(pages, log);
-                                drawLogbookSums(pages, log);
-                                drawLogbookChapters(pages, log, shelf);
-                            }};
+        document.picture_count += int(chapter.photos.size());
+    document.sections = {
+        [&](Pages &pages, PictureShelf &) { drawLogbookFront(pages, log); },
+        [&](Pages &pages, PictureShelf &) { drawLogbookSums(pages, log); },
+        [&](Pages &pages, PictureShelf &shelf) { drawLogbookChapters(pages, log, shelf); }};
     return printDocument(document, imprint, pictures, choices, place, onPercent);
 }
 

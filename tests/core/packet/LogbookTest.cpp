@@ -145,6 +145,19 @@ TEST_CASE("A photograph stands with its entry, with one of its day on its part, 
     CHECK(bench.book({.from = on("2026-03-01")}).chapters.size() == 1);
 }
 
+TEST_CASE("The usual place is where more than half of the work was")
+{
+    Bench bench;
+    const auto at = [&](Id<WorkSession> id, std::string_view place) {
+        bench.project.change(id, [&](WorkSession &entry) { entry.place = place; });
+    };
+    at(bench.onRib, "Shed");
+    at(bench.onLeft, "Shed");
+    CHECK(bench.book().usual_place.empty());
+    at(bench.onRight, "Shed");
+    CHECK(bench.book().usual_place == "Shed");
+}
+
 TEST_CASE("The chapters of any log add up to the hours of the project")
 {
     for (const unsigned seed : {1u, 2u, 3u, 4u, 5u}) {
