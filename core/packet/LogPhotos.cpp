@@ -31,6 +31,13 @@ bool isWithin(std::optional<Moment> moment, const LogbookChoice &choice)
            (!choice.until || !after(*moment, *choice.until));
 }
 
+bool isLinkedToEntry(const Media &media)
+{
+    return std::ranges::any_of(media.links, [](const Media::Link &link) {
+        return link.subject == RecordType::WorkSession;
+    });
+}
+
 } // namespace
 
 std::optional<Moment> dayOf(const Media &media)
@@ -56,7 +63,10 @@ std::vector<const Media *> LogPhotos::chosen(const LogbookChoice &choice) const
         [&](const Media &media) {
             if (!isOfWork(media))
                 return false;
-            return entryFor(media) || (partFor(media) && isWithin(dayOf(media), choice));
+            if (entryFor(media))
+                return true;
+            // With an entry that is left out its photographs are left out too.
+            return !isLinkedToEntry(media) && partFor(media) && isWithin(dayOf(media), choice);
         },
         [](const Media &) { return 0; }, dayOf);
 }
@@ -79,9 +89,8 @@ const WorkSession *LogPhotos::entryFor(const Media &photo) const
         const auto session = m_sessions.find(Id<WorkSession>{link.id});
         if (session != m_sessions.end())
             return session->second;
-        return nullptr; // of an entry that this log leaves out
     }
-    if (!photo.taken_on)
+    if (!photo.taken_on || isLinkedToEntry(photo))
         return nullptr;
     const auto [first, last] = m_byDay.equal_range(dayNumber(*photo.taken_on));
     const auto entry =

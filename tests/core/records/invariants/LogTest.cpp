@@ -56,7 +56,7 @@ TEST_CASE("No log entry, worker or flight lasts longer than 10,000 hours")
                "not fit into one entry."});
     project.change(id, [](WorkSession &s) {
         s.minutes.reset();
-        s.workers[0].minutes = Minutes{std::int64_t{1} << 60};
+        s.workers[0].minutes = Minutes{600'001};
     });
     CHECK(wrongs(project).size() == 1);
     project.change(id, [](WorkSession &s) { s.workers[0].minutes = longestRecorded; });

@@ -44,3 +44,16 @@ TEST_CASE("Ids run from 1 to the largest that every reader keeps exact")
           Said{"Part 9007199254740992 “Beyond” has an id that is not between 1 and "
                "9007199254740991."});
 }
+
+TEST_CASE("Whole numbers are no larger than every reader keeps exact, in rows of lists too")
+{
+    ProjectBuilder project;
+    const auto step = project.step(project.part("Wing"), "Drill");
+    project.change(step, [](Step &s) { s.estimate_minutes = Minutes{largestId}; });
+    CHECK(wrongs(project).empty());
+    project.change(step, [](Step &s) { s.estimate_minutes = Minutes{largestId + 1}; });
+    CHECK(wrongs(project) ==
+          Said{"Step 3 “Drill” has a number for estimate_minutes that is too large."});
+    project.change(step, [](Step &s) { s.estimate_minutes = Minutes{-largestId - 1}; });
+    CHECK(wrongs(project).size() == 1);
+}
