@@ -73,6 +73,7 @@ class Log(TerminalTest):
         usual = {"--component": "LW", "--minutes": "45", "--note": "x"}
         for option, value in (("--component", "XX"), ("--minutes", "0"), ("--minutes", "-5"),
                               ("--minutes", "1.5"), ("--minutes", "99999999999999999999"),
+                              ("--minutes", "600001"),
                               ("--kind", "sleeping"), ("--began", "2026-02-30"),
                               ("--began", "14.3.2026"), ("--who", "Nobody")):
             with self.subTest(option=option, value=value):

@@ -3,6 +3,8 @@
 #include "core/base/Clock.h"
 #include "tests/ui/support/Looks.h"
 #include "ui/convert/QtText.h"
+#include "ui/daylog/EntryEdit.h"
+#include "ui/daylog/LogbookForm.h"
 #include "ui/photos/PhotoBar.h"
 #include "ui/photos/PhotoGrid.h"
 #include "ui/photos/PhotosPage.h"
@@ -113,6 +115,23 @@ public:
         m_window.toggleBench();
         take(QStringLiteral("bench"));
         m_window.toggleBench();
+    }
+
+    /// The log with a line half typed, with its clock, and while it is printed.
+    void takeLog()
+    {
+        m_window.view()->open(ui::PageId::Log);
+        auto &line = *m_window.view()->findChild<ui::EntryEdit *>();
+        line.setText(QStringLiteral("yesterday 1h31 LF + RF with Irja 45m paid, done 99: primed"));
+        take(QStringLiteral("log-typed"));
+        line.clear();
+        m_window.view()->session().setTimer(
+            RunningTimer{m_window.view()->session().now(), {}, {}, {}});
+        m_window.view()->findChild<ui::LogbookForm *>()->start();
+        take(QStringLiteral("log-clock"));
+        m_window.view()->open(ui::PageId::Today);
+        take(QStringLiteral("today-clock"));
+        m_window.view()->session().setTimer(std::nullopt);
     }
 
     /// One closing of each state, opened.
@@ -237,6 +256,7 @@ int main(int argc, char *argv[])
     gallery.takeParts();
     gallery.takeBench();
     gallery.takeShell(settings, theme);
+    gallery.takeLog();
     gallery.takeClosings();
     gallery.takePhotos();
     gallery.takeCapture();

@@ -53,8 +53,8 @@ TEST_CASE("What a line says stands below it before Enter, and several parts shar
     const QStringList told = window.page->findChild<ui::Understood *>()->texts();
     INFO(told.join(QLatin1Char('|')).toStdString());
     CHECK(told.contains(QStringLiteral("today")));
-    CHECK(told.contains(QStringLiteral("46 min on LA Left aileron")));
-    CHECK(told.contains(QStringLiteral("45 min on RU Rudder")));
+    CHECK(told.contains(QStringLiteral("0 h 46 on LA Left aileron")));
+    CHECK(told.contains(QStringLiteral("0 h 45 on RU Rudder")));
     const auto before = window.session->records()->work_sessions.size();
     QTest::keyClick(&window.line(), Qt::Key_Return);
     CHECK(window.session->records()->work_sessions.size() == before + 2);
