@@ -65,13 +65,29 @@ void EntryParser::readFront()
     std::size_t i = 0;
     while (i < m_words.count()) {
         const std::size_t taken = take(i);
-        if (taken == 0)
+        if (taken == 0 && !takeJoined(i))
             break;
-        i += taken;
+        i += std::max<std::size_t>(taken, 1);
     }
-    if (i < m_words.count() && m_parts.empty())
+    const bool isAwaited = m_parts.empty() || (i > 0 && isJoin(i - 1));
+    if (i < m_words.count() && isAwaited)
         m_partSpans.push_back({m_words.beginOf(i), m_words.endOf(m_words.count() - 1)});
     readNote(i);
+}
+
+/// The beginning of a part's name behind a plus sign; what is none there is told.
+bool EntryParser::takeJoined(std::size_t i)
+{
+    const bool isBehindPlus = i > 0 && m_words.folded(i - 1) == "+" && !m_parts.empty();
+    if (!isBehindPlus)
+        return false;
+    if (const auto part = m_finder.best(m_words.folded(i))) {
+        m_partSpans.push_back({m_words.beginOf(i), m_words.endOf(i)});
+        m_parts.push_back(part);
+        return true;
+    }
+    addProblem("No part is called “{0}”; it goes into the note.", {m_words.text(i, i + 1)});
+    return false;
 }
 
 /// How many words from `i` on something was made of.

@@ -49,6 +49,7 @@ private:
     std::size_t takePart(std::size_t i);
     std::size_t takeKind(std::size_t i);
     std::size_t takeFromNote(std::size_t i);
+    bool takeJoined(std::size_t i);
     bool isJoin(std::size_t i) const;
     void takeUnknown(std::size_t begin, std::size_t end);
     void addUnknownPerson(std::size_t begin, const std::string &name);

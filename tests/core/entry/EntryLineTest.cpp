@@ -104,6 +104,11 @@ TEST_CASE("Several parts share the time and lose no minute of it")
     CHECK(reading.sessions[0].minutes == Minutes{46});
     CHECK(reading.sessions[1].minutes == Minutes{45});
     CHECK(Bench().read("1h LA+RW: primed").sessions.size() == 2);
+    CHECK(Bench().read("1h LA + RW primed").sessions.size() == 2);
+    CHECK(Bench().read("1h LW + ail primed").sessions.size() == 2);
+    const auto unknown = Bench().read("1h LA + propeller primed");
+    CHECK(unknown.problems.size() == 1);
+    CHECK(unknown.sessions.front().note == "propeller primed");
 }
 
 TEST_CASE("A part is found by the words of what holds it, and a number is never part of a number")
@@ -307,6 +312,8 @@ TEST_CASE("The words at the cursor are those that may name a part")
     CHECK(at("2h15 left ail") == "left ail");
     CHECK(at("2h15 left aileron: dimp").empty());
     CHECK(at("2h15").empty());
+    CHECK(at("2h15 LA + right fl") == "right fl");
+    CHECK(at("2h15 LA + RW: ri").empty());
 }
 
 } // namespace lastrivet::entry
