@@ -33,6 +33,8 @@ private:
     struct Length {
         std::int64_t minutes = 0;
         std::size_t words = 0;
+
+        bool isOfOneDay() const { return minutes > 0 && minutes <= 24 * 60; }
     };
 
     void readHead();

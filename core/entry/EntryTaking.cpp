@@ -1,0 +1,167 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/entry/EntryParser.h"
+
+#include "core/entry/ClockText.h"
+#include "core/entry/DayText.h"
+#include "core/entry/DurationText.h"
+#include "core/entry/KindOfWork.h"
+#include "core/entry/LineWords.h"
+#include "core/entry/PeopleText.h"
+
+#include <algorithm>
+
+// What words of a line can mean; each answers how many words it took.
+namespace lastrivet::entry {
+
+namespace {
+
+constexpr std::size_t longestDurationWords = 4;
+
+} // namespace
+
+/// The longest run of words from `i` on that is a length of time, be it a sensible one or not.
+EntryParser::Length EntryParser::lengthAt(std::size_t i) const
+{
+    for (std::size_t count = std::min(longestDurationWords, m_words.count() - i); count > 0;
+         --count) {
+        if (const auto minutes = readMinutes(m_words.joined(i, i + count)))
+            return {*minutes, count};
+    }
+    return {};
+}
+
+std::size_t EntryParser::takeDuration(std::size_t i)
+{
+    if (m_session.minutes && !m_isTimedByClock)
+        return 0;
+    const Length length = lengthAt(i);
+    const auto typed = [&] { return m_words.joined(i, i + length.words); };
+    if (length.words == 0)
+        return 0;
+    if (length.isOfOneDay())
+        m_session.minutes = Minutes{length.minutes};
+    else if (length.minutes <= 0)
+        addError("“{0}” is no length of time; leave it out when nobody knows.", {typed()});
+    else
+        addError("“{0}” is more than a day has; write each day's work by itself.", {typed()});
+    m_isTimedByClock = false;
+    return length.words;
+}
+
+std::size_t EntryParser::takeDay(std::size_t i)
+{
+    const std::size_t before = words::isOneOf(m_words.folded(i), words::on) ? 1 : 0;
+    if (i + before >= m_words.count())
+        return 0;
+    const auto read = readDay(m_words.allFolded(), i + before, m_now);
+    if (!read)
+        return 0;
+    const bool keepsTime = m_session.began->hasTime() && !read->day.hasTime();
+    m_session.began = keepsTime
+                          ? Moment::ofTime(read->day.day(), m_session.began->minuteOfDay())
+                          : read->day;
+    return before + read->words;
+}
+
+std::size_t EntryParser::takeClock(std::size_t i)
+{
+    const auto read = readClock(m_words, i);
+    if (!read)
+        return 0;
+    m_session.began = Moment::ofTime(m_session.began->day(), read->from);
+    if (read->lasted && !m_session.minutes) {
+        m_session.minutes = read->lasted;
+        m_isTimedByClock = true;
+    }
+    return read->words;
+}
+
+std::size_t EntryParser::takePeople(std::size_t i)
+{
+    const bool isHead = m_words.colon() && i <= *m_words.colon();
+    const std::size_t end = isHead ? *m_words.colon() + 1 : m_words.count();
+    const PeopleRead read = readPeople(m_words, i, end, m_records);
+    if (isHead && !read.unknown.empty())
+        addUnknownPerson(i, read.unknown);
+    auto &workers = m_session.workers;
+    if (read.words > 0 && workers.empty() && !read.isInsteadOfBuilder &&
+        m_records.project.builder_id)
+        workers.push_back({m_records.project.builder_id});
+    for (const WorkSession::Worker &worker : read.workers) {
+        const auto known = std::ranges::find(workers, worker.person_id,
+                                             &WorkSession::Worker::person_id);
+        if (known == workers.end())
+            workers.push_back(worker);
+        else
+            *known = worker;
+    }
+    // What names nobody is told above and read on as something else.
+    const bool isTold = isHead && !read.unknown.empty() && read.words == 0;
+    return isTold ? 2 : read.words;
+}
+
+void EntryParser::addUnknownPerson(std::size_t begin, const std::string &name)
+{
+    const std::string shown = name.substr(0, name.find_last_not_of(",;:)") + 1);
+    addProblem("Nobody on record is called “{0}”; it goes into the note.", {shown});
+    m_unknown.push_back(m_words.text(begin, begin + 1) + " " + shown);
+}
+
+std::size_t EntryParser::takeSteps(std::size_t i)
+{
+    if (!words::isOneOf(m_words.folded(i), words::done))
+        return 0;
+    std::size_t taken = 1;
+    while (i + taken < m_words.count()) {
+        const std::string &word = m_words.folded(i + taken);
+        const bool isMark = word.find_first_of("0123456789") != std::string::npos;
+        if (!isMark || parseDuration(word))
+            break;
+        m_ticks.push_back(word);
+        ++taken;
+    }
+    return taken > 1 ? taken : 0;
+}
+
+std::size_t EntryParser::takeSquawk(std::size_t i)
+{
+    const std::string &word = m_words.folded(i);
+    const bool isWord = word == "squawk" || word == "sq";
+    const bool isSign = word.starts_with('#') && word.size() > 1;
+    if (!isSign && (!isWord || i + 1 >= m_words.count()))
+        return 0;
+    const std::string number = isSign ? word.substr(1) : m_words.folded(i + 1);
+    for (const Squawk &squawk : m_records.squawks) {
+        if (!squawk.withdrawn_on && squawk.number == number) {
+            m_session.squawk_id = squawk.id;
+            return isSign ? 1 : 2;
+        }
+    }
+    return 0;
+}
+
+std::size_t EntryParser::takePart(std::size_t i)
+{
+    const auto exact = m_finder.longestExact(m_words.allFolded(), i);
+    if (!exact.part)
+        return 0;
+    // "Rework" may be a part's name, but a single word that is a kind of work is meant as one.
+    if (exact.words == 1 && kindNamed(m_words.folded(i)))
+        return 0;
+    m_parts.push_back(exact.part);
+    m_partSpans.push_back({m_words.beginOf(i), m_words.endOf(i + exact.words - 1)});
+    return exact.words;
+}
+
+std::size_t EntryParser::takeKind(std::size_t i)
+{
+    const auto kind = kindNamed(m_words.folded(i));
+    if (!kind)
+        return 0;
+    m_session.kind = *kind;
+    m_hasKind = true;
+    return 1;
+}
+
+} // namespace lastrivet::entry
