@@ -8,7 +8,7 @@ namespace lastrivet::test {
 
 TEST_CASE("The clock runs on through a restart and then becomes an entry")
 {
-    LogLogWindow window;
+    LogWindow window;
     QTest::keyClicks(&window.line(), QStringLiteral("rudder"));
     window.press(QStringLiteral("Start work"));
     window.page.reset();
@@ -29,7 +29,7 @@ TEST_CASE("The clock runs on through a restart and then becomes an entry")
 
 TEST_CASE("A clock that was forgotten does not decide how long work took")
 {
-    LogLogWindow window;
+    LogWindow window;
     window.press(QStringLiteral("Start work"));
     window.workshop.clock.advance(std::chrono::hours{9});
     const auto before = window.session->records()->work_sessions.size();
