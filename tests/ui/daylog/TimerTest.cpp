@@ -85,6 +85,8 @@ TEST_CASE("The time that the computer slept can be left out while the clock goes
     LogWindow window;
     window.press(QStringLiteral("Start work"));
     window.workshop.clock.advance(std::chrono::minutes{90});
+    window.page.reset();
+    window.session.reset();
     window.open(); // as after a crash: the clock is looked at again
     window.press(QStringLiteral("Leave that time out"));
     window.workshop.clock.advance(std::chrono::minutes{5});

@@ -37,7 +37,14 @@ TEST_CASE("Enter or a click on a day goes to its entries")
 {
     LogWindow window;
     ui::YearStrip &year = strip(window);
-    auto &list = *window.page->findChild<QListView *>();
+    QListView *found = nullptr;
+    for (auto *view : window.page->findChildren<QListView *>()) {
+        if (view->accessibleName() == QStringLiteral("Log entries"))
+            found = view;
+    }
+    REQUIRE(found);
+    const QListView &list = *found;
+    REQUIRE(list.model()->rowCount() == 4);
     year.setFocus();
     for (int i = 0; i < 22; ++i)
         QTest::keyClick(&year, Qt::Key_Left);
