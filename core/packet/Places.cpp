@@ -2,23 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/Places.h"
 
-#include <algorithm>
-#include <tuple>
-#include <vector>
+#include "core/packet/PartOrder.h"
 
 namespace lastrivet::packet {
 
 namespace {
-
-using Children = std::map<Id<Component>, std::vector<const Component *>>;
-
-bool comesBefore(const Component *a, const Component *b)
-{
-    const auto key = [](const Component &part) {
-        return std::tuple{!part.position, part.position.value_or(0), part.id};
-    };
-    return key(*a) < key(*b);
-}
 
 template <class Record> Id<Component> partOfRecord(const Records &records, std::int64_t id)
 {
@@ -30,24 +18,9 @@ template <class Record> Id<Component> partOfRecord(const Records &records, std::
 
 std::map<Id<Component>, std::size_t> placesInTree(const Records &records)
 {
-    Children children;
-    for (const Component &part : records.components) {
-        if (!part.withdrawn_on)
-            children[part.parent_id].push_back(&part);
-    }
-    std::map<Id<Component>, std::size_t> places;
-    std::vector<Id<Component>> open{Id<Component>{}};
-    while (!open.empty()) {
-        const Id<Component> next = open.back();
-        open.pop_back();
-        places.emplace(next, places.size());
-        const auto below = children.find(next);
-        if (below == children.end())
-            continue;
-        std::sort(below->second.begin(), below->second.end(), comesBefore);
-        for (auto part = below->second.rbegin(); part != below->second.rend(); ++part)
-            open.push_back((*part)->id);
-    }
+    std::map<Id<Component>, std::size_t> places{{Id<Component>{}, 0}};
+    for (const PartInOrder &part : partsInOrder(records))
+        places.emplace(part.part->id, places.size());
     return places;
 }
 
