@@ -161,7 +161,7 @@ void drawLogbookFront(Pages &pages, const Logbook &log)
 {
     drawLogTitle(pages, log);
     drawInAll(pages, log);
-    drawAircraft(pages, log.aircraft, PrivateMatter::Printed);
+    drawAircraft(pages, log.aircraft);
     pages.smallHeading(pages.wording().text("Contents"), points(60));
     drawContents(pages);
 }
