@@ -223,7 +223,9 @@ QWidget *LogPage::firstFocus()
 
 Id<Component> LogPage::shownPart() const
 {
-    const WorkSession *shown = session().records()->findLive(current());
+    const auto entries = chosen();
+    const WorkSession *shown =
+        entries.empty() ? nullptr : session().records()->findLive(entries.front());
     return shown ? shown->component_id : Id<Component>{};
 }
 
