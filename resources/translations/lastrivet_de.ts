@@ -5,142 +5,142 @@
     <name>Bench</name>
     <message>
         <source>%1 to %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2 %3</translation>
     </message>
     <message>
         <source>%1: locked</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: gesichert</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingebaut</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert</translation>
     </message>
     <message>
         <source>Sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelt</translation>
     </message>
     <message>
         <source>Tick</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhaken</translation>
     </message>
     <message>
         <source>Torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>Angezogen</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere</translation>
     </message>
     <message>
         <source>at least %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens %1 %2</translation>
     </message>
     <message>
         <source>at most %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1 %2</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>has to wait for another step</source>
-        <translation type="unfinished"></translation>
+        <translation>muss auf einen anderen Schritt warten</translation>
     </message>
     <message>
         <source>the clock runs</source>
-        <translation type="unfinished"></translation>
+        <translation>die Uhr läuft</translation>
     </message>
     <message>
         <source>torqued: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>angezogen: %1</translation>
     </message>
 </context>
 <context>
     <name>Closing</name>
     <message>
         <source>own check</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Prüfung</translation>
     </message>
     <message>
         <source>tool and debris check</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug- und Fremdkörperprüfung</translation>
     </message>
     <message>
         <source>independent check</source>
-        <translation type="unfinished"></translation>
+        <translation>unabhängige Prüfung</translation>
     </message>
     <message>
         <source>pre-cover inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung vor dem Schließen</translation>
     </message>
     <message>
         <source>stage inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischenprüfung</translation>
     </message>
     <message>
         <source>technical visit</source>
-        <translation type="unfinished"></translation>
+        <translation>technischer Besuch</translation>
     </message>
     <message>
         <source>final inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>Endprüfung</translation>
     </message>
     <message>
         <source>builder</source>
-        <translation type="unfinished"></translation>
+        <translation>Erbauer</translation>
     </message>
     <message>
         <source>adviser</source>
-        <translation type="unfinished"></translation>
+        <translation>Berater</translation>
     </message>
     <message>
         <source>inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfer</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>angenommen</translation>
     </message>
     <message>
         <source>accepted, with findings</source>
-        <translation type="unfinished"></translation>
+        <translation>angenommen, mit Feststellungen</translation>
     </message>
     <message>
         <source>rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelehnt</translation>
     </message>
     <message>
         <source>on site</source>
-        <translation type="unfinished"></translation>
+        <translation>vor Ort</translation>
     </message>
     <message>
         <source>by photo</source>
-        <translation type="unfinished"></translation>
+        <translation>per Foto</translation>
     </message>
     <message>
         <source>by video</source>
-        <translation type="unfinished"></translation>
+        <translation>per Video</translation>
     </message>
     <message>
         <source>by message</source>
-        <translation type="unfinished"></translation>
+        <translation>per Nachricht</translation>
     </message>
     <message>
         <source>workshop visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattbesuch</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1117,7 +1117,63 @@
     <name>ListInput</name>
     <message>
         <source>Column %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte %1</translation>
+    </message>
+</context>
+<context>
+    <name>LogActs</name>
+    <message>
+        <source>%1 in pieces: parts, times or both, with a plus sign between them, as in “LA + RW” or “40m + RW 20m”. What says no time shares the rest.</source>
+        <translation>%1 in Stücken: Teile, Zeiten oder beides, mit einem Plus dazwischen, wie „LA + RW“ oder „40m + RW 20m“. Was keine Zeit nennt, teilt sich den Rest.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>
+        <translation>
+            <numerusform>%n Eintrag kommt zu einem anderen Tag, einem anderen Teil oder beidem, wie „gestern“, „LA“ oder „3. Mär linkes Querruder“. Die Uhrzeit bleibt.</numerusform>
+            <numerusform>%n Einträge kommen zu einem anderen Tag, einem anderen Teil oder beidem, wie „gestern“, „LA“ oder „3. Mär linkes Querruder“. Die Uhrzeit bleibt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n log entries moved</source>
+        <translation>
+            <numerusform>%n Eintrag verschoben</numerusform>
+            <numerusform>%n Einträge verschoben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Log entry split into %n</source>
+        <translation>
+            <numerusform>Eintrag in %n geteilt</numerusform>
+            <numerusform>Eintrag in %n geteilt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Verschieben</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>Say at least two parts or times.</source>
+        <translation>Mindestens zwei Teile oder Zeiten nennen.</translation>
+    </message>
+    <message>
+        <source>Say the day, the part, or both.</source>
+        <translation>Den Tag, das Teil oder beides nennen.</translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation>Teilen</translation>
+    </message>
+    <message>
+        <source>The entry once for each part, with a plus sign between them.</source>
+        <translation>Den Eintrag je Teil einmal, mit einem Plus dazwischen.</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Nach</translation>
     </message>
 </context>
 <context>
@@ -1131,38 +1187,30 @@
     <name>Mend</name>
     <message>
         <source>Sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschreiben</translation>
     </message>
     <message>
         <source>Add the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt hinzufügen</translation>
     </message>
     <message>
         <source>Tick</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhaken</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
 </context>
 <context>
     <name>Message</name>
     <message>
         <source> and {0} more</source>
-        <translation type="unfinished"></translation>
+        <translation> und {0} weitere</translation>
     </message>
     <message>
         <source>, drag {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>/profile_copy</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>/project/profile</source>
-        <translation type="unfinished"></translation>
+        <translation>, Reibmoment {0}</translation>
     </message>
     <message>
         <source>1 closing must stay open.</source>
@@ -1174,43 +1222,43 @@
     </message>
     <message>
         <source>A correction is verified by a builder, an adviser or an inspector; {0} is none of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Behebung prüft ein Erbauer, Berater oder Prüfer nach; {0} ist nichts davon.</translation>
     </message>
     <message>
         <source>A full bar keeps the closing open; a broken bar is advice. Nothing on record is not the same as met.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein voller Balken hält die Schließstelle offen; ein unterbrochener ist ein Rat. Nichts verzeichnet heißt nicht erfüllt.</translation>
     </message>
     <message>
         <source>A quotation mark opens a cell that does not end as it should.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anführungszeichen öffnet eine Zelle, die nicht richtig endet.</translation>
     </message>
     <message>
         <source>A visit is planned for {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Besuch ist für {0} geplant</translation>
     </message>
     <message>
         <source>A visit was asked for on {0}; no day is set yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Besuch wurde am {0} angefragt; ein Tag steht noch nicht fest</translation>
     </message>
     <message>
         <source>Acceptance</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahme</translation>
     </message>
     <message>
         <source>Accepted as it is: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert angenommen: {0}</translation>
     </message>
     <message>
         <source>Accepted late</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachträglich angenommen</translation>
     </message>
     <message>
         <source>Advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Rat</translation>
     </message>
     <message>
         <source>Adviser, name and number</source>
-        <translation type="unfinished"></translation>
+        <translation>Berater, Name und Nummer</translation>
     </message>
     <message>
         <source>Against {0}, nothing on record stands.</source>
@@ -1218,11 +1266,11 @@
     </message>
     <message>
         <source>Aircraft</source>
-        <translation type="unfinished"></translation>
+        <translation>Flugzeug</translation>
     </message>
     <message>
         <source>An object</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Objekt</translation>
     </message>
     <message>
         <source>Another program has the project open for writing.</source>
@@ -1230,279 +1278,279 @@
     </message>
     <message>
         <source>Applies</source>
-        <translation type="unfinished"></translation>
+        <translation>Trifft zu</translation>
     </message>
     <message>
         <source>Asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Angefragt</translation>
     </message>
     <message>
         <source>Authority&apos;s file</source>
-        <translation type="unfinished"></translation>
+        <translation>Aktenzeichen der Behörde</translation>
     </message>
     <message>
         <source>Brackets are nested more than {0} levels deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klammern sind mehr als {0} Ebenen tief verschachtelt.</translation>
     </message>
     <message>
         <source>Builder</source>
-        <translation type="unfinished"></translation>
+        <translation>Erbauer</translation>
     </message>
     <message>
         <source>Builder, name</source>
-        <translation type="unfinished"></translation>
+        <translation>Erbauer, Name</translation>
     </message>
     <message>
         <source>Builder, signature and date</source>
-        <translation type="unfinished"></translation>
+        <translation>Erbauer, Unterschrift und Datum</translation>
     </message>
     <message>
         <source>Built</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebaut</translation>
     </message>
     <message>
         <source>Built as</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebaut als</translation>
     </message>
     <message>
         <source>Bulletins</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletins</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Calibrated</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibriert</translation>
     </message>
     <message>
         <source>Caption</source>
-        <translation type="unfinished"></translation>
+        <translation>Bildtext</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise</translation>
     </message>
     <message>
         <source>Closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen</translation>
     </message>
     <message>
         <source>Closed and opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen und geöffnet</translation>
     </message>
     <message>
         <source>Closed with gaps, and accepted by nobody yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Lücken geschlossen, und noch von niemandem angenommen</translation>
     </message>
     <message>
         <source>Closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließstelle</translation>
     </message>
     <message>
         <source>Complete</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollständig</translation>
     </message>
     <message>
         <source>Complied with</source>
-        <translation type="unfinished"></translation>
+        <translation>Erfüllt</translation>
     </message>
     <message>
         <source>Conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedingungen</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <source>Correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Behebung</translation>
     </message>
     <message>
         <source>Cure time</source>
-        <translation type="unfinished"></translation>
+        <translation>Aushärtezeit</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Day by day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag für Tag</translation>
     </message>
     <message>
         <source>Deficiencies</source>
-        <translation type="unfinished"></translation>
+        <translation>Mängel</translation>
     </message>
     <message>
         <source>Deficiency</source>
-        <translation type="unfinished"></translation>
+        <translation>Mangel</translation>
     </message>
     <message>
         <source>Designer</source>
-        <translation type="unfinished"></translation>
+        <translation>Konstrukteur</translation>
     </message>
     <message>
         <source>Deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung</translation>
     </message>
     <message>
         <source>Deviations</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichungen</translation>
     </message>
     <message>
         <source>Drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung</translation>
     </message>
     <message>
         <source>Encloses</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschließt</translation>
     </message>
     <message>
         <source>Every rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Regeln</translation>
     </message>
     <message>
         <source>Every rule, as it stood when it was closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Regeln, wie sie beim Schließen standen</translation>
     </message>
     <message>
         <source>Fasteners and torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindungen und Drehmomente</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei</translation>
     </message>
     <message>
         <source>Fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingebaut</translation>
     </message>
     <message>
         <source>Fixed, to be verified by the {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Behoben, nachzuprüfen durch: {0}</translation>
     </message>
     <message>
         <source>For closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Für Schließstelle</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefunden</translation>
     </message>
     <message>
         <source>From: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus: {0}</translation>
     </message>
     <message>
         <source>Hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Normteil</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgehalten</translation>
     </message>
     <message>
         <source>Hold point</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltepunkt</translation>
     </message>
     <message>
         <source>Hold points</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltepunkte</translation>
     </message>
     <message>
         <source>Inspection packet</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfmappe</translation>
     </message>
     <message>
         <source>Inspection packet: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfmappe: {0}</translation>
     </message>
     <message>
         <source>Inspection packet: {0} closings</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfmappe: {0} Schließstellen</translation>
     </message>
     <message>
         <source>Inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfer</translation>
     </message>
     <message>
         <source>Inspector, name and number</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfer, Name und Nummer</translation>
     </message>
     <message>
         <source>Inspector, signature and date</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfer, Unterschrift und Datum</translation>
     </message>
     <message>
         <source>Issuer</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausgeber</translation>
     </message>
     <message>
         <source>Its copy for printing is damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Druckkopie ist beschädigt.</translation>
     </message>
     <message>
         <source>Journal at printing: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal beim Drucken: {0}</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Kit number</source>
-        <translation type="unfinished"></translation>
+        <translation>Bausatznummer</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzen</translation>
     </message>
     <message>
         <source>Lock</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung</translation>
     </message>
     <message>
         <source>Look at</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Markiert</translation>
     </message>
     <message>
         <source>Material and lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Material und Charge</translation>
     </message>
     <message>
         <source>Materials and lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Materialien und Chargen</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>Measurement</source>
-        <translation type="unfinished"></translation>
+        <translation>Messung</translation>
     </message>
     <message>
         <source>Measurements</source>
-        <translation type="unfinished"></translation>
+        <translation>Messungen</translation>
     </message>
     <message>
         <source>Method</source>
-        <translation type="unfinished"></translation>
+        <translation>Verfahren</translation>
     </message>
     <message>
         <source>Model</source>
-        <translation type="unfinished"></translation>
+        <translation>Muster</translation>
     </message>
     <message>
         <source>Must</source>
-        <translation type="unfinished"></translation>
+        <translation>Muss</translation>
     </message>
     <message>
         <source>No closing that was begun must stay open.</source>
@@ -1510,79 +1558,79 @@
     </message>
     <message>
         <source>No copy of {0} could be made: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {0} konnte keine Kopie gemacht werden: {1}.</translation>
     </message>
     <message>
         <source>No deviation from the drawings is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Bereich ist keine Abweichung von den Zeichnungen verzeichnet.</translation>
     </message>
     <message>
         <source>No fastener is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Bereich ist keine Verbindung verzeichnet.</translation>
     </message>
     <message>
         <source>No list was kept for this closing; these are the usual points for a structure of its kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Schließstelle gibt es keine Liste; dies sind die üblichen Punkte für eine Struktur dieser Art.</translation>
     </message>
     <message>
         <source>No measurement is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Bereich ist keine Messung verzeichnet.</translation>
     </message>
     <message>
         <source>No part has the code or name {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Teil hat das Kürzel oder den Namen {0}.</translation>
     </message>
     <message>
         <source>No part is called “{0}”; it goes into the note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Teil heißt „{0}“; es kommt in die Anmerkung.</translation>
     </message>
     <message>
         <source>No photograph of the open structure is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Foto der offenen Struktur ist verzeichnet.</translation>
     </message>
     <message>
         <source>No squawk is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Bereich ist keine Beanstandung verzeichnet.</translation>
     </message>
     <message>
         <source>No step is called “{0}”; nothing is ticked for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Arbeitsschritt heißt „{0}“; dafür wird nichts abgehakt.</translation>
     </message>
     <message>
         <source>No torque or measurement of this region names its tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Drehmoment und keine Messung dieses Bereichs nennt das Werkzeug.</translation>
     </message>
     <message>
         <source>No use of material is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Bereich ist kein Materialeinsatz verzeichnet.</translation>
     </message>
     <message>
         <source>No work on record is open in the way of these closings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine verzeichnete Arbeit steht diesen Schließstellen im Weg.</translation>
     </message>
     <message>
         <source>No work on this region is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Bereich ist keine Arbeit verzeichnet.</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>Not decided</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entschieden</translation>
     </message>
     <message>
         <source>Not decided, asked on {0} of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht entschieden, angefragt am {0} bei {1}</translation>
     </message>
     <message>
         <source>Not on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht verzeichnet</translation>
     </message>
     <message>
         <source>Not signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht unterschrieben</translation>
     </message>
     <message>
         <source>Nothing is on record about the inside: no step, no session, no photograph</source>
@@ -1590,267 +1638,263 @@
     </message>
     <message>
         <source>Nothing on record of</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts verzeichnet über</translation>
     </message>
     <message>
         <source>Nothing waits for an inspector or adviser at present.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurzeit wartet nichts auf einen Prüfer oder Berater.</translation>
     </message>
     <message>
         <source>Of</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>On record</source>
-        <translation type="unfinished"></translation>
+        <translation>Verzeichnet</translation>
     </message>
     <message>
         <source>One document holds no more pictures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Dokument fasst nicht mehr Bilder.</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Offen</translation>
     </message>
     <message>
         <source>Open behind “{1}”, which is closed: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Offen hinter „{1}“, die geschlossen ist: {0}</translation>
     </message>
     <message>
         <source>Opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Geöffnet</translation>
     </message>
     <message>
         <source>Outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgang</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Photo {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto {0}</translation>
     </message>
     <message>
         <source>Photographs of the open structure</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos der offenen Struktur</translation>
     </message>
     <message>
         <source>Photos linked that were there already</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugeordnete Fotos, die schon da waren</translation>
     </message>
     <message>
         <source>Photos {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos {0}</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Stelle</translation>
     </message>
     <message>
         <source>Planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant</translation>
     </message>
     <message>
         <source>Planned: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant: {0}</translation>
     </message>
     <message>
         <source>Project begun</source>
-        <translation type="unfinished"></translation>
+        <translation>Projekt begonnen</translation>
     </message>
     <message>
         <source>Qty</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Readiness</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>Angegebener Grund</translation>
     </message>
     <message>
         <source>Reason: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund: {0}</translation>
     </message>
     <message>
         <source>Received</source>
-        <translation type="unfinished"></translation>
+        <translation>Erhalten</translation>
     </message>
     <message>
         <source>Registration</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennzeichen</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht</translation>
     </message>
     <message>
         <source>Role</source>
-        <translation type="unfinished"></translation>
+        <translation>Rolle</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln</translation>
     </message>
     <message>
         <source>Sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe</translation>
     </message>
     <message>
         <source>Serial number</source>
-        <translation type="unfinished"></translation>
+        <translation>Werknummer</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten</translation>
     </message>
     <message>
         <source>Sheets signed before</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher unterschriebene Blätter</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift</translation>
     </message>
     <message>
         <source>Signed before: {0}, {1}, {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher unterschrieben: {0}, {1}, {2}</translation>
     </message>
     <message>
         <source>Signed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrieben von</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle</translation>
     </message>
     <message>
         <source>Squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>Squawk {0} is for an adviser or an inspector to verify; {1} is neither.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung {0} muss ein Berater oder Prüfer nachprüfen; {1} ist keines von beiden.</translation>
     </message>
     <message>
         <source>Squawk {0} is for an inspector to verify; {1} is none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung {0} muss ein Prüfer nachprüfen; {1} ist keiner.</translation>
     </message>
     <message>
         <source>Squawk {0} matters for airworthiness: only a designer, an adviser or an inspector may accept it as it is, and {1} is none of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung {0} betrifft die Lufttüchtigkeit: nur ein Konstrukteur, Berater oder Prüfer darf sie unverändert annehmen, und {1} ist nichts davon.</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandungen</translation>
     </message>
     <message>
         <source>Standing</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Started</source>
-        <translation type="unfinished"></translation>
+        <translation>Begonnen</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>State of the records on {0}. This is the builder&apos;s record, not an approval.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand der Aufzeichnungen am {0}. Dies sind die Aufzeichnungen des Erbauers, keine Zulassung.</translation>
     </message>
     <message>
         <source>Taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgenommen</translation>
     </message>
     <message>
         <source>The authority&apos;s own report form governs, number:</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßgebend ist das Formular der Behörde, Nummer:</translation>
     </message>
     <message>
         <source>The character U+0000 is not allowed in a text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Zeichen U+0000 ist in einem Text nicht erlaubt.</translation>
     </message>
     <message>
         <source>The document is a list, not an object.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Dokument ist eine Liste, kein Objekt.</translation>
     </message>
     <message>
         <source>The document is {0}, not an object.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Dokument ist {0}, kein Objekt.</translation>
     </message>
     <message>
         <source>The field {0} is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Feld {0} fehlt.</translation>
     </message>
     <message>
         <source>The file is not the one that the record describes; its SHA-256 is {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist nicht die beschriebene; ihr SHA-256 ist {0}.</translation>
     </message>
     <message>
         <source>The file name is not one that a file of a project may have.</source>
-        <translation type="unfinished"></translation>
+        <translation>So darf eine Datei eines Projekts nicht heißen.</translation>
     </message>
     <message>
         <source>The file name leads out of the document&apos;s folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Dateiname führt aus dem Ordner des Dokuments hinaus.</translation>
     </message>
     <message>
         <source>The id {0} is that of {1} already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kennung {0} gehört schon zu {1}.</translation>
     </message>
     <message>
         <source>The inspector&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste des Prüfers</translation>
     </message>
     <message>
         <source>The list is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste ist leer.</translation>
     </message>
     <message>
         <source>The newest photograph is older than the last work inside</source>
         <translation>Das neueste Foto ist älter als die letzte Arbeit darin</translation>
     </message>
     <message>
-        <source>The number at line {0}, column {1} is too large.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The profile copy is of {0}, but the project goes by {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Profilkopie ist von {0}, aber das Projekt folgt {1}.</translation>
     </message>
     <message>
         <source>The project goes by another rule profile.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Projekt folgt einem anderen Regelprofil.</translation>
     </message>
     <message>
         <source>The project has another file of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Projekt hat eine andere Datei dieses Namens.</translation>
     </message>
     <message>
         <source>The project has this record with other content; they differ in {0} first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Projekt hat diesen Satz mit anderem Inhalt; der erste Unterschied ist {0}.</translation>
     </message>
     <message>
         <source>The project is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Projekt fehlt.</translation>
     </message>
     <message>
         <source>The project on record is another one; they differ in {0} first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das verzeichnete Projekt ist ein anderes; der erste Unterschied ist {0}.</translation>
     </message>
     <message>
         <source>The project was opened for reading only.</source>
@@ -1862,47 +1906,39 @@
     </message>
     <message>
         <source>The row has {0} cells, but the header only {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile hat {0} Zellen, die Kopfzeile nur {1}.</translation>
     </message>
     <message>
         <source>The sheet to sign</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The text ends too early, at line {0}, column {1}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The text is no UTF-8 at line {0}, column {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt zum Unterschreiben</translation>
     </message>
     <message>
         <source>There are several parts called {0}; name it by code or id.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Teile heißen {0}; nenne es mit Kürzel oder Kennung.</translation>
     </message>
     <message>
         <source>There are several people called {0}; name them by id.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Personen heißen {0}; nenne sie mit der Kennung.</translation>
     </message>
     <message>
         <source>There is no field of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein Feld dieses Namens.</translation>
     </message>
     <message>
         <source>There is no list for this closing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Schließstelle gibt es keine Liste.</translation>
     </message>
     <message>
         <source>There is no rule profile {0}; there are {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein Regelprofil {0}; vorhanden sind {1}.</translation>
     </message>
     <message>
         <source>There is nobody called {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand heißt {0}.</translation>
     </message>
     <message>
         <source>There is nothing of this name in a document.</source>
-        <translation type="unfinished"></translation>
+        <translation>So heißt nichts in einem Dokument.</translation>
     </message>
     <message>
         <source>There is nothing to redo.</source>
@@ -1914,59 +1950,55 @@
     </message>
     <message>
         <source>This closing has no hold point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Schließstelle hat keinen Haltepunkt.</translation>
     </message>
     <message>
         <source>This field must not be null.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Feld darf nicht null sein.</translation>
     </message>
     <message>
         <source>This field stands twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Feld steht zweimal da.</translation>
     </message>
     <message>
         <source>This is a list, not an object.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Liste, kein Objekt.</translation>
     </message>
     <message>
         <source>This is a list, which does not belong here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Liste, die nicht hierher gehört.</translation>
     </message>
     <message>
         <source>This is an object, which does not belong here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This is no JSON at line {0}, column {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist ein Objekt, das nicht hierher gehört.</translation>
     </message>
     <message>
         <source>This is no document of format {0}: {1} is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Dokument im Format {0}: {1} fehlt.</translation>
     </message>
     <message>
         <source>This photograph could not be printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Foto konnte nicht gedruckt werden.</translation>
     </message>
     <message>
         <source>This stands twice in the document.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das steht zweimal im Dokument.</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Time not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit nicht aufgeschrieben</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>To be closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu schließen</translation>
     </message>
     <message>
         <source>Too few photographs of the inside</source>
@@ -1974,135 +2006,131 @@
     </message>
     <message>
         <source>Tool</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug</translation>
     </message>
     <message>
         <source>Tool calibration</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierung der Werkzeuge</translation>
     </message>
     <message>
         <source>Torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment</translation>
     </message>
     <message>
         <source>Triangle filled: airworthiness. Half filled: workmanship. Outline: cosmetic. Open ones come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dreieck gefüllt: Lufttüchtigkeit. Halb gefüllt: Ausführung. Umriss: Aussehen. Offene stehen zuerst.</translation>
     </message>
     <message>
         <source>Type</source>
-        <translation type="unfinished"></translation>
+        <translation>Typ</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Used</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendet</translation>
     </message>
     <message>
         <source>Used here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier verwendet</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>Verified</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgeprüft</translation>
     </message>
     <message>
         <source>Videos, to be asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Videos, auf Anfrage</translation>
     </message>
     <message>
         <source>Visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuch</translation>
     </message>
     <message>
         <source>Visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuche</translation>
     </message>
     <message>
         <source>Waits for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet auf</translation>
     </message>
     <message>
         <source>Waived</source>
-        <translation type="unfinished"></translation>
+        <translation>Erlassen</translation>
     </message>
     <message>
         <source>Waived on {0} by {1}: {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Erlassen am {0} von {1}: {2}</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>What is asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Worum gebeten wird</translation>
     </message>
     <message>
         <source>What is asked of the records</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von den Aufzeichnungen verlangt wird</translation>
     </message>
     <message>
         <source>What is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Was offen ist</translation>
     </message>
     <message>
         <source>What was missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlte</translation>
     </message>
     <message>
         <source>What would clear it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es erledigt</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer</translation>
     </message>
     <message>
         <source>Who did it</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer es getan hat</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Work log</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsprotokoll</translation>
     </message>
     <message>
         <source>Worst of {1} closings on {0}. This is the builder&apos;s record, not an approval.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a a a a a a aec e e e e i i i i d n o o o o o   o u u u u y thssa a a a a a aec e e e e i i i i d n o o o o o   o u u u u y thy a a a a a a c c c c c c c c d d d d e e e e e e e e e e g g g g g g g g h h h h i i i i i i i i i i ijijj j k k k l l l l l l l l l l n n n n n n n n n o o o o o o oeoer r r r r r s s s s s s s s t t t t t t u u u u u u u u u u u u w w y y y z z z z z z s </source>
-        <translation type="unfinished"></translation>
+        <translation>Schlechtester Stand von {1} Schließstellen am {0}. Dies sind die Aufzeichnungen des Erbauers, keine Zulassung.</translation>
     </message>
     <message>
         <source>a folder has that name</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Ordner heißt schon so</translation>
     </message>
     <message>
         <source>about {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa {0}</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>angenommen</translation>
     </message>
     <message>
         <source>accepted with findings</source>
-        <translation type="unfinished"></translation>
+        <translation>angenommen mit Feststellungen</translation>
     </message>
     <message>
         <source>advice</source>
@@ -2110,31 +2138,31 @@
     </message>
     <message>
         <source>adviser</source>
-        <translation type="unfinished"></translation>
+        <translation>Berater</translation>
     </message>
     <message>
         <source>airworthiness</source>
-        <translation type="unfinished"></translation>
+        <translation>Lufttüchtigkeit</translation>
     </message>
     <message>
         <source>an inspection list</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Prüfliste</translation>
     </message>
     <message>
         <source>applies</source>
-        <translation type="unfinished"></translation>
+        <translation>trifft zu</translation>
     </message>
     <message>
         <source>approved</source>
-        <translation type="unfinished"></translation>
+        <translation>genehmigt</translation>
     </message>
     <message>
         <source>assembly</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammenbau</translation>
     </message>
     <message>
         <source>builder</source>
-        <translation type="unfinished"></translation>
+        <translation>Erbauer</translation>
     </message>
     <message>
         <source>bulletin</source>
@@ -2146,23 +2174,23 @@
     </message>
     <message>
         <source>by message</source>
-        <translation type="unfinished"></translation>
+        <translation>per Nachricht</translation>
     </message>
     <message>
         <source>by photograph</source>
-        <translation type="unfinished"></translation>
+        <translation>per Foto</translation>
     </message>
     <message>
         <source>by video</source>
-        <translation type="unfinished"></translation>
+        <translation>per Video</translation>
     </message>
     <message>
         <source>calibrated_on</source>
-        <translation type="unfinished"></translation>
+        <translation>kalibriert am</translation>
     </message>
     <message>
         <source>can be opened again</source>
-        <translation type="unfinished"></translation>
+        <translation>kann wieder geöffnet werden</translation>
     </message>
     <message>
         <source>certificate document</source>
@@ -2186,11 +2214,11 @@
     </message>
     <message>
         <source>closed before these records began; the inspector decides</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen, bevor diese Aufzeichnungen begannen; der Prüfer entscheidet</translation>
     </message>
     <message>
         <source>closed by the maker</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Hersteller geschlossen</translation>
     </message>
     <message>
         <source>closed with gaps</source>
@@ -2202,7 +2230,7 @@
     </message>
     <message>
         <source>commercial help</source>
-        <translation type="unfinished"></translation>
+        <translation>bezahlte Hilfe</translation>
     </message>
     <message>
         <source>comply and record it, or record that it does not apply</source>
@@ -2218,7 +2246,7 @@
     </message>
     <message>
         <source>cosmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussehen</translation>
     </message>
     <message>
         <source>credit task</source>
@@ -2230,7 +2258,7 @@
     </message>
     <message>
         <source>designer</source>
-        <translation type="unfinished"></translation>
+        <translation>Konstrukteur</translation>
     </message>
     <message>
         <source>deviation</source>
@@ -2242,11 +2270,11 @@
     </message>
     <message>
         <source>deviations {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichungen {0}</translation>
     </message>
     <message>
         <source>directive</source>
-        <translation type="unfinished"></translation>
+        <translation>Anweisung</translation>
     </message>
     <message>
         <source>directive {0}, {1}</source>
@@ -2258,11 +2286,11 @@
     </message>
     <message>
         <source>does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>trifft nicht zu</translation>
     </message>
     <message>
         <source>drawing change</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnungsänderung</translation>
     </message>
     <message>
         <source>drawing change {0}, {1}</source>
@@ -2270,11 +2298,11 @@
     </message>
     <message>
         <source>due_on</source>
-        <translation type="unfinished"></translation>
+        <translation>fällig am</translation>
     </message>
     <message>
         <source>earlier builder</source>
-        <translation type="unfinished"></translation>
+        <translation>früherer Erbauer</translation>
     </message>
     <message>
         <source>enter its cure time, from the lot&apos;s data sheet</source>
@@ -2362,7 +2390,7 @@
     </message>
     <message>
         <source>fabrication</source>
-        <translation type="unfinished"></translation>
+        <translation>Herstellung</translation>
     </message>
     <message>
         <source>fastener</source>
@@ -2370,7 +2398,7 @@
     </message>
     <message>
         <source>fasteners and torques</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindungen und Drehmomente</translation>
     </message>
     <message>
         <source>file</source>
@@ -2386,11 +2414,11 @@
     </message>
     <message>
         <source>finding {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellung {0}</translation>
     </message>
     <message>
         <source>finishing</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberfläche</translation>
     </message>
     <message>
         <source>fit it and record the day</source>
@@ -2402,11 +2430,11 @@
     </message>
     <message>
         <source>from a kit</source>
-        <translation type="unfinished"></translation>
+        <translation>aus einem Bausatz</translation>
     </message>
     <message>
         <source>from plans</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Plänen</translation>
     </message>
     <message>
         <source>have it signed</source>
@@ -2426,7 +2454,7 @@
     </message>
     <message>
         <source>helper</source>
-        <translation type="unfinished"></translation>
+        <translation>Helfer</translation>
     </message>
     <message>
         <source>hold point</source>
@@ -2446,15 +2474,15 @@
     </message>
     <message>
         <source>inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfer</translation>
     </message>
     <message>
         <source>jam nut</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontermutter</translation>
     </message>
     <message>
         <source>letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben</translation>
     </message>
     <message>
         <source>letter {0}, {1}</source>
@@ -2462,7 +2490,7 @@
     </message>
     <message>
         <source>lines of fasteners {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindungszeilen {0}</translation>
     </message>
     <message>
         <source>loading case</source>
@@ -2474,7 +2502,7 @@
     </message>
     <message>
         <source>lock tab</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungsblech</translation>
     </message>
     <message>
         <source>log entry</source>
@@ -2510,7 +2538,7 @@
     </message>
     <message>
         <source>measurements {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Messungen {0}</translation>
     </message>
     <message>
         <source>met</source>
@@ -2518,11 +2546,11 @@
     </message>
     <message>
         <source>mix {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung {0}</translation>
     </message>
     <message>
         <source>new {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>neu: {0}</translation>
     </message>
     <message>
         <source>no box within was closed with gaps</source>
@@ -2530,11 +2558,11 @@
     </message>
     <message>
         <source>no calibration on record</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Kalibrierung verzeichnet</translation>
     </message>
     <message>
         <source>no document on record in which the maker names it as closed</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Dokument verzeichnet, in dem der Hersteller sie als geschlossen nennt</translation>
     </message>
     <message>
         <source>no material was used past its date</source>
@@ -2546,11 +2574,11 @@
     </message>
     <message>
         <source>no sample</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Probe</translation>
     </message>
     <message>
         <source>no sheet filed</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Blatt abgelegt</translation>
     </message>
     <message>
         <source>no test sample failed</source>
@@ -2558,27 +2586,27 @@
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>not built</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gebaut</translation>
     </message>
     <message>
         <source>not fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingebaut</translation>
     </message>
     <message>
         <source>not locked</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gesichert</translation>
     </message>
     <message>
         <source>not looked into</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geprüft</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemessen</translation>
     </message>
     <message>
         <source>not met</source>
@@ -2586,11 +2614,11 @@
     </message>
     <message>
         <source>not needed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht nötig</translation>
     </message>
     <message>
         <source>not torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angezogen</translation>
     </message>
     <message>
         <source>nothing on record</source>
@@ -2609,16 +2637,12 @@
         <translation>nach einer Unterschrift wurde nichts geändert</translation>
     </message>
     <message>
-        <source>number overflow</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonstiges</translation>
     </message>
     <message>
         <source>own check</source>
@@ -2630,15 +2654,15 @@
     </message>
     <message>
         <source>packing lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Packlisten</translation>
     </message>
     <message>
         <source>page {0} of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite {0} von {1}</translation>
     </message>
     <message>
         <source>paid</source>
-        <translation type="unfinished"></translation>
+        <translation>bezahlt</translation>
     </message>
     <message>
         <source>part</source>
@@ -2646,7 +2670,7 @@
     </message>
     <message>
         <source>permanent</source>
-        <translation type="unfinished"></translation>
+        <translation>dauerhaft</translation>
     </message>
     <message>
         <source>person</source>
@@ -2666,11 +2690,11 @@
     </message>
     <message>
         <source>photographs {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos {0}</translation>
     </message>
     <message>
         <source>planning</source>
-        <translation type="unfinished"></translation>
+        <translation>Planung</translation>
     </message>
     <message>
         <source>pre-cover inspection</source>
@@ -2678,7 +2702,7 @@
     </message>
     <message>
         <source>premature end</source>
-        <translation type="unfinished"></translation>
+        <translation>vorzeitiges Ende</translation>
     </message>
     <message>
         <source>project</source>
@@ -2698,7 +2722,7 @@
     </message>
     <message>
         <source>rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelehnt</translation>
     </message>
     <message>
         <source>replace it, or record who accepts it and on what basis</source>
@@ -2706,23 +2730,23 @@
     </message>
     <message>
         <source>rework</source>
-        <translation type="unfinished"></translation>
+        <translation>Nacharbeit</translation>
     </message>
     <message>
         <source>safety wire</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungsdraht</translation>
     </message>
     <message>
         <source>sample failed</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe durchgefallen</translation>
     </message>
     <message>
         <source>sample good</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe gut</translation>
     </message>
     <message>
         <source>sample kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe aufbewahrt</translation>
     </message>
     <message>
         <source>say where it is, or that it is not inside</source>
@@ -2730,11 +2754,11 @@
     </message>
     <message>
         <source>seen on site</source>
-        <translation type="unfinished"></translation>
+        <translation>vor Ort gesehen</translation>
     </message>
     <message>
         <source>self-locking nut</source>
-        <translation type="unfinished"></translation>
+        <translation>selbstsichernde Mutter</translation>
     </message>
     <message>
         <source>sign-off</source>
@@ -2750,7 +2774,7 @@
     </message>
     <message>
         <source>split pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Splint</translation>
     </message>
     <message>
         <source>squawk</source>
@@ -2758,7 +2782,7 @@
     </message>
     <message>
         <source>squawk {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung {0}</translation>
     </message>
     <message>
         <source>squawk {0}, {1}</source>
@@ -2766,7 +2790,7 @@
     </message>
     <message>
         <source>squawks {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandungen {0}</translation>
     </message>
     <message>
         <source>stage</source>
@@ -2794,11 +2818,11 @@
     </message>
     <message>
         <source>steps {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsschritte {0}</translation>
     </message>
     <message>
         <source>taken in on {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>übernommen am {0}</translation>
     </message>
     <message>
         <source>technical visit</source>
@@ -2806,11 +2830,11 @@
     </message>
     <message>
         <source>the disk is full</source>
-        <translation type="unfinished"></translation>
+        <translation>der Datenträger ist voll</translation>
     </message>
     <message>
         <source>the folder cannot be written</source>
-        <translation type="unfinished"></translation>
+        <translation>in den Ordner kann nicht geschrieben werden</translation>
     </message>
     <message>
         <source>the open structure is photographed</source>
@@ -2826,7 +2850,7 @@
     </message>
     <message>
         <source>there is no such folder</source>
-        <translation type="unfinished"></translation>
+        <translation>diesen Ordner gibt es nicht</translation>
     </message>
     <message>
         <source>there is work on record</source>
@@ -2834,7 +2858,7 @@
     </message>
     <message>
         <source>thread locker</source>
-        <translation type="unfinished"></translation>
+        <translation>Schraubensicherung</translation>
     </message>
     <message>
         <source>tool</source>
@@ -2858,7 +2882,7 @@
     </message>
     <message>
         <source>torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>angezogen</translation>
     </message>
     <message>
         <source>undo it and record the day, or have it decided anew</source>
@@ -2866,15 +2890,11 @@
     </message>
     <message>
         <source>undone on {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>unexpected end of input</source>
-        <translation type="unfinished"></translation>
+        <translation>rückgängig gemacht am {0}</translation>
     </message>
     <message>
         <source>uses of material {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Materialeinsätze {0}</translation>
     </message>
     <message>
         <source>wait until the cure time has passed</source>
@@ -2890,19 +2910,19 @@
     </message>
     <message>
         <source>work sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten</translation>
     </message>
     <message>
         <source>work sessions {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten {0}</translation>
     </message>
     <message>
         <source>workmanship</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausführung</translation>
     </message>
     <message>
         <source>workshop visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattbesuch</translation>
     </message>
     <message>
         <source>{0}</source>
@@ -2922,7 +2942,7 @@
     </message>
     <message>
         <source>{0} belongs to {1} and cannot enclose {2}, which is above it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} gehört zu {1} und kann {2} darüber nicht umschließen.</translation>
     </message>
     <message>
         <source>{0} box within</source>
@@ -2946,11 +2966,11 @@
     </message>
     <message>
         <source>{0} claims {1} × {2} pixels, more than can be shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} gibt {1} × {2} Bildpunkte an, mehr als gezeigt werden kann.</translation>
     </message>
     <message>
         <source>{0} closings by the factory have no document on record; the first is {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Schließstellen des Herstellers haben kein Dokument; die erste ist {1}</translation>
     </message>
     <message>
         <source>{0} closings must stay open, 1 of them waits only for a signature.</source>
@@ -2982,11 +3002,11 @@
     </message>
     <message>
         <source>{0} does not apply, but has {1} tenths instead of none.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} trifft nicht zu, hat aber {1} Zehntel statt keiner.</translation>
     </message>
     <message>
         <source>{0} encloses nothing; a region encloses at least one part.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} umschließt nichts; ein Bereich umschließt mindestens ein Teil.</translation>
     </message>
     <message>
         <source>{0} entries</source>
@@ -3002,39 +3022,39 @@
     </message>
     <message>
         <source>{0} has a share that is not between 0 and 10 tenths.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat einen Anteil, der nicht zwischen 0 und 10 Zehnteln liegt.</translation>
     </message>
     <message>
         <source>{0} has an id that is not between 1 and {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat eine Kennung, die nicht zwischen 1 und {1} liegt.</translation>
     </message>
     <message>
         <source>{0} has shares that add up to {1} tenths instead of 10.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat Anteile, die {1} Zehntel ergeben statt 10.</translation>
     </message>
     <message>
         <source>{0} has the code {1}, which the part with id {2} already has.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat das Kürzel {1}, das schon das Teil mit der Kennung {2} hat.</translation>
     </message>
     <message>
         <source>{0} has the number {1}, which the one with id {2} already has.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat die Nummer {1}, die schon die Kennung {2} hat.</translation>
     </message>
     <message>
         <source>{0} has {1} at work for {2} minutes, longer than it lasted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} hätte {2} Minuten gearbeitet, länger als die Dauer.</translation>
     </message>
     <message>
         <source>{0} has {1} at work for {2} minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} hätte {2} Minuten gearbeitet.</translation>
     </message>
     <message>
         <source>{0} has {1} {2}, which is before {3} {4}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} {2} liegt vor {3} {4}.</translation>
     </message>
     <message>
         <source>{0} has {1}, but no {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} ist da, aber {2} fehlt.</translation>
     </message>
     <message>
         <source>{0} hold point</source>
@@ -3050,31 +3070,31 @@
     </message>
     <message>
         <source>{0} is a second closing of the whole aircraft; the first is {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist eine zweite Schließstelle des ganzen Flugzeugs; die erste ist {1}.</translation>
     </message>
     <message>
         <source>{0} is accepted late by {1}, which is of a hold point.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist durch {1} nachträglich angenommen, das zu einem Haltepunkt gehört.</translation>
     </message>
     <message>
         <source>{0} is accepted late by {1}, who may not do that under this rule profile; a builder who may must add remarks.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist nachträglich von {1} angenommen, was dieses Regelprofil nicht erlaubt; ein Erbauer, der es darf, muss Bemerkungen schreiben.</translation>
     </message>
     <message>
         <source>{0} is another format than {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist ein anderes Format als {1}.</translation>
     </message>
     <message>
         <source>{0} is another version than {1}, the only one that is read here.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist eine andere Version als {1}, die einzige, die hier gelesen wird.</translation>
     </message>
     <message>
         <source>{0} is cut short: its end is missing. Copy it from the camera again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist abgeschnitten: das Ende fehlt. Bitte noch einmal von der Kamera kopieren.</translation>
     </message>
     <message>
         <source>{0} is damaged and cannot be shown as a picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist beschädigt und kann nicht als Bild gezeigt werden.</translation>
     </message>
     <message>
         <source>{0} is filed on a larger part and may lie inside</source>
@@ -3082,55 +3102,55 @@
     </message>
     <message>
         <source>{0} is for {1} or a higher role to sign, which {2} does not have.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} muss {1} oder eine höhere Rolle unterschreiben; {2} hat keine davon.</translation>
     </message>
     <message>
         <source>{0} is for {1} or a higher role to verify, which {2} does not have.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} muss {1} oder eine höhere Rolle nachprüfen; {2} hat keine davon.</translation>
     </message>
     <message>
         <source>{0} is in printing colours (CMYK); save it as an RGB picture first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist in Druckfarben (CMYK); bitte zuerst als RGB-Bild speichern.</translation>
     </message>
     <message>
         <source>{0} is neither true nor false.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist weder wahr noch falsch.</translation>
     </message>
     <message>
         <source>{0} is no day or time that exists: YYYY-MM-DD or YYYY-MM-DDTHH:MM, from 1900 to 2199.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist kein Tag und keine Zeit, die es gibt: JJJJ-MM-TT oder JJJJ-MM-TTThh:mm, von 1900 bis 2199.</translation>
     </message>
     <message>
         <source>{0} is no id: a whole number from 1 to {1}, without fraction or exponent.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine Kennung: eine ganze Zahl von 1 bis {1}, ohne Bruch oder Exponent.</translation>
     </message>
     <message>
         <source>{0} is no list.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine Liste.</translation>
     </message>
     <message>
         <source>{0} is no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine Zahl.</translation>
     </message>
     <message>
         <source>{0} is no object.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist kein Objekt.</translation>
     </message>
     <message>
         <source>{0} is no text.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist kein Text.</translation>
     </message>
     <message>
         <source>{0} is no type of record.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine Art von Aufzeichnung.</translation>
     </message>
     <message>
         <source>{0} is no whole number from -{1} to {1}, without fraction or exponent.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine ganze Zahl von -{1} bis {1}, ohne Bruch oder Exponent.</translation>
     </message>
     <message>
         <source>{0} is none of {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist nichts von: {1}.</translation>
     </message>
     <message>
         <source>{0} is not signed</source>
@@ -3138,19 +3158,19 @@
     </message>
     <message>
         <source>{0} is of the whole aircraft and encloses no part by name.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} gilt dem ganzen Flugzeug und umschließt kein Teil mit Namen.</translation>
     </message>
     <message>
         <source>{0} is of {1}, which was made in the factory and has no checks.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} gehört zu {1}, das in der Fabrik entstand und keine Prüfpunkte hat.</translation>
     </message>
     <message>
         <source>{0} is of {1}, which was made in the factory and has no hold points.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} gehört zu {1}, das in der Fabrik entstand und keine Haltepunkte hat.</translation>
     </message>
     <message>
         <source>{0} is required and an inspector&apos;s; {1} cannot waive it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist vorgeschrieben und Sache eines Prüfers; {1} kann es nicht erlassen.</translation>
     </message>
     <message>
         <source>{0} is signed, but the signed sheet is not on record</source>
@@ -3158,39 +3178,39 @@
     </message>
     <message>
         <source>{0} is to come after itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} soll nach sich selbst kommen.</translation>
     </message>
     <message>
         <source>{0} is to come after {1}, which in turn has to wait for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} soll nach {1} kommen, das seinerseits darauf warten muss.</translation>
     </message>
     <message>
         <source>{0} lacks {1} in row {2} of {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} fehlt in Zeile {2} von {3}.</translation>
     </message>
     <message>
         <source>{0} lacks {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} fehlt.</translation>
     </message>
     <message>
         <source>{0} lasts {1} minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} dauert {1} Minuten.</translation>
     </message>
     <message>
         <source>{0} lasts {1} minutes; leave them empty when they are not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} dauert {1} Minuten; leer lassen, wenn unbekannt.</translation>
     </message>
     <message>
         <source>{0} lies inside itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} liegt in sich selbst.</translation>
     </message>
     <message>
         <source>{0} lies inside {1} and comes after a step that closes it, but does not say in may_follow that it can be done then.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} liegt in {1} und kommt nach einem Schritt, der sie schließt, sagt aber in may_follow nicht, dass es dann noch geht.</translation>
     </message>
     <message>
         <source>{0} lies inside {1}, which lies inside it in turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} liegt in {1}, das wiederum darin liegt.</translation>
     </message>
     <message>
         <source>{0} line</source>
@@ -3210,7 +3230,7 @@
     </message>
     <message>
         <source>{0} matters for airworthiness and is for a designer, adviser or inspector to accept, which {1} is not.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} betrifft die Lufttüchtigkeit; annehmen darf das nur ein Konstrukteur, Berater oder Prüfer, und {1} ist keiner.</translation>
     </message>
     <message>
         <source>{0} measured</source>
@@ -3226,23 +3246,23 @@
     </message>
     <message>
         <source>{0} more, all named under Readiness.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} weitere, alle unter „Stand“ genannt.</translation>
     </message>
     <message>
         <source>{0} names {1} in {2}, which is not on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} nennt unter {2} {1}; das ist nicht verzeichnet.</translation>
     </message>
     <message>
         <source>{0} names {1} in {2}, which is withdrawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} nennt unter {2} {1}; das ist zurückgezogen.</translation>
     </message>
     <message>
         <source>{0} names {1} twice among those who worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} nennt {1} zweimal unter denen, die gearbeitet haben.</translation>
     </message>
     <message>
         <source>{0} open papers name no part; the first is {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} offene Unterlagen nennen kein Teil; die erste ist {1}</translation>
     </message>
     <message>
         <source>{0} packing line</source>
@@ -3254,7 +3274,7 @@
     </message>
     <message>
         <source>{0} parts have no closing recorded; the first is {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Teile haben keine Schließstelle; das erste ist {1}</translation>
     </message>
     <message>
         <source>{0} photograph</source>
@@ -3286,7 +3306,7 @@
     </message>
     <message>
         <source>{0} steps are not done whose closings are closed; the first is {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Arbeitsschritte sind nicht erledigt, obwohl ihre Schließstellen geschlossen sind; der erste ist {1}</translation>
     </message>
     <message>
         <source>{0} tested</source>
@@ -3306,11 +3326,11 @@
     </message>
     <message>
         <source>{0} was closed before these records began; the inspector decides</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurde geschlossen, bevor diese Aufzeichnungen begannen; der Prüfer entscheidet</translation>
     </message>
     <message>
         <source>{0} was closed by the factory; its document is not on record</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurde in der Fabrik geschlossen; das Dokument ist nicht abgelegt</translation>
     </message>
     <message>
         <source>{0} was closed with gaps</source>
@@ -3318,19 +3338,19 @@
     </message>
     <message>
         <source>{0} was closed with gaps: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurde mit Lücken geschlossen: {1}</translation>
     </message>
     <message>
         <source>{0} was not taken in, because the same file before it was not.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurde nicht übernommen, weil dieselbe Datei davor nicht übernommen wurde.</translation>
     </message>
     <message>
         <source>{0} was not taken in. {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurde nicht übernommen. {1}</translation>
     </message>
     <message>
         <source>{0} was not taken in: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurde nicht übernommen: {1}.</translation>
     </message>
     <message>
         <source>{0} was rejected, and its findings are not entered</source>
@@ -3374,23 +3394,23 @@
     </message>
     <message>
         <source>{0}, lot {1}, expired on {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, Charge {1}, abgelaufen am {2}</translation>
     </message>
     <message>
         <source>{0}, lot {1}, expires on {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, Charge {1}, läuft ab am {2}</translation>
     </message>
     <message>
         <source>{0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}.</translation>
     </message>
     <message>
         <source>{0}: calibration is due on {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Kalibrierung fällig am {1}</translation>
     </message>
     <message>
         <source>{0}: calibration was due on {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Kalibrierung war fällig am {1}</translation>
     </message>
     <message>
         <source>{0}: cure time not on record</source>
@@ -3398,19 +3418,19 @@
     </message>
     <message>
         <source>{0}: event {1} closes it while it is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Ereignis {1} schließt, obwohl schon geschlossen ist.</translation>
     </message>
     <message>
         <source>{0}: event {1} must say either when it was closed or when it was opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Ereignis {1} muss sagen, wann geschlossen oder wann geöffnet wurde.</translation>
     </message>
     <message>
         <source>{0}: event {1} of {2} is listed after one of {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Ereignis {1} vom {2} steht hinter einem vom {3}.</translation>
     </message>
     <message>
         <source>{0}: event {1} opens it while it is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Ereignis {1} öffnet, obwohl schon offen ist.</translation>
     </message>
     <message>
         <source>{0}: fitted but not torqued</source>
@@ -3422,7 +3442,7 @@
     </message>
     <message>
         <source>{0}: no calibration on record</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: keine Kalibrierung verzeichnet</translation>
     </message>
     <message>
         <source>{0}: not complied with</source>
@@ -3498,59 +3518,59 @@
     </message>
     <message>
         <source>{0}: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1}</translation>
     </message>
     <message>
         <source>{0}: {1} of {2} missing, expected on {3}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} von {2} fehlen, erwartet am {3}</translation>
     </message>
     <message>
         <source>{1} names no part</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} nennt kein Teil</translation>
     </message>
     <message>
         <source>{1}: closed by the factory, no document on record</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: in der Fabrik geschlossen, kein Dokument abgelegt</translation>
     </message>
     <message>
         <source>{1}: its closing is closed, the step is not done</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: die Schließstelle ist geschlossen, der Schritt nicht erledigt</translation>
     </message>
     <message>
         <source>{1}: no closing is recorded for it</source>
-        <translation type="unfinished"></translation>
+        <translation>{1}: dafür ist keine Schließstelle verzeichnet</translation>
     </message>
     <message>
         <source>“{0}” cannot be taken back: {1} {2} is no longer as it was left.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ kann nicht zurückgenommen werden: {1} {2} ist nicht mehr, wie es war.</translation>
     </message>
     <message>
         <source>“{0}” cannot be taken back: “{1}” changed the same record later.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ kann nicht zurückgenommen werden: „{1}“ hat denselben Satz später geändert.</translation>
     </message>
     <message>
         <source>“{0}” may be several steps; say it with the part&apos;s code.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ passt zu mehreren Arbeitsschritten; mit dem Kürzel des Teils sagen.</translation>
     </message>
     <message>
         <source>“{0}” may be {1} or {2}; say more of the name.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ kann {1} oder {2} sein; mehr vom Namen sagen.</translation>
     </message>
     <message>
         <source>The database did not keep what it was given; nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datenbank hat nicht behalten, was sie bekam; nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The pages could not be laid out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten konnten nicht gesetzt werden.</translation>
     </message>
     <message>
         <source>The typeface DejaVu Sans is not installed, so nothing can be printed. Install the package fonts-dejavu-core.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schrift DejaVu Sans ist nicht installiert, deshalb kann nichts gedruckt werden. Bitte das Paket fonts-dejavu-core installieren.</translation>
     </message>
     <message>
         <source>an object is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Objekt fehlt</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -3558,703 +3578,615 @@
     </message>
     <message>
         <source>parts is no list, or nested too deep</source>
-        <translation type="unfinished"></translation>
+        <translation>parts ist keine Liste oder zu tief verschachtelt</translation>
     </message>
     <message>
         <source>This paper is what the builder wrote down. It is no approval and no finding that the work is right: the drawings, the authority and the inspector decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Papier ist, was der Erbauer aufgeschrieben hat. Es ist keine Zulassung und keine Feststellung, dass die Arbeit richtig ist: Zeichnungen, Behörde und Prüfer entscheiden.</translation>
     </message>
     <message>
         <source>{0} d</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} d</translation>
     </message>
     <message>
         <source>{0} d {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} d {1}</translation>
     </message>
     <message>
         <source>{0} d {1} h</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} d {1} h</translation>
     </message>
     <message>
         <source> from – to</source>
-        <translation type="unfinished"></translation>
+        <translation> von – bis</translation>
     </message>
     <message>
         <source>% humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>% Feuchte</translation>
     </message>
     <message>
         <source>A airworthiness, W workmanship, C cosmetic. The authority&apos;s own report form governs.</source>
-        <translation type="unfinished"></translation>
+        <translation>A Lufttüchtigkeit, W Ausführung, C Aussehen. Maßgebend ist das Formular der Behörde.</translation>
     </message>
     <message>
         <source>A, W or C</source>
-        <translation type="unfinished"></translation>
+        <translation>A, W oder C</translation>
     </message>
     <message>
         <source>As built, as the records say on {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gebaut, nach den Aufzeichnungen vom {0}</translation>
     </message>
     <message>
         <source>As of {0}. What will be out of reach first comes first, then by severity and age.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand {0}. Zuerst, was zuerst unerreichbar wird, dann nach Schwere und Alter.</translation>
     </message>
     <message>
         <source>Closed in by</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschlossen durch</translation>
     </message>
     <message>
         <source>Closings and signatures</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließstellen und Unterschriften</translation>
     </message>
     <message>
         <source>Corrected on, by</source>
-        <translation type="unfinished"></translation>
+        <translation>Behoben am, von</translation>
     </message>
     <message>
         <source>Cure times hold at the maker&apos;s temperature; a cold workshop needs longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aushärtezeiten gelten bei der Temperatur des Herstellers; eine kalte Werkstatt braucht länger.</translation>
     </message>
     <message>
         <source>DO NOT CLOSE</source>
-        <translation type="unfinished"></translation>
+        <translation>NICHT SCHLIESSEN</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Day, time</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, Zeit</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Drag in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Reibung darin</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellung</translation>
     </message>
     <message>
         <source>Findings of a visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellungen eines Besuchs</translation>
     </message>
     <message>
         <source>First work on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste verzeichnete Arbeit</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Hand-over book</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergabebuch</translation>
     </message>
     <message>
         <source>Hours on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Verzeichnete Stunden</translation>
     </message>
     <message>
         <source>In reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Erreichbar</translation>
     </message>
     <message>
         <source>Kinds: fabrication, assembly, finishing, rework, inspection, planning, other. Pictures taken: say so beside the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arten: Herstellung, Zusammenbau, Oberfläche, Nacharbeit, Prüfung, Planung, Sonstiges. Fotos gemacht: neben der Zeile vermerken.</translation>
     </message>
     <message>
         <source>Last chance before: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Gelegenheit vor: {0}</translation>
     </message>
     <message>
         <source>Latest work on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte verzeichnete Arbeit</translation>
     </message>
     <message>
         <source>Lay-up and glue batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Laminat- und Leimansätze</translation>
     </message>
     <message>
         <source>Left out is what does not match: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weggelassen ist, was nicht passt: {0}.</translation>
     </message>
     <message>
         <source>Limits are the maker&apos;s; general tables come after them. The reading is what the wrench showed, with the drag of a self-locking nut still in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzen sind die des Herstellers; allgemeine Tabellen kommen danach. Die Anzeige ist, was der Schlüssel zeigte, die Reibung einer selbstsichernden Mutter noch darin.</translation>
     </message>
     <message>
         <source>List of squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste der Beanstandungen</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert</translation>
     </message>
     <message>
         <source>Log entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Einträge</translation>
     </message>
     <message>
         <source>Log of a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll einer Woche</translation>
     </message>
     <message>
         <source>Looked at again by</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgeprüft von</translation>
     </message>
     <message>
         <source>Maker</source>
-        <translation type="unfinished"></translation>
+        <translation>Hersteller</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>No closing is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Schließstelle ist verzeichnet.</translation>
     </message>
     <message>
         <source>No part is called “{0}”: the whole line became the title.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Teil heißt „{0}“: die ganze Zeile wurde der Titel.</translation>
     </message>
     <message>
         <source>No squawk on record matches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine verzeichnete Beanstandung passt.</translation>
     </message>
     <message>
         <source>No visit is planned, and no day of expiry or calibration is on record: there is nothing to put into a calendar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Besuch ist geplant, und kein Ablauf- oder Kalibriertag ist verzeichnet: für einen Kalender gibt es nichts.</translation>
     </message>
     <message>
         <source>No work is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Arbeit ist verzeichnet.</translation>
     </message>
     <message>
         <source>None of these closings must stay open, so there is no tag to print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine dieser Schließstellen muss offen bleiben, also ist kein Anhänger zu drucken.</translation>
     </message>
     <message>
         <source>Nothing is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist weggelassen.</translation>
     </message>
     <message>
         <source>Nothing on record needs such a label, so there is none to print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts Verzeichnetes braucht so ein Etikett, also ist keins zu drucken.</translation>
     </message>
     <message>
         <source>Out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht erreichbar</translation>
     </message>
     <message>
         <source>Part number</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilenummer</translation>
     </message>
     <message>
         <source>Part, place</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil, Stelle</translation>
     </message>
     <message>
         <source>Part, step</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil, Schritt</translation>
     </message>
     <message>
         <source>Part, with everything below it</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil, mit allem darunter</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Place of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsort</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzeige</translation>
     </message>
     <message>
         <source>Removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt</translation>
     </message>
     <message>
         <source>Report number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer des Berichts</translation>
     </message>
     <message>
         <source>Sample kept, good</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe aufbewahrt, gut</translation>
     </message>
     <message>
         <source>Say in a few words what is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>In wenigen Worten sagen, was nicht stimmt.</translation>
     </message>
     <message>
         <source>Seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder angesehen</translation>
     </message>
     <message>
         <source>Several parts fit “{0}”: the whole line became the title.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Teile passen zu „{0}“: die ganze Zeile wurde der Titel.</translation>
     </message>
     <message>
         <source>Shelf labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Regaletiketten</translation>
     </message>
     <message>
         <source>Signature of the builder, day</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift des Erbauers, Tag</translation>
     </message>
     <message>
         <source>Signature of the inspector, day</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift des Prüfers, Tag</translation>
     </message>
     <message>
         <source>Soon out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Bald nicht erreichbar</translation>
     </message>
     <message>
         <source>Squawk {0} was fixed on {1}; nobody can have looked at that on {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung {0} wurde am {1} behoben; am {2} kann das niemand angesehen haben.</translation>
     </message>
     <message>
         <source>Squawk {0} was found on {1}, after {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung {0} wurde am {1} gefunden, nach dem {2}.</translation>
     </message>
     <message>
         <source>The log in short</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bautagebuch in Kürze</translation>
     </message>
     <message>
         <source>The text is too long for a QR code: </source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text ist zu lang für einen QR-Code: </translation>
     </message>
     <message>
         <source>Tie-on tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger</translation>
     </message>
     <message>
         <source>To reach it, open: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Um heranzukommen, öffnen: {0}</translation>
     </message>
     <message>
         <source>Torque list</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmomentliste</translation>
     </message>
     <message>
         <source>Triangle filled: airworthiness. Half filled: workmanship. Outline: cosmetic.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dreieck gefüllt: Lufttüchtigkeit. Halb gefüllt: Ausführung. Umriss: Aussehen.</translation>
     </message>
     <message>
         <source>Use before</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwenden bis</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche vom</translation>
     </message>
     <message>
         <source>What is closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geschlossen ist</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Was getan wurde</translation>
     </message>
     <message>
         <source>What was looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Was angesehen wurde</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Who built it</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer es gebaut hat</translation>
     </message>
     <message>
         <source>With</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit</translation>
     </message>
     <message>
         <source>Wrench and its number</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel und seine Nummer</translation>
     </message>
     <message>
         <source>and {0} more on record</source>
-        <translation type="unfinished"></translation>
+        <translation>und {0} weitere verzeichnet</translation>
     </message>
     <message>
         <source>calibration due {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierung fällig {0}</translation>
     </message>
     <message>
         <source>deviations from the drawings</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichungen von den Zeichnungen</translation>
     </message>
     <message>
         <source>fasteners and torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindungen und Drehmoment</translation>
     </message>
     <message>
         <source>of no part</source>
-        <translation type="unfinished"></translation>
+        <translation>keines Teils</translation>
     </message>
     <message>
         <source>opened {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>geöffnet {0}</translation>
     </message>
     <message>
         <source>part number {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilenummer {0}</translation>
     </message>
     <message>
         <source>photographs of the structure</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos der Struktur</translation>
     </message>
     <message>
         <source>serial number {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Werknummer {0}</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>use before {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>verwenden bis {0}</translation>
     </message>
     <message>
         <source>uses of material</source>
-        <translation type="unfinished"></translation>
+        <translation>Materialeinsätze</translation>
     </message>
     <message>
         <source>waits for:</source>
-        <translation type="unfinished"></translation>
+        <translation>wartet auf:</translation>
     </message>
     <message>
         <source>{0} has not come yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist noch nicht gekommen.</translation>
     </message>
     <message>
         <source>{0} has not come yet; a squawk is found today or before.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist noch nicht gekommen; eine Beanstandung wird heute oder früher gefunden.</translation>
     </message>
     <message>
         <source>{0} · as the records say on {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} · nach den Aufzeichnungen vom {1}</translation>
     </message>
     <message>
-        <source> aft fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>All who worked</source>
+        <translation>Alle, die gearbeitet haben</translation>
     </message>
     <message>
-        <source> aile inferieure</source>
-        <translation type="unfinished"></translation>
+        <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
+        <translation>Ein Eintrag gilt als nachgetragen, wenn er mehr als {0} Tage nach dem Tag geschrieben wurde, von dem er spricht; das Journal der Aufzeichnungen sagt, wann. Zurückgezogene Einträge werden nicht gedruckt. Dies sind die eigenen Aufzeichnungen des Erbauers: sie genehmigen nichts.</translation>
     </message>
     <message>
-        <source> aile superieure</source>
-        <translation type="unfinished"></translation>
+        <source>Began</source>
+        <translation>Beginn</translation>
     </message>
     <message>
-        <source> arriere du fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>Builder&apos;s log</source>
+        <translation>Bautagebuch des Erbauers</translation>
     </message>
     <message>
-        <source> bottom wing</source>
-        <translation type="unfinished"></translation>
+        <source>By date, {0}</source>
+        <translation>Nach Datum, {0}</translation>
     </message>
     <message>
-        <source> center fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>By kind of work</source>
+        <translation>Nach Art der Arbeit</translation>
     </message>
     <message>
-        <source> center section</source>
-        <translation type="unfinished"></translation>
+        <source>By month</source>
+        <translation>Nach Monat</translation>
     </message>
     <message>
-        <source> centre fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>By part</source>
+        <translation>Nach Teil</translation>
     </message>
     <message>
-        <source> centre section</source>
-        <translation type="unfinished"></translation>
+        <source>By part, {0}</source>
+        <translation>Nach Teil, {0}</translation>
     </message>
     <message>
-        <source> cloison pare feu</source>
-        <translation type="unfinished"></translation>
+        <source>By person</source>
+        <translation>Nach Person</translation>
     </message>
     <message>
-        <source> fuselage arriere</source>
-        <translation type="unfinished"></translation>
+        <source>By the clock</source>
+        <translation>Nach der Uhr</translation>
     </message>
     <message>
-        <source> fuselage central</source>
-        <translation type="unfinished"></translation>
+        <source>Entries</source>
+        <translation>Einträge</translation>
     </message>
     <message>
-        <source> fuselage tank</source>
-        <translation type="unfinished"></translation>
+        <source>Entries without a time</source>
+        <translation>Einträge ohne Zeit</translation>
     </message>
     <message>
-        <source> gouverne de direction</source>
-        <translation type="unfinished"></translation>
+        <source>Entries written down late</source>
+        <translation>Nachgetragene Einträge</translation>
     </message>
     <message>
-        <source> header tank</source>
-        <translation type="unfinished"></translation>
+        <source>In all</source>
+        <translation>Insgesamt</translation>
     </message>
     <message>
-        <source> hinterer rumpf</source>
-        <translation type="unfinished"></translation>
+        <source>Kind of work</source>
+        <translation>Art der Arbeit</translation>
     </message>
     <message>
-        <source> instrument panel</source>
-        <translation type="unfinished"></translation>
+        <source>Month</source>
+        <translation>Monat</translation>
     </message>
     <message>
-        <source> landing gear</source>
-        <translation type="unfinished"></translation>
+        <source>Nobody on record is called “{0}”; it goes into the note.</source>
+        <translation>Niemand Verzeichnetes heißt „{0}“; es kommt in die Anmerkung.</translation>
     </message>
     <message>
-        <source> left lower wing</source>
-        <translation type="unfinished"></translation>
+        <source>Nothing is on record for this time.</source>
+        <translation>Für diese Zeit ist nichts verzeichnet.</translation>
     </message>
     <message>
-        <source> left main </source>
-        <translation type="unfinished"></translation>
+        <source>Of it rework</source>
+        <translation>Davon Nacharbeit</translation>
     </message>
     <message>
-        <source> left tank</source>
-        <translation type="unfinished"></translation>
+        <source>On no part</source>
+        <translation>An keinem Teil</translation>
     </message>
     <message>
-        <source> left upper wing</source>
-        <translation type="unfinished"></translation>
+        <source>Own</source>
+        <translation>Eigene</translation>
     </message>
     <message>
-        <source> lower left wing</source>
-        <translation type="unfinished"></translation>
+        <source>Place, unless an entry names another</source>
+        <translation>Ort, wenn ein Eintrag keinen anderen nennt</translation>
     </message>
     <message>
-        <source> lower right wing</source>
-        <translation type="unfinished"></translation>
+        <source>Say at least two parts or times, with a plus sign between them.</source>
+        <translation>Mindestens zwei Teile oder Zeiten nennen, mit einem Plus dazwischen.</translation>
     </message>
     <message>
-        <source> lower wing</source>
-        <translation type="unfinished"></translation>
+        <source>Say the day, the part, or both.</source>
+        <translation>Den Tag, das Teil oder beides nennen.</translation>
     </message>
     <message>
-        <source> main gear</source>
-        <translation type="unfinished"></translation>
+        <source>Sum</source>
+        <translation>Summe</translation>
     </message>
     <message>
-        <source> main leg</source>
-        <translation type="unfinished"></translation>
+        <source>Sums</source>
+        <translation>Summen</translation>
     </message>
     <message>
-        <source> main wheel</source>
-        <translation type="unfinished"></translation>
+        <source>The entry has no time that could be split; give parts alone.</source>
+        <translation>Der Eintrag hat keine Zeit zum Teilen; nur Teile nennen.</translation>
     </message>
     <message>
-        <source> nose gear</source>
-        <translation type="unfinished"></translation>
+        <source>The log by date</source>
+        <translation>Das Bautagebuch nach Datum</translation>
     </message>
     <message>
-        <source> nose leg</source>
-        <translation type="unfinished"></translation>
+        <source>The log by part</source>
+        <translation>Das Bautagebuch nach Teil</translation>
     </message>
     <message>
-        <source> nose wheel</source>
-        <translation type="unfinished"></translation>
+        <source>The pieces do not add up to the {0} minutes of the entry.</source>
+        <translation>Die Stücke ergeben nicht die {0} Minuten des Eintrags.</translation>
     </message>
     <message>
-        <source> oberer flugel</source>
-        <translation type="unfinished"></translation>
+        <source>With all below</source>
+        <translation>Mit allem darunter</translation>
     </message>
     <message>
-        <source> oberer linker flugel</source>
-        <translation type="unfinished"></translation>
+        <source>Work on no part</source>
+        <translation>Arbeit an keinem Teil</translation>
     </message>
     <message>
-        <source> oberer rechter flugel</source>
-        <translation type="unfinished"></translation>
+        <source>Worked</source>
+        <translation>Gearbeitet</translation>
     </message>
     <message>
-        <source> plan avant</source>
-        <translation type="unfinished"></translation>
+        <source>at {0}</source>
+        <translation>um {0}</translation>
     </message>
     <message>
-        <source> plan horizontal</source>
-        <translation type="unfinished"></translation>
+        <source>changed what was inspected</source>
+        <translation>hat Geprüftes verändert</translation>
     </message>
     <message>
-        <source> rear fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>entries: {0}; all who worked: {1}</source>
+        <translation>Einträge: {0}; alle, die gearbeitet haben: {1}</translation>
     </message>
     <message>
-        <source> reservoir d aile</source>
-        <translation type="unfinished"></translation>
+        <source>from the first entry to the last</source>
+        <translation>vom ersten bis zum letzten Eintrag</translation>
     </message>
     <message>
-        <source> reservoir de fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>from {0}</source>
+        <translation>ab {0}</translation>
     </message>
     <message>
-        <source> right lower wing</source>
-        <translation type="unfinished"></translation>
+        <source>from: {0}</source>
+        <translation>aus: {0}</translation>
     </message>
     <message>
-        <source> right main </source>
-        <translation type="unfinished"></translation>
+        <source>not on record</source>
+        <translation>nicht verzeichnet</translation>
     </message>
     <message>
-        <source> right tank</source>
-        <translation type="unfinished"></translation>
+        <source>until {0}</source>
+        <translation>bis {0}</translation>
     </message>
     <message>
-        <source> right upper wing</source>
-        <translation type="unfinished"></translation>
+        <source>{0} cannot have worked longer than the whole of it.</source>
+        <translation>{0} kann nicht länger gearbeitet haben als das Ganze.</translation>
     </message>
     <message>
-        <source> roue avant</source>
-        <translation type="unfinished"></translation>
+        <source>{0} has a number for {1} in row {2} of {3} that is too large.</source>
+        <translation>{0}: die Zahl für {1} in Zeile {2} von {3} ist zu groß.</translation>
     </message>
     <message>
-        <source> roulette de nez</source>
-        <translation type="unfinished"></translation>
+        <source>{0} has a number for {1} that is too large.</source>
+        <translation>{0}: die Zahl für {1} ist zu groß.</translation>
     </message>
     <message>
-        <source> roulette de queue</source>
-        <translation type="unfinished"></translation>
+        <source>{0} has {1} at work for {2} minutes; more than 10,000 hours do not fit into one entry.</source>
+        <translation>{0}: {1} hätte {2} Minuten gearbeitet; mehr als 10.000 Stunden passen nicht in einen Eintrag.</translation>
     </message>
     <message>
-        <source> tableau de bord</source>
-        <translation type="unfinished"></translation>
+        <source>{0} lasts {1} minutes; more than 10,000 hours do not fit into one entry.</source>
+        <translation>{0} dauert {1} Minuten; mehr als 10.000 Stunden passen nicht in einen Eintrag.</translation>
     </message>
     <message>
-        <source> tail boom</source>
-        <translation type="unfinished"></translation>
+        <source>{0} lies ahead; the log tells what was done.</source>
+        <translation>{0} liegt in der Zukunft; das Bautagebuch sagt, was getan wurde.</translation>
     </message>
     <message>
-        <source> tail cone</source>
-        <translation type="unfinished"></translation>
+        <source>{0} to {1}</source>
+        <translation>{0} bis {1}</translation>
     </message>
     <message>
-        <source> tail skid</source>
-        <translation type="unfinished"></translation>
+        <source>“{0}” is a second time; it goes into the note.</source>
+        <translation>„{0}“ ist eine zweite Zeit; sie kommt in die Anmerkung.</translation>
     </message>
     <message>
-        <source> tail wheel</source>
-        <translation type="unfinished"></translation>
+        <source>“{0}” is more than a day has; write each day&apos;s work by itself.</source>
+        <translation>„{0}“ ist mehr, als ein Tag hat; schreib die Arbeit jedes Tages für sich.</translation>
     </message>
     <message>
-        <source> top wing</source>
-        <translation type="unfinished"></translation>
+        <source>“{0}” is no length of time; leave it out when nobody knows.</source>
+        <translation>„{0}“ ist keine Dauer; lass sie weg, wenn niemand sie weiß.</translation>
     </message>
     <message>
-        <source> train avant</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> train d atterrissage</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> train principal</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> turtle deck</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> unterer flugel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> unterer linker flugel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> unterer rechter flugel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> upper left wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> upper right wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> upper wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> wing tank</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> wing tip</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>aile basse</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>aile haute</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ailes basses</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ailes hautes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>hauban d</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>high wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>lift strut</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>low wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>shoulder wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>tail first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>wing strut</source>
-        <translation type="unfinished"></translation>
+        <source>“{0}” is no part, or may be several.</source>
+        <translation>„{0}“ ist kein Teil, oder es können mehrere sein.</translation>
     </message>
 </context>
 <context>
@@ -4275,15 +4207,15 @@
     <name>Packet</name>
     <message>
         <source>%1 closings</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Schließstellen</translation>
     </message>
     <message>
         <source>Packet for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfmappe für %1</translation>
     </message>
     <message>
         <source>Packet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mappe %1</translation>
     </message>
 </context>
 <context>
@@ -4329,17 +4261,17 @@
     <name>PartMoves</name>
     <message>
         <source>%1 moved to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach %2 verschoben</translation>
     </message>
     <message>
         <source>%1 moved to the top</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ganz nach oben verschoben</translation>
     </message>
     <message numerus="yes">
         <source>%n parts</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Teil</numerusform>
+            <numerusform>%n Teile</numerusform>
         </translation>
     </message>
 </context>
@@ -4347,137 +4279,152 @@
     <name>PartTree</name>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandungen</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>work left</source>
-        <translation type="unfinished"></translation>
+        <translation>noch Arbeit</translation>
     </message>
     <message>
         <source>inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift</translation>
     </message>
     <message>
         <source>none against</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts dagegen</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen</translation>
     </message>
     <message>
         <source>closed, gaps</source>
-        <translation type="unfinished"></translation>
+        <translation>zu, Lücken</translation>
     </message>
 </context>
 <context>
     <name>PhotoSections</name>
     <message>
         <source>Belonging to no part</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Teil</translation>
     </message>
     <message>
         <source>Without a date</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Datum</translation>
     </message>
 </context>
 <context>
     <name>PictureInbox</name>
     <message>
         <source>Choose photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos wählen</translation>
     </message>
     <message>
         <source>Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos und Unterlagen (*.jpg *.jpeg *.png *.heic *.pdf);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>pasted picture %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eingefügtes Bild %1</translation>
     </message>
 </context>
 <context>
     <name>Print</name>
     <message numerus="yes">
         <source>%1 is written: %n pages, %2 photographs, %3 could not be printed.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist geschrieben: %n Seite, %2 Fotos, %3 konnten nicht gedruckt werden.</numerusform>
+            <numerusform>%1 ist geschrieben: %n Seiten, %2 Fotos, %3 konnten nicht gedruckt werden.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 is written: %n pages.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist geschrieben: %n Seite.</numerusform>
+            <numerusform>%1 ist geschrieben: %n Seiten.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 is written: %n dates.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist geschrieben: %n Termin.</numerusform>
+            <numerusform>%1 ist geschrieben: %n Termine.</numerusform>
         </translation>
     </message>
     <message>
         <source>Blank form: findings of a visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Formular: Feststellungen eines Besuchs</translation>
     </message>
     <message>
         <source>Blank form: lay-up and glue batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Formular: Laminat- und Leimansätze</translation>
     </message>
     <message>
         <source>Blank form: log of a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Formular: Protokoll einer Woche</translation>
     </message>
     <message>
         <source>Blank form: torque list</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Formular: Drehmomentliste</translation>
     </message>
     <message>
         <source>Calendar file</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalenderdatei</translation>
     </message>
     <message>
         <source>Hand-over book</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergabebuch</translation>
     </message>
     <message>
         <source>Labels for tools</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten für Werkzeuge</translation>
     </message>
     <message>
         <source>Shelf labels for material lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Regaletiketten für Materialchargen</translation>
     </message>
     <message>
         <source>Shelf labels for parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Regaletiketten für Teile</translation>
     </message>
     <message>
         <source>Tie-on tags: do not close</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger: nicht schließen</translation>
+    </message>
+</context>
+<context>
+    <name>Recording</name>
+    <message>
+        <source>Logged: %1</source>
+        <translation>Eingetragen: %1</translation>
+    </message>
+    <message>
+        <source>Logged: %1 on %2</source>
+        <translation>Eingetragen: %1 an %2</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation>Arbeit</translation>
     </message>
 </context>
 <context>
@@ -4599,513 +4546,513 @@
     <name>Section</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens %1</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1</translation>
     </message>
     <message>
         <source>%1 (removed)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (entfernt)</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht</translation>
     </message>
     <message>
         <source>%1, damaged %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, beschädigt %2</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsschritt</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>Mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennung</translation>
     </message>
     <message>
         <source>Estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzung</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>Squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>Severity</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwere</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließstelle</translation>
     </message>
     <message>
         <source>Fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingebaut</translation>
     </message>
     <message>
         <source>fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>eingebaut</translation>
     </message>
     <message>
         <source>Hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Normteil</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzen</translation>
     </message>
     <message>
         <source>Torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Markiert</translation>
     </message>
     <message>
         <source>marked</source>
-        <translation type="unfinished"></translation>
+        <translation>markiert</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert</translation>
     </message>
     <message>
         <source>locked</source>
-        <translation type="unfinished"></translation>
+        <translation>gesichert</translation>
     </message>
     <message>
         <source>Measurement</source>
-        <translation type="unfinished"></translation>
+        <translation>Messung</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>Deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung</translation>
     </message>
     <message>
         <source>Packing line</source>
-        <translation type="unfinished"></translation>
+        <translation>Packzeile</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebraucht</translation>
     </message>
     <message>
         <source>Received</source>
-        <translation type="unfinished"></translation>
+        <translation>Erhalten</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Used</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendet</translation>
     </message>
     <message>
         <source>Sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe</translation>
     </message>
     <message>
         <source>Steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsschritte</translation>
     </message>
     <message>
         <source>New step</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Arbeitsschritt</translation>
     </message>
     <message>
         <source>Log</source>
-        <translation type="unfinished"></translation>
+        <translation>Bautagebuch</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandungen</translation>
     </message>
     <message>
         <source>New squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Beanstandung</translation>
     </message>
     <message>
         <source>Closings</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließstellen</translation>
     </message>
     <message>
         <source>Fasteners</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindungen</translation>
     </message>
     <message>
         <source>New fastener: its place</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Verbindung: ihre Stelle</translation>
     </message>
     <message>
         <source>Measurements</source>
-        <translation type="unfinished"></translation>
+        <translation>Messungen</translation>
     </message>
     <message>
         <source>New measurement: what is measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Messung: was gemessen wird</translation>
     </message>
     <message>
         <source>Deviations</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichungen</translation>
     </message>
     <message>
         <source>Stores</source>
-        <translation type="unfinished"></translation>
+        <translation>Lager</translation>
     </message>
     <message>
         <source>New packing line</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Packzeile</translation>
     </message>
     <message>
         <source>Materials</source>
-        <translation type="unfinished"></translation>
+        <translation>Materialien</translation>
     </message>
     <message>
         <source>dropped %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gestrichen %1</translation>
     </message>
     <message>
         <source>closes %1</source>
-        <translation type="unfinished"></translation>
+        <translation>schließt %1</translation>
     </message>
     <message>
         <source>Drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung</translation>
     </message>
     <message>
         <source>Stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Bulletin</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletin</translation>
     </message>
     <message>
         <source>Issuer</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausgeber</translation>
     </message>
     <message>
         <source>Issued</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausgegeben</translation>
     </message>
     <message>
         <source>New deviation: what differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Abweichung: was anders ist</translation>
     </message>
     <message>
         <source>Bulletins</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletins</translation>
     </message>
     <message>
         <source>New bulletin: its title</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Bulletin: sein Titel</translation>
     </message>
     <message>
         <source>%1 at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bei %2</translation>
     </message>
     <message>
         <source>At arm</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Hebelarm</translation>
     </message>
     <message>
         <source>Documents</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokumente</translation>
     </message>
     <message>
         <source>Drawing says</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung sagt</translation>
     </message>
     <message>
         <source>Letters and pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben und Bilder</translation>
     </message>
     <message>
         <source>On what basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf welcher Grundlage</translation>
     </message>
     <message>
         <source>Weight, more or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse, mehr oder weniger</translation>
     </message>
     <message>
         <source>applies</source>
-        <translation type="unfinished"></translation>
+        <translation>trifft zu</translation>
     </message>
     <message>
         <source>applies, mandatory</source>
-        <translation type="unfinished"></translation>
+        <translation>trifft zu, verbindlich</translation>
     </message>
     <message>
         <source>approved %1</source>
-        <translation type="unfinished"></translation>
+        <translation>genehmigt %1</translation>
     </message>
     <message>
         <source>approved %1, built</source>
-        <translation type="unfinished"></translation>
+        <translation>genehmigt %1, gebaut</translation>
     </message>
     <message>
         <source>asked %1, no answer yet</source>
-        <translation type="unfinished"></translation>
+        <translation>angefragt %1, noch keine Antwort</translation>
     </message>
     <message>
         <source>built though rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>trotz Ablehnung gebaut</translation>
     </message>
     <message>
         <source>built, not decided</source>
-        <translation type="unfinished"></translation>
+        <translation>gebaut, nicht entschieden</translation>
     </message>
     <message>
         <source>complied with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>erfüllt %1</translation>
     </message>
     <message>
         <source>does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>trifft nicht zu</translation>
     </message>
     <message>
         <source>not asked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht angefragt</translation>
     </message>
     <message>
         <source>not looked into</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geprüft</translation>
     </message>
     <message>
         <source>rejected %1</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelehnt %1</translation>
     </message>
     <message>
         <source>undone %1</source>
-        <translation type="unfinished"></translation>
+        <translation>rückgängig gemacht %1</translation>
     </message>
 </context>
 <context>
     <name>SectionActs</name>
     <message numerus="yes">
         <source>%1: %n files attached</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: %n Datei angehängt</numerusform>
+            <numerusform>%1: %n Dateien angehängt</numerusform>
         </translation>
     </message>
     <message>
         <source>Asked…</source>
-        <translation type="unfinished"></translation>
+        <translation>Angefragt…</translation>
     </message>
     <message>
         <source>Approved…</source>
-        <translation type="unfinished"></translation>
+        <translation>Genehmigt…</translation>
     </message>
     <message>
         <source>Rejected…</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelehnt…</translation>
     </message>
     <message>
         <source>Built so…</source>
-        <translation type="unfinished"></translation>
+        <translation>So gebaut…</translation>
     </message>
     <message>
         <source>Put back…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgebaut…</translation>
     </message>
     <message>
         <source>Applies</source>
-        <translation type="unfinished"></translation>
+        <translation>Trifft zu</translation>
     </message>
     <message>
         <source>Does not apply…</source>
-        <translation type="unfinished"></translation>
+        <translation>Trifft nicht zu…</translation>
     </message>
     <message>
         <source>Complied with…</source>
-        <translation type="unfinished"></translation>
+        <translation>Erfüllt…</translation>
     </message>
     <message>
         <source>Insert before…</source>
-        <translation type="unfinished"></translation>
+        <translation>Davor einfügen…</translation>
     </message>
     <message>
         <source>Drop</source>
-        <translation type="unfinished"></translation>
+        <translation>Streichen</translation>
     </message>
     <message>
         <source>Take up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder aufnehmen</translation>
     </message>
     <message>
         <source>%1: dropped</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: gestrichen</translation>
     </message>
     <message>
         <source>%1: to be done after all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: doch zu erledigen</translation>
     </message>
     <message>
         <source>A decision needs its basis: a letter, a drawing, a paragraph.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Entscheidung braucht eine Grundlage: ein Schreiben, eine Zeichnung, einen Paragrafen.</translation>
     </message>
     <message>
         <source>A new step before %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Schritt vor %1</translation>
     </message>
     <message>
         <source>A step needs its words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Arbeitsschritt braucht seine Worte.</translation>
     </message>
     <message>
         <source>Approved</source>
-        <translation type="unfinished"></translation>
+        <translation>Genehmigt</translation>
     </message>
     <message>
         <source>Asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Angefragt</translation>
     </message>
     <message>
         <source>Asked of</source>
-        <translation type="unfinished"></translation>
+        <translation>Angefragt bei</translation>
     </message>
     <message>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Weil</translation>
     </message>
     <message>
         <source>Bulletin %1: applies</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletin %1: trifft zu</translation>
     </message>
     <message>
         <source>Bulletin %1: complied with</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletin %1: erfüllt</translation>
     </message>
     <message>
         <source>Bulletin %1: does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletin %1: trifft nicht zu</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Complied with</source>
-        <translation type="unfinished"></translation>
+        <translation>Erfüllt</translation>
     </message>
     <message>
         <source>Deviation %1: approved</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung %1: genehmigt</translation>
     </message>
     <message>
         <source>Deviation %1: asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung %1: angefragt</translation>
     </message>
     <message>
         <source>Deviation %1: built so</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung %1: so gebaut</translation>
     </message>
     <message>
         <source>Deviation %1: put back as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung %1: nach Zeichnung zurückgebaut</translation>
     </message>
     <message>
         <source>Deviation %1: rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung %1: abgelehnt</translation>
     </message>
     <message>
         <source>Deviation %1: who was asked?</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung %1: wer wurde gefragt?</translation>
     </message>
     <message>
         <source>Does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>Trifft nicht zu</translation>
     </message>
     <message>
         <source>How, and by which paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie, und nach welchem Papier</translation>
     </message>
     <message>
         <source>Insert it</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfügen</translation>
     </message>
     <message>
         <source>Note it</source>
-        <translation type="unfinished"></translation>
+        <translation>Vermerken</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>On what basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf welcher Grundlage</translation>
     </message>
     <message>
         <source>Rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelehnt</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsschritt</translation>
     </message>
     <message>
         <source>Step added: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsschritt hinzugefügt: %1</translation>
     </message>
     <message>
         <source>What was done, and by which paper?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wurde getan, und nach welchem Papier?</translation>
     </message>
     <message>
         <source>Whoever reads this later wants to know why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer das später liest, will wissen, warum.</translation>
     </message>
 </context>
 <context>
@@ -5127,123 +5074,123 @@
     <name>SquawkFilter</name>
     <message>
         <source>%1 and below</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und darunter</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>fixed, to be looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>behoben, nachzuprüfen</translation>
     </message>
     <message>
         <source>for the adviser to verify</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Berater nachzuprüfen</translation>
     </message>
     <message>
         <source>for the builder to verify</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Erbauer nachzuprüfen</translation>
     </message>
     <message>
         <source>for the inspector to verify</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Prüfer nachzuprüfen</translation>
     </message>
     <message>
         <source>in reach</source>
-        <translation type="unfinished"></translation>
+        <translation>erreichbar</translation>
     </message>
     <message>
         <source>out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht erreichbar</translation>
     </message>
     <message>
         <source>outstanding</source>
-        <translation type="unfinished"></translation>
+        <translation>unerledigt</translation>
     </message>
     <message>
         <source>outstanding and done</source>
-        <translation type="unfinished"></translation>
+        <translation>unerledigt und erledigt</translation>
     </message>
     <message>
         <source>soon out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>bald nicht erreichbar</translation>
     </message>
     <message>
         <source>to be fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>zu beheben</translation>
     </message>
     <message>
         <source>with the words “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>mit den Wörtern „%1“</translation>
     </message>
 </context>
 <context>
     <name>SquawkList</name>
     <message numerus="yes">
         <source>%n squawks were written to %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Beanstandung wurde nach %1 geschrieben.</numerusform>
+            <numerusform>%n Beanstandungen wurden nach %1 geschrieben.</numerusform>
         </translation>
     </message>
     <message>
         <source>List of squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste der Beanstandungen</translation>
     </message>
 </context>
 <context>
     <name>SquawkPeople</name>
     <message>
         <source>the adviser</source>
-        <translation type="unfinished"></translation>
+        <translation>der Berater</translation>
     </message>
     <message>
         <source>the adviser (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>der Berater (%1)</translation>
     </message>
     <message>
         <source>the builder</source>
-        <translation type="unfinished"></translation>
+        <translation>der Erbauer</translation>
     </message>
     <message>
         <source>the inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>der Prüfer</translation>
     </message>
     <message>
         <source>the inspector (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>der Prüfer (%1)</translation>
     </message>
 </context>
 <context>
     <name>SquawkStory</name>
     <message>
         <source>Accepted as it is %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert angenommen %1 von %2: %3</translation>
     </message>
     <message>
         <source>Fixed %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Behoben %1 von %2: %3</translation>
     </message>
     <message>
         <source>Found %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefunden %1</translation>
     </message>
     <message>
         <source>Found %1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefunden %1 von %2</translation>
     </message>
     <message>
         <source>Open. When it is fixed, this is who looks at it: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Offen. Wenn sie behoben ist, sieht sie an: %1</translation>
     </message>
     <message>
         <source>Still to look at it: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Muss sie noch ansehen: %1</translation>
     </message>
     <message>
         <source>Verified %1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgeprüft %1 von %2</translation>
     </message>
 </context>
 <context>
@@ -6144,26 +6091,26 @@
     <name>StepMoves</name>
     <message numerus="yes">
         <source>%n steps moved</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Arbeitsschritt verschoben</numerusform>
+            <numerusform>%n Arbeitsschritte verschoben</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 cannot come before %2, because it has to wait for it: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht vor %2 kommen, weil es darauf warten muss: %3.</translation>
     </message>
     <message>
         <source>%1 comes after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kommt nach %2</translation>
     </message>
     <message>
         <source>%1: moved</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: verschoben</translation>
     </message>
     <message>
         <source>Steps change places within their part only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsschritte tauschen nur innerhalb ihres Teils die Plätze.</translation>
     </message>
 </context>
 <context>
@@ -6213,124 +6160,124 @@
     <name>TodayRows</name>
     <message>
         <source>Running</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere</translation>
     </message>
     <message>
         <source>before %1 is closed</source>
-        <translation type="unfinished"></translation>
+        <translation>bevor %1 geschlossen wird</translation>
     </message>
     <message>
         <source>needed for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nötig für %1</translation>
     </message>
     <message>
         <source>needed for %1 and %2 more</source>
-        <translation type="unfinished"></translation>
+        <translation>nötig für %1 und %2 weitere</translation>
     </message>
     <message numerus="yes">
         <source>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Schließstelle ist verzeichnet und nicht begonnen. Eine Schließstelle kommt auf diese Seite mit der ersten Arbeit, die an einem Teil darin eingetragen wird.</numerusform>
+            <numerusform>%n Schließstellen sind verzeichnet und keine ist begonnen. Eine Schließstelle kommt auf diese Seite mit der ersten Arbeit, die an einem Teil darin eingetragen wird.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines of the inspector&apos;s list are not ticked</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Zeile der Liste des Prüfers ist nicht abgehakt</numerusform>
+            <numerusform>%n Zeilen der Liste des Prüfers sind nicht abgehakt</numerusform>
         </translation>
     </message>
     <message>
         <source>Ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfragen</translation>
     </message>
     <message>
         <source>Count in</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählen</translation>
     </message>
     <message>
         <source>Decide</source>
-        <translation type="unfinished"></translation>
+        <translation>Entscheiden</translation>
     </message>
     <message>
         <source>Fix</source>
-        <translation type="unfinished"></translation>
+        <translation>Beheben</translation>
     </message>
     <message>
         <source>No closing is recorded yet. A closing is the act after which a place can no longer be seen: riveting on a skin, bonding two halves, covering with fabric. Once it is written down, this page says what has to happen before it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist keine Schließstelle verzeichnet. Nach dem Schließen ist eine Stelle nicht mehr zu sehen: eine Haut aufnieten, zwei Hälften kleben, mit Stoff bespannen. Ist sie aufgeschrieben, sagt diese Seite, was vorher geschehen muss.</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>Read</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen</translation>
     </message>
     <message>
         <source>Sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschreiben</translation>
     </message>
     <message>
         <source>Tick</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhaken</translation>
     </message>
     <message>
         <source>Verify</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfen</translation>
     </message>
     <message>
         <source>on the page %1</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der Seite %1</translation>
     </message>
 </context>
 <context>
     <name>WithdrawAct</name>
     <message>
         <source>%1 records</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Sätze</translation>
     </message>
     <message>
         <source>%1 will count nowhere any more; the journal keeps it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zählt dann nirgends mehr; das Journal behält es.</translation>
     </message>
     <message>
         <source>%1 withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zurückgezogen</translation>
     </message>
     <message>
         <source>A withdrawal needs its reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zurückziehen braucht einen Grund.</translation>
     </message>
     <message>
         <source>These name it and are withdrawn with it: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese nennen es und werden mit zurückgezogen: %1.</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückziehen</translation>
     </message>
     <message>
         <source>Withdraw all %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle %1 zurückziehen</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere</translation>
     </message>
 </context>
 <context>
@@ -6929,892 +6876,892 @@
     </message>
     <message>
         <source>C</source>
-        <translation type="unfinished"></translation>
+        <translation>C</translation>
     </message>
     <message>
         <source>F</source>
-        <translation type="unfinished"></translation>
+        <translation>F</translation>
     </message>
     <message>
         <source>N-m</source>
-        <translation type="unfinished"></translation>
+        <translation>N·m</translation>
     </message>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>alle</translation>
     </message>
     <message>
         <source>closing-step-not-done</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließschritt nicht erledigt</translation>
     </message>
     <message>
         <source>cure-time-unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Aushärtezeit unbekannt</translation>
     </message>
     <message>
         <source>curing-material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material härtet aus</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>expired-material</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelaufenes Material</translation>
     </message>
     <message>
         <source>factory-closing-without-document</source>
-        <translation type="unfinished"></translation>
+        <translation>Werksschließstelle ohne Dokument</translation>
     </message>
     <message>
         <source>failed-sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe durchgefallen</translation>
     </message>
     <message>
         <source>fastener-not-fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindung nicht eingebaut</translation>
     </message>
     <message>
         <source>filed-above</source>
-        <translation type="unfinished"></translation>
+        <translation>darüber abgelegt</translation>
     </message>
     <message>
         <source>ft-lb</source>
-        <translation type="unfinished"></translation>
+        <translation>ft-lb</translation>
     </message>
     <message>
         <source>in-lb</source>
-        <translation type="unfinished"></translation>
+        <translation>in-lb</translation>
     </message>
     <message>
         <source>inner-closed-early</source>
-        <translation type="unfinished"></translation>
+        <translation>Inneres mit Lücken geschlossen</translation>
     </message>
     <message>
         <source>inner-closing-open</source>
-        <translation type="unfinished"></translation>
+        <translation>Inneres noch offen</translation>
     </message>
     <message>
         <source>loose-fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>lose Verbindung</translation>
     </message>
     <message>
         <source>measurement-missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Messung fehlt</translation>
     </message>
     <message>
         <source>measurement-out-of-limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Messung außerhalb der Grenzen</translation>
     </message>
     <message>
         <source>missing-part</source>
-        <translation type="unfinished"></translation>
+        <translation>fehlendes Teil</translation>
     </message>
     <message>
         <source>no_longer</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht mehr erreichbar</translation>
     </message>
     <message>
         <source>not_for_long</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht mehr lange</translation>
     </message>
     <message>
         <source>open-bulletin</source>
-        <translation type="unfinished"></translation>
+        <translation>offenes Bulletin</translation>
     </message>
     <message>
         <source>open-squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>offene Beanstandung</translation>
     </message>
     <message>
         <source>outdated-sign-off</source>
-        <translation type="unfinished"></translation>
+        <translation>überholte Unterschrift</translation>
     </message>
     <message>
         <source>outstanding</source>
-        <translation type="unfinished"></translation>
+        <translation>unerledigt</translation>
     </message>
     <message>
         <source>part-without-closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil ohne Schließstelle</translation>
     </message>
     <message>
         <source>record-without-place</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung ohne Ort</translation>
     </message>
     <message>
         <source>rejected-deviation-built</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelehnte Abweichung gebaut</translation>
     </message>
     <message>
         <source>second-hand</source>
-        <translation type="unfinished"></translation>
+        <translation>aus zweiter Hand</translation>
     </message>
     <message>
         <source>signature-without-sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift ohne Blatt</translation>
     </message>
     <message>
         <source>stale-photos</source>
-        <translation type="unfinished"></translation>
+        <translation>veraltete Fotos</translation>
     </message>
     <message>
         <source>thin-record</source>
-        <translation type="unfinished"></translation>
+        <translation>dünne Aufzeichnung</translation>
     </message>
     <message>
         <source>to_fix</source>
-        <translation type="unfinished"></translation>
+        <translation>zu beheben</translation>
     </message>
     <message>
         <source>to_verify</source>
-        <translation type="unfinished"></translation>
+        <translation>nachzuprüfen</translation>
     </message>
     <message>
         <source>too-few-photos</source>
-        <translation type="unfinished"></translation>
+        <translation>zu wenige Fotos</translation>
     </message>
     <message>
         <source>torque-out-of-limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment außerhalb der Grenzen</translation>
     </message>
     <message>
         <source>uncalibrated-tool</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug nicht kalibriert</translation>
     </message>
     <message>
         <source>undecided-deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung nicht entschieden</translation>
     </message>
     <message>
         <source>undone-step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt nicht erledigt</translation>
     </message>
     <message>
         <source>unlocked-fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindung nicht gesichert</translation>
     </message>
     <message>
         <source>unmarked-fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindung nicht markiert</translation>
     </message>
     <message>
         <source>unsigned-hold-point</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltepunkt nicht unterschrieben</translation>
     </message>
     <message>
         <source>unticked-check</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfpunkt nicht abgehakt</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>biplane</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppeldecker</translation>
     </message>
     <message>
         <source>canard</source>
-        <translation type="unfinished"></translation>
+        <translation>Entenflugzeug</translation>
     </message>
     <message>
         <source>centre_fuselage</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpfmitte</translation>
     </message>
     <message>
         <source>cockpit</source>
-        <translation type="unfinished"></translation>
+        <translation>Cockpit</translation>
     </message>
     <message>
         <source>elevator</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhenruder</translation>
     </message>
     <message>
         <source>engine_bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorraum</translation>
     </message>
     <message>
         <source>fin</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenflosse</translation>
     </message>
     <message>
         <source>foreplane</source>
-        <translation type="unfinished"></translation>
+        <translation>Entenflügel</translation>
     </message>
     <message>
         <source>fuselage_tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpftank</translation>
     </message>
     <message>
         <source>high_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Hochdecker</translation>
     </message>
     <message>
         <source>left_aileron</source>
-        <translation type="unfinished"></translation>
+        <translation>linkes Querruder</translation>
     </message>
     <message>
         <source>left_flap</source>
-        <translation type="unfinished"></translation>
+        <translation>linke Klappe</translation>
     </message>
     <message>
         <source>left_main_wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>linkes Hauptrad</translation>
     </message>
     <message>
         <source>left_tank</source>
-        <translation type="unfinished"></translation>
+        <translation>linker Tank</translation>
     </message>
     <message>
         <source>left_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>linker Flügel</translation>
     </message>
     <message>
         <source>low_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefdecker</translation>
     </message>
     <message>
         <source>lower_left_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>linker Unterflügel</translation>
     </message>
     <message>
         <source>lower_right_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>rechter Unterflügel</translation>
     </message>
     <message>
         <source>nose_wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bugrad</translation>
     </message>
     <message>
         <source>rear_fuselage</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpfheck</translation>
     </message>
     <message>
         <source>right_aileron</source>
-        <translation type="unfinished"></translation>
+        <translation>rechtes Querruder</translation>
     </message>
     <message>
         <source>right_flap</source>
-        <translation type="unfinished"></translation>
+        <translation>rechte Klappe</translation>
     </message>
     <message>
         <source>right_main_wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>rechtes Hauptrad</translation>
     </message>
     <message>
         <source>right_tank</source>
-        <translation type="unfinished"></translation>
+        <translation>rechter Tank</translation>
     </message>
     <message>
         <source>right_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>rechter Flügel</translation>
     </message>
     <message>
         <source>rudder</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenruder</translation>
     </message>
     <message>
         <source>stabiliser</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhenflosse</translation>
     </message>
     <message>
         <source>tail_wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Spornrad</translation>
     </message>
 </context>
 <context>
     <name>Zone</name>
     <message>
         <source>Engine bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorraum</translation>
     </message>
     <message>
         <source>Nose wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bugrad</translation>
     </message>
     <message>
         <source>Foreplane</source>
-        <translation type="unfinished"></translation>
+        <translation>Entenflügel</translation>
     </message>
     <message>
         <source>Cockpit</source>
-        <translation type="unfinished"></translation>
+        <translation>Cockpit</translation>
     </message>
     <message>
         <source>Fuselage tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpftank</translation>
     </message>
     <message>
         <source>Centre fuselage</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpfmitte</translation>
     </message>
     <message>
         <source>Left wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Linker Flügel</translation>
     </message>
     <message>
         <source>Right wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechter Flügel</translation>
     </message>
     <message>
         <source>Lower left wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Linker Unterflügel</translation>
     </message>
     <message>
         <source>Lower right wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechter Unterflügel</translation>
     </message>
     <message>
         <source>Left tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Linker Tank</translation>
     </message>
     <message>
         <source>Right tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechter Tank</translation>
     </message>
     <message>
         <source>Left aileron</source>
-        <translation type="unfinished"></translation>
+        <translation>Linkes Querruder</translation>
     </message>
     <message>
         <source>Right aileron</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechtes Querruder</translation>
     </message>
     <message>
         <source>Left flap</source>
-        <translation type="unfinished"></translation>
+        <translation>Linke Klappe</translation>
     </message>
     <message>
         <source>Right flap</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechte Klappe</translation>
     </message>
     <message>
         <source>Left main wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Linkes Hauptrad</translation>
     </message>
     <message>
         <source>Right main wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechtes Hauptrad</translation>
     </message>
     <message>
         <source>Rear fuselage</source>
-        <translation type="unfinished"></translation>
+        <translation>Rumpfheck</translation>
     </message>
     <message>
         <source>Stabiliser</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhenflosse</translation>
     </message>
     <message>
         <source>Elevator</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhenruder</translation>
     </message>
     <message>
         <source>Fin</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenflosse</translation>
     </message>
     <message>
         <source>Rudder</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenruder</translation>
     </message>
     <message>
         <source>Tail wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Spornrad</translation>
     </message>
     <message>
         <source>%1 – %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message numerus="yes">
         <source>%n other closings here</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n andere Schließstelle hier</numerusform>
+            <numerusform>%n andere Schließstellen hier</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts, no closing is recorded.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Teil, keine Schließstelle verzeichnet.</numerusform>
+            <numerusform>%n Teile, keine Schließstelle verzeichnet.</numerusform>
         </translation>
     </message>
     <message>
         <source>No part is recorded here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist kein Teil verzeichnet.</translation>
     </message>
     <message>
         <source>biplane</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppeldecker</translation>
     </message>
     <message>
         <source>canard</source>
-        <translation type="unfinished"></translation>
+        <translation>Entenflugzeug</translation>
     </message>
     <message>
         <source>high wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Hochdecker</translation>
     </message>
     <message>
         <source>low wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefdecker</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ActForm</name>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ActLine</name>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen</translation>
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Tag.</translation>
     </message>
     <message>
         <source>How long did it take? Write it as 2h15 or 90m.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange hat es gedauert? Schreib es als 2h15 oder 90m.</translation>
     </message>
     <message>
         <source>Somebody has to be named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jemand muss genannt werden.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::AirframePanel</name>
     <message>
         <source>Drawn as %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet als %1</translation>
     </message>
     <message>
         <source>As the records say: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach den Aufzeichnungen: %1</translation>
     </message>
     <message numerus="yes">
         <source>Not on the picture: %n parts</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Nicht auf dem Bild: %n Teil</numerusform>
+            <numerusform>Nicht auf dem Bild: %n Teile</numerusform>
         </translation>
     </message>
     <message>
         <source>%1; %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; %2</translation>
     </message>
     <message numerus="yes">
         <source>%n closings there must stay open</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Schließstelle dort muss offen bleiben</numerusform>
+            <numerusform>%n Schließstellen dort müssen offen bleiben</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing says where on the aeroplane they are. Their field “zone” can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts sagt, wo am Flugzeug sie sind. Ihr Feld „Zone“ kann es.</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>und %n weiteres</numerusform>
+            <numerusform>und %n weitere</numerusform>
         </translation>
     </message>
     <message>
         <source>Point at a zone, or walk through them with the arrow keys, to read why it is as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf eine Zone zeigen oder mit den Pfeiltasten durchgehen, um zu lesen, warum sie so ist.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::AirframePicture</name>
     <message>
         <source>The aeroplane, by zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Flugzeug, nach Zonen</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BenchClock</name>
     <message>
         <source>not said</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gesagt</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>Did this change what was inspected?</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat das Geprüftes verändert?</translation>
     </message>
     <message>
         <source>The clock runs: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr läuft: %1</translation>
     </message>
     <message>
         <source>The clock has run for %1. How long was really worked, and at what?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr lief %1. Wie lange wurde wirklich gearbeitet, und woran?</translation>
     </message>
     <message>
         <source>What was done?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wurde getan?</translation>
     </message>
     <message>
         <source>Log it</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintragen</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Worked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Gearbeitet</translation>
     </message>
     <message>
         <source>“%1” is signed for and still open. Did this change what was inspected?</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist unterschrieben und noch offen. Hat das Geprüftes verändert?</translation>
     </message>
     <message>
         <source>Logged: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingetragen: %1</translation>
     </message>
     <message>
         <source>Logged: %1 on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingetragen: %1 an %2</translation>
     </message>
     <message>
         <source>Stop work (F2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit beenden (F2)</translation>
     </message>
     <message>
         <source>Start work (F2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit beginnen (F2)</translation>
     </message>
     <message>
         <source>%1 on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 an %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BenchPartChooser</name>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Code or name of the part</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzel oder Name des Teils</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Which part?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welches Teil?</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BenchView</name>
     <message>
         <source>Other part (F6)</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes Teil (F6)</translation>
     </message>
     <message>
         <source>Next steps (F3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Schritte (F3)</translation>
     </message>
     <message>
         <source>No step of this part is left to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>An diesem Teil ist kein Schritt mehr zu tun.</translation>
     </message>
     <message>
         <source>Torque and lock</source>
-        <translation type="unfinished"></translation>
+        <translation>Anziehen und sichern</translation>
     </message>
     <message>
         <source>No fasteners are on record here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier sind keine Verbindungen verzeichnet.</translation>
     </message>
     <message>
         <source>Lines to check</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu prüfende Zeilen</translation>
     </message>
     <message>
         <source>No line of an inspector&apos;s list is left here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist keine Zeile einer Prüferliste mehr offen.</translation>
     </message>
     <message>
         <source>Must stay open here</source>
-        <translation type="unfinished"></translation>
+        <translation>Muss hier offen bleiben</translation>
     </message>
     <message>
         <source>No closing on record has to stay open here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine verzeichnete Schließstelle muss hier offen bleiben.</translation>
     </message>
     <message>
         <source>No picture of this part is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Bild dieses Teils ist verzeichnet.</translation>
     </message>
     <message>
         <source>Leave (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlassen (Esc)</translation>
     </message>
     <message>
         <source>What is wrong?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was stimmt nicht?</translation>
     </message>
     <message>
         <source>New squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Beanstandung</translation>
     </message>
     <message>
         <source>To remember about this part</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu diesem Teil zu merken</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>New squawk (F4)</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Beanstandung (F4)</translation>
     </message>
     <message>
         <source>Note (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz (F5)</translation>
     </message>
     <message>
         <source>Newest pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Neueste Bilder</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbank</translation>
     </message>
     <message>
         <source>This step has to wait for another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Schritt muss auf einen anderen warten.</translation>
     </message>
     <message>
         <source>Done: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt: %1</translation>
     </message>
     <message>
         <source>No step of this part can be worked on now.</source>
-        <translation type="unfinished"></translation>
+        <translation>An diesem Teil ist jetzt kein Schritt machbar.</translation>
     </message>
     <message>
         <source>Ticked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgehakt: %1</translation>
     </message>
     <message>
         <source>Fitted: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingebaut: %1</translation>
     </message>
     <message>
         <source>Locked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert: %1</translation>
     </message>
     <message>
         <source>Torque seal put on: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungslack aufgetragen: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>Angezogen</translation>
     </message>
     <message>
         <source>Torque in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment in %1</translation>
     </message>
     <message>
         <source>What did the wrench say?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zeigte der Schlüssel?</translation>
     </message>
     <message>
         <source>“%1” is no torque.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Drehmoment.</translation>
     </message>
     <message>
         <source>Torqued: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Angezogen: %1</translation>
     </message>
     <message>
         <source>New squawk: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Beanstandung: %1</translation>
     </message>
     <message>
         <source>Note on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>
     <message>
         <source>Make the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie machen</translation>
     </message>
     <message>
         <source>Parts of the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile der Kopie</translation>
     </message>
     <message numerus="yes">
         <source>%n parts</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Teil</numerusform>
+            <numerusform>%n Teile</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n steps</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Arbeitsschritt</numerusform>
+            <numerusform>%n Arbeitsschritte</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n closings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Schließstelle</numerusform>
+            <numerusform>%n Schließstellen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines to check</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n zu prüfende Zeile</numerusform>
+            <numerusform>%n zu prüfende Zeilen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n fasteners</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Verbindung</numerusform>
+            <numerusform>%n Verbindungen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n measurements</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Messung</numerusform>
+            <numerusform>%n Messungen</numerusform>
         </translation>
     </message>
     <message>
         <source>Left and right change places in names and words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und rechts tauschen in Namen und Wörtern die Plätze.</translation>
     </message>
     <message>
         <source>The name tells no side, so that names stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name nennt keine Seite, deshalb bleiben Namen, wie sie sind.</translation>
     </message>
     <message>
         <source>Copied as planned: %1. What was done, signed, photographed or found stays with the original. %2 Codes that other parts have are left empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert wird die Planung: %1. Was getan, unterschrieben, fotografiert oder gefunden wurde, bleibt beim Original. %2 Kürzel, die andere Teile haben, bleiben leer.</translation>
     </message>
     <message>
         <source>Copy of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie von %1</translation>
     </message>
     <message>
         <source>Another part has the code %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Teil hat das Kürzel %1.</translation>
     </message>
     <message>
         <source>%1 copied as %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 als %2 kopiert</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchModel</name>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzel</translation>
     </message>
     <message>
         <source>Copied from</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert von</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::CheckListModel</name>
     <message>
         <source>%1 (not applicable)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (trifft nicht zu)</translation>
     </message>
     <message>
         <source>ticked on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>abgehakt am %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::CheckPanel</name>
     <message>
         <source>Not applicable</source>
-        <translation type="unfinished"></translation>
+        <translation>Trifft nicht zu</translation>
     </message>
     <message>
         <source>Inspector&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste des Prüfers</translation>
     </message>
     <message>
         <source>Inspector&apos;s list  %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste des Prüfers  %1 von %2</translation>
     </message>
     <message>
         <source>Tick all that are left</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle übrigen abhaken</translation>
     </message>
     <message>
         <source>Tick all but the %1 chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle außer den %1 gewählten abhaken</translation>
     </message>
     <message>
         <source>Ticked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgehakt: %1</translation>
     </message>
     <message>
         <source>Tick taken away: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken entfernt: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n lines ticked</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Zeile abgehakt</numerusform>
+            <numerusform>%n Zeilen abgehakt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are not applicable</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Zeile trifft nicht zu</numerusform>
+            <numerusform>%n Zeilen treffen nicht zu</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are applicable again</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Zeile trifft wieder zu</numerusform>
+            <numerusform>%n Zeilen treffen wieder zu</numerusform>
         </translation>
     </message>
 </context>
@@ -7822,372 +7769,288 @@
     <name>lastrivet::ui::ChoiceEditor</name>
     <message>
         <source>not said</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gesagt</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::CloseForm</name>
     <message>
         <source>the day is only about right</source>
-        <translation type="unfinished"></translation>
+        <translation>der Tag stimmt nur ungefähr</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>needed</source>
-        <translation type="unfinished"></translation>
+        <translation>nötig</translation>
     </message>
     <message>
         <source>only if there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>nur falls vorhanden</translation>
     </message>
     <message>
         <source>Record the closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen eintragen</translation>
     </message>
     <message>
         <source>Something on record stands against closing “%1”. If it was closed all the same, the record says so, with your reason, until an inspector accepts it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegen das Schließen von „%1“ steht etwas in den Aufzeichnungen. Wurde trotzdem geschlossen, so steht es mit deinem Grund verzeichnet, bis ein Prüfer es annimmt.</translation>
     </message>
     <message>
         <source>“%1” was closed. Nothing on record stood against it; only the look inside told whether the work is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ wurde geschlossen. Nichts Verzeichnetes stand dagegen; ob die Arbeit richtig ist, sagte nur der Blick hinein.</translation>
     </message>
     <message>
         <source>Record the opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen eintragen</translation>
     </message>
     <message>
         <source>“%1” was opened again. Signatures given before that count as outdated.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ wurde wieder geöffnet. Frühere Unterschriften gelten als überholt.</translation>
     </message>
     <message>
         <source>It needs the day, and who did it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig sind der Tag und wer es getan hat.</translation>
     </message>
     <message>
         <source>It needs a reason, for whoever reads this later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig ist ein Grund, für alle, die es später lesen.</translation>
     </message>
     <message>
         <source>%1 opened again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wieder geöffnet</translation>
     </message>
     <message>
         <source>%1 closed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geschlossen</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingBoard</name>
     <message>
         <source>Before the final inspection and first flight</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor Endprüfung und Erstflug</translation>
     </message>
     <message>
         <source>No closing has these words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Schließstelle hat diese Wörter.</translation>
     </message>
     <message>
         <source>no document</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Dokument</translation>
     </message>
     <message>
         <source>%1 missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fehlen</translation>
     </message>
     <message>
         <source>%1 to clear</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu klären</translation>
     </message>
     <message>
         <source>%1 advised</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geraten</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingHead</name>
     <message>
         <source>← All closings</source>
-        <translation type="unfinished"></translation>
+        <translation>← Alle Schließstellen</translation>
     </message>
     <message>
         <source>Make packet</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfmappe machen</translation>
     </message>
     <message>
         <source>Inspection visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuch des Prüfers</translation>
     </message>
     <message>
         <source>Accepted afterwards</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachträglich angenommen</translation>
     </message>
     <message>
         <source>Before the final inspection and first flight: the whole aircraft</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor Endprüfung und Erstflug: das ganze Flugzeug</translation>
     </message>
     <message>
         <source>%1; hides %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; verdeckt %2</translation>
     </message>
     <message>
         <source>its document is not on record</source>
-        <translation type="unfinished"></translation>
+        <translation>ihr Dokument ist nicht abgelegt</translation>
     </message>
     <message>
         <source>closed before these records began; the inspector decides</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen, bevor diese Aufzeichnungen begannen; der Prüfer entscheidet</translation>
     </message>
     <message>
         <source>%1, and %2 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2 weitere</translation>
     </message>
     <message>
         <source>Record an opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen eintragen</translation>
     </message>
     <message>
         <source>Record the closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen eintragen</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingView</name>
     <message>
         <source>Only what is not met</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was nicht erfüllt ist</translation>
     </message>
     <message>
         <source>Hold points</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltepunkte</translation>
     </message>
     <message>
         <source>Closed on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen am %1</translation>
     </message>
     <message>
         <source>Opened on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geöffnet am %1</translation>
     </message>
     <message>
         <source>Closed about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen etwa %1</translation>
     </message>
     <message>
         <source>Opened about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geöffnet etwa %1</translation>
     </message>
     <message>
         <source> by %1</source>
-        <translation type="unfinished"></translation>
+        <translation> von %1</translation>
     </message>
     <message>
         <source>Looked at afterwards on %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachträglich angesehen am %1 von %2: %3</translation>
     </message>
     <message>
         <source>Signed sheet added</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschriebenes Blatt hinzugefügt</translation>
     </message>
     <message>
         <source>Step done: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsschritt erledigt: %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingsPage</name>
     <message>
         <source>New closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Schließstelle</translation>
     </message>
     <message>
         <source>Inspection visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuch des Prüfers</translation>
     </message>
     <message>
         <source>Here stand the closings: each region of structure that will be hidden by a skin, a cover or glue, and what must happen before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier stehen die Schließstellen: jeder Bereich der Struktur, den eine Beplankung, eine Abdeckung oder Leim verdecken wird, und was vorher geschehen muss.</translation>
     </message>
     <message>
         <source>Words of a closing or part</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter einer Schließstelle oder eines Teils</translation>
     </message>
     <message>
         <source>Show only closings with these words</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Schließstellen mit diesen Wörtern zeigen</translation>
     </message>
     <message>
         <source>Make the first closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Schließstelle anlegen</translation>
     </message>
     <message>
         <source>Where the packet goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin die Prüfmappe kommt</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ColumnChoice</name>
     <message>
         <source>Lies inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegt in</translation>
     </message>
     <message>
         <source>leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>weglassen</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte</translation>
     </message>
     <message>
         <source>First value</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Wert</translation>
     </message>
     <message>
         <source>Fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllt</translation>
     </message>
     <message>
         <source>Columns of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalten der Liste</translation>
     </message>
     <message>
         <source>What column %1 fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Spalte %1 füllt</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
-        <translation type="unfinished"></translation>
+        <translation>Was getan wurde, etwa „2h15 linkes Querruder: beide Häute gesenkt“</translation>
     </message>
     <message>
         <source>New log entry</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Did this change what was inspected?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no time written down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no part</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>on squawk %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> and </source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ticks: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Bautagebucheintrag</translation>
     </message>
     <message>
         <source>In front of the colon: how long, which day, parts joined by +, “with” a name. Behind it the note, and “done” with the steps to tick.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>“%1” is signed for and still open. Did this change what was inspected?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not said</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>this is the closing itself</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>work</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Logged: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Logged: %1 on %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The clock has run for %1. How long was really worked, and at what?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What was done?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Log it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Worked for</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Stop work</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Doppelpunkt: wie lange, welcher Tag, Teile mit + verbunden, „with“ oder „mit“ ein Name. Dahinter die Anmerkung, und „done“ mit den Schritten zum Abhaken.</translation>
     </message>
     <message>
         <source>Start work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit beginnen</translation>
     </message>
     <message>
-        <source>At work since %1: %2</source>
-        <translation type="unfinished"></translation>
+        <source>Not logged yet: %1</source>
+        <translation>Noch nicht eingetragen: %1</translation>
     </message>
     <message>
-        <source>At work on %1 since %2: %3</source>
-        <translation type="unfinished"></translation>
+        <source>Enter once more logs it like this.</source>
+        <translation>Noch einmal Eingabe trägt es so ein.</translation>
     </message>
 </context>
 <context>
@@ -8217,386 +8080,487 @@
     <name>lastrivet::ui::FindingRows</name>
     <message>
         <source>what was found</source>
-        <translation type="unfinished"></translation>
+        <translation>was gefunden wurde</translation>
     </message>
     <message>
         <source>Part of finding %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil der Feststellung %1</translation>
     </message>
     <message>
         <source>Finding %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellung %1</translation>
     </message>
     <message>
         <source>Severity of finding %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwere der Feststellung %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::HeadingList</name>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::HoldPointPanel</name>
     <message>
         <source>This closing has no hold points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Schließstelle hat keine Haltepunkte.</translation>
     </message>
     <message>
         <source>, by the %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, durch: %1</translation>
     </message>
     <message>
         <source>, by the %1, if wished</source>
-        <translation type="unfinished"></translation>
+        <translation>, durch: %1, falls gewünscht</translation>
     </message>
     <message>
         <source>Sign again</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu unterschreiben</translation>
     </message>
     <message>
         <source>Sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschreiben</translation>
     </message>
     <message>
         <source>Withdraw signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift zurückziehen</translation>
     </message>
     <message>
         <source>Waive</source>
-        <translation type="unfinished"></translation>
+        <translation>Erlassen</translation>
     </message>
     <message>
         <source>waived on %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>erlassen am %1 von %2: %3</translation>
     </message>
     <message>
         <source>not signed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht unterschrieben</translation>
     </message>
     <message>
         <source>%1 on %2 by %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am %2 von %3, %4</translation>
     </message>
     <message>
         <source> (no signed sheet on record)</source>
-        <translation type="unfinished"></translation>
+        <translation> (kein unterschriebenes Blatt abgelegt)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::HoursPanel</name>
     <message>
         <source>this week</source>
-        <translation type="unfinished"></translation>
+        <translation>diese Woche</translation>
     </message>
     <message>
         <source>this month</source>
-        <translation type="unfinished"></translation>
+        <translation>diesen Monat</translation>
     </message>
     <message>
         <source>in all</source>
-        <translation type="unfinished"></translation>
+        <translation>insgesamt</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LedgerView</name>
     <message>
         <source>Ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelblatt</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LineEditor</name>
     <message>
         <source>“%1” is no day; write it as %2 or “yesterday”.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Tag; schreib ihn als %2 oder „gestern“.</translation>
     </message>
     <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Dauer; schreib sie als 2h15 oder 90m.</translation>
     </message>
     <message>
         <source>“%1” is no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zahl.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LinksEditor</name>
     <message>
         <source>Kind of record</source>
-        <translation type="unfinished"></translation>
+        <translation>Art der Aufzeichnung</translation>
     </message>
     <message>
         <source>type a few letters</source>
-        <translation type="unfinished"></translation>
+        <translation>ein paar Buchstaben tippen</translation>
     </message>
     <message>
         <source>Assign to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zuordnen</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1 (%2 of %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 von %3)</translation>
     </message>
     <message>
         <source>Go to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu %1</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>All belong to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle gehören zu %1</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen</translation>
     </message>
     <message>
         <source>%1: belongs to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: gehört zu %2</translation>
     </message>
     <message>
         <source>%1: does not belong to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: gehört nicht zu %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ListDialog</name>
     <message>
         <source>The first row holds headings</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Zeile enthält Überschriften</translation>
     </message>
     <message>
         <source>Bring it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>a pasted list</source>
-        <translation type="unfinished"></translation>
+        <translation>eine eingefügte Liste</translation>
     </message>
     <message>
         <source>Bring in a list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste übernehmen</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen</translation>
     </message>
     <message>
         <source>year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr-Monat-Tag</translation>
     </message>
     <message>
         <source>day.month.year</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag.Monat.Jahr</translation>
     </message>
     <message>
         <source>month/day/year</source>
-        <translation type="unfinished"></translation>
+        <translation>Monat/Tag/Jahr</translation>
     </message>
     <message>
         <source>no part</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Teil</translation>
     </message>
     <message>
         <source>Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier Zeilen aus einer Tabelle einfügen. Spalten sind durch Tabulator, Komma oder Semikolon getrennt.</translation>
     </message>
     <message>
         <source>What it lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie aufzählt</translation>
     </message>
     <message>
         <source>Rows that name no part</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen ohne Teil</translation>
     </message>
     <message>
         <source>Days are written</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage sind geschrieben als</translation>
     </message>
     <message>
         <source>The list</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste</translation>
     </message>
     <message>
         <source>Open a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei öffnen…</translation>
     </message>
     <message>
         <source>What becomes of each row</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aus jeder Zeile wird</translation>
     </message>
     <message>
         <source>%1 cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht gelesen werden.</translation>
     </message>
     <message>
         <source>Open a list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste öffnen</translation>
     </message>
     <message>
         <source>Lists (*.csv *.tsv *.txt);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Nothing is changed before you have seen what becomes of each row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wird geändert, bevor zu sehen war, was aus jeder Zeile wird.</translation>
     </message>
     <message>
         <source>%1 new, %2 there already, %3 blank, %4 wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 neu, %2 schon da, %3 leer, %4 falsch.</translation>
     </message>
     <message>
         <source>All rows have to be right; then all of them are taken in at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zeilen müssen stimmen; dann werden alle auf einmal übernommen.</translation>
     </message>
     <message numerus="yes">
         <source>%n rows brought in. Undo takes all of them back.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Zeile übernommen. Rückgängig nimmt sie zurück.</numerusform>
+            <numerusform>%n Zeilen übernommen. Rückgängig nimmt alle zurück.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing was brought in. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde übernommen. %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ListRows</name>
     <message>
         <source>+ new</source>
-        <translation type="unfinished"></translation>
+        <translation>+ neu</translation>
     </message>
     <message>
         <source>= there already</source>
-        <translation type="unfinished"></translation>
+        <translation>= schon da</translation>
     </message>
     <message>
         <source>· blank</source>
-        <translation type="unfinished"></translation>
+        <translation>· leer</translation>
     </message>
     <message>
         <source>× wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>× falsch</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile</translation>
     </message>
     <message>
         <source>Becomes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogDetail</name>
+    <message>
+        <source>Duration</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Changed what was inspected</source>
+        <translation>Hat Geprüftes verändert</translation>
+    </message>
+    <message>
+        <source>Only about right</source>
+        <translation>Nur ungefähr</translation>
+    </message>
+    <message>
+        <source>Who worked</source>
+        <translation>Wer gearbeitet hat</translation>
+    </message>
+    <message>
+        <source>Split this entry…</source>
+        <translation>Diesen Eintrag teilen…</translation>
+    </message>
+    <message>
+        <source>Move this entry…</source>
+        <translation>Diesen Eintrag verschieben…</translation>
+    </message>
+    <message>
+        <source>Move them…</source>
+        <translation>Sie verschieben…</translation>
+    </message>
+    <message>
+        <source>Withdraw this entry</source>
+        <translation>Diesen Eintrag zurückziehen</translation>
+    </message>
+    <message>
+        <source>Withdraw them</source>
+        <translation>Sie zurückziehen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries are chosen, %1 in all.</source>
+        <translation>
+            <numerusform>%n Eintrag ist gewählt, %1 insgesamt.</numerusform>
+            <numerusform>%n Einträge sind gewählt, %1 insgesamt.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LogModel</name>
     <message numerus="yes">
         <source>%n photos</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto</numerusform>
+            <numerusform>%n Fotos</numerusform>
         </translation>
     </message>
     <message>
         <source>about</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa</translation>
     </message>
     <message>
         <source>about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa %1</translation>
     </message>
     <message>
         <source>written down late, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nachgetragen, %1</translation>
     </message>
     <message>
         <source>changed what was inspected</source>
-        <translation type="unfinished"></translation>
+        <translation>hat Geprüftes verändert</translation>
     </message>
     <message>
         <source>from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>aus %1</translation>
     </message>
     <message>
         <source>Squawk %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LogPage</name>
     <message>
-        <source>Duration</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What was done</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Changed what was inspected</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Only about right</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Log entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Einträge</translation>
     </message>
     <message>
         <source>What was done each day will stand here. Write the first entry in the line above, or start the clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht, was jeden Tag getan wurde. Schreib den ersten Eintrag in die Zeile oben, oder starte die Uhr.</translation>
     </message>
     <message>
         <source>Type to filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen zum Filtern</translation>
     </message>
     <message>
         <source>Filter the log</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Withdraw this entry</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Who worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Bautagebuch filtern</translation>
     </message>
     <message numerus="yes">
         <source>%n entries, %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Eintrag, %1</numerusform>
+            <numerusform>%n Einträge, %1</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The year before</source>
+        <translation>Das Jahr davor</translation>
+    </message>
+    <message>
+        <source>The year after</source>
+        <translation>Das Jahr danach</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Print the builder&apos;s log (Ctrl+P)</source>
+        <translation>Bautagebuch drucken (Strg+P)</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogbookForm</name>
+    <message>
+        <source>Print to a file…</source>
+        <translation>In eine Datei drucken…</translation>
+    </message>
+    <message>
+        <source>with photographs</source>
+        <translation>mit Fotos</translation>
+    </message>
+    <message>
+        <source>Print the builder&apos;s log</source>
+        <translation>Bautagebuch drucken</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>by date</source>
+        <translation>nach Datum</translation>
+    </message>
+    <message>
+        <source>by part</source>
+        <translation>nach Teil</translation>
+    </message>
+    <message>
+        <source>the first entry</source>
+        <translation>der erste Eintrag</translation>
+    </message>
+    <message>
+        <source>the last entry</source>
+        <translation>der letzte Eintrag</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Reihenfolge</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>“%1” is no day.</source>
+        <translation>„%1“ ist kein Tag.</translation>
+    </message>
+    <message>
+        <source>The last day lies before the first.</source>
+        <translation>Der letzte Tag liegt vor dem ersten.</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s log</source>
+        <translation>Bautagebuch des Erbauers</translation>
     </message>
 </context>
 <context>
@@ -8723,41 +8687,41 @@
     </message>
     <message>
         <source>Bring in a &amp;list…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Liste übernehmen…</translation>
     </message>
     <message>
         <source>&amp;Print</source>
-        <translation type="unfinished"></translation>
+        <translation>D&amp;rucken</translation>
     </message>
     <message>
         <source>%1…</source>
         <comment>a paper to make</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1…</translation>
     </message>
     <message>
         <source>&amp;Bench view</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Werkbank-Ansicht</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::MatchBar</name>
     <message>
         <source>Confirm them all</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle bestätigen</translation>
     </message>
     <message>
         <source>Shift+M</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschalt+M</translation>
     </message>
     <message>
         <source>Show them</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen</translation>
     </message>
     <message numerus="yes">
         <source>%n photos were taken during work that is in the log.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto entstand während eingetragener Arbeit.</numerusform>
+            <numerusform>%n Fotos entstanden während eingetragener Arbeit.</numerusform>
         </translation>
     </message>
 </context>
@@ -8791,58 +8755,58 @@
     <name>lastrivet::ui::MissingView</name>
     <message>
         <source>No open closing and no part that will be hidden lacks photographs on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keiner offenen Schließstelle und keinem Teil, das verdeckt wird, fehlen Fotos.</translation>
     </message>
     <message>
         <source>Closings that lack photographs</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließstellen ohne genug Fotos</translation>
     </message>
     <message>
         <source>Parts that lack photographs</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile ohne Fotos</translation>
     </message>
     <message>
         <source>Take photos in</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos übernehmen</translation>
     </message>
     <message>
         <source>no photograph of the inside</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Foto vom Inneren</translation>
     </message>
     <message numerus="yes">
         <source>%n photographs of the inside</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto vom Inneren</numerusform>
+            <numerusform>%n Fotos vom Inneren</numerusform>
         </translation>
     </message>
     <message>
         <source>%1, %2 are asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, verlangt sind %2</translation>
     </message>
     <message>
         <source>work was done after the latest photograph</source>
-        <translation type="unfinished"></translation>
+        <translation>nach dem letzten Foto wurde gearbeitet</translation>
     </message>
     <message numerus="yes">
         <source>%n closings lack photographs of the open structure</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Schließstelle fehlen Fotos der offenen Struktur</numerusform>
+            <numerusform>%n Schließstellen fehlen Fotos der offenen Struktur</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts were worked on, will be hidden, and have no photograph of the inside</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Teil wurde bearbeitet, wird verdeckt und hat kein Foto vom Inneren</numerusform>
+            <numerusform>%n Teile wurden bearbeitet, werden verdeckt und haben kein Foto vom Inneren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Show %n photos that belong to no part and no closing</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto zeigen, das zu keinem Teil und keiner Schließstelle gehört</numerusform>
+            <numerusform>%n Fotos zeigen, die zu keinem Teil und keiner Schließstelle gehören</numerusform>
         </translation>
     </message>
 </context>
@@ -8850,85 +8814,85 @@
     <name>lastrivet::ui::MomentLine</name>
     <message>
         <source>day, or day and time</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, oder Tag und Zeit</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::NewClosingForm</name>
     <message>
         <source>Make the closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließstelle anlegen</translation>
     </message>
     <message>
         <source>opening it again would mean drilling, cutting, or breaking glue or fabric</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder öffnen hieße bohren, schneiden oder Leim oder Stoff zerstören</translation>
     </message>
     <message>
         <source>this is the end of the whole aircraft, before the final inspection and first flight</source>
-        <translation type="unfinished"></translation>
+        <translation>dies ist der Abschluss des ganzen Flugzeugs, vor Endprüfung und Erstflug</translation>
     </message>
     <message>
         <source>of the tree, or a new one</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Baum, oder ein neues</translation>
     </message>
     <message>
         <source>A closing is the act after which a region can no longer be seen or reached.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Schließen ist ein Bereich nicht mehr zu sehen oder zu erreichen.</translation>
     </message>
     <message>
         <source>the builder</source>
-        <translation type="unfinished"></translation>
+        <translation>der Erbauer</translation>
     </message>
     <message>
         <source>an earlier builder</source>
-        <translation type="unfinished"></translation>
+        <translation>ein früherer Erbauer</translation>
     </message>
     <message>
         <source>the factory</source>
-        <translation type="unfinished"></translation>
+        <translation>der Hersteller</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>Hides</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdeckt</translation>
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie</translation>
     </message>
     <message>
         <source>Closed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen durch</translation>
     </message>
     <message>
         <source>Inspector&apos;s lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen des Prüfers</translation>
     </message>
     <message>
         <source>riveted, bonded, covered …</source>
-        <translation type="unfinished"></translation>
+        <translation>genietet, geklebt, bespannt …</translation>
     </message>
     <message numerus="yes">
         <source>%1 (%n lines)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 (%n Zeile)</numerusform>
+            <numerusform>%1 (%n Zeilen)</numerusform>
         </translation>
     </message>
     <message>
         <source>It needs a part, and a title such as “Left wing, upper skin”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig sind ein Teil und ein Titel wie „Linker Flügel, obere Haut“.</translation>
     </message>
     <message>
         <source>New closing: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Schließstelle: %1</translation>
     </message>
 </context>
 <context>
@@ -9005,83 +8969,83 @@
     <name>lastrivet::ui::PartDetail</name>
     <message>
         <source>Never enclosed because</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird nie umschlossen, weil</translation>
     </message>
     <message>
         <source>The part itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Teil selbst</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PartHead</name>
     <message>
         <source>With everything below</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit allem darunter</translation>
     </message>
     <message>
         <source>The whole aircraft</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Flugzeug</translation>
     </message>
     <message>
         <source>What is on record of all parts, and of none</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu allen Teilen und zu keinem verzeichnet ist</translation>
     </message>
     <message>
         <source>%1 with everything below</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mit allem darunter</translation>
     </message>
     <message>
         <source>%1 in all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 insgesamt</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PartPhotos</name>
     <message>
         <source>Photos of the part</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos des Teils</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PartTree</name>
     <message>
         <source>The whole aircraft</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Flugzeug</translation>
     </message>
     <message>
         <source>Type to filter the parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen, um Teile zu filtern</translation>
     </message>
     <message>
         <source>Filter the parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile filtern</translation>
     </message>
     <message>
         <source>Alt+Home: what is on record of all parts, and of none</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+Pos1: was zu allen Teilen und zu keinem verzeichnet ist</translation>
     </message>
     <message>
         <source>The parts of the aeroplane will stand here as a tree, each with its state, hours, squawks and photos.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier stehen die Teile des Flugzeugs als Baum, jedes mit Zustand, Stunden, Beanstandungen und Fotos.</translation>
     </message>
     <message>
         <source>Add the first part</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstes Teil hinzufügen</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message numerus="yes">
         <source>%n fit</source>
         <comment>parts</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n passt</numerusform>
+            <numerusform>%n passen</numerusform>
         </translation>
     </message>
 </context>
@@ -9089,131 +9053,131 @@
     <name>lastrivet::ui::PartsPage</name>
     <message>
         <source>Add beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Daneben hinzufügen</translation>
     </message>
     <message>
         <source>Insert: a part after this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfg: ein Teil nach diesem</translation>
     </message>
     <message>
         <source>Add inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Darin hinzufügen</translation>
     </message>
     <message>
         <source>Shift+Insert: a part within this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Umschalt+Einfg: ein Teil in diesem</translation>
     </message>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückziehen</translation>
     </message>
     <message>
         <source>A new part inside %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neues Teil in %1</translation>
     </message>
     <message>
         <source>A new part at the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neues Teil ganz oben</translation>
     </message>
     <message>
         <source>Add it</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>A part needs a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil braucht einen Namen.</translation>
     </message>
     <message>
         <source>Part added: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil hinzugefügt: %1</translation>
     </message>
     <message>
         <source>Copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren…</translation>
     </message>
     <message>
         <source>Ctrl+D: this part with everything below it, for the other side</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+D: dieses Teil mit allem darunter, für die andere Seite</translation>
     </message>
     <message>
         <source>Paste list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste einfügen…</translation>
     </message>
     <message>
         <source>Ctrl+V: parts or steps from a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+V: Teile oder Schritte aus einer Tabelle</translation>
     </message>
     <message>
         <source>Delete: take wrong parts out</source>
-        <translation type="unfinished"></translation>
+        <translation>Entf: falsche Teile herausnehmen</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoBar</name>
     <message>
         <source>Take photos in</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos übernehmen</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Belonging to no part</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Teil</translation>
     </message>
     <message>
         <source>Of a part</source>
-        <translation type="unfinished"></translation>
+        <translation>Eines Teils</translation>
     </message>
     <message>
         <source>Papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterlagen</translation>
     </message>
     <message>
         <source>What is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlt</translation>
     </message>
     <message>
         <source>Which photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Fotos</translation>
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Photos of this part and below</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos dieses Teils und darunter</translation>
     </message>
     <message>
         <source>by date</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Datum</translation>
     </message>
     <message>
         <source>by part</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Teil</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge</translation>
     </message>
     <message numerus="yes">
         <source>%n shown</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n gezeigt</numerusform>
+            <numerusform>%n gezeigt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n places lack photos</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>An %n Stelle fehlen Fotos</numerusform>
+            <numerusform>An %n Stellen fehlen Fotos</numerusform>
         </translation>
     </message>
 </context>
@@ -9221,64 +9185,64 @@
     <name>lastrivet::ui::PhotoBrowser</name>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>Headings</source>
-        <translation type="unfinished"></translation>
+        <translation>Überschriften</translation>
     </message>
     <message>
         <source>Space opens · A assigns to a part · M confirms the log entry · 1 to 7 say what it shows · Del withdraws</source>
-        <translation type="unfinished"></translation>
+        <translation>Leertaste öffnet · A ordnet einem Teil zu · M bestätigt den Eintrag · 1 bis 7 sagen, was es zeigt · Entf zieht zurück</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoDetail</name>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückziehen</translation>
     </message>
     <message>
         <source>It shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Es zeigt</translation>
     </message>
     <message>
         <source>It belongs to</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gehört zu</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoIntake</name>
     <message>
         <source>Taking in photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos werden übernommen</translation>
     </message>
     <message numerus="yes">
         <source>%n files were not taken in, because the folder %1 is not there any more.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Datei wurde nicht übernommen, weil der Ordner %1 nicht mehr da ist.</numerusform>
+            <numerusform>%n Dateien wurden nicht übernommen, weil der Ordner %1 nicht mehr da ist.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taken in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n übernommen.</numerusform>
+            <numerusform>%n übernommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were there already.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n war schon da.</numerusform>
+            <numerusform>%n waren schon da.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were not; the list says why.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n nicht; die Liste sagt, warum.</numerusform>
+            <numerusform>%n nicht; die Liste sagt, warum.</numerusform>
         </translation>
     </message>
 </context>
@@ -9286,209 +9250,209 @@
     <name>lastrivet::ui::PhotoStrip</name>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoViewer</name>
     <message>
         <source>Back to all</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu allen</translation>
     </message>
     <message>
         <source>Open it</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Words on the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Worte an der Markierung</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>Page Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild auf</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter</translation>
     </message>
     <message>
         <source>Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild ab</translation>
     </message>
     <message>
         <source>Arrow</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeil</translation>
     </message>
     <message>
         <source>Circle</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreis</translation>
     </message>
     <message>
         <source>Words</source>
-        <translation type="unfinished"></translation>
+        <translation>Worte</translation>
     </message>
     <message>
         <source>A: an arrow</source>
-        <translation type="unfinished"></translation>
+        <translation>A: ein Pfeil</translation>
     </message>
     <message>
         <source>C: a circle</source>
-        <translation type="unfinished"></translation>
+        <translation>C: ein Kreis</translation>
     </message>
     <message>
         <source>W: words</source>
-        <translation type="unfinished"></translation>
+        <translation>W: Worte</translation>
     </message>
     <message>
         <source>Remove mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Markierung entfernen</translation>
     </message>
     <message>
         <source>Del</source>
-        <translation type="unfinished"></translation>
+        <translation>Entf</translation>
     </message>
     <message>
         <source>−: smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>−: kleiner</translation>
     </message>
     <message>
         <source>Smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleiner</translation>
     </message>
     <message>
         <source>+: larger</source>
-        <translation type="unfinished"></translation>
+        <translation>+: größer</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer</translation>
     </message>
     <message>
         <source>Whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganz</translation>
     </message>
     <message>
         <source>F: the whole picture</source>
-        <translation type="unfinished"></translation>
+        <translation>F: das ganze Bild</translation>
     </message>
     <message>
         <source>Full size</source>
-        <translation type="unfinished"></translation>
+        <translation>Volle Größe</translation>
     </message>
     <message>
         <source>O: every pixel</source>
-        <translation type="unfinished"></translation>
+        <translation>O: jeder Bildpunkt</translation>
     </message>
     <message>
         <source>Caption</source>
-        <translation type="unfinished"></translation>
+        <translation>Bildtext</translation>
     </message>
     <message>
         <source>what there is to see</source>
-        <translation type="unfinished"></translation>
+        <translation>was zu sehen ist</translation>
     </message>
     <message>
         <source>This is a video. The program that this computer has for videos can show it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist ein Video. Das Programm dieses Computers für Videos kann es zeigen.</translation>
     </message>
     <message>
         <source>This is a paper. The program that this computer has for such files can show it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Unterlage. Das Programm dieses Computers für solche Dateien kann sie zeigen.</translation>
     </message>
     <message numerus="yes">
         <source>%1, %2, %n marks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, %2, %n Markierung</numerusform>
+            <numerusform>%1, %2, %n Markierungen</numerusform>
         </translation>
     </message>
     <message>
         <source>Open %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 öffnen</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Mark drawn on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Markierung auf %1 gezeichnet</translation>
     </message>
     <message>
         <source>Mark removed from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Markierung von %1 entfernt</translation>
     </message>
     <message>
         <source>Mark changed on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Markierung auf %1 geändert</translation>
     </message>
     <message>
         <source>%1: caption</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Bildtext</translation>
     </message>
     <message>
         <source>This computer has no program that opens %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Computer hat kein Programm, das %1 öffnet.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotosPage</name>
     <message>
         <source>Choose files</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateien wählen</translation>
     </message>
     <message>
         <source>Take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Photos, videos and papers (*.jpg *.jpeg *.png *.heic *.mp4 *.mov *.mkv *.avi *.pdf);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos, Videos und Unterlagen (*.jpg *.jpeg *.png *.heic *.mp4 *.mov *.mkv *.avi *.pdf);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Photographs of what will later be closed belong here: drop files on this page, paste a picture, or choose files.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hierher gehören Fotos von allem, was später geschlossen wird: Dateien auf diese Seite ziehen, ein Bild einfügen oder Dateien wählen.</translation>
     </message>
     <message>
         <source>There is no picture and no file to paste.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein Bild und keine Datei zum Einfügen.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PictureInbox</name>
     <message>
         <source>pasted picture %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eingefügtes Bild %1</translation>
     </message>
     <message>
         <source>Choose photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos wählen</translation>
     </message>
     <message>
         <source>Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos und Unterlagen (*.jpg *.jpeg *.png *.heic *.pdf);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PictureLoader</name>
     <message>
         <source>There is no picture of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Davon gibt es kein Bild.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PictureView</name>
     <message>
         <source>Reading the picture …</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild wird gelesen …</translation>
     </message>
 </context>
 <context>
@@ -9582,95 +9546,95 @@
     <name>lastrivet::ui::PrintForm</name>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>with a code that Find reads</source>
-        <translation type="unfinished"></translation>
+        <translation>mit einem Code, den Finden liest</translation>
     </message>
     <message>
         <source>only parts that have a shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Teile mit Regalfach</translation>
     </message>
     <message>
         <source>A paper is written as PDF and opened; from there it goes to any printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Papier wird als PDF geschrieben und geöffnet; von dort geht es zu jedem Drucker.</translation>
     </message>
     <message>
         <source>Paper to make</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>For which closings</source>
-        <translation type="unfinished"></translation>
+        <translation>Für welche Schließstellen</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzel</translation>
     </message>
     <message>
         <source>Which parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Teile</translation>
     </message>
     <message>
         <source>Paper size</source>
-        <translation type="unfinished"></translation>
+        <translation>Papiergröße</translation>
     </message>
     <message>
         <source>Label size</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikettengröße</translation>
     </message>
     <message>
         <source>Labels already used</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon verbrauchte Etiketten</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen…</translation>
     </message>
     <message>
         <source>%1 × %2 mm, %3 on a sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 mm, %3 auf einem Blatt</translation>
     </message>
     <message>
         <source>Write</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben</translation>
     </message>
     <message>
         <source>Calendar (*.ics)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalender (*.ics)</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>It needs a file to write to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig ist eine Datei.</translation>
     </message>
     <message>
         <source>No closing that is begun must stay open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine begonnene Schließstelle muss offen bleiben.</translation>
     </message>
     <message>
         <source>It needs at least one closing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig ist mindestens eine Schließstelle.</translation>
     </message>
     <message>
         <source>A file of this name is there. Press again to replace it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei dieses Namens ist da. Noch einmal drücken, um sie zu ersetzen.</translation>
     </message>
 </context>
 <context>
@@ -9681,7 +9645,7 @@
     </message>
     <message>
         <source>This project is to read only: nothing can be written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Projekt ist nur zum Lesen: nichts kann eingetragen werden.</translation>
     </message>
 </context>
 <context>
@@ -9695,65 +9659,65 @@
     <name>lastrivet::ui::ReasonForm</name>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>The signature of %1 on %2 is wrong and counts no more. It stays in the journal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Unterschrift von %1 vom %2 ist falsch und zählt nicht mehr. Sie bleibt im Journal.</translation>
     </message>
     <message>
         <source>Withdraw it</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückziehen</translation>
     </message>
     <message>
         <source>Nobody will sign for the %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für „%1“ wird niemand unterschreiben.</translation>
     </message>
     <message>
         <source>Waive it</source>
-        <translation type="unfinished"></translation>
+        <translation>Erlassen</translation>
     </message>
     <message>
         <source>It needs who, and a reason for whoever reads this later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig sind wer, und ein Grund für alle, die es später lesen.</translation>
     </message>
     <message>
         <source>Signature withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift zurückgezogen</translation>
     </message>
     <message>
         <source>%1 waived</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 erlassen</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordForm</name>
     <message>
         <source>%1: %2 changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 geändert</translation>
     </message>
     <message>
         <source>%1 cannot be empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 darf nicht leer sein.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordSetEditor</name>
     <message>
         <source>add one more</source>
-        <translation type="unfinished"></translation>
+        <translation>noch eins hinzufügen</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen</translation>
     </message>
 </context>
 <context>
@@ -9774,159 +9738,159 @@
     <name>lastrivet::ui::RepairOptions</name>
     <message>
         <source>a way to repair it</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Möglichkeit, es zu reparieren</translation>
     </message>
     <message>
         <source>for it</source>
-        <translation type="unfinished"></translation>
+        <translation>dafür</translation>
     </message>
     <message>
         <source>against it</source>
-        <translation type="unfinished"></translation>
+        <translation>dagegen</translation>
     </message>
     <message>
         <source>for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dafür: %1</translation>
     </message>
     <message>
         <source>against: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dagegen: %1</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Squawk %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1: %2</translation>
     </message>
     <message>
         <source>repair option added</source>
-        <translation type="unfinished"></translation>
+        <translation>Reparaturmöglichkeit hinzugefügt</translation>
     </message>
     <message>
         <source>repair option removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Reparaturmöglichkeit entfernt</translation>
     </message>
     <message>
         <source>A way to repair it</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Reparaturmöglichkeit</translation>
     </message>
     <message>
         <source>What is for it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dafür spricht</translation>
     </message>
     <message>
         <source>What is against it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dagegen spricht</translation>
     </message>
     <message>
         <source>Ways to repair it</source>
-        <translation type="unfinished"></translation>
+        <translation>Reparaturmöglichkeiten</translation>
     </message>
     <message>
         <source>%1 (decided)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (entschieden)</translation>
     </message>
     <message>
         <source>Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>Bearbeiten</translation>
     </message>
     <message>
         <source>Edit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bearbeiten</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen</translation>
     </message>
     <message>
         <source>A way to repair it needs a name; what is for and against it is still in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Reparaturmöglichkeit braucht einen Namen; Dafür und Dagegen stehen noch in der Zeile.</translation>
     </message>
     <message>
         <source>repair option changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Reparaturmöglichkeit geändert</translation>
     </message>
     <message>
         <source>decision taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>Entscheidung zurückgenommen</translation>
     </message>
     <message>
         <source>repair decided</source>
-        <translation type="unfinished"></translation>
+        <translation>Reparatur entschieden</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SavedFilterMenu</name>
     <message>
         <source>Filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter</translation>
     </message>
     <message>
         <source>Saved filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeicherte Filter</translation>
     </message>
     <message>
         <source>No filter is saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Filter gespeichert</translation>
     </message>
     <message>
         <source>Save this filter…</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Filter speichern…</translation>
     </message>
     <message>
         <source>A name for this filter; one of the same name is replaced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Name für diesen Filter; einer desselben Namens wird ersetzt.</translation>
     </message>
     <message>
         <source>Rename “%1”…</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ umbenennen…</translation>
     </message>
     <message>
         <source>The new name of “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der neue Name von „%1“.</translation>
     </message>
     <message>
         <source>Delete “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ löschen</translation>
     </message>
     <message>
         <source>The filter “%1” is deleted; no record has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Filter „%1“ ist gelöscht; keine Aufzeichnung hat sich geändert.</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>A saved filter needs a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gespeicherter Filter braucht einen Namen.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::Section</name>
     <message>
         <source>Show fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger zeigen</translation>
     </message>
     <message>
         <source>%1  %L2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  %L2</translation>
     </message>
     <message>
         <source>%L1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%L1 weitere</translation>
     </message>
     <message numerus="yes">
         <source>%n more are not listed here.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n weitere steht nicht hier.</numerusform>
+            <numerusform>%n weitere stehen nicht hier.</numerusform>
         </translation>
     </message>
 </context>
@@ -9934,64 +9898,64 @@
     <name>lastrivet::ui::SectionActsBar</name>
     <message>
         <source>Attach a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei anhängen…</translation>
     </message>
     <message>
         <source>Attach files</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateien anhängen</translation>
     </message>
     <message>
         <source>Documents and pictures (*.pdf *.jpg *.jpeg *.png *.heic);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Dokumente und Bilder (*.pdf *.jpg *.jpeg *.png *.heic);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionChoice</name>
     <message>
         <source>Sections</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitte</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionList</name>
     <message>
         <source>Nothing on record here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist nichts verzeichnet.</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet</translation>
     </message>
     <message>
         <source>Which step comes before which, as a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Schritt vor welchem kommt, als Bild</translation>
     </message>
     <message>
         <source>%1: %2 added</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 hinzugefügt</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionModel</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: not %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nicht %2</translation>
     </message>
     <message>
         <source>%1: %2 changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 geändert</translation>
     </message>
     <message>
         <source>“%1” cannot be the %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ kann nicht das Feld „%2“ sein.</translation>
     </message>
 </context>
 <context>
@@ -10017,76 +9981,76 @@
     <name>lastrivet::ui::SeveralParts</name>
     <message>
         <source>as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>wie sie sind</translation>
     </message>
     <message>
         <source>Set for all</source>
-        <translation type="unfinished"></translation>
+        <translation>Für alle setzen</translation>
     </message>
     <message>
         <source>Zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zone</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Construction</source>
-        <translation type="unfinished"></translation>
+        <translation>Bauweise</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Stelle</translation>
     </message>
     <message>
         <source>Shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Regalfach</translation>
     </message>
     <message>
         <source>Move into</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschieben in</translation>
     </message>
     <message numerus="yes">
         <source>%n parts chosen</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Teil gewählt</numerusform>
+            <numerusform>%n Teile gewählt</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing is filled in that could be set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist ausgefüllt, das gesetzt werden könnte.</translation>
     </message>
     <message numerus="yes">
         <source>%n parts changed</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Teil geändert</numerusform>
+            <numerusform>%n Teile geändert</numerusform>
         </translation>
     </message>
     <message>
         <source>Withdraw all…</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle zurückziehen…</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SheetBox</name>
     <message>
         <source>Choose the photo…</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto wählen…</translation>
     </message>
     <message>
         <source>none yet; it can be added later</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keins; es kann später ergänzt werden</translation>
     </message>
     <message>
         <source>The photographed sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Das fotografierte Blatt</translation>
     </message>
     <message>
         <source>Pictures and documents (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder und Dokumente (*.jpg *.jpeg *.png *.heic *.pdf);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -10144,685 +10108,712 @@
     <name>lastrivet::ui::ShowsBar</name>
     <message numerus="yes">
         <source>%n photos</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto</numerusform>
+            <numerusform>%n Fotos</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1: shows %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: zeigt %2</translation>
     </message>
     <message>
         <source>%1: does not show %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: zeigt nicht %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SignOffForm</name>
     <message>
         <source>Record the signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift eintragen</translation>
     </message>
     <message>
         <source>Signed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrieben von</translation>
     </message>
     <message>
         <source>Credential</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachweis</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>Result</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Angesehen</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
     <message>
         <source>Signed sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschriebenes Blatt</translation>
     </message>
     <message>
         <source>Signature for the %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift: %1</translation>
     </message>
     <message>
         <source>Accepted afterwards: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachträglich angenommen: %1</translation>
     </message>
     <message>
         <source>It needs who signed, and on which day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig sind wer unterschrieb und an welchem Tag.</translation>
     </message>
     <message>
         <source>%1 signed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 unterschrieben</translation>
     </message>
     <message>
         <source>%1 accepted afterwards</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nachträglich angenommen</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SignedQuestion</name>
+    <message>
+        <source>Did this change what was inspected?</source>
+        <translation>Hat das Geprüftes verändert?</translation>
+    </message>
+    <message>
+        <source>“%1” is signed for and still open. Did this change what was inspected?</source>
+        <translation>„%1“ ist unterschrieben und noch offen. Hat das Geprüftes verändert?</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>this is the closing itself</source>
+        <translation>das ist das Schließen selbst</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkActForm</name>
     <message>
         <source>A correction needs to be written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Behebung muss aufgeschrieben werden.</translation>
     </message>
     <message>
         <source>An acceptance needs its basis: a letter, a drawing, a rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Annahme braucht eine Grundlage: ein Schreiben, eine Zeichnung, eine Regel.</translation>
     </message>
     <message>
         <source>Say why, so that the record still makes sense in a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sag, warum, damit die Aufzeichnung in einem Jahr noch verständlich ist.</translation>
     </message>
     <message>
         <source>Say in a few words what is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>In wenigen Worten sagen, was nicht stimmt.</translation>
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Tag.</translation>
     </message>
     <message>
         <source>On which day?</source>
-        <translation type="unfinished"></translation>
+        <translation>An welchem Tag?</translation>
     </message>
     <message>
         <source>Somebody has to be named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jemand muss genannt werden.</translation>
     </message>
     <message>
         <source>“%1” is not among the people on record; add the name there first, with the role.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist nicht unter den verzeichneten Personen; füge den Namen dort zuerst mit der Rolle hinzu.</translation>
     </message>
     <message>
         <source>“%1” is no length of time; write it as 2h15 or 90m.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Dauer; schreib sie als 2h15 oder 90m.</translation>
     </message>
     <message>
         <source>Squawk %1 fixed and checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1 behoben und geprüft</translation>
     </message>
     <message>
         <source>Squawk %1 fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1 behoben</translation>
     </message>
     <message>
         <source>Squawk %1 verified</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1 nachgeprüft</translation>
     </message>
     <message>
         <source>Squawk %1 accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1 angenommen</translation>
     </message>
     <message>
         <source>%1: acceptance taken back: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Annahme zurückgenommen: %2</translation>
     </message>
     <message>
         <source>%1: verification taken back: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Nachprüfung zurückgenommen: %2</translation>
     </message>
     <message>
         <source>%1: not fixed after all: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: doch nicht behoben: %2</translation>
     </message>
     <message>
         <source>Squawk %1: one step back</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1: einen Schritt zurück</translation>
     </message>
     <message>
         <source>As squawk %1, which was dealt with before. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Beanstandung %1, die schon erledigt war. %2</translation>
     </message>
     <message>
         <source>Squawk %1 has come back</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1 ist wiedergekommen</translation>
     </message>
     <message>
         <source>Squawk %1: what was done about it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1: was wurde dagegen getan?</translation>
     </message>
     <message>
         <source>Fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Behoben</translation>
     </message>
     <message>
         <source>Fixed and checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Behoben und geprüft</translation>
     </message>
     <message>
         <source>Squawk %1: who looked at the correction?</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1: wer hat die Behebung angesehen?</translation>
     </message>
     <message>
         <source>Verified</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgeprüft</translation>
     </message>
     <message>
         <source>Squawk %1 stays as it is: who accepts that, and on what basis?</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1 bleibt, wie sie ist: wer nimmt das an, und auf welcher Grundlage?</translation>
     </message>
     <message>
         <source>Accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Angenommen</translation>
     </message>
     <message>
         <source>Squawk %1: why is the last step taken back?</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1: warum wird der letzte Schritt zurückgenommen?</translation>
     </message>
     <message>
         <source>Take it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>Squawk %1 has come back: what is seen now?</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1 ist wiedergekommen: was ist jetzt zu sehen?</translation>
     </message>
     <message>
         <source>Write down a new squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Beanstandung aufschreiben</translation>
     </message>
     <message>
         <source>Correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Behebung</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundlage</translation>
     </message>
     <message>
         <source>a letter, a drawing, a rule</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Schreiben, eine Zeichnung, eine Regel</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Worked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Gearbeitet</translation>
     </message>
     <message>
         <source>optional, as 2h15 or 90m; goes into the log</source>
-        <translation type="unfinished"></translation>
+        <translation>freiwillig, als 2h15 oder 90m; kommt ins Bautagebuch</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkCapture</name>
     <message>
         <source>New squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Beanstandung</translation>
     </message>
     <message>
         <source>Photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos…</translation>
     </message>
     <message>
         <source>Files can also be dropped here, or pasted into the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateien lassen sich auch hierher ziehen oder in die Zeile einfügen</translation>
     </message>
     <message>
         <source>Photos to take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu übernehmende Fotos</translation>
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeren</translation>
     </message>
     <message>
         <source>Write it down</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschreiben</translation>
     </message>
     <message>
         <source>Enter; Ctrl+Enter also opens it</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe; Strg+Eingabe öffnet sie auch</translation>
     </message>
     <message>
         <source>no part</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Teil</translation>
     </message>
     <message>
         <source>%1 (the part you are looking at)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (das Teil, das gerade gezeigt wird)</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
     <message>
         <source>Squawk %1: “%2” · %3 · %4 · found %5</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1: „%2“ · %3 · %4 · gefunden %5</translation>
     </message>
     <message>
         <source>In front of the colon a part, a severity, a day, as far as you like; behind it what is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Doppelpunkt Teil, Schwere und Tag, soviel man mag; dahinter, was nicht stimmt.</translation>
     </message>
     <message>
         <source>Squawk %1 written down: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1 aufgeschrieben: %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkEditor</name>
     <message>
         <source>Found on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefunden am</translation>
     </message>
     <message>
         <source>Reached through</source>
-        <translation type="unfinished"></translation>
+        <translation>Erreichbar durch</translation>
     </message>
     <message>
         <source>Estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzung</translation>
     </message>
     <message>
         <source>Fixed and checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Behoben und geprüft</translation>
     </message>
     <message>
         <source>Fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Behoben</translation>
     </message>
     <message>
         <source>Verify</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfen</translation>
     </message>
     <message>
         <source>Accept as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert annehmen</translation>
     </message>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückziehen</translation>
     </message>
     <message>
         <source>Squawk %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung %1: %2</translation>
     </message>
     <message>
         <source>Take back…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurücknehmen…</translation>
     </message>
     <message>
         <source>It came back…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiedergekommen…</translation>
     </message>
     <message>
         <source>F in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>F in der Liste</translation>
     </message>
     <message>
         <source>One step back: not accepted, not verified or not fixed after all</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt zurück: doch nicht angenommen, nachgeprüft oder behoben</translation>
     </message>
     <message>
         <source>Writes down a new squawk like this one; this one keeps its dates</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt eine neue Beanstandung wie diese auf; diese behält ihre Tage</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkFilterBar</name>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeren</translation>
     </message>
     <message>
         <source>Type to filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen zum Filtern</translation>
     </message>
     <message>
         <source>Filter by words</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Wörtern filtern</translation>
     </message>
     <message>
         <source>any part</source>
-        <translation type="unfinished"></translation>
+        <translation>jedes Teil</translation>
     </message>
     <message>
         <source>Filter by part and what is below it</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Teil und allem darunter filtern</translation>
     </message>
     <message>
         <source>Clear the filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter leeren</translation>
     </message>
     <message>
         <source>Filter by how far they are dealt with</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Stand filtern</translation>
     </message>
     <message>
         <source>Filter by severity</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Schwere filtern</translation>
     </message>
     <message>
         <source>any severity</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Schwere</translation>
     </message>
     <message>
         <source>Filter by who verifies</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Nachprüfendem filtern</translation>
     </message>
     <message>
         <source>anybody to verify</source>
-        <translation type="unfinished"></translation>
+        <translation>durch jeden nachzuprüfen</translation>
     </message>
     <message>
         <source>Filter by reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Erreichbarkeit filtern</translation>
     </message>
     <message>
         <source>in and out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>erreichbar und nicht</translation>
     </message>
     <message>
         <source>Filter by inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Prüfung filtern</translation>
     </message>
     <message>
         <source>any inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Prüfung</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkLineEdit</name>
     <message>
         <source>New squawk, as in “left aileron: overdriven rivet at rib 3”</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Beanstandung, etwa „linkes Querruder: überschlagener Niet an Rippe 3“</translation>
     </message>
     <message>
         <source>New squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Beanstandung</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkModel</name>
     <message>
         <source>verified %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nachgeprüft %1</translation>
     </message>
     <message>
         <source>accepted as it is %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unverändert angenommen %1</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>fixed, the inspector has to look</source>
-        <translation type="unfinished"></translation>
+        <translation>behoben, der Prüfer muss nachsehen</translation>
     </message>
     <message>
         <source>fixed, the adviser has to look</source>
-        <translation type="unfinished"></translation>
+        <translation>behoben, der Berater muss nachsehen</translation>
     </message>
     <message>
         <source>fixed, to be checked</source>
-        <translation type="unfinished"></translation>
+        <translation>behoben, zu prüfen</translation>
     </message>
     <message numerus="yes">
         <source> and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform> und %n weitere</numerusform>
+            <numerusform> und %n weitere</numerusform>
         </translation>
     </message>
     <message>
         <source>last chance before %1</source>
-        <translation type="unfinished"></translation>
+        <translation>letzte Gelegenheit vor %1</translation>
     </message>
     <message>
         <source>out of reach: open %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht erreichbar: %1 öffnen</translation>
     </message>
     <message>
         <source>on papers</source>
-        <translation type="unfinished"></translation>
+        <translation>in Unterlagen</translation>
     </message>
     <message>
         <source>Soon out of reach (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bald nicht erreichbar (%1)</translation>
     </message>
     <message>
         <source>Out of reach (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht erreichbar (%1)</translation>
     </message>
     <message>
         <source>In reach (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Erreichbar (%1)</translation>
     </message>
     <message>
         <source>Done (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt (%1)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkPictures</name>
     <message>
         <source>Add photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos hinzufügen…</translation>
     </message>
     <message>
         <source>Photos before the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos vor der Reparatur</translation>
     </message>
     <message>
         <source>Photos after the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos nach der Reparatur</translation>
     </message>
     <message>
         <source>No photo of the defect yet. Drop some here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Foto des Mangels. Hierher ziehen.</translation>
     </message>
     <message>
         <source>No photo of the repair yet. Drop some here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Foto der Reparatur. Hierher ziehen.</translation>
     </message>
     <message>
         <source>Add photos of the defect</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos des Mangels hinzufügen</translation>
     </message>
     <message>
         <source>Add photos of the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos der Reparatur hinzufügen</translation>
     </message>
     <message>
         <source>It shows the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Es zeigt die Reparatur</translation>
     </message>
     <message>
         <source>It shows the defect</source>
-        <translation type="unfinished"></translation>
+        <translation>Es zeigt den Mangel</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>A photo shows the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto zeigt die Reparatur</translation>
     </message>
     <message>
         <source>A photo shows the defect</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto zeigt den Mangel</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkReach</name>
     <message numerus="yes">
         <source>Out of reach. To get at it, open again:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Nicht erreichbar. Um heranzukommen, wieder öffnen:</numerusform>
+            <numerusform>Nicht erreichbar. Um heranzukommen, wieder öffnen:</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Soon out of reach. This is the last chance before:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Bald nicht erreichbar. Dies ist die letzte Gelegenheit vor:</numerusform>
+            <numerusform>Bald nicht erreichbar. Dies ist die letzte Gelegenheit vor:</numerusform>
         </translation>
     </message>
     <message>
         <source>Go to the closing %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Schließstelle %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkWork</name>
     <message>
         <source>Work on it</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit daran</translation>
     </message>
     <message>
         <source>No work on it is in the log yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Arbeit daran ist eingetragen.</translation>
     </message>
     <message>
         <source>Log work on it, as in “45m: drilled out” or “2h15 yesterday”</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit daran eintragen, etwa „45m: ausgebohrt“ oder „2h15 gestern“</translation>
     </message>
     <message>
         <source>Log work on this squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit an dieser Beanstandung eintragen</translation>
     </message>
     <message>
         <source>not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht aufgeschrieben</translation>
     </message>
     <message>
         <source>%1 worked; the estimate was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gearbeitet; geschätzt waren %2</translation>
     </message>
     <message>
         <source>%1 worked</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gearbeitet</translation>
     </message>
     <message>
         <source>no time written down</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Zeit aufgeschrieben</translation>
     </message>
     <message>
         <source>%1 has not come yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist noch nicht gekommen.</translation>
     </message>
     <message>
         <source>Work logged on squawk %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit an Beanstandung %1 eingetragen</translation>
     </message>
     <message>
         <source>The clock has run for %1. How long was really worked on it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr lief %1. Wie lange wurde wirklich daran gearbeitet?</translation>
     </message>
     <message>
         <source>Stop work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit beenden</translation>
     </message>
     <message>
         <source>Start work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit beginnen</translation>
     </message>
     <message>
         <source>At work on it since %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Daran bei der Arbeit seit %1: %2</translation>
     </message>
     <message>
         <source>The clock runs on something else; stop it in the log first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr läuft für etwas anderes; erst im Bautagebuch anhalten.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawksPage</name>
     <message>
         <source>Squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandungen</translation>
     </message>
     <message>
         <source>Defects that are found will be listed here, those first that will soon be out of reach. Write the first one in the line above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier stehen gefundene Mängel, zuerst die, die bald nicht mehr erreichbar sind. Schreib den ersten in die Zeile oben.</translation>
     </message>
     <message numerus="yes">
         <source>%n squawks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Beanstandung</numerusform>
+            <numerusform>%n Beanstandungen</numerusform>
         </translation>
     </message>
     <message>
         <source>No squawk matches the filter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Beanstandung passt zum Filter.</translation>
     </message>
     <message>
         <source>Clear the filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter leeren</translation>
     </message>
     <message>
         <source>Print the list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste drucken…</translation>
     </message>
     <message>
         <source>CSV…</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV…</translation>
     </message>
     <message>
         <source>Write the list as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste als CSV schreiben</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>CSV for a spreadsheet (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV für eine Tabelle (*.csv)</translation>
     </message>
     <message>
         <source>Squawks %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandungen %1</translation>
     </message>
     <message>
         <source>Write the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste schreiben</translation>
     </message>
     <message numerus="yes">
         <source>%1; of all, %n soon out of reach</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1; von allen %n bald nicht erreichbar</numerusform>
+            <numerusform>%1; von allen %n bald nicht erreichbar</numerusform>
         </translation>
     </message>
 </context>
@@ -10830,31 +10821,31 @@
     <name>lastrivet::ui::StandingPanel</name>
     <message>
         <source>stay open, work left</source>
-        <translation type="unfinished"></translation>
+        <translation>bleiben offen, noch Arbeit</translation>
     </message>
     <message>
         <source>nothing on record against closing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts verzeichnet gegen das Schließen</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen</translation>
     </message>
     <message>
         <source>closed with gaps</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Lücken geschlossen</translation>
     </message>
     <message>
         <source>not begun</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht begonnen</translation>
     </message>
     <message>
         <source>stay open, wait for somebody from outside</source>
-        <translation type="unfinished"></translation>
+        <translation>bleiben offen, warten auf jemanden von außen</translation>
     </message>
     <message>
         <source>stay open, wait for your signature</source>
-        <translation type="unfinished"></translation>
+        <translation>bleiben offen, warten auf deine Unterschrift</translation>
     </message>
 </context>
 <context>
@@ -10895,226 +10886,362 @@
     <name>lastrivet::ui::StateBadge</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::StateColumn</name>
     <message>
         <source>Show fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger zeigen</translation>
     </message>
     <message>
         <source>%1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 weitere</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::StepPicture</name>
     <message>
         <source>Order of the steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge der Arbeitsschritte</translation>
     </message>
     <message>
         <source>%1, after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nach %2</translation>
     </message>
     <message>
         <source>Go to the step that has to wait for it, and press W again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu dem Schritt gehen, der darauf warten muss, und wieder W drücken.</translation>
     </message>
     <message>
         <source>These are too many steps for a picture. Choose a part further down, or leave out what lies below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind zu viele Schritte für ein Bild. Wähle ein Teil weiter unten, oder lass weg, was darunter liegt.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::StopForm</name>
+    <message>
+        <source>as in the line for a new entry: with names, “done” and steps</source>
+        <translation>wie in der Zeile für einen neuen Eintrag: mit Namen, „done“ und Schritten</translation>
+    </message>
+    <message>
+        <source>Log it</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Keep it running</source>
+        <translation>Weiterlaufen lassen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Stopped at</source>
+        <translation>Aufgehört um</translation>
+    </message>
+    <message>
+        <source>Worked for</source>
+        <translation>Gearbeitet</translation>
+    </message>
+    <message>
+        <source>From %1 on the computer slept or the program was closed, for %2. When did work stop?</source>
+        <translation>Ab %1 schlief der Computer oder das Programm war zu, %2 lang. Wann endete die Arbeit?</translation>
+    </message>
+    <message>
+        <source>The clock has run for %1. When did work stop?</source>
+        <translation>Die Uhr lief %1. Wann endete die Arbeit?</translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation>Was wurde getan?</translation>
+    </message>
+    <message>
+        <source>How long did it take? Write it as 2h15 or 90m, at most a day.</source>
+        <translation>Wie lange hat es gedauert? Schreib es als 2h15 oder 90m, höchstens ein Tag.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TimerBar</name>
+    <message>
+        <source>Leave that time out</source>
+        <translation>Diese Zeit weglassen</translation>
+    </message>
+    <message>
+        <source>Stop work</source>
+        <translation>Arbeit beenden</translation>
+    </message>
+    <message>
+        <source>Note while at work</source>
+        <translation>Notiz während der Arbeit</translation>
+    </message>
+    <message>
+        <source>Paused after %1 of work</source>
+        <translation>Pause nach %1 Arbeit</translation>
+    </message>
+    <message>
+        <source>Paused after %1 of work on %2</source>
+        <translation>Pause nach %1 Arbeit an %2</translation>
+    </message>
+    <message>
+        <source>At work since %1: %2. Of it the computer slept, or the program was closed, for %3.</source>
+        <translation>Bei der Arbeit seit %1: %2. Davon schlief der Computer oder war das Programm zu: %3.</translation>
+    </message>
+    <message>
+        <source>The clock has run for %1, since %2. When did work stop?</source>
+        <translation>Die Uhr lief %1, seit %2. Wann endete die Arbeit?</translation>
+    </message>
+    <message>
+        <source>At work since %1: %2</source>
+        <translation>Bei der Arbeit seit %1: %2</translation>
+    </message>
+    <message>
+        <source>At work on %1 since %2: %3</source>
+        <translation>Bei der Arbeit an %1 seit %2: %3</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::TodayActs</name>
     <message>
         <source>The clock runs already, since %1. Stop it on the Log page first, so that its time is not lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr läuft schon, seit %1. Halte sie zuerst auf der Seite Bautagebuch an, damit die Zeit nicht verloren geht.</translation>
     </message>
     <message>
         <source>The clock runs: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr läuft: %1</translation>
     </message>
     <message>
         <source>Take in photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos übernehmen</translation>
     </message>
     <message>
         <source>Photos (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos (*.jpg *.jpeg *.png *.heic);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::TodayPage</name>
     <message>
         <source>Stays open</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt offen</translation>
     </message>
     <message>
         <source>No closing that was begun has to stay open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine begonnene Schließstelle muss offen bleiben.</translation>
     </message>
     <message>
         <source>Workable now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt machbar</translation>
     </message>
     <message>
         <source>Before it is out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor es unerreichbar ist</translation>
     </message>
     <message>
         <source>Nothing on record would be buried by the next closing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das nächste Schließen würde nichts Verzeichnetes begraben.</translation>
     </message>
     <message>
         <source>Needs attention</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht Aufmerksamkeit</translation>
     </message>
     <message>
         <source>Nothing on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts verzeichnet.</translation>
     </message>
     <message>
         <source>Here stands each evening what must stay open and what can be worked on. It begins with a part and the closing that will hide it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht jeden Abend, was offen bleiben muss und woran gearbeitet werden kann. Es beginnt mit einem Teil und der Schließstelle, die es verdecken wird.</translation>
     </message>
     <message>
         <source>Make the first closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Schließstelle anlegen</translation>
     </message>
     <message>
         <source>Nothing is recorded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts verzeichnet.</translation>
     </message>
     <message>
         <source>The clock runs since %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr läuft seit %1.</translation>
     </message>
     <message>
         <source>No step is recorded. Steps are optional; of those written down, this list says which can be worked on and what each of them unlocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Arbeitsschritt ist verzeichnet. Schritte sind freiwillig; von den aufgeschriebenen sagt diese Liste, welche machbar sind und was jeder freigibt.</translation>
     </message>
     <message>
         <source>Every step on record is done, or has to wait for another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder verzeichnete Schritt ist erledigt oder muss auf einen anderen warten.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::TroubleList</name>
     <message>
         <source>Dismiss</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausblenden</translation>
     </message>
     <message>
         <source>Not taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht übernommen</translation>
     </message>
     <message>
         <source>Not taken in:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht übernommen:</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::Understood</name>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>no time</source>
+        <translation>keine Zeit</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>no part</source>
+        <translation>kein Teil</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, paid</source>
+        <translation>%1, bezahlt</translation>
+    </message>
+    <message>
+        <source>%1, by the words</source>
+        <translation>%1, nach den Wörtern</translation>
+    </message>
+    <message>
+        <source>squawk %1</source>
+        <translation>Beanstandung %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n people, their time shared too</source>
+        <translation>
+            <numerusform>%n Person, ihre Zeit auch geteilt</numerusform>
+            <numerusform>%n Personen, ihre Zeit auch geteilt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>ticks “%1”</source>
+        <translation>hakt „%1“ ab</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::VerdictRows</name>
     <message>
         <source>No hold point waits for an inspector or adviser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Haltepunkt wartet auf einen Prüfer oder Berater.</translation>
     </message>
     <message>
         <source>Result for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis für %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::VisitForm</name>
     <message>
         <source>ask for it</source>
-        <translation type="unfinished"></translation>
+        <translation>ihn anfragen</translation>
     </message>
     <message>
         <source>it was held</source>
-        <translation type="unfinished"></translation>
+        <translation>er fand statt</translation>
     </message>
     <message>
         <source>A visit of the inspector or adviser; one visit may sign several hold points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Besuch des Prüfers oder Beraters; ein Besuch kann mehrere Haltepunkte unterschreiben.</translation>
     </message>
     <message>
         <source>Visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuch</translation>
     </message>
     <message>
         <source>Hold points</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltepunkte</translation>
     </message>
     <message>
         <source>Who comes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer kommt</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Reference or report number</source>
-        <translation type="unfinished"></translation>
+        <translation>Aktenzeichen oder Nummer des Berichts</translation>
     </message>
     <message>
         <source>Looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Angesehen</translation>
     </message>
     <message>
         <source>Signed sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschriebenes Blatt</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellungen</translation>
     </message>
     <message>
         <source>Record the request</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfrage eintragen</translation>
     </message>
     <message>
         <source>Record the visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuch eintragen</translation>
     </message>
     <message>
         <source>planned for, if a day is set</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant für, falls ein Tag feststeht</translation>
     </message>
     <message>
         <source>held on</source>
-        <translation type="unfinished"></translation>
+        <translation>abgehalten am</translation>
     </message>
     <message>
         <source>It needs at least one hold point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig ist mindestens ein Haltepunkt.</translation>
     </message>
     <message>
         <source>A visit asked for on %1 is still open, and this authority wants one request at a time. Press again to record this one all the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein am %1 angefragter Besuch ist noch offen, und diese Behörde will eine Anfrage zur Zeit. Noch einmal drücken, um diese trotzdem einzutragen.</translation>
     </message>
     <message>
         <source>Visit asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuch angefragt</translation>
     </message>
     <message>
         <source>It needs who came, and on which day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig sind wer kam und an welchem Tag.</translation>
     </message>
     <message>
         <source>Visit recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Besuch eingetragen</translation>
     </message>
     <message numerus="yes">
         <source>Visit recorded with %n findings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Besuch mit %n Feststellung eingetragen</numerusform>
+            <numerusform>Besuch mit %n Feststellungen eingetragen</numerusform>
         </translation>
     </message>
 </context>
@@ -11122,98 +11249,98 @@
     <name>lastrivet::ui::WatchBar</name>
     <message>
         <source>Watch a folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner beobachten</translation>
     </message>
     <message>
         <source>Show them</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen</translation>
     </message>
     <message>
         <source>They do not belong here</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie gehören nicht hierher</translation>
     </message>
     <message>
         <source>Take in what is there, too</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch übernehmen, was da ist</translation>
     </message>
     <message>
         <source>Only what comes from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was ab jetzt kommt</translation>
     </message>
     <message>
         <source>Another folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderer Ordner</translation>
     </message>
     <message>
         <source>Stop watching</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht mehr beobachten</translation>
     </message>
     <message>
         <source>Photos that a phone puts there are taken in on their own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos, die ein Telefon dorthin legt, werden von selbst übernommen.</translation>
     </message>
     <message>
         <source>The folder that your phone puts its pictures into</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner, in den dein Telefon seine Bilder legt</translation>
     </message>
     <message>
         <source>%1 will be watched.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird beobachtet.</translation>
     </message>
     <message>
         <source>Not watching %1 for now.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird zurzeit nicht beobachtet.</translation>
     </message>
     <message>
         <source>%1 is not there; it is looked for again and again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht da; es wird immer wieder danach gesucht.</translation>
     </message>
     <message>
         <source>Watching %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird beobachtet.</translation>
     </message>
     <message numerus="yes">
         <source>Watching %1; %n came in last.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wird beobachtet; zuletzt kam %n.</numerusform>
+            <numerusform>%1 wird beobachtet; zuletzt kamen %n.</numerusform>
         </translation>
     </message>
     <message>
         <source>Go on watching</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter beobachten</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen</translation>
     </message>
     <message>
         <source>Pause</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::WatchedFolder</name>
     <message>
         <source>The watched folder %1 is not there; photos are taken in again when it is back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der beobachtete Ordner %1 ist nicht da; Fotos werden wieder übernommen, wenn er zurück ist.</translation>
     </message>
     <message>
         <source>The watched folder %1 is back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der beobachtete Ordner %1 ist wieder da.</translation>
     </message>
     <message numerus="yes">
         <source>%n came in from the watched folder.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n kam aus dem beobachteten Ordner.</numerusform>
+            <numerusform>%n kamen aus dem beobachteten Ordner.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files from the watched folder were not taken in; the page Photos says why.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Datei aus dem beobachteten Ordner wurde nicht übernommen; die Seite Fotos sagt, warum.</numerusform>
+            <numerusform>%n Dateien aus dem beobachteten Ordner wurden nicht übernommen; die Seite Fotos sagt, warum.</numerusform>
         </translation>
     </message>
 </context>
@@ -11221,136 +11348,141 @@
     <name>lastrivet::ui::WeekBars</name>
     <message>
         <source>Hours per week</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden pro Woche</translation>
     </message>
     <message>
         <source>No hours in these weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Stunden in diesen Wochen.</translation>
     </message>
     <message>
         <source>week of %1: %2, of that %3 done again</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche vom %1: %2, davon %3 Nacharbeit</translation>
     </message>
     <message>
         <source>week of %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche vom %1: %2</translation>
     </message>
     <message>
         <source>this week</source>
-        <translation type="unfinished"></translation>
+        <translation>diese Woche</translation>
     </message>
     <message>
         <source>Hours per week, at most %1; hatched: done again</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden pro Woche, höchstens %1; schraffiert: Nacharbeit</translation>
     </message>
     <message>
         <source>Hours per week, at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden pro Woche, höchstens %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::WorkProposal</name>
     <message>
         <source>%1: belongs to a log entry</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: gehört zu einem Eintrag</translation>
     </message>
     <message numerus="yes">
         <source>%n photos belong to their log entries</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto gehört zu seinem Eintrag</numerusform>
+            <numerusform>%n Fotos gehören zu ihren Einträgen</numerusform>
         </translation>
     </message>
     <message>
         <source>M</source>
-        <translation type="unfinished"></translation>
+        <translation>M</translation>
     </message>
     <message>
         <source>It belongs there (M)</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gehört dorthin (M)</translation>
     </message>
     <message numerus="yes">
         <source>All %n belong there (M)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Es gehört dorthin (M)</numerusform>
+            <numerusform>Alle %n gehören dorthin (M)</numerusform>
         </translation>
     </message>
     <message>
         <source>Taken while this was done:</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgenommen, während dies getan wurde:</translation>
     </message>
     <message>
         <source>Taken on the day of this work:</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgenommen am Tag dieser Arbeit:</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>und %n weiteres</numerusform>
+            <numerusform>und %n weitere</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::WorkersEditor</name>
     <message>
         <source>somebody else who worked</source>
-        <translation type="unfinished"></translation>
+        <translation>jemand, der auch gearbeitet hat</translation>
     </message>
     <message>
         <source>Add somebody who worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Jemanden hinzufügen, der gearbeitet hat</translation>
     </message>
     <message>
         <source>all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>die ganze Zeit</translation>
     </message>
     <message>
         <source>How long %1 worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange %1 gearbeitet hat</translation>
     </message>
     <message>
         <source>paid</source>
-        <translation type="unfinished"></translation>
+        <translation>bezahlt</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen</translation>
     </message>
     <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Dauer; schreib sie als 2h15 oder 90m.</translation>
     </message>
     <message>
         <source>Log entry: who worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag: wer gearbeitet hat</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::YearStrip</name>
-    <message numerus="yes">
-        <source>Work on %n days of the last year</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1: nothing logged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nichts eingetragen</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Work on %n days of the year</source>
+        <translation>
+            <numerusform>Arbeit an %n Tag des Jahres</numerusform>
+            <numerusform>Arbeit an %n Tagen des Jahres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 </TS>

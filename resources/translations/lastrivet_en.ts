@@ -2,6 +2,30 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US" sourcelanguage="en">
 <context>
+    <name>LogActs</name>
+    <message numerus="yes">
+        <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>
+        <translation>
+            <numerusform>%n entry goes to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</numerusform>
+            <numerusform>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n log entries moved</source>
+        <translation>
+            <numerusform>%n log entry moved</numerusform>
+            <numerusform>%n log entries moved</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Log entry split into %n</source>
+        <translation>
+            <numerusform>Log entry split into %n</numerusform>
+            <numerusform>Log entry split into %n</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PartMoves</name>
     <message numerus="yes">
         <source>%n parts</source>
@@ -199,6 +223,16 @@
         <translation>
             <numerusform>%n row brought in. Undo takes all of them back.</numerusform>
             <numerusform>%n rows brought in. Undo takes all of them back.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogDetail</name>
+    <message numerus="yes">
+        <source>%n entries are chosen, %1 in all.</source>
+        <translation>
+            <numerusform>%n entry is chosen, %1 in all.</numerusform>
+            <numerusform>%n entries are chosen, %1 in all.</numerusform>
         </translation>
     </message>
 </context>
@@ -454,6 +488,16 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::Understood</name>
+    <message numerus="yes">
+        <source>%n people, their time shared too</source>
+        <translation>
+            <numerusform>%n person, their time shared too</numerusform>
+            <numerusform>%n people, their time shared too</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::VisitForm</name>
     <message numerus="yes">
         <source>Visit recorded with %n findings</source>
@@ -517,10 +561,10 @@
 <context>
     <name>lastrivet::ui::YearStrip</name>
     <message numerus="yes">
-        <source>Work on %n days of the last year</source>
+        <source>Work on %n days of the year</source>
         <translation>
-            <numerusform>Work on %n day of the last year</numerusform>
-            <numerusform>Work on %n days of the last year</numerusform>
+            <numerusform>Work on %n day of the year</numerusform>
+            <numerusform>Work on %n days of the year</numerusform>
         </translation>
     </message>
 </context>

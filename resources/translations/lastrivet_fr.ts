@@ -5,142 +5,142 @@
     <name>Bench</name>
     <message>
         <source>%1 to %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2 %3</translation>
     </message>
     <message>
         <source>%1: locked</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : freiné</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait</translation>
     </message>
     <message>
         <source>Fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Posé</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Freiné</translation>
     </message>
     <message>
         <source>Sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>Scellé</translation>
     </message>
     <message>
         <source>Tick</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher</translation>
     </message>
     <message>
         <source>Torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>Serré</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>et %1 de plus</translation>
     </message>
     <message>
         <source>at least %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>au moins %1 %2</translation>
     </message>
     <message>
         <source>at most %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>au plus %1 %2</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>fait</translation>
     </message>
     <message>
         <source>has to wait for another step</source>
-        <translation type="unfinished"></translation>
+        <translation>doit attendre une autre étape</translation>
     </message>
     <message>
         <source>the clock runs</source>
-        <translation type="unfinished"></translation>
+        <translation>l’horloge tourne</translation>
     </message>
     <message>
         <source>torqued: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>serré : %1</translation>
     </message>
 </context>
 <context>
     <name>Closing</name>
     <message>
         <source>own check</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle par le constructeur</translation>
     </message>
     <message>
         <source>tool and debris check</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle des outils et corps étrangers</translation>
     </message>
     <message>
         <source>independent check</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle indépendant</translation>
     </message>
     <message>
         <source>pre-cover inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>inspection avant fermeture</translation>
     </message>
     <message>
         <source>stage inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>inspection d’étape</translation>
     </message>
     <message>
         <source>technical visit</source>
-        <translation type="unfinished"></translation>
+        <translation>visite technique</translation>
     </message>
     <message>
         <source>final inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>inspection finale</translation>
     </message>
     <message>
         <source>builder</source>
-        <translation type="unfinished"></translation>
+        <translation>constructeur</translation>
     </message>
     <message>
         <source>adviser</source>
-        <translation type="unfinished"></translation>
+        <translation>conseiller</translation>
     </message>
     <message>
         <source>inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>inspecteur</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>accepté</translation>
     </message>
     <message>
         <source>accepted, with findings</source>
-        <translation type="unfinished"></translation>
+        <translation>accepté, avec constatations</translation>
     </message>
     <message>
         <source>rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>refusé</translation>
     </message>
     <message>
         <source>on site</source>
-        <translation type="unfinished"></translation>
+        <translation>sur place</translation>
     </message>
     <message>
         <source>by photo</source>
-        <translation type="unfinished"></translation>
+        <translation>sur photo</translation>
     </message>
     <message>
         <source>by video</source>
-        <translation type="unfinished"></translation>
+        <translation>sur vidéo</translation>
     </message>
     <message>
         <source>by message</source>
-        <translation type="unfinished"></translation>
+        <translation>par message</translation>
     </message>
     <message>
         <source>workshop visit</source>
-        <translation type="unfinished"></translation>
+        <translation>visite d’atelier</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -1117,7 +1117,63 @@
     <name>ListInput</name>
     <message>
         <source>Column %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonne %1</translation>
+    </message>
+</context>
+<context>
+    <name>LogActs</name>
+    <message>
+        <source>%1 in pieces: parts, times or both, with a plus sign between them, as in “LA + RW” or “40m + RW 20m”. What says no time shares the rest.</source>
+        <translation>%1 en morceaux : pièces, durées ou les deux, avec un plus entre eux, comme « LA + RW » ou « 40m + RW 20m ». Ce qui ne dit pas de durée partage le reste.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>
+        <translation>
+            <numerusform>%n entrée va à un autre jour, une autre pièce, ou les deux, comme « hier », « LA » ou « 3 mar aileron gauche ». L’heure reste.</numerusform>
+            <numerusform>%n entrées vont à un autre jour, une autre pièce, ou les deux, comme « hier », « LA » ou « 3 mar aileron gauche ». L’heure reste.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n log entries moved</source>
+        <translation>
+            <numerusform>%n entrée déplacée</numerusform>
+            <numerusform>%n entrées déplacées</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Log entry split into %n</source>
+        <translation>
+            <numerusform>Entrée partagée en %n</numerusform>
+            <numerusform>Entrée partagée en %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Déplacer</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Morceaux</translation>
+    </message>
+    <message>
+        <source>Say at least two parts or times.</source>
+        <translation>Dites au moins deux pièces ou durées.</translation>
+    </message>
+    <message>
+        <source>Say the day, the part, or both.</source>
+        <translation>Dites le jour, la pièce, ou les deux.</translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation>Partager</translation>
+    </message>
+    <message>
+        <source>The entry once for each part, with a plus sign between them.</source>
+        <translation>L’entrée une fois par pièce, avec un plus entre elles.</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Vers</translation>
     </message>
 </context>
 <context>
@@ -1131,38 +1187,30 @@
     <name>Mend</name>
     <message>
         <source>Sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Signer</translation>
     </message>
     <message>
         <source>Add the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter la feuille</translation>
     </message>
     <message>
         <source>Tick</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait</translation>
     </message>
 </context>
 <context>
     <name>Message</name>
     <message>
         <source> and {0} more</source>
-        <translation type="unfinished"></translation>
+        <translation> et {0} de plus</translation>
     </message>
     <message>
         <source>, drag {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>/profile_copy</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>/project/profile</source>
-        <translation type="unfinished"></translation>
+        <translation>, frottement {0}</translation>
     </message>
     <message>
         <source>1 closing must stay open.</source>
@@ -1174,43 +1222,43 @@
     </message>
     <message>
         <source>A correction is verified by a builder, an adviser or an inspector; {0} is none of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une correction est vérifiée par un constructeur, un conseiller ou un inspecteur ; {0} n’est rien de cela.</translation>
     </message>
     <message>
         <source>A full bar keeps the closing open; a broken bar is advice. Nothing on record is not the same as met.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une barre pleine garde la fermeture ouverte ; une barre interrompue est un conseil. Rien d’inscrit ne veut pas dire rempli.</translation>
     </message>
     <message>
         <source>A quotation mark opens a cell that does not end as it should.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un guillemet ouvre une cellule qui ne se termine pas comme il faut.</translation>
     </message>
     <message>
         <source>A visit is planned for {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Une visite est prévue pour {0}</translation>
     </message>
     <message>
         <source>A visit was asked for on {0}; no day is set yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Une visite a été demandée le {0} ; aucun jour n’est fixé</translation>
     </message>
     <message>
         <source>Acceptance</source>
-        <translation type="unfinished"></translation>
+        <translation>Acceptation</translation>
     </message>
     <message>
         <source>Accepted as it is: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Accepté en l’état : {0}</translation>
     </message>
     <message>
         <source>Accepted late</source>
-        <translation type="unfinished"></translation>
+        <translation>Accepté après coup</translation>
     </message>
     <message>
         <source>Advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Conseil</translation>
     </message>
     <message>
         <source>Adviser, name and number</source>
-        <translation type="unfinished"></translation>
+        <translation>Conseiller, nom et numéro</translation>
     </message>
     <message>
         <source>Against {0}, nothing on record stands.</source>
@@ -1218,11 +1266,11 @@
     </message>
     <message>
         <source>Aircraft</source>
-        <translation type="unfinished"></translation>
+        <translation>Avion</translation>
     </message>
     <message>
         <source>An object</source>
-        <translation type="unfinished"></translation>
+        <translation>Un objet</translation>
     </message>
     <message>
         <source>Another program has the project open for writing.</source>
@@ -1230,279 +1278,279 @@
     </message>
     <message>
         <source>Applies</source>
-        <translation type="unfinished"></translation>
+        <translation>S’applique</translation>
     </message>
     <message>
         <source>Asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Demandé</translation>
     </message>
     <message>
         <source>Authority&apos;s file</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossier de l’autorité</translation>
     </message>
     <message>
         <source>Brackets are nested more than {0} levels deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les parenthèses sont imbriquées sur plus de {0} niveaux.</translation>
     </message>
     <message>
         <source>Builder</source>
-        <translation type="unfinished"></translation>
+        <translation>Constructeur</translation>
     </message>
     <message>
         <source>Builder, name</source>
-        <translation type="unfinished"></translation>
+        <translation>Constructeur, nom</translation>
     </message>
     <message>
         <source>Builder, signature and date</source>
-        <translation type="unfinished"></translation>
+        <translation>Constructeur, signature et date</translation>
     </message>
     <message>
         <source>Built</source>
-        <translation type="unfinished"></translation>
+        <translation>Construit</translation>
     </message>
     <message>
         <source>Built as</source>
-        <translation type="unfinished"></translation>
+        <translation>Construit ainsi</translation>
     </message>
     <message>
         <source>Bulletins</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletins</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>Calibrated</source>
-        <translation type="unfinished"></translation>
+        <translation>Étalonné</translation>
     </message>
     <message>
         <source>Caption</source>
-        <translation type="unfinished"></translation>
+        <translation>Légende</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Avertissements</translation>
     </message>
     <message>
         <source>Closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermé</translation>
     </message>
     <message>
         <source>Closed and opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermé et ouvert</translation>
     </message>
     <message>
         <source>Closed with gaps, and accepted by nobody yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermé avec lacunes, et accepté par personne encore</translation>
     </message>
     <message>
         <source>Closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermeture</translation>
     </message>
     <message>
         <source>Complete</source>
-        <translation type="unfinished"></translation>
+        <translation>Complet</translation>
     </message>
     <message>
         <source>Complied with</source>
-        <translation type="unfinished"></translation>
+        <translation>Appliqué</translation>
     </message>
     <message>
         <source>Conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Conditions</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Sommaire</translation>
     </message>
     <message>
         <source>Correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Correction</translation>
     </message>
     <message>
         <source>Cure time</source>
-        <translation type="unfinished"></translation>
+        <translation>Durée de durcissement</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Date</translation>
     </message>
     <message>
         <source>Day by day</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour par jour</translation>
     </message>
     <message>
         <source>Deficiencies</source>
-        <translation type="unfinished"></translation>
+        <translation>Défauts</translation>
     </message>
     <message>
         <source>Deficiency</source>
-        <translation type="unfinished"></translation>
+        <translation>Défaut</translation>
     </message>
     <message>
         <source>Designer</source>
-        <translation type="unfinished"></translation>
+        <translation>Concepteur</translation>
     </message>
     <message>
         <source>Deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart</translation>
     </message>
     <message>
         <source>Deviations</source>
-        <translation type="unfinished"></translation>
+        <translation>Écarts</translation>
     </message>
     <message>
         <source>Drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Encloses</source>
-        <translation type="unfinished"></translation>
+        <translation>Enferme</translation>
     </message>
     <message>
         <source>Every rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes les règles</translation>
     </message>
     <message>
         <source>Every rule, as it stood when it was closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes les règles, telles qu’à la fermeture</translation>
     </message>
     <message>
         <source>Fasteners and torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Fixations et couples</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Fichier</translation>
     </message>
     <message>
         <source>Fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Posé</translation>
     </message>
     <message>
         <source>Fixed, to be verified by the {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrigé, à vérifier par : {0}</translation>
     </message>
     <message>
         <source>For closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour la fermeture</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvé</translation>
     </message>
     <message>
         <source>From: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>De : {0}</translation>
     </message>
     <message>
         <source>Hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Quincaillerie</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Tenue</translation>
     </message>
     <message>
         <source>Hold point</source>
-        <translation type="unfinished"></translation>
+        <translation>Point d’arrêt</translation>
     </message>
     <message>
         <source>Hold points</source>
-        <translation type="unfinished"></translation>
+        <translation>Points d’arrêt</translation>
     </message>
     <message>
         <source>Inspection packet</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossier d’inspection</translation>
     </message>
     <message>
         <source>Inspection packet: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossier d’inspection : {0}</translation>
     </message>
     <message>
         <source>Inspection packet: {0} closings</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossier d’inspection : {0} fermetures</translation>
     </message>
     <message>
         <source>Inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>Inspecteur</translation>
     </message>
     <message>
         <source>Inspector, name and number</source>
-        <translation type="unfinished"></translation>
+        <translation>Inspecteur, nom et numéro</translation>
     </message>
     <message>
         <source>Inspector, signature and date</source>
-        <translation type="unfinished"></translation>
+        <translation>Inspecteur, signature et date</translation>
     </message>
     <message>
         <source>Issuer</source>
-        <translation type="unfinished"></translation>
+        <translation>Émetteur</translation>
     </message>
     <message>
         <source>Its copy for printing is damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa copie pour l’impression est endommagée.</translation>
     </message>
     <message>
         <source>Journal at printing: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Registre à l’impression : {0}</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Genre</translation>
     </message>
     <message>
         <source>Kit number</source>
-        <translation type="unfinished"></translation>
+        <translation>Numéro de kit</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites</translation>
     </message>
     <message>
         <source>Lock</source>
-        <translation type="unfinished"></translation>
+        <translation>Freinage</translation>
     </message>
     <message>
         <source>Look at</source>
-        <translation type="unfinished"></translation>
+        <translation>À regarder</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Marqué</translation>
     </message>
     <message>
         <source>Material and lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Matériau et lot</translation>
     </message>
     <message>
         <source>Materials and lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Matériaux et lots</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesuré</translation>
     </message>
     <message>
         <source>Measurement</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesure</translation>
     </message>
     <message>
         <source>Measurements</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesures</translation>
     </message>
     <message>
         <source>Method</source>
-        <translation type="unfinished"></translation>
+        <translation>Méthode</translation>
     </message>
     <message>
         <source>Model</source>
-        <translation type="unfinished"></translation>
+        <translation>Modèle</translation>
     </message>
     <message>
         <source>Must</source>
-        <translation type="unfinished"></translation>
+        <translation>Obligatoire</translation>
     </message>
     <message>
         <source>No closing that was begun must stay open.</source>
@@ -1510,79 +1558,79 @@
     </message>
     <message>
         <source>No copy of {0} could be made: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune copie de {0} n’a pu être faite : {1}.</translation>
     </message>
     <message>
         <source>No deviation from the drawings is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun écart aux plans n’est inscrit pour cette zone.</translation>
     </message>
     <message>
         <source>No fastener is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fixation n’est inscrite pour cette zone.</translation>
     </message>
     <message>
         <source>No list was kept for this closing; these are the usual points for a structure of its kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune liste n’a été tenue pour cette fermeture ; voici les points habituels d’une structure de ce genre.</translation>
     </message>
     <message>
         <source>No measurement is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune mesure n’est inscrite pour cette zone.</translation>
     </message>
     <message>
         <source>No part has the code or name {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune pièce n’a le code ou le nom {0}.</translation>
     </message>
     <message>
         <source>No part is called “{0}”; it goes into the note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune pièce ne s’appelle « {0} » ; cela va dans la note.</translation>
     </message>
     <message>
         <source>No photograph of the open structure is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune photo de la structure ouverte n’est inscrite.</translation>
     </message>
     <message>
         <source>No squawk is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune anomalie n’est inscrite pour cette zone.</translation>
     </message>
     <message>
         <source>No step is called “{0}”; nothing is ticked for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune étape ne s’appelle « {0} » ; rien n’est coché pour elle.</translation>
     </message>
     <message>
         <source>No torque or measurement of this region names its tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun couple ni aucune mesure de cette zone ne nomme son outil.</translation>
     </message>
     <message>
         <source>No use of material is on record for this region.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun emploi de matériau n’est inscrit pour cette zone.</translation>
     </message>
     <message>
         <source>No work on record is open in the way of these closings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun travail inscrit ne fait obstacle à ces fermetures.</translation>
     </message>
     <message>
         <source>No work on this region is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun travail sur cette zone n’est inscrit.</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>N°</translation>
     </message>
     <message>
         <source>Not decided</source>
-        <translation type="unfinished"></translation>
+        <translation>Non décidé</translation>
     </message>
     <message>
         <source>Not decided, asked on {0} of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Non décidé, demandé le {0} à {1}</translation>
     </message>
     <message>
         <source>Not on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Non inscrit</translation>
     </message>
     <message>
         <source>Not signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Non signé</translation>
     </message>
     <message>
         <source>Nothing is on record about the inside: no step, no session, no photograph</source>
@@ -1590,267 +1638,263 @@
     </message>
     <message>
         <source>Nothing on record of</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien d’inscrit sur</translation>
     </message>
     <message>
         <source>Nothing waits for an inspector or adviser at present.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’attend un inspecteur ou un conseiller pour l’instant.</translation>
     </message>
     <message>
         <source>Of</source>
-        <translation type="unfinished"></translation>
+        <translation>De</translation>
     </message>
     <message>
         <source>On record</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit</translation>
     </message>
     <message>
         <source>One document holds no more pictures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un document ne contient pas plus d’images.</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvert</translation>
     </message>
     <message>
         <source>Open behind “{1}”, which is closed: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvert derrière « {1} », qui est fermée : {0}</translation>
     </message>
     <message>
         <source>Opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvert</translation>
     </message>
     <message>
         <source>Outcome</source>
-        <translation type="unfinished"></translation>
+        <translation>Issue</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce</translation>
     </message>
     <message>
         <source>Photo {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Photo {0}</translation>
     </message>
     <message>
         <source>Photographs of the open structure</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos de la structure ouverte</translation>
     </message>
     <message>
         <source>Photos linked that were there already</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos liées déjà présentes</translation>
     </message>
     <message>
         <source>Photos {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos {0}</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Endroit</translation>
     </message>
     <message>
         <source>Planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Prévu</translation>
     </message>
     <message>
         <source>Planned: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Prévu : {0}</translation>
     </message>
     <message>
         <source>Project begun</source>
-        <translation type="unfinished"></translation>
+        <translation>Projet commencé</translation>
     </message>
     <message>
         <source>Qty</source>
-        <translation type="unfinished"></translation>
+        <translation>Qté</translation>
     </message>
     <message>
         <source>Readiness</source>
-        <translation type="unfinished"></translation>
+        <translation>Préparation</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif</translation>
     </message>
     <message>
         <source>Reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif donné</translation>
     </message>
     <message>
         <source>Reason: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif : {0}</translation>
     </message>
     <message>
         <source>Received</source>
-        <translation type="unfinished"></translation>
+        <translation>Reçu</translation>
     </message>
     <message>
         <source>Registration</source>
-        <translation type="unfinished"></translation>
+        <translation>Immatriculation</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Remarques</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Rapport</translation>
     </message>
     <message>
         <source>Role</source>
-        <translation type="unfinished"></translation>
+        <translation>Rôle</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Règles</translation>
     </message>
     <message>
         <source>Sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Éprouvette</translation>
     </message>
     <message>
         <source>Serial number</source>
-        <translation type="unfinished"></translation>
+        <translation>Numéro de série</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Séances</translation>
     </message>
     <message>
         <source>Sheets signed before</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuilles déjà signées</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Signature</translation>
     </message>
     <message>
         <source>Signed before: {0}, {1}, {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Signé auparavant : {0}, {1}, {2}</translation>
     </message>
     <message>
         <source>Signed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Signé par</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Source</translation>
     </message>
     <message>
         <source>Squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie</translation>
     </message>
     <message>
         <source>Squawk {0} is for an adviser or an inspector to verify; {1} is neither.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’anomalie {0} est à vérifier par un conseiller ou un inspecteur ; {1} n’est ni l’un ni l’autre.</translation>
     </message>
     <message>
         <source>Squawk {0} is for an inspector to verify; {1} is none.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’anomalie {0} est à vérifier par un inspecteur ; {1} ne l’est pas.</translation>
     </message>
     <message>
         <source>Squawk {0} matters for airworthiness: only a designer, an adviser or an inspector may accept it as it is, and {1} is none of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’anomalie {0} touche la navigabilité : seul un concepteur, un conseiller ou un inspecteur peut l’accepter en l’état, et {1} n’est rien de cela.</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalies</translation>
     </message>
     <message>
         <source>Standing</source>
-        <translation type="unfinished"></translation>
+        <translation>Situation</translation>
     </message>
     <message>
         <source>Started</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencé</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>État</translation>
     </message>
     <message>
         <source>State of the records on {0}. This is the builder&apos;s record, not an approval.</source>
-        <translation type="unfinished"></translation>
+        <translation>État des dossiers le {0}. Ceci est le dossier du constructeur, pas une approbation.</translation>
     </message>
     <message>
         <source>Taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Prise</translation>
     </message>
     <message>
         <source>The authority&apos;s own report form governs, number:</source>
-        <translation type="unfinished"></translation>
+        <translation>Le formulaire de l’autorité fait foi, numéro :</translation>
     </message>
     <message>
         <source>The character U+0000 is not allowed in a text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le caractère U+0000 n’est pas permis dans un texte.</translation>
     </message>
     <message>
         <source>The document is a list, not an object.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le document est une liste, pas un objet.</translation>
     </message>
     <message>
         <source>The document is {0}, not an object.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le document est {0}, pas un objet.</translation>
     </message>
     <message>
         <source>The field {0} is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le champ {0} manque.</translation>
     </message>
     <message>
         <source>The file is not the one that the record describes; its SHA-256 is {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fichier n’est pas celui décrit ; son SHA-256 est {0}.</translation>
     </message>
     <message>
         <source>The file name is not one that a file of a project may have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un fichier de projet ne peut pas porter ce nom.</translation>
     </message>
     <message>
         <source>The file name leads out of the document&apos;s folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nom de fichier mène hors du dossier du document.</translation>
     </message>
     <message>
         <source>The id {0} is that of {1} already.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’identifiant {0} est déjà celui de {1}.</translation>
     </message>
     <message>
         <source>The inspector&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>La liste de l’inspecteur</translation>
     </message>
     <message>
         <source>The list is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>La liste est vide.</translation>
     </message>
     <message>
         <source>The newest photograph is older than the last work inside</source>
         <translation>La photo la plus récente est plus ancienne que le dernier travail à l’intérieur</translation>
     </message>
     <message>
-        <source>The number at line {0}, column {1} is too large.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The profile copy is of {0}, but the project goes by {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La copie du profil est de {0}, mais le projet suit {1}.</translation>
     </message>
     <message>
         <source>The project goes by another rule profile.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le projet suit un autre profil de règles.</translation>
     </message>
     <message>
         <source>The project has another file of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le projet a un autre fichier de ce nom.</translation>
     </message>
     <message>
         <source>The project has this record with other content; they differ in {0} first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le projet a cet enregistrement avec un autre contenu ; ils diffèrent d’abord par {0}.</translation>
     </message>
     <message>
         <source>The project is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le projet manque.</translation>
     </message>
     <message>
         <source>The project on record is another one; they differ in {0} first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le projet inscrit est un autre ; ils diffèrent d’abord par {0}.</translation>
     </message>
     <message>
         <source>The project was opened for reading only.</source>
@@ -1862,47 +1906,39 @@
     </message>
     <message>
         <source>The row has {0} cells, but the header only {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La ligne a {0} cellules, l’en-tête seulement {1}.</translation>
     </message>
     <message>
         <source>The sheet to sign</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The text ends too early, at line {0}, column {1}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The text is no UTF-8 at line {0}, column {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La feuille à signer</translation>
     </message>
     <message>
         <source>There are several parts called {0}; name it by code or id.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plusieurs pièces s’appellent {0} ; nommez-la par code ou identifiant.</translation>
     </message>
     <message>
         <source>There are several people called {0}; name them by id.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plusieurs personnes s’appellent {0} ; nommez-les par identifiant.</translation>
     </message>
     <message>
         <source>There is no field of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de champ de ce nom.</translation>
     </message>
     <message>
         <source>There is no list for this closing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de liste pour cette fermeture.</translation>
     </message>
     <message>
         <source>There is no rule profile {0}; there are {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de profil de règles {0} ; il y a {1}.</translation>
     </message>
     <message>
         <source>There is nobody called {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personne ne s’appelle {0}.</translation>
     </message>
     <message>
         <source>There is nothing of this name in a document.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne porte ce nom dans un document.</translation>
     </message>
     <message>
         <source>There is nothing to redo.</source>
@@ -1914,59 +1950,55 @@
     </message>
     <message>
         <source>This closing has no hold point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette fermeture n’a pas de point d’arrêt.</translation>
     </message>
     <message>
         <source>This field must not be null.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce champ ne doit pas être nul.</translation>
     </message>
     <message>
         <source>This field stands twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce champ figure deux fois.</translation>
     </message>
     <message>
         <source>This is a list, not an object.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est une liste, pas un objet.</translation>
     </message>
     <message>
         <source>This is a list, which does not belong here.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est une liste, qui n’a pas sa place ici.</translation>
     </message>
     <message>
         <source>This is an object, which does not belong here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This is no JSON at line {0}, column {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est un objet, qui n’a pas sa place ici.</translation>
     </message>
     <message>
         <source>This is no document of format {0}: {1} is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce n’est pas un document au format {0} : {1} manque.</translation>
     </message>
     <message>
         <source>This photograph could not be printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette photo n’a pas pu être imprimée.</translation>
     </message>
     <message>
         <source>This stands twice in the document.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceci figure deux fois dans le document.</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps</translation>
     </message>
     <message>
         <source>Time not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps non noté</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titre</translation>
     </message>
     <message>
         <source>To be closed</source>
-        <translation type="unfinished"></translation>
+        <translation>À fermer</translation>
     </message>
     <message>
         <source>Too few photographs of the inside</source>
@@ -1974,135 +2006,131 @@
     </message>
     <message>
         <source>Tool</source>
-        <translation type="unfinished"></translation>
+        <translation>Outil</translation>
     </message>
     <message>
         <source>Tool calibration</source>
-        <translation type="unfinished"></translation>
+        <translation>Étalonnage des outils</translation>
     </message>
     <message>
         <source>Torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Couple</translation>
     </message>
     <message>
         <source>Triangle filled: airworthiness. Half filled: workmanship. Outline: cosmetic. Open ones come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Triangle plein : navigabilité. À moitié plein : exécution. Contour : aspect. Les ouvertes d’abord.</translation>
     </message>
     <message>
         <source>Type</source>
-        <translation type="unfinished"></translation>
+        <translation>Type</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Unité</translation>
     </message>
     <message>
         <source>Used</source>
-        <translation type="unfinished"></translation>
+        <translation>Utilisé</translation>
     </message>
     <message>
         <source>Used here</source>
-        <translation type="unfinished"></translation>
+        <translation>Utilisé ici</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Valeur</translation>
     </message>
     <message>
         <source>Verified</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifié</translation>
     </message>
     <message>
         <source>Videos, to be asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Vidéos, sur demande</translation>
     </message>
     <message>
         <source>Visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Visite</translation>
     </message>
     <message>
         <source>Visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Visites</translation>
     </message>
     <message>
         <source>Waits for</source>
-        <translation type="unfinished"></translation>
+        <translation>Attend</translation>
     </message>
     <message>
         <source>Waived</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispensé</translation>
     </message>
     <message>
         <source>Waived on {0} by {1}: {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispensé le {0} par {1} : {2}</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Quoi</translation>
     </message>
     <message>
         <source>What is asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est demandé</translation>
     </message>
     <message>
         <source>What is asked of the records</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est demandé aux dossiers</translation>
     </message>
     <message>
         <source>What is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est ouvert</translation>
     </message>
     <message>
         <source>What was missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui manquait</translation>
     </message>
     <message>
         <source>What would clear it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui le réglerait</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui</translation>
     </message>
     <message>
         <source>Who did it</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui l’a fait</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>Work log</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevé des travaux</translation>
     </message>
     <message>
         <source>Worst of {1} closings on {0}. This is the builder&apos;s record, not an approval.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a a a a a a aec e e e e i i i i d n o o o o o   o u u u u y thssa a a a a a aec e e e e i i i i d n o o o o o   o u u u u y thy a a a a a a c c c c c c c c d d d d e e e e e e e e e e g g g g g g g g h h h h i i i i i i i i i i ijijj j k k k l l l l l l l l l l n n n n n n n n n o o o o o o oeoer r r r r r s s s s s s s s t t t t t t u u u u u u u u u u u u w w y y y z z z z z z s </source>
-        <translation type="unfinished"></translation>
+        <translation>Le pire état de {1} fermetures le {0}. Ceci est le dossier du constructeur, pas une approbation.</translation>
     </message>
     <message>
         <source>a folder has that name</source>
-        <translation type="unfinished"></translation>
+        <translation>un dossier porte ce nom</translation>
     </message>
     <message>
         <source>about {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>environ {0}</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>accepté</translation>
     </message>
     <message>
         <source>accepted with findings</source>
-        <translation type="unfinished"></translation>
+        <translation>accepté avec constatations</translation>
     </message>
     <message>
         <source>advice</source>
@@ -2110,31 +2138,31 @@
     </message>
     <message>
         <source>adviser</source>
-        <translation type="unfinished"></translation>
+        <translation>conseiller</translation>
     </message>
     <message>
         <source>airworthiness</source>
-        <translation type="unfinished"></translation>
+        <translation>navigabilité</translation>
     </message>
     <message>
         <source>an inspection list</source>
-        <translation type="unfinished"></translation>
+        <translation>une liste d’inspection</translation>
     </message>
     <message>
         <source>applies</source>
-        <translation type="unfinished"></translation>
+        <translation>s’applique</translation>
     </message>
     <message>
         <source>approved</source>
-        <translation type="unfinished"></translation>
+        <translation>approuvé</translation>
     </message>
     <message>
         <source>assembly</source>
-        <translation type="unfinished"></translation>
+        <translation>assemblage</translation>
     </message>
     <message>
         <source>builder</source>
-        <translation type="unfinished"></translation>
+        <translation>constructeur</translation>
     </message>
     <message>
         <source>bulletin</source>
@@ -2146,23 +2174,23 @@
     </message>
     <message>
         <source>by message</source>
-        <translation type="unfinished"></translation>
+        <translation>par message</translation>
     </message>
     <message>
         <source>by photograph</source>
-        <translation type="unfinished"></translation>
+        <translation>sur photo</translation>
     </message>
     <message>
         <source>by video</source>
-        <translation type="unfinished"></translation>
+        <translation>sur vidéo</translation>
     </message>
     <message>
         <source>calibrated_on</source>
-        <translation type="unfinished"></translation>
+        <translation>étalonné le</translation>
     </message>
     <message>
         <source>can be opened again</source>
-        <translation type="unfinished"></translation>
+        <translation>peut être rouverte</translation>
     </message>
     <message>
         <source>certificate document</source>
@@ -2186,11 +2214,11 @@
     </message>
     <message>
         <source>closed before these records began; the inspector decides</source>
-        <translation type="unfinished"></translation>
+        <translation>fermé avant le début de ces dossiers ; l’inspecteur décide</translation>
     </message>
     <message>
         <source>closed by the maker</source>
-        <translation type="unfinished"></translation>
+        <translation>fermé par le fabricant</translation>
     </message>
     <message>
         <source>closed with gaps</source>
@@ -2202,7 +2230,7 @@
     </message>
     <message>
         <source>commercial help</source>
-        <translation type="unfinished"></translation>
+        <translation>aide commerciale</translation>
     </message>
     <message>
         <source>comply and record it, or record that it does not apply</source>
@@ -2218,7 +2246,7 @@
     </message>
     <message>
         <source>cosmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>aspect</translation>
     </message>
     <message>
         <source>credit task</source>
@@ -2230,7 +2258,7 @@
     </message>
     <message>
         <source>designer</source>
-        <translation type="unfinished"></translation>
+        <translation>concepteur</translation>
     </message>
     <message>
         <source>deviation</source>
@@ -2242,11 +2270,11 @@
     </message>
     <message>
         <source>deviations {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>écarts {0}</translation>
     </message>
     <message>
         <source>directive</source>
-        <translation type="unfinished"></translation>
+        <translation>consigne</translation>
     </message>
     <message>
         <source>directive {0}, {1}</source>
@@ -2258,11 +2286,11 @@
     </message>
     <message>
         <source>does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>ne s’applique pas</translation>
     </message>
     <message>
         <source>drawing change</source>
-        <translation type="unfinished"></translation>
+        <translation>modification de plan</translation>
     </message>
     <message>
         <source>drawing change {0}, {1}</source>
@@ -2270,11 +2298,11 @@
     </message>
     <message>
         <source>due_on</source>
-        <translation type="unfinished"></translation>
+        <translation>échéance</translation>
     </message>
     <message>
         <source>earlier builder</source>
-        <translation type="unfinished"></translation>
+        <translation>constructeur précédent</translation>
     </message>
     <message>
         <source>enter its cure time, from the lot&apos;s data sheet</source>
@@ -2362,7 +2390,7 @@
     </message>
     <message>
         <source>fabrication</source>
-        <translation type="unfinished"></translation>
+        <translation>fabrication</translation>
     </message>
     <message>
         <source>fastener</source>
@@ -2370,7 +2398,7 @@
     </message>
     <message>
         <source>fasteners and torques</source>
-        <translation type="unfinished"></translation>
+        <translation>fixations et couples</translation>
     </message>
     <message>
         <source>file</source>
@@ -2386,11 +2414,11 @@
     </message>
     <message>
         <source>finding {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>constatation {0}</translation>
     </message>
     <message>
         <source>finishing</source>
-        <translation type="unfinished"></translation>
+        <translation>finition</translation>
     </message>
     <message>
         <source>fit it and record the day</source>
@@ -2402,11 +2430,11 @@
     </message>
     <message>
         <source>from a kit</source>
-        <translation type="unfinished"></translation>
+        <translation>d’un kit</translation>
     </message>
     <message>
         <source>from plans</source>
-        <translation type="unfinished"></translation>
+        <translation>sur plans</translation>
     </message>
     <message>
         <source>have it signed</source>
@@ -2426,7 +2454,7 @@
     </message>
     <message>
         <source>helper</source>
-        <translation type="unfinished"></translation>
+        <translation>aide</translation>
     </message>
     <message>
         <source>hold point</source>
@@ -2446,15 +2474,15 @@
     </message>
     <message>
         <source>inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>inspecteur</translation>
     </message>
     <message>
         <source>jam nut</source>
-        <translation type="unfinished"></translation>
+        <translation>contre-écrou</translation>
     </message>
     <message>
         <source>letter</source>
-        <translation type="unfinished"></translation>
+        <translation>lettre</translation>
     </message>
     <message>
         <source>letter {0}, {1}</source>
@@ -2462,7 +2490,7 @@
     </message>
     <message>
         <source>lines of fasteners {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>lignes de fixations {0}</translation>
     </message>
     <message>
         <source>loading case</source>
@@ -2474,7 +2502,7 @@
     </message>
     <message>
         <source>lock tab</source>
-        <translation type="unfinished"></translation>
+        <translation>frein en tôle</translation>
     </message>
     <message>
         <source>log entry</source>
@@ -2510,7 +2538,7 @@
     </message>
     <message>
         <source>measurements {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>mesures {0}</translation>
     </message>
     <message>
         <source>met</source>
@@ -2518,11 +2546,11 @@
     </message>
     <message>
         <source>mix {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange {0}</translation>
     </message>
     <message>
         <source>new {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau : {0}</translation>
     </message>
     <message>
         <source>no box within was closed with gaps</source>
@@ -2530,11 +2558,11 @@
     </message>
     <message>
         <source>no calibration on record</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun étalonnage inscrit</translation>
     </message>
     <message>
         <source>no document on record in which the maker names it as closed</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun document inscrit où le fabricant la dit fermée</translation>
     </message>
     <message>
         <source>no material was used past its date</source>
@@ -2546,11 +2574,11 @@
     </message>
     <message>
         <source>no sample</source>
-        <translation type="unfinished"></translation>
+        <translation>pas d’éprouvette</translation>
     </message>
     <message>
         <source>no sheet filed</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune feuille classée</translation>
     </message>
     <message>
         <source>no test sample failed</source>
@@ -2558,27 +2586,27 @@
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun</translation>
     </message>
     <message>
         <source>not built</source>
-        <translation type="unfinished"></translation>
+        <translation>non construit</translation>
     </message>
     <message>
         <source>not fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>non posé</translation>
     </message>
     <message>
         <source>not locked</source>
-        <translation type="unfinished"></translation>
+        <translation>non freiné</translation>
     </message>
     <message>
         <source>not looked into</source>
-        <translation type="unfinished"></translation>
+        <translation>non examiné</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>non mesuré</translation>
     </message>
     <message>
         <source>not met</source>
@@ -2586,11 +2614,11 @@
     </message>
     <message>
         <source>not needed</source>
-        <translation type="unfinished"></translation>
+        <translation>pas nécessaire</translation>
     </message>
     <message>
         <source>not torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>non serré</translation>
     </message>
     <message>
         <source>nothing on record</source>
@@ -2609,16 +2637,12 @@
         <translation>rien n’a été changé après une signature</translation>
     </message>
     <message>
-        <source>number overflow</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvert</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>autre</translation>
     </message>
     <message>
         <source>own check</source>
@@ -2630,15 +2654,15 @@
     </message>
     <message>
         <source>packing lists</source>
-        <translation type="unfinished"></translation>
+        <translation>listes de colisage</translation>
     </message>
     <message>
         <source>page {0} of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>page {0} sur {1}</translation>
     </message>
     <message>
         <source>paid</source>
-        <translation type="unfinished"></translation>
+        <translation>payé</translation>
     </message>
     <message>
         <source>part</source>
@@ -2646,7 +2670,7 @@
     </message>
     <message>
         <source>permanent</source>
-        <translation type="unfinished"></translation>
+        <translation>définitive</translation>
     </message>
     <message>
         <source>person</source>
@@ -2666,11 +2690,11 @@
     </message>
     <message>
         <source>photographs {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>photos {0}</translation>
     </message>
     <message>
         <source>planning</source>
-        <translation type="unfinished"></translation>
+        <translation>planification</translation>
     </message>
     <message>
         <source>pre-cover inspection</source>
@@ -2678,7 +2702,7 @@
     </message>
     <message>
         <source>premature end</source>
-        <translation type="unfinished"></translation>
+        <translation>fin prématurée</translation>
     </message>
     <message>
         <source>project</source>
@@ -2698,7 +2722,7 @@
     </message>
     <message>
         <source>rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>refusé</translation>
     </message>
     <message>
         <source>replace it, or record who accepts it and on what basis</source>
@@ -2706,23 +2730,23 @@
     </message>
     <message>
         <source>rework</source>
-        <translation type="unfinished"></translation>
+        <translation>reprise</translation>
     </message>
     <message>
         <source>safety wire</source>
-        <translation type="unfinished"></translation>
+        <translation>fil à freiner</translation>
     </message>
     <message>
         <source>sample failed</source>
-        <translation type="unfinished"></translation>
+        <translation>éprouvette en échec</translation>
     </message>
     <message>
         <source>sample good</source>
-        <translation type="unfinished"></translation>
+        <translation>éprouvette bonne</translation>
     </message>
     <message>
         <source>sample kept</source>
-        <translation type="unfinished"></translation>
+        <translation>éprouvette gardée</translation>
     </message>
     <message>
         <source>say where it is, or that it is not inside</source>
@@ -2730,11 +2754,11 @@
     </message>
     <message>
         <source>seen on site</source>
-        <translation type="unfinished"></translation>
+        <translation>vu sur place</translation>
     </message>
     <message>
         <source>self-locking nut</source>
-        <translation type="unfinished"></translation>
+        <translation>écrou autofreiné</translation>
     </message>
     <message>
         <source>sign-off</source>
@@ -2750,7 +2774,7 @@
     </message>
     <message>
         <source>split pin</source>
-        <translation type="unfinished"></translation>
+        <translation>goupille fendue</translation>
     </message>
     <message>
         <source>squawk</source>
@@ -2758,7 +2782,7 @@
     </message>
     <message>
         <source>squawk {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>anomalie {0}</translation>
     </message>
     <message>
         <source>squawk {0}, {1}</source>
@@ -2766,7 +2790,7 @@
     </message>
     <message>
         <source>squawks {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>anomalies {0}</translation>
     </message>
     <message>
         <source>stage</source>
@@ -2794,11 +2818,11 @@
     </message>
     <message>
         <source>steps {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>étapes {0}</translation>
     </message>
     <message>
         <source>taken in on {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>importée le {0}</translation>
     </message>
     <message>
         <source>technical visit</source>
@@ -2806,11 +2830,11 @@
     </message>
     <message>
         <source>the disk is full</source>
-        <translation type="unfinished"></translation>
+        <translation>le disque est plein</translation>
     </message>
     <message>
         <source>the folder cannot be written</source>
-        <translation type="unfinished"></translation>
+        <translation>impossible d’écrire dans le dossier</translation>
     </message>
     <message>
         <source>the open structure is photographed</source>
@@ -2826,7 +2850,7 @@
     </message>
     <message>
         <source>there is no such folder</source>
-        <translation type="unfinished"></translation>
+        <translation>ce dossier n’existe pas</translation>
     </message>
     <message>
         <source>there is work on record</source>
@@ -2834,7 +2858,7 @@
     </message>
     <message>
         <source>thread locker</source>
-        <translation type="unfinished"></translation>
+        <translation>frein-filet</translation>
     </message>
     <message>
         <source>tool</source>
@@ -2858,7 +2882,7 @@
     </message>
     <message>
         <source>torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>serré</translation>
     </message>
     <message>
         <source>undo it and record the day, or have it decided anew</source>
@@ -2866,15 +2890,11 @@
     </message>
     <message>
         <source>undone on {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>unexpected end of input</source>
-        <translation type="unfinished"></translation>
+        <translation>défait le {0}</translation>
     </message>
     <message>
         <source>uses of material {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>emplois de matériau {0}</translation>
     </message>
     <message>
         <source>wait until the cure time has passed</source>
@@ -2890,19 +2910,19 @@
     </message>
     <message>
         <source>work sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>séances de travail</translation>
     </message>
     <message>
         <source>work sessions {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>séances de travail {0}</translation>
     </message>
     <message>
         <source>workmanship</source>
-        <translation type="unfinished"></translation>
+        <translation>exécution</translation>
     </message>
     <message>
         <source>workshop visit</source>
-        <translation type="unfinished"></translation>
+        <translation>visite d’atelier</translation>
     </message>
     <message>
         <source>{0}</source>
@@ -2922,7 +2942,7 @@
     </message>
     <message>
         <source>{0} belongs to {1} and cannot enclose {2}, which is above it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} appartient à {1} et ne peut enfermer {2}, qui est au-dessus.</translation>
     </message>
     <message>
         <source>{0} box within</source>
@@ -2946,11 +2966,11 @@
     </message>
     <message>
         <source>{0} claims {1} × {2} pixels, more than can be shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} annonce {1} × {2} pixels, plus qu’on ne peut montrer.</translation>
     </message>
     <message>
         <source>{0} closings by the factory have no document on record; the first is {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} fermetures d’usine n’ont pas de document inscrit ; la première est {1}</translation>
     </message>
     <message>
         <source>{0} closings must stay open, 1 of them waits only for a signature.</source>
@@ -2982,11 +3002,11 @@
     </message>
     <message>
         <source>{0} does not apply, but has {1} tenths instead of none.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est sans objet, mais a {1} dixièmes au lieu d’aucun.</translation>
     </message>
     <message>
         <source>{0} encloses nothing; a region encloses at least one part.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’enferme rien ; une zone enferme au moins une pièce.</translation>
     </message>
     <message>
         <source>{0} entries</source>
@@ -3002,39 +3022,39 @@
     </message>
     <message>
         <source>{0} has a share that is not between 0 and 10 tenths.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a une part qui n’est pas entre 0 et 10 dixièmes.</translation>
     </message>
     <message>
         <source>{0} has an id that is not between 1 and {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a un identifiant qui n’est pas entre 1 et {1}.</translation>
     </message>
     <message>
         <source>{0} has shares that add up to {1} tenths instead of 10.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a des parts dont la somme est {1} dixièmes au lieu de 10.</translation>
     </message>
     <message>
         <source>{0} has the code {1}, which the part with id {2} already has.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a le code {1}, que porte déjà la pièce d’identifiant {2}.</translation>
     </message>
     <message>
         <source>{0} has the number {1}, which the one with id {2} already has.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a le numéro {1}, que porte déjà l’identifiant {2}.</translation>
     </message>
     <message>
         <source>{0} has {1} at work for {2} minutes, longer than it lasted.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : {1} aurait travaillé {2} minutes, plus que la durée.</translation>
     </message>
     <message>
         <source>{0} has {1} at work for {2} minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : {1} aurait travaillé {2} minutes.</translation>
     </message>
     <message>
         <source>{0} has {1} {2}, which is before {3} {4}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : {1} {2} est avant {3} {4}.</translation>
     </message>
     <message>
         <source>{0} has {1}, but no {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : {1} est là, mais {2} manque.</translation>
     </message>
     <message>
         <source>{0} hold point</source>
@@ -3050,31 +3070,31 @@
     </message>
     <message>
         <source>{0} is a second closing of the whole aircraft; the first is {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est une deuxième fermeture de l’avion entier ; la première est {1}.</translation>
     </message>
     <message>
         <source>{0} is accepted late by {1}, which is of a hold point.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est acceptée après coup par {1}, qui est d’un point d’arrêt.</translation>
     </message>
     <message>
         <source>{0} is accepted late by {1}, who may not do that under this rule profile; a builder who may must add remarks.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est acceptée après coup par {1}, ce que ce profil de règles ne permet pas ; un constructeur qui le peut doit ajouter des remarques.</translation>
     </message>
     <message>
         <source>{0} is another format than {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est un autre format que {1}.</translation>
     </message>
     <message>
         <source>{0} is another version than {1}, the only one that is read here.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est une autre version que {1}, la seule lue ici.</translation>
     </message>
     <message>
         <source>{0} is cut short: its end is missing. Copy it from the camera again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est tronqué : sa fin manque. Recopiez-le depuis l’appareil.</translation>
     </message>
     <message>
         <source>{0} is damaged and cannot be shown as a picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est endommagé et ne peut être montré comme image.</translation>
     </message>
     <message>
         <source>{0} is filed on a larger part and may lie inside</source>
@@ -3082,55 +3102,55 @@
     </message>
     <message>
         <source>{0} is for {1} or a higher role to sign, which {2} does not have.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est à signer par {1} ou un rôle supérieur, que {2} n’a pas.</translation>
     </message>
     <message>
         <source>{0} is for {1} or a higher role to verify, which {2} does not have.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est à vérifier par {1} ou un rôle supérieur, que {2} n’a pas.</translation>
     </message>
     <message>
         <source>{0} is in printing colours (CMYK); save it as an RGB picture first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est en couleurs d’impression (CMJN) ; enregistrez-la d’abord en RVB.</translation>
     </message>
     <message>
         <source>{0} is neither true nor false.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est ni vrai ni faux.</translation>
     </message>
     <message>
         <source>{0} is no day or time that exists: YYYY-MM-DD or YYYY-MM-DDTHH:MM, from 1900 to 2199.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est ni un jour ni une heure qui existe : AAAA-MM-JJ ou AAAA-MM-JJThh:mm, de 1900 à 2199.</translation>
     </message>
     <message>
         <source>{0} is no id: a whole number from 1 to {1}, without fraction or exponent.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas un identifiant : un entier de 1 à {1}, sans fraction ni exposant.</translation>
     </message>
     <message>
         <source>{0} is no list.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas une liste.</translation>
     </message>
     <message>
         <source>{0} is no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas un nombre.</translation>
     </message>
     <message>
         <source>{0} is no object.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas un objet.</translation>
     </message>
     <message>
         <source>{0} is no text.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas un texte.</translation>
     </message>
     <message>
         <source>{0} is no type of record.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas un type d’enregistrement.</translation>
     </message>
     <message>
         <source>{0} is no whole number from -{1} to {1}, without fraction or exponent.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas un entier de -{1} à {1}, sans fraction ni exposant.</translation>
     </message>
     <message>
         <source>{0} is none of {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est aucun de : {1}.</translation>
     </message>
     <message>
         <source>{0} is not signed</source>
@@ -3138,19 +3158,19 @@
     </message>
     <message>
         <source>{0} is of the whole aircraft and encloses no part by name.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est de l’avion entier et n’enferme aucune pièce par son nom.</translation>
     </message>
     <message>
         <source>{0} is of {1}, which was made in the factory and has no checks.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est de {1}, faite en usine et sans points de contrôle.</translation>
     </message>
     <message>
         <source>{0} is of {1}, which was made in the factory and has no hold points.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est de {1}, faite en usine et sans points d’arrêt.</translation>
     </message>
     <message>
         <source>{0} is required and an inspector&apos;s; {1} cannot waive it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} est requis et revient à un inspecteur ; {1} ne peut en dispenser.</translation>
     </message>
     <message>
         <source>{0} is signed, but the signed sheet is not on record</source>
@@ -3158,39 +3178,39 @@
     </message>
     <message>
         <source>{0} is to come after itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} devrait venir après elle-même.</translation>
     </message>
     <message>
         <source>{0} is to come after {1}, which in turn has to wait for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} devrait venir après {1}, qui doit à son tour l’attendre.</translation>
     </message>
     <message>
         <source>{0} lacks {1} in row {2} of {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : {1} manque à la ligne {2} de {3}.</translation>
     </message>
     <message>
         <source>{0} lacks {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : {1} manque.</translation>
     </message>
     <message>
         <source>{0} lasts {1} minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} dure {1} minutes.</translation>
     </message>
     <message>
         <source>{0} lasts {1} minutes; leave them empty when they are not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} dure {1} minutes ; laissez vide si ce n’est pas connu.</translation>
     </message>
     <message>
         <source>{0} lies inside itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} se trouve dans elle-même.</translation>
     </message>
     <message>
         <source>{0} lies inside {1} and comes after a step that closes it, but does not say in may_follow that it can be done then.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} se trouve dans {1} et vient après une étape qui la ferme, mais ne dit pas dans may_follow que c’est alors possible.</translation>
     </message>
     <message>
         <source>{0} lies inside {1}, which lies inside it in turn.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} se trouve dans {1}, qui s’y trouve à son tour.</translation>
     </message>
     <message>
         <source>{0} line</source>
@@ -3210,7 +3230,7 @@
     </message>
     <message>
         <source>{0} matters for airworthiness and is for a designer, adviser or inspector to accept, which {1} is not.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} touche la navigabilité et ne peut être acceptée que par un concepteur, un conseiller ou un inspecteur, ce que {1} n’est pas.</translation>
     </message>
     <message>
         <source>{0} measured</source>
@@ -3226,23 +3246,23 @@
     </message>
     <message>
         <source>{0} more, all named under Readiness.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} de plus, tous nommés sous « Préparation ».</translation>
     </message>
     <message>
         <source>{0} names {1} in {2}, which is not on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} nomme {1} sous {2}, qui n’est pas inscrit.</translation>
     </message>
     <message>
         <source>{0} names {1} in {2}, which is withdrawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} nomme {1} sous {2}, qui est retiré.</translation>
     </message>
     <message>
         <source>{0} names {1} twice among those who worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} nomme {1} deux fois parmi ceux qui ont travaillé.</translation>
     </message>
     <message>
         <source>{0} open papers name no part; the first is {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} papiers ouverts ne nomment aucune pièce ; le premier est {1}</translation>
     </message>
     <message>
         <source>{0} packing line</source>
@@ -3254,7 +3274,7 @@
     </message>
     <message>
         <source>{0} parts have no closing recorded; the first is {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} pièces n’ont pas de fermeture inscrite ; la première est {1}</translation>
     </message>
     <message>
         <source>{0} photograph</source>
@@ -3286,7 +3306,7 @@
     </message>
     <message>
         <source>{0} steps are not done whose closings are closed; the first is {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} étapes ne sont pas faites alors que leurs fermetures sont fermées ; la première est {1}</translation>
     </message>
     <message>
         <source>{0} tested</source>
@@ -3306,11 +3326,11 @@
     </message>
     <message>
         <source>{0} was closed before these records began; the inspector decides</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a été fermée avant le début de ces dossiers ; l’inspecteur décide</translation>
     </message>
     <message>
         <source>{0} was closed by the factory; its document is not on record</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a été fermée en usine ; son document n’est pas inscrit</translation>
     </message>
     <message>
         <source>{0} was closed with gaps</source>
@@ -3318,19 +3338,19 @@
     </message>
     <message>
         <source>{0} was closed with gaps: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a été fermée avec lacunes : {1}</translation>
     </message>
     <message>
         <source>{0} was not taken in, because the same file before it was not.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’a pas été importé, car le même fichier avant lui ne l’a pas été.</translation>
     </message>
     <message>
         <source>{0} was not taken in. {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’a pas été importé. {1}</translation>
     </message>
     <message>
         <source>{0} was not taken in: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’a pas été importé : {1}.</translation>
     </message>
     <message>
         <source>{0} was rejected, and its findings are not entered</source>
@@ -3374,23 +3394,23 @@
     </message>
     <message>
         <source>{0}, lot {1}, expired on {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, lot {1}, expiré le {2}</translation>
     </message>
     <message>
         <source>{0}, lot {1}, expires on {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, lot {1}, expire le {2}</translation>
     </message>
     <message>
         <source>{0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}.</translation>
     </message>
     <message>
         <source>{0}: calibration is due on {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : étalonnage à faire le {1}</translation>
     </message>
     <message>
         <source>{0}: calibration was due on {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : étalonnage était à faire le {1}</translation>
     </message>
     <message>
         <source>{0}: cure time not on record</source>
@@ -3398,19 +3418,19 @@
     </message>
     <message>
         <source>{0}: event {1} closes it while it is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : l’événement {1} la ferme alors qu’elle est fermée.</translation>
     </message>
     <message>
         <source>{0}: event {1} must say either when it was closed or when it was opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : l’événement {1} doit dire quand elle a été fermée ou ouverte.</translation>
     </message>
     <message>
         <source>{0}: event {1} of {2} is listed after one of {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : l’événement {1} du {2} est placé après un du {3}.</translation>
     </message>
     <message>
         <source>{0}: event {1} opens it while it is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : l’événement {1} l’ouvre alors qu’elle est ouverte.</translation>
     </message>
     <message>
         <source>{0}: fitted but not torqued</source>
@@ -3422,7 +3442,7 @@
     </message>
     <message>
         <source>{0}: no calibration on record</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : aucun étalonnage inscrit</translation>
     </message>
     <message>
         <source>{0}: not complied with</source>
@@ -3498,59 +3518,59 @@
     </message>
     <message>
         <source>{0}: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : {1}</translation>
     </message>
     <message>
         <source>{0}: {1} of {2} missing, expected on {3}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} : {1} sur {2} manquent, attendus le {3}</translation>
     </message>
     <message>
         <source>{1} names no part</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} ne nomme aucune pièce</translation>
     </message>
     <message>
         <source>{1}: closed by the factory, no document on record</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} : fermée en usine, aucun document inscrit</translation>
     </message>
     <message>
         <source>{1}: its closing is closed, the step is not done</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} : sa fermeture est fermée, l’étape n’est pas faite</translation>
     </message>
     <message>
         <source>{1}: no closing is recorded for it</source>
-        <translation type="unfinished"></translation>
+        <translation>{1} : aucune fermeture n’est inscrite pour elle</translation>
     </message>
     <message>
         <source>“{0}” cannot be taken back: {1} {2} is no longer as it was left.</source>
-        <translation type="unfinished"></translation>
+        <translation>« {0} » ne peut être annulé : {1} {2} n’est plus dans l’état laissé.</translation>
     </message>
     <message>
         <source>“{0}” cannot be taken back: “{1}” changed the same record later.</source>
-        <translation type="unfinished"></translation>
+        <translation>« {0} » ne peut être annulé : « {1} » a modifié le même enregistrement plus tard.</translation>
     </message>
     <message>
         <source>“{0}” may be several steps; say it with the part&apos;s code.</source>
-        <translation type="unfinished"></translation>
+        <translation>« {0} » peut désigner plusieurs étapes ; dites-le avec le code de la pièce.</translation>
     </message>
     <message>
         <source>“{0}” may be {1} or {2}; say more of the name.</source>
-        <translation type="unfinished"></translation>
+        <translation>« {0} » peut être {1} ou {2} ; dites-en plus du nom.</translation>
     </message>
     <message>
         <source>The database did not keep what it was given; nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La base n’a pas gardé ce qu’elle a reçu ; rien n’a été modifié.</translation>
     </message>
     <message>
         <source>The pages could not be laid out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les pages n’ont pas pu être mises en page.</translation>
     </message>
     <message>
         <source>The typeface DejaVu Sans is not installed, so nothing can be printed. Install the package fonts-dejavu-core.</source>
-        <translation type="unfinished"></translation>
+        <translation>La police DejaVu Sans n’est pas installée, donc rien ne peut être imprimé. Installez le paquet fonts-dejavu-core.</translation>
     </message>
     <message>
         <source>an object is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>un objet manque</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -3558,703 +3578,615 @@
     </message>
     <message>
         <source>parts is no list, or nested too deep</source>
-        <translation type="unfinished"></translation>
+        <translation>parts n’est pas une liste, ou trop imbriquée</translation>
     </message>
     <message>
         <source>This paper is what the builder wrote down. It is no approval and no finding that the work is right: the drawings, the authority and the inspector decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce papier est ce que le constructeur a noté. Ce n’est ni une approbation ni la preuve que le travail est bon : les plans, l’autorité et l’inspecteur décident.</translation>
     </message>
     <message>
         <source>{0} d</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} j</translation>
     </message>
     <message>
         <source>{0} d {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} j {1}</translation>
     </message>
     <message>
         <source>{0} d {1} h</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} j {1} h</translation>
     </message>
     <message>
         <source> from – to</source>
-        <translation type="unfinished"></translation>
+        <translation> de – à</translation>
     </message>
     <message>
         <source>% humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>% humidité</translation>
     </message>
     <message>
         <source>A airworthiness, W workmanship, C cosmetic. The authority&apos;s own report form governs.</source>
-        <translation type="unfinished"></translation>
+        <translation>A navigabilité, W exécution, C aspect. Le formulaire de l’autorité fait foi.</translation>
     </message>
     <message>
         <source>A, W or C</source>
-        <translation type="unfinished"></translation>
+        <translation>A, W ou C</translation>
     </message>
     <message>
         <source>As built, as the records say on {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tel que construit, d’après les dossiers du {0}</translation>
     </message>
     <message>
         <source>As of {0}. What will be out of reach first comes first, then by severity and age.</source>
-        <translation type="unfinished"></translation>
+        <translation>Au {0}. D’abord ce qui sera d’abord hors d’accès, puis par gravité et ancienneté.</translation>
     </message>
     <message>
         <source>Closed in by</source>
-        <translation type="unfinished"></translation>
+        <translation>Enfermé par</translation>
     </message>
     <message>
         <source>Closings and signatures</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermetures et signatures</translation>
     </message>
     <message>
         <source>Corrected on, by</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrigé le, par</translation>
     </message>
     <message>
         <source>Cure times hold at the maker&apos;s temperature; a cold workshop needs longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les durées de durcissement valent à la température du fabricant ; un atelier froid demande plus.</translation>
     </message>
     <message>
         <source>DO NOT CLOSE</source>
-        <translation type="unfinished"></translation>
+        <translation>NE PAS FERMER</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour</translation>
     </message>
     <message>
         <source>Day, time</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour, heure</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait</translation>
     </message>
     <message>
         <source>Drag in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Frottement inclus</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Équipement</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Constatation</translation>
     </message>
     <message>
         <source>Findings of a visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Constatations d’une visite</translation>
     </message>
     <message>
         <source>First work on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Premier travail inscrit</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>De</translation>
     </message>
     <message>
         <source>Hand-over book</source>
-        <translation type="unfinished"></translation>
+        <translation>Livret de remise</translation>
     </message>
     <message>
         <source>Hours on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures inscrites</translation>
     </message>
     <message>
         <source>In reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Accessible</translation>
     </message>
     <message>
         <source>Kinds: fabrication, assembly, finishing, rework, inspection, planning, other. Pictures taken: say so beside the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Genres : fabrication, assemblage, finition, reprise, inspection, planification, autre. Photos prises : notez-le à côté.</translation>
     </message>
     <message>
         <source>Last chance before: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernière occasion avant : {0}</translation>
     </message>
     <message>
         <source>Latest work on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier travail inscrit</translation>
     </message>
     <message>
         <source>Lay-up and glue batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélanges de stratification et de colle</translation>
     </message>
     <message>
         <source>Left out is what does not match: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Est omis ce qui ne correspond pas : {0}.</translation>
     </message>
     <message>
         <source>Limits are the maker&apos;s; general tables come after them. The reading is what the wrench showed, with the drag of a self-locking nut still in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les limites sont celles du fabricant ; les tables générales viennent après. La lecture est ce que la clé montrait, frottement d’un écrou autofreiné compris.</translation>
     </message>
     <message>
         <source>List of squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste des anomalies</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Freiné</translation>
     </message>
     <message>
         <source>Log entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrées</translation>
     </message>
     <message>
         <source>Log of a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Carnet d’une semaine</translation>
     </message>
     <message>
         <source>Looked at again by</source>
-        <translation type="unfinished"></translation>
+        <translation>Revu par</translation>
     </message>
     <message>
         <source>Maker</source>
-        <translation type="unfinished"></translation>
+        <translation>Fabricant</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange</translation>
     </message>
     <message>
         <source>No closing is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fermeture n’est inscrite.</translation>
     </message>
     <message>
         <source>No part is called “{0}”: the whole line became the title.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune pièce ne s’appelle « {0} » : toute la ligne est devenue le titre.</translation>
     </message>
     <message>
         <source>No squawk on record matches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune anomalie inscrite ne correspond.</translation>
     </message>
     <message>
         <source>No visit is planned, and no day of expiry or calibration is on record: there is nothing to put into a calendar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune visite n’est prévue, et aucun jour d’expiration ou d’étalonnage n’est inscrit : il n’y a rien pour un calendrier.</translation>
     </message>
     <message>
         <source>No work is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun travail n’est inscrit.</translation>
     </message>
     <message>
         <source>None of these closings must stay open, so there is no tag to print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune de ces fermetures ne doit rester ouverte, donc pas d’étiquette à imprimer.</translation>
     </message>
     <message>
         <source>Nothing is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est omis.</translation>
     </message>
     <message>
         <source>Nothing on record needs such a label, so there is none to print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien d’inscrit ne demande une telle étiquette, donc rien à imprimer.</translation>
     </message>
     <message>
         <source>Out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors d’accès</translation>
     </message>
     <message>
         <source>Part number</source>
-        <translation type="unfinished"></translation>
+        <translation>Référence</translation>
     </message>
     <message>
         <source>Part, place</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce, endroit</translation>
     </message>
     <message>
         <source>Part, step</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce, étape</translation>
     </message>
     <message>
         <source>Part, with everything below it</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce, avec tout ce qui est dessous</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièces</translation>
     </message>
     <message>
         <source>Place of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieu de travail</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture</translation>
     </message>
     <message>
         <source>Removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Retiré</translation>
     </message>
     <message>
         <source>Report number</source>
-        <translation type="unfinished"></translation>
+        <translation>Numéro de rapport</translation>
     </message>
     <message>
         <source>Sample kept, good</source>
-        <translation type="unfinished"></translation>
+        <translation>Éprouvette gardée, bonne</translation>
     </message>
     <message>
         <source>Say in a few words what is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dites en peu de mots ce qui ne va pas.</translation>
     </message>
     <message>
         <source>Seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Revu</translation>
     </message>
     <message>
         <source>Several parts fit “{0}”: the whole line became the title.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plusieurs pièces correspondent à « {0} » : toute la ligne est devenue le titre.</translation>
     </message>
     <message>
         <source>Shelf labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes d’étagère</translation>
     </message>
     <message>
         <source>Signature of the builder, day</source>
-        <translation type="unfinished"></translation>
+        <translation>Signature du constructeur, jour</translation>
     </message>
     <message>
         <source>Signature of the inspector, day</source>
-        <translation type="unfinished"></translation>
+        <translation>Signature de l’inspecteur, jour</translation>
     </message>
     <message>
         <source>Soon out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Bientôt hors d’accès</translation>
     </message>
     <message>
         <source>Squawk {0} was fixed on {1}; nobody can have looked at that on {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’anomalie {0} a été corrigée le {1} ; personne ne peut l’avoir regardée le {2}.</translation>
     </message>
     <message>
         <source>Squawk {0} was found on {1}, after {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’anomalie {0} a été trouvée le {1}, après le {2}.</translation>
     </message>
     <message>
         <source>The log in short</source>
-        <translation type="unfinished"></translation>
+        <translation>Le carnet en bref</translation>
     </message>
     <message>
         <source>The text is too long for a QR code: </source>
-        <translation type="unfinished"></translation>
+        <translation>Le texte est trop long pour un code QR : </translation>
     </message>
     <message>
         <source>Tie-on tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes à attacher</translation>
     </message>
     <message>
         <source>To reach it, open: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour y accéder, ouvrir : {0}</translation>
     </message>
     <message>
         <source>Torque list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste des couples</translation>
     </message>
     <message>
         <source>Triangle filled: airworthiness. Half filled: workmanship. Outline: cosmetic.</source>
-        <translation type="unfinished"></translation>
+        <translation>Triangle plein : navigabilité. À moitié plein : exécution. Contour : aspect.</translation>
     </message>
     <message>
         <source>Use before</source>
-        <translation type="unfinished"></translation>
+        <translation>À utiliser avant</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Semaine du</translation>
     </message>
     <message>
         <source>What is closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est fermé</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été fait</translation>
     </message>
     <message>
         <source>What was looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été regardé</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Où</translation>
     </message>
     <message>
         <source>Who built it</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui l’a construit</translation>
     </message>
     <message>
         <source>With</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec</translation>
     </message>
     <message>
         <source>Wrench and its number</source>
-        <translation type="unfinished"></translation>
+        <translation>Clé et son numéro</translation>
     </message>
     <message>
         <source>and {0} more on record</source>
-        <translation type="unfinished"></translation>
+        <translation>et {0} de plus inscrits</translation>
     </message>
     <message>
         <source>calibration due {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>étalonnage à faire {0}</translation>
     </message>
     <message>
         <source>deviations from the drawings</source>
-        <translation type="unfinished"></translation>
+        <translation>écarts aux plans</translation>
     </message>
     <message>
         <source>fasteners and torque</source>
-        <translation type="unfinished"></translation>
+        <translation>fixations et couple</translation>
     </message>
     <message>
         <source>of no part</source>
-        <translation type="unfinished"></translation>
+        <translation>d’aucune pièce</translation>
     </message>
     <message>
         <source>opened {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvert {0}</translation>
     </message>
     <message>
         <source>part number {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>référence {0}</translation>
     </message>
     <message>
         <source>photographs of the structure</source>
-        <translation type="unfinished"></translation>
+        <translation>photos de la structure</translation>
     </message>
     <message>
         <source>serial number {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>numéro de série {0}</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>à</translation>
     </message>
     <message>
         <source>use before {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>à utiliser avant {0}</translation>
     </message>
     <message>
         <source>uses of material</source>
-        <translation type="unfinished"></translation>
+        <translation>emplois de matériau</translation>
     </message>
     <message>
         <source>waits for:</source>
-        <translation type="unfinished"></translation>
+        <translation>attend :</translation>
     </message>
     <message>
         <source>{0} has not come yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas encore venu.</translation>
     </message>
     <message>
         <source>{0} has not come yet; a squawk is found today or before.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} n’est pas encore venu ; une anomalie est trouvée aujourd’hui ou avant.</translation>
     </message>
     <message>
         <source>{0} · as the records say on {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} · d’après les dossiers du {1}</translation>
     </message>
     <message>
-        <source> aft fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>All who worked</source>
+        <translation>Tous ceux qui ont travaillé</translation>
     </message>
     <message>
-        <source> aile inferieure</source>
-        <translation type="unfinished"></translation>
+        <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
+        <translation>Une entrée est dite tardive quand elle a été écrite plus de {0} jours après le jour dont elle parle ; le registre dit quand. Les entrées retirées ne sont pas imprimées. Ceci est le dossier du constructeur lui-même : il n’approuve rien.</translation>
     </message>
     <message>
-        <source> aile superieure</source>
-        <translation type="unfinished"></translation>
+        <source>Began</source>
+        <translation>Début</translation>
     </message>
     <message>
-        <source> arriere du fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>Builder&apos;s log</source>
+        <translation>Carnet du constructeur</translation>
     </message>
     <message>
-        <source> bottom wing</source>
-        <translation type="unfinished"></translation>
+        <source>By date, {0}</source>
+        <translation>Par date, {0}</translation>
     </message>
     <message>
-        <source> center fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>By kind of work</source>
+        <translation>Par genre de travail</translation>
     </message>
     <message>
-        <source> center section</source>
-        <translation type="unfinished"></translation>
+        <source>By month</source>
+        <translation>Par mois</translation>
     </message>
     <message>
-        <source> centre fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>By part</source>
+        <translation>Par pièce</translation>
     </message>
     <message>
-        <source> centre section</source>
-        <translation type="unfinished"></translation>
+        <source>By part, {0}</source>
+        <translation>Par pièce, {0}</translation>
     </message>
     <message>
-        <source> cloison pare feu</source>
-        <translation type="unfinished"></translation>
+        <source>By person</source>
+        <translation>Par personne</translation>
     </message>
     <message>
-        <source> fuselage arriere</source>
-        <translation type="unfinished"></translation>
+        <source>By the clock</source>
+        <translation>D’après l’horloge</translation>
     </message>
     <message>
-        <source> fuselage central</source>
-        <translation type="unfinished"></translation>
+        <source>Entries</source>
+        <translation>Entrées</translation>
     </message>
     <message>
-        <source> fuselage tank</source>
-        <translation type="unfinished"></translation>
+        <source>Entries without a time</source>
+        <translation>Entrées sans durée</translation>
     </message>
     <message>
-        <source> gouverne de direction</source>
-        <translation type="unfinished"></translation>
+        <source>Entries written down late</source>
+        <translation>Entrées tardives</translation>
     </message>
     <message>
-        <source> header tank</source>
-        <translation type="unfinished"></translation>
+        <source>In all</source>
+        <translation>En tout</translation>
     </message>
     <message>
-        <source> hinterer rumpf</source>
-        <translation type="unfinished"></translation>
+        <source>Kind of work</source>
+        <translation>Genre de travail</translation>
     </message>
     <message>
-        <source> instrument panel</source>
-        <translation type="unfinished"></translation>
+        <source>Month</source>
+        <translation>Mois</translation>
     </message>
     <message>
-        <source> landing gear</source>
-        <translation type="unfinished"></translation>
+        <source>Nobody on record is called “{0}”; it goes into the note.</source>
+        <translation>Personne d’inscrit ne s’appelle « {0} » ; cela va dans la note.</translation>
     </message>
     <message>
-        <source> left lower wing</source>
-        <translation type="unfinished"></translation>
+        <source>Nothing is on record for this time.</source>
+        <translation>Rien n’est inscrit pour cette période.</translation>
     </message>
     <message>
-        <source> left main </source>
-        <translation type="unfinished"></translation>
+        <source>Of it rework</source>
+        <translation>Dont reprise</translation>
     </message>
     <message>
-        <source> left tank</source>
-        <translation type="unfinished"></translation>
+        <source>On no part</source>
+        <translation>Sur aucune pièce</translation>
     </message>
     <message>
-        <source> left upper wing</source>
-        <translation type="unfinished"></translation>
+        <source>Own</source>
+        <translation>Propre</translation>
     </message>
     <message>
-        <source> lower left wing</source>
-        <translation type="unfinished"></translation>
+        <source>Place, unless an entry names another</source>
+        <translation>Lieu, sauf si une entrée en nomme un autre</translation>
     </message>
     <message>
-        <source> lower right wing</source>
-        <translation type="unfinished"></translation>
+        <source>Say at least two parts or times, with a plus sign between them.</source>
+        <translation>Dites au moins deux pièces ou durées, avec un plus entre elles.</translation>
     </message>
     <message>
-        <source> lower wing</source>
-        <translation type="unfinished"></translation>
+        <source>Say the day, the part, or both.</source>
+        <translation>Dites le jour, la pièce, ou les deux.</translation>
     </message>
     <message>
-        <source> main gear</source>
-        <translation type="unfinished"></translation>
+        <source>Sum</source>
+        <translation>Somme</translation>
     </message>
     <message>
-        <source> main leg</source>
-        <translation type="unfinished"></translation>
+        <source>Sums</source>
+        <translation>Sommes</translation>
     </message>
     <message>
-        <source> main wheel</source>
-        <translation type="unfinished"></translation>
+        <source>The entry has no time that could be split; give parts alone.</source>
+        <translation>L’entrée n’a pas de durée à partager ; donnez seulement des pièces.</translation>
     </message>
     <message>
-        <source> nose gear</source>
-        <translation type="unfinished"></translation>
+        <source>The log by date</source>
+        <translation>Le carnet par date</translation>
     </message>
     <message>
-        <source> nose leg</source>
-        <translation type="unfinished"></translation>
+        <source>The log by part</source>
+        <translation>Le carnet par pièce</translation>
     </message>
     <message>
-        <source> nose wheel</source>
-        <translation type="unfinished"></translation>
+        <source>The pieces do not add up to the {0} minutes of the entry.</source>
+        <translation>Les morceaux ne font pas les {0} minutes de l’entrée.</translation>
     </message>
     <message>
-        <source> oberer flugel</source>
-        <translation type="unfinished"></translation>
+        <source>With all below</source>
+        <translation>Avec tout dessous</translation>
     </message>
     <message>
-        <source> oberer linker flugel</source>
-        <translation type="unfinished"></translation>
+        <source>Work on no part</source>
+        <translation>Travail sur aucune pièce</translation>
     </message>
     <message>
-        <source> oberer rechter flugel</source>
-        <translation type="unfinished"></translation>
+        <source>Worked</source>
+        <translation>Travaillé</translation>
     </message>
     <message>
-        <source> plan avant</source>
-        <translation type="unfinished"></translation>
+        <source>at {0}</source>
+        <translation>à {0}</translation>
     </message>
     <message>
-        <source> plan horizontal</source>
-        <translation type="unfinished"></translation>
+        <source>changed what was inspected</source>
+        <translation>a modifié ce qui était inspecté</translation>
     </message>
     <message>
-        <source> rear fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>entries: {0}; all who worked: {1}</source>
+        <translation>entrées : {0} ; tous ceux qui ont travaillé : {1}</translation>
     </message>
     <message>
-        <source> reservoir d aile</source>
-        <translation type="unfinished"></translation>
+        <source>from the first entry to the last</source>
+        <translation>de la première entrée à la dernière</translation>
     </message>
     <message>
-        <source> reservoir de fuselage</source>
-        <translation type="unfinished"></translation>
+        <source>from {0}</source>
+        <translation>dès {0}</translation>
     </message>
     <message>
-        <source> right lower wing</source>
-        <translation type="unfinished"></translation>
+        <source>from: {0}</source>
+        <translation>de : {0}</translation>
     </message>
     <message>
-        <source> right main </source>
-        <translation type="unfinished"></translation>
+        <source>not on record</source>
+        <translation>non inscrit</translation>
     </message>
     <message>
-        <source> right tank</source>
-        <translation type="unfinished"></translation>
+        <source>until {0}</source>
+        <translation>jusqu’à {0}</translation>
     </message>
     <message>
-        <source> right upper wing</source>
-        <translation type="unfinished"></translation>
+        <source>{0} cannot have worked longer than the whole of it.</source>
+        <translation>{0} ne peut avoir travaillé plus que le tout.</translation>
     </message>
     <message>
-        <source> roue avant</source>
-        <translation type="unfinished"></translation>
+        <source>{0} has a number for {1} in row {2} of {3} that is too large.</source>
+        <translation>{0} : le nombre pour {1} à la ligne {2} de {3} est trop grand.</translation>
     </message>
     <message>
-        <source> roulette de nez</source>
-        <translation type="unfinished"></translation>
+        <source>{0} has a number for {1} that is too large.</source>
+        <translation>{0} : le nombre pour {1} est trop grand.</translation>
     </message>
     <message>
-        <source> roulette de queue</source>
-        <translation type="unfinished"></translation>
+        <source>{0} has {1} at work for {2} minutes; more than 10,000 hours do not fit into one entry.</source>
+        <translation>{0} : {1} aurait travaillé {2} minutes ; plus de 10 000 heures ne tiennent pas dans une entrée.</translation>
     </message>
     <message>
-        <source> tableau de bord</source>
-        <translation type="unfinished"></translation>
+        <source>{0} lasts {1} minutes; more than 10,000 hours do not fit into one entry.</source>
+        <translation>{0} dure {1} minutes ; plus de 10 000 heures ne tiennent pas dans une entrée.</translation>
     </message>
     <message>
-        <source> tail boom</source>
-        <translation type="unfinished"></translation>
+        <source>{0} lies ahead; the log tells what was done.</source>
+        <translation>{0} est à venir ; le carnet dit ce qui a été fait.</translation>
     </message>
     <message>
-        <source> tail cone</source>
-        <translation type="unfinished"></translation>
+        <source>{0} to {1}</source>
+        <translation>{0} à {1}</translation>
     </message>
     <message>
-        <source> tail skid</source>
-        <translation type="unfinished"></translation>
+        <source>“{0}” is a second time; it goes into the note.</source>
+        <translation>« {0} » est une deuxième durée ; elle va dans la note.</translation>
     </message>
     <message>
-        <source> tail wheel</source>
-        <translation type="unfinished"></translation>
+        <source>“{0}” is more than a day has; write each day&apos;s work by itself.</source>
+        <translation>« {0} » dépasse une journée ; écrivez chaque jour séparément.</translation>
     </message>
     <message>
-        <source> top wing</source>
-        <translation type="unfinished"></translation>
+        <source>“{0}” is no length of time; leave it out when nobody knows.</source>
+        <translation>« {0} » n’est pas une durée ; omettez-la si personne ne la sait.</translation>
     </message>
     <message>
-        <source> train avant</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> train d atterrissage</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> train principal</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> turtle deck</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> unterer flugel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> unterer linker flugel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> unterer rechter flugel</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> upper left wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> upper right wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> upper wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> wing tank</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> wing tip</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>aile basse</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>aile haute</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ailes basses</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ailes hautes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>hauban d</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>high wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>lift strut</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>low wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>shoulder wing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>tail first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>wing strut</source>
-        <translation type="unfinished"></translation>
+        <source>“{0}” is no part, or may be several.</source>
+        <translation>« {0} » n’est pas une pièce, ou peut en être plusieurs.</translation>
     </message>
 </context>
 <context>
@@ -4275,15 +4207,15 @@
     <name>Packet</name>
     <message>
         <source>%1 closings</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fermetures</translation>
     </message>
     <message>
         <source>Packet for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossier pour %1</translation>
     </message>
     <message>
         <source>Packet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossier %1</translation>
     </message>
 </context>
 <context>
@@ -4329,17 +4261,17 @@
     <name>PartMoves</name>
     <message>
         <source>%1 moved to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 déplacé vers %2</translation>
     </message>
     <message>
         <source>%1 moved to the top</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 déplacé tout en haut</translation>
     </message>
     <message numerus="yes">
         <source>%n parts</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n pièce</numerusform>
+            <numerusform>%n pièces</numerusform>
         </translation>
     </message>
 </context>
@@ -4347,137 +4279,152 @@
     <name>PartTree</name>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>État</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalies</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos</translation>
     </message>
     <message>
         <source>work left</source>
-        <translation type="unfinished"></translation>
+        <translation>du travail reste</translation>
     </message>
     <message>
         <source>inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>inspection</translation>
     </message>
     <message>
         <source>signature</source>
-        <translation type="unfinished"></translation>
+        <translation>signature</translation>
     </message>
     <message>
         <source>none against</source>
-        <translation type="unfinished"></translation>
+        <translation>rien contre</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>fermé</translation>
     </message>
     <message>
         <source>closed, gaps</source>
-        <translation type="unfinished"></translation>
+        <translation>fermé, lacunes</translation>
     </message>
 </context>
 <context>
     <name>PhotoSections</name>
     <message>
         <source>Belonging to no part</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans pièce</translation>
     </message>
     <message>
         <source>Without a date</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans date</translation>
     </message>
 </context>
 <context>
     <name>PictureInbox</name>
     <message>
         <source>Choose photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir des photos</translation>
     </message>
     <message>
         <source>Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos et papiers (*.jpg *.jpeg *.png *.heic *.pdf);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>pasted picture %1</source>
-        <translation type="unfinished"></translation>
+        <translation>image collée %1</translation>
     </message>
 </context>
 <context>
     <name>Print</name>
     <message numerus="yes">
         <source>%1 is written: %n pages, %2 photographs, %3 could not be printed.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 est écrit : %n page, %2 photos, %3 n’ont pas pu être imprimées.</numerusform>
+            <numerusform>%1 est écrit : %n pages, %2 photos, %3 n’ont pas pu être imprimées.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 is written: %n pages.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 est écrit : %n page.</numerusform>
+            <numerusform>%1 est écrit : %n pages.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 is written: %n dates.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 est écrit : %n date.</numerusform>
+            <numerusform>%1 est écrit : %n dates.</numerusform>
         </translation>
     </message>
     <message>
         <source>Blank form: findings of a visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Formulaire vierge : constatations d’une visite</translation>
     </message>
     <message>
         <source>Blank form: lay-up and glue batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Formulaire vierge : mélanges de stratification et de colle</translation>
     </message>
     <message>
         <source>Blank form: log of a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Formulaire vierge : carnet d’une semaine</translation>
     </message>
     <message>
         <source>Blank form: torque list</source>
-        <translation type="unfinished"></translation>
+        <translation>Formulaire vierge : liste des couples</translation>
     </message>
     <message>
         <source>Calendar file</source>
-        <translation type="unfinished"></translation>
+        <translation>Fichier de calendrier</translation>
     </message>
     <message>
         <source>Hand-over book</source>
-        <translation type="unfinished"></translation>
+        <translation>Livret de remise</translation>
     </message>
     <message>
         <source>Labels for tools</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes pour outils</translation>
     </message>
     <message>
         <source>Shelf labels for material lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes d’étagère pour lots de matériau</translation>
     </message>
     <message>
         <source>Shelf labels for parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes d’étagère pour pièces</translation>
     </message>
     <message>
         <source>Tie-on tags: do not close</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes à attacher : ne pas fermer</translation>
+    </message>
+</context>
+<context>
+    <name>Recording</name>
+    <message>
+        <source>Logged: %1</source>
+        <translation>Inscrit : %1</translation>
+    </message>
+    <message>
+        <source>Logged: %1 on %2</source>
+        <translation>Inscrit : %1 sur %2</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation>travail</translation>
     </message>
 </context>
 <context>
@@ -4599,513 +4546,513 @@
     <name>Section</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>au moins %1</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>au plus %1</translation>
     </message>
     <message>
         <source>%1 (removed)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (retiré)</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore</translation>
     </message>
     <message>
         <source>%1, damaged %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, endommagés %2</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Étape</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>fait</translation>
     </message>
     <message>
         <source>Mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Repère</translation>
     </message>
     <message>
         <source>Estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimation</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Temps</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Genre</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Quoi</translation>
     </message>
     <message>
         <source>Squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie</translation>
     </message>
     <message>
         <source>Severity</source>
-        <translation type="unfinished"></translation>
+        <translation>Gravité</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>État</translation>
     </message>
     <message>
         <source>Closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermeture</translation>
     </message>
     <message>
         <source>Fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Posé</translation>
     </message>
     <message>
         <source>fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>posé</translation>
     </message>
     <message>
         <source>Hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Quincaillerie</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites</translation>
     </message>
     <message>
         <source>Torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Couple</translation>
     </message>
     <message>
         <source>Marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Marqué</translation>
     </message>
     <message>
         <source>marked</source>
-        <translation type="unfinished"></translation>
+        <translation>marqué</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Freiné</translation>
     </message>
     <message>
         <source>locked</source>
-        <translation type="unfinished"></translation>
+        <translation>freiné</translation>
     </message>
     <message>
         <source>Measurement</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesure</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Valeur</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Le</translation>
     </message>
     <message>
         <source>Deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart</translation>
     </message>
     <message>
         <source>Packing line</source>
-        <translation type="unfinished"></translation>
+        <translation>Ligne de colisage</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Demandé</translation>
     </message>
     <message>
         <source>Received</source>
-        <translation type="unfinished"></translation>
+        <translation>Reçu</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation>Matériau</translation>
     </message>
     <message>
         <source>Used</source>
-        <translation type="unfinished"></translation>
+        <translation>Utilisé</translation>
     </message>
     <message>
         <source>Sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Éprouvette</translation>
     </message>
     <message>
         <source>Steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Étapes</translation>
     </message>
     <message>
         <source>New step</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle étape</translation>
     </message>
     <message>
         <source>Log</source>
-        <translation type="unfinished"></translation>
+        <translation>Carnet</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalies</translation>
     </message>
     <message>
         <source>New squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle anomalie</translation>
     </message>
     <message>
         <source>Closings</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermetures</translation>
     </message>
     <message>
         <source>Fasteners</source>
-        <translation type="unfinished"></translation>
+        <translation>Fixations</translation>
     </message>
     <message>
         <source>New fastener: its place</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle fixation : son endroit</translation>
     </message>
     <message>
         <source>Measurements</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesures</translation>
     </message>
     <message>
         <source>New measurement: what is measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle mesure : ce qui est mesuré</translation>
     </message>
     <message>
         <source>Deviations</source>
-        <translation type="unfinished"></translation>
+        <translation>Écarts</translation>
     </message>
     <message>
         <source>Stores</source>
-        <translation type="unfinished"></translation>
+        <translation>Magasin</translation>
     </message>
     <message>
         <source>New packing line</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle ligne de colisage</translation>
     </message>
     <message>
         <source>Materials</source>
-        <translation type="unfinished"></translation>
+        <translation>Matériaux</translation>
     </message>
     <message>
         <source>dropped %1</source>
-        <translation type="unfinished"></translation>
+        <translation>abandonné %1</translation>
     </message>
     <message>
         <source>closes %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ferme %1</translation>
     </message>
     <message>
         <source>Drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Situation</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Bulletin</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletin</translation>
     </message>
     <message>
         <source>Issuer</source>
-        <translation type="unfinished"></translation>
+        <translation>Émetteur</translation>
     </message>
     <message>
         <source>Issued</source>
-        <translation type="unfinished"></translation>
+        <translation>Émis</translation>
     </message>
     <message>
         <source>New deviation: what differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvel écart : ce qui diffère</translation>
     </message>
     <message>
         <source>Bulletins</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletins</translation>
     </message>
     <message>
         <source>New bulletin: its title</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau bulletin : son titre</translation>
     </message>
     <message>
         <source>%1 at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>At arm</source>
-        <translation type="unfinished"></translation>
+        <translation>Au bras</translation>
     </message>
     <message>
         <source>Documents</source>
-        <translation type="unfinished"></translation>
+        <translation>Documents</translation>
     </message>
     <message>
         <source>Drawing says</source>
-        <translation type="unfinished"></translation>
+        <translation>Le plan dit</translation>
     </message>
     <message>
         <source>Letters and pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Lettres et images</translation>
     </message>
     <message>
         <source>On what basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur quelle base</translation>
     </message>
     <message>
         <source>Weight, more or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse, en plus ou en moins</translation>
     </message>
     <message>
         <source>applies</source>
-        <translation type="unfinished"></translation>
+        <translation>s’applique</translation>
     </message>
     <message>
         <source>applies, mandatory</source>
-        <translation type="unfinished"></translation>
+        <translation>s’applique, obligatoire</translation>
     </message>
     <message>
         <source>approved %1</source>
-        <translation type="unfinished"></translation>
+        <translation>approuvé %1</translation>
     </message>
     <message>
         <source>approved %1, built</source>
-        <translation type="unfinished"></translation>
+        <translation>approuvé %1, construit</translation>
     </message>
     <message>
         <source>asked %1, no answer yet</source>
-        <translation type="unfinished"></translation>
+        <translation>demandé %1, pas encore de réponse</translation>
     </message>
     <message>
         <source>built though rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>construit malgré le refus</translation>
     </message>
     <message>
         <source>built, not decided</source>
-        <translation type="unfinished"></translation>
+        <translation>construit, non décidé</translation>
     </message>
     <message>
         <source>complied with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>appliqué %1</translation>
     </message>
     <message>
         <source>does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>ne s’applique pas</translation>
     </message>
     <message>
         <source>not asked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore demandé</translation>
     </message>
     <message>
         <source>not looked into</source>
-        <translation type="unfinished"></translation>
+        <translation>non examiné</translation>
     </message>
     <message>
         <source>rejected %1</source>
-        <translation type="unfinished"></translation>
+        <translation>refusé %1</translation>
     </message>
     <message>
         <source>undone %1</source>
-        <translation type="unfinished"></translation>
+        <translation>défait %1</translation>
     </message>
 </context>
 <context>
     <name>SectionActs</name>
     <message numerus="yes">
         <source>%1: %n files attached</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 : %n fichier joint</numerusform>
+            <numerusform>%1 : %n fichiers joints</numerusform>
         </translation>
     </message>
     <message>
         <source>Asked…</source>
-        <translation type="unfinished"></translation>
+        <translation>Demandé…</translation>
     </message>
     <message>
         <source>Approved…</source>
-        <translation type="unfinished"></translation>
+        <translation>Approuvé…</translation>
     </message>
     <message>
         <source>Rejected…</source>
-        <translation type="unfinished"></translation>
+        <translation>Refusé…</translation>
     </message>
     <message>
         <source>Built so…</source>
-        <translation type="unfinished"></translation>
+        <translation>Construit ainsi…</translation>
     </message>
     <message>
         <source>Put back…</source>
-        <translation type="unfinished"></translation>
+        <translation>Remis…</translation>
     </message>
     <message>
         <source>Applies</source>
-        <translation type="unfinished"></translation>
+        <translation>S’applique</translation>
     </message>
     <message>
         <source>Does not apply…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne s’applique pas…</translation>
     </message>
     <message>
         <source>Complied with…</source>
-        <translation type="unfinished"></translation>
+        <translation>Appliqué…</translation>
     </message>
     <message>
         <source>Insert before…</source>
-        <translation type="unfinished"></translation>
+        <translation>Insérer avant…</translation>
     </message>
     <message>
         <source>Drop</source>
-        <translation type="unfinished"></translation>
+        <translation>Abandonner</translation>
     </message>
     <message>
         <source>Take up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre</translation>
     </message>
     <message>
         <source>%1: dropped</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : abandonné</translation>
     </message>
     <message>
         <source>%1: to be done after all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : à faire quand même</translation>
     </message>
     <message>
         <source>A decision needs its basis: a letter, a drawing, a paragraph.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une décision demande sa base : une lettre, un plan, un paragraphe.</translation>
     </message>
     <message>
         <source>A new step before %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Une nouvelle étape avant %1</translation>
     </message>
     <message>
         <source>A step needs its words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une étape demande ses mots.</translation>
     </message>
     <message>
         <source>Approved</source>
-        <translation type="unfinished"></translation>
+        <translation>Approuvé</translation>
     </message>
     <message>
         <source>Asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Demandé</translation>
     </message>
     <message>
         <source>Asked of</source>
-        <translation type="unfinished"></translation>
+        <translation>Demandé à</translation>
     </message>
     <message>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Parce que</translation>
     </message>
     <message>
         <source>Bulletin %1: applies</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletin %1 : s’applique</translation>
     </message>
     <message>
         <source>Bulletin %1: complied with</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletin %1 : appliqué</translation>
     </message>
     <message>
         <source>Bulletin %1: does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>Bulletin %1 : ne s’applique pas</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>Complied with</source>
-        <translation type="unfinished"></translation>
+        <translation>Appliqué</translation>
     </message>
     <message>
         <source>Deviation %1: approved</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart %1 : approuvé</translation>
     </message>
     <message>
         <source>Deviation %1: asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart %1 : demandé</translation>
     </message>
     <message>
         <source>Deviation %1: built so</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart %1 : construit ainsi</translation>
     </message>
     <message>
         <source>Deviation %1: put back as drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart %1 : remis selon le plan</translation>
     </message>
     <message>
         <source>Deviation %1: rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart %1 : refusé</translation>
     </message>
     <message>
         <source>Deviation %1: who was asked?</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart %1 : qui a été consulté ?</translation>
     </message>
     <message>
         <source>Does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne s’applique pas</translation>
     </message>
     <message>
         <source>How, and by which paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment, et selon quel papier</translation>
     </message>
     <message>
         <source>Insert it</source>
-        <translation type="unfinished"></translation>
+        <translation>L’insérer</translation>
     </message>
     <message>
         <source>Note it</source>
-        <translation type="unfinished"></translation>
+        <translation>Le noter</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Le</translation>
     </message>
     <message>
         <source>On what basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur quelle base</translation>
     </message>
     <message>
         <source>Rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>Refusé</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Étape</translation>
     </message>
     <message>
         <source>Step added: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Étape ajoutée : %1</translation>
     </message>
     <message>
         <source>What was done, and by which paper?</source>
-        <translation type="unfinished"></translation>
+        <translation>Qu’a-t-on fait, et selon quel papier ?</translation>
     </message>
     <message>
         <source>Whoever reads this later wants to know why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui lira ceci plus tard voudra savoir pourquoi.</translation>
     </message>
 </context>
 <context>
@@ -5127,123 +5074,123 @@
     <name>SquawkFilter</name>
     <message>
         <source>%1 and below</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et dessous</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>fait</translation>
     </message>
     <message>
         <source>fixed, to be looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>corrigées, à revoir</translation>
     </message>
     <message>
         <source>for the adviser to verify</source>
-        <translation type="unfinished"></translation>
+        <translation>à vérifier par le conseiller</translation>
     </message>
     <message>
         <source>for the builder to verify</source>
-        <translation type="unfinished"></translation>
+        <translation>à vérifier par le constructeur</translation>
     </message>
     <message>
         <source>for the inspector to verify</source>
-        <translation type="unfinished"></translation>
+        <translation>à vérifier par l’inspecteur</translation>
     </message>
     <message>
         <source>in reach</source>
-        <translation type="unfinished"></translation>
+        <translation>accessibles</translation>
     </message>
     <message>
         <source>out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>hors d’accès</translation>
     </message>
     <message>
         <source>outstanding</source>
-        <translation type="unfinished"></translation>
+        <translation>à traiter</translation>
     </message>
     <message>
         <source>outstanding and done</source>
-        <translation type="unfinished"></translation>
+        <translation>à traiter et réglées</translation>
     </message>
     <message>
         <source>soon out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>bientôt hors d’accès</translation>
     </message>
     <message>
         <source>to be fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>à corriger</translation>
     </message>
     <message>
         <source>with the words “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>avec les mots « %1 »</translation>
     </message>
 </context>
 <context>
     <name>SquawkList</name>
     <message numerus="yes">
         <source>%n squawks were written to %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n anomalie a été écrite dans %1.</numerusform>
+            <numerusform>%n anomalies ont été écrites dans %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>List of squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste des anomalies</translation>
     </message>
 </context>
 <context>
     <name>SquawkPeople</name>
     <message>
         <source>the adviser</source>
-        <translation type="unfinished"></translation>
+        <translation>le conseiller</translation>
     </message>
     <message>
         <source>the adviser (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>le conseiller (%1)</translation>
     </message>
     <message>
         <source>the builder</source>
-        <translation type="unfinished"></translation>
+        <translation>le constructeur</translation>
     </message>
     <message>
         <source>the inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>l’inspecteur</translation>
     </message>
     <message>
         <source>the inspector (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>l’inspecteur (%1)</translation>
     </message>
 </context>
 <context>
     <name>SquawkStory</name>
     <message>
         <source>Accepted as it is %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Accepté en l’état %1 par %2 : %3</translation>
     </message>
     <message>
         <source>Fixed %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrigé %1 par %2 : %3</translation>
     </message>
     <message>
         <source>Found %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvée %1</translation>
     </message>
     <message>
         <source>Found %1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvée %1 par %2</translation>
     </message>
     <message>
         <source>Open. When it is fixed, this is who looks at it: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouverte. Une fois corrigée, la regarde : %1</translation>
     </message>
     <message>
         <source>Still to look at it: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Doit encore la regarder : %1</translation>
     </message>
     <message>
         <source>Verified %1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifié %1 par %2</translation>
     </message>
 </context>
 <context>
@@ -6144,26 +6091,26 @@
     <name>StepMoves</name>
     <message numerus="yes">
         <source>%n steps moved</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n étape déplacée</numerusform>
+            <numerusform>%n étapes déplacées</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 cannot come before %2, because it has to wait for it: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut venir avant %2, car elle doit l’attendre : %3.</translation>
     </message>
     <message>
         <source>%1 comes after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 vient après %2</translation>
     </message>
     <message>
         <source>%1: moved</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : déplacé</translation>
     </message>
     <message>
         <source>Steps change places within their part only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les étapes ne changent de place que dans leur pièce.</translation>
     </message>
 </context>
 <context>
@@ -6213,124 +6160,124 @@
     <name>TodayRows</name>
     <message>
         <source>Running</source>
-        <translation type="unfinished"></translation>
+        <translation>En cours</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Démarrer</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>et %1 de plus</translation>
     </message>
     <message>
         <source>before %1 is closed</source>
-        <translation type="unfinished"></translation>
+        <translation>avant de fermer %1</translation>
     </message>
     <message>
         <source>needed for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nécessaire pour %1</translation>
     </message>
     <message>
         <source>needed for %1 and %2 more</source>
-        <translation type="unfinished"></translation>
+        <translation>nécessaire pour %1 et %2 de plus</translation>
     </message>
     <message numerus="yes">
         <source>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fermeture est inscrite et pas commencée. Une fermeture vient sur cette page avec le premier travail inscrit sur une pièce à l’intérieur.</numerusform>
+            <numerusform>%n fermetures sont inscrites et aucune n’est commencée. Une fermeture vient sur cette page avec le premier travail inscrit sur une pièce à l’intérieur.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines of the inspector&apos;s list are not ticked</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne de la liste de l’inspecteur n’est pas cochée</numerusform>
+            <numerusform>%n lignes de la liste de l’inspecteur ne sont pas cochées</numerusform>
         </translation>
     </message>
     <message>
         <source>Ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Demander</translation>
     </message>
     <message>
         <source>Count in</source>
-        <translation type="unfinished"></translation>
+        <translation>Compter</translation>
     </message>
     <message>
         <source>Decide</source>
-        <translation type="unfinished"></translation>
+        <translation>Décider</translation>
     </message>
     <message>
         <source>Fix</source>
-        <translation type="unfinished"></translation>
+        <translation>Corriger</translation>
     </message>
     <message>
         <source>No closing is recorded yet. A closing is the act after which a place can no longer be seen: riveting on a skin, bonding two halves, covering with fabric. Once it is written down, this page says what has to happen before it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fermeture n’est encore inscrite. Une fermeture est l’acte après lequel un endroit ne se voit plus : riveter un revêtement, coller deux moitiés, entoiler. Une fois écrite, cette page dit ce qui doit se faire avant.</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Photo</translation>
     </message>
     <message>
         <source>Read</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire</translation>
     </message>
     <message>
         <source>Sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Signer</translation>
     </message>
     <message>
         <source>Tick</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher</translation>
     </message>
     <message>
         <source>Verify</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier</translation>
     </message>
     <message>
         <source>on the page %1</source>
-        <translation type="unfinished"></translation>
+        <translation>à la page %1</translation>
     </message>
 </context>
 <context>
     <name>WithdrawAct</name>
     <message>
         <source>%1 records</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 enregistrements</translation>
     </message>
     <message>
         <source>%1 will count nowhere any more; the journal keeps it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne comptera plus nulle part ; le registre le garde.</translation>
     </message>
     <message>
         <source>%1 withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 retiré</translation>
     </message>
     <message>
         <source>A withdrawal needs its reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un retrait demande un motif.</translation>
     </message>
     <message>
         <source>These name it and are withdrawn with it: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceux-ci le nomment et sont retirés avec lui : %1.</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer</translation>
     </message>
     <message>
         <source>Withdraw all %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer les %1</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>et %1 de plus</translation>
     </message>
 </context>
 <context>
@@ -6929,892 +6876,892 @@
     </message>
     <message>
         <source>C</source>
-        <translation type="unfinished"></translation>
+        <translation>C</translation>
     </message>
     <message>
         <source>F</source>
-        <translation type="unfinished"></translation>
+        <translation>F</translation>
     </message>
     <message>
         <source>N-m</source>
-        <translation type="unfinished"></translation>
+        <translation>N·m</translation>
     </message>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>tous</translation>
     </message>
     <message>
         <source>closing-step-not-done</source>
-        <translation type="unfinished"></translation>
+        <translation>étape de fermeture non faite</translation>
     </message>
     <message>
         <source>cure-time-unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>durée de durcissement inconnue</translation>
     </message>
     <message>
         <source>curing-material</source>
-        <translation type="unfinished"></translation>
+        <translation>matériau en durcissement</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>fait</translation>
     </message>
     <message>
         <source>expired-material</source>
-        <translation type="unfinished"></translation>
+        <translation>matériau périmé</translation>
     </message>
     <message>
         <source>factory-closing-without-document</source>
-        <translation type="unfinished"></translation>
+        <translation>fermeture d’usine sans document</translation>
     </message>
     <message>
         <source>failed-sample</source>
-        <translation type="unfinished"></translation>
+        <translation>éprouvette en échec</translation>
     </message>
     <message>
         <source>fastener-not-fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>fixation non posée</translation>
     </message>
     <message>
         <source>filed-above</source>
-        <translation type="unfinished"></translation>
+        <translation>classé au-dessus</translation>
     </message>
     <message>
         <source>ft-lb</source>
-        <translation type="unfinished"></translation>
+        <translation>ft-lb</translation>
     </message>
     <message>
         <source>in-lb</source>
-        <translation type="unfinished"></translation>
+        <translation>in-lb</translation>
     </message>
     <message>
         <source>inner-closed-early</source>
-        <translation type="unfinished"></translation>
+        <translation>intérieur fermé avec lacunes</translation>
     </message>
     <message>
         <source>inner-closing-open</source>
-        <translation type="unfinished"></translation>
+        <translation>intérieur encore ouvert</translation>
     </message>
     <message>
         <source>loose-fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>fixation desserrée</translation>
     </message>
     <message>
         <source>measurement-missing</source>
-        <translation type="unfinished"></translation>
+        <translation>mesure manquante</translation>
     </message>
     <message>
         <source>measurement-out-of-limits</source>
-        <translation type="unfinished"></translation>
+        <translation>mesure hors limites</translation>
     </message>
     <message>
         <source>missing-part</source>
-        <translation type="unfinished"></translation>
+        <translation>pièce manquante</translation>
     </message>
     <message>
         <source>no_longer</source>
-        <translation type="unfinished"></translation>
+        <translation>hors d’accès</translation>
     </message>
     <message>
         <source>not_for_long</source>
-        <translation type="unfinished"></translation>
+        <translation>plus pour longtemps</translation>
     </message>
     <message>
         <source>open-bulletin</source>
-        <translation type="unfinished"></translation>
+        <translation>bulletin ouvert</translation>
     </message>
     <message>
         <source>open-squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>anomalie ouverte</translation>
     </message>
     <message>
         <source>outdated-sign-off</source>
-        <translation type="unfinished"></translation>
+        <translation>signature périmée</translation>
     </message>
     <message>
         <source>outstanding</source>
-        <translation type="unfinished"></translation>
+        <translation>à traiter</translation>
     </message>
     <message>
         <source>part-without-closing</source>
-        <translation type="unfinished"></translation>
+        <translation>pièce sans fermeture</translation>
     </message>
     <message>
         <source>record-without-place</source>
-        <translation type="unfinished"></translation>
+        <translation>enregistrement sans lieu</translation>
     </message>
     <message>
         <source>rejected-deviation-built</source>
-        <translation type="unfinished"></translation>
+        <translation>écart refusé mais construit</translation>
     </message>
     <message>
         <source>second-hand</source>
-        <translation type="unfinished"></translation>
+        <translation>de seconde main</translation>
     </message>
     <message>
         <source>signature-without-sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>signature sans feuille</translation>
     </message>
     <message>
         <source>stale-photos</source>
-        <translation type="unfinished"></translation>
+        <translation>photos dépassées</translation>
     </message>
     <message>
         <source>thin-record</source>
-        <translation type="unfinished"></translation>
+        <translation>dossier mince</translation>
     </message>
     <message>
         <source>to_fix</source>
-        <translation type="unfinished"></translation>
+        <translation>à corriger</translation>
     </message>
     <message>
         <source>to_verify</source>
-        <translation type="unfinished"></translation>
+        <translation>à vérifier</translation>
     </message>
     <message>
         <source>too-few-photos</source>
-        <translation type="unfinished"></translation>
+        <translation>trop peu de photos</translation>
     </message>
     <message>
         <source>torque-out-of-limits</source>
-        <translation type="unfinished"></translation>
+        <translation>couple hors limites</translation>
     </message>
     <message>
         <source>uncalibrated-tool</source>
-        <translation type="unfinished"></translation>
+        <translation>outil non étalonné</translation>
     </message>
     <message>
         <source>undecided-deviation</source>
-        <translation type="unfinished"></translation>
+        <translation>écart non décidé</translation>
     </message>
     <message>
         <source>undone-step</source>
-        <translation type="unfinished"></translation>
+        <translation>étape non faite</translation>
     </message>
     <message>
         <source>unlocked-fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>fixation non freinée</translation>
     </message>
     <message>
         <source>unmarked-fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>fixation non marquée</translation>
     </message>
     <message>
         <source>unsigned-hold-point</source>
-        <translation type="unfinished"></translation>
+        <translation>point d’arrêt non signé</translation>
     </message>
     <message>
         <source>unticked-check</source>
-        <translation type="unfinished"></translation>
+        <translation>point de contrôle non coché</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>oui</translation>
     </message>
     <message>
         <source>biplane</source>
-        <translation type="unfinished"></translation>
+        <translation>biplan</translation>
     </message>
     <message>
         <source>canard</source>
-        <translation type="unfinished"></translation>
+        <translation>canard</translation>
     </message>
     <message>
         <source>centre_fuselage</source>
-        <translation type="unfinished"></translation>
+        <translation>fuselage central</translation>
     </message>
     <message>
         <source>cockpit</source>
-        <translation type="unfinished"></translation>
+        <translation>poste de pilotage</translation>
     </message>
     <message>
         <source>elevator</source>
-        <translation type="unfinished"></translation>
+        <translation>gouverne de profondeur</translation>
     </message>
     <message>
         <source>engine_bay</source>
-        <translation type="unfinished"></translation>
+        <translation>compartiment moteur</translation>
     </message>
     <message>
         <source>fin</source>
-        <translation type="unfinished"></translation>
+        <translation>dérive</translation>
     </message>
     <message>
         <source>foreplane</source>
-        <translation type="unfinished"></translation>
+        <translation>plan avant</translation>
     </message>
     <message>
         <source>fuselage_tank</source>
-        <translation type="unfinished"></translation>
+        <translation>réservoir de fuselage</translation>
     </message>
     <message>
         <source>high_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>aile haute</translation>
     </message>
     <message>
         <source>left_aileron</source>
-        <translation type="unfinished"></translation>
+        <translation>aileron gauche</translation>
     </message>
     <message>
         <source>left_flap</source>
-        <translation type="unfinished"></translation>
+        <translation>volet gauche</translation>
     </message>
     <message>
         <source>left_main_wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>roue principale gauche</translation>
     </message>
     <message>
         <source>left_tank</source>
-        <translation type="unfinished"></translation>
+        <translation>réservoir gauche</translation>
     </message>
     <message>
         <source>left_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>aile gauche</translation>
     </message>
     <message>
         <source>low_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>aile basse</translation>
     </message>
     <message>
         <source>lower_left_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>aile inférieure gauche</translation>
     </message>
     <message>
         <source>lower_right_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>aile inférieure droite</translation>
     </message>
     <message>
         <source>nose_wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>roue avant</translation>
     </message>
     <message>
         <source>rear_fuselage</source>
-        <translation type="unfinished"></translation>
+        <translation>fuselage arrière</translation>
     </message>
     <message>
         <source>right_aileron</source>
-        <translation type="unfinished"></translation>
+        <translation>aileron droit</translation>
     </message>
     <message>
         <source>right_flap</source>
-        <translation type="unfinished"></translation>
+        <translation>volet droit</translation>
     </message>
     <message>
         <source>right_main_wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>roue principale droite</translation>
     </message>
     <message>
         <source>right_tank</source>
-        <translation type="unfinished"></translation>
+        <translation>réservoir droit</translation>
     </message>
     <message>
         <source>right_wing</source>
-        <translation type="unfinished"></translation>
+        <translation>aile droite</translation>
     </message>
     <message>
         <source>rudder</source>
-        <translation type="unfinished"></translation>
+        <translation>gouverne de direction</translation>
     </message>
     <message>
         <source>stabiliser</source>
-        <translation type="unfinished"></translation>
+        <translation>stabilisateur</translation>
     </message>
     <message>
         <source>tail_wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>roulette de queue</translation>
     </message>
 </context>
 <context>
     <name>Zone</name>
     <message>
         <source>Engine bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Compartiment moteur</translation>
     </message>
     <message>
         <source>Nose wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Roue avant</translation>
     </message>
     <message>
         <source>Foreplane</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan avant</translation>
     </message>
     <message>
         <source>Cockpit</source>
-        <translation type="unfinished"></translation>
+        <translation>Poste de pilotage</translation>
     </message>
     <message>
         <source>Fuselage tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Réservoir de fuselage</translation>
     </message>
     <message>
         <source>Centre fuselage</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuselage central</translation>
     </message>
     <message>
         <source>Left wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Aile gauche</translation>
     </message>
     <message>
         <source>Right wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Aile droite</translation>
     </message>
     <message>
         <source>Lower left wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Aile inférieure gauche</translation>
     </message>
     <message>
         <source>Lower right wing</source>
-        <translation type="unfinished"></translation>
+        <translation>Aile inférieure droite</translation>
     </message>
     <message>
         <source>Left tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Réservoir gauche</translation>
     </message>
     <message>
         <source>Right tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Réservoir droit</translation>
     </message>
     <message>
         <source>Left aileron</source>
-        <translation type="unfinished"></translation>
+        <translation>Aileron gauche</translation>
     </message>
     <message>
         <source>Right aileron</source>
-        <translation type="unfinished"></translation>
+        <translation>Aileron droit</translation>
     </message>
     <message>
         <source>Left flap</source>
-        <translation type="unfinished"></translation>
+        <translation>Volet gauche</translation>
     </message>
     <message>
         <source>Right flap</source>
-        <translation type="unfinished"></translation>
+        <translation>Volet droit</translation>
     </message>
     <message>
         <source>Left main wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Roue principale gauche</translation>
     </message>
     <message>
         <source>Right main wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Roue principale droite</translation>
     </message>
     <message>
         <source>Rear fuselage</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuselage arrière</translation>
     </message>
     <message>
         <source>Stabiliser</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabilisateur</translation>
     </message>
     <message>
         <source>Elevator</source>
-        <translation type="unfinished"></translation>
+        <translation>Gouverne de profondeur</translation>
     </message>
     <message>
         <source>Fin</source>
-        <translation type="unfinished"></translation>
+        <translation>Dérive</translation>
     </message>
     <message>
         <source>Rudder</source>
-        <translation type="unfinished"></translation>
+        <translation>Gouverne de direction</translation>
     </message>
     <message>
         <source>Tail wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Roulette de queue</translation>
     </message>
     <message>
         <source>%1 – %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message numerus="yes">
         <source>%n other closings here</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n autre fermeture ici</numerusform>
+            <numerusform>%n autres fermetures ici</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts, no closing is recorded.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n pièce, aucune fermeture inscrite.</numerusform>
+            <numerusform>%n pièces, aucune fermeture inscrite.</numerusform>
         </translation>
     </message>
     <message>
         <source>No part is recorded here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune pièce n’est inscrite ici.</translation>
     </message>
     <message>
         <source>biplane</source>
-        <translation type="unfinished"></translation>
+        <translation>biplan</translation>
     </message>
     <message>
         <source>canard</source>
-        <translation type="unfinished"></translation>
+        <translation>canard</translation>
     </message>
     <message>
         <source>high wing</source>
-        <translation type="unfinished"></translation>
+        <translation>aile haute</translation>
     </message>
     <message>
         <source>low wing</source>
-        <translation type="unfinished"></translation>
+        <translation>aile basse</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ActForm</name>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ActLine</name>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser</translation>
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un jour.</translation>
     </message>
     <message>
         <source>How long did it take? Write it as 2h15 or 90m.</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien de temps ? Écrivez-le 2h15 ou 90m.</translation>
     </message>
     <message>
         <source>Somebody has to be named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut nommer quelqu’un.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::AirframePanel</name>
     <message>
         <source>Drawn as %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dessiné : %1</translation>
     </message>
     <message>
         <source>As the records say: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>D’après les dossiers : %1</translation>
     </message>
     <message numerus="yes">
         <source>Not on the picture: %n parts</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Pas sur l’image : %n pièce</numerusform>
+            <numerusform>Pas sur l’image : %n pièces</numerusform>
         </translation>
     </message>
     <message>
         <source>%1; %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; %2</translation>
     </message>
     <message numerus="yes">
         <source>%n closings there must stay open</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fermeture là doit rester ouverte</numerusform>
+            <numerusform>%n fermetures là doivent rester ouvertes</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing says where on the aeroplane they are. Their field “zone” can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne dit où elles sont sur l’avion. Leur champ « zone » le peut.</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>et %n de plus</numerusform>
+            <numerusform>et %n de plus</numerusform>
         </translation>
     </message>
     <message>
         <source>Point at a zone, or walk through them with the arrow keys, to read why it is as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pointez une zone, ou parcourez-les avec les flèches, pour lire pourquoi elle est ainsi.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::AirframePicture</name>
     <message>
         <source>The aeroplane, by zone</source>
-        <translation type="unfinished"></translation>
+        <translation>L’avion, par zones</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BenchClock</name>
     <message>
         <source>not said</source>
-        <translation type="unfinished"></translation>
+        <translation>non précisé</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>non</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>oui</translation>
     </message>
     <message>
         <source>Did this change what was inspected?</source>
-        <translation type="unfinished"></translation>
+        <translation>Cela a-t-il modifié ce qui était inspecté ?</translation>
     </message>
     <message>
         <source>The clock runs: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>L’horloge tourne : %1</translation>
     </message>
     <message>
         <source>The clock has run for %1. How long was really worked, and at what?</source>
-        <translation type="unfinished"></translation>
+        <translation>L’horloge a tourné %1. Combien de temps a-t-on vraiment travaillé, et à quoi ?</translation>
     </message>
     <message>
         <source>What was done?</source>
-        <translation type="unfinished"></translation>
+        <translation>Qu’a-t-on fait ?</translation>
     </message>
     <message>
         <source>Log it</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait</translation>
     </message>
     <message>
         <source>Worked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Travaillé</translation>
     </message>
     <message>
         <source>“%1” is signed for and still open. Did this change what was inspected?</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est signée et encore ouverte. Cela a-t-il modifié ce qui était inspecté ?</translation>
     </message>
     <message>
         <source>Logged: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit : %1</translation>
     </message>
     <message>
         <source>Logged: %1 on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit : %1 sur %2</translation>
     </message>
     <message>
         <source>Stop work (F2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter le travail (F2)</translation>
     </message>
     <message>
         <source>Start work (F2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencer le travail (F2)</translation>
     </message>
     <message>
         <source>%1 on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BenchPartChooser</name>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièces</translation>
     </message>
     <message>
         <source>Code or name of the part</source>
-        <translation type="unfinished"></translation>
+        <translation>Code ou nom de la pièce</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce</translation>
     </message>
     <message>
         <source>Which part?</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle pièce ?</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BenchView</name>
     <message>
         <source>Other part (F6)</source>
-        <translation type="unfinished"></translation>
+        <translation>Autre pièce (F6)</translation>
     </message>
     <message>
         <source>Next steps (F3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Étapes suivantes (F3)</translation>
     </message>
     <message>
         <source>No step of this part is left to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il ne reste aucune étape pour cette pièce.</translation>
     </message>
     <message>
         <source>Torque and lock</source>
-        <translation type="unfinished"></translation>
+        <translation>Serrer et freiner</translation>
     </message>
     <message>
         <source>No fasteners are on record here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fixation n’est inscrite ici.</translation>
     </message>
     <message>
         <source>Lines to check</source>
-        <translation type="unfinished"></translation>
+        <translation>Lignes à contrôler</translation>
     </message>
     <message>
         <source>No line of an inspector&apos;s list is left here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune ligne d’une liste de l’inspecteur ne reste ici.</translation>
     </message>
     <message>
         <source>Must stay open here</source>
-        <translation type="unfinished"></translation>
+        <translation>Doit rester ouvert ici</translation>
     </message>
     <message>
         <source>No closing on record has to stay open here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fermeture inscrite ne doit rester ouverte ici.</translation>
     </message>
     <message>
         <source>No picture of this part is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune image de cette pièce n’est inscrite.</translation>
     </message>
     <message>
         <source>Leave (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitter (Échap)</translation>
     </message>
     <message>
         <source>What is wrong?</source>
-        <translation type="unfinished"></translation>
+        <translation>Qu’est-ce qui ne va pas ?</translation>
     </message>
     <message>
         <source>New squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle anomalie</translation>
     </message>
     <message>
         <source>To remember about this part</source>
-        <translation type="unfinished"></translation>
+        <translation>À retenir sur cette pièce</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>New squawk (F4)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle anomalie (F4)</translation>
     </message>
     <message>
         <source>Note (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Note (F5)</translation>
     </message>
     <message>
         <source>Newest pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Images récentes</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Établi</translation>
     </message>
     <message>
         <source>This step has to wait for another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette étape doit en attendre une autre.</translation>
     </message>
     <message>
         <source>Done: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait : %1</translation>
     </message>
     <message>
         <source>No step of this part can be worked on now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune étape de cette pièce n’est faisable maintenant.</translation>
     </message>
     <message>
         <source>Ticked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Coché : %1</translation>
     </message>
     <message>
         <source>Fitted: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Posé : %1</translation>
     </message>
     <message>
         <source>Locked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Freiné : %1</translation>
     </message>
     <message>
         <source>Torque seal put on: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vernis de contrôle posé : %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>Serré</translation>
     </message>
     <message>
         <source>Torque in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Couple en %1</translation>
     </message>
     <message>
         <source>What did the wrench say?</source>
-        <translation type="unfinished"></translation>
+        <translation>Que disait la clé ?</translation>
     </message>
     <message>
         <source>“%1” is no torque.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un couple.</translation>
     </message>
     <message>
         <source>Torqued: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Serré : %1</translation>
     </message>
     <message>
         <source>New squawk: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle anomalie : %1</translation>
     </message>
     <message>
         <source>Note on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Note sur %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>
     <message>
         <source>Make the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire la copie</translation>
     </message>
     <message>
         <source>Parts of the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièces de la copie</translation>
     </message>
     <message numerus="yes">
         <source>%n parts</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n pièce</numerusform>
+            <numerusform>%n pièces</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n steps</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n étape</numerusform>
+            <numerusform>%n étapes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n closings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fermeture</numerusform>
+            <numerusform>%n fermetures</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines to check</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne à contrôler</numerusform>
+            <numerusform>%n lignes à contrôler</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n fasteners</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fixation</numerusform>
+            <numerusform>%n fixations</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n measurements</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n mesure</numerusform>
+            <numerusform>%n mesures</numerusform>
         </translation>
     </message>
     <message>
         <source>Left and right change places in names and words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gauche et droite s’échangent dans les noms et les mots.</translation>
     </message>
     <message>
         <source>The name tells no side, so that names stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nom ne dit pas de côté, donc les noms restent tels quels.</translation>
     </message>
     <message>
         <source>Copied as planned: %1. What was done, signed, photographed or found stays with the original. %2 Codes that other parts have are left empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copié comme prévu : %1. Ce qui a été fait, signé, photographié ou trouvé reste à l’original. %2 Les codes déjà pris restent vides.</translation>
     </message>
     <message>
         <source>Copy of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Copie de %1</translation>
     </message>
     <message>
         <source>Another part has the code %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une autre pièce a le code %1.</translation>
     </message>
     <message>
         <source>%1 copied as %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 copié en %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchModel</name>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Copie</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Code</translation>
     </message>
     <message>
         <source>Copied from</source>
-        <translation type="unfinished"></translation>
+        <translation>Copié de</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::CheckListModel</name>
     <message>
         <source>%1 (not applicable)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (sans objet)</translation>
     </message>
     <message>
         <source>ticked on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>coché le %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::CheckPanel</name>
     <message>
         <source>Not applicable</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans objet</translation>
     </message>
     <message>
         <source>Inspector&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste de l’inspecteur</translation>
     </message>
     <message>
         <source>Inspector&apos;s list  %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste de l’inspecteur  %1 sur %2</translation>
     </message>
     <message>
         <source>Tick all that are left</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher tout le reste</translation>
     </message>
     <message>
         <source>Tick all but the %1 chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher tout sauf les %1 choisies</translation>
     </message>
     <message>
         <source>Ticked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Coché : %1</translation>
     </message>
     <message>
         <source>Tick taken away: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Décoché : %1</translation>
     </message>
     <message numerus="yes">
         <source>%n lines ticked</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne cochée</numerusform>
+            <numerusform>%n lignes cochées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are not applicable</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne est sans objet</numerusform>
+            <numerusform>%n lignes sont sans objet</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are applicable again</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne s’applique de nouveau</numerusform>
+            <numerusform>%n lignes s’appliquent de nouveau</numerusform>
         </translation>
     </message>
 </context>
@@ -7822,372 +7769,288 @@
     <name>lastrivet::ui::ChoiceEditor</name>
     <message>
         <source>not said</source>
-        <translation type="unfinished"></translation>
+        <translation>non précisé</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>non</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>oui</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::CloseForm</name>
     <message>
         <source>the day is only about right</source>
-        <translation type="unfinished"></translation>
+        <translation>le jour n’est qu’approximatif</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Le</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif</translation>
     </message>
     <message>
         <source>needed</source>
-        <translation type="unfinished"></translation>
+        <translation>nécessaire</translation>
     </message>
     <message>
         <source>only if there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>seulement s’il y en a une</translation>
     </message>
     <message>
         <source>Record the closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire la fermeture</translation>
     </message>
     <message>
         <source>Something on record stands against closing “%1”. If it was closed all the same, the record says so, with your reason, until an inspector accepts it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelque chose d’inscrit s’oppose à la fermeture de « %1 ». Si elle a tout de même été fermée, le dossier le dit, avec votre motif, jusqu’à ce qu’un inspecteur l’accepte.</translation>
     </message>
     <message>
         <source>“%1” was closed. Nothing on record stood against it; only the look inside told whether the work is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » a été fermée. Rien d’inscrit ne s’y opposait ; seul le regard à l’intérieur dit si le travail est bon.</translation>
     </message>
     <message>
         <source>Record the opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire l’ouverture</translation>
     </message>
     <message>
         <source>“%1” was opened again. Signatures given before that count as outdated.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » a été rouverte. Les signatures antérieures sont périmées.</translation>
     </message>
     <message>
         <source>It needs the day, and who did it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut le jour, et qui l’a fait.</translation>
     </message>
     <message>
         <source>It needs a reason, for whoever reads this later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut un motif, pour qui lira ceci plus tard.</translation>
     </message>
     <message>
         <source>%1 opened again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 rouverte</translation>
     </message>
     <message>
         <source>%1 closed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fermée</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingBoard</name>
     <message>
         <source>Before the final inspection and first flight</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant l’inspection finale et le premier vol</translation>
     </message>
     <message>
         <source>No closing has these words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fermeture n’a ces mots.</translation>
     </message>
     <message>
         <source>no document</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun document</translation>
     </message>
     <message>
         <source>%1 missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 manquants</translation>
     </message>
     <message>
         <source>%1 to clear</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à régler</translation>
     </message>
     <message>
         <source>%1 advised</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 conseillés</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingHead</name>
     <message>
         <source>← All closings</source>
-        <translation type="unfinished"></translation>
+        <translation>← Toutes les fermetures</translation>
     </message>
     <message>
         <source>Make packet</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire le dossier</translation>
     </message>
     <message>
         <source>Inspection visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Visite d’inspection</translation>
     </message>
     <message>
         <source>Accepted afterwards</source>
-        <translation type="unfinished"></translation>
+        <translation>Accepté après coup</translation>
     </message>
     <message>
         <source>Before the final inspection and first flight: the whole aircraft</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant l’inspection finale et le premier vol : tout l’avion</translation>
     </message>
     <message>
         <source>%1; hides %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; cache %2</translation>
     </message>
     <message>
         <source>its document is not on record</source>
-        <translation type="unfinished"></translation>
+        <translation>son document n’est pas inscrit</translation>
     </message>
     <message>
         <source>closed before these records began; the inspector decides</source>
-        <translation type="unfinished"></translation>
+        <translation>fermé avant le début de ces dossiers ; l’inspecteur décide</translation>
     </message>
     <message>
         <source>%1, and %2 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, et %2 de plus</translation>
     </message>
     <message>
         <source>Record an opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire une ouverture</translation>
     </message>
     <message>
         <source>Record the closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire la fermeture</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingView</name>
     <message>
         <source>Only what is not met</source>
-        <translation type="unfinished"></translation>
+        <translation>Seulement ce qui n’est pas rempli</translation>
     </message>
     <message>
         <source>Hold points</source>
-        <translation type="unfinished"></translation>
+        <translation>Points d’arrêt</translation>
     </message>
     <message>
         <source>Closed on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermée le %1</translation>
     </message>
     <message>
         <source>Opened on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouverte le %1</translation>
     </message>
     <message>
         <source>Closed about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermée vers le %1</translation>
     </message>
     <message>
         <source>Opened about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouverte vers le %1</translation>
     </message>
     <message>
         <source> by %1</source>
-        <translation type="unfinished"></translation>
+        <translation> par %1</translation>
     </message>
     <message>
         <source>Looked at afterwards on %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Vue après coup le %1 par %2 : %3</translation>
     </message>
     <message>
         <source>Signed sheet added</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille signée ajoutée</translation>
     </message>
     <message>
         <source>Step done: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Étape faite : %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingsPage</name>
     <message>
         <source>New closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle fermeture</translation>
     </message>
     <message>
         <source>Inspection visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Visite d’inspection</translation>
     </message>
     <message>
         <source>Here stand the closings: each region of structure that will be hidden by a skin, a cover or glue, and what must happen before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ici figurent les fermetures : chaque zone de structure qu’un revêtement, un capot ou de la colle cachera, et ce qui doit se faire avant.</translation>
     </message>
     <message>
         <source>Words of a closing or part</source>
-        <translation type="unfinished"></translation>
+        <translation>Mots d’une fermeture ou d’une pièce</translation>
     </message>
     <message>
         <source>Show only closings with these words</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne montrer que les fermetures avec ces mots</translation>
     </message>
     <message>
         <source>Make the first closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Créer la première fermeture</translation>
     </message>
     <message>
         <source>Where the packet goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Où mettre le dossier</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ColumnChoice</name>
     <message>
         <source>Lies inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Se trouve dans</translation>
     </message>
     <message>
         <source>leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>l’omettre</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonne</translation>
     </message>
     <message>
         <source>First value</source>
-        <translation type="unfinished"></translation>
+        <translation>Première valeur</translation>
     </message>
     <message>
         <source>Fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Remplit</translation>
     </message>
     <message>
         <source>Columns of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonnes de la liste</translation>
     </message>
     <message>
         <source>What column %1 fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que remplit la colonne %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été fait, comme « 2h15 aileron gauche : deux peaux fraisées »</translation>
     </message>
     <message>
         <source>New log entry</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Did this change what was inspected?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no time written down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no part</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>on squawk %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source> and </source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ticks: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle entrée du carnet</translation>
     </message>
     <message>
         <source>In front of the colon: how long, which day, parts joined by +, “with” a name. Behind it the note, and “done” with the steps to tick.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>“%1” is signed for and still open. Did this change what was inspected?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not said</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>this is the closing itself</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>work</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Logged: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Logged: %1 on %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The clock has run for %1. How long was really worked, and at what?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What was done?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Log it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Worked for</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Stop work</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant les deux-points : durée, jour, pièces reliées par +, « with » ou « avec » un nom. Après, la note, et « done » avec les étapes à cocher.</translation>
     </message>
     <message>
         <source>Start work</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencer le travail</translation>
     </message>
     <message>
-        <source>At work since %1: %2</source>
-        <translation type="unfinished"></translation>
+        <source>Not logged yet: %1</source>
+        <translation>Pas encore inscrit : %1</translation>
     </message>
     <message>
-        <source>At work on %1 since %2: %3</source>
-        <translation type="unfinished"></translation>
+        <source>Enter once more logs it like this.</source>
+        <translation>Entrée encore une fois l’inscrit ainsi.</translation>
     </message>
 </context>
 <context>
@@ -8217,386 +8080,487 @@
     <name>lastrivet::ui::FindingRows</name>
     <message>
         <source>what was found</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui a été trouvé</translation>
     </message>
     <message>
         <source>Part of finding %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce de la constatation %1</translation>
     </message>
     <message>
         <source>Finding %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Constatation %1</translation>
     </message>
     <message>
         <source>Severity of finding %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gravité de la constatation %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::HeadingList</name>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::HoldPointPanel</name>
     <message>
         <source>This closing has no hold points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette fermeture n’a pas de points d’arrêt.</translation>
     </message>
     <message>
         <source>, by the %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, par : %1</translation>
     </message>
     <message>
         <source>, by the %1, if wished</source>
-        <translation type="unfinished"></translation>
+        <translation>, par : %1, si souhaité</translation>
     </message>
     <message>
         <source>Sign again</source>
-        <translation type="unfinished"></translation>
+        <translation>Signer de nouveau</translation>
     </message>
     <message>
         <source>Sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Signer</translation>
     </message>
     <message>
         <source>Withdraw signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer la signature</translation>
     </message>
     <message>
         <source>Waive</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispenser</translation>
     </message>
     <message>
         <source>waived on %1 by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>dispensé le %1 par %2 : %3</translation>
     </message>
     <message>
         <source>not signed</source>
-        <translation type="unfinished"></translation>
+        <translation>non signé</translation>
     </message>
     <message>
         <source>%1 on %2 by %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 le %2 par %3, %4</translation>
     </message>
     <message>
         <source> (no signed sheet on record)</source>
-        <translation type="unfinished"></translation>
+        <translation> (aucune feuille signée inscrite)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::HoursPanel</name>
     <message>
         <source>this week</source>
-        <translation type="unfinished"></translation>
+        <translation>cette semaine</translation>
     </message>
     <message>
         <source>this month</source>
-        <translation type="unfinished"></translation>
+        <translation>ce mois</translation>
     </message>
     <message>
         <source>in all</source>
-        <translation type="unfinished"></translation>
+        <translation>en tout</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LedgerView</name>
     <message>
         <source>Ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilan</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LineEditor</name>
     <message>
         <source>“%1” is no day; write it as %2 or “yesterday”.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un jour ; écrivez %2 ou « hier ».</translation>
     </message>
     <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une durée ; écrivez 2h15 ou 90m.</translation>
     </message>
     <message>
         <source>“%1” is no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un nombre.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LinksEditor</name>
     <message>
         <source>Kind of record</source>
-        <translation type="unfinished"></translation>
+        <translation>Type d’enregistrement</translation>
     </message>
     <message>
         <source>type a few letters</source>
-        <translation type="unfinished"></translation>
+        <translation>tapez quelques lettres</translation>
     </message>
     <message>
         <source>Assign to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Attribuer à %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1 (%2 of %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 sur %3)</translation>
     </message>
     <message>
         <source>Go to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller à %1</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes</translation>
     </message>
     <message>
         <source>All belong to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes appartiennent à %1</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter %1</translation>
     </message>
     <message>
         <source>%1: belongs to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : appartient à %2</translation>
     </message>
     <message>
         <source>%1: does not belong to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : n’appartient pas à %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ListDialog</name>
     <message>
         <source>The first row holds headings</source>
-        <translation type="unfinished"></translation>
+        <translation>La première ligne contient des titres</translation>
     </message>
     <message>
         <source>Bring it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer</translation>
     </message>
     <message>
         <source>a pasted list</source>
-        <translation type="unfinished"></translation>
+        <translation>une liste collée</translation>
     </message>
     <message>
         <source>Bring in a list</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer une liste</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser</translation>
     </message>
     <message>
         <source>year-month-day</source>
-        <translation type="unfinished"></translation>
+        <translation>année-mois-jour</translation>
     </message>
     <message>
         <source>day.month.year</source>
-        <translation type="unfinished"></translation>
+        <translation>jour.mois.année</translation>
     </message>
     <message>
         <source>month/day/year</source>
-        <translation type="unfinished"></translation>
+        <translation>mois/jour/année</translation>
     </message>
     <message>
         <source>no part</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune pièce</translation>
     </message>
     <message>
         <source>Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Collez ici des lignes d’un tableur. Les colonnes sont séparées par tabulation, virgule ou point-virgule.</translation>
     </message>
     <message>
         <source>What it lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu’elle liste</translation>
     </message>
     <message>
         <source>Rows that name no part</source>
-        <translation type="unfinished"></translation>
+        <translation>Lignes sans pièce</translation>
     </message>
     <message>
         <source>Days are written</source>
-        <translation type="unfinished"></translation>
+        <translation>Les jours sont écrits</translation>
     </message>
     <message>
         <source>The list</source>
-        <translation type="unfinished"></translation>
+        <translation>La liste</translation>
     </message>
     <message>
         <source>Open a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir un fichier…</translation>
     </message>
     <message>
         <source>What becomes of each row</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que devient chaque ligne</translation>
     </message>
     <message>
         <source>%1 cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être lu.</translation>
     </message>
     <message>
         <source>Open a list</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir une liste</translation>
     </message>
     <message>
         <source>Lists (*.csv *.tsv *.txt);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Listes (*.csv *.tsv *.txt);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Nothing is changed before you have seen what becomes of each row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est modifié avant d’avoir vu ce que devient chaque ligne.</translation>
     </message>
     <message>
         <source>%1 new, %2 there already, %3 blank, %4 wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nouvelles, %2 déjà là, %3 vides, %4 fausses.</translation>
     </message>
     <message>
         <source>All rows have to be right; then all of them are taken in at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes les lignes doivent être justes ; alors toutes sont prises d’un coup.</translation>
     </message>
     <message numerus="yes">
         <source>%n rows brought in. Undo takes all of them back.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne importée. Annuler la reprend.</numerusform>
+            <numerusform>%n lignes importées. Annuler les reprend toutes.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing was brought in. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été importé. %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ListRows</name>
     <message>
         <source>+ new</source>
-        <translation type="unfinished"></translation>
+        <translation>+ nouveau</translation>
     </message>
     <message>
         <source>= there already</source>
-        <translation type="unfinished"></translation>
+        <translation>= déjà là</translation>
     </message>
     <message>
         <source>· blank</source>
-        <translation type="unfinished"></translation>
+        <translation>· vide</translation>
     </message>
     <message>
         <source>× wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>× faux</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>Ligne</translation>
     </message>
     <message>
         <source>Becomes</source>
-        <translation type="unfinished"></translation>
+        <translation>Devient</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Quoi</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogDetail</name>
+    <message>
+        <source>Duration</source>
+        <translation>Durée</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Changed what was inspected</source>
+        <translation>A modifié ce qui était inspecté</translation>
+    </message>
+    <message>
+        <source>Only about right</source>
+        <translation>Seulement à peu près</translation>
+    </message>
+    <message>
+        <source>Who worked</source>
+        <translation>Qui a travaillé</translation>
+    </message>
+    <message>
+        <source>Split this entry…</source>
+        <translation>Partager cette entrée…</translation>
+    </message>
+    <message>
+        <source>Move this entry…</source>
+        <translation>Déplacer cette entrée…</translation>
+    </message>
+    <message>
+        <source>Move them…</source>
+        <translation>Les déplacer…</translation>
+    </message>
+    <message>
+        <source>Withdraw this entry</source>
+        <translation>Retirer cette entrée</translation>
+    </message>
+    <message>
+        <source>Withdraw them</source>
+        <translation>Les retirer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries are chosen, %1 in all.</source>
+        <translation>
+            <numerusform>%n entrée est choisie, %1 en tout.</numerusform>
+            <numerusform>%n entrées sont choisies, %1 en tout.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LogModel</name>
     <message numerus="yes">
         <source>%n photos</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
         </translation>
     </message>
     <message>
         <source>about</source>
-        <translation type="unfinished"></translation>
+        <translation>environ</translation>
     </message>
     <message>
         <source>about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>environ %1</translation>
     </message>
     <message>
         <source>written down late, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>noté tard, %1</translation>
     </message>
     <message>
         <source>changed what was inspected</source>
-        <translation type="unfinished"></translation>
+        <translation>a modifié ce qui était inspecté</translation>
     </message>
     <message>
         <source>from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>de %1</translation>
     </message>
     <message>
         <source>Squawk %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::LogPage</name>
     <message>
-        <source>Duration</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What was done</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Changed what was inspected</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Only about right</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Log entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrées</translation>
     </message>
     <message>
         <source>What was done each day will stand here. Write the first entry in the line above, or start the clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ici figurera ce qui a été fait chaque jour. Écrivez la première entrée dans la ligne ci-dessus, ou lancez l’horloge.</translation>
     </message>
     <message>
         <source>Type to filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapez pour filtrer</translation>
     </message>
     <message>
         <source>Filter the log</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Withdraw this entry</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Who worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer le carnet</translation>
     </message>
     <message numerus="yes">
         <source>%n entries, %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n entrée, %1</numerusform>
+            <numerusform>%n entrées, %1</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The year before</source>
+        <translation>L’année d’avant</translation>
+    </message>
+    <message>
+        <source>The year after</source>
+        <translation>L’année d’après</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimer…</translation>
+    </message>
+    <message>
+        <source>Print the builder&apos;s log (Ctrl+P)</source>
+        <translation>Imprimer le carnet du constructeur (Ctrl+P)</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LogbookForm</name>
+    <message>
+        <source>Print to a file…</source>
+        <translation>Imprimer dans un fichier…</translation>
+    </message>
+    <message>
+        <source>with photographs</source>
+        <translation>avec photos</translation>
+    </message>
+    <message>
+        <source>Print the builder&apos;s log</source>
+        <translation>Imprimer le carnet du constructeur</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>by date</source>
+        <translation>par date</translation>
+    </message>
+    <message>
+        <source>by part</source>
+        <translation>par pièce</translation>
+    </message>
+    <message>
+        <source>the first entry</source>
+        <translation>la première entrée</translation>
+    </message>
+    <message>
+        <source>the last entry</source>
+        <translation>la dernière entrée</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Ordre</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Jusqu’à</translation>
+    </message>
+    <message>
+        <source>“%1” is no day.</source>
+        <translation>« %1 » n’est pas un jour.</translation>
+    </message>
+    <message>
+        <source>The last day lies before the first.</source>
+        <translation>Le dernier jour est avant le premier.</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s log</source>
+        <translation>Carnet du constructeur</translation>
     </message>
 </context>
 <context>
@@ -8723,41 +8687,41 @@
     </message>
     <message>
         <source>Bring in a &amp;list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer une &amp;liste…</translation>
     </message>
     <message>
         <source>&amp;Print</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimer</translation>
     </message>
     <message>
         <source>%1…</source>
         <comment>a paper to make</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1…</translation>
     </message>
     <message>
         <source>&amp;Bench view</source>
-        <translation type="unfinished"></translation>
+        <translation>Vue d’&amp;établi</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::MatchBar</name>
     <message>
         <source>Confirm them all</source>
-        <translation type="unfinished"></translation>
+        <translation>Confirmer toutes</translation>
     </message>
     <message>
         <source>Shift+M</source>
-        <translation type="unfinished"></translation>
+        <translation>Maj+M</translation>
     </message>
     <message>
         <source>Show them</source>
-        <translation type="unfinished"></translation>
+        <translation>Les montrer</translation>
     </message>
     <message numerus="yes">
         <source>%n photos were taken during work that is in the log.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n photo a été prise pendant un travail inscrit.</numerusform>
+            <numerusform>%n photos ont été prises pendant un travail inscrit.</numerusform>
         </translation>
     </message>
 </context>
@@ -8791,58 +8755,58 @@
     <name>lastrivet::ui::MissingView</name>
     <message>
         <source>No open closing and no part that will be hidden lacks photographs on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fermeture ouverte et aucune pièce à cacher ne manque de photos.</translation>
     </message>
     <message>
         <source>Closings that lack photographs</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermetures manquant de photos</translation>
     </message>
     <message>
         <source>Parts that lack photographs</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièces manquant de photos</translation>
     </message>
     <message>
         <source>Take photos in</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer des photos</translation>
     </message>
     <message>
         <source>no photograph of the inside</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune photo de l’intérieur</translation>
     </message>
     <message numerus="yes">
         <source>%n photographs of the inside</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n photo de l’intérieur</numerusform>
+            <numerusform>%n photos de l’intérieur</numerusform>
         </translation>
     </message>
     <message>
         <source>%1, %2 are asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 demandées</translation>
     </message>
     <message>
         <source>work was done after the latest photograph</source>
-        <translation type="unfinished"></translation>
+        <translation>du travail a suivi la dernière photo</translation>
     </message>
     <message numerus="yes">
         <source>%n closings lack photographs of the open structure</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fermeture manque de photos de la structure ouverte</numerusform>
+            <numerusform>%n fermetures manquent de photos de la structure ouverte</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts were worked on, will be hidden, and have no photograph of the inside</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n pièce travaillée sera cachée et n’a pas de photo de l’intérieur</numerusform>
+            <numerusform>%n pièces travaillées seront cachées et n’ont pas de photo de l’intérieur</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Show %n photos that belong to no part and no closing</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Montrer %n photo sans pièce ni fermeture</numerusform>
+            <numerusform>Montrer %n photos sans pièce ni fermeture</numerusform>
         </translation>
     </message>
 </context>
@@ -8850,85 +8814,85 @@
     <name>lastrivet::ui::MomentLine</name>
     <message>
         <source>day, or day and time</source>
-        <translation type="unfinished"></translation>
+        <translation>jour, ou jour et heure</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::NewClosingForm</name>
     <message>
         <source>Make the closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Créer la fermeture</translation>
     </message>
     <message>
         <source>opening it again would mean drilling, cutting, or breaking glue or fabric</source>
-        <translation type="unfinished"></translation>
+        <translation>la rouvrir demanderait de percer, couper, ou détruire colle ou toile</translation>
     </message>
     <message>
         <source>this is the end of the whole aircraft, before the final inspection and first flight</source>
-        <translation type="unfinished"></translation>
+        <translation>c’est la fin de tout l’avion, avant l’inspection finale et le premier vol</translation>
     </message>
     <message>
         <source>of the tree, or a new one</source>
-        <translation type="unfinished"></translation>
+        <translation>de l’arbre, ou une nouvelle</translation>
     </message>
     <message>
         <source>A closing is the act after which a region can no longer be seen or reached.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une fermeture est l’acte après lequel une zone ne peut plus être vue ni atteinte.</translation>
     </message>
     <message>
         <source>the builder</source>
-        <translation type="unfinished"></translation>
+        <translation>le constructeur</translation>
     </message>
     <message>
         <source>an earlier builder</source>
-        <translation type="unfinished"></translation>
+        <translation>un constructeur précédent</translation>
     </message>
     <message>
         <source>the factory</source>
-        <translation type="unfinished"></translation>
+        <translation>l’usine</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titre</translation>
     </message>
     <message>
         <source>Hides</source>
-        <translation type="unfinished"></translation>
+        <translation>Cache</translation>
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment</translation>
     </message>
     <message>
         <source>Closed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermée par</translation>
     </message>
     <message>
         <source>Inspector&apos;s lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Listes de l’inspecteur</translation>
     </message>
     <message>
         <source>riveted, bonded, covered …</source>
-        <translation type="unfinished"></translation>
+        <translation>rivetée, collée, entoilée …</translation>
     </message>
     <message numerus="yes">
         <source>%1 (%n lines)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 (%n ligne)</numerusform>
+            <numerusform>%1 (%n lignes)</numerusform>
         </translation>
     </message>
     <message>
         <source>It needs a part, and a title such as “Left wing, upper skin”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut une pièce, et un titre comme « Aile gauche, revêtement supérieur ».</translation>
     </message>
     <message>
         <source>New closing: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle fermeture : %1</translation>
     </message>
 </context>
 <context>
@@ -9005,83 +8969,83 @@
     <name>lastrivet::ui::PartDetail</name>
     <message>
         <source>Never enclosed because</source>
-        <translation type="unfinished"></translation>
+        <translation>Jamais enfermée, parce que</translation>
     </message>
     <message>
         <source>The part itself</source>
-        <translation type="unfinished"></translation>
+        <translation>La pièce elle-même</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PartHead</name>
     <message>
         <source>With everything below</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec tout ce qui est dessous</translation>
     </message>
     <message>
         <source>The whole aircraft</source>
-        <translation type="unfinished"></translation>
+        <translation>L’avion entier</translation>
     </message>
     <message>
         <source>What is on record of all parts, and of none</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est inscrit de toutes les pièces, et d’aucune</translation>
     </message>
     <message>
         <source>%1 with everything below</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 avec tout ce qui est dessous</translation>
     </message>
     <message>
         <source>%1 in all</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en tout</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PartPhotos</name>
     <message>
         <source>Photos of the part</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos de la pièce</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PartTree</name>
     <message>
         <source>The whole aircraft</source>
-        <translation type="unfinished"></translation>
+        <translation>L’avion entier</translation>
     </message>
     <message>
         <source>Type to filter the parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapez pour filtrer les pièces</translation>
     </message>
     <message>
         <source>Filter the parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer les pièces</translation>
     </message>
     <message>
         <source>Alt+Home: what is on record of all parts, and of none</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+Début : ce qui est inscrit de toutes les pièces, et d’aucune</translation>
     </message>
     <message>
         <source>The parts of the aeroplane will stand here as a tree, each with its state, hours, squawks and photos.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les pièces de l’avion figureront ici en arbre, chacune avec état, heures, anomalies et photos.</translation>
     </message>
     <message>
         <source>Add the first part</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter la première pièce</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièces</translation>
     </message>
     <message numerus="yes">
         <source>%n fit</source>
         <comment>parts</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n correspond</numerusform>
+            <numerusform>%n correspondent</numerusform>
         </translation>
     </message>
 </context>
@@ -9089,131 +9053,131 @@
     <name>lastrivet::ui::PartsPage</name>
     <message>
         <source>Add beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter à côté</translation>
     </message>
     <message>
         <source>Insert: a part after this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Inser : une pièce après celle-ci</translation>
     </message>
     <message>
         <source>Add inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter dedans</translation>
     </message>
     <message>
         <source>Shift+Insert: a part within this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Maj+Inser : une pièce dans celle-ci</translation>
     </message>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer</translation>
     </message>
     <message>
         <source>A new part inside %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Une nouvelle pièce dans %1</translation>
     </message>
     <message>
         <source>A new part at the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Une nouvelle pièce tout en haut</translation>
     </message>
     <message>
         <source>Add it</source>
-        <translation type="unfinished"></translation>
+        <translation>L’ajouter</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom</translation>
     </message>
     <message>
         <source>A part needs a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une pièce demande un nom.</translation>
     </message>
     <message>
         <source>Part added: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièce ajoutée : %1</translation>
     </message>
     <message>
         <source>Copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Copier…</translation>
     </message>
     <message>
         <source>Ctrl+D: this part with everything below it, for the other side</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+D : cette pièce avec tout ce qui est dessous, pour l’autre côté</translation>
     </message>
     <message>
         <source>Paste list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Coller une liste…</translation>
     </message>
     <message>
         <source>Ctrl+V: parts or steps from a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+V : pièces ou étapes d’un tableur</translation>
     </message>
     <message>
         <source>Delete: take wrong parts out</source>
-        <translation type="unfinished"></translation>
+        <translation>Suppr : ôter des pièces erronées</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoBar</name>
     <message>
         <source>Take photos in</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer des photos</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes</translation>
     </message>
     <message>
         <source>Belonging to no part</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans pièce</translation>
     </message>
     <message>
         <source>Of a part</source>
-        <translation type="unfinished"></translation>
+        <translation>D’une pièce</translation>
     </message>
     <message>
         <source>Papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Papiers</translation>
     </message>
     <message>
         <source>What is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui manque</translation>
     </message>
     <message>
         <source>Which photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelles photos</translation>
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>pièce</translation>
     </message>
     <message>
         <source>Photos of this part and below</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos de cette pièce et dessous</translation>
     </message>
     <message>
         <source>by date</source>
-        <translation type="unfinished"></translation>
+        <translation>par date</translation>
     </message>
     <message>
         <source>by part</source>
-        <translation type="unfinished"></translation>
+        <translation>par pièce</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordre</translation>
     </message>
     <message numerus="yes">
         <source>%n shown</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n montrée</numerusform>
+            <numerusform>%n montrées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n places lack photos</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Des photos manquent à %n endroit</numerusform>
+            <numerusform>Des photos manquent à %n endroits</numerusform>
         </translation>
     </message>
 </context>
@@ -9221,64 +9185,64 @@
     <name>lastrivet::ui::PhotoBrowser</name>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos</translation>
     </message>
     <message>
         <source>Headings</source>
-        <translation type="unfinished"></translation>
+        <translation>Rubriques</translation>
     </message>
     <message>
         <source>Space opens · A assigns to a part · M confirms the log entry · 1 to 7 say what it shows · Del withdraws</source>
-        <translation type="unfinished"></translation>
+        <translation>Espace ouvre · A attribue à une pièce · M confirme l’entrée · 1 à 7 disent ce qu’elle montre · Suppr retire</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoDetail</name>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer</translation>
     </message>
     <message>
         <source>It shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle montre</translation>
     </message>
     <message>
         <source>It belongs to</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle appartient à</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoIntake</name>
     <message>
         <source>Taking in photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Import de photos</translation>
     </message>
     <message numerus="yes">
         <source>%n files were not taken in, because the folder %1 is not there any more.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fichier n’a pas été importé, car le dossier %1 n’est plus là.</numerusform>
+            <numerusform>%n fichiers n’ont pas été importés, car le dossier %1 n’est plus là.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taken in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n importée.</numerusform>
+            <numerusform>%n importées.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were there already.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n y était déjà.</numerusform>
+            <numerusform>%n y étaient déjà.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were not; the list says why.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n non ; la liste dit pourquoi.</numerusform>
+            <numerusform>%n non ; la liste dit pourquoi.</numerusform>
         </translation>
     </message>
 </context>
@@ -9286,209 +9250,209 @@
     <name>lastrivet::ui::PhotoStrip</name>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoViewer</name>
     <message>
         <source>Back to all</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour à toutes</translation>
     </message>
     <message>
         <source>Open it</source>
-        <translation type="unfinished"></translation>
+        <translation>L’ouvrir</translation>
     </message>
     <message>
         <source>Words on the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Mots sur la marque</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Échap</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant</translation>
     </message>
     <message>
         <source>Page Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Page préc.</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Suivante</translation>
     </message>
     <message>
         <source>Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Page suiv.</translation>
     </message>
     <message>
         <source>Arrow</source>
-        <translation type="unfinished"></translation>
+        <translation>Flèche</translation>
     </message>
     <message>
         <source>Circle</source>
-        <translation type="unfinished"></translation>
+        <translation>Cercle</translation>
     </message>
     <message>
         <source>Words</source>
-        <translation type="unfinished"></translation>
+        <translation>Mots</translation>
     </message>
     <message>
         <source>A: an arrow</source>
-        <translation type="unfinished"></translation>
+        <translation>A : une flèche</translation>
     </message>
     <message>
         <source>C: a circle</source>
-        <translation type="unfinished"></translation>
+        <translation>C : un cercle</translation>
     </message>
     <message>
         <source>W: words</source>
-        <translation type="unfinished"></translation>
+        <translation>W : des mots</translation>
     </message>
     <message>
         <source>Remove mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter la marque</translation>
     </message>
     <message>
         <source>Del</source>
-        <translation type="unfinished"></translation>
+        <translation>Suppr</translation>
     </message>
     <message>
         <source>−: smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>− : plus petit</translation>
     </message>
     <message>
         <source>Smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus petit</translation>
     </message>
     <message>
         <source>+: larger</source>
-        <translation type="unfinished"></translation>
+        <translation>+ : plus grand</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus grand</translation>
     </message>
     <message>
         <source>Whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Entière</translation>
     </message>
     <message>
         <source>F: the whole picture</source>
-        <translation type="unfinished"></translation>
+        <translation>F : l’image entière</translation>
     </message>
     <message>
         <source>Full size</source>
-        <translation type="unfinished"></translation>
+        <translation>Pleine taille</translation>
     </message>
     <message>
         <source>O: every pixel</source>
-        <translation type="unfinished"></translation>
+        <translation>O : chaque pixel</translation>
     </message>
     <message>
         <source>Caption</source>
-        <translation type="unfinished"></translation>
+        <translation>Légende</translation>
     </message>
     <message>
         <source>what there is to see</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’on voit</translation>
     </message>
     <message>
         <source>This is a video. The program that this computer has for videos can show it.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est une vidéo. Le programme de cet ordinateur pour les vidéos peut la montrer.</translation>
     </message>
     <message>
         <source>This is a paper. The program that this computer has for such files can show it.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est un papier. Le programme de cet ordinateur pour ces fichiers peut le montrer.</translation>
     </message>
     <message numerus="yes">
         <source>%1, %2, %n marks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, %2, %n marque</numerusform>
+            <numerusform>%1, %2, %n marques</numerusform>
         </translation>
     </message>
     <message>
         <source>Open %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir %1</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Mark drawn on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque dessinée sur %1</translation>
     </message>
     <message>
         <source>Mark removed from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque ôtée de %1</translation>
     </message>
     <message>
         <source>Mark changed on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque modifiée sur %1</translation>
     </message>
     <message>
         <source>%1: caption</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : légende</translation>
     </message>
     <message>
         <source>This computer has no program that opens %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cet ordinateur n’a pas de programme qui ouvre %1.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotosPage</name>
     <message>
         <source>Choose files</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir des fichiers</translation>
     </message>
     <message>
         <source>Take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer</translation>
     </message>
     <message>
         <source>Photos, videos and papers (*.jpg *.jpeg *.png *.heic *.mp4 *.mov *.mkv *.avi *.pdf);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos, vidéos et papiers (*.jpg *.jpeg *.png *.heic *.mp4 *.mov *.mkv *.avi *.pdf);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>Photographs of what will later be closed belong here: drop files on this page, paste a picture, or choose files.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les photos de ce qui sera fermé vont ici : déposez des fichiers sur cette page, collez une image, ou choisissez des fichiers.</translation>
     </message>
     <message>
         <source>There is no picture and no file to paste.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a ni image ni fichier à coller.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PictureInbox</name>
     <message>
         <source>pasted picture %1</source>
-        <translation type="unfinished"></translation>
+        <translation>image collée %1</translation>
     </message>
     <message>
         <source>Choose photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir des photos</translation>
     </message>
     <message>
         <source>Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos et papiers (*.jpg *.jpeg *.png *.heic *.pdf);;Tous les fichiers (*)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PictureLoader</name>
     <message>
         <source>There is no picture of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y en a pas d’image.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::PictureView</name>
     <message>
         <source>Reading the picture …</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture de l’image…</translation>
     </message>
 </context>
 <context>
@@ -9582,95 +9546,95 @@
     <name>lastrivet::ui::PrintForm</name>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer</translation>
     </message>
     <message>
         <source>with a code that Find reads</source>
-        <translation type="unfinished"></translation>
+        <translation>avec un code que Trouver lit</translation>
     </message>
     <message>
         <source>only parts that have a shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>seulement les pièces avec étagère</translation>
     </message>
     <message>
         <source>A paper is written as PDF and opened; from there it goes to any printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un papier est écrit en PDF et ouvert ; de là il va à toute imprimante.</translation>
     </message>
     <message>
         <source>Paper to make</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier à faire</translation>
     </message>
     <message>
         <source>For which closings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour quelles fermetures</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Code</translation>
     </message>
     <message>
         <source>Which parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelles pièces</translation>
     </message>
     <message>
         <source>Paper size</source>
-        <translation type="unfinished"></translation>
+        <translation>Format du papier</translation>
     </message>
     <message>
         <source>Label size</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille d’étiquette</translation>
     </message>
     <message>
         <source>Labels already used</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes déjà utilisées</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuilles</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Langue</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Fichier</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir…</translation>
     </message>
     <message>
         <source>%1 × %2 mm, %3 on a sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 mm, %3 par feuille</translation>
     </message>
     <message>
         <source>Write</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire</translation>
     </message>
     <message>
         <source>Calendar (*.ics)</source>
-        <translation type="unfinished"></translation>
+        <translation>Calendrier (*.ics)</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>It needs a file to write to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut un fichier où écrire.</translation>
     </message>
     <message>
         <source>No closing that is begun must stay open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fermeture commencée ne doit rester ouverte.</translation>
     </message>
     <message>
         <source>It needs at least one closing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut au moins une fermeture.</translation>
     </message>
     <message>
         <source>A file of this name is there. Press again to replace it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un fichier de ce nom existe. Pressez de nouveau pour le remplacer.</translation>
     </message>
 </context>
 <context>
@@ -9681,7 +9645,7 @@
     </message>
     <message>
         <source>This project is to read only: nothing can be written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce projet est en lecture seule : rien ne peut être inscrit.</translation>
     </message>
 </context>
 <context>
@@ -9695,65 +9659,65 @@
     <name>lastrivet::ui::ReasonForm</name>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif</translation>
     </message>
     <message>
         <source>The signature of %1 on %2 is wrong and counts no more. It stays in the journal.</source>
-        <translation type="unfinished"></translation>
+        <translation>La signature de %1 du %2 est erronée et ne compte plus. Elle reste au registre.</translation>
     </message>
     <message>
         <source>Withdraw it</source>
-        <translation type="unfinished"></translation>
+        <translation>La retirer</translation>
     </message>
     <message>
         <source>Nobody will sign for the %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personne ne signera pour : %1.</translation>
     </message>
     <message>
         <source>Waive it</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispenser</translation>
     </message>
     <message>
         <source>It needs who, and a reason for whoever reads this later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut qui, et un motif pour qui lira ceci plus tard.</translation>
     </message>
     <message>
         <source>Signature withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Signature retirée</translation>
     </message>
     <message>
         <source>%1 waived</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : dispense</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordForm</name>
     <message>
         <source>%1: %2 changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 modifié</translation>
     </message>
     <message>
         <source>%1 cannot be empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne peut être vide.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordSetEditor</name>
     <message>
         <source>add one more</source>
-        <translation type="unfinished"></translation>
+        <translation>en ajouter un</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter %1</translation>
     </message>
 </context>
 <context>
@@ -9774,159 +9738,159 @@
     <name>lastrivet::ui::RepairOptions</name>
     <message>
         <source>a way to repair it</source>
-        <translation type="unfinished"></translation>
+        <translation>une façon de réparer</translation>
     </message>
     <message>
         <source>for it</source>
-        <translation type="unfinished"></translation>
+        <translation>pour</translation>
     </message>
     <message>
         <source>against it</source>
-        <translation type="unfinished"></translation>
+        <translation>contre</translation>
     </message>
     <message>
         <source>for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>pour : %1</translation>
     </message>
     <message>
         <source>against: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>contre : %1</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter</translation>
     </message>
     <message>
         <source>Squawk %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 : %2</translation>
     </message>
     <message>
         <source>repair option added</source>
-        <translation type="unfinished"></translation>
+        <translation>réparation possible ajoutée</translation>
     </message>
     <message>
         <source>repair option removed</source>
-        <translation type="unfinished"></translation>
+        <translation>réparation possible ôtée</translation>
     </message>
     <message>
         <source>A way to repair it</source>
-        <translation type="unfinished"></translation>
+        <translation>Une façon de réparer</translation>
     </message>
     <message>
         <source>What is for it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est pour</translation>
     </message>
     <message>
         <source>What is against it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est contre</translation>
     </message>
     <message>
         <source>Ways to repair it</source>
-        <translation type="unfinished"></translation>
+        <translation>Façons de réparer</translation>
     </message>
     <message>
         <source>%1 (decided)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (décidé)</translation>
     </message>
     <message>
         <source>Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>Modifier</translation>
     </message>
     <message>
         <source>Edit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Modifier %1</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter %1</translation>
     </message>
     <message>
         <source>A way to repair it needs a name; what is for and against it is still in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une façon de réparer demande un nom ; le pour et le contre sont encore dans la ligne.</translation>
     </message>
     <message>
         <source>repair option changed</source>
-        <translation type="unfinished"></translation>
+        <translation>réparation possible modifiée</translation>
     </message>
     <message>
         <source>decision taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>décision reprise</translation>
     </message>
     <message>
         <source>repair decided</source>
-        <translation type="unfinished"></translation>
+        <translation>réparation décidée</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SavedFilterMenu</name>
     <message>
         <source>Filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtres</translation>
     </message>
     <message>
         <source>Saved filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtres enregistrés</translation>
     </message>
     <message>
         <source>No filter is saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun filtre enregistré</translation>
     </message>
     <message>
         <source>Save this filter…</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer ce filtre…</translation>
     </message>
     <message>
         <source>A name for this filter; one of the same name is replaced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nom pour ce filtre ; un autre du même nom est remplacé.</translation>
     </message>
     <message>
         <source>Rename “%1”…</source>
-        <translation type="unfinished"></translation>
+        <translation>Renommer « %1 »…</translation>
     </message>
     <message>
         <source>The new name of “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nouveau nom de « %1 ».</translation>
     </message>
     <message>
         <source>Delete “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Supprimer « %1 »</translation>
     </message>
     <message>
         <source>The filter “%1” is deleted; no record has changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le filtre « %1 » est supprimé ; aucun enregistrement n’a changé.</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom</translation>
     </message>
     <message>
         <source>A saved filter needs a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un filtre enregistré demande un nom.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::Section</name>
     <message>
         <source>Show fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer moins</translation>
     </message>
     <message>
         <source>%1  %L2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  %L2</translation>
     </message>
     <message>
         <source>%L1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%L1 de plus</translation>
     </message>
     <message numerus="yes">
         <source>%n more are not listed here.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n autre n’est pas listé ici.</numerusform>
+            <numerusform>%n autres ne sont pas listés ici.</numerusform>
         </translation>
     </message>
 </context>
@@ -9934,64 +9898,64 @@
     <name>lastrivet::ui::SectionActsBar</name>
     <message>
         <source>Attach a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Joindre un fichier…</translation>
     </message>
     <message>
         <source>Attach files</source>
-        <translation type="unfinished"></translation>
+        <translation>Joindre des fichiers</translation>
     </message>
     <message>
         <source>Documents and pictures (*.pdf *.jpg *.jpeg *.png *.heic);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Documents et images (*.pdf *.jpg *.jpeg *.png *.heic);;Tous les fichiers (*)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionChoice</name>
     <message>
         <source>Sections</source>
-        <translation type="unfinished"></translation>
+        <translation>Sections</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionList</name>
     <message>
         <source>Nothing on record here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien d’inscrit ici.</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Dessin</translation>
     </message>
     <message>
         <source>Which step comes before which, as a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle étape vient avant laquelle, en image</translation>
     </message>
     <message>
         <source>%1: %2 added</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 ajouté</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionModel</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1: not %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : pas %2</translation>
     </message>
     <message>
         <source>%1: %2 changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 modifié</translation>
     </message>
     <message>
         <source>“%1” cannot be the %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » ne peut être le champ « %2 ».</translation>
     </message>
 </context>
 <context>
@@ -10017,76 +9981,76 @@
     <name>lastrivet::ui::SeveralParts</name>
     <message>
         <source>as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>telles quelles</translation>
     </message>
     <message>
         <source>Set for all</source>
-        <translation type="unfinished"></translation>
+        <translation>Fixer pour toutes</translation>
     </message>
     <message>
         <source>Zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zone</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Genre</translation>
     </message>
     <message>
         <source>Construction</source>
-        <translation type="unfinished"></translation>
+        <translation>Construction</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Endroit</translation>
     </message>
     <message>
         <source>Shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Étagère</translation>
     </message>
     <message>
         <source>Move into</source>
-        <translation type="unfinished"></translation>
+        <translation>Déplacer dans</translation>
     </message>
     <message numerus="yes">
         <source>%n parts chosen</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n pièce choisie</numerusform>
+            <numerusform>%n pièces choisies</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing is filled in that could be set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est rempli qui puisse être fixé.</translation>
     </message>
     <message numerus="yes">
         <source>%n parts changed</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n pièce modifiée</numerusform>
+            <numerusform>%n pièces modifiées</numerusform>
         </translation>
     </message>
     <message>
         <source>Withdraw all…</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout retirer…</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SheetBox</name>
     <message>
         <source>Choose the photo…</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir la photo…</translation>
     </message>
     <message>
         <source>none yet; it can be added later</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune encore ; elle peut être ajoutée plus tard</translation>
     </message>
     <message>
         <source>The photographed sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>La feuille photographiée</translation>
     </message>
     <message>
         <source>Pictures and documents (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Images et documents (*.jpg *.jpeg *.png *.heic *.pdf);;Tous les fichiers (*)</translation>
     </message>
 </context>
 <context>
@@ -10144,685 +10108,712 @@
     <name>lastrivet::ui::ShowsBar</name>
     <message numerus="yes">
         <source>%n photos</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1: shows %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : montre %2</translation>
     </message>
     <message>
         <source>%1: does not show %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : ne montre pas %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SignOffForm</name>
     <message>
         <source>Record the signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire la signature</translation>
     </message>
     <message>
         <source>Signed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Signé par</translation>
     </message>
     <message>
         <source>Credential</source>
-        <translation type="unfinished"></translation>
+        <translation>Qualification</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Le</translation>
     </message>
     <message>
         <source>Result</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultat</translation>
     </message>
     <message>
         <source>Looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Vu</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Remarques</translation>
     </message>
     <message>
         <source>Signed sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille signée</translation>
     </message>
     <message>
         <source>Signature for the %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Signature : %1</translation>
     </message>
     <message>
         <source>Accepted afterwards: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Accepté après coup : %1</translation>
     </message>
     <message>
         <source>It needs who signed, and on which day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut qui a signé, et quel jour.</translation>
     </message>
     <message>
         <source>%1 signed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : signé</translation>
     </message>
     <message>
         <source>%1 accepted afterwards</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : accepté après coup</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SignedQuestion</name>
+    <message>
+        <source>Did this change what was inspected?</source>
+        <translation>Cela a-t-il modifié ce qui était inspecté ?</translation>
+    </message>
+    <message>
+        <source>“%1” is signed for and still open. Did this change what was inspected?</source>
+        <translation>« %1 » est signée et encore ouverte. Cela a-t-il modifié ce qui était inspecté ?</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>non précisé</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>this is the closing itself</source>
+        <translation>c’est la fermeture elle-même</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkActForm</name>
     <message>
         <source>A correction needs to be written down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une correction doit être écrite.</translation>
     </message>
     <message>
         <source>An acceptance needs its basis: a letter, a drawing, a rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une acceptation demande sa base : une lettre, un plan, une règle.</translation>
     </message>
     <message>
         <source>Say why, so that the record still makes sense in a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dites pourquoi, pour que le dossier se comprenne encore dans un an.</translation>
     </message>
     <message>
         <source>Say in a few words what is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dites en peu de mots ce qui ne va pas.</translation>
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un jour.</translation>
     </message>
     <message>
         <source>On which day?</source>
-        <translation type="unfinished"></translation>
+        <translation>Quel jour ?</translation>
     </message>
     <message>
         <source>Somebody has to be named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut nommer quelqu’un.</translation>
     </message>
     <message>
         <source>“%1” is not among the people on record; add the name there first, with the role.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas parmi les personnes inscrites ; ajoutez-y d’abord le nom, avec le rôle.</translation>
     </message>
     <message>
         <source>“%1” is no length of time; write it as 2h15 or 90m.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une durée ; écrivez 2h15 ou 90m.</translation>
     </message>
     <message>
         <source>Squawk %1 fixed and checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 corrigée et contrôlée</translation>
     </message>
     <message>
         <source>Squawk %1 fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 corrigée</translation>
     </message>
     <message>
         <source>Squawk %1 verified</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 vérifiée</translation>
     </message>
     <message>
         <source>Squawk %1 accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 acceptée</translation>
     </message>
     <message>
         <source>%1: acceptance taken back: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : acceptation reprise : %2</translation>
     </message>
     <message>
         <source>%1: verification taken back: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : vérification reprise : %2</translation>
     </message>
     <message>
         <source>%1: not fixed after all: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : finalement pas corrigée : %2</translation>
     </message>
     <message>
         <source>Squawk %1: one step back</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 : un pas en arrière</translation>
     </message>
     <message>
         <source>As squawk %1, which was dealt with before. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Comme l’anomalie %1, déjà réglée. %2</translation>
     </message>
     <message>
         <source>Squawk %1 has come back</source>
-        <translation type="unfinished"></translation>
+        <translation>L’anomalie %1 est revenue</translation>
     </message>
     <message>
         <source>Squawk %1: what was done about it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 : qu’a-t-on fait ?</translation>
     </message>
     <message>
         <source>Fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrigé</translation>
     </message>
     <message>
         <source>Fixed and checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrigé et contrôlé</translation>
     </message>
     <message>
         <source>Squawk %1: who looked at the correction?</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 : qui a regardé la correction ?</translation>
     </message>
     <message>
         <source>Verified</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifié</translation>
     </message>
     <message>
         <source>Squawk %1 stays as it is: who accepts that, and on what basis?</source>
-        <translation type="unfinished"></translation>
+        <translation>L’anomalie %1 reste en l’état : qui l’accepte, et sur quelle base ?</translation>
     </message>
     <message>
         <source>Accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Accepté</translation>
     </message>
     <message>
         <source>Squawk %1: why is the last step taken back?</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 : pourquoi reprendre le dernier pas ?</translation>
     </message>
     <message>
         <source>Take it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Le reprendre</translation>
     </message>
     <message>
         <source>Squawk %1 has come back: what is seen now?</source>
-        <translation type="unfinished"></translation>
+        <translation>L’anomalie %1 est revenue : que voit-on maintenant ?</translation>
     </message>
     <message>
         <source>Write down a new squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire une nouvelle anomalie</translation>
     </message>
     <message>
         <source>Correction</source>
-        <translation type="unfinished"></translation>
+        <translation>Correction</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Base</translation>
     </message>
     <message>
         <source>a letter, a drawing, a rule</source>
-        <translation type="unfinished"></translation>
+        <translation>une lettre, un plan, une règle</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Le</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>Worked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Travaillé</translation>
     </message>
     <message>
         <source>optional, as 2h15 or 90m; goes into the log</source>
-        <translation type="unfinished"></translation>
+        <translation>facultatif, comme 2h15 ou 90m ; va dans le carnet</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkCapture</name>
     <message>
         <source>New squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle anomalie</translation>
     </message>
     <message>
         <source>Photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos…</translation>
     </message>
     <message>
         <source>Files can also be dropped here, or pasted into the line</source>
-        <translation type="unfinished"></translation>
+        <translation>On peut aussi déposer des fichiers ici, ou les coller dans la ligne</translation>
     </message>
     <message>
         <source>Photos to take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos à importer</translation>
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer</translation>
     </message>
     <message>
         <source>Write it down</source>
-        <translation type="unfinished"></translation>
+        <translation>L’inscrire</translation>
     </message>
     <message>
         <source>Enter; Ctrl+Enter also opens it</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée ; Ctrl+Entrée l’ouvre aussi</translation>
     </message>
     <message>
         <source>no part</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune pièce</translation>
     </message>
     <message>
         <source>%1 (the part you are looking at)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (la pièce que vous regardez)</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>aujourd’hui</translation>
     </message>
     <message>
         <source>Squawk %1: “%2” · %3 · %4 · found %5</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 : « %2 » · %3 · %4 · trouvée %5</translation>
     </message>
     <message>
         <source>In front of the colon a part, a severity, a day, as far as you like; behind it what is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant les deux-points une pièce, une gravité, un jour, à volonté ; après, ce qui ne va pas.</translation>
     </message>
     <message>
         <source>Squawk %1 written down: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 inscrite : %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkEditor</name>
     <message>
         <source>Found on</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvé le</translation>
     </message>
     <message>
         <source>Reached through</source>
-        <translation type="unfinished"></translation>
+        <translation>Accès par</translation>
     </message>
     <message>
         <source>Estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Estimation</translation>
     </message>
     <message>
         <source>Fixed and checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrigé et contrôlé</translation>
     </message>
     <message>
         <source>Fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrigé</translation>
     </message>
     <message>
         <source>Verify</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier</translation>
     </message>
     <message>
         <source>Accept as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Accepter en l’état</translation>
     </message>
     <message>
         <source>Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer</translation>
     </message>
     <message>
         <source>Squawk %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalie %1 : %2</translation>
     </message>
     <message>
         <source>Take back…</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre…</translation>
     </message>
     <message>
         <source>It came back…</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle est revenue…</translation>
     </message>
     <message>
         <source>F in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>F dans la liste</translation>
     </message>
     <message>
         <source>One step back: not accepted, not verified or not fixed after all</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pas en arrière : finalement pas acceptée, vérifiée ou corrigée</translation>
     </message>
     <message>
         <source>Writes down a new squawk like this one; this one keeps its dates</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit une nouvelle anomalie comme celle-ci, qui garde ses dates</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkFilterBar</name>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer</translation>
     </message>
     <message>
         <source>Type to filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapez pour filtrer</translation>
     </message>
     <message>
         <source>Filter by words</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par mots</translation>
     </message>
     <message>
         <source>any part</source>
-        <translation type="unfinished"></translation>
+        <translation>toute pièce</translation>
     </message>
     <message>
         <source>Filter by part and what is below it</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par pièce et ce qui est dessous</translation>
     </message>
     <message>
         <source>Clear the filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer le filtre</translation>
     </message>
     <message>
         <source>Filter by how far they are dealt with</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par avancement</translation>
     </message>
     <message>
         <source>Filter by severity</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par gravité</translation>
     </message>
     <message>
         <source>any severity</source>
-        <translation type="unfinished"></translation>
+        <translation>toute gravité</translation>
     </message>
     <message>
         <source>Filter by who verifies</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par qui vérifie</translation>
     </message>
     <message>
         <source>anybody to verify</source>
-        <translation type="unfinished"></translation>
+        <translation>à vérifier par quiconque</translation>
     </message>
     <message>
         <source>Filter by reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par accès</translation>
     </message>
     <message>
         <source>in and out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>accessibles ou non</translation>
     </message>
     <message>
         <source>Filter by inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par inspection</translation>
     </message>
     <message>
         <source>any inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>toute inspection</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkLineEdit</name>
     <message>
         <source>New squawk, as in “left aileron: overdriven rivet at rib 3”</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle anomalie, comme « aileron gauche : rivet trop écrasé à la nervure 3 »</translation>
     </message>
     <message>
         <source>New squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle anomalie</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkModel</name>
     <message>
         <source>verified %1</source>
-        <translation type="unfinished"></translation>
+        <translation>vérifiée %1</translation>
     </message>
     <message>
         <source>accepted as it is %1</source>
-        <translation type="unfinished"></translation>
+        <translation>acceptée en l’état %1</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvert</translation>
     </message>
     <message>
         <source>fixed, the inspector has to look</source>
-        <translation type="unfinished"></translation>
+        <translation>corrigée, l’inspecteur doit regarder</translation>
     </message>
     <message>
         <source>fixed, the adviser has to look</source>
-        <translation type="unfinished"></translation>
+        <translation>corrigée, le conseiller doit regarder</translation>
     </message>
     <message>
         <source>fixed, to be checked</source>
-        <translation type="unfinished"></translation>
+        <translation>corrigée, à contrôler</translation>
     </message>
     <message numerus="yes">
         <source> and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform> et %n de plus</numerusform>
+            <numerusform> et %n de plus</numerusform>
         </translation>
     </message>
     <message>
         <source>last chance before %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dernière occasion avant %1</translation>
     </message>
     <message>
         <source>out of reach: open %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hors d’accès : ouvrir %1</translation>
     </message>
     <message>
         <source>on papers</source>
-        <translation type="unfinished"></translation>
+        <translation>sur papier</translation>
     </message>
     <message>
         <source>Soon out of reach (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bientôt hors d’accès (%1)</translation>
     </message>
     <message>
         <source>Out of reach (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors d’accès (%1)</translation>
     </message>
     <message>
         <source>In reach (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Accessibles (%1)</translation>
     </message>
     <message>
         <source>Done (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglées (%1)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkPictures</name>
     <message>
         <source>Add photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter des photos…</translation>
     </message>
     <message>
         <source>Photos before the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos avant la réparation</translation>
     </message>
     <message>
         <source>Photos after the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos après la réparation</translation>
     </message>
     <message>
         <source>No photo of the defect yet. Drop some here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de photo du défaut. Déposez-en ici.</translation>
     </message>
     <message>
         <source>No photo of the repair yet. Drop some here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de photo de la réparation. Déposez-en ici.</translation>
     </message>
     <message>
         <source>Add photos of the defect</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter des photos du défaut</translation>
     </message>
     <message>
         <source>Add photos of the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter des photos de la réparation</translation>
     </message>
     <message>
         <source>It shows the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle montre la réparation</translation>
     </message>
     <message>
         <source>It shows the defect</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle montre le défaut</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Après</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>A photo shows the repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Une photo montre la réparation</translation>
     </message>
     <message>
         <source>A photo shows the defect</source>
-        <translation type="unfinished"></translation>
+        <translation>Une photo montre le défaut</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkReach</name>
     <message numerus="yes">
         <source>Out of reach. To get at it, open again:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Hors d’accès. Pour y arriver, rouvrir :</numerusform>
+            <numerusform>Hors d’accès. Pour y arriver, rouvrir :</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Soon out of reach. This is the last chance before:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Bientôt hors d’accès. Dernière occasion avant :</numerusform>
+            <numerusform>Bientôt hors d’accès. Dernière occasion avant :</numerusform>
         </translation>
     </message>
     <message>
         <source>Go to the closing %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller à la fermeture %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkWork</name>
     <message>
         <source>Work on it</source>
-        <translation type="unfinished"></translation>
+        <translation>Travail dessus</translation>
     </message>
     <message>
         <source>No work on it is in the log yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun travail dessus n’est encore inscrit.</translation>
     </message>
     <message>
         <source>Log work on it, as in “45m: drilled out” or “2h15 yesterday”</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire du travail dessus, comme « 45m : percé » ou « 2h15 hier »</translation>
     </message>
     <message>
         <source>Log work on this squawk</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire du travail sur cette anomalie</translation>
     </message>
     <message>
         <source>not written down</source>
-        <translation type="unfinished"></translation>
+        <translation>non noté</translation>
     </message>
     <message>
         <source>%1 worked; the estimate was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 travaillé ; l’estimation était %2</translation>
     </message>
     <message>
         <source>%1 worked</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 travaillé</translation>
     </message>
     <message>
         <source>no time written down</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun temps noté</translation>
     </message>
     <message>
         <source>%1 has not come yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas encore venu.</translation>
     </message>
     <message>
         <source>Work logged on squawk %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Travail inscrit sur l’anomalie %1</translation>
     </message>
     <message>
         <source>The clock has run for %1. How long was really worked on it?</source>
-        <translation type="unfinished"></translation>
+        <translation>L’horloge a tourné %1. Combien de temps a-t-on vraiment travaillé dessus ?</translation>
     </message>
     <message>
         <source>Stop work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter le travail</translation>
     </message>
     <message>
         <source>Start work</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencer le travail</translation>
     </message>
     <message>
         <source>At work on it since %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Au travail dessus depuis %1 : %2</translation>
     </message>
     <message>
         <source>The clock runs on something else; stop it in the log first.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’horloge tourne pour autre chose ; arrêtez-la d’abord dans le carnet.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawksPage</name>
     <message>
         <source>Squawks</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalies</translation>
     </message>
     <message>
         <source>Defects that are found will be listed here, those first that will soon be out of reach. Write the first one in the line above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les défauts trouvés figureront ici, d’abord ceux bientôt hors d’accès. Écrivez le premier dans la ligne ci-dessus.</translation>
     </message>
     <message numerus="yes">
         <source>%n squawks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n anomalie</numerusform>
+            <numerusform>%n anomalies</numerusform>
         </translation>
     </message>
     <message>
         <source>No squawk matches the filter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune anomalie ne correspond au filtre.</translation>
     </message>
     <message>
         <source>Clear the filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer le filtre</translation>
     </message>
     <message>
         <source>Print the list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer la liste…</translation>
     </message>
     <message>
         <source>CSV…</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV…</translation>
     </message>
     <message>
         <source>Write the list as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire la liste en CSV</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>CSV for a spreadsheet (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV pour un tableur (*.csv)</translation>
     </message>
     <message>
         <source>Squawks %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anomalies %1</translation>
     </message>
     <message>
         <source>Write the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire la liste</translation>
     </message>
     <message numerus="yes">
         <source>%1; of all, %n soon out of reach</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ; en tout, %n bientôt hors d’accès</numerusform>
+            <numerusform>%1 ; en tout, %n bientôt hors d’accès</numerusform>
         </translation>
     </message>
 </context>
@@ -10830,31 +10821,31 @@
     <name>lastrivet::ui::StandingPanel</name>
     <message>
         <source>stay open, work left</source>
-        <translation type="unfinished"></translation>
+        <translation>restent ouvertes, du travail reste</translation>
     </message>
     <message>
         <source>nothing on record against closing</source>
-        <translation type="unfinished"></translation>
+        <translation>rien d’inscrit contre la fermeture</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>fermé</translation>
     </message>
     <message>
         <source>closed with gaps</source>
-        <translation type="unfinished"></translation>
+        <translation>fermé avec lacunes</translation>
     </message>
     <message>
         <source>not begun</source>
-        <translation type="unfinished"></translation>
+        <translation>pas commencée</translation>
     </message>
     <message>
         <source>stay open, wait for somebody from outside</source>
-        <translation type="unfinished"></translation>
+        <translation>restent ouvertes, attendent quelqu’un du dehors</translation>
     </message>
     <message>
         <source>stay open, wait for your signature</source>
-        <translation type="unfinished"></translation>
+        <translation>restent ouvertes, attendent votre signature</translation>
     </message>
 </context>
 <context>
@@ -10895,226 +10886,362 @@
     <name>lastrivet::ui::StateBadge</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::StateColumn</name>
     <message>
         <source>Show fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer moins</translation>
     </message>
     <message>
         <source>%1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de plus</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::StepPicture</name>
     <message>
         <source>Order of the steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordre des étapes</translation>
     </message>
     <message>
         <source>%1, after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, après %2</translation>
     </message>
     <message>
         <source>Go to the step that has to wait for it, and press W again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allez à l’étape qui doit l’attendre, et pressez W de nouveau.</translation>
     </message>
     <message>
         <source>These are too many steps for a picture. Choose a part further down, or leave out what lies below.</source>
-        <translation type="unfinished"></translation>
+        <translation>C’est trop d’étapes pour une image. Choisissez une pièce plus bas, ou omettez ce qui est dessous.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::StopForm</name>
+    <message>
+        <source>as in the line for a new entry: with names, “done” and steps</source>
+        <translation>comme dans la ligne d’une nouvelle entrée : avec noms, « done » et étapes</translation>
+    </message>
+    <message>
+        <source>Log it</source>
+        <translation>Inscrire</translation>
+    </message>
+    <message>
+        <source>Keep it running</source>
+        <translation>La laisser tourner</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fait</translation>
+    </message>
+    <message>
+        <source>Stopped at</source>
+        <translation>Arrêté à</translation>
+    </message>
+    <message>
+        <source>Worked for</source>
+        <translation>Travaillé</translation>
+    </message>
+    <message>
+        <source>From %1 on the computer slept or the program was closed, for %2. When did work stop?</source>
+        <translation>Dès %1 l’ordinateur dormait ou le programme était fermé, pendant %2. Quand le travail a-t-il cessé ?</translation>
+    </message>
+    <message>
+        <source>The clock has run for %1. When did work stop?</source>
+        <translation>L’horloge a tourné %1. Quand le travail a-t-il cessé ?</translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation>Qu’a-t-on fait ?</translation>
+    </message>
+    <message>
+        <source>How long did it take? Write it as 2h15 or 90m, at most a day.</source>
+        <translation>Combien de temps ? Écrivez 2h15 ou 90m, au plus un jour.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TimerBar</name>
+    <message>
+        <source>Leave that time out</source>
+        <translation>Omettre ce temps</translation>
+    </message>
+    <message>
+        <source>Stop work</source>
+        <translation>Arrêter le travail</translation>
+    </message>
+    <message>
+        <source>Note while at work</source>
+        <translation>Note pendant le travail</translation>
+    </message>
+    <message>
+        <source>Paused after %1 of work</source>
+        <translation>Pause après %1 de travail</translation>
+    </message>
+    <message>
+        <source>Paused after %1 of work on %2</source>
+        <translation>Pause après %1 de travail sur %2</translation>
+    </message>
+    <message>
+        <source>At work since %1: %2. Of it the computer slept, or the program was closed, for %3.</source>
+        <translation>Au travail depuis %1 : %2. Dont ordinateur en veille ou programme fermé : %3.</translation>
+    </message>
+    <message>
+        <source>The clock has run for %1, since %2. When did work stop?</source>
+        <translation>L’horloge a tourné %1, depuis %2. Quand le travail a-t-il cessé ?</translation>
+    </message>
+    <message>
+        <source>At work since %1: %2</source>
+        <translation>Au travail depuis %1 : %2</translation>
+    </message>
+    <message>
+        <source>At work on %1 since %2: %3</source>
+        <translation>Au travail sur %1 depuis %2 : %3</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuer</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::TodayActs</name>
     <message>
         <source>The clock runs already, since %1. Stop it on the Log page first, so that its time is not lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’horloge tourne déjà, depuis %1. Arrêtez-la d’abord à la page Carnet, pour ne pas perdre son temps.</translation>
     </message>
     <message>
         <source>The clock runs: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>L’horloge tourne : %1</translation>
     </message>
     <message>
         <source>Take in photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer des photos</translation>
     </message>
     <message>
         <source>Photos (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos (*.jpg *.jpeg *.png *.heic);;Tous les fichiers (*)</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::TodayPage</name>
     <message>
         <source>Stays open</source>
-        <translation type="unfinished"></translation>
+        <translation>Reste ouvert</translation>
     </message>
     <message>
         <source>No closing that was begun has to stay open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune fermeture commencée ne doit rester ouverte.</translation>
     </message>
     <message>
         <source>Workable now</source>
-        <translation type="unfinished"></translation>
+        <translation>Faisable maintenant</translation>
     </message>
     <message>
         <source>Before it is out of reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant que ce soit hors d’accès</translation>
     </message>
     <message>
         <source>Nothing on record would be buried by the next closing.</source>
-        <translation type="unfinished"></translation>
+        <translation>La prochaine fermeture n’enfouirait rien d’inscrit.</translation>
     </message>
     <message>
         <source>Needs attention</source>
-        <translation type="unfinished"></translation>
+        <translation>Demande attention</translation>
     </message>
     <message>
         <source>Nothing on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien d’inscrit.</translation>
     </message>
     <message>
         <source>Here stands each evening what must stay open and what can be worked on. It begins with a part and the closing that will hide it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ici figure chaque soir ce qui doit rester ouvert et ce qui est faisable. Tout commence par une pièce et la fermeture qui la cachera.</translation>
     </message>
     <message>
         <source>Make the first closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Créer la première fermeture</translation>
     </message>
     <message>
         <source>Nothing is recorded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est encore inscrit.</translation>
     </message>
     <message>
         <source>The clock runs since %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’horloge tourne depuis %1.</translation>
     </message>
     <message>
         <source>No step is recorded. Steps are optional; of those written down, this list says which can be worked on and what each of them unlocks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune étape n’est inscrite. Les étapes sont facultatives ; de celles inscrites, cette liste dit lesquelles sont faisables et ce que chacune débloque.</translation>
     </message>
     <message>
         <source>Every step on record is done, or has to wait for another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque étape inscrite est faite, ou doit en attendre une autre.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::TroubleList</name>
     <message>
         <source>Dismiss</source>
-        <translation type="unfinished"></translation>
+        <translation>Masquer</translation>
     </message>
     <message>
         <source>Not taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>Non importé</translation>
     </message>
     <message>
         <source>Not taken in:</source>
-        <translation type="unfinished"></translation>
+        <translation>Non importé :</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::Understood</name>
+    <message>
+        <source>today</source>
+        <translation>aujourd’hui</translation>
+    </message>
+    <message>
+        <source>no time</source>
+        <translation>aucune durée</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>no part</source>
+        <translation>aucune pièce</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, paid</source>
+        <translation>%1, payé</translation>
+    </message>
+    <message>
+        <source>%1, by the words</source>
+        <translation>%1, d’après les mots</translation>
+    </message>
+    <message>
+        <source>squawk %1</source>
+        <translation>anomalie %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n people, their time shared too</source>
+        <translation>
+            <numerusform>%n personne, son temps partagé aussi</numerusform>
+            <numerusform>%n personnes, leur temps partagé aussi</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>ticks “%1”</source>
+        <translation>coche « %1 »</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::VerdictRows</name>
     <message>
         <source>No hold point waits for an inspector or adviser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun point d’arrêt n’attend un inspecteur ou un conseiller.</translation>
     </message>
     <message>
         <source>Result for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultat pour %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::VisitForm</name>
     <message>
         <source>ask for it</source>
-        <translation type="unfinished"></translation>
+        <translation>la demander</translation>
     </message>
     <message>
         <source>it was held</source>
-        <translation type="unfinished"></translation>
+        <translation>elle a eu lieu</translation>
     </message>
     <message>
         <source>A visit of the inspector or adviser; one visit may sign several hold points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une visite de l’inspecteur ou du conseiller ; une visite peut signer plusieurs points d’arrêt.</translation>
     </message>
     <message>
         <source>Visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Visite</translation>
     </message>
     <message>
         <source>Hold points</source>
-        <translation type="unfinished"></translation>
+        <translation>Points d’arrêt</translation>
     </message>
     <message>
         <source>Who comes</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui vient</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour</translation>
     </message>
     <message>
         <source>Reference or report number</source>
-        <translation type="unfinished"></translation>
+        <translation>Référence ou numéro de rapport</translation>
     </message>
     <message>
         <source>Looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Vu</translation>
     </message>
     <message>
         <source>Signed sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille signée</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Constatations</translation>
     </message>
     <message>
         <source>Record the request</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire la demande</translation>
     </message>
     <message>
         <source>Record the visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrire la visite</translation>
     </message>
     <message>
         <source>planned for, if a day is set</source>
-        <translation type="unfinished"></translation>
+        <translation>prévue pour, si un jour est fixé</translation>
     </message>
     <message>
         <source>held on</source>
-        <translation type="unfinished"></translation>
+        <translation>tenue le</translation>
     </message>
     <message>
         <source>It needs at least one hold point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut au moins un point d’arrêt.</translation>
     </message>
     <message>
         <source>A visit asked for on %1 is still open, and this authority wants one request at a time. Press again to record this one all the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une visite demandée le %1 est encore ouverte, et cette autorité veut une demande à la fois. Pressez de nouveau pour inscrire celle-ci quand même.</translation>
     </message>
     <message>
         <source>Visit asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Visite demandée</translation>
     </message>
     <message>
         <source>It needs who came, and on which day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il faut qui est venu, et quel jour.</translation>
     </message>
     <message>
         <source>Visit recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Visite inscrite</translation>
     </message>
     <message numerus="yes">
         <source>Visit recorded with %n findings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Visite inscrite avec %n constatation</numerusform>
+            <numerusform>Visite inscrite avec %n constatations</numerusform>
         </translation>
     </message>
 </context>
@@ -11122,98 +11249,98 @@
     <name>lastrivet::ui::WatchBar</name>
     <message>
         <source>Watch a folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Surveiller un dossier</translation>
     </message>
     <message>
         <source>Show them</source>
-        <translation type="unfinished"></translation>
+        <translation>Les montrer</translation>
     </message>
     <message>
         <source>They do not belong here</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles n’ont rien à faire ici</translation>
     </message>
     <message>
         <source>Take in what is there, too</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer aussi ce qui y est</translation>
     </message>
     <message>
         <source>Only what comes from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>Seulement ce qui viendra</translation>
     </message>
     <message>
         <source>Another folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre dossier</translation>
     </message>
     <message>
         <source>Stop watching</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne plus surveiller</translation>
     </message>
     <message>
         <source>Photos that a phone puts there are taken in on their own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les photos qu’un téléphone y met sont importées d’elles-mêmes.</translation>
     </message>
     <message>
         <source>The folder that your phone puts its pictures into</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dossier où votre téléphone met ses images</translation>
     </message>
     <message>
         <source>%1 will be watched.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sera surveillé.</translation>
     </message>
     <message>
         <source>Not watching %1 for now.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas surveillé pour l’instant.</translation>
     </message>
     <message>
         <source>%1 is not there; it is looked for again and again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas là ; on le cherche sans cesse.</translation>
     </message>
     <message>
         <source>Watching %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est surveillé.</translation>
     </message>
     <message numerus="yes">
         <source>Watching %1; %n came in last.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 est surveillé ; %n arrivée en dernier.</numerusform>
+            <numerusform>%1 est surveillé ; %n arrivées en dernier.</numerusform>
         </translation>
     </message>
     <message>
         <source>Go on watching</source>
-        <translation type="unfinished"></translation>
+        <translation>Continuer à surveiller</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisser</translation>
     </message>
     <message>
         <source>Pause</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::WatchedFolder</name>
     <message>
         <source>The watched folder %1 is not there; photos are taken in again when it is back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dossier surveillé %1 n’est pas là ; les photos seront importées à son retour.</translation>
     </message>
     <message>
         <source>The watched folder %1 is back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dossier surveillé %1 est revenu.</translation>
     </message>
     <message numerus="yes">
         <source>%n came in from the watched folder.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n venue du dossier surveillé.</numerusform>
+            <numerusform>%n venues du dossier surveillé.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files from the watched folder were not taken in; the page Photos says why.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fichier du dossier surveillé n’a pas été importé ; la page Photos dit pourquoi.</numerusform>
+            <numerusform>%n fichiers du dossier surveillé n’ont pas été importés ; la page Photos dit pourquoi.</numerusform>
         </translation>
     </message>
 </context>
@@ -11221,136 +11348,141 @@
     <name>lastrivet::ui::WeekBars</name>
     <message>
         <source>Hours per week</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures par semaine</translation>
     </message>
     <message>
         <source>No hours in these weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune heure ces semaines.</translation>
     </message>
     <message>
         <source>week of %1: %2, of that %3 done again</source>
-        <translation type="unfinished"></translation>
+        <translation>semaine du %1 : %2, dont %3 de reprise</translation>
     </message>
     <message>
         <source>week of %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>semaine du %1 : %2</translation>
     </message>
     <message>
         <source>this week</source>
-        <translation type="unfinished"></translation>
+        <translation>cette semaine</translation>
     </message>
     <message>
         <source>Hours per week, at most %1; hatched: done again</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures par semaine, au plus %1 ; hachuré : reprise</translation>
     </message>
     <message>
         <source>Hours per week, at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Heures par semaine, au plus %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::WorkProposal</name>
     <message>
         <source>%1: belongs to a log entry</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : appartient à une entrée</translation>
     </message>
     <message numerus="yes">
         <source>%n photos belong to their log entries</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n photo appartient à son entrée</numerusform>
+            <numerusform>%n photos appartiennent à leurs entrées</numerusform>
         </translation>
     </message>
     <message>
         <source>M</source>
-        <translation type="unfinished"></translation>
+        <translation>M</translation>
     </message>
     <message>
         <source>It belongs there (M)</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle va là (M)</translation>
     </message>
     <message numerus="yes">
         <source>All %n belong there (M)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Elle va là (M)</numerusform>
+            <numerusform>Toutes les %n vont là (M)</numerusform>
         </translation>
     </message>
     <message>
         <source>Taken while this was done:</source>
-        <translation type="unfinished"></translation>
+        <translation>Prise pendant ce travail :</translation>
     </message>
     <message>
         <source>Taken on the day of this work:</source>
-        <translation type="unfinished"></translation>
+        <translation>Prise le jour de ce travail :</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>et %n de plus</numerusform>
+            <numerusform>et %n de plus</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::WorkersEditor</name>
     <message>
         <source>somebody else who worked</source>
-        <translation type="unfinished"></translation>
+        <translation>quelqu’un d’autre qui a travaillé</translation>
     </message>
     <message>
         <source>Add somebody who worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter quelqu’un qui a travaillé</translation>
     </message>
     <message>
         <source>all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>tout le temps</translation>
     </message>
     <message>
         <source>How long %1 worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien de temps %1 a travaillé</translation>
     </message>
     <message>
         <source>paid</source>
-        <translation type="unfinished"></translation>
+        <translation>payé</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter %1</translation>
     </message>
     <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une durée ; écrivez 2h15 ou 90m.</translation>
     </message>
     <message>
         <source>Log entry: who worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée : qui a travaillé</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::YearStrip</name>
-    <message numerus="yes">
-        <source>Work on %n days of the last year</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1: nothing logged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : rien d’inscrit</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Work on %n days of the year</source>
+        <translation>
+            <numerusform>Travail sur %n jour de l’année</numerusform>
+            <numerusform>Travail sur %n jours de l’année</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month, year</comment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 </TS>
