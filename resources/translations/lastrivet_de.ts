@@ -174,7 +174,7 @@
     </message>
     <message>
         <source>added</source>
-        <translation>dazugekommen</translation>
+        <translation>hinzugefügt</translation>
     </message>
     <message>
         <source>after</source>
@@ -182,7 +182,7 @@
     </message>
     <message>
         <source>aircraft_type</source>
-        <translation>Muster</translation>
+        <translation>Flugzeugtyp</translation>
     </message>
     <message>
         <source>alternatives</source>
@@ -194,7 +194,7 @@
     </message>
     <message>
         <source>annotations</source>
-        <translation>Markierungen</translation>
+        <translation>Anmerkungen</translation>
     </message>
     <message>
         <source>applies</source>
@@ -202,7 +202,7 @@
     </message>
     <message>
         <source>approximate</source>
-        <translation>nur ungefähr</translation>
+        <translation>ungefähr</translation>
     </message>
     <message>
         <source>arm</source>
@@ -214,7 +214,7 @@
     </message>
     <message>
         <source>asked_of</source>
-        <translation>angefragt bei</translation>
+        <translation>gefragt wurde</translation>
     </message>
     <message>
         <source>asked_on</source>
@@ -234,7 +234,7 @@
     </message>
     <message>
         <source>began</source>
-        <translation>begonnen</translation>
+        <translation>Beginn</translation>
     </message>
     <message>
         <source>builder_address</source>
@@ -274,19 +274,19 @@
     </message>
     <message>
         <source>caption</source>
-        <translation>Bildunterschrift</translation>
+        <translation>Bildtext</translation>
     </message>
     <message>
         <source>category</source>
-        <translation>Art</translation>
+        <translation>Kategorie</translation>
     </message>
     <message>
         <source>certificate_id</source>
-        <translation>Zertifikat</translation>
+        <translation>Bescheinigung</translation>
     </message>
     <message>
         <source>changed_inspected</source>
-        <translation>änderte Geprüftes</translation>
+        <translation>Geprüftes verändert</translation>
     </message>
     <message>
         <source>chosen</source>
@@ -302,7 +302,7 @@
     </message>
     <message>
         <source>closing_id</source>
-        <translation>Verschluss</translation>
+        <translation>Schließstelle</translation>
     </message>
     <message>
         <source>code</source>
@@ -310,7 +310,7 @@
     </message>
     <message>
         <source>commercial_tenths</source>
-        <translation>Zehntel gewerblich</translation>
+        <translation>Zehntel Fremdleistung</translation>
     </message>
     <message>
         <source>completed_on</source>
@@ -330,7 +330,7 @@
     </message>
     <message>
         <source>cons</source>
-        <translation>Nachteile</translation>
+        <translation>dagegen</translation>
     </message>
     <message>
         <source>construction</source>
@@ -346,11 +346,11 @@
     </message>
     <message>
         <source>corrections</source>
-        <translation>Korrekturen</translation>
+        <translation>Behebungen</translation>
     </message>
     <message>
         <source>credential</source>
-        <translation>Berechtigung</translation>
+        <translation>Nachweis</translation>
     </message>
     <message>
         <source>cure_minutes</source>
@@ -370,7 +370,7 @@
     </message>
     <message>
         <source>datum</source>
-        <translation>Bezugspunkt</translation>
+        <translation>Bezugsebene</translation>
     </message>
     <message>
         <source>decided_by</source>
@@ -406,7 +406,7 @@
     </message>
     <message>
         <source>dropped_on</source>
-        <translation>verworfen am</translation>
+        <translation>entfallen am</translation>
     </message>
     <message>
         <source>due_on</source>
@@ -422,11 +422,11 @@
     </message>
     <message>
         <source>equipment_note</source>
-        <translation>Ausrüstung</translation>
+        <translation>Anmerkung zur Ausrüstung</translation>
     </message>
     <message>
         <source>estimate_minutes</source>
-        <translation>geschätzte Zeit</translation>
+        <translation>Schätzung</translation>
     </message>
     <message>
         <source>events</source>
@@ -438,15 +438,15 @@
     </message>
     <message>
         <source>expires_on</source>
-        <translation>haltbar bis</translation>
+        <translation>läuft ab am</translation>
     </message>
     <message>
         <source>fabrication_tenths</source>
-        <translation>Zehntel Fertigung</translation>
+        <translation>Zehntel Herstellung</translation>
     </message>
     <message>
         <source>faults</source>
-        <translation>Beanstandungen</translation>
+        <translation>Störungen</translation>
     </message>
     <message>
         <source>file</source>
@@ -454,7 +454,7 @@
     </message>
     <message>
         <source>finding_number</source>
-        <translation>Nummer des Befunds</translation>
+        <translation>Nummer der Feststellung</translation>
     </message>
     <message>
         <source>fitted_on</source>
@@ -494,7 +494,7 @@
     </message>
     <message>
         <source>held_on</source>
-        <translation>durchgeführt am</translation>
+        <translation>abgehalten am</translation>
     </message>
     <message>
         <source>hold_point_id</source>
@@ -510,11 +510,11 @@
     </message>
     <message>
         <source>id</source>
-        <translation>Nummer im Programm</translation>
+        <translation>Kennung</translation>
     </message>
     <message>
         <source>imported_on</source>
-        <translation>eingelesen am</translation>
+        <translation>übernommen am</translation>
     </message>
     <message>
         <source>inspection_id</source>
@@ -526,7 +526,7 @@
     </message>
     <message>
         <source>issued_on</source>
-        <translation>ausgestellt am</translation>
+        <translation>herausgegeben am</translation>
     </message>
     <message>
         <source>issuer</source>
@@ -534,7 +534,7 @@
     </message>
     <message>
         <source>item</source>
-        <translation>Prüfpunkt</translation>
+        <translation>Punkt</translation>
     </message>
     <message>
         <source>items</source>
@@ -562,15 +562,15 @@
     </message>
     <message>
         <source>late_acceptances</source>
-        <translation>späte Annahmen</translation>
+        <translation>nachträgliche Annahmen</translation>
     </message>
     <message>
         <source>lemac</source>
-        <translation>Vorderkante der Bezugstiefe</translation>
+        <translation>Vorderkante der Bezugsflügeltiefe</translation>
     </message>
     <message>
         <source>level</source>
-        <translation>waagerecht</translation>
+        <translation>Ebene</translation>
     </message>
     <message>
         <source>links</source>
@@ -598,7 +598,7 @@
     </message>
     <message>
         <source>made_by</source>
-        <translation>gemacht von</translation>
+        <translation>geschlossen durch</translation>
     </message>
     <message>
         <source>maker</source>
@@ -630,11 +630,11 @@
     </message>
     <message>
         <source>media_id</source>
-        <translation>Foto oder Dokument</translation>
+        <translation>Bild oder Dokument</translation>
     </message>
     <message>
         <source>media_ids</source>
-        <translation>Fotos und Dokumente</translation>
+        <translation>Bilder und Dokumente</translation>
     </message>
     <message>
         <source>method</source>
@@ -654,11 +654,11 @@
     </message>
     <message>
         <source>model</source>
-        <translation>Baureihe</translation>
+        <translation>Muster</translation>
     </message>
     <message>
         <source>model_as_written</source>
-        <translation>Baureihe wie geschrieben</translation>
+        <translation>Muster, wie geschrieben</translation>
     </message>
     <message>
         <source>name</source>
@@ -666,7 +666,7 @@
     </message>
     <message>
         <source>name_as_written</source>
-        <translation>Name wie geschrieben</translation>
+        <translation>Name, wie geschrieben</translation>
     </message>
     <message>
         <source>needs_access_to</source>
@@ -678,7 +678,7 @@
     </message>
     <message>
         <source>never_enclosed_why</source>
-        <translation>warum nie umschlossen</translation>
+        <translation>wird nie umschlossen, weil</translation>
     </message>
     <message>
         <source>not_applicable</source>
@@ -686,11 +686,11 @@
     </message>
     <message>
         <source>not_inside</source>
-        <translation>nicht in</translation>
+        <translation>nicht im Inneren von</translation>
     </message>
     <message>
         <source>note</source>
-        <translation>Notiz</translation>
+        <translation>Anmerkung</translation>
     </message>
     <message>
         <source>number</source>
@@ -710,7 +710,7 @@
     </message>
     <message>
         <source>origin</source>
-        <translation>gebaut nach</translation>
+        <translation>Herkunft</translation>
     </message>
     <message>
         <source>paid</source>
@@ -718,7 +718,7 @@
     </message>
     <message>
         <source>parent_id</source>
-        <translation>liegt in</translation>
+        <translation>gehört zu</translation>
     </message>
     <message>
         <source>part_number</source>
@@ -738,11 +738,11 @@
     </message>
     <message>
         <source>place</source>
-        <translation>Ort</translation>
+        <translation>Stelle</translation>
     </message>
     <message>
         <source>plan_ref</source>
-        <translation>Plan</translation>
+        <translation>Stelle im Plan</translation>
     </message>
     <message>
         <source>planned_for</source>
@@ -762,11 +762,11 @@
     </message>
     <message>
         <source>position</source>
-        <translation>Reihenfolge</translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>present</source>
-        <translation>vorhanden</translation>
+        <translation>anwesend</translation>
     </message>
     <message>
         <source>profile</source>
@@ -774,7 +774,7 @@
     </message>
     <message>
         <source>pros</source>
-        <translation>Vorteile</translation>
+        <translation>dafür</translation>
     </message>
     <message>
         <source>quantity</source>
@@ -782,11 +782,11 @@
     </message>
     <message>
         <source>raised_on</source>
-        <translation>gemeldet am</translation>
+        <translation>aufgenommen am</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation>Ablesung</translation>
+        <translation>Anzeige</translation>
     </message>
     <message>
         <source>reason</source>
@@ -802,7 +802,7 @@
     </message>
     <message>
         <source>reference</source>
-        <translation>Zeichen</translation>
+        <translation>Aktenzeichen</translation>
     </message>
     <message>
         <source>registration</source>
@@ -810,7 +810,7 @@
     </message>
     <message>
         <source>registration_as_written</source>
-        <translation>Kennzeichen wie geschrieben</translation>
+        <translation>Kennzeichen, wie geschrieben</translation>
     </message>
     <message>
         <source>remarks</source>
@@ -818,15 +818,15 @@
     </message>
     <message>
         <source>removed_on</source>
-        <translation>ausgebaut am</translation>
+        <translation>entfernt am</translation>
     </message>
     <message>
         <source>removed_why</source>
-        <translation>warum ausgebaut</translation>
+        <translation>entfernt, weil</translation>
     </message>
     <message>
         <source>repair_options</source>
-        <translation>Reparaturwege</translation>
+        <translation>Reparaturmöglichkeiten</translation>
     </message>
     <message>
         <source>repair_plan</source>
@@ -858,15 +858,15 @@
     </message>
     <message>
         <source>sample_on</source>
-        <translation>geprüfte Probe am</translation>
+        <translation>Probe am</translation>
     </message>
     <message>
         <source>scale_readings</source>
-        <translation>Ablesungen der Waagen</translation>
+        <translation>Waagenanzeigen</translation>
     </message>
     <message>
         <source>scan_id</source>
-        <translation>unterschriebenes Blatt</translation>
+        <translation>eingescanntes Blatt</translation>
     </message>
     <message>
         <source>scope</source>
@@ -882,7 +882,7 @@
     </message>
     <message>
         <source>serial_as_written</source>
-        <translation>Werknummer wie geschrieben</translation>
+        <translation>Werknummer, wie geschrieben</translation>
     </message>
     <message>
         <source>serial_number</source>
@@ -902,7 +902,7 @@
     </message>
     <message>
         <source>shelf</source>
-        <translation>Fach</translation>
+        <translation>Regalfach</translation>
     </message>
     <message>
         <source>shipment</source>
@@ -918,7 +918,7 @@
     </message>
     <message>
         <source>signer_role</source>
-        <translation>unterschreibt</translation>
+        <translation>zu unterschreiben durch</translation>
     </message>
     <message>
         <source>source</source>
@@ -926,7 +926,7 @@
     </message>
     <message>
         <source>specification</source>
-        <translation>Spezifikation</translation>
+        <translation>Norm</translation>
     </message>
     <message>
         <source>spent_on</source>
@@ -934,7 +934,7 @@
     </message>
     <message>
         <source>squawk_id</source>
-        <translation>Mangel</translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>started_on</source>
@@ -974,7 +974,7 @@
     </message>
     <message>
         <source>temperature_min</source>
-        <translation>tiefste Temperatur</translation>
+        <translation>niedrigste Temperatur</translation>
     </message>
     <message>
         <source>temperature_unit</source>
@@ -1002,7 +1002,7 @@
     </message>
     <message>
         <source>torque_drag</source>
-        <translation>Leerdrehmoment</translation>
+        <translation>Reibmoment</translation>
     </message>
     <message>
         <source>torque_max</source>
@@ -1010,7 +1010,7 @@
     </message>
     <message>
         <source>torque_min</source>
-        <translation>kleinstes Drehmoment</translation>
+        <translation>niedrigstes Drehmoment</translation>
     </message>
     <message>
         <source>torque_unit</source>
@@ -1026,7 +1026,7 @@
     </message>
     <message>
         <source>undone_on</source>
-        <translation>zurückgebaut am</translation>
+        <translation>rückgängig gemacht am</translation>
     </message>
     <message>
         <source>unit</source>
@@ -1034,7 +1034,7 @@
     </message>
     <message>
         <source>unit_price</source>
-        <translation>Einzelpreis</translation>
+        <translation>Stückpreis</translation>
     </message>
     <message>
         <source>units</source>
@@ -1058,7 +1058,7 @@
     </message>
     <message>
         <source>verify_by</source>
-        <translation>nachzuprüfen von</translation>
+        <translation>nachzuprüfen durch</translation>
     </message>
     <message>
         <source>waived_by</source>
@@ -1070,7 +1070,7 @@
     </message>
     <message>
         <source>waived_why</source>
-        <translation>warum erlassen</translation>
+        <translation>erlassen, weil</translation>
     </message>
     <message>
         <source>weighed_on</source>
@@ -1102,11 +1102,11 @@
     </message>
     <message>
         <source>withdrawn_why</source>
-        <translation>warum zurückgezogen</translation>
+        <translation>zurückgezogen, weil</translation>
     </message>
     <message>
         <source>workers</source>
-        <translation>wer gearbeitet hat</translation>
+        <translation>Arbeitende</translation>
     </message>
     <message>
         <source>zone</source>
@@ -1180,7 +1180,7 @@
     <name>Main</name>
     <message>
         <source>a project folder to open</source>
-        <translation>ein Projektordner, der geöffnet werden soll</translation>
+        <translation>ein Projektordner, der geöffnet wird</translation>
     </message>
 </context>
 <context>
@@ -1214,11 +1214,11 @@
     </message>
     <message>
         <source>1 closing must stay open.</source>
-        <translation>1 Verschluss muss offen bleiben.</translation>
+        <translation>1 Schließstelle muss offen bleiben.</translation>
     </message>
     <message>
         <source>1 closing must stay open; it waits only for a signature.</source>
-        <translation>1 Verschluss muss offen bleiben; er wartet nur auf eine Unterschrift.</translation>
+        <translation>1 Schließstelle muss offen bleiben; es fehlt nur eine Unterschrift.</translation>
     </message>
     <message>
         <source>A correction is verified by a builder, an adviser or an inspector; {0} is none of them.</source>
@@ -1262,7 +1262,7 @@
     </message>
     <message>
         <source>Against {0}, nothing on record stands.</source>
-        <translation>Gegen {0} steht nichts Aufgezeichnetes.</translation>
+        <translation>Gegen {0} steht nichts in den Aufzeichnungen.</translation>
     </message>
     <message>
         <source>Aircraft</source>
@@ -1274,7 +1274,7 @@
     </message>
     <message>
         <source>Another program has the project open for writing.</source>
-        <translation>Ein anderes Programm hat das Projekt zum Schreiben offen.</translation>
+        <translation>Ein anderes Programm hat das Projekt zum Schreiben geöffnet.</translation>
     </message>
     <message>
         <source>Applies</source>
@@ -1554,7 +1554,7 @@
     </message>
     <message>
         <source>No closing that was begun must stay open.</source>
-        <translation>Kein begonnener Verschluss muss offen bleiben.</translation>
+        <translation>Keine begonnene Schließstelle muss offen bleiben.</translation>
     </message>
     <message>
         <source>No copy of {0} could be made: {1}.</source>
@@ -1634,7 +1634,7 @@
     </message>
     <message>
         <source>Nothing is on record about the inside: no step, no session, no photograph</source>
-        <translation>Über das Innere ist nichts aufgezeichnet: kein Arbeitsschritt, keine Arbeitszeit, kein Foto</translation>
+        <translation>Über das Innere ist nichts verzeichnet: kein Schritt, keine Arbeit, kein Foto</translation>
     </message>
     <message>
         <source>Nothing on record of</source>
@@ -1870,7 +1870,7 @@
     </message>
     <message>
         <source>The newest photograph is older than the last work inside</source>
-        <translation>Das neueste Foto ist älter als die letzte Arbeit darin</translation>
+        <translation>Das neueste Foto ist älter als die letzte Arbeit im Inneren</translation>
     </message>
     <message>
         <source>The profile copy is of {0}, but the project goes by {1}.</source>
@@ -1898,7 +1898,7 @@
     </message>
     <message>
         <source>The project was opened for reading only.</source>
-        <translation>Das Projekt wurde nur zum Lesen geöffnet.</translation>
+        <translation>Das Projekt ist nur zum Lesen geöffnet.</translation>
     </message>
     <message>
         <source>The project&apos;s folder cannot be written.</source>
@@ -1942,11 +1942,11 @@
     </message>
     <message>
         <source>There is nothing to redo.</source>
-        <translation>Es gibt nichts wiederherzustellen.</translation>
+        <translation>Es gibt nichts zu wiederholen.</translation>
     </message>
     <message>
         <source>There is nothing to undo.</source>
-        <translation>Es gibt nichts rückgängig zu machen.</translation>
+        <translation>Es gibt nichts zurückzunehmen.</translation>
     </message>
     <message>
         <source>This closing has no hold point.</source>
@@ -2166,11 +2166,11 @@
     </message>
     <message>
         <source>bulletin</source>
-        <translation>Mitteilung</translation>
+        <translation>Bulletin</translation>
     </message>
     <message>
         <source>bulletin {0}, {1}</source>
-        <translation>Mitteilung {0}, {1}</translation>
+        <translation>Bulletin {0}, {1}</translation>
     </message>
     <message>
         <source>by message</source>
@@ -2206,7 +2206,7 @@
     </message>
     <message>
         <source>close that one first</source>
-        <translation>erst diesen schließen</translation>
+        <translation>diese zuerst schließen</translation>
     </message>
     <message>
         <source>closed</source>
@@ -2226,7 +2226,7 @@
     </message>
     <message>
         <source>closing</source>
-        <translation>Verschluss</translation>
+        <translation>Schließstelle</translation>
     </message>
     <message>
         <source>commercial help</source>
@@ -2234,7 +2234,7 @@
     </message>
     <message>
         <source>comply and record it, or record that it does not apply</source>
-        <translation>erfüllen und aufzeichnen, oder aufzeichnen, dass es nicht zutrifft</translation>
+        <translation>erfüllen und eintragen, oder eintragen, dass es nicht zutrifft</translation>
     </message>
     <message>
         <source>correct it and have it verified, or have it accepted</source>
@@ -2242,7 +2242,7 @@
     </message>
     <message>
         <source>correct it and measure again, or record who accepts it and on what basis</source>
-        <translation>berichtigen und neu messen oder aufzeichnen, wer es auf welcher Grundlage annimmt</translation>
+        <translation>berichtigen und neu messen, oder eintragen, wer es auf welcher Grundlage annimmt</translation>
     </message>
     <message>
         <source>cosmetic</source>
@@ -2250,7 +2250,7 @@
     </message>
     <message>
         <source>credit task</source>
-        <translation>Aufgabe zum Eigenbauanteil</translation>
+        <translation>Eigenleistungsposten</translation>
     </message>
     <message>
         <source>cure times are known</source>
@@ -2282,7 +2282,7 @@
     </message>
     <message>
         <source>do it, or drop it</source>
-        <translation>erledigen oder verwerfen</translation>
+        <translation>erledigen oder streichen</translation>
     </message>
     <message>
         <source>does not apply</source>
@@ -2306,11 +2306,11 @@
     </message>
     <message>
         <source>enter its cure time, from the lot&apos;s data sheet</source>
-        <translation>seine Aushärtezeit eintragen, aus dem Datenblatt der Charge</translation>
+        <translation>Aushärtezeit aus dem Datenblatt der Charge eintragen</translation>
     </message>
     <message>
         <source>enter the findings of the rejection as squawks of that inspection</source>
-        <translation>die Befunde der Ablehnung als Mängel dieser Prüfung eintragen</translation>
+        <translation>die Feststellungen der Ablehnung als Beanstandungen dieser Prüfung eintragen</translation>
     </message>
     <message>
         <source>envelope</source>
@@ -2322,11 +2322,11 @@
     </message>
     <message>
         <source>every box within is closed</source>
-        <translation>jeder Kasten darin ist geschlossen</translation>
+        <translation>jeder Kasten im Inneren ist geschlossen</translation>
     </message>
     <message>
         <source>every bulletin that applies is complied with</source>
-        <translation>jede zutreffende Mitteilung ist erfüllt</translation>
+        <translation>jedes zutreffende Bulletin ist erfüllt</translation>
     </message>
     <message>
         <source>every deviation is decided</source>
@@ -2334,11 +2334,11 @@
     </message>
     <message>
         <source>every fastener is fitted</source>
-        <translation>jedes Verbindungselement ist eingebaut</translation>
+        <translation>jede Verbindung ist eingebaut</translation>
     </message>
     <message>
         <source>every fastener with a torque limit is torqued</source>
-        <translation>jedes Verbindungselement mit Drehmomentgrenze ist angezogen</translation>
+        <translation>jede Verbindung mit Drehmomentgrenze ist angezogen</translation>
     </message>
     <message>
         <source>every hold point is signed</source>
@@ -2350,7 +2350,7 @@
     </message>
     <message>
         <source>every lock made by hand is in place</source>
-        <translation>jede Sicherung von Hand sitzt</translation>
+        <translation>jede von Hand gemachte Sicherung sitzt</translation>
     </message>
     <message>
         <source>every measurement is taken</source>
@@ -2366,11 +2366,11 @@
     </message>
     <message>
         <source>every squawk is verified or accepted</source>
-        <translation>jeder Mangel ist nachgeprüft oder angenommen</translation>
+        <translation>jede Beanstandung ist nachgeprüft oder angenommen</translation>
     </message>
     <message>
         <source>every step is done or dropped</source>
-        <translation>jeder Arbeitsschritt ist erledigt oder verworfen</translation>
+        <translation>jeder Arbeitsschritt ist erledigt oder gestrichen</translation>
     </message>
     <message>
         <source>every torque is within its limits</source>
@@ -2378,11 +2378,11 @@
     </message>
     <message>
         <source>every torqued fastener carries its mark</source>
-        <translation>jedes angezogene Verbindungselement trägt seine Markierung</translation>
+        <translation>jede angezogene Verbindung trägt ihre Markierung</translation>
     </message>
     <message>
         <source>everything that cures has cured</source>
-        <translation>alles Aushärtende ist ausgehärtet</translation>
+        <translation>alles, was aushärtet, ist ausgehärtet</translation>
     </message>
     <message>
         <source>expense</source>
@@ -2394,7 +2394,7 @@
     </message>
     <message>
         <source>fastener</source>
-        <translation>Verbindungselement</translation>
+        <translation>Verbindung</translation>
     </message>
     <message>
         <source>fasteners and torques</source>
@@ -2422,7 +2422,7 @@
     </message>
     <message>
         <source>fit it and record the day</source>
-        <translation>einbauen und den Tag aufzeichnen</translation>
+        <translation>einbauen und den Tag eintragen</translation>
     </message>
     <message>
         <source>flight</source>
@@ -2442,7 +2442,7 @@
     </message>
     <message>
         <source>have it signed again, or say of each session whether it changed what was inspected</source>
-        <translation>neu unterschreiben lassen, oder von jeder Arbeitszeit sagen, ob sie Geprüftes geändert hat</translation>
+        <translation>neu unterschreiben lassen, oder bei jeder Arbeit sagen, ob sie das Geprüfte verändert hat</translation>
     </message>
     <message>
         <source>have it verified</source>
@@ -2450,7 +2450,7 @@
     </message>
     <message>
         <source>have the inspector accept it late, or open it again</source>
-        <translation>vom Prüfer nachträglich annehmen lassen oder wieder öffnen</translation>
+        <translation>nachträglich vom Prüfer annehmen lassen, oder wieder öffnen</translation>
     </message>
     <message>
         <source>helper</source>
@@ -2498,7 +2498,7 @@
     </message>
     <message>
         <source>lock it and record the day</source>
-        <translation>sichern und den Tag aufzeichnen</translation>
+        <translation>sichern und den Tag eintragen</translation>
     </message>
     <message>
         <source>lock tab</source>
@@ -2506,15 +2506,15 @@
     </message>
     <message>
         <source>log entry</source>
-        <translation>Logbucheintrag</translation>
+        <translation>Bautagebucheintrag</translation>
     </message>
     <message>
         <source>look, and tick it or say that it does not apply</source>
-        <translation>nachsehen, dann abhaken oder sagen, dass es nicht zutrifft</translation>
+        <translation>nachsehen und abhaken, oder sagen, dass es nicht zutrifft</translation>
     </message>
     <message>
         <source>mark it and record the day</source>
-        <translation>markieren und den Tag aufzeichnen</translation>
+        <translation>markieren und den Tag eintragen</translation>
     </message>
     <message>
         <source>material</source>
@@ -2526,11 +2526,11 @@
     </message>
     <message>
         <source>material use</source>
-        <translation>Materialverwendung</translation>
+        <translation>Materialeinsatz</translation>
     </message>
     <message>
         <source>measure it and record the value</source>
-        <translation>messen und den Wert aufzeichnen</translation>
+        <translation>messen und den Wert eintragen</translation>
     </message>
     <message>
         <source>measurement</source>
@@ -2554,7 +2554,7 @@
     </message>
     <message>
         <source>no box within was closed with gaps</source>
-        <translation>kein Kasten darin wurde mit Lücken geschlossen</translation>
+        <translation>kein Kasten im Inneren wurde mit Lücken geschlossen</translation>
     </message>
     <message>
         <source>no calibration on record</source>
@@ -2566,11 +2566,11 @@
     </message>
     <message>
         <source>no material was used past its date</source>
-        <translation>kein Material wurde nach seinem Ablauf verwendet</translation>
+        <translation>kein Material wurde nach seinem Datum verwendet</translation>
     </message>
     <message>
         <source>no rejected deviation is left as built</source>
-        <translation>keine abgelehnte Abweichung ist so geblieben</translation>
+        <translation>keine abgelehnte Abweichung ist so gebaut geblieben</translation>
     </message>
     <message>
         <source>no sample</source>
@@ -2582,7 +2582,7 @@
     </message>
     <message>
         <source>no test sample failed</source>
-        <translation>keine Probe hat versagt</translation>
+        <translation>keine Probe ist durchgefallen</translation>
     </message>
     <message>
         <source>none</source>
@@ -2622,11 +2622,11 @@
     </message>
     <message>
         <source>nothing on record</source>
-        <translation>nichts aufgezeichnet</translation>
+        <translation>nichts verzeichnet</translation>
     </message>
     <message>
         <source>nothing on record against closing</source>
-        <translation>nichts Aufgezeichnetes steht dem Schließen entgegen</translation>
+        <translation>nichts verzeichnet gegen das Schließen</translation>
     </message>
     <message>
         <source>nothing open is filed on a larger assembly</source>
@@ -2634,7 +2634,7 @@
     </message>
     <message>
         <source>nothing was changed after a signature</source>
-        <translation>nach einer Unterschrift wurde nichts geändert</translation>
+        <translation>nach einer Unterschrift wurde nichts verändert</translation>
     </message>
     <message>
         <source>open</source>
@@ -2646,7 +2646,7 @@
     </message>
     <message>
         <source>own check</source>
-        <translation>Eigenprüfung</translation>
+        <translation>eigene Prüfung</translation>
     </message>
     <message>
         <source>packing line</source>
@@ -2678,7 +2678,7 @@
     </message>
     <message>
         <source>photograph it as it is now</source>
-        <translation>fotografieren, wie es jetzt ist</translation>
+        <translation>so fotografieren, wie es jetzt ist</translation>
     </message>
     <message>
         <source>photograph the open structure</source>
@@ -2710,15 +2710,15 @@
     </message>
     <message>
         <source>record the decision and its basis</source>
-        <translation>die Entscheidung und ihre Grundlage aufzeichnen</translation>
+        <translation>die Entscheidung und ihre Grundlage eintragen</translation>
     </message>
     <message>
         <source>record what has been received</source>
-        <translation>aufzeichnen, was angekommen ist</translation>
+        <translation>eintragen, was angekommen ist</translation>
     </message>
     <message>
         <source>record what was done, however roughly</source>
-        <translation>aufzeichnen, was getan wurde, und sei es grob</translation>
+        <translation>eintragen, was getan wurde, und sei es grob</translation>
     </message>
     <message>
         <source>rejected</source>
@@ -2726,7 +2726,7 @@
     </message>
     <message>
         <source>replace it, or record who accepts it and on what basis</source>
-        <translation>ersetzen oder aufzeichnen, wer es auf welcher Grundlage annimmt</translation>
+        <translation>ersetzen, oder eintragen, wer es auf welcher Grundlage annimmt</translation>
     </message>
     <message>
         <source>rework</source>
@@ -2750,7 +2750,7 @@
     </message>
     <message>
         <source>say where it is, or that it is not inside</source>
-        <translation>sagen, wo es ist, oder dass es nicht darin liegt</translation>
+        <translation>sagen, wo es ist, oder dass es nicht im Inneren ist</translation>
     </message>
     <message>
         <source>seen on site</source>
@@ -2762,15 +2762,15 @@
     </message>
     <message>
         <source>sign-off</source>
-        <translation>Unterschrift</translation>
+        <translation>Abzeichnung</translation>
     </message>
     <message>
         <source>signature of {0}</source>
-        <translation>Unterschrift vom {0}</translation>
+        <translation>Unterschrift von {0}</translation>
     </message>
     <message>
         <source>signature of {0} by {1}</source>
-        <translation>Unterschrift vom {0} von {1}</translation>
+        <translation>Unterschrift zu {0} durch {1}</translation>
     </message>
     <message>
         <source>split pin</source>
@@ -2778,7 +2778,7 @@
     </message>
     <message>
         <source>squawk</source>
-        <translation>Mangel</translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>squawk {0}</source>
@@ -2786,7 +2786,7 @@
     </message>
     <message>
         <source>squawk {0}, {1}</source>
-        <translation>Mangel {0}, {1}</translation>
+        <translation>Beanstandung {0}, {1}</translation>
     </message>
     <message>
         <source>squawks {0}</source>
@@ -2810,7 +2810,7 @@
     </message>
     <message>
         <source>stays open, work left</source>
-        <translation>bleibt offen, Arbeit übrig</translation>
+        <translation>bleibt offen, noch Arbeit</translation>
     </message>
     <message>
         <source>step</source>
@@ -2854,7 +2854,7 @@
     </message>
     <message>
         <source>there is work on record</source>
-        <translation>Arbeit ist aufgezeichnet</translation>
+        <translation>Arbeit ist verzeichnet</translation>
     </message>
     <message>
         <source>thread locker</source>
@@ -2866,19 +2866,19 @@
     </message>
     <message>
         <source>tool and debris check</source>
-        <translation>Werkzeug- und Fremdkörperkontrolle</translation>
+        <translation>Werkzeug- und Fremdkörperprüfung</translation>
     </message>
     <message>
         <source>tools were in calibration when used</source>
-        <translation>Werkzeuge waren bei der Verwendung kalibriert</translation>
+        <translation>Werkzeuge waren beim Gebrauch kalibriert</translation>
     </message>
     <message>
         <source>torque it again, or record who accepts it and on what basis</source>
-        <translation>neu anziehen oder aufzeichnen, wer es auf welcher Grundlage annimmt</translation>
+        <translation>neu anziehen, oder eintragen, wer es auf welcher Grundlage annimmt</translation>
     </message>
     <message>
         <source>torque it and record the value</source>
-        <translation>anziehen und den Wert aufzeichnen</translation>
+        <translation>anziehen und den Wert eintragen</translation>
     </message>
     <message>
         <source>torqued</source>
@@ -2886,7 +2886,7 @@
     </message>
     <message>
         <source>undo it and record the day, or have it decided anew</source>
-        <translation>zurückbauen und den Tag aufzeichnen, oder neu entscheiden lassen</translation>
+        <translation>rückgängig machen und den Tag eintragen, oder neu entscheiden lassen</translation>
     </message>
     <message>
         <source>undone on {0}</source>
@@ -2898,7 +2898,7 @@
     </message>
     <message>
         <source>wait until the cure time has passed</source>
-        <translation>warten, bis die Aushärtezeit um ist</translation>
+        <translation>warten, bis die Aushärtezeit vorbei ist</translation>
     </message>
     <message>
         <source>weighing</source>
@@ -2906,7 +2906,7 @@
     </message>
     <message>
         <source>work on {0}</source>
-        <translation>Arbeit am {0}</translation>
+        <translation>Arbeit an {0}</translation>
     </message>
     <message>
         <source>work sessions</source>
@@ -2930,7 +2930,7 @@
     </message>
     <message>
         <source>{0} at {1}</source>
-        <translation>{0} bei {1}</translation>
+        <translation>{0} um {1}</translation>
     </message>
     <message>
         <source>{0} batch</source>
@@ -2946,11 +2946,11 @@
     </message>
     <message>
         <source>{0} box within</source>
-        <translation>{0} Kasten darin</translation>
+        <translation>{0} Kasten im Inneren</translation>
     </message>
     <message>
         <source>{0} boxes within</source>
-        <translation>{0} Kästen darin</translation>
+        <translation>{0} Kästen im Inneren</translation>
     </message>
     <message>
         <source>{0} built</source>
@@ -2958,11 +2958,11 @@
     </message>
     <message>
         <source>{0} bulletin</source>
-        <translation>{0} Mitteilung</translation>
+        <translation>{0} Bulletin</translation>
     </message>
     <message>
         <source>{0} bulletins</source>
-        <translation>{0} Mitteilungen</translation>
+        <translation>{0} Bulletins</translation>
     </message>
     <message>
         <source>{0} claims {1} × {2} pixels, more than can be shown.</source>
@@ -2974,23 +2974,23 @@
     </message>
     <message>
         <source>{0} closings must stay open, 1 of them waits only for a signature.</source>
-        <translation>{0} Verschlüsse müssen offen bleiben, 1 davon wartet nur auf eine Unterschrift.</translation>
+        <translation>{0} Schließstellen müssen offen bleiben, 1 davon wartet nur auf eine Unterschrift.</translation>
     </message>
     <message>
         <source>{0} closings must stay open, {1} of them wait only for a signature.</source>
-        <translation>{0} Verschlüsse müssen offen bleiben, {1} davon warten nur auf eine Unterschrift.</translation>
+        <translation>{0} Schließstellen müssen offen bleiben, {1} davon warten nur auf eine Unterschrift.</translation>
     </message>
     <message>
         <source>{0} closings must stay open.</source>
-        <translation>{0} Verschlüsse müssen offen bleiben.</translation>
+        <translation>{0} Schließstellen müssen offen bleiben.</translation>
     </message>
     <message>
         <source>{0} dated batch</source>
-        <translation>{0} Charge mit Datum</translation>
+        <translation>{0} Ansatz mit Datum</translation>
     </message>
     <message>
         <source>{0} dated batches</source>
-        <translation>{0} Chargen mit Datum</translation>
+        <translation>{0} Ansätze mit Datum</translation>
     </message>
     <message>
         <source>{0} deviation</source>
@@ -3098,7 +3098,7 @@
     </message>
     <message>
         <source>{0} is filed on a larger part and may lie inside</source>
-        <translation>{0} ist bei einem größeren Teil abgelegt und kann darin liegen</translation>
+        <translation>{0} ist bei einem größeren Teil abgelegt und kann im Inneren liegen</translation>
     </message>
     <message>
         <source>{0} is for {1} or a higher role to sign, which {2} does not have.</source>
@@ -3154,7 +3154,7 @@
     </message>
     <message>
         <source>{0} is not signed</source>
-        <translation>{0}: nicht unterschrieben</translation>
+        <translation>{0} ist nicht unterschrieben</translation>
     </message>
     <message>
         <source>{0} is of the whole aircraft and encloses no part by name.</source>
@@ -3174,7 +3174,7 @@
     </message>
     <message>
         <source>{0} is signed, but the signed sheet is not on record</source>
-        <translation>{0} ist unterschrieben, aber das unterschriebene Blatt ist nicht aufgezeichnet</translation>
+        <translation>{0} ist unterschrieben, aber das Blatt ist nicht abgelegt</translation>
     </message>
     <message>
         <source>{0} is to come after itself.</source>
@@ -3290,11 +3290,11 @@
     </message>
     <message>
         <source>{0} squawk</source>
-        <translation>{0} Mangel</translation>
+        <translation>{0} Beanstandung</translation>
     </message>
     <message>
         <source>{0} squawks</source>
-        <translation>{0} Mängel</translation>
+        <translation>{0} Beanstandungen</translation>
     </message>
     <message>
         <source>{0} step</source>
@@ -3318,11 +3318,11 @@
     </message>
     <message>
         <source>{0} use</source>
-        <translation>{0} Verwendung</translation>
+        <translation>{0} Einsatz</translation>
     </message>
     <message>
         <source>{0} uses</source>
-        <translation>{0} Verwendungen</translation>
+        <translation>{0} Einsätze</translation>
     </message>
     <message>
         <source>{0} was closed before these records began; the inspector decides</source>
@@ -3354,7 +3354,7 @@
     </message>
     <message>
         <source>{0} was rejected, and its findings are not entered</source>
-        <translation>{0}: abgelehnt, und die Befunde sind nicht eingetragen</translation>
+        <translation>{0} wurde abgelehnt, und die Feststellungen sind nicht eingetragen</translation>
     </message>
     <message>
         <source>{0} with a limit</source>
@@ -3370,7 +3370,7 @@
     </message>
     <message>
         <source>{0} {1} of {2}</source>
-        <translation>{0} {1} vom {2}</translation>
+        <translation>{0} {1} von {2}</translation>
     </message>
     <message>
         <source>{0} {1} “{2}”</source>
@@ -3378,7 +3378,7 @@
     </message>
     <message>
         <source>{0} × {1} at {2}</source>
-        <translation>{0} × {1} bei {2}</translation>
+        <translation>{0} × {1} an {2}</translation>
     </message>
     <message>
         <source>{0} “{1}”</source>
@@ -3386,7 +3386,7 @@
     </message>
     <message>
         <source>{0}, a box inside, is still open</source>
-        <translation>{0}, ein Kasten darin, ist noch offen</translation>
+        <translation>{0}, ein Kasten im Inneren, ist noch offen</translation>
     </message>
     <message>
         <source>{0}, lot {1}</source>
@@ -3414,7 +3414,7 @@
     </message>
     <message>
         <source>{0}: cure time not on record</source>
-        <translation>{0}: Aushärtezeit nicht aufgezeichnet</translation>
+        <translation>{0}: Aushärtezeit nicht verzeichnet</translation>
     </message>
     <message>
         <source>{0}: event {1} closes it while it is closed.</source>
@@ -3434,7 +3434,7 @@
     </message>
     <message>
         <source>{0}: fitted but not torqued</source>
-        <translation>{0}: eingebaut, aber nicht auf Drehmoment angezogen</translation>
+        <translation>{0}: eingebaut, aber nicht angezogen</translation>
     </message>
     <message>
         <source>{0}: fixed, not verified</source>
@@ -3490,11 +3490,11 @@
     </message>
     <message>
         <source>{0}: the last measurement is outside its limits</source>
-        <translation>{0}: die letzte Messung liegt außerhalb der Grenzen</translation>
+        <translation>{0}: die letzte Messung liegt außerhalb ihrer Grenzen</translation>
     </message>
     <message>
         <source>{0}: the test sample failed</source>
-        <translation>{0}: die Probe hat nicht bestanden</translation>
+        <translation>{0}: die Probe ist durchgefallen</translation>
     </message>
     <message>
         <source>{0}: the tool was not in calibration</source>
@@ -3502,7 +3502,7 @@
     </message>
     <message>
         <source>{0}: the torque is outside its limits</source>
-        <translation>{0}: das Drehmoment liegt außerhalb der Grenzen</translation>
+        <translation>{0}: das Drehmoment liegt außerhalb seiner Grenzen</translation>
     </message>
     <message>
         <source>{0}: torqued but not sealed with torque paint</source>
@@ -3514,7 +3514,7 @@
     </message>
     <message>
         <source>{0}: work was recorded after the signature</source>
-        <translation>{0}: nach der Unterschrift wurde Arbeit aufgezeichnet</translation>
+        <translation>{0}: nach der Unterschrift wurde Arbeit eingetragen</translation>
     </message>
     <message>
         <source>{0}: {1}</source>
@@ -4234,11 +4234,11 @@
     </message>
     <message>
         <source>Squawks</source>
-        <translation>Mängel</translation>
+        <translation>Beanstandungen</translation>
     </message>
     <message>
         <source>Closings</source>
-        <translation>Verschlüsse</translation>
+        <translation>Schließstellen</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -4447,11 +4447,11 @@
     </message>
     <message>
         <source>Work sessions</source>
-        <translation>Arbeitszeiten</translation>
+        <translation>Arbeiten</translation>
     </message>
     <message>
         <source>Closings</source>
-        <translation>Verschlüsse</translation>
+        <translation>Schließstellen</translation>
     </message>
     <message>
         <source>Hold points</source>
@@ -4467,11 +4467,11 @@
     </message>
     <message>
         <source>Sign-offs</source>
-        <translation>Unterschriften</translation>
+        <translation>Abzeichnungen</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation>Mängel</translation>
+        <translation>Beanstandungen</translation>
     </message>
     <message>
         <source>Deviations</source>
@@ -4479,11 +4479,11 @@
     </message>
     <message>
         <source>Bulletins</source>
-        <translation>Mitteilungen</translation>
+        <translation>Bulletins</translation>
     </message>
     <message>
         <source>Fasteners</source>
-        <translation>Verbindungselemente</translation>
+        <translation>Verbindungen</translation>
     </message>
     <message>
         <source>Measurements</source>
@@ -4503,7 +4503,7 @@
     </message>
     <message>
         <source>Material used</source>
-        <translation>Verbrauchtes Material</translation>
+        <translation>Materialeinsatz</translation>
     </message>
     <message>
         <source>Photos and documents</source>
@@ -4515,7 +4515,7 @@
     </message>
     <message>
         <source>Major-portion tasks</source>
-        <translation>Aufgaben zum Eigenbauanteil</translation>
+        <translation>Eigenleistungsposten</translation>
     </message>
     <message>
         <source>Equipment</source>
@@ -5217,7 +5217,7 @@
     </message>
     <message>
         <source>Before the final inspection and first flight</source>
-        <translation>Vor der Endprüfung und dem Erstflug</translation>
+        <translation>Vor Endprüfung und Erstflug</translation>
     </message>
     <message>
         <source>Blocks for every fitting are in place and sealed</source>
@@ -5401,7 +5401,7 @@
     </message>
     <message>
         <source>Left aileron</source>
-        <translation>Querruder links</translation>
+        <translation>Linkes Querruder</translation>
     </message>
     <message>
         <source>Left aileron balance weight</source>
@@ -5449,7 +5449,7 @@
     </message>
     <message>
         <source>Left flap</source>
-        <translation>Landeklappe links</translation>
+        <translation>Linke Klappe</translation>
     </message>
     <message>
         <source>Left flap hinges and drive</source>
@@ -5525,7 +5525,7 @@
     </message>
     <message>
         <source>Left wing</source>
-        <translation>Flügel links</translation>
+        <translation>Linker Flügel</translation>
     </message>
     <message>
         <source>Left wing control runs</source>
@@ -5653,7 +5653,7 @@
     </message>
     <message>
         <source>Rear fuselage</source>
-        <translation>Rumpf hinten</translation>
+        <translation>Rumpfheck</translation>
     </message>
     <message>
         <source>Rear fuselage, last plywood skin</source>
@@ -5681,7 +5681,7 @@
     </message>
     <message>
         <source>Right aileron</source>
-        <translation>Querruder rechts</translation>
+        <translation>Rechtes Querruder</translation>
     </message>
     <message>
         <source>Right aileron balance weight</source>
@@ -5729,7 +5729,7 @@
     </message>
     <message>
         <source>Right flap</source>
-        <translation>Landeklappe rechts</translation>
+        <translation>Rechte Klappe</translation>
     </message>
     <message>
         <source>Right flap hinges and drive</source>
@@ -5805,7 +5805,7 @@
     </message>
     <message>
         <source>Right wing</source>
-        <translation>Flügel rechts</translation>
+        <translation>Rechter Flügel</translation>
     </message>
     <message>
         <source>Right wing control runs</source>
@@ -6129,31 +6129,31 @@
     </message>
     <message>
         <source>Imported: %1 new records, %2 known before, %3 files.</source>
-        <translation>Eingelesen: %1 neue Aufzeichnungen, %2 schon bekannte, %3 Dateien.</translation>
+        <translation>Übernommen: %1 neue Sätze, %2 schon bekannt, %3 Dateien.</translation>
     </message>
     <message>
         <source>Nothing was imported. %1</source>
-        <translation>Nichts wurde eingelesen. %1</translation>
+        <translation>Nichts wurde übernommen. %1</translation>
     </message>
     <message>
         <source>Nothing was imported; %1 errors. The first: %2</source>
-        <translation>Nichts wurde eingelesen; %1 Fehler. Der erste: %2</translation>
+        <translation>Nichts wurde übernommen; %1 Fehler. Der erste: %2</translation>
     </message>
     <message>
         <source>Verified, %1 faults found; the first: %2</source>
-        <translation>Geprüft, %1 Fehler gefunden; der erste: %2</translation>
+        <translation>Nachgeprüft, %1 Fehler gefunden; der erste: %2</translation>
     </message>
     <message>
         <source>Verified, 1 fault found: %1</source>
-        <translation>Geprüft, 1 Fehler gefunden: %1</translation>
+        <translation>Nachgeprüft, 1 Fehler gefunden: %1</translation>
     </message>
     <message>
         <source>Verified: %1 records, %2 journal rows and %3 files are as they should be.</source>
-        <translation>Geprüft: %1 Aufzeichnungen, %2 Journalzeilen und %3 Dateien sind, wie sie sein sollen.</translation>
+        <translation>Nachgeprüft: %1 Sätze, %2 Journalzeilen und %3 Dateien sind, wie sie sein sollen.</translation>
     </message>
     <message>
         <source>Verifying records and files</source>
-        <translation>Aufzeichnungen und Dateien werden geprüft</translation>
+        <translation>Aufzeichnungen und Dateien werden nachgeprüft</translation>
     </message>
 </context>
 <context>
@@ -6288,7 +6288,7 @@
     </message>
     <message>
         <source>accepted_with_findings</source>
-        <translation>angenommen mit Befunden</translation>
+        <translation>angenommen mit Feststellungen</translation>
     </message>
     <message>
         <source>adviser</source>
@@ -6296,7 +6296,7 @@
     </message>
     <message>
         <source>aircraft</source>
-        <translation>Luftfahrzeug</translation>
+        <translation>Flugzeug</translation>
     </message>
     <message>
         <source>airworthiness</source>
@@ -6312,11 +6312,11 @@
     </message>
     <message>
         <source>assembly</source>
-        <translation>Baugruppe</translation>
+        <translation>Zusammenbau</translation>
     </message>
     <message>
         <source>automatic</source>
-        <translation>automatisch</translation>
+        <translation>selbsttätig</translation>
     </message>
     <message>
         <source>builder</source>
@@ -6328,7 +6328,7 @@
     </message>
     <message>
         <source>bulletin</source>
-        <translation>Mitteilung</translation>
+        <translation>Bulletin</translation>
     </message>
     <message>
         <source>by_message</source>
@@ -6336,7 +6336,7 @@
     </message>
     <message>
         <source>by_photo</source>
-        <translation>nach Fotos</translation>
+        <translation>per Foto</translation>
     </message>
     <message>
         <source>by_video</source>
@@ -6348,7 +6348,7 @@
     </message>
     <message>
         <source>carried</source>
-        <translation>mitgeführt</translation>
+        <translation>übernommen</translation>
     </message>
     <message>
         <source>certificate_document</source>
@@ -6368,7 +6368,7 @@
     </message>
     <message>
         <source>clear</source>
-        <translation>nichts steht entgegen</translation>
+        <translation>frei</translation>
     </message>
     <message>
         <source>closed</source>
@@ -6380,11 +6380,11 @@
     </message>
     <message>
         <source>closing</source>
-        <translation>Verschluss</translation>
+        <translation>Schließstelle</translation>
     </message>
     <message>
         <source>commercial</source>
-        <translation>gewerblich</translation>
+        <translation>bezahlte Hilfe</translation>
     </message>
     <message>
         <source>component</source>
@@ -6396,7 +6396,7 @@
     </message>
     <message>
         <source>control_surface</source>
-        <translation>Ruderfläche</translation>
+        <translation>Ruder</translation>
     </message>
     <message>
         <source>cosmetic</source>
@@ -6404,11 +6404,11 @@
     </message>
     <message>
         <source>credit_basis</source>
-        <translation>Grundlage der Anrechnung</translation>
+        <translation>Maß der Eigenleistung</translation>
     </message>
     <message>
         <source>credit_task</source>
-        <translation>Aufgabe zum Eigenbauanteil</translation>
+        <translation>Eigenleistungsposten</translation>
     </message>
     <message>
         <source>defect</source>
@@ -6416,7 +6416,7 @@
     </message>
     <message>
         <source>delete</source>
-        <translation>Löschung</translation>
+        <translation>gelöscht</translation>
     </message>
     <message>
         <source>designer</source>
@@ -6468,7 +6468,7 @@
     </message>
     <message>
         <source>exterior</source>
-        <translation>außen</translation>
+        <translation>Äußeres</translation>
     </message>
     <message>
         <source>fabric</source>
@@ -6476,23 +6476,23 @@
     </message>
     <message>
         <source>fabrication</source>
-        <translation>Fertigung</translation>
+        <translation>Herstellung</translation>
     </message>
     <message>
         <source>factory</source>
-        <translation>Werk</translation>
+        <translation>Hersteller</translation>
     </message>
     <message>
         <source>factory_closing_needs_document</source>
-        <translation>Werksverschluss braucht ein Dokument</translation>
+        <translation>Werksschließstelle braucht Dokument</translation>
     </message>
     <message>
         <source>failed</source>
-        <translation>nicht bestanden</translation>
+        <translation>durchgefallen</translation>
     </message>
     <message>
         <source>fastener</source>
-        <translation>Verbindungselement</translation>
+        <translation>Verbindung</translation>
     </message>
     <message>
         <source>final</source>
@@ -6532,7 +6532,7 @@
     </message>
     <message>
         <source>hold</source>
-        <translation>bleibt offen</translation>
+        <translation>offen halten</translation>
     </message>
     <message>
         <source>hold_point</source>
@@ -6540,15 +6540,15 @@
     </message>
     <message>
         <source>imperial</source>
-        <translation>imperial</translation>
+        <translation>angloamerikanisch</translation>
     </message>
     <message>
         <source>import</source>
-        <translation>Einlesen</translation>
+        <translation>Übernahme</translation>
     </message>
     <message>
         <source>in</source>
-        <translation>Zoll</translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>independent_check</source>
@@ -6556,7 +6556,7 @@
     </message>
     <message>
         <source>insert</source>
-        <translation>Einfügung</translation>
+        <translation>neu</translation>
     </message>
     <message>
         <source>inspection</source>
@@ -6568,7 +6568,7 @@
     </message>
     <message>
         <source>interior</source>
-        <translation>innen</translation>
+        <translation>Inneres</translation>
     </message>
     <message>
         <source>interior_photos</source>
@@ -6592,11 +6592,11 @@
     </message>
     <message>
         <source>late_acceptance_by</source>
-        <translation>späte Annahme durch</translation>
+        <translation>nachträgliche Annahme durch</translation>
     </message>
     <message>
         <source>late_entry_days</source>
-        <translation>Tage bis zum späten Eintrag</translation>
+        <translation>Tage bis zum Nachtrag</translation>
     </message>
     <message>
         <source>lb</source>
@@ -6624,7 +6624,7 @@
     </message>
     <message>
         <source>material_use</source>
-        <translation>Materialverwendung</translation>
+        <translation>Materialeinsatz</translation>
     </message>
     <message>
         <source>measurement</source>
@@ -6632,7 +6632,7 @@
     </message>
     <message>
         <source>media</source>
-        <translation>Datei</translation>
+        <translation>Bild oder Dokument</translation>
     </message>
     <message>
         <source>memory</source>
@@ -6680,11 +6680,11 @@
     </message>
     <message>
         <source>other</source>
-        <translation>anderes</translation>
+        <translation>Sonstiges</translation>
     </message>
     <message>
         <source>own_check</source>
-        <translation>Eigenprüfung</translation>
+        <translation>eigene Prüfung</translation>
     </message>
     <message>
         <source>part</source>
@@ -6712,7 +6712,7 @@
     </message>
     <message>
         <source>pre_cover</source>
-        <translation>Prüfung vor dem Schließen</translation>
+        <translation>vor dem Schließen</translation>
     </message>
     <message>
         <source>printed</source>
@@ -6728,11 +6728,11 @@
     </message>
     <message>
         <source>ready_to_inspect</source>
-        <translation>wartet auf den Prüfer</translation>
+        <translation>bereit zur Prüfung</translation>
     </message>
     <message>
         <source>ready_to_sign</source>
-        <translation>wartet auf deine Unterschrift</translation>
+        <translation>bereit zur Unterschrift</translation>
     </message>
     <message>
         <source>receipt</source>
@@ -6740,7 +6740,7 @@
     </message>
     <message>
         <source>redo</source>
-        <translation>Wiederherstellung</translation>
+        <translation>wiederholt</translation>
     </message>
     <message>
         <source>region</source>
@@ -6760,7 +6760,7 @@
     </message>
     <message>
         <source>resale</source>
-        <translation>Wiederverkauf</translation>
+        <translation>Weiterverkauf</translation>
     </message>
     <message>
         <source>rework</source>
@@ -6776,11 +6776,11 @@
     </message>
     <message>
         <source>should</source>
-        <translation>sollte</translation>
+        <translation>soll</translation>
     </message>
     <message>
         <source>sign_off</source>
-        <translation>Unterschrift</translation>
+        <translation>Abzeichnung</translation>
     </message>
     <message>
         <source>signed_sheet</source>
@@ -6788,7 +6788,7 @@
     </message>
     <message>
         <source>some_cases</source>
-        <translation>in manchen Fällen</translation>
+        <translation>manche Fälle</translation>
     </message>
     <message>
         <source>split_pin</source>
@@ -6796,7 +6796,7 @@
     </message>
     <message>
         <source>squawk</source>
-        <translation>Mangel</translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>stage</source>
@@ -6824,7 +6824,7 @@
     </message>
     <message>
         <source>ticks</source>
-        <translation>Haken</translation>
+        <translation>Kreuze</translation>
     </message>
     <message>
         <source>tool</source>
@@ -6832,11 +6832,11 @@
     </message>
     <message>
         <source>tool_and_debris_check</source>
-        <translation>Werkzeug- und Fremdkörperkontrolle</translation>
+        <translation>Werkzeug- und Fremdkörperprüfung</translation>
     </message>
     <message>
         <source>tube</source>
-        <translation>Stahlrohr</translation>
+        <translation>Rohr</translation>
     </message>
     <message>
         <source>undercarriage</source>
@@ -6844,11 +6844,11 @@
     </message>
     <message>
         <source>undo</source>
-        <translation>Rücknahme</translation>
+        <translation>zurückgenommen</translation>
     </message>
     <message>
         <source>update</source>
-        <translation>Änderung</translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>video</source>
@@ -6864,7 +6864,7 @@
     </message>
     <message>
         <source>work_session</source>
-        <translation>Arbeitszeit</translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>workmanship</source>
@@ -8061,11 +8061,11 @@
     </message>
     <message>
         <source>Find a record, a page, a command</source>
-        <translation>Aufzeichnung, Seite oder Befehl suchen</translation>
+        <translation>Aufzeichnung, Seite oder Befehl finden</translation>
     </message>
     <message>
         <source>Find</source>
-        <translation>Suchen</translation>
+        <translation>Finden</translation>
     </message>
     <message>
         <source>page, Ctrl+%1</source>
@@ -8575,7 +8575,7 @@
     </message>
     <message>
         <source>&amp;Open a project folder…</source>
-        <translation>Projektordner ö&amp;ffnen …</translation>
+        <translation>Projektordner ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Open &amp;again</source>
@@ -8583,15 +8583,15 @@
     </message>
     <message>
         <source>&amp;Import records…</source>
-        <translation>Aufzeichnungen ein&amp;lesen …</translation>
+        <translation>Aufzeichnungen &amp;übernehmen…</translation>
     </message>
     <message>
         <source>&amp;Export records…</source>
-        <translation>Aufzeichnungen aus&amp;geben …</translation>
+        <translation>Aufzeichnungen &amp;ausgeben…</translation>
     </message>
     <message>
         <source>&amp;Verify records and files</source>
-        <translation>Aufzeichnungen und Dateien &amp;prüfen</translation>
+        <translation>Aufzeichnungen und Dateien nach&amp;prüfen</translation>
     </message>
     <message>
         <source>&amp;Close the project</source>
@@ -8611,11 +8611,11 @@
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation>&amp;Wiederherstellen</translation>
+        <translation>&amp;Wiederholen</translation>
     </message>
     <message>
         <source>New &amp;squawk</source>
-        <translation>Neuer &amp;Mangel</translation>
+        <translation>Neue Bean&amp;standung</translation>
     </message>
     <message>
         <source>New on this &amp;page</source>
@@ -8623,7 +8623,7 @@
     </message>
     <message>
         <source>&amp;Find…</source>
-        <translation>&amp;Suchen …</translation>
+        <translation>&amp;Finden…</translation>
     </message>
     <message>
         <source>&amp;Go</source>
@@ -8663,11 +8663,11 @@
     </message>
     <message>
         <source>&amp;Redo: %1</source>
-        <translation>&amp;Wiederherstellen: %1</translation>
+        <translation>&amp;Wiederholen: %1</translation>
     </message>
     <message>
         <source>Import records</source>
-        <translation>Aufzeichnungen einlesen</translation>
+        <translation>Aufzeichnungen übernehmen</translation>
     </message>
     <message>
         <source>Records (*.json);;All files (*)</source>
@@ -8733,7 +8733,7 @@
     </message>
     <message>
         <source>Dismiss</source>
-        <translation>Schließen</translation>
+        <translation>Ausblenden</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -8911,7 +8911,7 @@
     </message>
     <message>
         <source>plans</source>
-        <translation>Plänen</translation>
+        <translation>Pläne</translation>
     </message>
     <message>
         <source>Name of the project</source>
@@ -8923,11 +8923,11 @@
     </message>
     <message>
         <source>Built from</source>
-        <translation>Gebaut nach</translation>
+        <translation>Gebaut aus</translation>
     </message>
     <message>
         <source>Aircraft type</source>
-        <translation>Muster</translation>
+        <translation>Flugzeugtyp</translation>
     </message>
     <message>
         <source>Builder</source>
@@ -8935,15 +8935,15 @@
     </message>
     <message>
         <source>Kept in the folder</source>
-        <translation>Liegt im Ordner</translation>
+        <translation>Aufbewahrt im Ordner</translation>
     </message>
     <message>
         <source>can be added later</source>
-        <translation>kann später folgen</translation>
+        <translation>kann später ergänzt werden</translation>
     </message>
     <message>
         <source>It needs a name, and who builds it.</source>
-        <translation>Es fehlt der Name oder wer es baut.</translation>
+        <translation>Nötig sind ein Name und wer es baut.</translation>
     </message>
     <message>
         <source>Begin with</source>
@@ -8956,8 +8956,8 @@
     <message numerus="yes">
         <source>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</source>
         <translation>
-            <numerusform>Nimm den Haken weg, wo dein Flugzeug etwas nicht hat. Verschlüsse, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
-            <numerusform>Nimm den Haken weg, wo dein Flugzeug etwas nicht hat. Verschlüsse, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
+            <numerusform>Nimm den Haken weg, wo dein Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
+            <numerusform>Nimm den Haken weg, wo dein Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
         </translation>
     </message>
     <message>
@@ -9641,7 +9641,7 @@
     <name>lastrivet::ui::ProjectView</name>
     <message>
         <source>To read only. %1</source>
-        <translation>Nur zum Lesen. %1</translation>
+        <translation>Nur lesen. %1</translation>
     </message>
     <message>
         <source>This project is to read only: nothing can be written down.</source>
@@ -9725,13 +9725,13 @@
     <message numerus="yes">
         <source>%n on record</source>
         <translation>
-            <numerusform>%n aufgezeichnet</numerusform>
-            <numerusform>%n aufgezeichnet</numerusform>
+            <numerusform>%n verzeichnet</numerusform>
+            <numerusform>%n verzeichnet</numerusform>
         </translation>
     </message>
     <message>
         <source>%1: none on record. They can be brought in from a file with File, Import.</source>
-        <translation>%1: nichts aufgezeichnet. Mit Datei, Einlesen kommen sie aus einer Datei.</translation>
+        <translation>%1: nichts verzeichnet. Sie lassen sich mit Datei, Übernehmen aus einer Datei holen.</translation>
     </message>
 </context>
 <context>
@@ -9966,11 +9966,11 @@
     </message>
     <message>
         <source>Undone: %1</source>
-        <translation>Rückgängig gemacht: %1</translation>
+        <translation>Zurückgenommen: %1</translation>
     </message>
     <message>
         <source>Done again: %1</source>
-        <translation>Wiederhergestellt: %1</translation>
+        <translation>Wiederholt: %1</translation>
     </message>
     <message>
         <source>%1: cancelled, nothing was kept</source>
@@ -10069,7 +10069,7 @@
     </message>
     <message>
         <source>Go to the record of a row</source>
-        <translation>Zur Aufzeichnung einer Zeile gehen</translation>
+        <translation>Zur Aufzeichnung einer Zeile</translation>
     </message>
     <message>
         <source>Space</source>
@@ -10077,7 +10077,7 @@
     </message>
     <message>
         <source>Press the button of a row</source>
-        <translation>Den Knopf einer Zeile drücken</translation>
+        <translation>Knopf einer Zeile drücken</translation>
     </message>
     <message>
         <source>Up, Down</source>
@@ -10093,7 +10093,7 @@
     </message>
     <message>
         <source>Record what a form says</source>
-        <translation>Aufnehmen, was im Formular steht</translation>
+        <translation>Eintragen, was ein Formular sagt</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -10101,7 +10101,7 @@
     </message>
     <message>
         <source>Leave a form, a closing, this sheet</source>
-        <translation>Formular, Verschluss oder dieses Blatt verlassen</translation>
+        <translation>Formular, Schließstelle oder diese Liste verlassen</translation>
     </message>
 </context>
 <context>
@@ -10856,7 +10856,7 @@
     </message>
     <message>
         <source>Open a project folder…</source>
-        <translation>Projektordner öffnen …</translation>
+        <translation>Projektordner öffnen…</translation>
     </message>
     <message>
         <source>Open the demo</source>
@@ -10864,11 +10864,11 @@
     </message>
     <message>
         <source>An invented aeroplane, two and a half years in, to look around and try everything.</source>
-        <translation>Ein erfundenes Flugzeug nach zweieinhalb Baujahren, zum Umsehen und Ausprobieren.</translation>
+        <translation>Ein erfundenes Flugzeug nach zweieinhalb Jahren Bau, zum Umsehen und Ausprobieren.</translation>
     </message>
     <message>
         <source>What was built, what was found, what must stay open, and who signed: the records of one aircraft, in one folder.</source>
-        <translation>Was gebaut wurde, was gefunden wurde, was offen bleiben muss und wer unterschrieben hat: die Aufzeichnungen eines Luftfahrzeugs in einem Ordner.</translation>
+        <translation>Was gebaut wurde, was gefunden wurde, was offen bleiben muss und wer unterschrieb: die Aufzeichnungen eines Flugzeugs in einem Ordner.</translation>
     </message>
     <message>
         <source>Open again</source>

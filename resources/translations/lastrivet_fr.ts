@@ -182,11 +182,11 @@
     </message>
     <message>
         <source>aircraft_type</source>
-        <translation>type d’aéronef</translation>
+        <translation>type d’avion</translation>
     </message>
     <message>
         <source>alternatives</source>
-        <translation>variantes</translation>
+        <translation>solutions possibles</translation>
     </message>
     <message>
         <source>amount</source>
@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>assembly_tenths</source>
-        <translation>dixièmes d’assemblage</translation>
+        <translation>dixièmes assemblage</translation>
     </message>
     <message>
         <source>authority_file</source>
@@ -234,7 +234,7 @@
     </message>
     <message>
         <source>began</source>
-        <translation>commencé</translation>
+        <translation>début</translation>
     </message>
     <message>
         <source>builder_address</source>
@@ -246,7 +246,7 @@
     </message>
     <message>
         <source>built_as</source>
-        <translation>construit comme</translation>
+        <translation>construit ainsi</translation>
     </message>
     <message>
         <source>built_on</source>
@@ -286,7 +286,7 @@
     </message>
     <message>
         <source>changed_inspected</source>
-        <translation>a changé l’inspecté</translation>
+        <translation>a modifié ce qui était inspecté</translation>
     </message>
     <message>
         <source>chosen</source>
@@ -310,11 +310,11 @@
     </message>
     <message>
         <source>commercial_tenths</source>
-        <translation>dixièmes commerciaux</translation>
+        <translation>dixièmes commercial</translation>
     </message>
     <message>
         <source>completed_on</source>
-        <translation>terminé le</translation>
+        <translation>achevé le</translation>
     </message>
     <message>
         <source>complied_on</source>
@@ -330,7 +330,7 @@
     </message>
     <message>
         <source>cons</source>
-        <translation>inconvénients</translation>
+        <translation>contre</translation>
     </message>
     <message>
         <source>construction</source>
@@ -350,11 +350,11 @@
     </message>
     <message>
         <source>credential</source>
-        <translation>habilitation</translation>
+        <translation>qualification</translation>
     </message>
     <message>
         <source>cure_minutes</source>
-        <translation>temps de prise</translation>
+        <translation>durée de durcissement</translation>
     </message>
     <message>
         <source>cures</source>
@@ -366,11 +366,11 @@
     </message>
     <message>
         <source>damaged_quantity</source>
-        <translation>quantité abîmée</translation>
+        <translation>quantité endommagée</translation>
     </message>
     <message>
         <source>datum</source>
-        <translation>référence</translation>
+        <translation>plan de référence</translation>
     </message>
     <message>
         <source>decided_by</source>
@@ -410,7 +410,7 @@
     </message>
     <message>
         <source>due_on</source>
-        <translation>dû le</translation>
+        <translation>échéance</translation>
     </message>
     <message>
         <source>edition</source>
@@ -422,11 +422,11 @@
     </message>
     <message>
         <source>equipment_note</source>
-        <translation>équipements</translation>
+        <translation>note sur l’équipement</translation>
     </message>
     <message>
         <source>estimate_minutes</source>
-        <translation>temps estimé</translation>
+        <translation>estimation</translation>
     </message>
     <message>
         <source>events</source>
@@ -438,15 +438,15 @@
     </message>
     <message>
         <source>expires_on</source>
-        <translation>périmé le</translation>
+        <translation>expire le</translation>
     </message>
     <message>
         <source>fabrication_tenths</source>
-        <translation>dixièmes de fabrication</translation>
+        <translation>dixièmes fabrication</translation>
     </message>
     <message>
         <source>faults</source>
-        <translation>anomalies</translation>
+        <translation>défauts</translation>
     </message>
     <message>
         <source>file</source>
@@ -454,11 +454,11 @@
     </message>
     <message>
         <source>finding_number</source>
-        <translation>numéro du constat</translation>
+        <translation>numéro de constatation</translation>
     </message>
     <message>
         <source>fitted_on</source>
-        <translation>monté le</translation>
+        <translation>posé le</translation>
     </message>
     <message>
         <source>fixed_by</source>
@@ -486,7 +486,7 @@
     </message>
     <message>
         <source>hardware</source>
-        <translation>visserie</translation>
+        <translation>quincaillerie</translation>
     </message>
     <message>
         <source>height</source>
@@ -494,7 +494,7 @@
     </message>
     <message>
         <source>held_on</source>
-        <translation>tenu le</translation>
+        <translation>tenue le</translation>
     </message>
     <message>
         <source>hold_point_id</source>
@@ -526,7 +526,7 @@
     </message>
     <message>
         <source>issued_on</source>
-        <translation>délivré le</translation>
+        <translation>émis le</translation>
     </message>
     <message>
         <source>issuer</source>
@@ -538,7 +538,7 @@
     </message>
     <message>
         <source>items</source>
-        <translation>éléments</translation>
+        <translation>postes</translation>
     </message>
     <message>
         <source>key</source>
@@ -554,7 +554,7 @@
     </message>
     <message>
         <source>kit_tenths</source>
-        <translation>dixièmes du kit</translation>
+        <translation>dixièmes kit</translation>
     </message>
     <message>
         <source>landings</source>
@@ -566,11 +566,11 @@
     </message>
     <message>
         <source>lemac</source>
-        <translation>bord d’attaque de la corde</translation>
+        <translation>bord d’attaque de la corde moyenne</translation>
     </message>
     <message>
         <source>level</source>
-        <translation>à niveau</translation>
+        <translation>niveau</translation>
     </message>
     <message>
         <source>links</source>
@@ -650,7 +650,7 @@
     </message>
     <message>
         <source>mix_ratio</source>
-        <translation>rapport de mélange</translation>
+        <translation>proportion de mélange</translation>
     </message>
     <message>
         <source>model</source>
@@ -670,15 +670,15 @@
     </message>
     <message>
         <source>needs_access_to</source>
-        <translation>exige l’accès à</translation>
+        <translation>demande l’accès à</translation>
     </message>
     <message>
         <source>needs_calibration</source>
-        <translation>exige un étalonnage</translation>
+        <translation>demande un étalonnage</translation>
     </message>
     <message>
         <source>never_enclosed_why</source>
-        <translation>pourquoi jamais enfermé</translation>
+        <translation>jamais enfermée, parce que</translation>
     </message>
     <message>
         <source>not_applicable</source>
@@ -686,7 +686,7 @@
     </message>
     <message>
         <source>not_inside</source>
-        <translation>pas dans</translation>
+        <translation>n’est pas dans</translation>
     </message>
     <message>
         <source>note</source>
@@ -718,7 +718,7 @@
     </message>
     <message>
         <source>parent_id</source>
-        <translation>fait partie de</translation>
+        <translation>appartient à</translation>
     </message>
     <message>
         <source>part_number</source>
@@ -726,7 +726,7 @@
     </message>
     <message>
         <source>permanent</source>
-        <translation>permanente</translation>
+        <translation>définitive</translation>
     </message>
     <message>
         <source>person_id</source>
@@ -738,19 +738,19 @@
     </message>
     <message>
         <source>place</source>
-        <translation>emplacement</translation>
+        <translation>endroit</translation>
     </message>
     <message>
         <source>plan_ref</source>
-        <translation>repère du plan</translation>
+        <translation>repère au plan</translation>
     </message>
     <message>
         <source>planned_for</source>
-        <translation>prévu pour le</translation>
+        <translation>prévu pour</translation>
     </message>
     <message>
         <source>planned_on</source>
-        <translation>prévu le</translation>
+        <translation>planifié le</translation>
     </message>
     <message>
         <source>point</source>
@@ -766,7 +766,7 @@
     </message>
     <message>
         <source>present</source>
-        <translation>présent</translation>
+        <translation>présents</translation>
     </message>
     <message>
         <source>profile</source>
@@ -774,7 +774,7 @@
     </message>
     <message>
         <source>pros</source>
-        <translation>avantages</translation>
+        <translation>pour</translation>
     </message>
     <message>
         <source>quantity</source>
@@ -782,7 +782,7 @@
     </message>
     <message>
         <source>raised_on</source>
-        <translation>signalé le</translation>
+        <translation>soulevé le</translation>
     </message>
     <message>
         <source>reading</source>
@@ -790,7 +790,7 @@
     </message>
     <message>
         <source>reason</source>
-        <translation>raison</translation>
+        <translation>motif</translation>
     </message>
     <message>
         <source>received_on</source>
@@ -818,15 +818,15 @@
     </message>
     <message>
         <source>removed_on</source>
-        <translation>démonté le</translation>
+        <translation>retiré le</translation>
     </message>
     <message>
         <source>removed_why</source>
-        <translation>raison du démontage</translation>
+        <translation>retiré parce que</translation>
     </message>
     <message>
         <source>repair_options</source>
-        <translation>options de réparation</translation>
+        <translation>réparations possibles</translation>
     </message>
     <message>
         <source>repair_plan</source>
@@ -838,11 +838,11 @@
     </message>
     <message>
         <source>report_number</source>
-        <translation>numéro du rapport</translation>
+        <translation>numéro de rapport</translation>
     </message>
     <message>
         <source>required</source>
-        <translation>exigé</translation>
+        <translation>requis</translation>
     </message>
     <message>
         <source>result</source>
@@ -866,7 +866,7 @@
     </message>
     <message>
         <source>scan_id</source>
-        <translation>feuille signée</translation>
+        <translation>feuille numérisée</translation>
     </message>
     <message>
         <source>scope</source>
@@ -906,7 +906,7 @@
     </message>
     <message>
         <source>shipment</source>
-        <translation>envoi</translation>
+        <translation>livraison</translation>
     </message>
     <message>
         <source>shows</source>
@@ -918,7 +918,7 @@
     </message>
     <message>
         <source>signer_role</source>
-        <translation>signataire</translation>
+        <translation>à signer par</translation>
     </message>
     <message>
         <source>source</source>
@@ -934,7 +934,7 @@
     </message>
     <message>
         <source>squawk_id</source>
-        <translation>défaut</translation>
+        <translation>anomalie</translation>
     </message>
     <message>
         <source>started_on</source>
@@ -958,7 +958,7 @@
     </message>
     <message>
         <source>taken_on</source>
-        <translation>pris le</translation>
+        <translation>prise le</translation>
     </message>
     <message>
         <source>tare</source>
@@ -1002,7 +1002,7 @@
     </message>
     <message>
         <source>torque_drag</source>
-        <translation>couple à vide</translation>
+        <translation>couple de frottement</translation>
     </message>
     <message>
         <source>torque_max</source>
@@ -1042,7 +1042,7 @@
     </message>
     <message>
         <source>used_on</source>
-        <translation>employé le</translation>
+        <translation>utilisé le</translation>
     </message>
     <message>
         <source>value</source>
@@ -1070,7 +1070,7 @@
     </message>
     <message>
         <source>waived_why</source>
-        <translation>raison de la dispense</translation>
+        <translation>dispensé parce que</translation>
     </message>
     <message>
         <source>weighed_on</source>
@@ -1098,15 +1098,15 @@
     </message>
     <message>
         <source>withdrawn_on</source>
-        <translation>retiré le</translation>
+        <translation>retiré des dossiers le</translation>
     </message>
     <message>
         <source>withdrawn_why</source>
-        <translation>raison du retrait</translation>
+        <translation>retiré des dossiers parce que</translation>
     </message>
     <message>
         <source>workers</source>
-        <translation>qui a travaillé</translation>
+        <translation>personnes au travail</translation>
     </message>
     <message>
         <source>zone</source>
@@ -1262,7 +1262,7 @@
     </message>
     <message>
         <source>Against {0}, nothing on record stands.</source>
-        <translation>Contre {0}, rien d’enregistré.</translation>
+        <translation>Contre {0}, rien n’est inscrit.</translation>
     </message>
     <message>
         <source>Aircraft</source>
@@ -1634,7 +1634,7 @@
     </message>
     <message>
         <source>Nothing is on record about the inside: no step, no session, no photograph</source>
-        <translation>Rien n’est enregistré sur l’intérieur : ni étape, ni séance, ni photo</translation>
+        <translation>Rien n’est inscrit sur l’intérieur : ni étape, ni travail, ni photo</translation>
     </message>
     <message>
         <source>Nothing on record of</source>
@@ -1898,11 +1898,11 @@
     </message>
     <message>
         <source>The project was opened for reading only.</source>
-        <translation>Le projet a été ouvert en lecture seule.</translation>
+        <translation>Le projet est ouvert en lecture seule.</translation>
     </message>
     <message>
         <source>The project&apos;s folder cannot be written.</source>
-        <translation>Le dossier du projet ne peut pas être écrit.</translation>
+        <translation>Impossible d’écrire dans le dossier du projet.</translation>
     </message>
     <message>
         <source>The row has {0} cells, but the header only {1}.</source>
@@ -1942,7 +1942,7 @@
     </message>
     <message>
         <source>There is nothing to redo.</source>
-        <translation>Il n’y a rien à rétablir.</translation>
+        <translation>Il n’y a rien à refaire.</translation>
     </message>
     <message>
         <source>There is nothing to undo.</source>
@@ -2194,19 +2194,19 @@
     </message>
     <message>
         <source>certificate document</source>
-        <translation>document de certificat</translation>
+        <translation>document de certification</translation>
     </message>
     <message>
         <source>check</source>
-        <translation>contrôle</translation>
+        <translation>point de contrôle</translation>
     </message>
     <message>
         <source>check it with a calibrated tool</source>
-        <translation>le vérifier avec un outil étalonné</translation>
+        <translation>le contrôler avec un outil étalonné</translation>
     </message>
     <message>
         <source>close that one first</source>
-        <translation>fermer d’abord celui-ci</translation>
+        <translation>fermer d’abord celle-là</translation>
     </message>
     <message>
         <source>closed</source>
@@ -2234,15 +2234,15 @@
     </message>
     <message>
         <source>comply and record it, or record that it does not apply</source>
-        <translation>l’appliquer et le noter, ou noter qu’il ne s’applique pas</translation>
+        <translation>l’appliquer et l’inscrire, ou inscrire qu’il est sans objet</translation>
     </message>
     <message>
         <source>correct it and have it verified, or have it accepted</source>
-        <translation>le corriger et le faire vérifier, ou le faire accepter</translation>
+        <translation>la corriger et la faire vérifier, ou la faire accepter</translation>
     </message>
     <message>
         <source>correct it and measure again, or record who accepts it and on what basis</source>
-        <translation>corriger et mesurer de nouveau, ou noter qui l’accepte et sur quelle base</translation>
+        <translation>corriger et mesurer de nouveau, ou inscrire qui l’accepte et sur quelle base</translation>
     </message>
     <message>
         <source>cosmetic</source>
@@ -2250,11 +2250,11 @@
     </message>
     <message>
         <source>credit task</source>
-        <translation>tâche du décompte</translation>
+        <translation>tâche de la part majoritaire</translation>
     </message>
     <message>
         <source>cure times are known</source>
-        <translation>les temps de prise sont connus</translation>
+        <translation>les durées de durcissement sont connues</translation>
     </message>
     <message>
         <source>designer</source>
@@ -2306,11 +2306,11 @@
     </message>
     <message>
         <source>enter its cure time, from the lot&apos;s data sheet</source>
-        <translation>noter son temps de prise, d’après la fiche du lot</translation>
+        <translation>inscrire sa durée de durcissement, d’après la fiche du lot</translation>
     </message>
     <message>
         <source>enter the findings of the rejection as squawks of that inspection</source>
-        <translation>saisir les constats du refus comme défauts de cette inspection</translation>
+        <translation>inscrire les constatations du refus comme anomalies de cette inspection</translation>
     </message>
     <message>
         <source>envelope</source>
@@ -2322,7 +2322,7 @@
     </message>
     <message>
         <source>every box within is closed</source>
-        <translation>chaque caisson à l’intérieur est fermé</translation>
+        <translation>chaque caisson intérieur est fermé</translation>
     </message>
     <message>
         <source>every bulletin that applies is complied with</source>
@@ -2334,7 +2334,7 @@
     </message>
     <message>
         <source>every fastener is fitted</source>
-        <translation>chaque fixation est montée</translation>
+        <translation>chaque fixation est posée</translation>
     </message>
     <message>
         <source>every fastener with a torque limit is torqued</source>
@@ -2350,11 +2350,11 @@
     </message>
     <message>
         <source>every lock made by hand is in place</source>
-        <translation>chaque frein posé à la main est en place</translation>
+        <translation>chaque freinage fait à la main est en place</translation>
     </message>
     <message>
         <source>every measurement is taken</source>
-        <translation>chaque mesure est faite</translation>
+        <translation>chaque mesure est prise</translation>
     </message>
     <message>
         <source>every measurement is within its limits</source>
@@ -2366,7 +2366,7 @@
     </message>
     <message>
         <source>every squawk is verified or accepted</source>
-        <translation>chaque défaut est vérifié ou accepté</translation>
+        <translation>chaque anomalie est vérifiée ou acceptée</translation>
     </message>
     <message>
         <source>every step is done or dropped</source>
@@ -2406,7 +2406,7 @@
     </message>
     <message>
         <source>final</source>
-        <translation>inspection finale</translation>
+        <translation>finale</translation>
     </message>
     <message>
         <source>final inspection</source>
@@ -2422,7 +2422,7 @@
     </message>
     <message>
         <source>fit it and record the day</source>
-        <translation>le monter et noter le jour</translation>
+        <translation>la poser et inscrire le jour</translation>
     </message>
     <message>
         <source>flight</source>
@@ -2442,15 +2442,15 @@
     </message>
     <message>
         <source>have it signed again, or say of each session whether it changed what was inspected</source>
-        <translation>le faire signer de nouveau, ou dire de chaque séance si elle a changé ce qui a été inspecté</translation>
+        <translation>le faire signer de nouveau, ou dire de chaque séance si elle a modifié ce qui était inspecté</translation>
     </message>
     <message>
         <source>have it verified</source>
-        <translation>le faire vérifier</translation>
+        <translation>la faire vérifier</translation>
     </message>
     <message>
         <source>have the inspector accept it late, or open it again</source>
-        <translation>le faire accepter après coup par l’inspecteur, ou le rouvrir</translation>
+        <translation>la faire accepter après coup par l’inspecteur, ou la rouvrir</translation>
     </message>
     <message>
         <source>helper</source>
@@ -2498,7 +2498,7 @@
     </message>
     <message>
         <source>lock it and record the day</source>
-        <translation>le freiner et noter le jour</translation>
+        <translation>la freiner et inscrire le jour</translation>
     </message>
     <message>
         <source>lock tab</source>
@@ -2506,31 +2506,31 @@
     </message>
     <message>
         <source>log entry</source>
-        <translation>entrée du journal</translation>
+        <translation>entrée du carnet</translation>
     </message>
     <message>
         <source>look, and tick it or say that it does not apply</source>
-        <translation>regarder, puis cocher ou dire que c’est sans objet</translation>
+        <translation>regarder, puis cocher ou dire sans objet</translation>
     </message>
     <message>
         <source>mark it and record the day</source>
-        <translation>le marquer et noter le jour</translation>
+        <translation>la marquer et inscrire le jour</translation>
     </message>
     <message>
         <source>material</source>
-        <translation>matière</translation>
+        <translation>matériau</translation>
     </message>
     <message>
         <source>material lot</source>
-        <translation>lot de matière</translation>
+        <translation>lot de matériau</translation>
     </message>
     <message>
         <source>material use</source>
-        <translation>emploi de matière</translation>
+        <translation>emploi de matériau</translation>
     </message>
     <message>
         <source>measure it and record the value</source>
-        <translation>le mesurer et noter la valeur</translation>
+        <translation>mesurer et inscrire la valeur</translation>
     </message>
     <message>
         <source>measurement</source>
@@ -2542,7 +2542,7 @@
     </message>
     <message>
         <source>met</source>
-        <translation>satisfait</translation>
+        <translation>rempli</translation>
     </message>
     <message>
         <source>mix {0}</source>
@@ -2554,7 +2554,7 @@
     </message>
     <message>
         <source>no box within was closed with gaps</source>
-        <translation>aucun caisson à l’intérieur n’a été fermé avec lacunes</translation>
+        <translation>aucun caisson intérieur n’a été fermé avec lacunes</translation>
     </message>
     <message>
         <source>no calibration on record</source>
@@ -2566,7 +2566,7 @@
     </message>
     <message>
         <source>no material was used past its date</source>
-        <translation>aucune matière n’a été employée après sa date</translation>
+        <translation>aucun matériau n’a été utilisé après sa date</translation>
     </message>
     <message>
         <source>no rejected deviation is left as built</source>
@@ -2610,7 +2610,7 @@
     </message>
     <message>
         <source>not met</source>
-        <translation>non satisfait</translation>
+        <translation>non rempli</translation>
     </message>
     <message>
         <source>not needed</source>
@@ -2622,11 +2622,11 @@
     </message>
     <message>
         <source>nothing on record</source>
-        <translation>rien d’enregistré</translation>
+        <translation>rien d’inscrit</translation>
     </message>
     <message>
         <source>nothing on record against closing</source>
-        <translation>rien d’enregistré contre la fermeture</translation>
+        <translation>rien d’inscrit contre la fermeture</translation>
     </message>
     <message>
         <source>nothing open is filed on a larger assembly</source>
@@ -2634,7 +2634,7 @@
     </message>
     <message>
         <source>nothing was changed after a signature</source>
-        <translation>rien n’a été changé après une signature</translation>
+        <translation>rien n’a été modifié après une signature</translation>
     </message>
     <message>
         <source>open</source>
@@ -2646,7 +2646,7 @@
     </message>
     <message>
         <source>own check</source>
-        <translation>autocontrôle</translation>
+        <translation>contrôle par le constructeur</translation>
     </message>
     <message>
         <source>packing line</source>
@@ -2678,7 +2678,7 @@
     </message>
     <message>
         <source>photograph it as it is now</source>
-        <translation>le photographier tel qu’il est</translation>
+        <translation>la photographier dans son état actuel</translation>
     </message>
     <message>
         <source>photograph the open structure</source>
@@ -2710,15 +2710,15 @@
     </message>
     <message>
         <source>record the decision and its basis</source>
-        <translation>noter la décision et sa base</translation>
+        <translation>inscrire la décision et sa base</translation>
     </message>
     <message>
         <source>record what has been received</source>
-        <translation>noter ce qui a été reçu</translation>
+        <translation>inscrire ce qui a été reçu</translation>
     </message>
     <message>
         <source>record what was done, however roughly</source>
-        <translation>noter ce qui a été fait, même en gros</translation>
+        <translation>inscrire ce qui a été fait, même en gros</translation>
     </message>
     <message>
         <source>rejected</source>
@@ -2726,7 +2726,7 @@
     </message>
     <message>
         <source>replace it, or record who accepts it and on what basis</source>
-        <translation>le remplacer, ou noter qui l’accepte et sur quelle base</translation>
+        <translation>le remplacer, ou inscrire qui l’accepte et sur quelle base</translation>
     </message>
     <message>
         <source>rework</source>
@@ -2750,7 +2750,7 @@
     </message>
     <message>
         <source>say where it is, or that it is not inside</source>
-        <translation>dire où il est, ou qu’il n’est pas dedans</translation>
+        <translation>dire où c’est, ou que ce n’est pas à l’intérieur</translation>
     </message>
     <message>
         <source>seen on site</source>
@@ -2762,15 +2762,15 @@
     </message>
     <message>
         <source>sign-off</source>
-        <translation>signature</translation>
+        <translation>visa</translation>
     </message>
     <message>
         <source>signature of {0}</source>
-        <translation>signature du {0}</translation>
+        <translation>signature de {0}</translation>
     </message>
     <message>
         <source>signature of {0} by {1}</source>
-        <translation>signature du {0} par {1}</translation>
+        <translation>signature pour {0} par {1}</translation>
     </message>
     <message>
         <source>split pin</source>
@@ -2778,7 +2778,7 @@
     </message>
     <message>
         <source>squawk</source>
-        <translation>défaut</translation>
+        <translation>anomalie</translation>
     </message>
     <message>
         <source>squawk {0}</source>
@@ -2786,7 +2786,7 @@
     </message>
     <message>
         <source>squawk {0}, {1}</source>
-        <translation>défaut {0}, {1}</translation>
+        <translation>anomalie {0}, {1}</translation>
     </message>
     <message>
         <source>squawks {0}</source>
@@ -2794,7 +2794,7 @@
     </message>
     <message>
         <source>stage</source>
-        <translation>inspection d’étape</translation>
+        <translation>étape</translation>
     </message>
     <message>
         <source>stage inspection</source>
@@ -2802,15 +2802,15 @@
     </message>
     <message>
         <source>stays open, waits for the inspector</source>
-        <translation>reste ouvert, attend l’inspecteur</translation>
+        <translation>reste ouverte, attend l’inspecteur</translation>
     </message>
     <message>
         <source>stays open, waits for your signature</source>
-        <translation>reste ouvert, attend votre signature</translation>
+        <translation>reste ouverte, attend votre signature</translation>
     </message>
     <message>
         <source>stays open, work left</source>
-        <translation>reste ouvert, travail restant</translation>
+        <translation>reste ouverte, du travail reste</translation>
     </message>
     <message>
         <source>step</source>
@@ -2854,7 +2854,7 @@
     </message>
     <message>
         <source>there is work on record</source>
-        <translation>du travail est enregistré</translation>
+        <translation>du travail est inscrit</translation>
     </message>
     <message>
         <source>thread locker</source>
@@ -2866,7 +2866,7 @@
     </message>
     <message>
         <source>tool and debris check</source>
-        <translation>contrôle des outils et des débris</translation>
+        <translation>contrôle des outils et corps étrangers</translation>
     </message>
     <message>
         <source>tools were in calibration when used</source>
@@ -2874,11 +2874,11 @@
     </message>
     <message>
         <source>torque it again, or record who accepts it and on what basis</source>
-        <translation>le resserrer, ou noter qui l’accepte et sur quelle base</translation>
+        <translation>la resserrer, ou inscrire qui l’accepte et sur quelle base</translation>
     </message>
     <message>
         <source>torque it and record the value</source>
-        <translation>le serrer au couple et noter la valeur</translation>
+        <translation>la serrer et inscrire la valeur</translation>
     </message>
     <message>
         <source>torqued</source>
@@ -2886,7 +2886,7 @@
     </message>
     <message>
         <source>undo it and record the day, or have it decided anew</source>
-        <translation>le défaire et noter le jour, ou faire décider de nouveau</translation>
+        <translation>le défaire et inscrire le jour, ou le faire décider de nouveau</translation>
     </message>
     <message>
         <source>undone on {0}</source>
@@ -2898,7 +2898,7 @@
     </message>
     <message>
         <source>wait until the cure time has passed</source>
-        <translation>attendre la fin du temps de prise</translation>
+        <translation>attendre la fin du durcissement</translation>
     </message>
     <message>
         <source>weighing</source>
@@ -2906,7 +2906,7 @@
     </message>
     <message>
         <source>work on {0}</source>
-        <translation>travail du {0}</translation>
+        <translation>travail sur {0}</translation>
     </message>
     <message>
         <source>work sessions</source>
@@ -2934,11 +2934,11 @@
     </message>
     <message>
         <source>{0} batch</source>
-        <translation>{0} préparation</translation>
+        <translation>{0} mélange</translation>
     </message>
     <message>
         <source>{0} batches</source>
-        <translation>{0} préparations</translation>
+        <translation>{0} mélanges</translation>
     </message>
     <message>
         <source>{0} belongs to {1} and cannot enclose {2}, which is above it.</source>
@@ -2946,15 +2946,15 @@
     </message>
     <message>
         <source>{0} box within</source>
-        <translation>{0} caisson à l’intérieur</translation>
+        <translation>{0} caisson intérieur</translation>
     </message>
     <message>
         <source>{0} boxes within</source>
-        <translation>{0} caissons à l’intérieur</translation>
+        <translation>{0} caissons intérieurs</translation>
     </message>
     <message>
         <source>{0} built</source>
-        <translation>{0} construit(s)</translation>
+        <translation>{0} construit</translation>
     </message>
     <message>
         <source>{0} bulletin</source>
@@ -2986,11 +2986,11 @@
     </message>
     <message>
         <source>{0} dated batch</source>
-        <translation>{0} lot daté</translation>
+        <translation>{0} mélange daté</translation>
     </message>
     <message>
         <source>{0} dated batches</source>
-        <translation>{0} lots datés</translation>
+        <translation>{0} mélanges datés</translation>
     </message>
     <message>
         <source>{0} deviation</source>
@@ -3018,7 +3018,7 @@
     </message>
     <message>
         <source>{0} filed above</source>
-        <translation>{0} classé(s) au-dessus</translation>
+        <translation>{0} classé au-dessus</translation>
     </message>
     <message>
         <source>{0} has a share that is not between 0 and 10 tenths.</source>
@@ -3098,7 +3098,7 @@
     </message>
     <message>
         <source>{0} is filed on a larger part and may lie inside</source>
-        <translation>{0} est classé sur une pièce plus grande et peut se trouver dedans</translation>
+        <translation>{0} est classé sur une pièce plus grande et peut être à l’intérieur</translation>
     </message>
     <message>
         <source>{0} is for {1} or a higher role to sign, which {2} does not have.</source>
@@ -3154,7 +3154,7 @@
     </message>
     <message>
         <source>{0} is not signed</source>
-        <translation>{0} : non signé</translation>
+        <translation>{0} n’est pas signé</translation>
     </message>
     <message>
         <source>{0} is of the whole aircraft and encloses no part by name.</source>
@@ -3174,7 +3174,7 @@
     </message>
     <message>
         <source>{0} is signed, but the signed sheet is not on record</source>
-        <translation>{0} est signé, mais la feuille signée n’est pas enregistrée</translation>
+        <translation>{0} est signé, mais la feuille signée n’est pas classée</translation>
     </message>
     <message>
         <source>{0} is to come after itself.</source>
@@ -3222,11 +3222,11 @@
     </message>
     <message>
         <source>{0} lock</source>
-        <translation>{0} frein</translation>
+        <translation>{0} freinage</translation>
     </message>
     <message>
         <source>{0} locks</source>
-        <translation>{0} freins</translation>
+        <translation>{0} freinages</translation>
     </message>
     <message>
         <source>{0} matters for airworthiness and is for a designer, adviser or inspector to accept, which {1} is not.</source>
@@ -3234,7 +3234,7 @@
     </message>
     <message>
         <source>{0} measured</source>
-        <translation>{0} mesuré(s)</translation>
+        <translation>{0} mesuré</translation>
     </message>
     <message>
         <source>{0} measurement</source>
@@ -3286,15 +3286,15 @@
     </message>
     <message>
         <source>{0} signed</source>
-        <translation>{0} signé(s)</translation>
+        <translation>{0} signé</translation>
     </message>
     <message>
         <source>{0} squawk</source>
-        <translation>{0} défaut</translation>
+        <translation>{0} anomalie</translation>
     </message>
     <message>
         <source>{0} squawks</source>
-        <translation>{0} défauts</translation>
+        <translation>{0} anomalies</translation>
     </message>
     <message>
         <source>{0} step</source>
@@ -3310,11 +3310,11 @@
     </message>
     <message>
         <source>{0} tested</source>
-        <translation>{0} essayé(s)</translation>
+        <translation>{0} essayé</translation>
     </message>
     <message>
         <source>{0} torqued</source>
-        <translation>{0} serré(s)</translation>
+        <translation>{0} serré</translation>
     </message>
     <message>
         <source>{0} use</source>
@@ -3334,7 +3334,7 @@
     </message>
     <message>
         <source>{0} was closed with gaps</source>
-        <translation>{0} a été fermé avec des lacunes</translation>
+        <translation>{0} a été fermée avec lacunes</translation>
     </message>
     <message>
         <source>{0} was closed with gaps: {1}</source>
@@ -3354,7 +3354,7 @@
     </message>
     <message>
         <source>{0} was rejected, and its findings are not entered</source>
-        <translation>{0} : refusé, et les constats ne sont pas saisis</translation>
+        <translation>{0} a été refusé, et ses constatations ne sont pas inscrites</translation>
     </message>
     <message>
         <source>{0} with a limit</source>
@@ -3362,7 +3362,7 @@
     </message>
     <message>
         <source>{0} with limits</source>
-        <translation>{0} avec limites</translation>
+        <translation>{0} avec des limites</translation>
     </message>
     <message>
         <source>{0} {1}</source>
@@ -3370,7 +3370,7 @@
     </message>
     <message>
         <source>{0} {1} of {2}</source>
-        <translation>{0} {1} du {2}</translation>
+        <translation>{0} {1} de {2}</translation>
     </message>
     <message>
         <source>{0} {1} “{2}”</source>
@@ -3386,7 +3386,7 @@
     </message>
     <message>
         <source>{0}, a box inside, is still open</source>
-        <translation>{0}, un caisson à l’intérieur, est encore ouvert</translation>
+        <translation>{0}, un caisson intérieur, est encore ouverte</translation>
     </message>
     <message>
         <source>{0}, lot {1}</source>
@@ -3414,7 +3414,7 @@
     </message>
     <message>
         <source>{0}: cure time not on record</source>
-        <translation>{0} : temps de prise non enregistré</translation>
+        <translation>{0} : durée de durcissement non inscrite</translation>
     </message>
     <message>
         <source>{0}: event {1} closes it while it is closed.</source>
@@ -3434,7 +3434,7 @@
     </message>
     <message>
         <source>{0}: fitted but not torqued</source>
-        <translation>{0} : monté mais pas serré au couple</translation>
+        <translation>{0} : posé mais non serré</translation>
     </message>
     <message>
         <source>{0}: fixed, not verified</source>
@@ -3458,7 +3458,7 @@
     </message>
     <message>
         <source>{0}: not fitted</source>
-        <translation>{0} : non monté</translation>
+        <translation>{0} : non posé</translation>
     </message>
     <message>
         <source>{0}: not locked</source>
@@ -3478,7 +3478,7 @@
     </message>
     <message>
         <source>{0}: parts are missing or damaged</source>
-        <translation>{0} : des pièces manquent ou sont abîmées</translation>
+        <translation>{0} : des pièces manquent ou sont endommagées</translation>
     </message>
     <message>
         <source>{0}: rejected, but built</source>
@@ -3486,7 +3486,7 @@
     </message>
     <message>
         <source>{0}: still curing</source>
-        <translation>{0} : en cours de prise</translation>
+        <translation>{0} : durcit encore</translation>
     </message>
     <message>
         <source>{0}: the last measurement is outside its limits</source>
@@ -3506,15 +3506,15 @@
     </message>
     <message>
         <source>{0}: torqued but not sealed with torque paint</source>
-        <translation>{0} : serré au couple, mais sans vernis témoin</translation>
+        <translation>{0} : serré mais non marqué au vernis</translation>
     </message>
     <message>
         <source>{0}: used after its lot expired</source>
-        <translation>{0} : employé après la péremption du lot</translation>
+        <translation>{0} : utilisé après l’expiration du lot</translation>
     </message>
     <message>
         <source>{0}: work was recorded after the signature</source>
-        <translation>{0} : du travail a été enregistré après la signature</translation>
+        <translation>{0} : du travail a été inscrit après la signature</translation>
     </message>
     <message>
         <source>{0}: {1}</source>
@@ -4230,11 +4230,11 @@
     </message>
     <message>
         <source>Log</source>
-        <translation>Journal</translation>
+        <translation>Carnet</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation>Défauts</translation>
+        <translation>Anomalies</translation>
     </message>
     <message>
         <source>Closings</source>
@@ -4246,7 +4246,7 @@
     </message>
     <message>
         <source>Stores</source>
-        <translation>Stock</translation>
+        <translation>Magasin</translation>
     </message>
     <message>
         <source>Hours</source>
@@ -4467,11 +4467,11 @@
     </message>
     <message>
         <source>Sign-offs</source>
-        <translation>Signatures</translation>
+        <translation>Visas</translation>
     </message>
     <message>
         <source>Squawks</source>
-        <translation>Défauts</translation>
+        <translation>Anomalies</translation>
     </message>
     <message>
         <source>Deviations</source>
@@ -4499,11 +4499,11 @@
     </message>
     <message>
         <source>Material lots</source>
-        <translation>Lots de matière</translation>
+        <translation>Lots de matériau</translation>
     </message>
     <message>
         <source>Material used</source>
-        <translation>Matière employée</translation>
+        <translation>Matériau utilisé</translation>
     </message>
     <message>
         <source>Photos and documents</source>
@@ -4519,7 +4519,7 @@
     </message>
     <message>
         <source>Equipment</source>
-        <translation>Équipements</translation>
+        <translation>Équipement</translation>
     </message>
     <message>
         <source>Weighings</source>
@@ -5941,7 +5941,7 @@
     </message>
     <message>
         <source>Stabiliser</source>
-        <translation>Plan fixe</translation>
+        <translation>Stabilisateur</translation>
     </message>
     <message>
         <source>Stabiliser frame and fittings</source>
@@ -6080,11 +6080,11 @@
     <name>State</name>
     <message>
         <source>not begun</source>
-        <translation>pas commencé</translation>
+        <translation>pas commencée</translation>
     </message>
     <message>
         <source>stays open, waits for the adviser</source>
-        <translation>reste ouvert, attend le conseiller</translation>
+        <translation>reste ouverte, attend le conseiller</translation>
     </message>
 </context>
 <context>
@@ -6121,11 +6121,11 @@
     </message>
     <message>
         <source>All records were written to %1.</source>
-        <translation>Tous les enregistrements ont été écrits dans %1.</translation>
+        <translation>Tous les dossiers ont été écrits dans %1.</translation>
     </message>
     <message>
         <source>Exporting records</source>
-        <translation>Exportation des enregistrements</translation>
+        <translation>Export des dossiers</translation>
     </message>
     <message>
         <source>Imported: %1 new records, %2 known before, %3 files.</source>
@@ -6141,19 +6141,19 @@
     </message>
     <message>
         <source>Verified, %1 faults found; the first: %2</source>
-        <translation>Vérifié, %1 anomalies trouvées ; la première : %2</translation>
+        <translation>Vérifié, %1 défauts trouvés ; le premier : %2</translation>
     </message>
     <message>
         <source>Verified, 1 fault found: %1</source>
-        <translation>Vérifié, 1 anomalie trouvée : %1</translation>
+        <translation>Vérifié, 1 défaut trouvé : %1</translation>
     </message>
     <message>
         <source>Verified: %1 records, %2 journal rows and %3 files are as they should be.</source>
-        <translation>Vérifié : %1 enregistrements, %2 lignes du journal et %3 fichiers sont conformes.</translation>
+        <translation>Vérifié : %1 enregistrements, %2 lignes du registre et %3 fichiers sont comme il se doit.</translation>
     </message>
     <message>
         <source>Verifying records and files</source>
-        <translation>Vérification des enregistrements et des fichiers</translation>
+        <translation>Vérification des dossiers et des fichiers</translation>
     </message>
 </context>
 <context>
@@ -6288,7 +6288,7 @@
     </message>
     <message>
         <source>accepted_with_findings</source>
-        <translation>accepté avec constats</translation>
+        <translation>accepté avec constatations</translation>
     </message>
     <message>
         <source>adviser</source>
@@ -6296,7 +6296,7 @@
     </message>
     <message>
         <source>aircraft</source>
-        <translation>aéronef</translation>
+        <translation>avion</translation>
     </message>
     <message>
         <source>airworthiness</source>
@@ -6340,7 +6340,7 @@
     </message>
     <message>
         <source>by_video</source>
-        <translation>par vidéo</translation>
+        <translation>sur vidéo</translation>
     </message>
     <message>
         <source>cabin</source>
@@ -6348,11 +6348,11 @@
     </message>
     <message>
         <source>carried</source>
-        <translation>emporté</translation>
+        <translation>repris</translation>
     </message>
     <message>
         <source>certificate_document</source>
-        <translation>document de certificat</translation>
+        <translation>document de certification</translation>
     </message>
     <message>
         <source>change</source>
@@ -6360,7 +6360,7 @@
     </message>
     <message>
         <source>check</source>
-        <translation>contrôle</translation>
+        <translation>point de contrôle</translation>
     </message>
     <message>
         <source>circle</source>
@@ -6368,7 +6368,7 @@
     </message>
     <message>
         <source>clear</source>
-        <translation>rien ne s’y oppose</translation>
+        <translation>libre</translation>
     </message>
     <message>
         <source>closed</source>
@@ -6384,7 +6384,7 @@
     </message>
     <message>
         <source>commercial</source>
-        <translation>commercial</translation>
+        <translation>aide commerciale</translation>
     </message>
     <message>
         <source>component</source>
@@ -6404,11 +6404,11 @@
     </message>
     <message>
         <source>credit_basis</source>
-        <translation>base du décompte</translation>
+        <translation>base de la part majoritaire</translation>
     </message>
     <message>
         <source>credit_task</source>
-        <translation>tâche du décompte</translation>
+        <translation>tâche de la part majoritaire</translation>
     </message>
     <message>
         <source>defect</source>
@@ -6416,7 +6416,7 @@
     </message>
     <message>
         <source>delete</source>
-        <translation>suppression</translation>
+        <translation>supprimé</translation>
     </message>
     <message>
         <source>designer</source>
@@ -6448,7 +6448,7 @@
     </message>
     <message>
         <source>engine_installation</source>
-        <translation>installation moteur</translation>
+        <translation>installation du moteur</translation>
     </message>
     <message>
         <source>envelope</source>
@@ -6484,7 +6484,7 @@
     </message>
     <message>
         <source>factory_closing_needs_document</source>
-        <translation>la fermeture d’usine exige un document</translation>
+        <translation>la fermeture d’usine demande un document</translation>
     </message>
     <message>
         <source>failed</source>
@@ -6512,7 +6512,7 @@
     </message>
     <message>
         <source>fuel_system</source>
-        <translation>circuit carburant</translation>
+        <translation>circuit de carburant</translation>
     </message>
     <message>
         <source>fuel_tank</source>
@@ -6532,7 +6532,7 @@
     </message>
     <message>
         <source>hold</source>
-        <translation>reste ouvert</translation>
+        <translation>garder ouvert</translation>
     </message>
     <message>
         <source>hold_point</source>
@@ -6544,11 +6544,11 @@
     </message>
     <message>
         <source>import</source>
-        <translation>importation</translation>
+        <translation>import</translation>
     </message>
     <message>
         <source>in</source>
-        <translation>po</translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>independent_check</source>
@@ -6556,7 +6556,7 @@
     </message>
     <message>
         <source>insert</source>
-        <translation>insertion</translation>
+        <translation>ajout</translation>
     </message>
     <message>
         <source>inspection</source>
@@ -6580,7 +6580,7 @@
     </message>
     <message>
         <source>kept</source>
-        <translation>conservé</translation>
+        <translation>gardée</translation>
     </message>
     <message>
         <source>kg</source>
@@ -6596,7 +6596,7 @@
     </message>
     <message>
         <source>late_entry_days</source>
-        <translation>jours avant une entrée tardive</translation>
+        <translation>jours avant entrée tardive</translation>
     </message>
     <message>
         <source>lb</source>
@@ -6616,15 +6616,15 @@
     </message>
     <message>
         <source>lock_tab</source>
-        <translation>frein d’écrou</translation>
+        <translation>frein en tôle</translation>
     </message>
     <message>
         <source>material_lot</source>
-        <translation>lot de matière</translation>
+        <translation>lot de matériau</translation>
     </message>
     <message>
         <source>material_use</source>
-        <translation>emploi de matière</translation>
+        <translation>emploi de matériau</translation>
     </message>
     <message>
         <source>measurement</source>
@@ -6632,7 +6632,7 @@
     </message>
     <message>
         <source>media</source>
-        <translation>fichier</translation>
+        <translation>photo ou document</translation>
     </message>
     <message>
         <source>memory</source>
@@ -6676,7 +6676,7 @@
     </message>
     <message>
         <source>one_open_request</source>
-        <translation>une demande ouverte</translation>
+        <translation>une seule demande ouverte</translation>
     </message>
     <message>
         <source>other</source>
@@ -6684,7 +6684,7 @@
     </message>
     <message>
         <source>own_check</source>
-        <translation>autocontrôle</translation>
+        <translation>contrôle par le constructeur</translation>
     </message>
     <message>
         <source>part</source>
@@ -6704,7 +6704,7 @@
     </message>
     <message>
         <source>planning</source>
-        <translation>préparation</translation>
+        <translation>planification</translation>
     </message>
     <message>
         <source>plans</source>
@@ -6712,7 +6712,7 @@
     </message>
     <message>
         <source>pre_cover</source>
-        <translation>inspection avant fermeture</translation>
+        <translation>avant fermeture</translation>
     </message>
     <message>
         <source>printed</source>
@@ -6728,11 +6728,11 @@
     </message>
     <message>
         <source>ready_to_inspect</source>
-        <translation>attend l’inspecteur</translation>
+        <translation>prête à inspecter</translation>
     </message>
     <message>
         <source>ready_to_sign</source>
-        <translation>attend votre signature</translation>
+        <translation>prête à signer</translation>
     </message>
     <message>
         <source>receipt</source>
@@ -6740,11 +6740,11 @@
     </message>
     <message>
         <source>redo</source>
-        <translation>rétablissement</translation>
+        <translation>refait</translation>
     </message>
     <message>
         <source>region</source>
-        <translation>région</translation>
+        <translation>zone</translation>
     </message>
     <message>
         <source>rejected</source>
@@ -6756,7 +6756,7 @@
     </message>
     <message>
         <source>required</source>
-        <translation>exigé</translation>
+        <translation>requis</translation>
     </message>
     <message>
         <source>resale</source>
@@ -6776,11 +6776,11 @@
     </message>
     <message>
         <source>should</source>
-        <translation>recommandé</translation>
+        <translation>conseillé</translation>
     </message>
     <message>
         <source>sign_off</source>
-        <translation>signature</translation>
+        <translation>visa</translation>
     </message>
     <message>
         <source>signed_sheet</source>
@@ -6788,7 +6788,7 @@
     </message>
     <message>
         <source>some_cases</source>
-        <translation>dans certains cas</translation>
+        <translation>certains cas</translation>
     </message>
     <message>
         <source>split_pin</source>
@@ -6796,11 +6796,11 @@
     </message>
     <message>
         <source>squawk</source>
-        <translation>défaut</translation>
+        <translation>anomalie</translation>
     </message>
     <message>
         <source>stage</source>
-        <translation>inspection d’étape</translation>
+        <translation>étape</translation>
     </message>
     <message>
         <source>step</source>
@@ -6832,7 +6832,7 @@
     </message>
     <message>
         <source>tool_and_debris_check</source>
-        <translation>contrôle des outils et des débris</translation>
+        <translation>contrôle des outils et corps étrangers</translation>
     </message>
     <message>
         <source>tube</source>
@@ -6844,11 +6844,11 @@
     </message>
     <message>
         <source>undo</source>
-        <translation>annulation</translation>
+        <translation>annulé</translation>
     </message>
     <message>
         <source>update</source>
-        <translation>mise à jour</translation>
+        <translation>modifié</translation>
     </message>
     <message>
         <source>video</source>
@@ -8061,11 +8061,11 @@
     </message>
     <message>
         <source>Find a record, a page, a command</source>
-        <translation>Chercher un enregistrement, une page, une commande</translation>
+        <translation>Trouver un enregistrement, une page, une commande</translation>
     </message>
     <message>
         <source>Find</source>
-        <translation>Rechercher</translation>
+        <translation>Trouver</translation>
     </message>
     <message>
         <source>page, Ctrl+%1</source>
@@ -8583,15 +8583,15 @@
     </message>
     <message>
         <source>&amp;Import records…</source>
-        <translation>&amp;Importer des enregistrements…</translation>
+        <translation>&amp;Importer des dossiers…</translation>
     </message>
     <message>
         <source>&amp;Export records…</source>
-        <translation>&amp;Exporter des enregistrements…</translation>
+        <translation>&amp;Exporter les dossiers…</translation>
     </message>
     <message>
         <source>&amp;Verify records and files</source>
-        <translation>&amp;Vérifier enregistrements et fichiers</translation>
+        <translation>&amp;Vérifier dossiers et fichiers</translation>
     </message>
     <message>
         <source>&amp;Close the project</source>
@@ -8603,7 +8603,7 @@
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation>&amp;Modifier</translation>
+        <translation>&amp;Édition</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -8611,11 +8611,11 @@
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation>&amp;Rétablir</translation>
+        <translation>&amp;Refaire</translation>
     </message>
     <message>
         <source>New &amp;squawk</source>
-        <translation>Nouveau &amp;défaut</translation>
+        <translation>Nouvelle &amp;anomalie</translation>
     </message>
     <message>
         <source>New on this &amp;page</source>
@@ -8623,15 +8623,15 @@
     </message>
     <message>
         <source>&amp;Find…</source>
-        <translation>&amp;Rechercher…</translation>
+        <translation>&amp;Trouver…</translation>
     </message>
     <message>
         <source>&amp;Go</source>
-        <translation>&amp;Aller</translation>
+        <translation>A&amp;ller à</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation>Affic&amp;hage</translation>
+        <translation>&amp;Affichage</translation>
     </message>
     <message>
         <source>&amp;Full screen</source>
@@ -8639,7 +8639,7 @@
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation>A&amp;ide</translation>
+        <translation>Ai&amp;de</translation>
     </message>
     <message>
         <source>&amp;Keys</source>
@@ -8663,23 +8663,23 @@
     </message>
     <message>
         <source>&amp;Redo: %1</source>
-        <translation>&amp;Rétablir : %1</translation>
+        <translation>&amp;Refaire : %1</translation>
     </message>
     <message>
         <source>Import records</source>
-        <translation>Importer des enregistrements</translation>
+        <translation>Importer des dossiers</translation>
     </message>
     <message>
         <source>Records (*.json);;All files (*)</source>
-        <translation>Enregistrements (*.json);;Tous les fichiers (*)</translation>
+        <translation>Dossiers (*.json);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>Export records</source>
-        <translation>Exporter des enregistrements</translation>
+        <translation>Exporter les dossiers</translation>
     </message>
     <message>
         <source>Records (*.json)</source>
-        <translation>Enregistrements (*.json)</translation>
+        <translation>Dossiers (*.json)</translation>
     </message>
     <message>
         <source>&amp;Preferences…</source>
@@ -8733,11 +8733,11 @@
     </message>
     <message>
         <source>Dismiss</source>
-        <translation>Fermer</translation>
+        <translation>Masquer</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation>Interrompre</translation>
+        <translation>Annuler</translation>
     </message>
     <message>
         <source>%1: %2 of %3</source>
@@ -8746,8 +8746,8 @@
     <message numerus="yes">
         <source>%1, about %n s to go</source>
         <translation>
-            <numerusform>%1, encore %n s environ</numerusform>
-            <numerusform>%1, encore %n s environ</numerusform>
+            <numerusform>%1, encore environ %n s</numerusform>
+            <numerusform>%1, encore environ %n s</numerusform>
         </translation>
     </message>
 </context>
@@ -8911,7 +8911,7 @@
     </message>
     <message>
         <source>plans</source>
-        <translation>des plans</translation>
+        <translation>plans</translation>
     </message>
     <message>
         <source>Name of the project</source>
@@ -8927,7 +8927,7 @@
     </message>
     <message>
         <source>Aircraft type</source>
-        <translation>Type d’aéronef</translation>
+        <translation>Type d’avion</translation>
     </message>
     <message>
         <source>Builder</source>
@@ -8943,7 +8943,7 @@
     </message>
     <message>
         <source>It needs a name, and who builds it.</source>
-        <translation>Il faut un nom, et qui construit.</translation>
+        <translation>Il faut un nom, et qui le construit.</translation>
     </message>
     <message>
         <source>Begin with</source>
@@ -9523,7 +9523,7 @@
     </message>
     <message>
         <source>The journal keeps this name with every change.</source>
-        <translation>Le journal garde ce nom avec chaque modification.</translation>
+        <translation>Le registre garde ce nom avec chaque modification.</translation>
     </message>
     <message>
         <source>Units of this project</source>
@@ -9641,7 +9641,7 @@
     <name>lastrivet::ui::ProjectView</name>
     <message>
         <source>To read only. %1</source>
-        <translation>En lecture seule. %1</translation>
+        <translation>Lecture seule. %1</translation>
     </message>
     <message>
         <source>This project is to read only: nothing can be written down.</source>
@@ -9725,13 +9725,13 @@
     <message numerus="yes">
         <source>%n on record</source>
         <translation>
-            <numerusform>%n enregistré</numerusform>
-            <numerusform>%n enregistrés</numerusform>
+            <numerusform>%n inscrit</numerusform>
+            <numerusform>%n inscrits</numerusform>
         </translation>
     </message>
     <message>
         <source>%1: none on record. They can be brought in from a file with File, Import.</source>
-        <translation>%1 : rien d’enregistré. Fichier, Importer les apporte d’un fichier.</translation>
+        <translation>%1 : rien d’inscrit. On peut les prendre d’un fichier avec Fichier, Importer.</translation>
     </message>
 </context>
 <context>
@@ -9970,7 +9970,7 @@
     </message>
     <message>
         <source>Done again: %1</source>
-        <translation>Rétabli : %1</translation>
+        <translation>Refait : %1</translation>
     </message>
     <message>
         <source>%1: cancelled, nothing was kept</source>
@@ -10077,7 +10077,7 @@
     </message>
     <message>
         <source>Press the button of a row</source>
-        <translation>Appuyer sur le bouton d’une ligne</translation>
+        <translation>Presser le bouton d’une ligne</translation>
     </message>
     <message>
         <source>Up, Down</source>
@@ -10085,7 +10085,7 @@
     </message>
     <message>
         <source>A day later or earlier, in a field for days</source>
-        <translation>Un jour plus tard ou plus tôt, dans un champ de date</translation>
+        <translation>Un jour plus tard ou plus tôt, dans un champ de jour</translation>
     </message>
     <message>
         <source>Ctrl+Enter</source>
@@ -10093,7 +10093,7 @@
     </message>
     <message>
         <source>Record what a form says</source>
-        <translation>Enregistrer ce que dit un formulaire</translation>
+        <translation>Inscrire ce que dit un formulaire</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -10101,7 +10101,7 @@
     </message>
     <message>
         <source>Leave a form, a closing, this sheet</source>
-        <translation>Quitter un formulaire, une fermeture, cette feuille</translation>
+        <translation>Quitter un formulaire, une fermeture, cette liste</translation>
     </message>
 </context>
 <context>
@@ -10864,11 +10864,11 @@
     </message>
     <message>
         <source>An invented aeroplane, two and a half years in, to look around and try everything.</source>
-        <translation>Un avion imaginaire après deux ans et demi de travail, pour tout regarder et tout essayer.</translation>
+        <translation>Un avion inventé, après deux ans et demi, pour regarder et tout essayer.</translation>
     </message>
     <message>
         <source>What was built, what was found, what must stay open, and who signed: the records of one aircraft, in one folder.</source>
-        <translation>Ce qui a été construit, ce qui a été trouvé, ce qui doit rester ouvert et qui a signé : les enregistrements d’un aéronef, dans un dossier.</translation>
+        <translation>Ce qui a été construit, trouvé, ce qui doit rester ouvert, et qui a signé : les dossiers d’un avion, dans un seul dossier.</translation>
     </message>
     <message>
         <source>Open again</source>
