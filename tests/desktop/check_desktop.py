@@ -5,7 +5,9 @@
 
     check_desktop.py DESKTOP_PROGRAM TERMINAL_PROGRAM
 
-Needs Xvfb, a window manager and xdotool; without them it says so and is skipped (exit code 77).
+Needs Xvfb, a window manager, xdotool and pdftotext; without them it says so and is skipped (exit
+code 77). Keys wait in the window's queue until it takes them, so nothing here sleeps for a guessed
+time: each step ends when the records on disk, read by the terminal program, say so.
 """
 import json
 import os
@@ -17,8 +19,9 @@ import time
 from pathlib import Path
 
 SKIPPED = 77
-TOOLS = ("Xvfb", "openbox", "xdotool")
-PATIENCE = 60  # seconds, for a machine that is busy
+TOOLS = ("Xvfb", "openbox", "xdotool", "pdftotext")
+PATIENCE = 90  # seconds, for a machine that is busy
+GLANCE = 5  # seconds until a key that found nothing to do is pressed again
 
 DOCUMENT = {
     "format": "lastrivet-records", "version": 1, "hold_points_given": True,
@@ -30,21 +33,28 @@ DOCUMENT = {
                   "encloses": [1]}],
     "work_sessions": [{"id": 40, "began": "2026-01-05", "minutes": 60, "component_id": 1}],
 }
+SQUAWK = "overdriven rivet at rib 3"
 
 
 class Failure(Exception):
     pass
 
 
-def until(what, ask):
-    """Asks again and again until the answer is true."""
-    end = time.monotonic() + PATIENCE
-    while time.monotonic() < end:
+def becomes(ask, seconds):
+    """Asks again and again until the answer is true, and gives it; false when it never was."""
+    end = time.monotonic() + seconds
+    while True:
         answer = ask()
-        if answer:
+        if answer or time.monotonic() > end:
             return answer
-        time.sleep(0.2)
-    raise Failure(f"waited in vain for {what}")
+        time.sleep(0.1)
+
+
+def until(what, ask):
+    answer = becomes(ask, PATIENCE)
+    if not answer:
+        raise Failure(f"waited in vain for {what}")
+    return answer
 
 
 class Desktop:
@@ -54,13 +64,14 @@ class Desktop:
         self.folder, self.program, self.terminal = folder, program, terminal
         self.project = folder / "Keyboard.lastrivet"
         self.running = []
+        self.said = (folder / "said.txt").open("wb")
         self.environment = {**os.environ, "HOME": str(folder), "XDG_CONFIG_HOME": str(folder),
                             "XDG_RUNTIME_DIR": str(folder), "QT_QPA_PLATFORM": "xcb",
                             "LANG": "C.UTF-8", "LC_ALL": "C.UTF-8", "TZ": "UTC"}
 
     def start(self, *command, **more):
         process = subprocess.Popen([str(part) for part in command], env=self.environment,
-                                   stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, **more)
+                                   stdout=self.said, stderr=self.said, **more)
         self.running.append(process)
         return process
 
@@ -70,16 +81,33 @@ class Desktop:
         subprocess.run([self.terminal, "import", self.project, made, "--create"], check=True,
                        capture_output=True)
         read, write = os.pipe()
+        # Without -noreset the screen starts anew whenever the last client of it has gone.
         self.start("Xvfb", "-displayfd", str(write), "-screen", "0", "1400x900x24", "-nolisten",
-                   "tcp", pass_fds=[write])
+                   "tcp", "-noreset", pass_fds=[write])
         os.close(write)
         with os.fdopen(read) as number:
             self.environment["DISPLAY"] = ":" + number.readline().strip()
         self.start("openbox")
-        self.start(self.program, self.project)
-        self.window = until("the window", lambda: self.xdotool(
-            "search", "--onlyvisible", "--name", "Keyboard", check=False).split())[0]
-        self.xdotool("windowactivate", "--sync", self.window, check=False)
+        until("the window manager", lambda: self.xdotool("get_num_desktops", check=False).strip())
+        self.application = self.start(self.program, self.project)
+        self.window = self.appeared("Keyboard")
+
+    def appeared(self, name):
+        """The window of this name, when keys go to it."""
+        window = until(f"the window {name}", lambda: self.found(name))[0]
+        until(f"the keyboard in {name}", lambda: self.has_keyboard(window))
+        return window
+
+    def found(self, name):
+        if self.application.poll() is not None:
+            raise Failure(f"the program ended with {self.application.returncode}")
+        return self.xdotool("search", "--onlyvisible", "--name", name, check=False).split()
+
+    def has_keyboard(self, window):
+        if self.xdotool("getwindowfocus", check=False).strip() == window:
+            return True
+        self.xdotool("windowactivate", window, check=False)
+        return False
 
     def close(self):
         for process in reversed(self.running):
@@ -88,6 +116,7 @@ class Desktop:
                 process.wait(10)
             except subprocess.TimeoutExpired:
                 process.kill()
+        self.said.close()
 
     def xdotool(self, *arguments, check=True):
         done = subprocess.run(["xdotool", *arguments], env=self.environment, capture_output=True,
@@ -99,11 +128,15 @@ class Desktop:
     def press(self, *keys):
         for key in keys:
             self.xdotool("key", "--clearmodifiers", key)
-            time.sleep(0.3)
 
     def write(self, text):
         self.xdotool("type", "--delay", "15", text)
-        time.sleep(0.3)
+
+    def find(self, words):
+        """Writes into the finder and takes what it lists first."""
+        self.press("ctrl+k")
+        self.write(words)
+        self.press("Return")
 
     def picture(self, name):
         """For whoever looks why it failed; nothing depends on it."""
@@ -111,73 +144,76 @@ class Desktop:
             place = Path(os.environ["LASTRIVET_DESKTOP_PICTURES"]) / f"{name}.png"
             subprocess.run(["import", "-window", "root", place], env=self.environment, check=False)
 
-    def answer(self, *arguments):
-        done = subprocess.run([self.terminal, *map(str, arguments)], capture_output=True,
-                              text=True, check=False)
-        return json.loads(done.stdout) if done.returncode == 0 else None
+    def answer(self, verb):
+        """What a verb of the terminal program says about the project."""
+        done = subprocess.run([self.terminal, verb, self.project, "--json"], check=True,
+                              capture_output=True, text=True)
+        return json.loads(done.stdout)
 
-
-def minutes_of_left_wing(desktop):
-    document = exported(desktop)
-    return sum(session.get("minutes", 0) for session in document["work_sessions"])
-
-
-def exported(desktop):
-    place = desktop.folder / "export.json"
-    place.unlink(missing_ok=True)
-    subprocess.run([desktop.terminal, "export", desktop.project, "--to", place], check=True,
-                   capture_output=True)
-    return json.loads(place.read_text())
+    def squawks(self):
+        return [squawk["title"] for squawk in self.answer("squawks")["squawks"]]
 
 
 def logs_by_keyboard(desktop):
     desktop.press("ctrl+3")
     desktop.write("1h30 left wing: dimpled the lower skin")
     desktop.press("Return")
-    until("the log entry", lambda: minutes_of_left_wing(desktop) == 150)
+    until("the log entry", lambda: desktop.answer("hours")["total"]["minutes"] == 150)
 
 
-def captures_a_squawk(desktop):
-    desktop.press("ctrl+n")
-    desktop.write("left wing: overdriven rivet at rib 3")
+def captures_a_squawk_from_another_page(desktop):
+    desktop.press("ctrl+2", "ctrl+n")
+    desktop.write("left wing: " + SQUAWK)
     desktop.press("Return")
-    until("the squawk", lambda: [squawk for squawk in exported(desktop).get("squawks", [])
-                                 if "verdriven rivet" in squawk["title"]])
+    until("the squawk", lambda: desktop.squawks() == [SQUAWK])
+    (closing,) = desktop.answer("ready")["closings"]
+    held_by = [blocker["rule"] for blocker in closing["blockers"]]
+    if "open-squawk" not in held_by:
+        raise Failure(f"the open squawk does not hold the closing: {held_by}")
 
 
 def undoes_and_redoes(desktop):
-    desktop.press("Escape", "ctrl+3", "Escape")
-    def count():
-        return len([squawk for squawk in exported(desktop).get("squawks", [])])
-    desktop.press("ctrl+k")
-    desktop.write("undo")
-    desktop.press("Return")
-    until("the squawk to be undone", lambda: count() == 0)
-    desktop.press("ctrl+k")
-    desktop.write("redo")
-    desktop.press("Return")
-    until("the squawk to be back", lambda: count() == 1)
+    desktop.press("Escape")
+    desktop.find("undo")
+    until("the squawk to be undone", lambda: desktop.squawks() == [])
+    desktop.find("redo")
+    until("the squawk to be back", lambda: desktop.squawks() == [SQUAWK])
 
 
 def makes_a_packet(desktop):
+    # The finder offers the button once the page shows the closing.
     packet = desktop.folder / "packet.pdf"
-    desktop.press("ctrl+k")
-    desktop.write("left wing, lower skin")
-    desktop.press("Return")
-    time.sleep(1)
-    desktop.picture("closing")
-    desktop.press("ctrl+k")
-    desktop.write("make packet")
-    desktop.press("Return")
-    until("the file dialog", lambda: len(desktop.xdotool(
-        "search", "--onlyvisible", "--name", "acket", check=False).split()) > 0)
+
+    def dialog():
+        desktop.find("left wing, lower skin")
+        desktop.find("make packet")
+        return becomes(lambda: desktop.found("Where the packet goes"), GLANCE)
+
+    until("the file dialog", dialog)
+    desktop.appeared("Where the packet goes")
     desktop.press("ctrl+a")
     desktop.write(str(packet))
     desktop.press("Return")
     until("the packet", packet.exists)
-    head = packet.read_bytes()[:5]
-    if head != b"%PDF-":
-        raise Failure(f"the packet begins with {head}")
+    text = subprocess.run(["pdftotext", packet, "-"], check=True, capture_output=True,
+                          text=True).stdout
+    for words in ("Left wing, lower skin", SQUAWK, "dimpled the lower skin"):
+        if words not in " ".join(text.split()):
+            raise Failure(f"the packet does not say: {words}")
+
+
+def quits_and_leaves_all_in_order(desktop):
+    desktop.appeared("Keyboard")
+    desktop.press("ctrl+q")
+    if desktop.application.wait(PATIENCE) != 0:
+        raise Failure(f"the program ended with {desktop.application.returncode}")
+    findings = desktop.answer("verify")["findings"]
+    if findings:
+        raise Failure(f"the project has faults: {findings}")
+
+
+STEPS = (logs_by_keyboard, captures_a_squawk_from_another_page, undoes_and_redoes,
+         makes_a_packet, quits_and_leaves_all_in_order)
 
 
 def main():
@@ -189,14 +225,14 @@ def main():
     desktop = Desktop(folder, *sys.argv[1:3])
     try:
         desktop.open()
-        time.sleep(1)
-        for step in (logs_by_keyboard, captures_a_squawk, undoes_and_redoes, makes_a_packet):
+        for step in STEPS:
             print(step.__name__.replace("_", " "), flush=True)
             step(desktop)
             desktop.picture(step.__name__)
     except (Failure, subprocess.SubprocessError) as failure:
         desktop.picture("failed")
         print(f"failed: {failure}")
+        print((folder / "said.txt").read_text(errors="replace"))
         return 1
     finally:
         desktop.close()
