@@ -160,6 +160,17 @@ std::vector<FrontPages::ClosedWithGaps> closedWithGaps(const Region &region,
     return all;
 }
 
+/// Somebody has to say what becomes of a closing with gaps, and an inspector always may.
+void addDecisions(FrontPages &front)
+{
+    for (const FrontPages::ClosedWithGaps &gaps : front.closed_with_gaps) {
+        if (gaps.in_region)
+            front.asked.push_back({SignerRole::Inspector,
+                                   {"decide whether it may stay closed or must be opened", {}},
+                                   gaps.title});
+    }
+}
+
 void addNotOnRecord(FrontPages &front, const Region::Chosen &chosen)
 {
     const readiness::OnRecord &known = chosen.answer->on_record;
@@ -197,6 +208,7 @@ FrontPages frontPages(const Region &region, const Profile &profile,
         addWaived(front, region, *chosen.closing);
         addNotOnRecord(front, chosen);
     }
+    addDecisions(front);
     return front;
 }
 

@@ -20,6 +20,8 @@
 #include "core/readiness/Answer.h"
 #include "core/records/Records.h"
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,6 +32,15 @@ namespace lastrivet::packet {
 /// Can be made in any state, and says which. Nothing from beyond the reach of the closings is in
 /// it, but for what their blockers name and for closings with gaps that nobody accepted yet.
 struct Packet {
+    /// What the version that is small enough to send goes without.
+    struct Reduction {
+        /// Of the pictures, in pixels; 0 when they are as in the whole packet.
+        int longest_edge = 0;
+        std::size_t photos_in_all = 0;
+        /// Numbers of the photographs that are not in it, ascending.
+        std::vector<int> left_out;
+    };
+
     Message title;
     /// The worst state of the chosen closings.
     readiness::State state = readiness::State::Hold;
@@ -50,6 +61,7 @@ struct Packet {
     std::vector<SheetToSign> sheets;
     std::vector<Photo> signed_sheets;
     std::vector<Profile::Caution> cautions;
+    std::optional<Reduction> reduction{};
 };
 
 /// The packet for the chosen closings, as of the moment of the answer; closings that the answer

@@ -53,10 +53,12 @@ std::vector<SheetToSign> sheetsToSign(const Region &region, const std::vector<St
         const auto standing =
             std::find_if(standings.begin(), standings.end(),
                          [&](const Standing &entry) { return entry.id == chosen.closing->id; });
-        if (standing == standings.end() || standing->hold_points.empty())
+        const bool isEarly = chosen.answer->state == readiness::State::ClosedEarly;
+        if (standing == standings.end() || (standing->hold_points.empty() && !isEarly))
             continue;
         sheets.push_back({standing->id, standing->title, standing->part,
-                          deficiencies(region, *chosen.answer), standing->hold_points});
+                          deficiencies(region, *chosen.answer), isEarly,
+                          standing->hold_points});
     }
     return sheets;
 }

@@ -27,11 +27,13 @@ struct SheetToSign {
     std::string title;
     std::string part;
     std::vector<Deficiency> deficiencies;
+    /// True when it was closed with gaps, so that somebody must say whether it may stay closed.
+    bool asks_late_acceptance = false;
     /// Every hold point; those with a valid signature or a waiver need none.
     std::vector<Standing::HoldPointLine> hold_points;
 };
 
-/// One sheet for each of the chosen closings that has hold points.
+/// One sheet for each of the chosen closings on which there is something to sign.
 std::vector<SheetToSign> sheetsToSign(const Region &region,
                                       const std::vector<Standing> &standings);
 

@@ -3,12 +3,20 @@
 #include "ui/closings/CloseForm.h"
 
 #include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/PhotoActs.h"
+#include "core/readiness/IfReopened.h"
+#include "core/readiness/Sentences.h"
+#include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/MomentLine.h"
+#include "ui/widgets/Marks.h"
 #include "ui/widgets/PersonBox.h"
+#include "ui/widgets/RecordNames.h"
+#include "ui/widgets/SheetBox.h"
 
 #include <QCheckBox>
+#include <QLabel>
 #include <QLineEdit>
 
 namespace lastrivet::ui {
@@ -20,11 +28,18 @@ CloseForm::CloseForm(Session &session, QWidget *parent)
     , m_about(new QCheckBox(tr("the day is only about right"), this))
     , m_by(new PersonBox(this))
     , m_reason(new QLineEdit(this))
+    , m_picture(new SheetBox(session, this))
+    , m_effect(new QLabel(this))
 {
+    m_picture->setShows({});
+    m_effect->setWordWrap(true);
+    m_effect->setTextFormat(Qt::PlainText);
+    addWide(m_effect);
     addField(tr("On"), m_on);
     addWide(m_about);
     addField(tr("By"), m_by);
     addField(tr("Reason"), m_reason);
+    addField(tr("Photo"), m_picture);
 }
 
 void CloseForm::start(const Closing &closing)
@@ -34,6 +49,7 @@ void CloseForm::start(const Closing &closing)
     m_on->setMoment(m_session.today());
     m_about->setChecked(false);
     m_by->offer(*records, SignerRole::Builder, records->project.builder_id);
+    m_picture->clear();
     m_reason->clear();
     m_reason->setPlaceholderText(isReasonNeeded() ? tr("needed") : tr("only if there is one"));
     m_on->setFocus();
@@ -44,6 +60,7 @@ void CloseForm::startClosing(const Closing &closing)
 {
     m_isReopening = false;
     start(closing);
+    m_effect->hide();
     setDoWords(tr("Record the closing"));
     setTitle(isReasonNeeded()
                  ? tr("Something on record stands against closing “%1”. If it was closed all the "
@@ -60,9 +77,38 @@ void CloseForm::startReopening(const Closing &closing)
     m_isReopening = true;
     start(closing);
     setDoWords(tr("Record the opening"));
-    setTitle(tr("“%1” was opened again. Signatures given before that count as outdated.")
-                 .arg(toQt(closing.title)));
+    setTitle(tr("“%1” was opened again.").arg(toQt(closing.title)));
+    m_effect->setText(whatOpeningDoes(closing));
+    m_effect->show();
     hint({});
+}
+
+/// A line for each signature that goes and each closing that stands otherwise.
+QString CloseForm::whatOpeningDoes(const Closing &closing) const
+{
+    const auto records = m_session.records();
+    const auto effect =
+        readiness::ifReopened(*records, m_session.project().profile(), closing.id,
+                              m_session.today(), m_session.today());
+    QStringList lines;
+    for (const auto &gone : effect.signatures) {
+        const SignOff &signature = *records->find(gone.sign_off);
+        lines << tr("No longer holds: %1, signed by %2 on %3.")
+                     .arg(holdPointName(*records, *records->find(gone.hold_point)),
+                          personName(*records, signature.person_id),
+                          dateText(signature.signed_on));
+    }
+    for (const auto &change : effect.changes) {
+        if (change.closing != closing.id)
+            lines << tr("“%1” then: %2 (now: %3).")
+                         .arg(toQt(records->find(change.closing)->title),
+                              stateWords(change.after, true), stateWords(change.before, true));
+    }
+    for (const auto record : effect.reachable)
+        lines << tr("Can be reached again: %1.").arg(toQt(readiness::nameOf(*records, record)));
+    if (lines.isEmpty())
+        return tr("No signature and no other closing depends on its being closed.");
+    return lines.join(QLatin1Char('\n'));
 }
 
 bool CloseForm::isReasonNeeded() const
@@ -73,18 +119,28 @@ bool CloseForm::isReasonNeeded() const
     return !answer || answer->state != readiness::State::Clear;
 }
 
+QString CloseForm::whyNot() const
+{
+    for (const QString &why :
+         {m_on->whyNotHappened(m_session.now()), m_by->whyNot(*m_session.records()),
+          m_picture->whyNot()}) {
+        if (!why.isEmpty())
+            return why;
+    }
+    const bool isReasonMissing = isReasonNeeded() && m_reason->text().trimmed().isEmpty();
+    return isReasonMissing ? tr("It needs a reason, for whoever reads this later.") : QString();
+}
+
 bool CloseForm::perform()
 {
-    if (!m_on->moment() || !m_by->isFilled()) {
-        hint(tr("It needs the day, and who did it."));
+    if (const QString why = whyNot(); !why.isEmpty()) {
+        hint(why);
         return false;
     }
     const std::string reason = toStd(m_reason->text());
-    if (isReasonNeeded() && reason.empty()) {
-        hint(tr("It needs a reason, for whoever reads this later."));
-        m_reason->setFocus();
+    const auto picture = m_picture->takeIn();
+    if (!picture)
         return false;
-    }
     const QString title = toQt(m_session.records()->find(m_closing)->title);
     const QString label = (m_isReopening ? tr("%1 opened again") : tr("%1 closed")).arg(title);
     return m_session.change(label, [&](Edit &edit) {
@@ -93,6 +149,8 @@ bool CloseForm::perform()
             acts::reopen(edit, m_closing, act);
         else
             acts::close(edit, m_closing, act);
+        if (*picture)
+            acts::linkMedia(edit, *picture, {RecordType::Closing, m_closing.value()});
     });
 }
 

@@ -6,6 +6,7 @@
 #include "ui/widgets/ActForm.h"
 
 class QCheckBox;
+class QLabel;
 class QLineEdit;
 
 namespace lastrivet::ui {
@@ -13,6 +14,7 @@ namespace lastrivet::ui {
 class MomentLine;
 class PersonBox;
 class Session;
+class SheetBox;
 
 /// Records that a region was closed, or opened again.
 class CloseForm final : public ActForm {
@@ -23,7 +25,9 @@ public:
 
     /// Asks for a reason when something on record stands against closing.
     void startClosing(const Closing &closing);
+    /// Asks for a reason, and says beforehand what the opening makes of signatures and closings.
     void startReopening(const Closing &closing);
+    SheetBox &picture() const { return *m_picture; }
 
 protected:
     bool perform() override;
@@ -31,6 +35,8 @@ protected:
 private:
     void start(const Closing &closing);
     bool isReasonNeeded() const;
+    QString whatOpeningDoes(const Closing &closing) const;
+    QString whyNot() const;
 
     Session &m_session;
     Id<Closing> m_closing;
@@ -39,6 +45,8 @@ private:
     QCheckBox *m_about;
     PersonBox *m_by;
     QLineEdit *m_reason;
+    SheetBox *m_picture;
+    QLabel *m_effect;
 };
 
 } // namespace lastrivet::ui

@@ -2,14 +2,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/ClosingView.h"
 
+#include "core/base/Error.h"
+#include "core/evidence/IntakeStore.h"
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Signing.h"
 #include "ui/closings/CheckPanel.h"
 #include "ui/closings/CloseForm.h"
 #include "ui/closings/ClosingHead.h"
 #include "ui/closings/ClosingWords.h"
+#include "ui/closings/HoldPointForm.h"
 #include "ui/closings/HoldPointPanel.h"
 #include "ui/closings/LedgerView.h"
+#include "ui/closings/PacketTask.h"
 #include "ui/closings/ReasonForm.h"
 #include "ui/closings/SignOffForm.h"
 #include "ui/convert/QtText.h"
@@ -18,6 +22,7 @@
 #include "ui/widgets/SheetBox.h"
 
 #include <QCheckBox>
+#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -46,6 +51,7 @@ ClosingView::ClosingView(Session &session, QWidget *parent)
     , m_signOff(new SignOffForm(session, this))
     , m_closeForm(new CloseForm(session, this))
     , m_reason(new ReasonForm(session, this))
+    , m_plan(new HoldPointForm(session, this))
     , m_body(nullptr)
 {
     build();
@@ -66,8 +72,7 @@ void ClosingView::build()
     auto *whole = new QVBoxLayout(inner);
     whole->setContentsMargins(24, 12, 24, 8);
     whole->addWidget(m_head);
-    for (ActForm *form : {static_cast<ActForm *>(m_signOff), static_cast<ActForm *>(m_closeForm),
-                          static_cast<ActForm *>(m_reason)}) {
+    for (ActForm *form : forms()) {
         form->setMaximumWidth(720);
         form->hide();
         connect(form, &ActForm::left, this, &ClosingView::leaveForm);
@@ -99,6 +104,11 @@ QLayout *ClosingView::buildSide()
     return side;
 }
 
+std::vector<ActForm *> ClosingView::forms() const
+{
+    return {m_signOff, m_closeForm, m_reason, m_plan};
+}
+
 void ClosingView::connectParts()
 {
     connect(m_onlyOpen, &QCheckBox::toggled, m_ledger, &LedgerView::setOnlyOpen);
@@ -112,6 +122,15 @@ void ClosingView::connectParts()
     connect(m_points, &HoldPointPanel::withdrawWanted, this, [this](Id<SignOff> signature) {
         startForm(*m_reason);
         m_reason->startWithdrawing(*m_session.records()->find(signature));
+    });
+    connect(m_points, &HoldPointPanel::changesWanted, this, &ClosingView::writeChanges);
+    connect(m_points, &HoldPointPanel::answerWanted, this, [this](Id<HoldPoint> point) {
+        startForm(*m_signOff);
+        m_signOff->startAnswer(*m_session.records()->find(point));
+    });
+    connect(m_points, &HoldPointPanel::planWanted, this, [this] {
+        startForm(*m_plan);
+        m_plan->start(m_closing);
     });
     connect(m_head, &ClosingHead::backWanted, this, &ClosingView::backWanted);
     connect(m_head, &ClosingHead::closeWanted, this, &ClosingView::startClosing);
@@ -182,8 +201,7 @@ void ClosingView::startForm(ActForm &form)
 
 void ClosingView::leaveForm()
 {
-    for (QWidget *form : {static_cast<QWidget *>(m_signOff), static_cast<QWidget *>(m_closeForm),
-                          static_cast<QWidget *>(m_reason)}) {
+    for (ActForm *form : forms()) {
         if (form->isVisible() && isVisible())
             m_ledger->setFocus();
         form->hide();
@@ -217,6 +235,8 @@ void ClosingView::mend(Mend mend, RecordRef record)
         return startSigning(Id<HoldPoint>{record.id});
     case Mend::AddSheet:
         return attachSheet(Id<HoldPoint>{record.id});
+    case Mend::AddPhoto:
+        return choosePhotos();
     case Mend::Tick:
         return m_checks->tick(Id<Check>{record.id}, true);
     case Mend::StepDone:
@@ -238,6 +258,45 @@ void ClosingView::attachSheet(Id<HoldPoint> point)
     if (taken && *taken)
         m_session.change(tr("Signed sheet added"),
                          [&](Edit &edit) { acts::attachSheet(edit, id, *taken); });
+}
+
+void ClosingView::choosePhotos()
+{
+    addPhotos(QFileDialog::getOpenFileNames(
+        this, tr("Photographs of the inside"), {},
+        tr("Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)")));
+}
+
+void ClosingView::addPhotos(const QStringList &files)
+{
+    const Closing *closing = m_session.records()->findLive(m_closing);
+    if (files.isEmpty() || !closing)
+        return;
+    std::vector<evidence::IncomingFile> incoming;
+    for (const QString &file : files) {
+        evidence::IncomingFile picture;
+        picture.path = toPath(file);
+        picture.part_name = toStd(partName(*m_session.records(), closing->component_id));
+        picture.links = {{RecordType::Closing, m_closing.value()}};
+        picture.shows = {Shows::Interior};
+        incoming.push_back(std::move(picture));
+    }
+    try {
+        const auto report = evidence::takeIn(m_session.project(), incoming);
+        if (report.failures.empty())
+            m_session.say(tr("%n photographs taken in.", nullptr, int(incoming.size())));
+        else
+            m_session.complain(inWords(report.failures.front().why));
+    } catch (const Fault &fault) {
+        m_session.complain(toQt(fault.what()));
+    }
+}
+
+void ClosingView::writeChanges(Id<HoldPoint> point)
+{
+    const QString file = askForPdf(this, m_session, tr("What changed since the signature"));
+    if (!file.isEmpty())
+        makeChangesPage(m_session, point, file);
 }
 
 void ClosingView::markStepDone(Id<Step> step)

@@ -7,6 +7,8 @@
 
 #include <QWidget>
 
+#include <vector>
+
 class QBoxLayout;
 class QCheckBox;
 class QLabel;
@@ -18,6 +20,7 @@ class ActForm;
 class CheckPanel;
 class CloseForm;
 class ClosingHead;
+class HoldPointForm;
 class HoldPointPanel;
 class LedgerView;
 class ReasonForm;
@@ -38,6 +41,10 @@ public:
     LedgerView &ledger() const { return *m_ledger; }
     void startSigning(Id<HoldPoint> point);
     void startClosing();
+    CloseForm &closeForm() const { return *m_closeForm; }
+    SignOffForm &signOff() const { return *m_signOff; }
+    /// Takes pictures of the inside in, linked to the closing.
+    void addPhotos(const QStringList &files);
 
 Q_SIGNALS:
     void backWanted();
@@ -55,6 +62,9 @@ private:
     QString history(const Closing &closing) const;
     void mend(Mend mend, RecordRef record);
     void attachSheet(Id<HoldPoint> point);
+    void choosePhotos();
+    void writeChanges(Id<HoldPoint> point);
+    std::vector<ActForm *> forms() const;
     void markStepDone(Id<Step> step);
     void startForm(ActForm &form);
     void leaveForm();
@@ -70,6 +80,7 @@ private:
     SignOffForm *m_signOff;
     CloseForm *m_closeForm;
     ReasonForm *m_reason;
+    HoldPointForm *m_plan;
     QBoxLayout *m_body;
 };
 

@@ -81,6 +81,16 @@ QString inspectionWords(InspectionKind kind)
     return translated(inspectionKinds[std::size_t(kind)]);
 }
 
+QString visitName(const Inspection &visit)
+{
+    QString kind = inspectionWords(visit.kind);
+    kind[0] = kind[0].toUpper();
+    const std::string &number = visit.report_number.empty() ? visit.reference : visit.report_number;
+    return number.empty()
+               ? kind
+               : QCoreApplication::translate("Closing", "%1, %2").arg(kind, toQt(number));
+}
+
 QString holdPointName(const Records &records, const HoldPoint &point)
 {
     const Closing *closing = records.find(point.closing_id);

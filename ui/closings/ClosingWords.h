@@ -15,6 +15,8 @@ QString roleWords(SignerRole role);
 QString resultWords(SignOffResult result);
 QString seenWords(Seen seen);
 QString inspectionWords(InspectionKind kind);
+/// "Pre-cover inspection 17-4", by its report or reference where it has one.
+QString visitName(const Inspection &visit);
 /// "pre-cover inspection of Left wing, upper skin".
 QString holdPointName(const Records &records, const HoldPoint &point);
 

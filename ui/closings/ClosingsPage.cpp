@@ -4,31 +4,41 @@
 
 #include "ui/closings/ClosingBoard.h"
 #include "ui/closings/ClosingView.h"
+#include "ui/closings/InspectionView.h"
 #include "ui/closings/LedgerView.h"
 #include "ui/closings/NewClosingForm.h"
-#include "ui/closings/PacketTask.h"
+#include "ui/closings/PacketForm.h"
+#include "ui/closings/VisitBoard.h"
 #include "ui/closings/VisitForm.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/RowListView.h"
+#include "ui/widgets/Section.h"
 
-#include <QDir>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
-#include <QStandardPaths>
+#include <QTableView>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr int formWidth = 860;
+/// For rows of several fields.
+constexpr int wideFormWidth = 1080;
+
+} // namespace
 
 ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_stack(new QStackedWidget(this))
     , m_filter(new QLineEdit(this))
     , m_add(new QPushButton(theme().icon(QStringLiteral("actions/add")), tr("New closing"), this))
-    , m_ask(new QPushButton(theme().icon(QStringLiteral("actions/sign")), tr("Inspection visit"),
-                            this))
+    , m_plan(new QPushButton(theme().icon(QStringLiteral("actions/sign")), tr("Plan a visit"),
+                             this))
     , m_board(new ClosingBoard(session, this))
     , m_empty(new EmptyPlace(tr("Here stand the closings: each region of structure that will be "
                                 "hidden by a skin, a cover or glue, and what must happen before."),
@@ -37,25 +47,55 @@ ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
     , m_view(new ClosingView(session, this))
     , m_new(new NewClosingForm(session, this))
     , m_visit(new VisitForm(session, this))
+    , m_visits(new VisitBoard(session, this))
+    , m_inspection(new InspectionView(session, this))
+    , m_packet(new PacketForm(session, this))
     , m_boardPlace(buildBoard())
-    , m_newPlace(scrolled(*m_new))
-    , m_visitPlace(scrolled(*m_visit))
+    , m_newPlace(scrolled(*m_new, formWidth))
+    , m_visitPlace(scrolled(*m_visit, wideFormWidth))
+    , m_visitsPlace(scrolled(*m_visits, QWIDGETSIZE_MAX))
+    , m_inspectionPlace(scrolled(*m_inspection, QWIDGETSIZE_MAX))
+    , m_packetPlace(scrolled(*m_packet, formWidth))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_stack);
-    for (QWidget *place : {m_boardPlace, static_cast<QWidget *>(m_view), m_newPlace, m_visitPlace})
+    for (QWidget *place : {m_boardPlace, static_cast<QWidget *>(m_view), m_newPlace, m_visitPlace,
+                           m_visitsPlace, m_inspectionPlace, m_packetPlace})
         m_stack->addWidget(place);
+    connectPlaces();
+    refresh();
+}
+
+void ClosingsPage::connectPlaces()
+{
     connect(m_board, &ClosingBoard::chosen, this, &ClosingsPage::showRecord);
     connect(m_view, &ClosingView::backWanted, this, &ClosingsPage::showBoard);
-    connect(m_view, &ClosingView::visitWanted, this, &ClosingsPage::startVisit);
-    connect(m_view, &ClosingView::packetWanted, this, &ClosingsPage::makePacketOf);
+    connect(m_view, &ClosingView::visitWanted, this,
+            [this](Id<Closing> closing) { startVisit({closing}); });
+    connect(m_view, &ClosingView::packetWanted, this,
+            [this](Id<Closing> closing) { startPacket({closing}); });
+    connect(m_visits, &VisitBoard::backWanted, this, &ClosingsPage::showBoard);
+    connect(m_visits, &VisitBoard::closingWanted, this, &ClosingsPage::showClosing);
+    connect(m_visits, &VisitBoard::packetWanted, this, &ClosingsPage::startPacket);
+    connect(m_visits, &VisitBoard::visitWanted, this, &ClosingsPage::startVisit);
+    connect(m_visits, &VisitBoard::inspectionWanted, this, &ClosingsPage::showInspection);
+    connect(m_inspection, &InspectionView::backWanted, this, &ClosingsPage::showVisits);
+    connect(m_inspection, &InspectionView::closingWanted, this, &ClosingsPage::showClosing);
+    connect(m_inspection, &InspectionView::holdingWanted, this, [this](Id<Inspection> visit) {
+        m_cameFrom = m_inspectionPlace;
+        m_stack->setCurrentWidget(m_visitPlace);
+        m_visit->startHolding(*session().records()->find(visit));
+    });
     connect(m_new, &NewClosingForm::made, this, [this](Id<Closing> made) { m_pending = made; });
     connect(m_new, &ActForm::left, this,
             [this] { m_pending ? showClosing(m_pending) : showBoard(); });
-    connect(m_visit, &ActForm::left, this,
-            [this] { m_view->shown() ? showClosing(m_view->shown()) : showBoard(); });
-    refresh();
+    connect(m_visit, &VisitForm::recorded, this, [this](Id<Inspection> visit) {
+        m_inspection->show(visit);
+        m_cameFrom = m_inspectionPlace;
+    });
+    connect(m_visit, &ActForm::left, this, &ClosingsPage::leaveForm);
+    connect(m_packet, &ActForm::left, this, &ClosingsPage::leaveForm);
 }
 
 QWidget *ClosingsPage::buildBoard()
@@ -72,7 +112,7 @@ QWidget *ClosingsPage::buildBoard()
     bar->setContentsMargins(24, 12, 24, 4);
     bar->addWidget(m_filter, 1);
     bar->addStretch(1);
-    bar->addWidget(m_ask);
+    bar->addWidget(m_plan);
     bar->addWidget(m_add);
     auto *layout = new QVBoxLayout(place);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -81,17 +121,19 @@ QWidget *ClosingsPage::buildBoard()
     connect(m_filter, &QLineEdit::textChanged, m_board, &ClosingBoard::setFilter);
     connect(m_add, &QPushButton::clicked, this, &ClosingsPage::startNew);
     connect(m_empty, &EmptyPlace::acted, this, &ClosingsPage::startNew);
-    connect(m_ask, &QPushButton::clicked, this, [this] { startVisit({}); });
+    connect(m_plan, &QPushButton::clicked, this, &ClosingsPage::showVisits);
     return place;
 }
 
-QWidget *ClosingsPage::scrolled(ActForm &form)
+/// Forms stand on a margin, whole views have their own.
+QWidget *ClosingsPage::scrolled(QWidget &content, int mostWidth)
 {
     auto *place = new QWidget;
-    form.setMaximumWidth(860);
+    content.setMaximumWidth(mostWidth);
     auto *layout = new QVBoxLayout(place);
-    layout->setContentsMargins(24, 16, 24, 16);
-    layout->addWidget(&form);
+    const bool isForm = mostWidth < QWIDGETSIZE_MAX;
+    layout->setContentsMargins(isForm ? QMargins(24, 16, 24, 16) : QMargins());
+    layout->addWidget(&content);
     layout->addStretch(1);
     auto *scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
@@ -125,21 +167,46 @@ void ClosingsPage::startNew()
     m_new->start();
 }
 
-void ClosingsPage::startVisit(Id<Closing> closing)
+void ClosingsPage::showVisits()
 {
-    m_view->show(closing);
-    m_stack->setCurrentWidget(m_visitPlace);
-    m_visit->start(closing);
+    m_view->show({});
+    m_visits->refresh();
+    m_stack->setCurrentWidget(m_visitsPlace);
+    if (m_visits->table().isVisibleTo(m_visits))
+        m_visits->table().setFocus();
 }
 
-void ClosingsPage::makePacketOf(Id<Closing> closing)
+void ClosingsPage::showInspection(Id<Inspection> visit)
 {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("Where the packet goes"),
-        QDir(folder).filePath(packetFileName(session(), {closing})), tr("PDF (*.pdf)"));
-    if (!file.isEmpty())
-        makePacket(session(), {closing}, file);
+    m_inspection->show(visit);
+    m_stack->setCurrentWidget(m_inspectionPlace);
+    m_inspection->findings().list().setFocus();
+}
+
+void ClosingsPage::startVisit(const IdSet<Closing> &closings)
+{
+    m_cameFrom = m_stack->currentWidget();
+    m_stack->setCurrentWidget(m_visitPlace);
+    m_visit->start(closings);
+}
+
+void ClosingsPage::startPacket(const IdSet<Closing> &closings)
+{
+    m_cameFrom = m_stack->currentWidget();
+    m_stack->setCurrentWidget(m_packetPlace);
+    m_packet->start(closings);
+}
+
+void ClosingsPage::leaveForm()
+{
+    if (m_cameFrom == m_inspectionPlace)
+        showInspection(m_inspection->shown());
+    else if (m_cameFrom == m_visitsPlace)
+        showVisits();
+    else if (m_view->shown())
+        showClosing(m_view->shown());
+    else
+        showBoard();
 }
 
 Id<Closing> ClosingsPage::closingOf(RecordRef record) const
@@ -160,11 +227,6 @@ Id<Closing> ClosingsPage::closingOf(RecordRef record) const
         if (const SignOff *signature = records->find(Id<SignOff>{record.id}))
             return closingOf({RecordType::HoldPoint, signature->hold_point_id.value()});
         break;
-    case RecordType::Inspection:
-        if (const Inspection *visit = records->find(Id<Inspection>{record.id});
-            visit && !visit->hold_point_ids.empty())
-            return closingOf({RecordType::HoldPoint, visit->hold_point_ids.front().value()});
-        break;
     default:
         break;
     }
@@ -176,8 +238,9 @@ void ClosingsPage::showRecord(RecordRef record)
     const auto closing = closingOf(record);
     if (record.id == 0)
         startNew();
-    else if (record.type == RecordType::Inspection && closing)
-        startVisit(closing);
+    else if (record.type == RecordType::Inspection &&
+             session().records()->findLive(Id<Inspection>{record.id}))
+        showInspection(Id<Inspection>{record.id});
     else if (session().records()->findLive(closing))
         showClosing(closing);
     else
@@ -188,6 +251,8 @@ QWidget *ClosingsPage::firstFocus()
 {
     if (m_stack->currentWidget() == m_boardPlace)
         return m_board->firstList();
+    if (m_stack->currentWidget() == m_visitsPlace)
+        return &m_visits->table();
     return m_stack->currentWidget() == m_view ? &m_view->ledger() : nullptr;
 }
 
@@ -196,8 +261,9 @@ void ClosingsPage::refresh()
     m_boardOrEmpty->setCurrentWidget(
         session().records()->closings.isEmpty() ? static_cast<QWidget *>(m_empty) : m_board);
     m_add->setEnabled(!session().isReadOnly());
-    m_ask->setEnabled(!session().isReadOnly());
     m_view->refresh();
+    m_visits->refresh();
+    m_inspection->refresh();
 }
 
 Id<Component> ClosingsPage::shownPart() const
@@ -213,6 +279,9 @@ void ClosingsPage::recordsChanged(const ChangeNotice &notice)
     // Undo may have taken the opened closing away.
     if (m_view->shown() && !notice.after->findLive(m_view->shown()))
         showBoard();
+    if (m_stack->currentWidget() == m_inspectionPlace &&
+        !notice.after->findLive(m_inspection->shown()))
+        showVisits();
     refresh();
 }
 

@@ -15,7 +15,10 @@ class ActForm;
 class ClosingBoard;
 class ClosingView;
 class EmptyPlace;
+class InspectionView;
 class NewClosingForm;
+class PacketForm;
+class VisitBoard;
 class VisitForm;
 
 /// The closings: all of them by state, or one opened to its ledger; new ones, and visits.
@@ -34,6 +37,9 @@ public:
     ClosingBoard &board() const { return *m_board; }
     VisitForm &visit() const { return *m_visit; }
     NewClosingForm &newClosing() const { return *m_new; }
+    VisitBoard &visits() const { return *m_visits; }
+    PacketForm &packet() const { return *m_packet; }
+    InspectionView &inspection() const { return *m_inspection; }
 
 protected:
     void recordsChanged(const ChangeNotice &notice) override;
@@ -42,11 +48,16 @@ protected:
 
 private:
     QWidget *buildBoard();
-    QWidget *scrolled(ActForm &form);
+    QWidget *scrolled(QWidget &content, int mostWidth);
+    void connectPlaces();
     void showBoard();
     void showClosing(Id<Closing> closing);
-    void startVisit(Id<Closing> closing);
-    void makePacketOf(Id<Closing> closing);
+    void showVisits();
+    void showInspection(Id<Inspection> visit);
+    void startVisit(const IdSet<Closing> &closings);
+    void startPacket(const IdSet<Closing> &closings);
+    /// Back to where a form was started from.
+    void leaveForm();
     /// The closing that a hold point, check, signature or visit belongs to.
     Id<Closing> closingOf(RecordRef record) const;
     void refresh();
@@ -54,16 +65,24 @@ private:
     QStackedWidget *m_stack;
     QLineEdit *m_filter;
     QPushButton *m_add;
-    QPushButton *m_ask;
+    QPushButton *m_plan;
     ClosingBoard *m_board;
     EmptyPlace *m_empty;
     QStackedWidget *m_boardOrEmpty;
     ClosingView *m_view;
     NewClosingForm *m_new;
     VisitForm *m_visit;
+    VisitBoard *m_visits;
+    InspectionView *m_inspection;
+    PacketForm *m_packet;
     QWidget *m_boardPlace;
     QWidget *m_newPlace;
     QWidget *m_visitPlace;
+    QWidget *m_visitsPlace;
+    QWidget *m_inspectionPlace;
+    QWidget *m_packetPlace;
+    /// Where the form that is open was started from.
+    QWidget *m_cameFrom = nullptr;
     Id<Closing> m_pending;
 };
 

@@ -2,25 +2,53 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/FindingRows.h"
 
+#include "core/entry/FindingLines.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/Marks.h"
+#include "ui/widgets/RecordNames.h"
 
+#include <QClipboard>
 #include <QComboBox>
+#include <QGuiApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <set>
+
 namespace lastrivet::ui {
+
+namespace {
+
+/// A combo box that does not make the row as wide as its longest word.
+void makeNarrow(QComboBox &box, int letters)
+{
+    box.setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box.setMinimumContentsLength(letters);
+}
+
+} // namespace
 
 FindingRows::FindingRows(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_layout(new QVBoxLayout(this))
+    , m_layout(new QVBoxLayout)
 {
-    m_layout->setContentsMargins(0, 0, 0, 0);
+    auto *paste = new QPushButton(tr("Paste the lines of the sheet"), this);
+    paste->setProperty("flat", true);
+    paste->setToolTip(tr("One finding a line, with or without its number; “part: what was found” "
+                         "names the part."));
+    connect(paste, &QPushButton::clicked, this, &FindingRows::pasteClipboard);
     m_layout->setSpacing(Theme::space);
+    auto *whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addLayout(m_layout);
+    whole->addWidget(paste, 0, Qt::AlignLeft);
 }
 
 void FindingRows::start(std::vector<Id<Component>> parts)
@@ -31,34 +59,106 @@ void FindingRows::start(std::vector<Id<Component>> parts)
     addRow();
 }
 
-void FindingRows::addRow()
+FindingRows::Row FindingRows::makeRow(int number)
 {
-    const int number = int(m_rows.size()) + 1;
-    Row row{new QComboBox(this), new QLineEdit(this), new QComboBox(this)};
-    for (const auto id : m_parts) {
-        if (const Component *part = m_session.records()->find(id))
-            row.part->addItem(toQt(part->name), qlonglong(id.value()));
-    }
-    row.part->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    row.part->setMinimumContentsLength(12);
+    Row row{new QLineEdit(this), new QComboBox(this), new QLineEdit(this), new QComboBox(this),
+            new QComboBox(this)};
+    row.number->setText(QString::number(number));
+    row.number->setMaximumWidth(44);
+    for (const auto id : m_parts)
+        row.part->addItem(partName(*m_session.records(), id), qlonglong(id.value()));
+    makeNarrow(*row.part, 12);
     row.title->setPlaceholderText(tr("what was found"));
+    row.title->installEventFilter(this);
     for (std::size_t i = 0; i < Words<Severity>::list.size(); ++i)
         row.severity->addItem(m_session.theme().icon(severityIcon(Severity(i))),
                               severityWord(Severity(i)));
     row.severity->setCurrentIndex(int(Severity::Workmanship));
+    makeNarrow(*row.severity, 10);
+    // In the order of `Verifying`.
+    row.verifying->addItems({tr("inspector, on site"), tr("inspector, by photo"), tr("adviser"),
+                             tr("builder")});
+    row.verifying->setCurrentIndex(int(m_usual));
+    makeNarrow(*row.verifying, 13);
+    return row;
+}
+
+void FindingRows::nameRow(const Row &row, int number) const
+{
+    row.number->setAccessibleName(tr("Number of finding %1 on the sheet").arg(number));
     row.part->setAccessibleName(tr("Part of finding %1").arg(number));
     row.title->setAccessibleName(tr("Finding %1").arg(number));
     row.severity->setAccessibleName(tr("Severity of finding %1").arg(number));
+    row.verifying->setAccessibleName(tr("Who may verify finding %1").arg(number));
+    row.verifying->setToolTip(tr("Who may verify the correction"));
+}
+
+void FindingRows::addRow()
+{
+    const int number = int(m_rows.size()) + 1;
+    const Row row = makeRow(number);
+    nameRow(row, number);
     auto *line = new QHBoxLayout;
+    line->addWidget(row.number);
     line->addWidget(row.part, 2);
-    line->addWidget(row.title, 4);
+    line->addWidget(row.title, 5);
     line->addWidget(row.severity, 1);
+    line->addWidget(row.verifying, 1);
     m_layout->addLayout(line);
     m_rows.push_back(row);
-    connect(row.title, &QLineEdit::textEdited, this, [this, number] {
-        if (number == int(m_rows.size()))
+    connect(row.title, &QLineEdit::textChanged, this, [this, number](const QString &text) {
+        if (number == int(m_rows.size()) && !text.isEmpty())
             addRow();
     });
+}
+
+void FindingRows::setUsual(acts::Verifying verifying)
+{
+    m_usual = verifying;
+    for (const Row &row : m_rows) {
+        if (row.title->text().isEmpty())
+            row.verifying->setCurrentIndex(int(verifying));
+    }
+}
+
+void FindingRows::choosePart(QComboBox &box, Id<Component> part, const QString &name)
+{
+    if (!part)
+        return;
+    if (box.findData(qlonglong(part.value())) < 0)
+        box.addItem(name, qlonglong(part.value()));
+    box.setCurrentIndex(box.findData(qlonglong(part.value())));
+}
+
+void FindingRows::takeLines(const QString &text)
+{
+    const auto records = m_session.records();
+    for (const auto &finding : entry::readFindings(toStd(text), entry::PartFinder(*records))) {
+        auto row = std::ranges::find_if(
+            m_rows, [](const Row &candidate) { return candidate.title->text().isEmpty(); });
+        const std::size_t at = std::size_t(row - m_rows.begin());
+        if (!finding.number.empty())
+            row->number->setText(toQt(finding.number));
+        choosePart(*row->part, finding.part, partName(*records, finding.part));
+        row->severity->setCurrentIndex(int(finding.severity));
+        // Adds the next row, which moves this one.
+        m_rows[at].title->setText(toQt(finding.title));
+    }
+}
+
+void FindingRows::pasteClipboard()
+{
+    takeLines(QGuiApplication::clipboard()->text());
+}
+
+bool FindingRows::eventFilter(QObject *watched, QEvent *event)
+{
+    const bool isPaste = event->type() == QEvent::KeyPress &&
+                         static_cast<QKeyEvent *>(event)->matches(QKeySequence::Paste);
+    if (!isPaste || !QGuiApplication::clipboard()->text().trimmed().contains(QLatin1Char('\n')))
+        return QWidget::eventFilter(watched, event);
+    pasteClipboard();
+    return true;
 }
 
 std::vector<acts::Finding> FindingRows::findings() const
@@ -72,10 +172,23 @@ std::vector<acts::Finding> FindingRows::findings() const
         finding.title = title;
         finding.component_id = Id<Component>{row.part->currentData().toLongLong()};
         finding.severity = Severity(row.severity->currentIndex());
-        finding.number = std::to_string(found.size() + 1);
+        finding.number = toStd(row.number->text());
+        finding.verifying = acts::Verifying(row.verifying->currentIndex());
         found.push_back(std::move(finding));
     }
     return found;
+}
+
+QString FindingRows::whyNot() const
+{
+    std::set<std::string> numbers;
+    for (const auto &finding : findings()) {
+        if (finding.number.empty())
+            return tr("“%1” needs its number on the sheet.").arg(toQt(finding.title));
+        if (!numbers.insert(finding.number).second)
+            return tr("Two findings have the number %1.").arg(toQt(finding.number));
+    }
+    return {};
 }
 
 } // namespace lastrivet::ui

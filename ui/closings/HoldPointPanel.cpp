@@ -15,6 +15,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -52,6 +54,11 @@ void HoldPointPanel::show(Id<Closing> closing)
     }
     if (!isAny)
         m_points->addWidget(new QLabel(tr("This closing has no hold points."), this));
+    if (m_session.isReadOnly() || isClosed || !record || record->made_by == MadeBy::Factory)
+        return;
+    auto *plan = smallButton(tr("Plan another"), tr("hold point"), this);
+    connect(plan, &QPushButton::clicked, this, &HoldPointPanel::planWanted);
+    m_points->addWidget(plan, 0, Qt::AlignLeft);
 }
 
 void HoldPointPanel::addPoint(const HoldPoint &point, bool isClosed)
@@ -84,6 +91,8 @@ void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature
         connect(sign, &QPushButton::clicked, this, [this, id] { Q_EMIT signWanted(id); });
         buttons->addWidget(sign);
     }
+    if (signature && !isClosed && isOutdated(point))
+        addAnswerButtons(*buttons, point);
     if (signature) {
         auto *withdraw = smallButton(tr("Withdraw signature"), kind, this);
         connect(withdraw, &QPushButton::clicked, this,
@@ -96,6 +105,27 @@ void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature
     }
     buttons->addStretch(1);
     m_points->addLayout(buttons);
+}
+
+bool HoldPointPanel::isOutdated(const HoldPoint &point) const
+{
+    const auto *answer = m_session.answer()->closing(point.closing_id);
+    return answer && std::ranges::any_of(answer->blockers, [&](const readiness::Blocker &blocker) {
+        return blocker.rule == readiness::Rule::OutdatedSignOff &&
+               blocker.record.id == point.id.value();
+    });
+}
+
+void HoldPointPanel::addAnswerButtons(QBoxLayout &buttons, const HoldPoint &point)
+{
+    const QString kind = holdPointWords(point.kind);
+    const auto id = point.id;
+    auto *page = smallButton(tr("What changed since"), kind, this);
+    auto *answer = smallButton(tr("Answered by message"), kind, this);
+    connect(page, &QPushButton::clicked, this, [this, id] { Q_EMIT changesWanted(id); });
+    connect(answer, &QPushButton::clicked, this, [this, id] { Q_EMIT answerWanted(id); });
+    buttons.addWidget(page);
+    buttons.addWidget(answer);
 }
 
 QString HoldPointPanel::standing(const HoldPoint &point, const SignOff *signature) const

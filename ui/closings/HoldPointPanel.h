@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QVBoxLayout;
 
 namespace lastrivet::ui {
@@ -25,10 +26,16 @@ Q_SIGNALS:
     void signWanted(lastrivet::Id<lastrivet::HoldPoint> point);
     void waiveWanted(lastrivet::Id<lastrivet::HoldPoint> point);
     void withdrawWanted(lastrivet::Id<lastrivet::SignOff> signature);
+    /// What changed since the signature is to be written down, and the answer recorded.
+    void changesWanted(lastrivet::Id<lastrivet::HoldPoint> point);
+    void answerWanted(lastrivet::Id<lastrivet::HoldPoint> point);
+    void planWanted();
 
 private:
     void addPoint(const HoldPoint &point, bool isClosed);
     void addButtons(const HoldPoint &point, const SignOff *signature, bool isClosed);
+    void addAnswerButtons(QBoxLayout &buttons, const HoldPoint &point);
+    bool isOutdated(const HoldPoint &point) const;
     QString standing(const HoldPoint &point, const SignOff *signature) const;
 
     Session &m_session;

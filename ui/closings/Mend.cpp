@@ -14,6 +14,9 @@ Mend mendFor(const readiness::Blocker &blocker)
         return Mend::Sign;
     case readiness::Rule::SignatureWithoutSheet:
         return Mend::AddSheet;
+    case readiness::Rule::TooFewPhotos:
+    case readiness::Rule::StalePhotos:
+        return Mend::AddPhoto;
     case readiness::Rule::UntickedCheck:
         return Mend::Tick;
     case readiness::Rule::UndoneStep:
@@ -32,6 +35,8 @@ QString mendWords(Mend mend)
         return QCoreApplication::translate("Mend", "Sign");
     case Mend::AddSheet:
         return QCoreApplication::translate("Mend", "Add the sheet");
+    case Mend::AddPhoto:
+        return QCoreApplication::translate("Mend", "Add photos");
     case Mend::Tick:
         return QCoreApplication::translate("Mend", "Tick");
     case Mend::StepDone:

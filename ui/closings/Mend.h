@@ -9,7 +9,7 @@
 namespace lastrivet::ui {
 
 /// What can be done about a blocker without leaving its ledger.
-enum class Mend { None, Sign, AddSheet, Tick, StepDone };
+enum class Mend { None, Sign, AddSheet, AddPhoto, Tick, StepDone };
 
 Mend mendFor(const readiness::Blocker &blocker);
 /// The words of its button; empty for none.

@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/records/HoldPoint.h"
+#include "core/records/Inspection.h"
 #include "core/records/Closing.h"
+#include "ui/print/PacketMaker.h"
 
 #include <QString>
 
@@ -10,10 +13,27 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// Writes the inspection packet of some closings as PDF on a worker, and opens it when it is done.
-void makePacket(Session &session, const IdSet<Closing> &closings, const QString &file);
+// What the closings page writes as PDF, each on a worker with progress and cancel, and opened when
+// it is done.
 
-/// A name for the packet's file: "Packet Left wing, upper skin 2026-03-14.pdf".
-QString packetFileName(const Session &session, const IdSet<Closing> &closings);
+/// A packet as a person wants it.
+struct PacketWish {
+    IdSet<Closing> closings;
+    print::PacketForm form = print::PacketForm::Pdf;
+    print::Paper paper = print::Paper::A4;
+    QLocale language = QLocale(QLocale::English);
+    /// The PDF, or the folder.
+    QString place;
+};
+void makePacket(Session &session, const PacketWish &wish);
+/// A name for it without its end: "Packet Left wing, upper skin 2026-03-14".
+QString packetName(const Session &session, const IdSet<Closing> &closings);
+
+/// Writes what became of the findings of a visit.
+void makeCorrectionsReport(Session &session, Id<Inspection> visit, const QString &file);
+/// Writes what changed since the latest signature at a hold point.
+void makeChangesPage(Session &session, Id<HoldPoint> point, const QString &file);
+/// Asks where a PDF goes; empty when the person does not want it after all.
+QString askForPdf(QWidget *parent, const Session &session, const QString &name);
 
 } // namespace lastrivet::ui

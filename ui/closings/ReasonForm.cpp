@@ -59,8 +59,12 @@ void ReasonForm::startWaiving(const HoldPoint &point)
 bool ReasonForm::perform()
 {
     const std::string reason = toStd(m_reason->text());
-    if (reason.empty() || !m_by->isFilled()) {
-        hint(tr("It needs who, and a reason for whoever reads this later."));
+    if (const QString why = m_by->whyNot(*m_session.records()); !why.isEmpty()) {
+        hint(why);
+        return false;
+    }
+    if (reason.empty()) {
+        hint(tr("It needs a reason, for whoever reads this later."));
         return false;
     }
     const auto records = m_session.records();

@@ -62,6 +62,18 @@ void SignOffForm::startFor(const HoldPoint &point)
     start(point.signer_role);
 }
 
+void SignOffForm::startAnswer(const HoldPoint &point)
+{
+    startFor(point);
+    setTitle(tr("Answer to what changed since the signature: %1")
+                 .arg(holdPointWords(point.kind)));
+    m_seen->setCurrentIndex(m_seen->findData(int(Seen::ByMessage)));
+    const auto *before = acts::latestSignature(*m_session.records(), point.id, m_session.now());
+    const int row = before ? m_person->findData(qlonglong(before->person_id.value())) : -1;
+    if (row >= 0)
+        m_person->setCurrentIndex(row);
+}
+
 void SignOffForm::startLateAcceptance(const Closing &closing)
 {
     m_point = {};
@@ -95,9 +107,13 @@ SignOff SignOffForm::typed(Id<Person> person, Id<Media> sheet) const
 
 bool SignOffForm::perform()
 {
-    if (!m_person->isFilled() || !m_signedOn->moment()) {
-        hint(tr("It needs who signed, and on which day."));
-        return false;
+    for (const QString &why :
+         {m_person->whyNot(*m_session.records()), m_signedOn->whyNotHappened(m_session.now()),
+          m_sheet->whyNot()}) {
+        if (!why.isEmpty()) {
+            hint(why);
+            return false;
+        }
     }
     const auto sheet = m_sheet->takeIn();
     if (!sheet)

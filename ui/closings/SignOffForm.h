@@ -24,6 +24,8 @@ public:
     explicit SignOffForm(Session &session, QWidget *parent = nullptr);
 
     void startFor(const HoldPoint &point);
+    /// As `startFor`, for whoever signed before and answered by message.
+    void startAnswer(const HoldPoint &point);
     void startLateAcceptance(const Closing &closing);
     /// The photographed sheet, when it lies there already.
     SheetBox &sheet() const { return *m_sheet; }

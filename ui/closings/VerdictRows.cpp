@@ -47,7 +47,7 @@ VerdictRows::VerdictRows(Session &session, QWidget *parent)
     m_layout->setColumnStretch(0, 1);
 }
 
-void VerdictRows::start(Id<Closing> closing)
+void VerdictRows::start(const IdSet<Closing> &closings, const IdSet<HoldPoint> &named)
 {
     m_rows.clear();
     clearLayout(*m_layout);
@@ -56,7 +56,8 @@ void VerdictRows::start(Id<Closing> closing)
     for (const HoldPoint &point : records->hold_points) {
         if (point.withdrawn_on || point.waived_on || point.signer_role == SignerRole::Builder)
             continue;
-        const bool isOwn = point.closing_id == closing;
+        const bool isOwn = std::ranges::binary_search(closings, point.closing_id) ||
+                           std::ranges::binary_search(named, point.id);
         if (isOwn || (isOpen(answer->closing(point.closing_id)) && isWanted(*answer, point)))
             addRow(point, isOwn);
     }

@@ -23,8 +23,9 @@ class VerdictRows final : public QWidget {
 public:
     explicit VerdictRows(Session &session, QWidget *parent = nullptr);
 
-    /// Lists every hold point that waits for somebody from outside; those of `closing` are chosen.
-    void start(Id<Closing> closing);
+    /// Lists every hold point that waits for somebody from outside; those of these closings are
+    /// chosen, and those that are named.
+    void start(const IdSet<Closing> &closings, const IdSet<HoldPoint> &named = {});
     /// Hides the results while a visit is only asked for.
     void setAsking(bool isAsking);
     IdSet<HoldPoint> chosen() const;

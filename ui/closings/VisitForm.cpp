@@ -4,6 +4,8 @@
 
 #include "ui/closings/ClosingWords.h"
 #include "ui/closings/FindingRows.h"
+#include "ui/closings/OpenRequestNotice.h"
+#include "ui/closings/PeopleNamed.h"
 #include "ui/closings/VerdictRows.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -11,38 +13,57 @@
 #include "ui/widgets/PersonBox.h"
 #include "ui/widgets/SheetBox.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
+#include <QImageReader>
+#include <QLabel>
 #include <QLineEdit>
 #include <QRadioButton>
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr int previewWidth = 520;
+
+/// The parts that findings may be about; the closings' own first.
+constexpr std::size_t mostParts = 200;
+
+} // namespace
 
 VisitForm::VisitForm(Session &session, QWidget *parent)
     : ActForm({}, parent)
     , m_session(session)
     , m_ask(new QRadioButton(tr("ask for it"), this))
     , m_held(new QRadioButton(tr("it was held"), this))
+    , m_notice(new OpenRequestNotice(session, this))
     , m_verdicts(new VerdictRows(session, this))
     , m_inspector(new PersonBox(this))
+    , m_askedOn(new MomentLine(this))
     , m_day(new MomentLine(this))
     , m_reference(new QLineEdit(this))
+    , m_present(new QLineEdit(this))
     , m_seen(new QComboBox(this))
     , m_sheet(new SheetBox(session, this))
+    , m_preview(new QLabel(this))
     , m_findings(new FindingRows(session, this))
+    , m_complete(new QCheckBox(tr("nothing is left to do: the visit is complete"), this))
 {
     setTitle(tr("A visit of the inspector or adviser; one visit may sign several hold points."));
     addFields();
-    connect(m_ask, &QRadioButton::toggled, this, &VisitForm::setAsking);
-    connect(m_verdicts, &VerdictRows::chosenChanged, this, &VisitForm::offerPeople);
+    connectParts();
 }
 
 void VisitForm::addFields()
 {
     offerSeen(*m_seen);
+    m_present->setPlaceholderText(tr("names, with commas between them"));
+    m_preview->setAccessibleName(tr("The photographed sheet"));
     auto *choice = new QWidget(this);
     auto *line = new QHBoxLayout(choice);
     line->setContentsMargins(0, 0, 0, 0);
@@ -50,13 +71,26 @@ void VisitForm::addFields()
     line->addWidget(m_held);
     line->addStretch(1);
     addField(tr("Visit"), choice);
+    addWide(m_notice);
     addField(tr("Hold points"), m_verdicts);
     addField(tr("Who comes"), m_inspector);
+    addField(tr("Asked for on"), m_askedOn);
     addField(tr("Day"), m_day);
     addField(tr("Reference or report number"), m_reference);
+    addField(tr("Also there"), m_present);
     addField(tr("Looked at"), m_seen);
     addField(tr("Signed sheet"), m_sheet);
+    addWide(m_preview);
     addField(tr("Findings"), m_findings);
+    addWide(m_complete);
+}
+
+void VisitForm::connectParts()
+{
+    connect(m_ask, &QRadioButton::toggled, this, &VisitForm::setAsking);
+    connect(m_verdicts, &VerdictRows::chosenChanged, this, &VisitForm::offerPeople);
+    connect(m_sheet, &SheetBox::fileChanged, this, &VisitForm::showSheet);
+    connect(m_notice, &OpenRequestNotice::extendWanted, this, &VisitForm::extend);
 }
 
 Id<Inspection> VisitForm::openRequest() const
@@ -73,36 +107,66 @@ Id<Inspection> VisitForm::openRequest() const
     return {};
 }
 
-std::vector<Id<Component>> VisitForm::reachableParts(Id<Closing> closing) const
+std::vector<Id<Component>> VisitForm::reachableParts(const IdSet<Closing> &closings) const
 {
+    const auto records = m_session.records();
     std::vector<Id<Component>> parts;
-    if (const Closing *record = m_session.records()->find(closing))
-        parts.push_back(record->component_id);
-    const auto *answer = m_session.answer()->closing(closing);
-    if (answer && answer->reach.size() < 200) {
-        for (const auto part : answer->reach) {
-            if (parts.empty() || part != parts.front())
-                parts.push_back(part);
-        }
-        return parts;
+    std::set<Id<Component>> known;
+    const auto add = [&](Id<Component> part) {
+        if (part && known.insert(part).second)
+            parts.push_back(part);
+    };
+    for (const auto id : closings) {
+        if (const Closing *closing = records->find(id))
+            add(closing->component_id);
     }
-    for (const Component &part : m_session.records()->components) {
+    for (const auto id : closings) {
+        const auto *answer = m_session.answer()->closing(id);
+        for (const auto part : answer ? answer->reach : IdSet<Component>{})
+            add(part);
+    }
+    if (!parts.empty() && parts.size() < mostParts)
+        return parts;
+    for (const Component &part : records->components) {
         if (!part.withdrawn_on)
-            parts.push_back(part.id);
+            add(part.id);
     }
     return parts;
 }
 
-void VisitForm::start(Id<Closing> closing)
+void VisitForm::start(const IdSet<Closing> &closings)
 {
-    m_isWarned = false;
-    m_verdicts->start(closing);
+    m_asked = {};
+    m_verdicts->start(closings);
     m_asked = openRequest();
+    begin(closings);
+}
+
+void VisitForm::startHolding(const Inspection &visit)
+{
+    IdSet<Closing> closings;
+    for (const auto id : visit.hold_point_ids) {
+        if (const HoldPoint *point = m_session.records()->findLive(id))
+            closings.push_back(point->closing_id);
+    }
+    std::ranges::sort(closings);
+    m_verdicts->start({}, visit.hold_point_ids);
+    m_asked = visit.id;
+    begin(closings);
+}
+
+void VisitForm::begin(const IdSet<Closing> &closings)
+{
+    m_warned.clear();
     offerPeople();
+    m_askedOn->setMoment(m_session.today());
     m_day->setMoment(m_session.today());
-    m_reference->clear();
+    const Inspection *asked = m_session.records()->find(m_asked);
+    m_reference->setText(asked ? toQt(asked->reference) : QString());
+    m_present->clear();
     m_sheet->clear();
-    m_findings->start(reachableParts(closing));
+    m_complete->setChecked(false);
+    m_findings->start(reachableParts(closings));
     m_held->setChecked(bool(m_asked));
     m_ask->setChecked(!m_asked);
     setAsking(!m_asked);
@@ -112,10 +176,16 @@ void VisitForm::start(Id<Closing> closing)
 
 void VisitForm::setAsking(bool isAsking)
 {
+    m_warned.clear();
     m_verdicts->setAsking(isAsking);
+    m_notice->refresh(m_asked);
+    if (!isAsking)
+        m_notice->hide();
     for (QWidget *field : {static_cast<QWidget *>(m_seen), static_cast<QWidget *>(m_sheet),
-                           static_cast<QWidget *>(m_findings)})
+                           static_cast<QWidget *>(m_findings), static_cast<QWidget *>(m_present)})
         setFieldVisible(field, !isAsking);
+    setFieldVisible(m_askedOn, isAsking);
+    m_complete->setVisible(!isAsking);
     setDoWords(isAsking ? tr("Record the request") : tr("Record the visit"));
     m_day->setPlaceholderText(isAsking ? tr("planned for, if a day is set") : tr("held on"));
     if (isAsking)
@@ -128,7 +198,48 @@ void VisitForm::offerPeople()
 {
     const auto records = m_session.records();
     const Inspection *asked = records->find(m_asked);
-    m_inspector->offer(*records, m_verdicts->role(), asked ? asked->inspector_id : Id<Person>{});
+    const auto role = m_verdicts->role();
+    m_inspector->offer(*records, role, asked ? asked->inspector_id : Id<Person>{});
+    m_findings->setUsual(role == SignerRole::Adviser ? acts::Verifying::Adviser
+                                                     : acts::Verifying::InspectorOnSite);
+}
+
+/// Beside what is typed from it.
+void VisitForm::showSheet(const QString &file)
+{
+    QImageReader reader(file);
+    reader.setAutoTransform(true);
+    const QImage image = file.isEmpty() ? QImage() : reader.read();
+    m_preview->setVisible(!image.isNull());
+    if (!image.isNull())
+        m_preview->setPixmap(QPixmap::fromImage(
+            image.scaledToWidth(std::min(previewWidth, image.width()), Qt::SmoothTransformation)));
+}
+
+void VisitForm::extend(Id<Inspection> visit)
+{
+    const auto points = m_verdicts->chosen();
+    if (points.empty()) {
+        hint(tr("It needs at least one hold point."));
+        return;
+    }
+    const bool isDone =
+        m_session.change(tr("%n hold points added to the visit", nullptr, int(points.size())),
+                         [&](Edit &edit) { acts::extendRequest(edit, visit, points); });
+    if (isDone) {
+        Q_EMIT recorded(visit);
+        Q_EMIT left();
+    }
+}
+
+/// Says it, and lets the second press pass; true when it was the first.
+bool VisitForm::warnOnce(const QString &sentence)
+{
+    if (m_warned == sentence)
+        return false;
+    m_warned = sentence;
+    hint(sentence);
+    return true;
 }
 
 bool VisitForm::perform()
@@ -142,49 +253,95 @@ bool VisitForm::perform()
 
 bool VisitForm::performAsking()
 {
-    const auto open = acts::openRequests(*m_session.records(), m_session.now());
-    const bool isOneTooMany = !open.empty() && m_session.project().profile().one_open_request;
-    if (isOneTooMany && !std::exchange(m_isWarned, true)) {
-        hint(tr("A visit asked for on %1 is still open, and this authority wants one request at a "
-                "time. Press again to record this one all the same.")
-                 .arg(dateText(open.front()->asked_on)));
+    QString why = m_askedOn->whyNotHappened(m_session.now());
+    if (why.isEmpty() && m_day->isWrong())
+        why = tr("“%1” is no day.").arg(m_day->text());
+    if (why.isEmpty() && m_inspector->isFilled())
+        why = m_inspector->whyNot(*m_session.records());
+    if (!why.isEmpty()) {
+        hint(why);
         return false;
     }
-    return m_session.change(tr("Visit asked for"), [&](Edit &edit) {
+    if (m_notice->isInTheWay() &&
+        warnOnce(tr("The other visit stands in the way, see above. Press again if the request was "
+                    "made all the same.")))
+        return false;
+    Id<Inspection> id;
+    const bool isDone = m_session.change(tr("Visit asked for"), [&](Edit &edit) {
         Inspection visit;
         visit.kind = m_verdicts->kind();
         visit.reference = toStd(m_reference->text());
+        visit.asked_on = m_askedOn->moment();
         visit.planned_for = m_day->moment();
         if (m_inspector->isFilled())
             visit.inspector_id = m_inspector->personIn(edit);
         visit.hold_point_ids = m_verdicts->chosen();
-        acts::askForInspection(edit, std::move(visit));
+        id = acts::askForInspection(edit, std::move(visit));
     });
+    if (isDone)
+        Q_EMIT recorded(id);
+    return isDone;
+}
+
+QString VisitForm::whyNotHold() const
+{
+    const Inspection *asked = m_session.records()->find(m_asked);
+    for (const QString &why : {m_day->whyNotHappened(m_session.now()),
+                               m_inspector->whyNot(*m_session.records()), m_sheet->whyNot(),
+                               m_findings->whyNot()}) {
+        if (!why.isEmpty())
+            return why;
+    }
+    if (asked && asked->asked_on && after(*asked->asked_on, *m_day->moment()))
+        return tr("It was asked for on %1 and cannot have been held before.")
+            .arg(dateText(*asked->asked_on));
+    if (m_complete->isChecked() && !m_findings->findings().empty())
+        return tr("A visit with findings is complete when they are corrected and verified.");
+    return {};
 }
 
 bool VisitForm::performHolding()
 {
-    if (!m_inspector->isFilled() || !m_day->moment()) {
-        hint(tr("It needs who came, and on which day."));
+    if (const QString why = whyNotHold(); !why.isEmpty()) {
+        hint(why);
         return false;
     }
+    const auto findings = m_findings->findings();
+    const bool saysFindings = std::ranges::any_of(
+        m_verdicts->verdicts(),
+        [](const acts::Verdict &said) { return said.result != SignOffResult::Accepted; });
+    if (saysFindings && findings.empty() &&
+        warnOnce(tr("By the result there are findings, and none is typed. Press again to "
+                    "enter them later.")))
+        return false;
     const auto sheet = m_sheet->takeIn();
     if (!sheet)
         return false;
-    const auto findings = m_findings->findings();
     const QString label =
         findings.empty() ? tr("Visit recorded")
                          : tr("Visit recorded with %n findings", nullptr, int(findings.size()));
-    return m_session.change(label, [&](Edit &edit) {
-        acts::HeldInspection held{m_asked, m_verdicts->kind(), *m_day->moment(), {}, {}};
-        held.inspector_id = m_inspector->personIn(edit);
-        held.seen = Seen(m_seen->currentData().toInt());
-        held.report_number = toStd(m_reference->text());
-        held.sheet_id = *sheet;
-        held.verdicts = m_verdicts->verdicts();
-        held.findings = findings;
-        acts::holdInspection(edit, held);
+    Id<Inspection> id;
+    const bool isDone = m_session.change(label, [&](Edit &edit) {
+        id = acts::holdInspection(edit, typed(edit, *sheet));
+        if (m_complete->isChecked())
+            acts::completeInspection(edit, id, *m_day->moment());
     });
+    if (isDone)
+        Q_EMIT recorded(id);
+    return isDone;
+}
+
+acts::HeldInspection VisitForm::typed(Edit &edit, Id<Media> sheet) const
+{
+    acts::HeldInspection held{m_asked, m_verdicts->kind(), *m_day->moment(), {}, {}};
+    held.inspector_id = m_inspector->personIn(edit);
+    held.seen = Seen(m_seen->currentData().toInt());
+    held.report_number = toStd(m_reference->text());
+    held.sheet_id = sheet;
+    held.verdicts = m_verdicts->verdicts();
+    held.findings = m_findings->findings();
+    held.present = peopleNamed(edit, m_present->text());
+    return held;
 }
 
 } // namespace lastrivet::ui

@@ -5,7 +5,9 @@
 #include "core/project/acts/Inspecting.h"
 #include "ui/widgets/ActForm.h"
 
+class QCheckBox;
 class QComboBox;
+class QLabel;
 class QLineEdit;
 class QRadioButton;
 
@@ -13,6 +15,7 @@ namespace lastrivet::ui {
 
 class FindingRows;
 class MomentLine;
+class OpenRequestNotice;
 class PersonBox;
 class Session;
 class SheetBox;
@@ -26,35 +29,54 @@ class VisitForm final : public ActForm {
 public:
     explicit VisitForm(Session &session, QWidget *parent = nullptr);
 
-    /// For a closing, or with an empty id for whatever waits.
-    void start(Id<Closing> closing);
+    /// For some closings, or for whatever waits.
+    void start(const IdSet<Closing> &closings);
+    /// To record what was said at a visit that was asked for.
+    void startHolding(const Inspection &visit);
     VerdictRows &verdicts() const { return *m_verdicts; }
     FindingRows &findings() const { return *m_findings; }
+    SheetBox &sheet() const { return *m_sheet; }
+
+Q_SIGNALS:
+    /// The visit is on record.
+    void recorded(lastrivet::Id<lastrivet::Inspection> visit);
 
 protected:
     bool perform() override;
 
 private:
     void addFields();
+    void connectParts();
+    void begin(const IdSet<Closing> &closings);
     void setAsking(bool isAsking);
     void offerPeople();
+    void showSheet(const QString &file);
+    void extend(Id<Inspection> visit);
     Id<Inspection> openRequest() const;
-    std::vector<Id<Component>> reachableParts(Id<Closing> closing) const;
+    std::vector<Id<Component>> reachableParts(const IdSet<Closing> &closings) const;
+    QString whyNotHold() const;
+    bool warnOnce(const QString &sentence);
     bool performAsking();
     bool performHolding();
+    acts::HeldInspection typed(Edit &edit, Id<Media> sheet) const;
 
     Session &m_session;
     Id<Inspection> m_asked;
-    bool m_isWarned = false;
+    QString m_warned;
     QRadioButton *m_ask;
     QRadioButton *m_held;
+    OpenRequestNotice *m_notice;
     VerdictRows *m_verdicts;
     PersonBox *m_inspector;
+    MomentLine *m_askedOn;
     MomentLine *m_day;
     QLineEdit *m_reference;
+    QLineEdit *m_present;
     QComboBox *m_seen;
     SheetBox *m_sheet;
+    QLabel *m_preview;
     FindingRows *m_findings;
+    QCheckBox *m_complete;
 };
 
 } // namespace lastrivet::ui

@@ -178,6 +178,7 @@ void drawFrontPages(Pages &pages, const Packet &packet)
     drawTitle(pages, words.text("Inspection packet"), aircraftName(packet.front.aircraft),
               titlesOf(words, packet));
     drawStateOfAll(pages, packet);
+    drawReduction(pages, packet);
     drawToClose(pages, packet);
     drawAsked(pages, packet);
     drawAircraft(pages, packet.front.aircraft);

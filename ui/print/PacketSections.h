@@ -10,6 +10,8 @@ namespace lastrivet::print {
 
 class Pages;
 
+/// What the small form goes without; nothing for the others.
+void drawReduction(Pages &pages, const packet::Packet &packet);
 void drawFrontPages(Pages &pages, const packet::Packet &packet);
 /// On the front pages: what is closed with gaps, waived, or not on record.
 void drawGaps(Pages &pages, const packet::Packet &packet);

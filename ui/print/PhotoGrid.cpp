@@ -8,6 +8,7 @@
 #include "ui/print/Placeholder.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace lastrivet::print {
 
@@ -190,6 +191,37 @@ void drawBeside(Pages &pages, const std::vector<packet::Photo> &photos, PictureS
     for (const packet::Photo &photo : photos)
         row.emplace_back(pages, photo, shelf.place(photo), width, mostHeight);
     drawRow(pages, row);
+}
+
+void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,
+                    const std::vector<packet::Photo> &right, PictureShelf &shelf)
+{
+    const double half = (pages.body().width() - betweenPictures) / 2;
+    const double mostHeight = half * 0.8;
+    for (std::size_t i = 0; i < std::max(left.size(), right.size()); ++i) {
+        std::vector<std::optional<Tile>> row(2);
+        for (std::size_t side = 0; side < 2; ++side) {
+            const auto &photos = side == 0 ? left : right;
+            if (i < photos.size())
+                row[side].emplace(pages, photos[i], shelf.place(photos[i]), half, mostHeight);
+        }
+        double picture = 0;
+        double caption = 0;
+        for (const auto &tile : row) {
+            picture = std::max(picture, tile ? tile->pictureHeight() : 0);
+            caption = std::max(caption, tile ? tile->captionHeight() : 0);
+        }
+        pages.need(picture + caption);
+        for (std::size_t side = 0; side < 2; ++side) {
+            const double x = pages.body().left() + double(side) * (half + betweenPictures);
+            if (row[side])
+                row[side]->draw(pages, x, pages.y() + picture);
+            else if (i == 0)
+                TextBlock(pages.wording().text("No photograph on record."), Size::Small, half)
+                    .draw(pages.painter(), {x, pages.y()});
+        }
+        pages.advance(picture + caption + points(6));
+    }
 }
 
 } // namespace lastrivet::print

@@ -21,4 +21,8 @@ void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureS
 void drawBeside(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf,
                 double mostHeight);
 
+/// Photographs in two columns, one row a pair; a side that has fewer says that there is none.
+void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,
+                    const std::vector<packet::Photo> &right, PictureShelf &shelf);
+
 } // namespace lastrivet::print

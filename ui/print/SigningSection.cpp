@@ -29,8 +29,8 @@ void drawWritingLine(Pages &pages, double left, double width, double y, const QS
     TextBlock(name, Size::Small, width).drawLines(painter, {left, y + points(1.5)}, 0, 1);
 }
 
-/// Empty boxes with words behind them, side by side; answers where they end.
-double drawChoices(Pages &pages, double left, double y, const QStringList &choices)
+/// Empty boxes with words behind them, side by side.
+void drawChoices(Pages &pages, double left, double y, const QStringList &choices)
 {
     QPainter &painter = pages.painter();
     for (const QString &choice : choices) {
@@ -40,7 +40,6 @@ double drawChoices(Pages &pages, double left, double y, const QStringList &choic
         block.draw(painter, {left + points(15), y});
         left += points(15) + block.naturalWidth() + points(16);
     }
-    return left;
 }
 
 void drawReportForm(Pages &pages)
@@ -139,51 +138,78 @@ QStringList waysToSee(const Wording &words)
     return list;
 }
 
-/// One hold point: what was found, how it was seen, and room for two people to sign.
-void drawBlock(Pages &pages, const Standing::HoldPointLine &point)
+QString visitorOf(const Wording &words, SignerRole role)
 {
+    return words.text(role == SignerRole::Inspector ? "Inspector, name and number"
+                                                    : "Adviser, name and number");
+}
+
+/// Name, signature and date side by side, each on a line to write on.
+void drawSigner(Pages &pages, const QRectF &place, double y, const QString &who)
+{
+    constexpr double gap = points(14);
     const Wording &words = pages.wording();
-    const bool isVisitor = point.signer_role != SignerRole::Builder;
-    const double height = points(isVisitor ? 188 : 104);
+    const double name = place.width() * 0.34;
+    const double signature = place.width() * 0.42;
+    const double date = place.width() - name - signature - 2 * gap;
+    drawWritingLine(pages, place.left(), name, y, who);
+    drawWritingLine(pages, place.left() + name + gap, signature, y, words.text("Signature"));
+    drawWritingLine(pages, place.right() - date, date, y, words.text("Date"));
+}
+
+/// A frame to sign in, its first two lines written.
+QRectF beginBlock(Pages &pages, double height, const QString &title, const QString &source)
+{
     pages.gap(points(6));
     pages.need(height);
     const QRectF frame(pages.body().left(), pages.y(), pages.body().width(), height);
+    const QRectF inside = frame.adjusted(points(10), points(7), -points(10), -points(7));
     QPainter &painter = pages.painter();
     painter.setPen(QPen(Qt::black, points(0.9)));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(frame);
-    const double left = frame.left() + points(10);
-    const double width = frame.width() - points(20);
-    double y = frame.top() + points(7);
     painter.setPen(Qt::black);
-    TextBlock(titleOf(words, point), Size::Body, width, true).drawLines(painter, {left, y}, 0, 1);
-    y += points(15);
-    TextBlock(asIs(point.source), Size::Small, width).drawLines(painter, {left, y}, 0, 1);
-    y += points(18);
-    drawChoices(pages, left, y, resultsToTick(words));
-    if (isVisitor) {
-        y += points(17);
-        drawChoices(pages, left, y, waysToSee(words));
-    }
-    const double gapBetween = points(14);
-    const double name = width * 0.34;
-    const double signature = width * 0.42;
-    const double date = width - name - signature - 2 * gapBetween;
-    const auto drawSigner = [&](const QString &who) {
-        y += points(45);
-        drawWritingLine(pages, left, name, y, who);
-        drawWritingLine(pages, left + name + gapBetween, signature, y, words.text("Signature"));
-        drawWritingLine(pages, left + name + signature + 2 * gapBetween, date, y,
-                        words.text("Date"));
-    };
-    if (isVisitor) {
-        drawSigner(words.text(point.signer_role == SignerRole::Inspector
-                                  ? "Inspector, name and number"
-                                  : "Adviser, name and number"));
-        y += points(8);
-    }
-    drawSigner(words.text("Builder, name"));
+    TextBlock(title, Size::Body, inside.width(), true).drawLines(painter, inside.topLeft(), 0, 1);
+    TextBlock(source, Size::Small, inside.width())
+        .drawLines(painter, inside.topLeft() + QPointF(0, points(15)), 0, 1);
     pages.advance(height);
+    return inside;
+}
+
+/// What was found, how it was seen, and room for the visitor and the builder to sign.
+void drawVisitorBlock(Pages &pages, const QString &title, const QString &source,
+                      const QStringList &results, const QString &visitor)
+{
+    const Wording &words = pages.wording();
+    const QRectF inside = beginBlock(pages, points(188), title, source);
+    drawChoices(pages, inside.left(), inside.top() + points(33), results);
+    drawChoices(pages, inside.left(), inside.top() + points(50), waysToSee(words));
+    drawSigner(pages, inside, inside.bottom() - points(60), visitor);
+    drawSigner(pages, inside, inside.bottom() - points(14), words.text("Builder, name"));
+}
+
+void drawBlock(Pages &pages, const Standing::HoldPointLine &point)
+{
+    const Wording &words = pages.wording();
+    const QString title = titleOf(words, point);
+    if (point.signer_role != SignerRole::Builder) {
+        drawVisitorBlock(pages, title, asIs(point.source), resultsToTick(words),
+                         visitorOf(words, point.signer_role));
+        return;
+    }
+    const QRectF inside = beginBlock(pages, points(104), title, asIs(point.source));
+    drawChoices(pages, inside.left(), inside.top() + points(33), resultsToTick(words));
+    drawSigner(pages, inside, inside.bottom() - points(14), words.text("Builder, name"));
+}
+
+void drawLateAcceptance(Pages &pages)
+{
+    const Wording &words = pages.wording();
+    drawVisitorBlock(
+        pages, words.text("Closed with gaps: late acceptance"),
+        words.text("What was missing is named on the front pages and under Readiness."),
+        {words.text("may stay closed"), words.text("is to be opened")},
+        visitorOf(words, SignerRole::Inspector));
 }
 
 void drawSettled(Pages &pages, const Standing::HoldPointLine &point)
@@ -211,7 +237,9 @@ void drawSheet(Pages &pages, const SheetToSign &sheet)
     pages.text(asIs(sheet.part), Size::Small);
     drawReportForm(pages);
     drawDeficiencies(pages, sheet);
-    pages.smallHeading(words.text("Hold points"), points(100));
+    pages.smallHeading(words.text("To be signed"), points(100));
+    if (sheet.asks_late_acceptance)
+        drawLateAcceptance(pages);
     for (const Standing::HoldPointLine &point : sheet.hold_points) {
         if (isSettled(point))
             drawSettled(pages, point);

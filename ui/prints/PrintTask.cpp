@@ -63,14 +63,15 @@ void tell(Session &session, const Job &job)
 {
     const QString name = QFileInfo(job.order.file).fileName();
     const print::Printed &printed = job.printed;
-    if (printed.pictures + printed.missing_pictures == 0)
-        session.say(tr("%1 is written: %n pages.", printed.pages).arg(name));
-    else
-        session.say(tr("%1 is written: %n pages, %2 photographs, %3 could not be printed.",
-                       printed.pages)
-                        .arg(name)
-                        .arg(printed.pictures)
-                        .arg(printed.missing_pictures));
+    const QString remark = job.order.remark ? job.order.remark() : QString();
+    QString said = tr("%1 is written: %n pages.", printed.pages).arg(name);
+    if (printed.pictures + printed.missing_pictures > 0)
+        said = tr("%1 is written: %n pages, %2 photographs, %3 could not be printed.",
+                  printed.pages)
+                   .arg(name)
+                   .arg(printed.pictures)
+                   .arg(printed.missing_pictures);
+    session.say(remark.isEmpty() ? said : said + QLatin1Char(' ') + remark);
 }
 
 } // namespace

@@ -27,6 +27,8 @@ struct PrintOrder {
     Print print;
     /// False for what does not show the journal's hash.
     bool is_noted = true;
+    /// What is said besides, after it is written: what was left out, for one.
+    std::function<QString()> remark{};
 };
 
 /// Notes the printing in the journal, whose hash the pages then carry, prints on a worker, says

@@ -29,6 +29,18 @@ bool MomentLine::isWrong() const
     return !text().trimmed().isEmpty() && !moment();
 }
 
+QString MomentLine::whyNotHappened(Moment now) const
+{
+    if (isWrong())
+        return tr("“%1” is no day; 14 March 2026 is written 2026-03-14.").arg(text().trimmed());
+    const auto typed = moment();
+    if (!typed)
+        return tr("It needs the day.");
+    return after(*typed, now) ? tr("%1 lies ahead: only what has happened is recorded.")
+                                    .arg(dateText(*typed))
+                              : QString();
+}
+
 void MomentLine::keyPressEvent(QKeyEvent *event)
 {
     const int days = event->key() == Qt::Key_Up ? 1 : event->key() == Qt::Key_Down ? -1 : 0;

@@ -22,6 +22,8 @@ public:
     std::optional<Moment> moment() const;
     /// True when something is typed that is no day.
     bool isWrong() const;
+    /// One sentence why it is no day on which something has happened by `now`; empty when it is.
+    QString whyNotHappened(Moment now) const;
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;

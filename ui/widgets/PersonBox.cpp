@@ -5,6 +5,8 @@
 #include "core/project/acts/Signing.h"
 #include "ui/convert/QtText.h"
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -61,6 +63,33 @@ Id<Person> PersonBox::person() const
 {
     const int row = findText(currentText().trimmed(), Qt::MatchFixedString);
     return row < 0 ? Id<Person>{} : Id<Person>{itemData(row).toLongLong()};
+}
+
+QString PersonBox::whyNot(const Records &records) const
+{
+    if (!isFilled())
+        return tr("It needs a name.");
+    if (person())
+        return {};
+    const QString typed = currentText().trimmed();
+    const bool isKnown = std::ranges::any_of(records.people, [&](const Person &known) {
+        return !known.withdrawn_on && typed.compare(toQt(known.name), Qt::CaseInsensitive) == 0;
+    });
+    if (!isKnown)
+        return {};
+    switch (m_role) {
+    case SignerRole::Inspector:
+        return tr("%1 is on record, but not as an inspector, and only an inspector's word counts "
+                  "here.")
+            .arg(typed);
+    case SignerRole::Adviser:
+        return tr("%1 is on record, but neither as an adviser nor as an inspector, and only their "
+                  "word counts here.")
+            .arg(typed);
+    case SignerRole::Builder:
+        break;
+    }
+    return tr("%1 is on record, but not as a builder, adviser or inspector.").arg(typed);
 }
 
 Id<Person> PersonBox::personIn(Edit &edit) const

@@ -27,6 +27,9 @@ public:
     bool isFilled() const;
     /// The person in the records, or none for a name that is new.
     Id<Person> person() const;
+    /// One sentence why the typed name cannot be taken: nobody, or somebody on record without the
+    /// role. Empty when it can.
+    QString whyNot(const Records &records) const;
     /// The person, made in this change when the name is new.
     Id<Person> personIn(Edit &edit) const;
 

@@ -42,6 +42,7 @@ void SheetBox::setFile(const QString &file)
     m_file = file;
     m_name->setText(file.isEmpty() ? tr("none yet; it can be added later")
                                    : QFileInfo(file).fileName());
+    Q_EMIT fileChanged(file);
 }
 
 void SheetBox::choose()
@@ -53,13 +54,22 @@ void SheetBox::choose()
         setFile(file);
 }
 
+QString SheetBox::whyNot() const
+{
+    if (m_file.isEmpty() || QFileInfo(m_file).isReadable())
+        return {};
+    return tr("%1 is not there any more, or cannot be read. Choose it again, or leave it out and "
+              "add it later.")
+        .arg(QFileInfo(m_file).fileName());
+}
+
 std::optional<Id<Media>> SheetBox::takeIn()
 {
     if (m_file.isEmpty())
         return Id<Media>{};
     evidence::IncomingFile incoming;
     incoming.path = toPath(m_file);
-    incoming.shows.insert(Shows::SignedSheet);
+    incoming.shows = m_shows;
     try {
         const auto report = evidence::takeIn(m_session.project(), {incoming}, 1);
         if (!report.taken.empty())

@@ -15,21 +15,30 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// The photographed sheet of a signature: a file that is taken in when the form is kept.
+/// The photographed sheet of a signature, or another picture: a file that is taken in when the form
+/// is kept.
 class SheetBox final : public QWidget {
     Q_OBJECT
 
 public:
     explicit SheetBox(Session &session, QWidget *parent = nullptr);
 
+    /// What the picture shows, where it is no signed sheet; nothing leaves that open.
+    void setShows(WordSet<Shows> shows) { m_shows = shows; }
     void clear();
     void setFile(const QString &file);
     /// Asks for the file.
     void choose();
     bool hasFile() const { return !m_file.isEmpty(); }
+    const QString &file() const { return m_file; }
+    /// One sentence why the chosen file cannot be taken in; empty when it can, or none is chosen.
+    QString whyNot() const;
     /// Takes the chosen file into the project; none when no file is chosen. Empty when it could not
     /// be taken in, which was said.
     std::optional<Id<Media>> takeIn();
+
+Q_SIGNALS:
+    void fileChanged(const QString &file);
 
 protected:
     void dragEnterEvent(QDragEnterEvent *event) override;
@@ -38,6 +47,7 @@ protected:
 private:
     Session &m_session;
     QString m_file;
+    WordSet<Shows> m_shows{Shows::SignedSheet};
     QPushButton *m_button;
     QLabel *m_name;
 };

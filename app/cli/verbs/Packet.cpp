@@ -8,7 +8,7 @@
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
 #include "core/readiness/Readiness.h"
-#include "ui/print/PacketPrinter.h"
+#include "ui/print/PacketMaker.h"
 
 #include <CLI/CLI.hpp>
 
@@ -21,6 +21,8 @@ namespace {
 struct Options : VerbOptions {
     std::vector<std::int64_t> closings;
     std::string to;
+    std::string folder;
+    bool small = false;
     std::string paper = "A4";
     std::string who;
     bool json = false;
@@ -40,41 +42,88 @@ std::string labelFor(const IdSet<Closing> &closings, const Records &records)
                : fmt::format("Packet for {} closings", closings.size());
 }
 
-print::Printed printTo(const Options &options, Project &project, const IdSet<Closing> &closings)
+print::PacketForm formOf(const Options &options)
+{
+    if (!options.folder.empty())
+        return print::PacketForm::Folder;
+    return options.small ? print::PacketForm::Small : print::PacketForm::Pdf;
+}
+
+const std::string &placeOf(const Options &options)
+{
+    return options.folder.empty() ? options.to : options.folder;
+}
+
+print::PacketMade makeIn(const Options &options, Project &project, const IdSet<Closing> &closings)
 {
     const PrintShop shop;
     const PrintCopies copies(project);
-    const auto packet = packetOf(project, closings);
-    print::Choices choices;
-    choices.paper = options.paper == "Letter" ? print::Paper::Letter : print::Paper::A4;
-    const std::string hash = project.notePrinted(labelFor(closings, *project.records()));
-    return *print::printPacket(
-        packet, {hash, project.now()},
-        [&copies](const packet::Photo &photo) { return copies.copyOf(photo); }, choices,
-        options.to);
+    const Snapshot records = project.records();
+    print::PacketOrder order{.packet = packetOf(project, closings),
+                             .imprint = {{}, project.now()},
+                             .choices = {},
+                             .form = formOf(options),
+                             .place = placeOf(options)};
+    order.choices.paper = options.paper == "Letter" ? print::Paper::Letter : print::Paper::A4;
+    order.imprint.journal_hash = project.notePrinted(labelFor(closings, *records));
+    return *print::makePacket(
+        order, *records, project.folder(),
+        [&copies](const packet::Photo &photo) { return copies.copyOf(photo); });
 }
 
-void tell(const Options &options, const IdSet<Closing> &closings, const print::Printed &printed,
-          std::ostream &out)
+void tellPlainly(const Options &options, const print::PacketMade &made, Terminal &terminal)
 {
-    if (!options.json) {
-        fmt::print(out, "Wrote {}: {}, {}, {} without a picture.\n", onOneLine(options.to),
-                   counted(printed.pages, "page"), counted(printed.pictures, "photo"),
-                   printed.missing_pictures);
-        return;
-    }
+    fmt::print(terminal.out(), "Wrote {}: {}, {}, {} without a picture.\n",
+               onOneLine(placeOf(options)), counted(made.printed.pages, "page"),
+               counted(made.printed.pictures, "photo"), made.printed.missing_pictures);
+    if (!options.folder.empty())
+        fmt::print(terminal.out(), "Beside the PDF: {} in full size, and SHA256SUMS.\n",
+                   counted(made.full_size, "photo"));
+    if (options.small)
+        fmt::print(terminal.out(), "{:.1f} MB, {} left out.\n", double(made.bytes) / 1e6,
+                   counted(made.left_out, "photo"));
+    for (const std::string &file : made.missing)
+        terminal.complain(fmt::format("{} is not in the project.", onOneLine(file)));
+    for (const std::string &file : made.altered)
+        terminal.complain(
+            fmt::format("{} is no longer the file that was taken in.", onOneLine(file)));
+}
+
+void writeNames(JsonWriter &json, std::string_view key, const std::vector<std::string> &names)
+{
+    json.key(key);
+    json.beginArray();
+    for (const std::string &name : names)
+        json.value(name);
+    json.endArray();
+}
+
+void tellJson(const Options &options, const IdSet<Closing> &closings,
+              const print::PacketMade &made, std::ostream &out)
+{
     JsonWriter json(out, JsonWriter::Layout::Indented);
     json.beginObject();
-    json.member("file", options.to);
+    json.member(options.folder.empty() ? "file" : "folder", placeOf(options));
     json.key("closings");
     json.beginArray();
     for (const Id<Closing> id : closings)
         json.value(id.value());
     json.endArray();
-    json.member("pages", printed.pages);
-    json.member("pictures", printed.pictures);
-    json.member("missing_pictures", printed.missing_pictures);
+    json.member("pages", made.printed.pages);
+    json.member("pictures", made.printed.pictures);
+    json.member("missing_pictures", made.printed.missing_pictures);
+    json.member("bytes", std::int64_t(made.bytes));
+    if (options.small) {
+        json.member("longest_edge", made.longest_edge);
+        json.member("left_out", made.left_out);
+    }
+    if (!options.folder.empty()) {
+        json.member("full_size", made.full_size);
+        writeNames(json, "missing_files", made.missing);
+        writeNames(json, "altered_files", made.altered);
+    }
     json.endObject();
+    out << '\n';
 }
 
 Outcome make(const Options &options, Terminal &terminal)
@@ -85,10 +134,11 @@ Outcome make(const Options &options, Terminal &terminal)
     if (project->isReadOnly())
         terminal.complain(project->readOnlyReason() +
                           " The packet is made, but the journal does not say so.");
-    const print::Printed printed = printTo(options, *project, closings);
-    tell(options, closings, printed, terminal.out());
+    const print::PacketMade made = makeIn(options, *project, closings);
     if (options.json)
-        terminal.out() << '\n';
+        tellJson(options, closings, made, terminal.out());
+    else
+        tellPlainly(options, made, terminal);
     return Outcome::Done;
 }
 
@@ -101,7 +151,17 @@ void declarePacket(CLI::App &program, Action &chosen)
     verb.add_option("--closing", options->closings, "The closings it is about")
         ->required()
         ->type_name("ID");
-    verb.add_option("--to", options->to, "The PDF to write")->required()->type_name("FILE.pdf");
+    CLI::Option *to = verb.add_option("--to", options->to, "The PDF to write");
+    to->type_name("FILE.pdf");
+    CLI::Option *folder = verb.add_option(
+        "--folder", options->folder,
+        "A new folder for the PDF, the photographs in full size, and SHA256SUMS");
+    folder->type_name("DIR")->excludes(to);
+    verb.add_flag("--small", options->small, "A PDF under 15 MB, to send")->excludes(folder);
+    verb.final_callback([to, folder] {
+        if (to->empty() && folder->empty())
+            throw CLI::RequiredError("--to or --folder");
+    });
     verb.add_option("--paper", options->paper, "A4 or Letter")
         ->check(CLI::IsMember({"A4", "Letter"}, CLI::ignore_case))
         ->type_name("SIZE");

@@ -30,6 +30,7 @@ Id<Inspection> putHeld(Edit &edit, const HeldInspection &held)
         visit.report_number = held.report_number;
     for (const Verdict &verdict : held.verdicts)
         insertSorted(visit.hold_point_ids, verdict.hold_point_id);
+    visit.present = held.present;
     if (held.sheet_id && std::ranges::find(visit.media_ids, held.sheet_id) == visit.media_ids.end())
         visit.media_ids.insert(std::ranges::lower_bound(visit.media_ids, held.sheet_id),
                                held.sheet_id);
@@ -51,6 +52,34 @@ SignOff signatureOf(const HeldInspection &held, Id<Inspection> visit, const Verd
     return signature;
 }
 
+void setVerifying(Squawk &squawk, Verifying verifying)
+{
+    switch (verifying) {
+    case Verifying::Builder:
+        squawk.verify_by = SignerRole::Builder;
+        return;
+    case Verifying::Adviser:
+        squawk.verify_by = SignerRole::Adviser;
+        return;
+    case Verifying::InspectorByPhoto:
+        squawk.note = "A photograph of the correction is enough for the inspector.";
+        break;
+    case Verifying::InspectorOnSite:
+        break;
+    }
+    squawk.verify_by = SignerRole::Inspector;
+}
+
+bool isAskedFor(const Inspection &visit, Moment by)
+{
+    return happened(visit.asked_on, by) || happened(visit.held_on, by);
+}
+
+bool isOver(const Inspection &visit, Moment by)
+{
+    return happened(visit.completed_on, by) || happened(visit.cancelled_on, by);
+}
+
 } // namespace
 
 Id<Inspection> askForInspection(Edit &edit, Inspection asked)
@@ -68,6 +97,14 @@ Id<Inspection> holdInspection(Edit &edit, const HeldInspection &held)
     for (const Finding &finding : held.findings)
         addFinding(edit, visit, finding);
     return visit;
+}
+
+void extendRequest(Edit &edit, Id<Inspection> id, const IdSet<HoldPoint> &points)
+{
+    edit.update(id, [&](Inspection &visit) {
+        for (const auto point : points)
+            insertSorted(visit.hold_point_ids, point);
+    });
 }
 
 void completeInspection(Edit &edit, Id<Inspection> id, Moment on)
@@ -96,7 +133,8 @@ Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding)
     // An adviser's finding may be cleared by an adviser; anybody else's wants an inspector.
     const bool isAdvisers =
         finder && finder->roles.contains(Role::Adviser) && !finder->roles.contains(Role::Inspector);
-    squawk.verify_by = isAdvisers ? SignerRole::Adviser : SignerRole::Inspector;
+    setVerifying(squawk, finding.verifying.value_or(isAdvisers ? Verifying::Adviser
+                                                               : Verifying::InspectorOnSite));
     return edit.put(std::move(squawk));
 }
 
@@ -107,6 +145,27 @@ std::vector<const Inspection *> openRequests(const Records &records, Moment by)
         if (!visit.withdrawn_on && happened(visit.asked_on, by) && !happened(visit.held_on, by) &&
             !happened(visit.completed_on, by) && !happened(visit.cancelled_on, by))
             open.push_back(&visit);
+    }
+    return open;
+}
+
+std::vector<const Inspection *> unfinishedVisits(const Records &records, Moment by)
+{
+    std::vector<const Inspection *> unfinished;
+    for (const Inspection &visit : records.inspections) {
+        if (!visit.withdrawn_on && isAskedFor(visit, by) && !isOver(visit, by))
+            unfinished.push_back(&visit);
+    }
+    return unfinished;
+}
+
+std::vector<const Squawk *> openFindings(const Records &records, Id<Inspection> id, Moment by)
+{
+    std::vector<const Squawk *> open;
+    for (const Squawk &squawk : records.squawks) {
+        if (squawk.inspection_id == id && !squawk.withdrawn_on &&
+            !happened(squawk.verified_on, by) && !happened(squawk.accepted_on, by))
+            open.push_back(&squawk);
     }
     return open;
 }

@@ -11,13 +11,19 @@
 
 namespace lastrivet::acts {
 
-/// What the inspector wrote down: becomes a squawk that only an inspector's word clears.
+/// Whose word ends a finding, and whether it needs another look on the spot.
+enum class Verifying { InspectorOnSite, InspectorByPhoto, Adviser, Builder };
+
+/// What the inspector wrote down: becomes a squawk with the visit and the number on it.
 struct Finding {
     std::string title;
     Id<Component> component_id;
     Severity severity = Severity::Workmanship;
     /// The line on the inspector's sheet.
     std::string number;
+    /// An adviser's finding is the adviser's to verify, anybody else's the inspector's, where
+    /// nothing is said.
+    std::optional<Verifying> verifying{};
 };
 
 /// What was said at one hold point of a visit.
@@ -40,12 +46,16 @@ struct HeldInspection {
     Id<Media> sheet_id;
     std::vector<Verdict> verdicts;
     std::vector<Finding> findings;
+    /// Who was there besides.
+    IdSet<Person> present{};
 };
 
 /// Asks for a visit; returns it.
 Id<Inspection> askForInspection(Edit &edit, Inspection asked);
 /// Records a visit with its signatures and findings; returns it.
 Id<Inspection> holdInspection(Edit &edit, const HeldInspection &held);
+/// Adds hold points to a visit that was asked for.
+void extendRequest(Edit &edit, Id<Inspection> id, const IdSet<HoldPoint> &points);
 void completeInspection(Edit &edit, Id<Inspection> id, Moment on);
 void cancelInspection(Edit &edit, Id<Inspection> id, Moment on);
 /// Adds a finding to a visit that was held; returns the squawk.
@@ -53,6 +63,11 @@ Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding);
 
 /// The visits that were asked for and are neither held, completed nor cancelled by `by`.
 std::vector<const Inspection *> openRequests(const Records &records, Moment by);
+/// The visits that were asked for or held, and are neither complete nor cancelled by `by`: an
+/// authority with one request at a time takes no other before they are.
+std::vector<const Inspection *> unfinishedVisits(const Records &records, Moment by);
+/// The findings of a visit that are neither verified nor accepted by `by`.
+std::vector<const Squawk *> openFindings(const Records &records, Id<Inspection> id, Moment by);
 /// The kind of visit at which a hold point is seen.
 InspectionKind visitFor(HoldPointKind kind);
 

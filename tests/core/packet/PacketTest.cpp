@@ -110,6 +110,10 @@ TEST_CASE("Closings with gaps follow into every packet, those of the region firs
     }));
     CHECK(gaps[1].title == "Tail skin");
     CHECK_FALSE(gaps[1].in_region);
+    REQUIRE_FALSE(packet.front.asked.empty());
+    CHECK(english(packet.front.asked.back().what) ==
+          "decide whether it may stay closed or must be opened");
+    CHECK(packet.front.asked.back().about == "Last baffle of the left tank");
 }
 
 TEST_CASE("A closing of an earlier builder says that the inspector decides")
@@ -241,6 +245,19 @@ TEST_CASE("The sheet to sign carries findings that nobody verified, and every ho
     squawk.verified_by = project.inspector;
     project.records.squawks.put(squawk);
     CHECK(wingPacket(project).sheets[0].deficiencies.empty());
+}
+
+TEST_CASE("What was closed with gaps has a sheet that asks for late acceptance")
+{
+    const WingProject project;
+    const readiness::Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    const Packet packet =
+        packet::packetFor(project.records, project.profile, answer, {project.tankBaffle});
+    CHECK(packet.state == readiness::State::ClosedEarly);
+    REQUIRE(packet.sheets.size() == 1);
+    CHECK(packet.sheets[0].asks_late_acceptance);
+    CHECK_FALSE(wingPacket(project).sheets[0].asks_late_acceptance);
 }
 
 TEST_CASE("Of several signatures the latest counts, and a rejected one stays to be signed")

@@ -1,0 +1,159 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/evidence/files/SummedFolder.h"
+
+#include "core/base/Sha256.h"
+#include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/NewFile.h"
+#include "core/evidence/files/SourceFile.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cerrno>
+#include <cstdio>
+#include <cstdlib>
+#include <system_error>
+
+namespace lastrivet::evidence {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+fs::path parentOf(const fs::path &place)
+{
+    const fs::path folder = place.parent_path();
+    return folder.empty() ? fs::path(".") : folder;
+}
+
+/// GNU coreutils escapes backslashes and line breaks and says so by a backslash before the sum.
+std::string sumLine(const std::string &sum, const std::string &name)
+{
+    std::string escaped;
+    for (const char c : name)
+        escaped += c == '\\' ? "\\\\" : c == '\n' ? "\\n" : std::string(1, c);
+    return fmt::format("{}{}  {}\n", escaped == name ? "" : "\\", sum, escaped);
+}
+
+/// Reads a file in blocks and hands them on; answers the sum of all.
+template <class Block> std::string readThrough(const fs::path &path, Block &&block)
+{
+    const SourceFile file(path);
+    Sha256 sum;
+    std::array<std::uint8_t, 256 * 1024> buffer;
+    std::uint64_t offset = 0;
+    while (const std::size_t count = file.readAt(offset, buffer)) {
+        const std::span<const std::uint8_t> bytes{buffer.data(), count};
+        sum.add(bytes);
+        block(bytes);
+        offset += count;
+    }
+    return hex(sum.digest());
+}
+
+} // namespace
+
+SummedFolder::SummedFolder(fs::path place)
+    : m_place(place.has_filename() ? std::move(place) : place.parent_path())
+{
+    std::error_code none;
+    if (fs::exists(fs::symlink_status(m_place, none)) && !fs::is_empty(m_place, none))
+        fail("something is there already");
+    std::string pattern = (parentOf(m_place) / (std::string(leftoverPrefix) + "XXXXXX")).string();
+    if (!::mkdtemp(pattern.data()))
+        fail(errno == ENOENT ? "there is no such folder" : std::generic_category().message(errno));
+    m_filling = pattern;
+}
+
+SummedFolder::~SummedFolder()
+{
+    std::error_code none;
+    if (!m_filling.empty())
+        fs::remove_all(m_filling, none);
+}
+
+void SummedFolder::fail(const std::string &why) const
+{
+    throw NotSaved(fmt::format("The folder {} was not written: {}. Nothing was left behind.",
+                               m_place.string(), why));
+}
+
+/// What goes wrong with one file is told of the whole folder.
+template <class Body> auto SummedFolder::told(Body &&body) const
+{
+    try {
+        return body();
+    } catch (const FileFault &fault) {
+        std::string why = fault.what();
+        if (why.ends_with('.'))
+            why.pop_back();
+        fail(why);
+    }
+}
+
+void SummedFolder::write(const std::string &name, const std::string &text) const
+{
+    NewFile file(m_filling, name);
+    file.write({reinterpret_cast<const std::uint8_t *>(text.data()), text.size()});
+    file.settle();
+    file.publishOver(name);
+}
+
+void SummedFolder::addLine(const std::string &sum, const std::string &name)
+{
+    m_lines += sumLine(sum, name);
+}
+
+void SummedFolder::addBy(const std::string &name, const Write &write)
+{
+    try {
+        write(m_filling / name);
+    } catch (const NotSaved &fault) {
+        // The person chose the place, and knows nothing of where it is filled.
+        std::string sentence = fault.what();
+        const auto at = sentence.find(m_filling.string());
+        if (at != std::string::npos)
+            sentence.replace(at, m_filling.string().size(), m_place.string());
+        throw NotSaved(sentence);
+    }
+    addLine(told([&] { return readThrough(m_filling / name, [](auto) {}); }), name);
+}
+
+std::string SummedFolder::add(const fs::path &source, const std::string &name)
+{
+    const std::string sum = told([&] {
+        const fs::path inside = fs::path(name).parent_path();
+        makeFolder(m_filling, inside);
+        NewFile copy(m_filling / inside, name);
+        std::string read = readThrough(source, [&](auto bytes) { copy.write(bytes); });
+        copy.settle();
+        copy.publishOver(fs::path(name).filename().string());
+        return read;
+    });
+    addLine(sum, name);
+    return sum;
+}
+
+void SummedFolder::finish()
+{
+    told([&] {
+        write("SHA256SUMS", m_lines);
+        settleFolder(m_filling);
+        return 0;
+    });
+    std::error_code error;
+    // A folder made for one program alone is opened to others as the person's habit says.
+    fs::permissions(m_filling, fs::perms::owner_all | fs::perms::group_read |
+                                   fs::perms::group_exec | fs::perms::others_read |
+                                   fs::perms::others_exec, error);
+    if (std::rename(m_filling.c_str(), m_place.c_str()) != 0)
+        fail(std::generic_category().message(errno));
+    m_filling.clear();
+    told([&] {
+        settleFolder(parentOf(m_place));
+        return 0;
+    });
+}
+
+} // namespace lastrivet::evidence

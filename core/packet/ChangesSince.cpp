@@ -1,0 +1,206 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/ChangesSince.h"
+
+#include "core/packet/Chosen.h"
+#include "core/packet/InWords.h"
+#include "core/readiness/Sentences.h"
+
+#include <algorithm>
+
+namespace lastrivet::packet {
+
+namespace {
+
+using Change = ChangesSince::Change;
+
+Message named(std::string_view pattern, const std::string &name)
+{
+    return {pattern, {name}};
+}
+
+void describe(Change &change, const Records &records, const WorkSession &session)
+{
+    change.what = {"Work: {0}", {english(inWords(session.kind))}};
+    if (const Step *step = records.findLive(session.step_id))
+        change.what = named("Work on: {0}", step->title);
+    change.part = partName(records, session.component_id);
+    change.note = session.note;
+    for (const WorkSession::Worker &worker : session.workers)
+        change.by += (change.by.empty() ? "" : ", ") + personName(records, worker.person_id);
+    if (session.workers.empty())
+        change.by = personName(records, records.project.builder_id);
+}
+void describe(Change &change, const Records &records, const Step &step)
+{
+    change.what = named("Step done: {0}", step.title);
+    change.part = partName(records, step.component_id);
+}
+void describe(Change &change, const Records &records, const Squawk &squawk)
+{
+    const bool isFixed = squawk.fixed_on == change.on && squawk.found_on != change.on;
+    change.what = {isFixed ? "Squawk {0} corrected: {1}" : "Squawk {0} found: {1}",
+                   {squawk.number, squawk.title}};
+    change.part = partName(records, squawk.component_id);
+    change.by = personName(records, isFixed ? squawk.fixed_by : squawk.found_by);
+    change.note = isFixed ? squawk.correction : squawk.detail;
+}
+void describe(Change &change, const Records &, const Deviation &deviation)
+{
+    const std::string_view pattern = deviation.undone_on == change.on  ? "Deviation {0} undone: {1}"
+                                     : deviation.built_on == change.on ? "Deviation {0} built: {1}"
+                                                                       : "Deviation {0} raised: {1}";
+    change.what = {pattern, {deviation.number, deviation.title}};
+    change.note = deviation.built_as;
+}
+void describe(Change &change, const Records &, const Bulletin &bulletin)
+{
+    change.what = {"Complied with {0}: {1}", {bulletin.number, bulletin.title}};
+    change.note = bulletin.basis;
+}
+void describe(Change &change, const Records &records, const Fastener &fastener)
+{
+    const std::string_view pattern = fastener.removed_on == change.on    ? "Removed: {0}"
+                                     : fastener.torqued_on == change.on ? "Torqued: {0}"
+                                                                         : "Fitted: {0}";
+    const RecordRef ref{RecordType::Fastener, fastener.id.value()};
+    change.what = named(pattern, readiness::nameOf(records, ref));
+    change.part = partName(records, fastener.component_id);
+    change.note = fastener.removed_on == change.on ? fastener.removed_why : fastener.note;
+}
+void describe(Change &change, const Records &records, const MaterialUse &use)
+{
+    const RecordRef ref{RecordType::MaterialUse, use.id.value()};
+    change.what = named("Material used: {0}", readiness::nameOf(records, ref));
+    change.part = partName(records, use.component_id);
+}
+void describe(Change &change, const Records &records, const Closing &closing)
+{
+    change.what = named("Opened again: {0}", closing.title);
+    for (const Closing::Event &event : closing.events) {
+        if (event.opened_on != change.on)
+            continue;
+        change.by = personName(records, event.by);
+        change.note = event.reason;
+    }
+}
+void describe(Change &change, const Records &records, const SignOff &signOff)
+{
+    change.what = {"Another look inside", {}};
+    change.by = personName(records, signOff.person_id);
+    change.note = signOff.remarks;
+}
+
+template <class Record>
+bool describeIf(Change &change, const Records &records, RecordRef ref)
+{
+    const Record *record = ref.type == Record::type ? records.find(Id<Record>{ref.id}) : nullptr;
+    if (record)
+        describe(change, records, *record);
+    return record != nullptr;
+}
+
+template <class... Record>
+void describeAmong(Change &change, const Records &records, RecordRef ref)
+{
+    if (!(describeIf<Record>(change, records, ref) || ...))
+        change.what = {"{0}", {readiness::nameOf(records, ref)}};
+}
+
+Change changeOf(const Records &records, const readiness::Fact &fact)
+{
+    Change change{.on = fact.moment};
+    change.is_certain = fact.heavy;
+    describeAmong<WorkSession, Step, Squawk, Deviation, Bulletin, Fastener, MaterialUse, Closing,
+                  SignOff>(change, records, fact.record);
+    return change;
+}
+
+std::vector<Change> changesOf(const Records &records, const readiness::ClosingAnswer &closing,
+                              Id<HoldPoint> point)
+{
+    std::vector<Change> changes;
+    for (const readiness::Blocker &blocker : closing.blockers) {
+        if (blocker.rule != readiness::Rule::OutdatedSignOff || blocker.record.id != point.value())
+            continue;
+        for (const readiness::Fact &fact : blocker.facts)
+            changes.push_back(changeOf(records, fact));
+    }
+    std::stable_sort(changes.begin(), changes.end(), [](const Change &a, const Change &b) {
+        return sortsBefore(a.on, b.on);
+    });
+    return changes;
+}
+
+/// The latest sign-off by the moment: the greatest id among those that no other is after.
+const SignOff *latestAt(const Region &region, Id<HoldPoint> point)
+{
+    const auto takes = [&](const SignOff &signOff) {
+        return signOff.hold_point_id == point && happened(signOff.signed_on, region.asOf());
+    };
+    const SignOff *latest = nullptr;
+    for (const SignOff &signOff : region.records().sign_offs) {
+        if (signOff.withdrawn_on || !takes(signOff))
+            continue;
+        if (!latest || !after(*latest->signed_on, *signOff.signed_on))
+            latest = &signOff;
+    }
+    return latest;
+}
+
+std::vector<SquawkEntry> correctionsSince(const Region &region, const SignOff &signature)
+{
+    std::vector<SquawkEntry> corrected;
+    for (const Squawk &squawk : region.records().squawks) {
+        const bool isOwn = signature.inspection_id &&
+                           squawk.inspection_id == signature.inspection_id && !squawk.withdrawn_on;
+        if (isOwn && region.ifHappened(squawk.fixed_on))
+            corrected.push_back(squawkEntry(region, squawk, {}));
+    }
+    return corrected;
+}
+
+std::vector<Photo> photosSince(const Region &region, Moment signedOn)
+{
+    std::vector<Photo> since;
+    for (Photo &photo : photos(region)) {
+        if (photo.taken_on && after(*photo.taken_on, signedOn))
+            since.push_back(std::move(photo));
+    }
+    std::stable_sort(since.begin(), since.end(), [](const Photo &a, const Photo &b) {
+        return sortsBefore(*b.taken_on, *a.taken_on);
+    });
+    return since;
+}
+
+} // namespace
+
+std::optional<ChangesSince> changesSince(const Records &records, const Profile &profile,
+                                         const readiness::Answer &answer, Id<HoldPoint> id)
+{
+    const HoldPoint *point = records.findLive(id);
+    const auto *closing = point ? answer.closing(point->closing_id) : nullptr;
+    if (!closing)
+        return std::nullopt;
+    const Region region(records, answer, {point->closing_id});
+    const SignOff *signOff = latestAt(region, id);
+    if (!signOff || region.chosen().empty())
+        return std::nullopt;
+    const Standing here = standing(region, profile, region.chosen().front());
+    ChangesSince since{.as_of = answer.as_of};
+    since.aircraft = aircraftOf(records, profile);
+    since.closing = here.title;
+    since.part = here.part;
+    since.kind = point->kind;
+    since.signer_role = point->signer_role;
+    for (const Standing::HoldPointLine &line : here.hold_points) {
+        if (line.id == id && line.signature)
+            since.signature = *line.signature;
+    }
+    since.changes = changesOf(records, *closing, id);
+    since.corrections = correctionsSince(region, *signOff);
+    since.photos = photosSince(region, *signOff->signed_on);
+    return since;
+}
+
+} // namespace lastrivet::packet

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/packet/Aircraft.h"
+#include "core/packet/SquawkEntry.h"
+#include "core/packet/Standing.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lastrivet::packet {
+
+/// What was touched since somebody signed, so that whoever signed can say whether the signature
+/// still holds.
+struct ChangesSince {
+    struct Change {
+        Moment on;
+        Message what{};
+        std::string part{};
+        std::string by{};
+        /// What was written about it.
+        std::string note{};
+        /// False for work of which nobody said whether it changed anything.
+        bool is_certain = true;
+    };
+
+    Moment as_of;
+    Aircraft aircraft{};
+    std::string closing{};
+    std::string part{};
+    HoldPointKind kind = HoldPointKind::PreCover;
+    SignerRole signer_role = SignerRole::Inspector;
+    Standing::Signature signature{};
+    /// By date.
+    std::vector<Change> changes{};
+    /// Findings of the same visit that were corrected since: asked for, so they void nothing.
+    std::vector<SquawkEntry> corrections{};
+    /// Photographs of the region since, newest first.
+    std::vector<Photo> photos{};
+};
+
+/// For the latest signature at a hold point, as of the moment of the answer; nothing when nobody has
+/// signed there, or the answer does not know its closing.
+std::optional<ChangesSince> changesSince(const Records &records, const Profile &profile,
+                                         const readiness::Answer &answer, Id<HoldPoint> point);
+
+} // namespace lastrivet::packet

@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/ChangesSince.h"
+
+#include "core/readiness/Readiness.h"
+#include "tests/support/WingProject.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using lastrivet::tests::WingProject;
+
+namespace {
+
+void sign(WingProject &project, std::string_view day)
+{
+    project.records.sign_offs.put({.id = Id<SignOff>{1},
+                                   .hold_point_id = project.preCover,
+                                   .inspection_id = Id<Inspection>{1},
+                                   .person_id = project.inspector,
+                                   .signed_on = WingProject::at(day),
+                                   .result = SignOffResult::Accepted});
+}
+
+std::optional<packet::ChangesSince> since(const WingProject &project)
+{
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    return packet::changesSince(project.records, project.profile, answer, project.preCover);
+}
+
+std::vector<std::string> whats(const packet::ChangesSince &since)
+{
+    std::vector<std::string> list;
+    for (const auto &change : since.changes)
+        list.push_back(change.on.text() + " " + english(change.what));
+    return list;
+}
+
+} // namespace
+
+TEST_CASE("Without a signature there is nothing since")
+{
+    const WingProject project;
+    CHECK_FALSE(since(project));
+}
+
+TEST_CASE("What touched the region after the signature is told by date")
+{
+    WingProject project;
+    sign(project, "2026-02-20");
+    const auto changes = since(project);
+    REQUIRE(changes);
+    CHECK(changes->closing == "Upper skin of the left wing");
+    CHECK(changes->signature.by == "Ines Inspector");
+    CHECK(changes->signature.credential == "No. 77");
+    CHECK(whats(*changes) ==
+          std::vector<std::string>{"2026-02-21 Torqued: 4 × bolt M5 at Rib 3 to spar in LW-R3",
+                                   "2026-02-27 Work: fabrication",
+                                   "2026-02-28 Step done: Rivet rib 3",
+                                   "2026-02-28T20:30 Work on: Rivet rib 3"});
+    CHECK(changes->changes[3].by == "Berta Builder, Hans Helper");
+    CHECK_FALSE(changes->changes[3].is_certain);
+    CHECK(changes->changes[2].is_certain);
+    CHECK(changes->photos.empty());
+}
+
+TEST_CASE("Corrections of the visit's own findings stand apart, and pictures since come newest first")
+{
+    WingProject project;
+    sign(project, "2026-02-05");
+    const auto changes = since(project);
+    REQUIRE(changes);
+    REQUIRE(changes->corrections.size() == 1);
+    CHECK(changes->corrections[0].finding_number == "F1");
+    REQUIRE(changes->photos.size() == 3);
+    CHECK(changes->photos[0].caption == "Tank before closing");
+    for (const std::string &what : whats(*changes))
+        CHECK(what.find("Squawk 1") == std::string::npos);
+}

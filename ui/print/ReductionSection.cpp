@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/Facts.h"
+#include "ui/print/PacketSections.h"
+#include "ui/print/Pages.h"
+
+namespace lastrivet::print {
+
+namespace {
+
+/// "3, 7 – 12, 15": numbers with those that follow each other drawn together.
+QString runsOf(const Wording &words, const std::vector<int> &numbers)
+{
+    QStringList runs;
+    for (std::size_t first = 0; first < numbers.size();) {
+        std::size_t last = first;
+        while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1)
+            ++last;
+        const QString from = words.number(std::int64_t(numbers[first]));
+        const QString to = words.number(std::int64_t(numbers[last]));
+        runs << (first == last ? from : from + QStringLiteral(" – ") + to);
+        first = last + 1;
+    }
+    return runs.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+void drawReduction(Pages &pages, const packet::Packet &packet)
+{
+    if (!packet.reduction)
+        return;
+    const Wording &words = pages.wording();
+    const auto &reduction = *packet.reduction;
+    const auto all = std::to_string(reduction.photos_in_all);
+    QStringList said;
+    if (reduction.longest_edge > 0)
+        said << words.text("Pictures are at most {0} pixels long.",
+                           {std::to_string(reduction.longest_edge)});
+    if (reduction.left_out.empty())
+        said << words.text("All {0} photographs are in it.", {all});
+    else
+        said << words.text("Of {0} photographs, {1} are left out: {2}.",
+                           {all, std::to_string(reduction.left_out.size()),
+                            runsOf(words, reduction.left_out).toStdString()});
+    said << words.text("The whole packet and the photographs in full size are with the builder.");
+    drawNotice(pages, words.text("This is the version to send"), said.join(QLatin1Char(' ')));
+}
+
+} // namespace lastrivet::print
