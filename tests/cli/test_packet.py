@@ -2,10 +2,13 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The inspection packet, looked at with programs that read PDF."""
 
+import io
 import subprocess
 
+from PIL import Image
+
 from documents import LEFT_SKIN, RIGHT_SKIN, bench
-from terminal import TerminalTest
+from terminal import PROGRAM, TerminalTest
 from test_photos import picture
 
 
@@ -46,6 +49,58 @@ class Packet(TerminalTest):
     def test_a_place_that_cannot_be_written_is_an_error(self):
         self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--to",
                      self.folder / "no/such/folder.pdf", says="no/such/folder.pdf")
+
+    def test_as_a_folder_has_sums_that_sha256sum_accepts(self):
+        content = picture()
+        path = self.write("a.jpg", content)
+        self.ask("photos", self.project, path, "--component", "LW-R1", "--shows", "interior")
+        folder = self.folder / "Packet"
+        answer = self.ask("packet", self.project, "--closing", LEFT_SKIN, "--folder", folder,
+                          "--json").json()
+        self.assertEqual((answer["folder"], answer["full_size"], answer["missing_files"],
+                          answer["altered_files"]), (str(folder), 1, [], []))
+        checked = subprocess.run(["sha256sum", "--strict", "-c", "SHA256SUMS"], cwd=folder,
+                                 capture_output=True, text=True, check=False)
+        self.assertEqual(checked.returncode, 0, checked.stdout + checked.stderr)
+        self.assertEqual(checked.stdout.count(": OK"), 2)
+        photo, = (folder / "photos").iterdir()
+        self.assertEqual(photo.read_bytes(), content)
+        self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--folder", folder,
+                     says="something is there already")
+
+    def test_to_send_stays_under_15_mb(self):
+        answer = self.ask("packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf,
+                          "--small", "--json").json()
+        self.assertLess(self.pdf.stat().st_size, 15_000_000)
+        self.assertEqual((answer["bytes"], answer["left_out"]), (self.pdf.stat().st_size, 0))
+        self.assertIn("This is the version to send", self.text())
+
+    def test_goes_to_one_place(self):
+        both = ["--to", self.pdf, "--folder", self.folder / "Packet"]
+        self.refused(2, "packet", self.project, "--closing", LEFT_SKIN, *both, says="--folder")
+        self.refused(2, "packet", self.project, "--closing", LEFT_SKIN, says="--to")
+        self.refused(2, "packet", self.project, "--closing", LEFT_SKIN, "--folder",
+                     self.folder / "Packet", "--small", says="--folder")
+
+    def test_leaves_nothing_behind_on_a_disk_that_takes_no_more(self):
+        large = Image.effect_noise((2600, 2600), 90)
+        data = io.BytesIO()
+        large.save(data, "JPEG", quality=95)
+        self.assertGreater(len(data.getvalue()), 3_000_000)
+        path = self.write("large.jpg", data.getvalue())
+        self.ask("photos", self.project, path, "--component", "LW-R1", "--shows", "interior")
+        self.ask("packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf)
+        place = self.folder / "elsewhere"
+        place.mkdir()
+        # A file longer than this cannot be written: EFBIG takes the same way as a full disk.
+        limit = "trap '' XFSZ; ulimit -f 2500; exec \"$@\""
+        done = subprocess.run(["bash", "-c", limit, "-", PROGRAM, "packet", self.project,
+                               "--closing", str(LEFT_SKIN), "--folder", place / "Packet"],
+                              capture_output=True, text=True, check=False)
+        self.assertEqual(done.returncode, 3, done.stderr)
+        self.assertEqual(len(done.stderr.splitlines()), 1, done.stderr)
+        self.assertIn("Nothing was left behind", done.stderr)
+        self.assertEqual(list(place.iterdir()), [])
 
     def text(self):
         done = subprocess.run(["pdftotext", "-layout", self.pdf, "-"], capture_output=True,

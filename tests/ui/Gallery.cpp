@@ -2,6 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
 #include "tests/ui/support/Looks.h"
+#include "ui/closings/ClosingView.h"
+#include "ui/closings/ClosingsPage.h"
+#include "ui/closings/FindingRows.h"
+#include "ui/closings/VisitBoard.h"
+#include "ui/closings/VisitForm.h"
 #include "ui/convert/QtText.h"
 #include "ui/daylog/EntryEdit.h"
 #include "ui/daylog/LogbookForm.h"
@@ -27,9 +32,11 @@
 #include <QDir>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QSettings>
 #include <QTemporaryDir>
 
+#include <algorithm>
 #include <cstdio>
 
 // Takes a picture of every page of a project, for people to look at:
@@ -207,6 +214,49 @@ public:
         take(QStringLiteral("preferences"), preferences);
     }
 
+    /// The places of an inspection, from plan to report.
+    void takeInspection()
+    {
+        m_window.view()->open(ui::PageId::Closings);
+        auto *page = m_window.findChild<ui::ClosingsPage *>();
+        auto &session = m_window.view()->session();
+        page->showVisits();
+        IdSet<Closing> picked;
+        for (const auto &row : session.answer()->visit_plan)
+            picked.push_back(row.closing);
+        picked.resize(std::min<std::size_t>(picked.size(), 2));
+        std::ranges::sort(picked);
+        page->visits().pick(picked);
+        take(QStringLiteral("inspection-plan"));
+        page->startPacket(picked);
+        take(QStringLiteral("inspection-packet"));
+        page->startVisit(picked);
+        take(QStringLiteral("inspection-ask"));
+        for (auto *choice : page->visit().findChildren<QRadioButton *>())
+            choice->click();
+        page->visit().findings().takeLines(QStringLiteral(
+            "1. Chafed wire behind the rib\n2. Drain hole is blocked\n3. Jam nut is loose"));
+        take(QStringLiteral("inspection-held"));
+        for (const Inspection &visit : session.records()->inspections) {
+            page->showInspection(visit.id);
+            take(QStringLiteral("inspection-%1").arg(visit.id.value()));
+        }
+        takeOpening(*page);
+    }
+
+    /// What opening a closed box again would do.
+    void takeOpening(ui::ClosingsPage &page)
+    {
+        for (const auto &closing : m_window.view()->session().answer()->closings) {
+            if (closing.state != readiness::State::Closed)
+                continue;
+            page.showRecord({RecordType::Closing, closing.id.value()});
+            page.view().startClosing();
+            take(QStringLiteral("inspection-opening"));
+            return;
+        }
+    }
+
 private:
     void press(const QString &words)
     {
@@ -261,5 +311,6 @@ int main(int argc, char *argv[])
     gallery.takePhotos();
     gallery.takeCapture();
     gallery.takePrints();
+    gallery.takeInspection();
     return 0;
 }

@@ -58,6 +58,11 @@ void ClosingHead::build()
     layout->addLayout(actions);
 }
 
+void ClosingHead::setBackWords(const QString &words)
+{
+    m_back->setText(words);
+}
+
 QString ClosingHead::placeOf(const Closing &closing) const
 {
     if (closing.scope == ClosingScope::Aircraft)

@@ -22,6 +22,8 @@ class ClosingHead final : public QWidget {
 public:
     explicit ClosingHead(Session &session, QWidget *parent = nullptr);
 
+    /// Where the way back leads.
+    void setBackWords(const QString &words);
     void show(const Closing &closing, const readiness::ClosingAnswer &answer);
 
 Q_SIGNALS:

@@ -150,6 +150,11 @@ void ClosingView::show(Id<Closing> closing)
     refresh();
 }
 
+void ClosingView::setBackWords(const QString &words)
+{
+    m_head->setBackWords(words);
+}
+
 void ClosingView::refresh()
 {
     const auto records = m_session.records();

@@ -35,6 +35,7 @@ public:
     explicit ClosingView(Session &session, QWidget *parent = nullptr);
 
     void show(Id<Closing> closing);
+    void setBackWords(const QString &words);
     Id<Closing> shown() const { return m_closing; }
     /// Looks again at records and answer.
     void refresh();

@@ -70,18 +70,20 @@ ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
 void ClosingsPage::connectPlaces()
 {
     connect(m_board, &ClosingBoard::chosen, this, &ClosingsPage::showRecord);
-    connect(m_view, &ClosingView::backWanted, this, &ClosingsPage::showBoard);
+    connect(m_view, &ClosingView::backWanted, this, &ClosingsPage::leaveClosing);
     connect(m_view, &ClosingView::visitWanted, this,
             [this](Id<Closing> closing) { startVisit({closing}); });
     connect(m_view, &ClosingView::packetWanted, this,
             [this](Id<Closing> closing) { startPacket({closing}); });
     connect(m_visits, &VisitBoard::backWanted, this, &ClosingsPage::showBoard);
-    connect(m_visits, &VisitBoard::closingWanted, this, &ClosingsPage::showClosing);
+    connect(m_visits, &VisitBoard::closingWanted, this,
+            [this](Id<Closing> closing) { showClosing(closing, m_visitsPlace); });
     connect(m_visits, &VisitBoard::packetWanted, this, &ClosingsPage::startPacket);
     connect(m_visits, &VisitBoard::visitWanted, this, &ClosingsPage::startVisit);
     connect(m_visits, &VisitBoard::inspectionWanted, this, &ClosingsPage::showInspection);
     connect(m_inspection, &InspectionView::backWanted, this, &ClosingsPage::showVisits);
-    connect(m_inspection, &InspectionView::closingWanted, this, &ClosingsPage::showClosing);
+    connect(m_inspection, &InspectionView::closingWanted, this,
+            [this](Id<Closing> closing) { showClosing(closing, m_inspectionPlace); });
     connect(m_inspection, &InspectionView::holdingWanted, this, [this](Id<Inspection> visit) {
         m_cameFrom = m_inspectionPlace;
         m_stack->setCurrentWidget(m_visitPlace);
@@ -150,9 +152,23 @@ void ClosingsPage::showBoard()
     m_board->firstList()->setFocus();
 }
 
-void ClosingsPage::showClosing(Id<Closing> closing)
+void ClosingsPage::leaveClosing()
+{
+    if (m_backFromClosing == m_inspectionPlace)
+        showInspection(m_inspection->shown());
+    else if (m_backFromClosing == m_visitsPlace)
+        showVisits();
+    else
+        showBoard();
+}
+
+void ClosingsPage::showClosing(Id<Closing> closing, QWidget *from)
 {
     m_pending = {};
+    m_backFromClosing = from;
+    m_view->setBackWords(from == m_inspectionPlace ? tr("← The visit")
+                         : from == m_visitsPlace   ? tr("← Visits")
+                                                   : tr("← All closings"));
     m_view->show(closing);
     m_stack->setCurrentWidget(m_view);
     m_view->ledger().setFocus();
@@ -204,7 +220,7 @@ void ClosingsPage::leaveForm()
     else if (m_cameFrom == m_visitsPlace)
         showVisits();
     else if (m_view->shown())
-        showClosing(m_view->shown());
+        showClosing(m_view->shown(), m_backFromClosing);
     else
         showBoard();
 }

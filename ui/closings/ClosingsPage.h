@@ -33,6 +33,12 @@ public:
     QWidget *firstFocus() override;
     Id<Component> shownPart() const override;
 
+    /// What one visit could cover, and the visits on record.
+    void showVisits();
+    void showInspection(Id<Inspection> visit);
+    void startVisit(const IdSet<Closing> &closings);
+    void startPacket(const IdSet<Closing> &closings);
+
     ClosingView &view() const { return *m_view; }
     ClosingBoard &board() const { return *m_board; }
     VisitForm &visit() const { return *m_visit; }
@@ -51,11 +57,9 @@ private:
     QWidget *scrolled(QWidget &content, int mostWidth);
     void connectPlaces();
     void showBoard();
-    void showClosing(Id<Closing> closing);
-    void showVisits();
-    void showInspection(Id<Inspection> visit);
-    void startVisit(const IdSet<Closing> &closings);
-    void startPacket(const IdSet<Closing> &closings);
+    /// Opened from `from`, where the way back leads; from the board when null.
+    void showClosing(Id<Closing> closing, QWidget *from = nullptr);
+    void leaveClosing();
     /// Back to where a form was started from.
     void leaveForm();
     /// The closing that a hold point, check, signature or visit belongs to.
@@ -83,6 +87,7 @@ private:
     QWidget *m_packetPlace;
     /// Where the form that is open was started from.
     QWidget *m_cameFrom = nullptr;
+    QWidget *m_backFromClosing = nullptr;
     Id<Closing> m_pending;
 };
 

@@ -12,8 +12,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 namespace lastrivet::ui {
 
 OpenRequestNotice::OpenRequestNotice(Session &session, QWidget *parent)
@@ -43,17 +41,14 @@ bool OpenRequestNotice::isInTheWay() const
     return m_visit && m_session.project().profile().one_open_request;
 }
 
-void OpenRequestNotice::refresh(Id<Inspection> own)
+void OpenRequestNotice::refresh()
 {
-    m_own = own;
     const auto unfinished = acts::unfinishedVisits(*m_session.records(), m_session.now());
-    const auto other = std::ranges::find_if(
-        unfinished, [own](const Inspection *visit) { return visit->id != own; });
-    m_visit = other == unfinished.end() ? Id<Inspection>{} : (*other)->id;
+    m_visit = unfinished.empty() ? Id<Inspection>{} : unfinished.front()->id;
     setVisible(bool(m_visit));
     if (!m_visit)
         return;
-    const Inspection &visit = **other;
+    const Inspection &visit = *unfinished.front();
     const bool isHeld = happened(visit.held_on, m_session.now());
     const QString since = isHeld ? tr("“%1”, held on %2, is not complete.")
                                        .arg(visitName(visit), dateText(*visit.held_on))
@@ -84,7 +79,7 @@ void OpenRequestNotice::end(bool isComplete)
         isComplete ? acts::completeInspection(edit, id, edit.today())
                    : acts::cancelInspection(edit, id, edit.today());
     });
-    refresh(m_own);
+    refresh();
 }
 
 } // namespace lastrivet::ui

@@ -20,8 +20,8 @@ class OpenRequestNotice final : public QWidget {
 public:
     explicit OpenRequestNotice(Session &session, QWidget *parent = nullptr);
 
-    /// Looks at the records; `own` is the visit that is being recorded.
-    void refresh(Id<Inspection> own);
+    /// Looks at the records.
+    void refresh();
     /// True while the rules take no other request.
     bool isInTheWay() const;
     Id<Inspection> visit() const { return m_visit; }
@@ -34,7 +34,6 @@ private:
     void end(bool isComplete);
 
     Session &m_session;
-    Id<Inspection> m_own;
     Id<Inspection> m_visit;
     QLabel *m_words;
     QPushButton *m_extend;

@@ -4,6 +4,7 @@
 
 #include "ui/closings/PacketTask.h"
 #include "ui/convert/QtText.h"
+#include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
 
 #include <QComboBox>
@@ -16,6 +17,8 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QStandardPaths>
+
+#include <algorithm>
 
 namespace lastrivet::ui {
 
@@ -83,7 +86,7 @@ void PacketForm::start(const IdSet<Closing> &closings)
             names << toQt(closing->title);
     }
     m_names->setText(names.join(QLatin1Char('\n')));
-    m_paper->setCurrentIndex(m_paper->findData(int(paperHere())));
+    m_paper->setCurrentIndex(m_paper->findData(int(usualChoices().paper)));
     m_language->setCurrentIndex(
         std::max(0, m_language->findData(int(QLocale().language()))));
     proposePlace();

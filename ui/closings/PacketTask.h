@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/records/Closing.h"
 #include "core/records/HoldPoint.h"
 #include "core/records/Inspection.h"
-#include "core/records/Closing.h"
 #include "ui/print/PacketMaker.h"
 
 #include <QString>
+
+class QWidget;
 
 namespace lastrivet::ui {
 

@@ -3,9 +3,11 @@
 #include "ui/closings/VisitForm.h"
 
 #include "ui/closings/ClosingWords.h"
+#include "ui/closings/FindingParts.h"
 #include "ui/closings/FindingRows.h"
 #include "ui/closings/OpenRequestNotice.h"
 #include "ui/closings/PeopleNamed.h"
+#include "ui/closings/SheetPreview.h"
 #include "ui/closings/VerdictRows.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -16,25 +18,13 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QImageReader>
-#include <QLabel>
 #include <QLineEdit>
 #include <QRadioButton>
 
 #include <algorithm>
-#include <set>
 #include <utility>
 
 namespace lastrivet::ui {
-
-namespace {
-
-constexpr int previewWidth = 520;
-
-/// The parts that findings may be about; the closings' own first.
-constexpr std::size_t mostParts = 200;
-
-} // namespace
 
 VisitForm::VisitForm(Session &session, QWidget *parent)
     : ActForm({}, parent)
@@ -50,7 +40,7 @@ VisitForm::VisitForm(Session &session, QWidget *parent)
     , m_present(new QLineEdit(this))
     , m_seen(new QComboBox(this))
     , m_sheet(new SheetBox(session, this))
-    , m_preview(new QLabel(this))
+    , m_preview(new SheetPreview(this))
     , m_findings(new FindingRows(session, this))
     , m_complete(new QCheckBox(tr("nothing is left to do: the visit is complete"), this))
 {
@@ -63,7 +53,6 @@ void VisitForm::addFields()
 {
     offerSeen(*m_seen);
     m_present->setPlaceholderText(tr("names, with commas between them"));
-    m_preview->setAccessibleName(tr("The photographed sheet"));
     auto *choice = new QWidget(this);
     auto *line = new QHBoxLayout(choice);
     line->setContentsMargins(0, 0, 0, 0);
@@ -89,7 +78,7 @@ void VisitForm::connectParts()
 {
     connect(m_ask, &QRadioButton::toggled, this, &VisitForm::setAsking);
     connect(m_verdicts, &VerdictRows::chosenChanged, this, &VisitForm::offerPeople);
-    connect(m_sheet, &SheetBox::fileChanged, this, &VisitForm::showSheet);
+    connect(m_sheet, &SheetBox::fileChanged, m_preview, &SheetPreview::showFile);
     connect(m_notice, &OpenRequestNotice::extendWanted, this, &VisitForm::extend);
 }
 
@@ -105,33 +94,6 @@ Id<Inspection> VisitForm::openRequest() const
             return visit->id;
     }
     return {};
-}
-
-std::vector<Id<Component>> VisitForm::reachableParts(const IdSet<Closing> &closings) const
-{
-    const auto records = m_session.records();
-    std::vector<Id<Component>> parts;
-    std::set<Id<Component>> known;
-    const auto add = [&](Id<Component> part) {
-        if (part && known.insert(part).second)
-            parts.push_back(part);
-    };
-    for (const auto id : closings) {
-        if (const Closing *closing = records->find(id))
-            add(closing->component_id);
-    }
-    for (const auto id : closings) {
-        const auto *answer = m_session.answer()->closing(id);
-        for (const auto part : answer ? answer->reach : IdSet<Component>{})
-            add(part);
-    }
-    if (!parts.empty() && parts.size() < mostParts)
-        return parts;
-    for (const Component &part : records->components) {
-        if (!part.withdrawn_on)
-            add(part.id);
-    }
-    return parts;
 }
 
 void VisitForm::start(const IdSet<Closing> &closings)
@@ -166,7 +128,8 @@ void VisitForm::begin(const IdSet<Closing> &closings)
     m_present->clear();
     m_sheet->clear();
     m_complete->setChecked(false);
-    m_findings->start(reachableParts(closings));
+    m_findings->start(
+        partsWithin(*m_session.records(), *m_session.answer(), closings));
     m_held->setChecked(bool(m_asked));
     m_ask->setChecked(!m_asked);
     setAsking(!m_asked);
@@ -178,7 +141,7 @@ void VisitForm::setAsking(bool isAsking)
 {
     m_warned.clear();
     m_verdicts->setAsking(isAsking);
-    m_notice->refresh(m_asked);
+    m_notice->refresh();
     if (!isAsking)
         m_notice->hide();
     for (QWidget *field : {static_cast<QWidget *>(m_seen), static_cast<QWidget *>(m_sheet),
@@ -202,18 +165,6 @@ void VisitForm::offerPeople()
     m_inspector->offer(*records, role, asked ? asked->inspector_id : Id<Person>{});
     m_findings->setUsual(role == SignerRole::Adviser ? acts::Verifying::Adviser
                                                      : acts::Verifying::InspectorOnSite);
-}
-
-/// Beside what is typed from it.
-void VisitForm::showSheet(const QString &file)
-{
-    QImageReader reader(file);
-    reader.setAutoTransform(true);
-    const QImage image = file.isEmpty() ? QImage() : reader.read();
-    m_preview->setVisible(!image.isNull());
-    if (!image.isNull())
-        m_preview->setPixmap(QPixmap::fromImage(
-            image.scaledToWidth(std::min(previewWidth, image.width()), Qt::SmoothTransformation)));
 }
 
 void VisitForm::extend(Id<Inspection> visit)

@@ -7,7 +7,6 @@
 
 class QCheckBox;
 class QComboBox;
-class QLabel;
 class QLineEdit;
 class QRadioButton;
 
@@ -19,6 +18,7 @@ class OpenRequestNotice;
 class PersonBox;
 class Session;
 class SheetBox;
+class SheetPreview;
 class VerdictRows;
 
 /// A visit of an inspector or adviser: asked for, or held, with several hold points on one sheet
@@ -50,10 +50,8 @@ private:
     void begin(const IdSet<Closing> &closings);
     void setAsking(bool isAsking);
     void offerPeople();
-    void showSheet(const QString &file);
     void extend(Id<Inspection> visit);
     Id<Inspection> openRequest() const;
-    std::vector<Id<Component>> reachableParts(const IdSet<Closing> &closings) const;
     QString whyNotHold() const;
     bool warnOnce(const QString &sentence);
     bool performAsking();
@@ -74,7 +72,7 @@ private:
     QLineEdit *m_present;
     QComboBox *m_seen;
     SheetBox *m_sheet;
-    QLabel *m_preview;
+    SheetPreview *m_preview;
     FindingRows *m_findings;
     QCheckBox *m_complete;
 };

@@ -43,7 +43,7 @@ QString standingIn(const Wording &words, const CorrectionsReport &report)
         return words.text("The visit found nothing.");
     if (report.openCount() == 0)
         return words.text("All findings are verified or accepted.");
-    return words.text("Of {0} findings, {1} still wait for a word; {2} of these are corrected.",
+    return words.text("Findings: {0}. Neither verified nor accepted: {1}; corrected of these: {2}.",
                       {std::to_string(report.findings.size()), std::to_string(report.openCount()),
                        std::to_string(report.correctedCount())});
 }

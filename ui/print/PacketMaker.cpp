@@ -61,7 +61,7 @@ std::optional<PacketMade> PacketMaking::makePdf() const
     return PacketMade{.printed = *printed, .bytes = fs::file_size(m_order.place)};
 }
 
-/// In the order and with the numbers that the PDF gives them; videos behind.
+/// In the order and with the numbers that the PDF gives them.
 std::vector<packet::Photo> PacketMaking::originals() const
 {
     const packet::Packet &packet = m_order.packet;
@@ -95,7 +95,7 @@ bool PacketMaking::addOriginals(evidence::SummedFolder &folder, PacketMade &made
             return false;
         addOriginal(folder, photos[i], made);
     }
-    return true;
+    return tell(100);
 }
 
 std::optional<PacketMade> PacketMaking::makeFolder() const

@@ -121,4 +121,54 @@ TEST_CASE("An adviser's finding may be cleared by an adviser")
     CHECK(bench.records()->find(found)->verify_by == SignerRole::Adviser);
 }
 
+TEST_CASE("A visit that was held is unfinished until it is complete")
+{
+    Bench bench;
+    Id<Inspection> visit;
+    const auto unfinished = [&] {
+        return unfinishedVisits(*bench.records(), (*bench).now()).size();
+    };
+    CHECK(unfinished() == 0);
+    bench.change([&](Edit &edit) { visit = holdInspection(edit, bench.held()); });
+    CHECK(openRequests(*bench.records(), (*bench).now()).empty());
+    CHECK(unfinished() == 1);
+    bench.change([&](Edit &edit) { completeInspection(edit, visit, edit.today()); });
+    CHECK(unfinished() == 0);
+}
+
+TEST_CASE("A request that was made takes further hold points, each once")
+{
+    Bench bench;
+    Id<Inspection> visit;
+    bench.change([&](Edit &edit) {
+        Inspection asked;
+        asked.hold_point_ids = {bench.points[1]};
+        visit = askForInspection(edit, asked);
+        extendRequest(edit, visit, bench.points);
+    });
+    CHECK(bench.records()->find(visit)->hold_point_ids == bench.points);
+}
+
+TEST_CASE("A finding says who may verify it, and whether a photograph is enough")
+{
+    Bench bench;
+    bench.change([&](Edit &edit) {
+        HeldInspection held = bench.held();
+        held.findings = {{"On site", bench.wing, Severity::Workmanship, "1"},
+                         {"Photo", bench.wing, Severity::Workmanship, "2",
+                          Verifying::InspectorByPhoto},
+                         {"Adviser", bench.wing, Severity::Workmanship, "3", Verifying::Adviser},
+                         {"Builder", bench.wing, Severity::Workmanship, "4", Verifying::Builder}};
+        const auto visit = holdInspection(edit, held);
+        CHECK(openFindings(edit.records(), visit, edit.now()).size() == 4);
+    });
+    std::vector<std::pair<SignerRole, bool>> said;
+    for (const Squawk &squawk : bench.records()->squawks)
+        said.emplace_back(*squawk.verify_by, !squawk.note.empty());
+    CHECK(said == std::vector<std::pair<SignerRole, bool>>{{SignerRole::Inspector, false},
+                                                           {SignerRole::Inspector, true},
+                                                           {SignerRole::Adviser, false},
+                                                           {SignerRole::Builder, false}});
+}
+
 } // namespace lastrivet::acts

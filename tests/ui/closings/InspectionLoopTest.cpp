@@ -1,0 +1,430 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/Inspecting.h"
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/closings/AnswerForm.h"
+#include "ui/closings/CloseForm.h"
+#include "ui/closings/ClosingView.h"
+#include "ui/closings/ClosingsPage.h"
+#include "ui/closings/FindingRows.h"
+#include "ui/closings/InspectionView.h"
+#include "ui/closings/PacketTask.h"
+#include "ui/closings/VisitBoard.h"
+#include "ui/closings/VisitForm.h"
+#include "ui/closings/VisitPlanModel.h"
+#include "ui/convert/QtText.h"
+#include "ui/widgets/RowListView.h"
+#include "ui/widgets/Section.h"
+#include "ui/widgets/SheetBox.h"
+
+#include <QClipboard>
+#include <QComboBox>
+#include <QDir>
+#include <QFile>
+#include <QGuiApplication>
+#include <QImage>
+#include <QLineEdit>
+#include <QTableView>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+using test::press;
+using test::says;
+using test::type;
+
+struct Loop {
+    test::Workshop workshop;
+    std::unique_ptr<Session> session = workshop.session();
+    ClosingsPage page{*session};
+    QString complained;
+
+    Loop()
+    {
+        QObject::connect(session.get(), &Session::complained, &page,
+                         [this](const QString &sentence) { complained = sentence; });
+        test::picture(page, 1110, 700, "loop-board");
+    }
+
+    Snapshot records() const { return session->records(); }
+    QString file(const QString &name) const
+    {
+        return QDir(QString::fromStdString(workshop.folder().parent_path().string()))
+            .filePath(name);
+    }
+    /// A picture on disk of a colour of its own.
+    QString photo(const QString &name, int hue) const
+    {
+        QImage image(320, 240, QImage::Format_RGB32);
+        image.fill(QColor::fromHsv(hue, 180, 200));
+        const QString path = file(name);
+        REQUIRE(image.save(path));
+        return path;
+    }
+    Id<HoldPoint> preCover(Id<Closing> closing) const
+    {
+        return test::Workshop::point(*records(), closing, HoldPointKind::PreCover);
+    }
+    /// Picks the row of a closing in the plan with the keyboard.
+    void pick(Id<Closing> closing)
+    {
+        QTableView &table = page.visits().table();
+        for (int row = 0; row < page.visits().plan().rowCount(); ++row) {
+            if (page.visits().plan().closing(row) != closing)
+                continue;
+            table.setCurrentIndex(page.visits().plan().index(row, VisitPlanModel::Title));
+            QTest::keyClick(&table, Qt::Key_Space);
+        }
+        REQUIRE(std::ranges::binary_search(page.visits().plan().picked(), closing));
+    }
+    Id<Inspection> ask(const IdSet<HoldPoint> &points)
+    {
+        Id<Inspection> id;
+        session->change(QStringLiteral("Asked"), [&](Edit &edit) {
+            Inspection visit;
+            visit.reference = "17-3";
+            visit.inspector_id = workshop.inspector;
+            visit.hold_point_ids = points;
+            id = acts::askForInspection(edit, visit);
+        });
+        return id;
+    }
+    const Squawk *finding(const std::string &number) const
+    {
+        for (const Squawk &squawk : records()->squawks) {
+            if (squawk.inspection_id && squawk.finding_number == number)
+                return &squawk;
+        }
+        return nullptr;
+    }
+    /// Space on the row of a finding: the button at its right.
+    void actOn(int row)
+    {
+        RowListView &list = page.inspection().findings().list();
+        list.setFocus();
+        list.setCurrentIndex(list.model()->index(row, 0));
+        QTest::keyClick(&list, Qt::Key_Space);
+    }
+};
+
+} // namespace
+
+TEST_CASE("The plan says what one visit could cover, and a request is made from what is picked")
+{
+    Loop loop;
+    press(loop.page, QStringLiteral("Plan a visit"));
+    test::picture(loop.page, 1110, 700, "visit-board");
+    const auto &plan = loop.page.visits().plan();
+    REQUIRE(plan.rowCount() == 3);
+    CHECK(plan.closing(0) == loop.workshop.aileronClosing);
+    // The clamping is estimated at 1 h 30; neither the closing step nor the squawk is.
+    const auto work = [&](Id<Closing> closing) {
+        for (int row = 0; row < plan.rowCount(); ++row) {
+            if (plan.closing(row) == closing)
+                return plan.data(plan.index(row, VisitPlanModel::Work), Qt::DisplayRole).toString();
+        }
+        return QString();
+    };
+    CHECK(work(loop.workshop.wingClosing) == QStringLiteral("1 h 30"));
+    CHECK(work(loop.workshop.aileronClosing) == QStringLiteral("none"));
+    CHECK_FALSE(test::button(loop.page, QStringLiteral("Inspection visit")));
+    loop.pick(loop.workshop.aileronClosing);
+    press(loop.page, QStringLiteral("Inspection visit"));
+    test::picture(loop.page, 1110, 700, "visit-ask");
+    type(loop.page, QStringLiteral("Reference or report number"), QStringLiteral("17-4"));
+    press(loop.page, QStringLiteral("Record the request"));
+    REQUIRE(loop.records()->inspections.size() == 1);
+    const Inspection &asked = *loop.records()->inspections.begin();
+    CHECK(asked.asked_on == Moment::parse("2026-03-14"));
+    CHECK(asked.reference == "17-4");
+    CHECK(asked.kind == InspectionKind::PreCover);
+    CHECK(asked.hold_point_ids == IdSet<HoldPoint>{loop.preCover(loop.workshop.aileronClosing)});
+    CHECK(loop.page.inspection().isVisible());
+}
+
+TEST_CASE("An authority with one request at a time is told of, and the open one can be extended")
+{
+    Loop loop;
+    const auto first = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    press(loop.page, QStringLiteral("Inspection visit"));
+    CHECK(says(loop.page, QStringLiteral("one request at a time")));
+    press(loop.page, QStringLiteral("Record the request"));
+    CHECK(loop.records()->inspections.size() == 1);
+    test::picture(loop.page, 1110, 700, "visit-one-request");
+    press(loop.page, QStringLiteral("Add these hold points to it"));
+    CHECK(loop.records()->inspections.size() == 1);
+    const auto &points = loop.records()->find(first)->hold_point_ids;
+    CHECK(points.size() == 2);
+    CHECK(std::ranges::binary_search(points, loop.preCover(loop.workshop.wingClosing)));
+}
+
+TEST_CASE("A second request can be recorded all the same, since it may have been made")
+{
+    Loop loop;
+    loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    press(loop.page, QStringLiteral("Inspection visit"));
+    press(loop.page, QStringLiteral("Record the request"));
+    CHECK(loop.records()->inspections.size() == 1);
+    press(loop.page, QStringLiteral("Record the request"));
+    CHECK(loop.records()->inspections.size() == 2);
+}
+
+TEST_CASE("One sheet signs several hold points, and its pasted lines become numbered squawks")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing),
+                                 loop.preCover(loop.workshop.wingClosing)});
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    QGuiApplication::clipboard()->setText(
+        QStringLiteral("3. LW-B3: Chafed wire\n   behind the rib\n4. airworthiness: Crack"));
+    QLineEdit &first = test::field(loop.page, QStringLiteral("Finding 1"));
+    first.setFocus();
+    QTest::keyClick(&first, Qt::Key_V, Qt::ControlModifier);
+    test::choice(loop.page, QStringLiteral("Who may verify finding 2"))
+        .setCurrentText(QStringLiteral("inspector, by photo"));
+    loop.page.visit().sheet().setFile(loop.photo(QStringLiteral("sheet.png"), 30));
+    type(loop.page, QStringLiteral("Also there"), QStringLiteral("Robin Vale, Jo Tamm"));
+    test::picture(loop.page, 1110, 1300, "visit-held");
+    press(loop.page, QStringLiteral("Record the visit"));
+
+    const auto records = loop.records();
+    const Inspection &held = *records->find(visit);
+    CHECK(held.held_on == Moment::parse("2026-03-14"));
+    CHECK(held.inspector_id == loop.workshop.inspector);
+    CHECK(held.present.size() == 2);
+    REQUIRE(held.media_ids.size() == 1);
+    REQUIRE(records->sign_offs.size() == 2);
+    for (const SignOff &signature : records->sign_offs) {
+        CHECK(signature.scan_id == held.media_ids.front());
+        CHECK(signature.credential == "I-204");
+    }
+    REQUIRE(loop.finding("3"));
+    CHECK(loop.finding("3")->title == "Chafed wire behind the rib");
+    CHECK(loop.finding("3")->component_id == loop.workshop.bay);
+    CHECK(loop.finding("3")->number == "2");
+    REQUIRE(loop.finding("4"));
+    CHECK(loop.finding("4")->severity == Severity::Airworthiness);
+    CHECK(loop.finding("4")->verify_by == SignerRole::Inspector);
+    CHECK_FALSE(loop.finding("4")->note.empty());
+    CHECK(loop.finding("3")->note.empty());
+}
+
+TEST_CASE("A finding is corrected with a picture, verified by who may, and then the visit is complete")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.session->change(QStringLiteral("Held"), [&](Edit &edit) {
+        acts::HeldInspection held{visit, InspectionKind::PreCover, edit.today(), {}, {}};
+        held.inspector_id = loop.workshop.inspector;
+        held.verdicts = {{loop.preCover(loop.workshop.aileronClosing),
+                          SignOffResult::AcceptedWithFindings, {}}};
+        held.findings = {{"Chafed wire", loop.workshop.aileron, Severity::Workmanship, "1"}};
+        acts::holdInspection(edit, held);
+    });
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("It is complete"));
+    CHECK_FALSE(loop.records()->find(visit)->completed_on);
+
+    loop.actOn(0);
+    press(loop.page, QStringLiteral("Record the correction"));
+    CHECK_FALSE(loop.finding("1")->fixed_on);
+    type(loop.page, QStringLiteral("Correction"), QStringLiteral("Sleeve fitted, clamped anew"));
+    loop.page.inspection().answer().picture().setFile(loop.photo(QStringLiteral("after.png"), 90));
+    test::picture(loop.page, 1110, 700, "finding-correct");
+    press(loop.page, QStringLiteral("Record the correction"));
+    CHECK(loop.finding("1")->fixed_on == Moment::parse("2026-03-14"));
+    REQUIRE(loop.records()->media.size() == 1);
+    CHECK(loop.records()->media.begin()->shows.contains(Shows::Repair));
+
+    loop.actOn(0);
+    QComboBox &by = test::choice(loop.page, QStringLiteral("By"));
+    by.setEditText(QStringLiteral("Robin Vale"));
+    press(loop.page, QStringLiteral("Record the verification"));
+    CHECK_FALSE(loop.finding("1")->verified_on);
+    CHECK(says(loop.page, QStringLiteral("not as an inspector")));
+    by.setCurrentIndex(0);
+    press(loop.page, QStringLiteral("Record the verification"));
+    CHECK(loop.finding("1")->verified_by == loop.workshop.inspector);
+
+    const QString report = loop.file(QStringLiteral("report.pdf"));
+    makeCorrectionsReport(*loop.session, visit, report);
+    CHECK(QFile::exists(report));
+    press(loop.page, QStringLiteral("It is complete"));
+    CHECK(loop.records()->find(visit)->completed_on == Moment::parse("2026-03-14"));
+    CHECK(loop.complained.isEmpty());
+}
+
+TEST_CASE("What is signed and clear is closed with day, person and photo, and no reason")
+{
+    Loop loop;
+    const auto closing = loop.workshop.aileronClosing;
+    loop.session->change(QStringLiteral("Held"), [&](Edit &edit) {
+        acts::HeldInspection held{{}, InspectionKind::PreCover, edit.today(), {}, {}};
+        held.inspector_id = loop.workshop.inspector;
+        held.verdicts = {{loop.preCover(closing), SignOffResult::Accepted, {}}};
+        acts::holdInspection(edit, held);
+    });
+    loop.page.showRecord({RecordType::Closing, closing.value()});
+    press(loop.page, QStringLiteral("Sign"));
+    press(loop.page, QStringLiteral("Record the signature"));
+    REQUIRE(loop.session->answer()->closing(closing)->state == readiness::State::Clear);
+    loop.page.view().startClosing();
+    loop.page.view().closeForm().picture().setFile(loop.photo(QStringLiteral("lid.png"), 200));
+    QTest::keyClick(&test::field(loop.page, QStringLiteral("On")), Qt::Key_Return,
+                    Qt::ControlModifier);
+    const Closing &closed = *loop.records()->find(closing);
+    REQUIRE(closed.events.size() == 1);
+    CHECK(closed.events[0].closed_on == Moment::parse("2026-03-14"));
+    CHECK(closed.events[0].by == loop.workshop.builder);
+    CHECK(closed.events[0].reason.empty());
+    REQUIRE(loop.records()->media.size() == 1);
+    CHECK(loop.records()->media.begin()->links ==
+          std::vector<Media::Link>{{RecordType::Closing, closing.value()}});
+    CHECK(loop.session->answer()->closing(closing)->state == readiness::State::Closed);
+
+    loop.page.view().startClosing();
+    test::picture(loop.page, 1110, 700, "reopen");
+    CHECK(says(loop.page, QStringLiteral("No longer holds: Left aileron, lower skin")));
+}
+
+TEST_CASE("Signatures and closings of days to come, and by people without the role, are refused")
+{
+    Loop loop;
+    const auto closing = loop.workshop.aileronClosing;
+    loop.page.showRecord({RecordType::Closing, closing.value()});
+    loop.page.view().startSigning(loop.preCover(closing));
+    QComboBox &by = test::choice(loop.page, QStringLiteral("Signed by"));
+    by.setEditText(QStringLiteral("robin vale"));
+    press(loop.page, QStringLiteral("Record the signature"));
+    CHECK(says(loop.page, QStringLiteral("only an inspector's word counts")));
+    by.setCurrentIndex(0);
+    type(loop.page, QStringLiteral("On"), QStringLiteral("2026-03-15"));
+    press(loop.page, QStringLiteral("Record the signature"));
+    CHECK(says(loop.page, QStringLiteral("lies ahead")));
+    type(loop.page, QStringLiteral("On"), QStringLiteral("2026-02-31"));
+    press(loop.page, QStringLiteral("Record the signature"));
+    CHECK(says(loop.page, QStringLiteral("is no day")));
+    CHECK(loop.records()->sign_offs.isEmpty());
+    CHECK(loop.records()->people.size() == 2);
+}
+
+TEST_CASE("A sheet that is gone by the time of recording keeps the whole visit from being recorded")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    const QString sheet = loop.photo(QStringLiteral("sheet.png"), 30);
+    loop.page.visit().sheet().setFile(sheet);
+    REQUIRE(QFile::remove(sheet));
+    press(loop.page, QStringLiteral("Record the visit"));
+    CHECK(says(loop.page, QStringLiteral("sheet.png is not there any more")));
+    CHECK_FALSE(loop.records()->find(visit)->held_on);
+    CHECK(loop.records()->sign_offs.isEmpty());
+}
+
+TEST_CASE("Two findings of one number, and findings that are said and not typed, are asked about")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    loop.page.visit().findings().takeLines(QStringLiteral("5. One\n5. Another"));
+    press(loop.page, QStringLiteral("Record the visit"));
+    CHECK(says(loop.page, QStringLiteral("Two findings have the number 5")));
+    CHECK_FALSE(loop.records()->find(visit)->held_on);
+}
+
+TEST_CASE("The packet is made in three forms, and a place that cannot take it is told of before")
+{
+    Loop loop;
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    loop.page.view().addPhotos({loop.photo(QStringLiteral("inside.png"), 120)});
+    press(loop.page, QStringLiteral("Make packet"));
+    test::picture(loop.page, 1110, 700, "packet-form");
+    type(loop.page, QStringLiteral("Goes to"), loop.file(QStringLiteral("nowhere/packet.pdf")));
+    press(loop.page, QStringLiteral("Make the packet"));
+    CHECK(says(loop.page, QStringLiteral("There is no folder")));
+
+    const QString pdf = loop.file(QStringLiteral("packet.pdf"));
+    type(loop.page, QStringLiteral("Goes to"), pdf);
+    press(loop.page, QStringLiteral("Make the packet"));
+    QFile made(pdf);
+    REQUIRE(made.open(QIODevice::ReadOnly));
+    CHECK(made.read(5) == "%PDF-");
+
+    press(loop.page, QStringLiteral("Make packet"));
+    test::choice(loop.page, QStringLiteral("Form")).setCurrentIndex(1);
+    const QString folder = loop.file(QStringLiteral("Packet"));
+    type(loop.page, QStringLiteral("Goes to"), folder);
+    press(loop.page, QStringLiteral("Make the packet"));
+    CHECK(QFile::exists(folder + QStringLiteral("/SHA256SUMS")));
+    CHECK(QDir(folder + QStringLiteral("/photos")).entryList(QDir::Files).size() == 1);
+
+    press(loop.page, QStringLiteral("Make packet"));
+    type(loop.page, QStringLiteral("Goes to"), folder);
+    press(loop.page, QStringLiteral("Make the packet"));
+    CHECK(says(loop.page, QStringLiteral("is called Packet there already")));
+    CHECK(loop.complained.isEmpty());
+}
+
+TEST_CASE("A hold point is planned besides those of the rules, once")
+{
+    Loop loop;
+    loop.page.showRecord({RecordType::Closing, loop.workshop.aileronClosing.value()});
+    press(loop.page, QStringLiteral("Plan another"));
+    press(loop.page, QStringLiteral("Plan the hold point"));
+    const auto planned = test::Workshop::point(*loop.records(), loop.workshop.aileronClosing,
+                                               HoldPointKind::IndependentCheck);
+    REQUIRE(planned);
+    CHECK(loop.records()->find(planned)->planned_on == Moment::parse("2026-03-14"));
+    const auto count = loop.records()->hold_points.size();
+    press(loop.page, QStringLiteral("Plan another"));
+    press(loop.page, QStringLiteral("Plan the hold point"));
+    CHECK(loop.records()->hold_points.size() == count);
+}
+
+TEST_CASE("Work after a signature gives a page to send, and the answer is a signature by message")
+{
+    Loop loop;
+    const auto closing = loop.workshop.aileronClosing;
+    loop.session->change(QStringLiteral("Held, then worked on"), [&](Edit &edit) {
+        acts::HeldInspection held{{}, InspectionKind::PreCover, *Moment::parse("2026-03-10"), {},
+                                  {}};
+        held.inspector_id = loop.workshop.inspector;
+        held.verdicts = {{loop.preCover(closing), SignOffResult::Accepted, {}}};
+        acts::holdInspection(edit, held);
+        WorkSession session;
+        session.component_id = loop.workshop.aileron;
+        session.began = Moment::parse("2026-03-12");
+        session.changed_inspected = true;
+        edit.put(session);
+    });
+    loop.page.showRecord({RecordType::Closing, closing.value()});
+    CHECK(test::button(loop.page, QStringLiteral("What changed since")));
+    const QString page = loop.file(QStringLiteral("changed.pdf"));
+    makeChangesPage(*loop.session, loop.preCover(closing), page);
+    CHECK(QFile::exists(page));
+    press(loop.page, QStringLiteral("Answered by message"));
+    press(loop.page, QStringLiteral("Record the signature"));
+    const auto &signatures = loop.records()->sign_offs;
+    REQUIRE(signatures.size() == 2);
+    CHECK(std::ranges::any_of(signatures, [&](const SignOff &signature) {
+        return signature.seen == Seen::ByMessage &&
+               signature.person_id == loop.workshop.inspector;
+    }));
+    CHECK_FALSE(test::button(loop.page, QStringLiteral("What changed since")));
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Readiness.h"
+#include "tests/support/WingProject.h"
+#include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/ChangesPrinter.h"
+#include "ui/print/CorrectionsPrinter.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::tests;
+
+namespace {
+
+/// The wing after a visit with findings, worked on since.
+struct Visited : WingProject {
+    Visited()
+    {
+        Inspection visit = *records.find(Id<Inspection>{1});
+        visit.held_on = at("2026-02-05");
+        visit.asked_on = at("2026-01-20");
+        visit.report_number = "R-17";
+        records.inspections.put(visit);
+        Squawk late = *records.find(Id<Squawk>{1});
+        late.found_on = at("2026-02-05");
+        late.fixed_on = at("2026-02-11");
+        records.squawks.put(late);
+        records.sign_offs.put({.id = Id<SignOff>{1},
+                               .hold_point_id = preCover,
+                               .inspection_id = visit.id,
+                               .person_id = inspector,
+                               .signed_on = at("2026-02-05"),
+                               .result = SignOffResult::AcceptedWithFindings});
+    }
+};
+
+QString pages(const std::filesystem::path &pdf)
+{
+    const auto run = PrintedFolder::run(QStringLiteral("pdfinfo"),
+                                        {QString::fromStdString(pdf.string())});
+    const auto at = run.output.indexOf(QStringLiteral("Pages:"));
+    return run.output.mid(at + 6).section(QLatin1Char('\n'), 0, 0).trimmed();
+}
+
+QString embeddedPictures(const std::filesystem::path &pdf)
+{
+    return PrintedFolder::run(QStringLiteral("pdfimages"),
+                              {QStringLiteral("-list"), QString::fromStdString(pdf.string())})
+        .output;
+}
+
+} // namespace
+
+TEST_CASE("The corrections report names finding, correction and who has to verify, with both pictures")
+{
+    const PrintedFolder folder;
+    const Visited project;
+    const auto report = packet::correctionsReport(project.records, project.profile,
+                                                  Id<Inspection>{1}, project.as_of);
+    REQUIRE(report);
+    const auto file = folder.path("corrections.pdf");
+    const auto printed =
+        print::printCorrections(*report, imprintOfTest(), folder.pictures(), {}, file);
+    REQUIRE(printed);
+    CHECK(printed->pictures == 2);
+    const QString text = PrintedFolder::text(file).simplified();
+    for (const char *words : {"CORRECTIONS REPORT", "report R-17", "Rivet set too deep in rib 3",
+                              "Drilled out and replaced", "waits for: inspector", "Before", "After",
+                              "Neither verified nor accepted: 1"})
+        CHECK(text.contains(QLatin1String(words)));
+    CHECK(embeddedPictures(file).count(QStringLiteral("jpeg")) == 2);
+    CHECK(PrintedFolder::run(QStringLiteral("qpdf"), {QStringLiteral("--check"),
+                                                      QString::fromStdString(file.string())})
+              .exit_code == 0);
+}
+
+TEST_CASE("What changed since a signature stands on one page, however much it was")
+{
+    const PrintedFolder folder;
+    Visited project;
+    for (std::int64_t day = 10; day < 28; ++day)
+        project.records.work_sessions.put(
+            {.id = Id<WorkSession>{day},
+             .began = WingProject::at("2026-02-" + std::to_string(day)),
+             .component_id = project.rib,
+             .kind = WorkKind::Assembly,
+             .changed_inspected = true,
+             .note = "Riveted another row along the flange and deburred the holes of the next"});
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    const auto changes =
+        packet::changesSince(project.records, project.profile, answer, project.preCover);
+    REQUIRE(changes);
+    REQUIRE(changes->changes.size() > 18);
+    const auto file = folder.path("changes.pdf");
+    for (const auto paper : {print::Paper::A4, print::Paper::Letter}) {
+        REQUIRE(print::printChanges(*changes, imprintOfTest(), folder.pictures(), {paper, {}},
+                                    file));
+        CHECK(pages(file) == QStringLiteral("1"));
+        const QString text = PrintedFolder::text(file).simplified();
+        for (const char *words : {"Signed by Ines Inspector (No. 77)", "earlier changes are in",
+                                  "Corrections that you asked for", "Does your signature still hold?",
+                                  "Yes, it holds."})
+            CHECK(text.contains(QLatin1String(words)));
+    }
+}
