@@ -151,17 +151,14 @@ void declarePacket(CLI::App &program, Action &chosen)
     verb.add_option("--closing", options->closings, "The closings it is about")
         ->required()
         ->type_name("ID");
-    CLI::Option *to = verb.add_option("--to", options->to, "The PDF to write");
-    to->type_name("FILE.pdf");
-    CLI::Option *folder = verb.add_option(
+    CLI::App &place = *verb.add_option_group("Place");
+    place.add_option("--to", options->to, "The PDF to write")->type_name("FILE.pdf");
+    CLI::Option &folder = *place.add_option(
         "--folder", options->folder,
         "A new folder for the PDF, the photographs in full size, and SHA256SUMS");
-    folder->type_name("DIR")->excludes(to);
-    verb.add_flag("--small", options->small, "A PDF under 15 MB, to send")->excludes(folder);
-    verb.final_callback([to, folder] {
-        if (to->empty() && folder->empty())
-            throw CLI::RequiredError("--to or --folder");
-    });
+    folder.type_name("DIR");
+    place.require_option(1);
+    verb.add_flag("--small", options->small, "A PDF under 15 MB, to send")->excludes(&folder);
     verb.add_option("--paper", options->paper, "A4 or Letter")
         ->check(CLI::IsMember({"A4", "Letter"}, CLI::ignore_case))
         ->type_name("SIZE");
