@@ -16,7 +16,7 @@ namespace {
 const std::regex &numbered()
 {
     static const std::regex pattern(
-        R"(^\s*(?:(?:[Nn][Oo]?\.?|#)\s*(\d{1,3}[a-z]?)\s*[.):\-]?|\((\d{1,3}[a-z]?)\)|(\d{1,3}[a-z]?)\s*[.)]|(\d{1,3}[a-z]?)\s+[-–:])\s+(.*\S)\s*$)");
+        R"(^\s*(?:(?:[Nn][Oo]?\.?|#)\s*(\d{1,3}[a-z]?)\s*[.):\-]?|\((\d{1,3}[a-z]?)\)|(\d{1,3}[a-z]?)\s*[.)]|(\d{1,3}[a-z]?)\s+(?:-|–|:))\s+(.*\S)\s*$)");
     return pattern;
 }
 

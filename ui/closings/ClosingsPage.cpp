@@ -19,7 +19,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
-#include <QTableView>
+#include <QTreeView>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {

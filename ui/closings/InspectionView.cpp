@@ -139,8 +139,10 @@ QString InspectionView::facts(const Inspection &visit) const
     if (const QString who = personName(*records, visit.inspector_id); !who.isEmpty())
         lines << tr("By %1.").arg(who);
     QStringList present;
-    for (const auto person : visit.present)
-        present << personName(*records, person);
+    for (const auto person : visit.present) {
+        if (person != visit.inspector_id)
+            present << personName(*records, person);
+    }
     if (!present.isEmpty())
         lines << tr("Also there: %1.").arg(present.join(QStringLiteral(", ")));
     if (happened(visit.held_on, m_session.now()) && visit.media_ids.empty())

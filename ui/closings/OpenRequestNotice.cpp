@@ -12,6 +12,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 OpenRequestNotice::OpenRequestNotice(Session &session, QWidget *parent)
@@ -43,7 +45,11 @@ bool OpenRequestNotice::isInTheWay() const
 
 void OpenRequestNotice::refresh()
 {
-    const auto unfinished = acts::unfinishedVisits(*m_session.records(), m_session.now());
+    auto unfinished = acts::unfinishedVisits(*m_session.records(), m_session.now());
+    // One that can still be extended first.
+    std::ranges::stable_partition(unfinished, [this](const Inspection *visit) {
+        return !happened(visit->held_on, m_session.now());
+    });
     m_visit = unfinished.empty() ? Id<Inspection>{} : unfinished.front()->id;
     setVisible(bool(m_visit));
     if (!m_visit)

@@ -23,6 +23,9 @@ SheetPreview::SheetPreview(QWidget *parent)
 
 void SheetPreview::showFile(const QString &file)
 {
+    hide();
+    if (file.isEmpty())
+        return;
     QImageReader reader(file);
     reader.setAutoTransform(true);
     const QSize size = reader.size();
@@ -31,7 +34,7 @@ void SheetPreview::showFile(const QString &file)
     const int width = isTurned ? size.height() : size.width();
     if (width > widest)
         reader.setScaledSize(size * widest / width);
-    const QImage image = file.isEmpty() ? QImage() : reader.read();
+    const QImage image = reader.read();
     setVisible(!image.isNull());
     if (!image.isNull())
         setPixmap(QPixmap::fromImage(image));

@@ -15,7 +15,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QTableView>
+#include <QTreeView>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -33,7 +33,7 @@ VisitBoard::VisitBoard(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
     , m_plan(new VisitPlanModel(this))
-    , m_table(new QTableView(this))
+    , m_table(new QTreeView(this))
     , m_nothing(new QLabel(tr("No closing waits for an inspector or adviser."), this))
     , m_sum(new QLabel(this))
     , m_ready(new QPushButton(tr("Pick those that need no more work"), this))
@@ -90,15 +90,12 @@ void VisitBoard::buildTable()
     m_table->setAccessibleName(tr("Closings that one visit could cover"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setShowGrid(false);
-    m_table->setTabKeyNavigation(false);
-    m_table->setWordWrap(false);
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(Theme::rowHeight);
-    m_table->horizontalHeader()->setHighlightSections(false);
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_table->setRootIsDecorated(false);
+    m_table->setUniformRowHeights(true);
+    m_table->setAllColumnsShowFocus(true);
+    m_table->header()->setStretchLastSection(false);
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto *header = m_table->horizontalHeader();
+    auto *header = m_table->header();
     header->setSectionResizeMode(VisitPlanModel::Title, QHeaderView::Stretch);
     header->setSectionResizeMode(VisitPlanModel::State, QHeaderView::ResizeToContents);
     header->setSectionResizeMode(VisitPlanModel::Work, QHeaderView::ResizeToContents);
@@ -108,7 +105,7 @@ void VisitBoard::buildTable()
 void VisitBoard::connectParts()
 {
     connect(m_plan, &VisitPlanModel::pickedChanged, this, &VisitBoard::updateWords);
-    connect(m_table, &QTableView::doubleClicked, this, [this](const QModelIndex &index) {
+    connect(m_table, &QTreeView::doubleClicked, this, [this](const QModelIndex &index) {
         Q_EMIT closingWanted(m_plan->closing(index.row()));
     });
     connect(m_ready, &QPushButton::clicked, this, &VisitBoard::pickWithoutWork);
@@ -130,7 +127,7 @@ void VisitBoard::refresh()
     m_nothing->setVisible(rows == 0);
     m_table->setVisible(rows > 0);
     const int shown = std::min(rows, mostTableRows);
-    m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() +
+    m_table->setFixedHeight(m_table->header()->sizeHint().height() +
                             shown * Theme::rowHeight + 4);
     for (int row = 0; row < rows; ++row) {
         if (row == 0 || m_plan->closing(row) == chosen)
@@ -190,7 +187,8 @@ void VisitBoard::refreshVisits()
             continue;
         ListRow row{{RecordType::Inspection, visit.id.value()}, visitName(visit)};
         row.detail = standing(visit);
-        row.figure = tr("%n hold points", nullptr, int(visit.hold_point_ids.size()));
+        if (!visit.hold_point_ids.empty())
+            row.figure = tr("%n hold points", nullptr, int(visit.hold_point_ids.size()));
         const bool isOver = happened(visit.completed_on, m_session.now()) ||
                             happened(visit.cancelled_on, m_session.now());
         auto &list = isOver ? over : rows;

@@ -11,7 +11,7 @@
 
 class QLabel;
 class QPushButton;
-class QTableView;
+class QTreeView;
 
 namespace lastrivet::ui {
 
@@ -30,7 +30,7 @@ public:
     /// Picks these closings, those that are in the plan.
     void pick(const IdSet<Closing> &closings);
     VisitPlanModel &plan() const { return *m_plan; }
-    QTableView &table() const { return *m_table; }
+    QTreeView &table() const { return *m_table; }
 
 Q_SIGNALS:
     void backWanted();
@@ -53,7 +53,7 @@ private:
 
     Session &m_session;
     VisitPlanModel *m_plan;
-    QTableView *m_table;
+    QTreeView *m_table;
     QLabel *m_nothing;
     QLabel *m_sum;
     QPushButton *m_ready;

@@ -3,7 +3,10 @@
 #include "ui/closings/VisitPlanModel.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/shell/Theme.h"
 #include "ui/widgets/Marks.h"
+
+#include <QSize>
 
 #include <algorithm>
 #include <array>
@@ -99,6 +102,8 @@ QVariant VisitPlanModel::data(const QModelIndex &index, int role) const
         return words(row, index.column());
     if (role == Qt::CheckStateRole && index.column() == Title)
         return std::ranges::binary_search(m_picked, row.closing) ? Qt::Checked : Qt::Unchecked;
+    if (role == Qt::SizeHintRole && index.column() == Title)
+        return QSize(0, Theme::rowHeight);
     if (role == Qt::TextAlignmentRole && index.column() == Work)
         return int(Qt::AlignRight | Qt::AlignVCenter);
     return {};
@@ -119,6 +124,8 @@ bool VisitPlanModel::setData(const QModelIndex &index, const QVariant &value, in
 
 QVariant VisitPlanModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole)
+        return int((section == Work ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     return tr(heads[std::size_t(section)]);

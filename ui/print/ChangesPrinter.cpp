@@ -19,9 +19,18 @@ namespace {
 using packet::ChangesSince;
 
 /// So that answer and cautions stay on the page.
-constexpr std::size_t mostChanges = 10;
-constexpr std::size_t mostCorrections = 4;
+constexpr std::size_t mostChanges = 8;
+constexpr std::size_t mostCorrections = 3;
 constexpr std::size_t mostPhotos = 2;
+constexpr qsizetype longestText = 72;
+
+/// The whole text is in the packet.
+QString shortened(const std::string &text)
+{
+    const QString whole = asIs(text).simplified();
+    return whole.size() <= longestText ? whole
+                                       : whole.left(longestText - 1) + QStringLiteral("…");
+}
 
 void drawTitle(Pages &pages, const ChangesSince &changes)
 {
@@ -48,11 +57,11 @@ void drawTitle(Pages &pages, const ChangesSince &changes)
 
 Table::Row rowOf(const Wording &words, const ChangesSince::Change &change)
 {
-    QString what = words.text(change.what);
+    QString what = shortened(words.text(change.what).toStdString());
     if (!change.is_certain)
         what += QLatin1Char('\n') + words.text("nobody said whether it changed what was inspected");
     return {{{words.date(change.on)}, {what}, {asIs(change.part)}, {asIs(change.by)},
-             {asIs(change.note)}},
+             {shortened(change.note)}},
             change.is_certain ? Table::Bar::Must : Table::Bar::Should};
 }
 
@@ -92,8 +101,8 @@ void drawCorrections(Pages &pages, const ChangesSince &changes)
         const packet::SquawkEntry &squawk = changes.corrections[i];
         table.rows.push_back(
             {{{asIs(squawk.finding_number.empty() ? squawk.number : squawk.finding_number)},
-              {asIs(squawk.title)},
-              {asIs(squawk.correction)},
+              {shortened(squawk.title)},
+              {shortened(squawk.correction)},
               {words.day(squawk.fixed_on)}}});
     }
     pages.smallHeading(words.text("Corrections that you asked for"),

@@ -26,7 +26,7 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QLineEdit>
-#include <QTableView>
+#include <QTreeView>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -76,7 +76,7 @@ struct Loop {
     /// Picks the row of a closing in the plan with the keyboard.
     void pick(Id<Closing> closing)
     {
-        QTableView &table = page.visits().table();
+        QTreeView &table = page.visits().table();
         for (int row = 0; row < page.visits().plan().rowCount(); ++row) {
             if (page.visits().plan().closing(row) != closing)
                 continue;
@@ -85,8 +85,9 @@ struct Loop {
         }
         REQUIRE(std::ranges::binary_search(page.visits().plan().picked(), closing));
     }
-    Id<Inspection> ask(const IdSet<HoldPoint> &points)
+    Id<Inspection> ask(IdSet<HoldPoint> points)
     {
+        std::ranges::sort(points);
         Id<Inspection> id;
         session->change(QStringLiteral("Asked"), [&](Edit &edit) {
             Inspection visit;
@@ -270,7 +271,8 @@ TEST_CASE("What is signed and clear is closed with day, person and photo, and no
     Loop loop;
     const auto closing = loop.workshop.aileronClosing;
     loop.session->change(QStringLiteral("Held"), [&](Edit &edit) {
-        acts::HeldInspection held{{}, InspectionKind::PreCover, edit.today(), {}, {}};
+        acts::HeldInspection held{{}, InspectionKind::PreCover, *Moment::parse("2026-03-12"), {},
+                                  {}};
         held.inspector_id = loop.workshop.inspector;
         held.verdicts = {{loop.preCover(closing), SignOffResult::Accepted, {}}};
         acts::holdInspection(edit, held);

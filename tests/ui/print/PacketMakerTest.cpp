@@ -70,7 +70,7 @@ private:
     {
         Media media = *m_project.records.find(Id<Media>{id});
         QImage image(1800, 1350, QImage::Format_RGB32);
-        QRandomGenerator random(std::uint32_t(id));
+        QRandomGenerator random{quint32(id)};
         for (int y = 0; y < image.height(); ++y) {
             auto *line = reinterpret_cast<QRgb *>(image.scanLine(y));
             for (int x = 0; x < image.width(); ++x)

@@ -3,6 +3,7 @@
 #include "tests/ui/support/Hands.h"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -19,6 +20,8 @@ namespace {
 template <class Widget> Widget &named(QWidget &place, const QString &name)
 {
     INFO(name.toStdString());
+    // Fields made after their page is shown appear with the next events.
+    QCoreApplication::processEvents();
     const auto widgets = place.findChildren<Widget *>();
     const auto found = std::ranges::find_if(widgets, [&](const Widget *widget) {
         return widget->accessibleName() == name && widget->isVisible();
