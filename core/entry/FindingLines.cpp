@@ -67,11 +67,12 @@ std::vector<RawLine> rawLines(std::string_view text)
 
 } // namespace
 
-std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts)
+std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts,
+                                      Moment today)
 {
     std::vector<FindingLine> findings;
     for (const RawLine &line : rawLines(text)) {
-        const Squawk read = readSquawk(line.words, parts);
+        const Squawk read = readSquawk(line.words, parts, {today, {}}).squawk;
         findings.push_back({line.number, read.title, read.component_id, read.severity});
     }
     return findings;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Moment.h"
 #include "core/entry/PartFinder.h"
 #include "core/records/Component.h"
 #include "core/records/Vocabulary.h"
@@ -25,6 +26,7 @@ struct FindingLine {
 /// Reads several lines of an inspector's sheet: a finding per line, with or without its number
 /// ("3.", "3)", "(3)", "No. 3", "#3"), a part and a severity in front of a colon. Where the first line has
 /// a number, a line without one goes on with the finding above it.
-std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts);
+std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts,
+                                      Moment today);
 
 } // namespace lastrivet::entry

@@ -4,6 +4,7 @@
 
 #include "ui/closings/PacketTask.h"
 #include "ui/convert/QtText.h"
+#include "ui/print/Language.h"
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
 
@@ -55,10 +56,8 @@ void PacketForm::offer()
     m_form->addItem(tr("PDF under 15 MB to send"), int(print::PacketForm::Small));
     m_paper->addItem(tr("A4"), int(print::Paper::A4));
     m_paper->addItem(tr("Letter"), int(print::Paper::Letter));
-    for (const auto language : {QLocale::English, QLocale::German, QLocale::French}) {
-        QString name = QLocale(language).nativeLanguageName();
-        name[0] = name[0].toUpper();
-        m_language->addItem(name, int(language));
+    for (const print::Language &language : print::languages()) {
+        m_language->addItem(language.name, int(language.id));
     }
     m_form->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_form->setMinimumContentsLength(24);
@@ -86,9 +85,10 @@ void PacketForm::start(const IdSet<Closing> &closings)
             names << toQt(closing->title);
     }
     m_names->setText(names.join(QLatin1Char('\n')));
-    m_paper->setCurrentIndex(m_paper->findData(int(usualChoices().paper)));
+    const print::Choices usual = usualChoices();
+    m_paper->setCurrentIndex(m_paper->findData(int(usual.paper)));
     m_language->setCurrentIndex(
-        std::max(0, m_language->findData(int(QLocale().language()))));
+        std::max(0, m_language->findData(int(usual.wording.locale().language()))));
     proposePlace();
     hint({});
     m_form->setFocus();
@@ -162,7 +162,7 @@ bool PacketForm::perform()
     makePacket(m_session,
                {m_closings, print::PacketForm(m_form->currentData().toInt()),
                 print::Paper(m_paper->currentData().toInt()),
-                QLocale(QLocale::Language(m_language->currentData().toInt())), place});
+                QLocale::Language(m_language->currentData().toInt()), place});
     return true;
 }
 

@@ -8,6 +8,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/print/ChangesPrinter.h"
 #include "ui/print/CorrectionsPrinter.h"
+#include "ui/print/Language.h"
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
 
@@ -83,7 +84,7 @@ void makePacket(Session &session, const PacketWish &wish)
         const print::PacketOrder order{
             .packet = packet::packetFor(*records, profile, *answer, wish.closings),
             .imprint = imprint,
-            .choices = {wish.paper, print::Wording(wish.language)},
+            .choices = {wish.paper, print::wordingIn(print::languageFor(wish.language))},
             .form = wish.form,
             .place = toPath(wish.place)};
         const auto done = print::makePacket(order, *records, folder, pictures, onPercent);

@@ -23,7 +23,7 @@ struct PacketWish {
     IdSet<Closing> closings;
     print::PacketForm form = print::PacketForm::Pdf;
     print::Paper paper = print::Paper::A4;
-    QLocale language = QLocale(QLocale::English);
+    QLocale::Language language = QLocale::English;
     /// The PDF, or the folder.
     QString place;
 };

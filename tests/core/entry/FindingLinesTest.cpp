@@ -12,6 +12,11 @@ namespace {
 
 using Lines = std::vector<std::pair<std::string, std::string>>;
 
+Moment day()
+{
+    return *Moment::parse("2026-03-14");
+}
+
 Records wing()
 {
     Records records;
@@ -22,7 +27,7 @@ Records wing()
 Lines read(std::string_view text)
 {
     Lines lines;
-    for (const FindingLine &line : readFindings(text, PartFinder(wing())))
+    for (const FindingLine &line : readFindings(text, PartFinder(wing()), day()))
         lines.emplace_back(line.number, line.title);
     return lines;
 }
@@ -57,7 +62,7 @@ TEST_CASE("On a numbered sheet a line without number goes on with the one above 
 TEST_CASE("A part and a severity may stand in front of a colon")
 {
     const auto lines =
-        readFindings("3. LW-R3 airworthiness: Crack at the flange", PartFinder(wing()));
+        readFindings("3. LW-R3 airworthiness: Crack at the flange", PartFinder(wing()), day());
     REQUIRE(lines.size() == 1);
     CHECK(lines[0].number == "3");
     CHECK(lines[0].part == Id<Component>{1});
