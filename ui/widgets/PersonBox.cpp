@@ -77,19 +77,19 @@ QString PersonBox::whyNot(const Records &records) const
     });
     if (!isKnown)
         return {};
-    switch (m_role) {
-    case SignerRole::Inspector:
+    if (m_role == Role::Inspector) {
         return tr("%1 is on record, but not as an inspector, and only an inspector's word counts "
                   "here.")
             .arg(typed);
-    case SignerRole::Adviser:
+    }
+    if (m_role == Role::Adviser) {
         return tr("%1 is on record, but neither as an adviser nor as an inspector, and only their "
                   "word counts here.")
             .arg(typed);
-    case SignerRole::Builder:
-        break;
     }
-    return tr("%1 is on record, but not as a builder, adviser or inspector.").arg(typed);
+    if (m_role == Role::Builder)
+        return tr("%1 is on record, but not as a builder, adviser or inspector.").arg(typed);
+    return tr("%1 is on record, but not in a role that counts here.").arg(typed);
 }
 
 Id<Person> PersonBox::personIn(Edit &edit) const
