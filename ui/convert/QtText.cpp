@@ -28,6 +28,42 @@ QString translatedPattern(std::string_view pattern)
     return english;
 }
 
+/// The locale's long form without its weekday and with the month's short name: "Jun 2, 2026".
+/// Figures alone are the second of June to one reader and the sixth of February to another.
+QString dayFormat(const QLocale &locale)
+{
+    // A field, or what stands between two; words in quotes ("d 'de' MMMM") hold no fields.
+    static const QRegularExpression piece(QStringLiteral("(d+|M+|y+)|(?:'[^']*'|[^'dMy])+"));
+    static const QRegularExpression openEnd(QStringLiteral("[\\s,،、-]+$"));
+    QString format;
+    bool isAfterWeekday = false;
+    auto pieces = piece.globalMatch(locale.dateFormat(QLocale::LongFormat));
+    while (pieces.hasNext()) {
+        const auto match = pieces.next();
+        const bool isField = match.hasCaptured(1);
+        const bool isWeekday = match.captured(1).startsWith(QLatin1String("ddd"));
+        if (isWeekday)
+            format.remove(openEnd).append(format.isEmpty() ? QString() : QStringLiteral(" "));
+        else if (isField || !isAfterWeekday)
+            format += match.captured();
+        isAfterWeekday = isWeekday;
+    }
+    return format.trimmed().replace(QLatin1String("MMMM"), QLatin1String("MMM"));
+}
+
+/// The locale's short form may have a year of two figures, which is one of this century.
+QDate readShortForm(const QLocale &locale, const QString &text)
+{
+    static const QRegularExpression shortYear(QStringLiteral("(?<!y)yy(?!y)"));
+    QString format = locale.dateFormat(QLocale::ShortFormat);
+    const QDate day = locale.toDate(text, format);
+    if (!format.contains(shortYear))
+        return day;
+    if (day.isValid())
+        return day.year() < 2000 ? day.addYears(100) : day;
+    return locale.toDate(text, format.replace(shortYear, QStringLiteral("yyyy")));
+}
+
 } // namespace
 
 QString toQt(std::string_view text)
@@ -92,7 +128,7 @@ std::optional<Moment> toMoment(QDateTime when)
 
 QString dayText(Moment moment)
 {
-    return QLocale().toString(toDate(moment), QLocale::ShortFormat);
+    return QLocale().toString(toDate(moment), dayFormat(QLocale()));
 }
 
 QString dateText(Moment moment)
@@ -114,8 +150,11 @@ std::optional<Moment> parseDay(const QString &text)
     if (const auto iso = Moment::parse(toStd(text)))
         return iso;
     const QLocale locale;
-    for (const auto format : {QLocale::ShortFormat, QLocale::LongFormat}) {
-        if (const auto day = locale.toDate(text.trimmed(), format); day.isValid())
+    const QString typed = text.trimmed();
+    if (const QDate day = readShortForm(locale, typed); day.isValid())
+        return toMoment(day);
+    for (const QString &format : {dayFormat(locale), locale.dateFormat(QLocale::LongFormat)}) {
+        if (const QDate day = locale.toDate(typed, format); day.isValid())
             return toMoment(day);
     }
     return std::nullopt;

@@ -38,6 +38,55 @@ TEST_CASE("What is shown can be typed again")
         CHECK_FALSE(parseMoment(QString::fromUtf8(text)));
 }
 
+namespace {
+
+struct Language {
+    explicit Language(const QString &name) { QLocale::setDefault(QLocale(name)); }
+    ~Language() { QLocale::setDefault(before); }
+    QLocale before;
+};
+
+} // namespace
+
+TEST_CASE("Days are shown with the month's name, in the order of the locale, without a weekday")
+{
+    // Names and orders: Unicode CLDR, as the Qt library carries them.
+    const auto [locale, shown] = GENERATE(table<const char *, const char *>({
+        {"en_US", "Jun 2, 2026"},
+        {"en_GB", "2 Jun 2026"},
+        {"de_DE", "2. Juni 2026"},
+        {"fr_FR", "2 juin 2026"},
+        {"es_ES", "2 de jun de 2026"},
+        {"sv_SE", "2 juni 2026"},
+        {"hu_HU", "2026. jún. 2."},
+        {"ja_JP", "2026年6月2日"},
+    }));
+    const Language language(QString::fromUtf8(locale));
+    CAPTURE(locale);
+    CHECK(dayText(*Moment::parse("2026-06-02")).toStdString() == shown);
+}
+
+TEST_CASE("A day of every month can be typed as it is shown, in the short and in the long form")
+{
+    const auto name = GENERATE("en_US", "en_GB", "de_DE", "fr_FR", "es_ES", "it_IT", "nl_NL");
+    const Language language(QString::fromUtf8(name));
+    for (int month = 1; month <= 12; ++month) {
+        const QDate day(2026, month, 2);
+        const auto moment = toMoment(day);
+        CAPTURE(name, month);
+        CHECK(parseDay(dayText(*moment)) == moment);
+        CHECK(parseDay(QLocale().toString(day, QLocale::ShortFormat)) == moment);
+        CHECK(parseDay(QLocale().toString(day, QLocale::LongFormat)) == moment);
+    }
+}
+
+TEST_CASE("A short form may be typed with the year in two figures or in four")
+{
+    const Language language(QStringLiteral("en_US"));
+    for (const auto *text : {"6/2/26", "6/2/2026", "06/02/2026"})
+        CHECK(parseDay(QString::fromUtf8(text)) == Moment::parse("2026-06-02"));
+}
+
 TEST_CASE("Days within sentences follow the locale")
 {
     const Message sentence{"Calibration is due on {0}", {"2026-03-14"}};
