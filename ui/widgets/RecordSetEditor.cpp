@@ -50,6 +50,8 @@ void RecordSetEditor::show(const void *record)
 void RecordSetEditor::fill()
 {
     while (QLayoutItem *item = m_names->takeAt(0)) {
+        // Deleted only when its own button has returned; until then the next name stands there.
+        item->widget()->hide();
         item->widget()->deleteLater();
         delete item;
     }
@@ -90,8 +92,8 @@ void RecordSetEditor::commit(std::vector<std::int64_t> ids)
     std::ranges::sort(ids);
     Q_EMIT committed([&field = m_field, ids = std::move(ids)](void *record) {
         field.clear(record);
-        return std::ranges::all_of(
-            ids, [&](std::int64_t id) { return field.add(record, Scalar{id}); });
+        return std::ranges::all_of(ids,
+                                   [&](std::int64_t id) { return field.add(record, Scalar{id}); });
     });
 }
 
