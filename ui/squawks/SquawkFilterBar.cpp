@@ -47,6 +47,8 @@ SquawkFilterBar::SquawkFilterBar(Session &session, QWidget *parent)
     , m_session(session)
     , m_text(new QLineEdit(this))
     , m_standing(new QComboBox(this))
+    , m_more(new QPushButton(tr("More filters"), this))
+    , m_rest(new QWidget(this))
     , m_severity(new QComboBox(this))
     , m_part(new RecordLine(session, RecordType::Component, this))
     , m_verifier(new QComboBox(this))
@@ -72,20 +74,17 @@ void SquawkFilterBar::build()
     m_part->setClearButtonEnabled(true);
     m_everything->setProperty("flat", true);
     m_everything->setAccessibleName(tr("Clear the filter"));
-    auto *choices = new QWidget(this);
-    auto *flow = new Flow(choices);
-    for (QWidget *choice : std::initializer_list<QWidget *>{m_severity, m_reach, m_verifier, m_part,
-                                                            m_inspection, m_everything})
-        flow->addWidget(choice);
+    m_more->setCheckable(true);
     auto *first = new QHBoxLayout;
     first->addWidget(m_text, 1);
     first->addWidget(m_standing);
+    first->addWidget(m_more);
     first->addWidget(m_saved);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(6);
     layout->addLayout(first);
-    layout->addWidget(choices);
+    layout->addWidget(buildRest());
     layout->addWidget(m_ask);
     connect(m_text, &QLineEdit::textChanged, this, &SquawkFilterBar::tell);
     connect(m_part, &RecordLine::chosenByPerson, this, &SquawkFilterBar::tell);
@@ -96,6 +95,34 @@ void SquawkFilterBar::build()
     for (const QComboBox *box : {m_standing, m_severity, m_verifier, m_inspection, m_reach})
         connect(box, &QComboBox::currentIndexChanged, this, &SquawkFilterBar::tell);
     connect(m_everything, &QPushButton::clicked, this, [this] { setFilter({}); });
+    connect(m_more, &QPushButton::toggled, this, &SquawkFilterBar::showRest);
+}
+
+QWidget *SquawkFilterBar::buildRest()
+{
+    auto *flow = new Flow(m_rest);
+    for (QWidget *choice : std::initializer_list<QWidget *>{m_severity, m_reach, m_verifier, m_part,
+                                                            m_inspection, m_everything})
+        flow->addWidget(choice);
+    return m_rest;
+}
+
+bool SquawkFilterBar::hasRest() const
+{
+    SquawkFilter rest = filter();
+    rest.text.clear();
+    rest.standing = SquawkFilter{}.standing;
+    return rest != SquawkFilter{};
+}
+
+/// What hides squawks from the list is never hidden itself.
+void SquawkFilterBar::showRest()
+{
+    const bool isSet = hasRest();
+    if (isSet)
+        m_more->setChecked(true);
+    m_more->setEnabled(!isSet);
+    m_rest->setVisible(m_more->isChecked());
 }
 
 void SquawkFilterBar::addChoices()
@@ -171,6 +198,7 @@ void SquawkFilterBar::tell()
     if (m_isFilling)
         return;
     m_everything->setEnabled(filter() != SquawkFilter{});
+    showRest();
     m_saved->keepLast(filter());
     Q_EMIT changed();
 }

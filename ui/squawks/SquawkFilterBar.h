@@ -18,7 +18,8 @@ class RecordLine;
 class SavedFilterMenu;
 class Session;
 
-/// Which squawks are listed: a choice per question, a line for words, and filters kept by name.
+/// Which squawks are listed: a line for words, a choice per question, most of them shown when
+/// wanted or set, and filters kept by name.
 class SquawkFilterBar final : public QWidget {
     Q_OBJECT
 
@@ -40,6 +41,9 @@ Q_SIGNALS:
 private:
     void build();
     void addChoices();
+    QWidget *buildRest();
+    bool hasRest() const;
+    void showRest();
     void fillInspections();
     void tell();
 
@@ -47,6 +51,8 @@ private:
     bool m_isFilling = false;
     QLineEdit *m_text;
     QComboBox *m_standing;
+    QPushButton *m_more;
+    QWidget *m_rest;
     QComboBox *m_severity;
     RecordLine *m_part;
     QComboBox *m_verifier;

@@ -13,6 +13,7 @@
 #include <QListView>
 #include <QMenu>
 #include <QProcess>
+#include <QPushButton>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -52,6 +53,15 @@ QStringList shown(const QAbstractItemModel &model)
     for (int row = 0; row < model.rowCount(); ++row)
         numbers.append(model.index(row, 0).data(ui::SquawkModel::NumberRole).toString());
     return numbers;
+}
+
+QPushButton &moreButton(ui::SquawkFilterBar &bar)
+{
+    const auto buttons = bar.findChildren<QPushButton *>();
+    const auto found =
+        std::ranges::find(buttons, QStringLiteral("More filters"), &QPushButton::text);
+    REQUIRE(found != buttons.end());
+    return **found;
 }
 
 QString textOf(const QString &pdf)
@@ -114,6 +124,7 @@ TEST_CASE("The choices of the bar filter the list, and clearing brings it back",
     QTest::keyClicks(text, QStringLiteral("rivet"));
     CHECK(window.numbers() == QStringList{QStringLiteral("1")});
     text->clear();
+    moreButton(bar).click();
     for (auto *box : bar.findChildren<QComboBox *>()) {
         if (box->accessibleName() == QStringLiteral("Filter by severity"))
             QTest::keyClick(box, Qt::Key_Down);
@@ -123,6 +134,30 @@ TEST_CASE("The choices of the bar filter the list, and clearing brings it back",
     CHECK(window.numbers().size() == 2);
     bar.setFilter({.part = window.workshop.wing});
     CHECK(window.numbers() == QStringList{QStringLiteral("1")});
+}
+
+TEST_CASE("Most choices of the bar are shown when wanted, and whenever one of them is set",
+          "[squawks]")
+{
+    Window window;
+    ui::SquawkFilterBar &bar = window.page.filterBar();
+    const auto boxes = bar.findChildren<QComboBox *>();
+    const auto severity =
+        *std::ranges::find(boxes, QStringLiteral("Filter by severity"), &QWidget::accessibleName);
+    QPushButton *more = &moreButton(bar);
+    CHECK_FALSE(severity->isVisible());
+    QTest::keyClick(more, Qt::Key_Space);
+    CHECK(severity->isVisible());
+    QTest::keyClick(more, Qt::Key_Space);
+    CHECK_FALSE(severity->isVisible());
+    bar.setFilter({.standing = Standing::All, .text = "rivet"});
+    CHECK_FALSE(severity->isVisible());
+    bar.setFilter({.severity = Severity::Airworthiness});
+    CHECK(severity->isVisible());
+    CHECK_FALSE(more->isEnabled());
+    bar.setFilter({});
+    QTest::keyClick(more, Qt::Key_Space);
+    CHECK_FALSE(severity->isVisible());
 }
 
 TEST_CASE("Filters are saved by name and come back after a restart, as does the last one",
