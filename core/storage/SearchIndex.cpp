@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <array>
 #include <fmt/format.h>
+#include <iterator>
+#include <unordered_set>
 
 namespace lastrivet::storage {
 
@@ -92,6 +94,15 @@ std::string expression(std::string_view text)
     return terms.empty() ? terms : terms + "*";
 }
 
+/// How early a record stands whose title has the words; others are found by any of their texts.
+std::optional<int> rankOf(RecordType type)
+{
+    static constexpr std::array order{RecordType::Component, RecordType::Closing,
+                                      RecordType::Squawk, RecordType::Step};
+    const auto *found = std::ranges::find(order, type);
+    return found == order.end() ? std::nullopt : std::optional(int(found - order.begin()));
+}
+
 } // namespace
 
 std::string titleOf(RecordType type, const void *record)
@@ -144,6 +155,38 @@ std::vector<SearchHit> SearchIndex::at(RecordRef record) const
     return hits;
 }
 
+std::vector<SearchHit> SearchIndex::titled(const std::string &terms, std::size_t limit) const
+{
+    struct Found {
+        bool isInside;
+        int rank;
+        std::int64_t minusRow;
+        auto operator<=>(const Found &) const = default;
+    };
+    std::vector<Found> found;
+    SQLite::Statement numbers(m_database.sql(),
+                              R"(SELECT rowid FROM "search" WHERE "search" MATCH ?)");
+    const auto rowsOf = [&](const std::string &match, const auto &take) {
+        numbers.bind(1, match);
+        while (numbers.executeStep())
+            take(numbers.getColumn(0).getInt64());
+        numbers.reset();
+    };
+    std::unordered_set<std::int64_t> beginning;
+    rowsOf(fmt::format("title : (^ {})", terms), [&](auto row) { beginning.insert(row); });
+    rowsOf(fmt::format("title : ({})", terms), [&](std::int64_t row) {
+        const auto ref = refOf(row);
+        if (const auto rank = ref ? rankOf(ref->type) : std::nullopt)
+            found.push_back({!beginning.contains(row), *rank, -row});
+    });
+    const auto end = found.begin() + std::ptrdiff_t(std::min(limit, found.size()));
+    std::ranges::partial_sort(found, end);
+    std::vector<SearchHit> hits;
+    for (auto hit = found.begin(); hit != end; ++hit)
+        std::ranges::move(at(*refOf(-hit->minusRow)), std::back_inserter(hits));
+    return hits;
+}
+
 std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t limit) const
 {
     std::vector<SearchHit> hits;
@@ -153,13 +196,19 @@ std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t li
     const auto terms = expression(text);
     if (terms.empty())
         return hits;
+    limit = std::min<std::size_t>(limit, 100'000);
+    hits = titled(terms, limit);
+    std::unordered_set<std::int64_t> titles;
+    for (const auto &hit : hits)
+        titles.insert(rowNumber(hit.record));
     SQLite::Statement row(m_database.sql(),
                           R"(SELECT rowid,"title",snippet("search",-1,'','','…',12) FROM "search"
                              WHERE "search" MATCH ? ORDER BY rowid DESC LIMIT ?)");
     row.bind(1, terms);
-    row.bind(2, std::int64_t(std::min<std::size_t>(limit, 100'000)));
-    while (row.executeStep()) {
-        if (const auto ref = refOf(row.getColumn(0).getInt64()))
+    row.bind(2, std::int64_t(limit));
+    while (hits.size() < limit && row.executeStep()) {
+        const auto number = row.getColumn(0).getInt64();
+        if (const auto ref = refOf(number); ref && !titles.contains(number))
             hits.push_back({*ref, row.getColumn(1).getString(), row.getColumn(2).getString()});
     }
     return hits;

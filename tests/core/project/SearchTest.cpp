@@ -35,6 +35,40 @@ TEST_CASE("Search finds all words, the last one as a beginning, newest first")
     CHECK(project->search("wing", 1).size() == 1);
 }
 
+TEST_CASE("What is built is found by its title before notes that only mention it")
+{
+    test::TestProject project;
+    const auto tip = project.part("Tip of the wing");
+    const auto wing = project.part("Wing");
+    project.change("Work", [&](Edit &edit) {
+        Step step;
+        step.component_id = tip;
+        step.title = "Fit the wing";
+        edit.put(step);
+        Squawk squawk;
+        squawk.component_id = wing;
+        squawk.title = "Scratch";
+        squawk.detail = "On the wing";
+        squawk.found_on = edit.today();
+        edit.put(squawk);
+        Squawk named;
+        named.component_id = wing;
+        named.title = "Wing walk is loose";
+        named.found_on = edit.today();
+        edit.put(named);
+        WorkSession work;
+        work.began = edit.today();
+        work.minutes = Minutes{60};
+        work.note = "Wing, mostly";
+        edit.put(work);
+    });
+    const Titles expected{"Wing",         "Wing walk is loose", "Tip of the wing",
+                          "Fit the wing", "Wing, mostly",       "Scratch"};
+    CHECK(titles(*project, "wing") == expected);
+    for (std::size_t limit = 0; limit <= expected.size(); ++limit)
+        CHECK(project->search("wing", limit).size() == limit);
+}
+
 TEST_CASE("Search takes every character as it is, never as an operator")
 {
     test::TestProject project;
