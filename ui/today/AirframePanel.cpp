@@ -22,7 +22,10 @@ namespace {
 constexpr std::string_view drawingKey = "airframe_drawing";
 /// Longer menus do not fit small screens.
 constexpr std::size_t partsListed = 20;
-constexpr int whyLines = 5;
+/// Room for what most zones say.
+constexpr int whyLines = 3;
+/// A wider picture would push its key below the fold of a small screen.
+constexpr int widestPicture = 330;
 
 } // namespace
 
@@ -43,7 +46,8 @@ void AirframePanel::build()
 {
     m_why->setWordWrap(true);
     m_why->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    // The room stays, so that nothing jumps while the mouse moves.
+    m_picture->setMaximumWidth(widestPicture);
+    // The room stays, so that little jumps while the mouse moves.
     m_why->setMinimumHeight(whyLines * m_why->fontMetrics().lineSpacing());
     m_elsewhere->setProperty("flat", true);
     m_elsewhere->setMenu(m_elsewhereMenu);
@@ -57,8 +61,8 @@ void AirframePanel::build()
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(m_picture);
-    layout->addWidget(m_why);
     layout->addWidget(buttons);
+    layout->addWidget(m_why);
     connect(m_picture, &AirframePicture::lookedAt, this, &AirframePanel::say);
     connect(m_picture, &AirframePicture::chosen, &m_session, &Session::goTo);
 }
