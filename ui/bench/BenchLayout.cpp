@@ -13,11 +13,13 @@
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QScrollArea>
 #include <QShortcut>
 #include <QStackedWidget>
@@ -32,6 +34,9 @@ constexpr int wordSteps = 2; // 10 pt × 1.25² is about 16 pt
 constexpr int nameSteps = 4; // 24 pt
 constexpr int rowsShown = 4;
 constexpr int pictureEdge = 220;
+/// Narrower columns break words of this size into letters.
+constexpr int threeColumnsFrom = 1080;
+constexpr int oneColumnBelow = 640;
 /// With the padding of the application's style sheet buttons and lines are 56 px high. The sheet
 /// sets the fonts, too, because widgets that a sheet styles do not take over their parent's.
 const auto touchSheet = QStringLiteral("QWidget { font-size: %1pt; } #name { font-size: %2pt; } "
@@ -92,8 +97,8 @@ void BenchView::build()
 {
     const Theme &theme = m_session.theme();
     m_name->setObjectName(QStringLiteral("name"));
-    setStyleSheet(touchSheet.arg(theme.font(wordSteps).pointSizeF())
-                      .arg(theme.font(nameSteps).pointSizeF()));
+    setStyleSheet(
+        touchSheet.arg(theme.font(wordSteps).pointSizeF()).arg(theme.font(nameSteps).pointSizeF()));
     setAutoFillBackground(true);
     auto *scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
@@ -127,15 +132,16 @@ QWidget *BenchView::buildHead()
 
 QWidget *BenchView::buildBoard()
 {
-    auto *layout = new QVBoxLayout(m_board);
-    layout->setContentsMargins(0, 0, 0, 0);
-    auto *columns = new QHBoxLayout;
-    columns->setSpacing(32);
+    m_grid = new QGridLayout(m_board);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(32);
+    m_grid->setVerticalSpacing(16);
     QVBoxLayout *column[3];
-    for (QVBoxLayout *&each : column) {
-        each = new QVBoxLayout;
-        each->setSpacing(16);
-        columns->addLayout(each, 1);
+    for (std::size_t i = 0; i < m_groups.size(); ++i) {
+        m_groups[i] = new QWidget(m_board);
+        column[i] = new QVBoxLayout(m_groups[i]);
+        column[i]->setContentsMargins(0, 0, 0, 0);
+        column[i]->setSpacing(16);
     }
     buildLeft(*column[0]);
     column[1]->addWidget(m_torque);
@@ -145,13 +151,45 @@ QWidget *BenchView::buildBoard()
     column[2]->addWidget(buildPictures());
     for (QVBoxLayout *each : column)
         each->addStretch(1);
-    layout->addLayout(columns, 1);
+    arrange(width());
     connect(m_fasteners, &Section::acted, this, &BenchView::workOn);
     connect(m_fasteners, &Section::chosen, this, &BenchView::workOn);
     connect(m_checks, &Section::acted, this, &BenchView::tickCheck);
     connect(m_checks, &Section::chosen, this, &BenchView::tickCheck);
     connect(m_staysOpen, &Section::chosen, this, &BenchView::explain);
     return m_board;
+}
+
+void BenchView::arrange(int width)
+{
+    const int columns = width < oneColumnBelow ? 1 : width < threeColumnsFrom ? 2 : 3;
+    if (columns == m_columns)
+        return;
+    m_columns = columns;
+    for (QWidget *group : m_groups)
+        m_grid->removeWidget(group);
+    const auto [acts, lists, looks] = m_groups;
+    m_grid->addWidget(acts, 0, 0);
+    if (columns == 1) {
+        m_grid->addWidget(lists, 1, 0);
+        m_grid->addWidget(looks, 2, 0);
+    } else if (columns == 2) {
+        m_grid->addWidget(lists, 0, 1, 2, 1);
+        m_grid->addWidget(looks, 1, 0);
+    } else {
+        m_grid->addWidget(lists, 0, 1);
+        m_grid->addWidget(looks, 0, 2);
+    }
+    for (int column = 0; column < int(m_groups.size()); ++column)
+        m_grid->setColumnStretch(column, column < columns ? 1 : 0);
+    for (int row = 0; row < int(m_groups.size()); ++row)
+        m_grid->setRowStretch(row, row == (columns == 3 ? 0 : columns == 2 ? 1 : 2) ? 1 : 0);
+}
+
+void BenchView::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    arrange(event->size().width());
 }
 
 void BenchView::buildLeft(QVBoxLayout &column)

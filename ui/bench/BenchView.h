@@ -7,6 +7,9 @@
 
 #include <QWidget>
 
+#include <array>
+
+class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QListView;
@@ -39,6 +42,7 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void makeParts();
@@ -47,6 +51,8 @@ private:
     QWidget *buildBoard();
     QWidget *buildPictures();
     void buildLeft(QVBoxLayout &column);
+    /// As many columns as the width has room for.
+    void arrange(int width);
     void buildKeys();
     void connectSession();
     void choosePart();
@@ -68,6 +74,9 @@ private:
     QStackedWidget *m_stack = nullptr;
     BenchPartChooser *m_chooser = nullptr;
     QWidget *m_board = nullptr;
+    QGridLayout *m_grid = nullptr;
+    std::array<QWidget *, 3> m_groups{};
+    int m_columns = 0;
     QLabel *m_name = nullptr;
     QPushButton *m_change = nullptr;
     BenchClock *m_clock = nullptr;
