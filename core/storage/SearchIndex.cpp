@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 #include <iterator>
 #include <unordered_set>
+#include <utility>
 
 namespace lastrivet::storage {
 
@@ -157,33 +158,23 @@ std::vector<SearchHit> SearchIndex::at(RecordRef record) const
 
 std::vector<SearchHit> SearchIndex::titled(const std::string &terms, std::size_t limit) const
 {
-    struct Found {
-        bool isInside;
-        int rank;
-        std::int64_t minusRow;
-        auto operator<=>(const Found &) const = default;
-    };
-    std::vector<Found> found;
-    SQLite::Statement numbers(m_database.sql(),
-                              R"(SELECT rowid FROM "search" WHERE "search" MATCH ?)");
-    const auto rowsOf = [&](const std::string &match, const auto &take) {
-        numbers.bind(1, match);
-        while (numbers.executeStep())
-            take(numbers.getColumn(0).getInt64());
-        numbers.reset();
-    };
-    std::unordered_set<std::int64_t> beginning;
-    rowsOf(fmt::format("title : (^ {})", terms), [&](auto row) { beginning.insert(row); });
-    rowsOf(fmt::format("title : ({})", terms), [&](std::int64_t row) {
-        const auto ref = refOf(row);
+    constexpr std::int64_t mostLookedAt = 5'000;
+    std::vector<std::pair<int, RecordRef>> found;
+    SQLite::Statement row(m_database.sql(),
+                          R"(SELECT rowid FROM "search" WHERE "search" MATCH ?
+                             ORDER BY rowid DESC LIMIT ?)");
+    row.bind(1, fmt::format("title : ({})", terms));
+    row.bind(2, mostLookedAt);
+    while (row.executeStep()) {
+        const auto ref = refOf(row.getColumn(0).getInt64());
         if (const auto rank = ref ? rankOf(ref->type) : std::nullopt)
-            found.push_back({!beginning.contains(row), *rank, -row});
-    });
-    const auto end = found.begin() + std::ptrdiff_t(std::min(limit, found.size()));
-    std::ranges::partial_sort(found, end);
+            found.emplace_back(*rank, *ref);
+    }
+    std::ranges::stable_sort(found, {}, &std::pair<int, RecordRef>::first);
+    found.resize(std::min(limit, found.size()));
     std::vector<SearchHit> hits;
-    for (auto hit = found.begin(); hit != end; ++hit)
-        std::ranges::move(at(*refOf(-hit->minusRow)), std::back_inserter(hits));
+    for (const auto &[rank, ref] : found)
+        std::ranges::move(at(ref), std::back_inserter(hits));
     return hits;
 }
 

@@ -23,9 +23,9 @@ public:
 
     /// Makes the index say what the record says; null when it is gone.
     void put(RecordRef ref, const void *record);
-    /// Records that hold all words of `text`, the last one as a beginning. What is built comes
-    /// first when its title has the words: titles that begin with them, then parts, closings,
-    /// squawks and steps; after them the newest first. What a label's code says finds its record.
+    /// Records that hold all words of `text`, the last one as a beginning. Parts, closings, squawks
+    /// and steps with the words in their title come first, in this order; all else, and each of
+    /// these kinds, newest first. What a label's code says finds its record.
     std::vector<SearchHit> search(std::string_view text, std::size_t limit) const;
 
 private:

@@ -36,13 +36,13 @@ QDate toDate(Moment moment);
 std::optional<Moment> toMoment(QDate day);
 std::optional<Moment> toMoment(QDateTime when);
 
-/// The day with its month's name, and the time where one is known: "14 Mar 2026, 16:10".
+/// The day as the locale writes it, with the time where one is known: "14 Mar 2026, 16:10".
 QString dateText(Moment moment);
 /// `dateText`, or an empty text when nothing is known.
 QString dateText(const std::optional<Moment> &moment);
 /// The day without its time.
 QString dayText(Moment moment);
-/// What a person typed: ISO, as shown, or the locale's short or long form; empty if no such day.
+/// What a person typed: ISO, or the locale's short form; empty when it is no such day.
 std::optional<Moment> parseDay(const QString &text);
 /// The same, and a time of day may follow: "14/03/2026, 16:10".
 std::optional<Moment> parseMoment(const QString &text);

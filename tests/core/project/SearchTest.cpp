@@ -62,8 +62,8 @@ TEST_CASE("What is built is found by its title before notes that only mention it
         work.note = "Wing, mostly";
         edit.put(work);
     });
-    const Titles expected{"Wing",         "Wing walk is loose", "Tip of the wing",
-                          "Fit the wing", "Wing, mostly",       "Scratch"};
+    const Titles expected{"Wing",         "Tip of the wing", "Wing walk is loose",
+                          "Fit the wing", "Wing, mostly",    "Scratch"};
     CHECK(titles(*project, "wing") == expected);
     for (std::size_t limit = 0; limit <= expected.size(); ++limit)
         CHECK(project->search("wing", limit).size() == limit);
