@@ -47,12 +47,14 @@ TEST_CASE("What is built is found by its title before notes that only mention it
         edit.put(step);
         Squawk squawk;
         squawk.component_id = wing;
+        squawk.number = "1";
         squawk.title = "Scratch";
         squawk.detail = "On the wing";
         squawk.found_on = edit.today();
         edit.put(squawk);
         Squawk named;
         named.component_id = wing;
+        named.number = "2";
         named.title = "Wing walk is loose";
         named.found_on = edit.today();
         edit.put(named);
