@@ -24,8 +24,8 @@ constexpr std::string_view drawingKey = "airframe_drawing";
 constexpr std::size_t partsListed = 20;
 /// Room for what most zones say.
 constexpr int whyLines = 3;
-/// A wider picture would push its key below the fold of a small screen.
-constexpr int widestPicture = 330;
+/// A taller picture would push its key below the fold of a small screen.
+constexpr int tallestPicture = 340;
 
 } // namespace
 
@@ -46,7 +46,7 @@ void AirframePanel::build()
 {
     m_why->setWordWrap(true);
     m_why->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_picture->setMaximumWidth(widestPicture);
+    m_picture->setMaximumHeight(tallestPicture);
     // The room stays, so that little jumps while the mouse moves.
     m_why->setMinimumHeight(whyLines * m_why->fontMetrics().lineSpacing());
     m_elsewhere->setProperty("flat", true);
@@ -61,8 +61,8 @@ void AirframePanel::build()
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(m_picture);
-    layout->addWidget(buttons);
     layout->addWidget(m_why);
+    layout->addWidget(buttons);
     connect(m_picture, &AirframePicture::lookedAt, this, &AirframePanel::say);
     connect(m_picture, &AirframePicture::chosen, &m_session, &Session::goTo);
 }
