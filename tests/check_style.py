@@ -1,0 +1,70 @@
+#!/usr/bin/env python3
+# SPDX-FileCopyrightText: The Lastrivet contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Prints the sources over 400 lines and the functions over 40, longest first.
+
+    check_style.py [FOLDER…]
+
+Reads braces, not C++: a function is a block that a line ending in `)`, `const`, `override` or
+`noexcept` opens at the outermost level, or one level below a class. Ends with 1 when it found any.
+"""
+import re
+import sys
+from pathlib import Path
+
+MOST_LINES_OF_FILE = 400
+MOST_LINES_OF_FUNCTION = 40
+SOURCE = Path(__file__).resolve().parent.parent
+NOT_CODE = re.compile(r'R"(\w*)\(.*?\)\1"|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])\'|//[^\n]*|/\*.*?\*/',
+                      re.DOTALL)
+GROUP = re.compile(r"\b(namespace|class|struct|union|enum|extern)\b(?!.*\()")
+
+
+def without_texts(source):
+    """The same lines, with strings and comments blanked."""
+    return NOT_CODE.sub(lambda found: re.sub(r"[^\n]", " ", found.group()), source)
+
+
+def functions(code):
+    """The (first line, lines) of each outermost block that is no namespace or type."""
+    opened = []  # of each brace: its line, and whether it opens a namespace or type
+    head, line, head_line = "", 1, 1
+    for sign in code:
+        line += sign == "\n"
+        if sign == "{":
+            opened.append((head_line, bool(GROUP.search(head)), ")" in head))
+        elif sign == "}" and opened:
+            first, is_group, has_arguments = opened.pop()
+            if has_arguments and not is_group and all(outer[1] for outer in opened):
+                yield first, line - first + 1
+        if sign in "{};":
+            head = ""
+        elif head or not sign.isspace():
+            head_line = head_line if head else line
+            head += " " if sign == "\n" else sign
+
+
+def findings(file):
+    source = file.read_text()
+    lines = source.count("\n")
+    if lines > MOST_LINES_OF_FILE:
+        yield lines, f"{file}: {lines} lines"
+    for first, length in functions(without_texts(source)):
+        if length > MOST_LINES_OF_FUNCTION:
+            yield length, f"{file}:{first}: a function of {length} lines"
+
+
+def main():
+    folders = [Path(name) for name in sys.argv[1:]] or [
+        SOURCE / name for name in ("core", "ui", "app")]
+    files = sorted(file for folder in folders for file in folder.rglob("*")
+                   if file.suffix in (".cpp", ".h"))
+    found = sorted((found for file in files for found in findings(file)), reverse=True)
+    for _, words in found:
+        print(words)
+    print(f"{len(files)} files, {len(found)} findings")
+    return 1 if found else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
