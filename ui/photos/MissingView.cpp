@@ -54,41 +54,54 @@ RowListView *MissingView::addList(QVBoxLayout *layout, QLabel *heading, const QS
     auto *list = new RowListView(m_session.theme(), name, this);
     layout->addWidget(heading);
     layout->addWidget(list);
-    connect(list, &RowListView::chosen, this,
-            [this](RecordRef record) { m_session.goTo(record); });
+    connect(list, &RowListView::chosen, this, [this](RecordRef record) { m_session.goTo(record); });
     connect(list, &RowListView::acted, this, &MissingView::takeInWanted);
     return list;
 }
 
-void MissingView::show(const readiness::MissingPictures &missing)
+QString MissingView::actionWords() const
+{
+    return m_session.isReadOnly() ? QString() : tr("Take photos in");
+}
+
+std::vector<ListRow> MissingView::closingRows(const readiness::MissingPictures &missing) const
 {
     const auto records = m_session.records();
     const int wanted = int(m_session.project().profile().interior_photos);
-    const QString action = m_session.isReadOnly() ? QString() : tr("Take photos in");
-    std::vector<ListRow> closings;
+    std::vector<ListRow> rows;
     for (const auto &lacking : missing.closings) {
-        const Closing &closing = *records->find(lacking.closing);
         const bool isFew = lacking.rule == readiness::Rule::TooFewPhotos;
-        const QString have = lacking.have == 0 ? tr("no photograph of the inside")
-                                               : tr("%n photographs of the inside", nullptr,
-                                                    int(lacking.have));
-        closings.push_back(
-            {.record = {RecordType::Closing, lacking.closing.value()},
-             .title = toQt(closing.title),
-             .detail = isFew ? tr("%1, %2 are asked for").arg(have).arg(wanted)
-                             : tr("work was done after the latest photograph"),
-             .action = action});
+        const QString have = lacking.have == 0
+                                 ? tr("no photograph of the inside")
+                                 : tr("%n photographs of the inside", nullptr, int(lacking.have));
+        rows.push_back({.record = {RecordType::Closing, lacking.closing.value()},
+                        .title = toQt(records->find(lacking.closing)->title),
+                        .detail = isFew ? tr("%1, %2 are asked for").arg(have).arg(wanted)
+                                        : tr("work was done after the latest photograph"),
+                        .action = actionWords()});
     }
-    std::vector<ListRow> parts;
+    return rows;
+}
+
+std::vector<ListRow> MissingView::partRows(const readiness::MissingPictures &missing) const
+{
+    const auto records = m_session.records();
+    std::vector<ListRow> rows;
     for (const Id<Component> part : missing.parts) {
-        const Component &known = *records->find(part);
-        parts.push_back({.record = {RecordType::Component, part.value()},
-                         .title = partName(*records, part),
-                         .detail = partName(*records, known.parent_id),
-                         .action = action});
+        rows.push_back({.record = {RecordType::Component, part.value()},
+                        .title = partName(*records, part),
+                        .detail = partName(*records, records->find(part)->parent_id),
+                        .action = actionWords()});
     }
-    m_closingsHeading->setText(tr("%n closings lack photographs of the open structure", nullptr,
-                                  int(closings.size())));
+    return rows;
+}
+
+void MissingView::show(const readiness::MissingPictures &missing)
+{
+    auto closings = closingRows(missing);
+    auto parts = partRows(missing);
+    m_closingsHeading->setText(
+        tr("%n closings lack photographs of the open structure", nullptr, int(closings.size())));
     m_partsHeading->setText(tr("%n parts were worked on, will be hidden, and have no photograph "
                                "of the inside",
                                nullptr, int(parts.size())));

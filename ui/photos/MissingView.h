@@ -6,11 +6,15 @@
 
 #include <QScrollArea>
 
+#include <vector>
+
 class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace lastrivet::ui {
 
+struct ListRow;
 class RowListView;
 class Session;
 
@@ -30,7 +34,10 @@ Q_SIGNALS:
 
 private:
     void build();
-    RowListView *addList(class QVBoxLayout *layout, QLabel *heading, const QString &name);
+    RowListView *addList(QVBoxLayout *layout, QLabel *heading, const QString &name);
+    QString actionWords() const;
+    std::vector<ListRow> closingRows(const readiness::MissingPictures &missing) const;
+    std::vector<ListRow> partRows(const readiness::MissingPictures &missing) const;
 
     Session &m_session;
     QLabel *m_nothing;

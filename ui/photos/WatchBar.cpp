@@ -21,6 +21,14 @@ WatchBar::WatchBar(Session &session, QWidget *parent)
     , m_words(new QLabel(this))
     , m_begin(new QPushButton(tr("Watch a folder"), this))
 {
+    build();
+    connectButtons();
+    m_begin->hide();
+    hide();
+}
+
+void WatchBar::build()
+{
     m_words->setForegroundRole(QPalette::PlaceholderText);
     m_words->setMinimumWidth(40);
     auto *layout = new QHBoxLayout(this);
@@ -35,6 +43,10 @@ WatchBar::WatchBar(Session &session, QWidget *parent)
     m_stop = addButton(tr("Stop watching"));
     layout->addStretch(1);
     m_begin->setToolTip(tr("Photos that a phone puts there are taken in on their own."));
+}
+
+void WatchBar::connectButtons()
+{
     connect(m_begin, &QPushButton::clicked, this, &WatchBar::chooseFolder);
     connect(m_choose, &QPushButton::clicked, this, &WatchBar::chooseFolder);
     connect(m_withAll, &QPushButton::clicked, this, [this] {
@@ -57,8 +69,6 @@ WatchBar::WatchBar(Session &session, QWidget *parent)
         m_folder->stop();
         update();
     });
-    m_begin->hide();
-    hide();
 }
 
 QPushButton *WatchBar::addButton(const QString &words)

@@ -35,6 +35,8 @@ Q_SIGNALS:
     void unwanted(const std::vector<qint64> &media);
 
 private:
+    void build();
+    void connectButtons();
     QPushButton *addButton(const QString &words);
     void chooseFolder();
     void update();

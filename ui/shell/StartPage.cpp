@@ -34,34 +34,9 @@ StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
     , m_recent(new QVBoxLayout)
     , m_form(new NewProjectForm(clock, this))
 {
-    auto *title = new QLabel(tr("Lastrivet"), this);
-    title->setFont(theme.font(4));
-    auto *mark = new QLabel(this);
-    mark->setPixmap(QIcon(QStringLiteral(":/icons/lastrivet.svg")).pixmap(56, 56));
-    auto *head = new QHBoxLayout;
-    head->setSpacing(16);
-    head->addWidget(mark);
-    head->addWidget(title, 1);
     m_complaint->hide();
-    auto *open = new QPushButton(tr("Open a project folder…"), this);
-    auto *demo = new QPushButton(tr("Open the demo"), m_demoPlace);
-    auto *demoLayout = new QVBoxLayout(m_demoPlace);
-    demoLayout->setContentsMargins(0, 0, 0, 0);
-    demoLayout->addWidget(sentence(tr("An invented aeroplane, two and a half years in, to look "
-                                      "around and try everything."),
-                                   m_demoPlace));
-    demoLayout->addWidget(demo, 0, Qt::AlignLeft);
-    auto *left = new QVBoxLayout;
-    left->setSpacing(12);
-    left->addLayout(head);
-    left->addWidget(sentence(tr("What was built, what was found, what must stay open, and who "
-                                "signed: the records of one aircraft, in one folder."),
-                             this));
-    left->addWidget(m_complaint);
-    left->addLayout(m_recent);
-    left->addWidget(open, 0, Qt::AlignLeft);
-    left->addWidget(m_demoPlace);
-    left->addStretch(1);
+    QLayout *left = buildInvitation(theme);
+    buildDemo();
     auto *right = new QVBoxLayout;
     right->addWidget(m_form);
     right->addStretch(1);
@@ -78,10 +53,51 @@ StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(scroll);
-    connect(open, &QPushButton::clicked, this, &StartPage::browseWanted);
-    connect(demo, &QPushButton::clicked, this, [this] { Q_EMIT folderWanted(m_demo); });
     connect(m_form, &NewProjectForm::made, this, &StartPage::folderWanted);
     setDemo({});
+}
+
+QLayout *StartPage::buildHead(const Theme &theme)
+{
+    auto *title = new QLabel(tr("Lastrivet"), this);
+    title->setFont(theme.font(4));
+    auto *mark = new QLabel(this);
+    mark->setPixmap(QIcon(QStringLiteral(":/icons/lastrivet.svg")).pixmap(56, 56));
+    auto *head = new QHBoxLayout;
+    head->setSpacing(16);
+    head->addWidget(mark);
+    head->addWidget(title, 1);
+    return head;
+}
+
+void StartPage::buildDemo()
+{
+    auto *demo = new QPushButton(tr("Open the demo"), m_demoPlace);
+    auto *layout = new QVBoxLayout(m_demoPlace);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(sentence(tr("An invented aeroplane, two and a half years in, to look "
+                                  "around and try everything."),
+                               m_demoPlace));
+    layout->addWidget(demo, 0, Qt::AlignLeft);
+    connect(demo, &QPushButton::clicked, this, [this] { Q_EMIT folderWanted(m_demo); });
+}
+
+QLayout *StartPage::buildInvitation(const Theme &theme)
+{
+    auto *open = new QPushButton(tr("Open a project folder…"), this);
+    connect(open, &QPushButton::clicked, this, &StartPage::browseWanted);
+    auto *left = new QVBoxLayout;
+    left->setSpacing(12);
+    left->addLayout(buildHead(theme));
+    left->addWidget(sentence(tr("What was built, what was found, what must stay open, and who "
+                                "signed: the records of one aircraft, in one folder."),
+                             this));
+    left->addWidget(m_complaint);
+    left->addLayout(m_recent);
+    left->addWidget(open, 0, Qt::AlignLeft);
+    left->addWidget(m_demoPlace);
+    left->addStretch(1);
+    return left;
 }
 
 void StartPage::setRecent(const RecentProjects &recent)

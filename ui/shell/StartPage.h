@@ -34,6 +34,10 @@ Q_SIGNALS:
     void browseWanted();
 
 private:
+    QLayout *buildHead(const Theme &theme);
+    void buildDemo();
+    QLayout *buildInvitation(const Theme &theme);
+
     QString m_demo;
     QLabel *m_complaint;
     QWidget *m_demoPlace;

@@ -78,23 +78,29 @@ void PhotoDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
     } else {
         drawPicture(*painter, place, picture);
     }
-    const QFontMetrics metrics(option.font);
     painter->setFont(option.font);
+    drawWords(*painter, place, index);
+    painter->restore();
+}
+
+/// Below the picture.
+void PhotoDelegate::drawWords(QPainter &painter, const QRect &place, const QModelIndex &index) const
+{
+    const QFontMetrics metrics(painter.font());
     QRect line(place.left(), place.bottom() + margin / 2, place.width(), metrics.lineSpacing());
-    painter->setPen(colours.text);
-    for (const int role : {int(Qt::DisplayRole), int(MediaModel::DayRole),
-                           int(MediaModel::ShowsRole)}) {
+    painter.setPen(m_theme.colours().text);
+    for (const int role :
+         {int(Qt::DisplayRole), int(MediaModel::DayRole), int(MediaModel::ShowsRole)}) {
         if (role == MediaModel::ShowsRole && m_textLines < 3)
             break;
         const QString words = index.data(role).toString();
         if (words.isEmpty())
             continue;
-        painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                          metrics.elidedText(words, Qt::ElideRight, line.width()));
+        painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                         metrics.elidedText(words, Qt::ElideRight, line.width()));
         line.translate(0, metrics.lineSpacing());
-        painter->setPen(colours.quietText);
+        painter.setPen(m_theme.colours().quietText);
     }
-    painter->restore();
 }
 
 } // namespace lastrivet::ui

@@ -26,6 +26,8 @@ public:
     QSize frame() const;
 
 private:
+    void drawWords(QPainter &painter, const QRect &place, const QModelIndex &index) const;
+
     const Theme &m_theme;
     int m_edge;
     int m_textLines = 2;
