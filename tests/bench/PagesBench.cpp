@@ -17,6 +17,7 @@
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QSettings>
+#include <QThread>
 
 #include <cstdio>
 #include <ctime>
@@ -96,8 +97,10 @@ Took settle()
     while (quiet.elapsed() < 300) {
         const Took turn = timeOf([] { QCoreApplication::processEvents(QEventLoop::AllEvents); });
         longest = longer(longest, turn);
-        if (turn.clock > 2)
+        if (turn.processor > 2)
             quiet.restart();
+        else
+            QThread::msleep(1);
     }
     return longest;
 }
