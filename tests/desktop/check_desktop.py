@@ -29,7 +29,7 @@ DOCUMENT = {
                 "time_zone": "UTC", "currency": "EUR"},
     "people": [{"id": 90, "name": "Ada Holm", "roles": ["builder"]}],
     "components": [{"id": 1, "code": "LW", "name": "Left wing", "kind": "lifting_surface"}],
-    "closings": [{"id": 20, "component_id": 1, "title": "Left wing, lower skin",
+    "closings": [{"id": 20, "component_id": 1, "title": "Left wing box, lower skin",
                   "encloses": [1]}],
     "work_sessions": [{"id": 40, "began": "2026-01-05", "minutes": 60, "component_id": 1}],
 }
@@ -76,6 +76,7 @@ class Desktop:
         return process
 
     def open(self):
+        (self.folder / "Documents").mkdir()
         made = self.folder / "made-of.json"
         made.write_text(json.dumps(DOCUMENT))
         subprocess.run([self.terminal, "import", self.project, made, "--create"], check=True,
@@ -181,23 +182,21 @@ def undoes_and_redoes(desktop):
 
 
 def makes_a_packet(desktop):
+    def made():
+        return list(desktop.folder.joinpath("Documents").glob("*.pdf"))
+
     # The finder offers the button once the page shows the closing.
-    packet = desktop.folder / "packet.pdf"
-
-    def dialog():
-        desktop.find("left wing, lower skin")
+    def packets():
+        desktop.find("wing box")
         desktop.find("make packet")
-        return becomes(lambda: desktop.found("Where the packet goes"), GLANCE)
+        desktop.press("ctrl+Return")
+        desktop.picture("packet-form")
+        return becomes(made, GLANCE)
 
-    until("the file dialog", dialog)
-    desktop.appeared("Where the packet goes")
-    desktop.press("ctrl+a")
-    desktop.write(str(packet))
-    desktop.press("Return")
-    until("the packet", packet.exists)
+    packet = until("the packet", packets)[0]
     text = subprocess.run(["pdftotext", packet, "-"], check=True, capture_output=True,
                           text=True).stdout
-    for words in ("Left wing, lower skin", SQUAWK, "dimpled the lower skin"):
+    for words in ("Left wing box, lower skin", SQUAWK, "dimpled the lower skin"):
         if words not in " ".join(text.split()):
             raise Failure(f"the packet does not say: {words}")
 
