@@ -38,7 +38,7 @@ void CheckPanel::build()
     m_list->setModel(m_model);
     m_list->setSelectionMode(QAbstractItemView::ExtendedSelection);
     m_list->setWordWrap(true);
-    m_list->setSpacing(1);
+    m_list->setProperty("checkLines", true);
     m_list->setAccessibleName(tr("Inspector's list"));
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setResizeMode(QListView::Adjust);

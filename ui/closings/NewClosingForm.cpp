@@ -80,6 +80,8 @@ NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
     setTitle(tr("A closing is the act after which a region can no longer be seen or reached."));
     m_madeBy->addItems({tr("the builder"), tr("an earlier builder"), tr("the factory")});
     m_encloses->setMaximumHeight(listHeight);
+    m_encloses->setProperty("checkLines", true);
+    m_lists->setProperty("checkLines", true);
     m_lists->setMaximumHeight(listHeight);
     addField(tr("Part"), m_part);
     addField(tr("Title"), m_title);

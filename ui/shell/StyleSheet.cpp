@@ -47,6 +47,8 @@ QAbstractItemView { border: 1px solid @line; background: @surface; outline: none
 QAbstractItemView:focus { border: 2px solid @accent; }
 QAbstractItemView[ownRing="true"]:focus { border: 1px solid @line; }
 QTableView::item { padding: 0 6px; }
+QListView[checkLines="true"]::item { padding: 3px 0; color: @text; }
+QListView[checkLines="true"]::item:selected { background: @selection; }
 QHeaderView::section { background: @raised; border: none; border-bottom: 1px solid @line;
     padding: 5px 8px; }
 QScrollArea { border: none; background: transparent; }
