@@ -117,7 +117,10 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
     try {
         for (const SearchHit &hit : m_view->session().project().search(toStd(words), mostRecords)) {
             ListRow row{hit.record, inWords(readiness::named(*records, hit.record))};
-            const QString snippet = toQt(hit.snippet);
+            // The row has one line for it; a note may have several.
+            const QString snippet = toQt(hit.snippet)
+                                        .split(QLatin1Char('\n'), Qt::SkipEmptyParts)
+                                        .join(QStringLiteral(" · "));
             if (!row.title.contains(snippet))
                 row.detail = snippet;
             row.figure = recordsTitle(hit.record.type);
