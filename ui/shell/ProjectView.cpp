@@ -98,6 +98,9 @@ Page &ProjectView::page(PageId id)
 
 void ProjectView::open(PageId id)
 {
+    // The new page is not to lie under it; what was typed is kept for the next time.
+    if (m_capture)
+        m_capture->hide();
     m_current = id;
     m_rail->choose(id);
     m_stack->setCurrentWidget(&page(id));
@@ -123,6 +126,10 @@ void ProjectView::startSquawk()
 {
     if (m_session->isReadOnly()) {
         m_session->complain(tr("This project is to read only: nothing can be written down."));
+        return;
+    }
+    if (m_current == PageId::Squawks) {
+        page(m_current).startNew();
         return;
     }
     if (!m_capture) {

@@ -41,7 +41,7 @@ public:
     void goTo(RecordRef record);
     /// Records that were gone to, the last one first.
     const std::vector<RecordRef> &visited() const { return m_visited; }
-    /// Opens the line for a new squawk over whatever page the person is on.
+    /// Opens the line for a new squawk over whatever page the person is on; Squawks has its own.
     void startSquawk();
     /// Puts focus where typing does something on this page.
     void focusPage();
