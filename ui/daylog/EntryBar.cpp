@@ -120,7 +120,8 @@ void EntryBar::enter()
     const auto added = recordEntry(m_session, read);
     if (!added)
         return;
-    m_line->clear();
+    // Undo is about the entry from here on, not about its words.
+    m_line->setText({});
     Q_EMIT recorded(added->value());
 }
 

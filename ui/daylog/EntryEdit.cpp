@@ -85,6 +85,17 @@ void EntryEdit::take(int row)
     setCursorPosition(m_begin + int(word.size()) + (rest.isEmpty() ? 2 : 0));
 }
 
+bool EntryEdit::event(QEvent *event)
+{
+    // With nothing of its own to take back, the line leaves the key to the project.
+    if (event->type() == QEvent::ShortcutOverride && !isUndoAvailable() &&
+        static_cast<QKeyEvent *>(event)->matches(QKeySequence::Undo)) {
+        event->ignore();
+        return true;
+    }
+    return QLineEdit::event(event);
+}
+
 void EntryEdit::keyPressEvent(QKeyEvent *event)
 {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

@@ -78,7 +78,11 @@ QWidget *SquawkCapture::buildBar()
     layout->addWidget(m_names, 1);
     layout->addWidget(m_clear);
     layout->addWidget(m_write);
-    connect(photos, &QPushButton::clicked, this, [this] { addPhotos(PictureInbox::ask(this)); });
+    connect(photos, &QPushButton::clicked, this, [this] {
+        addPhotos(PictureInbox::ask(this));
+        // Enter writes it down.
+        m_line->setFocus();
+    });
     return bar;
 }
 
@@ -177,6 +181,8 @@ void SquawkCapture::record(bool isToOpen)
         return;
     takePhotos(added, read.squawk.component_id);
     clear();
+    // Undo is about the squawk from here on, not about its words.
+    m_line->setText({});
     Q_EMIT recorded(added.value());
     if (isToOpen)
         m_session.goTo({RecordType::Squawk, added.value()});

@@ -14,12 +14,15 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QImage>
+#include <QKeyEvent>
 #include <QMimeData>
 #include <QPushButton>
 #include <QTest>
 #include <QUrl>
 
 #include <catch2/catch.hpp>
+
+#include <algorithm>
 
 namespace lastrivet::test {
 
@@ -57,8 +60,7 @@ struct Window {
                                 Qt::NoModifier);
         QCoreApplication::sendEvent(&capture(), &entered);
         CHECK(entered.isAccepted());
-        QDropEvent dropped(QPointF(5, 5), Qt::CopyAction, &offered, Qt::LeftButton,
-                           Qt::NoModifier);
+        QDropEvent dropped(QPointF(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
         QCoreApplication::sendEvent(&capture(), &dropped);
     }
 
@@ -107,6 +109,40 @@ TEST_CASE("A squawk is captured over any page, about the part that is looked at"
     CHECK(window.newest().found_on == Moment::parse("2026-03-13"));
     CHECK(window.newest().found_by == window.workshop.builder);
     CHECK(window.view.page(ui::PageId::Parts).isAncestorOf(window.view.focusWidget()));
+}
+
+TEST_CASE("The line for a new squawk does not lie over the next page, nor over the page of squawks",
+          "[squawks]")
+{
+    Window window;
+    window.type(QStringLiteral("half told"));
+    window.view.open(ui::PageId::Log);
+    CHECK_FALSE(window.capture().isVisible());
+    window.view.startSquawk();
+    CHECK(window.capture().isVisible());
+    CHECK(window.line().text() == QStringLiteral("half told"));
+
+    window.view.open(ui::PageId::Squawks);
+    window.view.startSquawk();
+    const auto visible = [](const ui::SquawkCapture *one) { return one->isVisible(); };
+    const auto captures = window.view.findChildren<ui::SquawkCapture *>();
+    CHECK(std::ranges::count_if(captures, visible) == 1);
+    CHECK(window.view.page(ui::PageId::Squawks).isAncestorOf(window.view.focusWidget()));
+    CHECK(qobject_cast<ui::SquawkLineEdit *>(window.view.focusWidget()));
+}
+
+TEST_CASE("After a squawk was written down, the undo key in its line is about the squawk", "[squawks]")
+{
+    Window window;
+    const auto takesUndo = [&window] {
+        QKeyEvent asked(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+        QCoreApplication::sendEvent(&window.line(), &asked);
+        return asked.isAccepted();
+    };
+    window.type(QStringLiteral("scratch"));
+    CHECK(takesUndo());
+    QTest::keyClick(&window.line(), Qt::Key_Return);
+    CHECK_FALSE(takesUndo());
 }
 
 TEST_CASE("Esc keeps the line, also until the project is opened again", "[squawks]")
