@@ -147,9 +147,10 @@ QWidget *ClosingsPage::scrolled(QWidget &content, int mostWidth)
 
 void ClosingsPage::showBoard()
 {
+    const auto from = m_view->shown();
     m_view->show({});
     m_stack->setCurrentWidget(m_boardPlace);
-    m_board->firstList()->setFocus();
+    m_board->returnTo(from);
 }
 
 void ClosingsPage::leaveClosing()

@@ -4,6 +4,7 @@
 
 #include "ui/closings/PacketTask.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/print/Language.h"
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
@@ -17,7 +18,6 @@
 #include <QLineEdit>
 #include <QLocale>
 #include <QPushButton>
-#include <QStandardPaths>
 
 #include <algorithm>
 
@@ -120,7 +120,7 @@ void PacketForm::proposePlace()
     const QString known = QFileInfo(m_place->text()).path();
     const bool isKept = !m_place->text().isEmpty() && QFileInfo(known).isDir();
     const QString folder =
-        isKept ? known : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+        isKept ? known : documentsFolder();
     m_place->setText(QDir::toNativeSeparators(QDir(folder).filePath(name)));
 }
 

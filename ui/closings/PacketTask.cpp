@@ -6,6 +6,7 @@
 #include "core/packet/ChangesSince.h"
 #include "core/packet/CorrectionsReport.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/print/ChangesPrinter.h"
 #include "ui/print/CorrectionsPrinter.h"
 #include "ui/print/Language.h"
@@ -16,7 +17,6 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QLocale>
-#include <QStandardPaths>
 
 #include <memory>
 
@@ -131,7 +131,7 @@ void makeChangesPage(Session &session, Id<HoldPoint> point, const QString &file)
 
 QString askForPdf(QWidget *parent, const Session &session, const QString &name)
 {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = documentsFolder();
     return QFileDialog::getSaveFileName(
         parent, tr("Where it goes"),
         QDir(folder).filePath(printFileName(name, session.today().text())), tr("PDF (*.pdf)"));

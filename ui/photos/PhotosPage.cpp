@@ -3,6 +3,7 @@
 #include "ui/photos/PhotosPage.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/photos/MatchBar.h"
 #include "ui/photos/MissingView.h"
 #include "ui/photos/PhotoBar.h"
@@ -119,8 +120,9 @@ void PhotosPage::connectBars()
         choose(media);
         m_detail->withdrawAll();
     });
-    connect(m_missingView, &MissingView::takeInWanted, this,
-            [this](RecordRef record) { askForFiles({{record.type, record.id}}); });
+    connect(m_missingView, &MissingView::takeInWanted, this, [this](RecordRef record) {
+        askForFiles({{record.type, record.id}});
+    });
     connect(m_missingView, &MissingView::unassignedWanted, this,
             [this] { m_bar->choose(PhotoBar::Which::Unassigned); });
 }
@@ -166,7 +168,7 @@ void PhotosPage::watch(WatchedFolder &folder)
 void PhotosPage::askForFiles(const std::vector<Media::Link> &links)
 {
     const QStringList files = QFileDialog::getOpenFileNames(
-        this, tr("Take in"), {},
+        this, tr("Take in"), picturesFolder(),
         tr("Photos, videos and papers (*.jpg *.jpeg *.png *.heic *.mp4 *.mov *.mkv *.avi *.pdf);;"
            "All files (*)"));
     takeIn(files, links);
@@ -218,8 +220,8 @@ void PhotosPage::refill()
 
 void PhotosPage::showPlace()
 {
-    const bool isAny = std::ranges::any_of(
-        session().records()->media, [](const Media &media) { return !media.withdrawn_on; });
+    const bool isAny = std::ranges::any_of(session().records()->media,
+                                           [](const Media &media) { return !media.withdrawn_on; });
     const bool isMissing = m_bar->which() == PhotoBar::Which::Missing;
     m_place->setCurrentWidget(isMissing ? static_cast<QWidget *>(m_missingView)
                               : isAny   ? static_cast<QWidget *>(m_parts)

@@ -4,6 +4,7 @@
 
 #include "core/packet/Tag.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/shell/Session.h"
 
 #include <QCheckBox>
@@ -16,7 +17,6 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QSpinBox>
-#include <QStandardPaths>
 
 #include <algorithm>
 
@@ -52,6 +52,7 @@ PrintForm::PrintForm(QWidget *parent)
     m_sheets->setRange(1, mostSheets);
     m_hasCodes->setChecked(true);
     m_closings->setFixedHeight(closingListHeight);
+    m_closings->setProperty("checkLines", true);
     for (int kind = 0; kind < printKindCount; ++kind)
         m_kind->addItem(nameOf(PrintKind(kind)));
     offerPapers();
@@ -67,6 +68,7 @@ void PrintForm::addFields()
 {
     addField(tr("Paper to make"), m_kind);
     addField(tr("For which closings"), m_closings);
+    addField({}, tickField());
     addField(tr("Code"), m_hasCodes);
     addField(tr("Which parts"), m_onlyWithShelf);
     addField(tr("Paper size"), m_paper);
@@ -79,6 +81,30 @@ void PrintForm::addFields()
     // The keyboard goes to the line inside a spin box.
     for (const QSpinBox *box : {m_used, m_sheets})
         box->findChild<QLineEdit *>()->setAccessibleName(box->accessibleName());
+}
+
+/// Mostly one closing is wanted, or all of them.
+QWidget *PrintForm::tickField()
+{
+    m_ticks = new QWidget(this);
+    auto *all = new QPushButton(tr("Tick all"), m_ticks);
+    auto *none = new QPushButton(tr("Tick none"), m_ticks);
+    auto *line = new QHBoxLayout(m_ticks);
+    line->setContentsMargins(0, 0, 0, 0);
+    for (QPushButton *button : {all, none}) {
+        button->setProperty("flat", true);
+        line->addWidget(button);
+    }
+    line->addStretch(1);
+    connect(all, &QPushButton::clicked, this, [this] { tickEvery(Qt::Checked); });
+    connect(none, &QPushButton::clicked, this, [this] { tickEvery(Qt::Unchecked); });
+    return m_ticks;
+}
+
+void PrintForm::tickEvery(Qt::CheckState state)
+{
+    for (int row = 0; row < m_closings->count(); ++row)
+        m_closings->item(row)->setCheckState(state);
 }
 
 QWidget *PrintForm::fileField()
@@ -144,6 +170,10 @@ print::Paper PrintForm::paper() const
 
 void PrintForm::open(Session &session, PrintKind kind)
 {
+    QWidget *before = window()->focusWidget();
+    if (before && isHidden())
+        connect(this, &ActForm::left, before, qOverload<>(&QWidget::setFocus),
+                Qt::SingleShotConnection);
     m_session = &session;
     m_asked.clear();
     hint({});
@@ -161,6 +191,7 @@ void PrintForm::showKind()
     const PrintKind chosen = kind();
     const bool isLabel = isForLabels(chosen);
     setFieldVisible(m_closings, chosen == PrintKind::Tags);
+    setFieldVisible(m_ticks, chosen == PrintKind::Tags);
     setFieldVisible(m_hasCodes, chosen == PrintKind::Tags);
     setFieldVisible(m_onlyWithShelf, chosen == PrintKind::PartLabels);
     setFieldVisible(m_grid, isLabel);
@@ -174,7 +205,7 @@ void PrintForm::showKind()
     QString name = printFileName(nameOf(chosen), m_session->today().text());
     if (chosen == PrintKind::Calendar)
         name.replace(QStringLiteral(".pdf"), QStringLiteral(".ics"));
-    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const QDir folder(documentsFolder());
     m_file->setText(QDir::toNativeSeparators(folder.filePath(name)));
     place();
 }
@@ -192,9 +223,9 @@ void PrintForm::place()
 void PrintForm::browse()
 {
     const bool isCalendar = kind() == PrintKind::Calendar;
-    const QString file = QFileDialog::getSaveFileName(
-        this, nameOf(kind()), m_file->text(),
-        isCalendar ? tr("Calendar (*.ics)") : tr("PDF (*.pdf)"));
+    const QString file =
+        QFileDialog::getSaveFileName(this, nameOf(kind()), m_file->text(),
+                                     isCalendar ? tr("Calendar (*.ics)") : tr("PDF (*.pdf)"));
     if (file.isEmpty())
         return;
     m_file->setText(file);

@@ -30,6 +30,8 @@ protected:
 
 private:
     void addFields();
+    QWidget *tickField();
+    void tickEvery(Qt::CheckState state);
     QWidget *fileField();
     void offerPapers();
     void offerLanguages();
@@ -45,6 +47,7 @@ private:
     QString m_asked;
     QComboBox *m_kind;
     QListWidget *m_closings;
+    QWidget *m_ticks = nullptr;
     QCheckBox *m_hasCodes;
     QCheckBox *m_onlyWithShelf;
     QComboBox *m_paper;

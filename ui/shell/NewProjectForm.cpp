@@ -8,6 +8,7 @@
 #include "core/starters/StarterLibrary.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/shell/StarterTree.h"
 
 #include <QComboBox>
@@ -15,7 +16,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
-#include <QStandardPaths>
 #include <QTimeZone>
 
 #include <algorithm>
@@ -73,7 +73,7 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     addWide(m_tree);
     addWide(m_size);
     m_aircraft->setPlaceholderText(tr("can be added later"));
-    setPlace(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    setPlace(documentsFolder());
     m_tree->setMinimumHeight(treeHeight);
     m_size->setWordWrap(true);
     offerStarters();

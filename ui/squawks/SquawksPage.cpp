@@ -3,6 +3,7 @@
 #include "ui/squawks/SquawksPage.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/squawks/SquawkCapture.h"
 #include "ui/squawks/SquawkDelegate.h"
 #include "ui/squawks/SquawkEditor.h"
@@ -23,7 +24,6 @@
 #include <QShortcut>
 #include <QSplitter>
 #include <QStackedWidget>
-#include <QStandardPaths>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -150,7 +150,7 @@ void SquawksPage::filter()
 
 void SquawksPage::askToWrite(const QString &ending, const QString &kinds)
 {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = documentsFolder();
     const QString name = tr("Squawks %1").arg(toQt(session().today().text())) + ending;
     const QString file = QFileDialog::getSaveFileName(this, tr("Write the list"),
                                                       QDir(folder).filePath(name), kinds);

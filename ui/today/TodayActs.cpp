@@ -3,6 +3,7 @@
 #include "ui/today/TodayActs.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/photos/PhotoIntake.h"
 #include "ui/shell/Session.h"
 
@@ -54,7 +55,7 @@ void TodayActs::mend(RecordRef record)
 
 void TodayActs::askForPhotos(Id<Closing> closing)
 {
-    takeIn(QFileDialog::getOpenFileNames(m_parent, tr("Take in photos"), {},
+    takeIn(QFileDialog::getOpenFileNames(m_parent, tr("Take in photos"), picturesFolder(),
                                          tr("Photos (*.jpg *.jpeg *.png *.heic);;All files (*)")),
            closing);
 }

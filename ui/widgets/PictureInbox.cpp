@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/PictureInbox.h"
 
+#include "ui/convert/UsualFolders.h"
+
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QImage>
@@ -48,7 +50,7 @@ QStringList PictureInbox::filesIn(const QMimeData &offered)
 QStringList PictureInbox::ask(QWidget *parent)
 {
     return QFileDialog::getOpenFileNames(
-        parent, tr("Choose photos"), {},
+        parent, tr("Choose photos"), picturesFolder(),
         tr("Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)"));
 }
 

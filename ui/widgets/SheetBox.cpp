@@ -5,6 +5,7 @@
 #include "core/base/Error.h"
 #include "core/evidence/IntakeStore.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/shell/Session.h"
 
 #include <QDragEnterEvent>
@@ -48,7 +49,7 @@ void SheetBox::setFile(const QString &file)
 void SheetBox::choose()
 {
     const QString file = QFileDialog::getOpenFileName(
-        this, tr("The photographed sheet"), {},
+        this, tr("The photographed sheet"), picturesFolder(),
         tr("Pictures and documents (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)"));
     if (!file.isEmpty())
         setFile(file);

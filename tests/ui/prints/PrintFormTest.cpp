@@ -12,6 +12,8 @@
 #include <QDesktopServices>
 #include <QFile>
 #include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
 #include <QSettings>
 #include <QTest>
 #include <QUrl>
@@ -85,7 +87,8 @@ QByteArray beginningOf(const QString &file)
 
 } // namespace
 
-TEST_CASE("Every paper is printed by keyboard and opened, and the journal says so where it is shown")
+TEST_CASE(
+    "Every paper is printed by keyboard and opened, and the journal says so where it is shown")
 {
     Desk desk;
     for (int index = 0; index < printKindCount; ++index) {
@@ -106,9 +109,11 @@ TEST_CASE("Every paper is printed by keyboard and opened, and the journal says s
     }
 }
 
-TEST_CASE("Ctrl+P asks for tags of all that must stay open; Esc leaves the form")
+TEST_CASE(
+    "Ctrl+P asks for tags of all that must stay open; Esc leads back to where the keyboard was")
 {
     Desk desk;
+    const QWidget *before = desk.window.focusWidget();
     test::picture(desk.window, 1280, 720, "print-before");
     QTest::keyClick(&desk.window, Qt::Key_P, Qt::ControlModifier);
     REQUIRE(desk.form().isVisible());
@@ -118,6 +123,28 @@ TEST_CASE("Ctrl+P asks for tags of all that must stay open; Esc leaves the form"
     test::picture(desk.window, 1280, 720, "print-tags");
     QTest::keyClick(&desk.form(), Qt::Key_Escape);
     CHECK_FALSE(desk.form().isVisible());
+    REQUIRE(before);
+    CHECK(desk.window.focusWidget() == before);
+}
+
+TEST_CASE("A single tag is printed after the others were unticked by one button")
+{
+    Desk desk;
+    desk.form().open(desk.window.view()->session(), PrintKind::Tags);
+    const auto press = [&](const char *words) {
+        for (QPushButton *button : desk.form().findChildren<QPushButton *>()) {
+            if (button->text() == QLatin1String(words))
+                button->click();
+        }
+    };
+    press("Tick none");
+    CHECK(desk.form().wish().closings.empty());
+    auto &list = *desk.form().findChild<QListWidget *>();
+    list.setCurrentRow(1);
+    QTest::keyClick(&list, Qt::Key_Space);
+    CHECK(desk.form().wish().closings.size() == 1);
+    press("Tick all");
+    CHECK(desk.form().wish().closings.size() == 2);
 }
 
 TEST_CASE("A file that is there is replaced only when asked twice")
