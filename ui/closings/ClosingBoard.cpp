@@ -193,6 +193,23 @@ QWidget *ClosingBoard::firstList() const
     return m_aircraft;
 }
 
+void ClosingBoard::returnTo(Id<Closing> closing)
+{
+    std::vector<RowListView *> lists{m_aircraft};
+    for (const StateColumn *column : m_columns)
+        lists.push_back(&column->list());
+    for (RowListView *list : lists) {
+        for (int row = 0; row < list->rows().rowCount(); ++row) {
+            if (list->rows().row(row).record != RecordRef{RecordType::Closing, closing.value()})
+                continue;
+            list->setCurrentIndex(list->rows().index(row));
+            list->setFocus();
+            return;
+        }
+    }
+    firstList()->setFocus();
+}
+
 void ClosingBoard::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);

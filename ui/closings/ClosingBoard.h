@@ -27,6 +27,8 @@ public:
     void setFilter(const QString &words);
     void setTheme();
     QWidget *firstList() const;
+    /// Puts the keyboard on this closing, or on the first one when it is not among those shown.
+    void returnTo(Id<Closing> closing);
 
 Q_SIGNALS:
     void chosen(lastrivet::RecordRef record);

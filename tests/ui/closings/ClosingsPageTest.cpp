@@ -206,6 +206,21 @@ TEST_CASE("One visit signs several hold points, and its findings become squawks"
     CHECK(found->number == "2");
 }
 
+TEST_CASE("Going back to the board leads to the closing that was looked at")
+{
+    Opened opened;
+    opened.page.resize(1110, 700);
+    opened.page.show();
+    for (const auto closing : {opened.workshop.aileronClosing, opened.workshop.wingClosing}) {
+        opened.page.showRecord({RecordType::Closing, closing.value()});
+        QTest::keyClick(&opened.page.view().ledger(), Qt::Key_Escape);
+        const auto *list = qobject_cast<RowListView *>(opened.page.focusWidget());
+        REQUIRE(list);
+        CHECK(list->rows().row(list->currentIndex().row()).record ==
+              RecordRef{RecordType::Closing, closing.value()});
+    }
+}
+
 TEST_CASE("A row of the ledger leads to its record, and Space mends it in place")
 {
     Opened opened;
