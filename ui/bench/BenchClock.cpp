@@ -161,8 +161,10 @@ bool BenchClock::record(const QString &note, Minutes minutes)
 void BenchClock::showClock()
 {
     const auto timer = m_session.timer();
-    m_button->setIcon(m_session.theme().icon(timer ? QStringLiteral("actions/timer_stop")
-                                                   : QStringLiteral("actions/timer_start")));
+    const Theme &theme = m_session.theme();
+    m_button->setIcon(
+        timer ? theme.icon(QStringLiteral("actions/timer_stop"))
+              : theme.icon(QStringLiteral("actions/timer_start"), theme.colours().accentText));
     m_button->setText(timer ? tr("Stop work (F2)") : tr("Start work (F2)"));
     setPrimary(*m_button, !timer);
     m_running->setVisible(timer.has_value());
