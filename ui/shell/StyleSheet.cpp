@@ -46,6 +46,7 @@ QCheckBox, QRadioButton { border: 2px solid transparent; padding: 1px 3px; }
 QAbstractItemView { border: 1px solid @line; background: @surface; outline: none; }
 QAbstractItemView:focus { border: 2px solid @accent; }
 QAbstractItemView[ownRing="true"]:focus { border: 1px solid @line; }
+QComboBox QAbstractItemView:focus { border: 1px solid @border; }
 QTableView::item { padding: 0 6px; }
 QListView[checkLines="true"]::item { padding: 3px 0; color: @text; }
 QListView[checkLines="true"]::item:selected { background: @selection; }
