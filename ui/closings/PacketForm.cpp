@@ -119,8 +119,7 @@ void PacketForm::proposePlace()
     }
     const QString known = QFileInfo(m_place->text()).path();
     const bool isKept = !m_place->text().isEmpty() && QFileInfo(known).isDir();
-    const QString folder =
-        isKept ? known : documentsFolder();
+    const QString folder = isKept ? known : documentsFolder();
     m_place->setText(QDir::toNativeSeparators(QDir(folder).filePath(name)));
 }
 
