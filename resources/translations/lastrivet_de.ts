@@ -142,6 +142,10 @@
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>Field</name>
@@ -1200,6 +1204,10 @@
     <message>
         <source>Done</source>
         <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Fotos hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -4188,6 +4196,294 @@
         <source>“{0}” is no part, or may be several.</source>
         <translation>„{0}“ ist kein Teil, oder es können mehrere sein.</translation>
     </message>
+    <message>
+        <source>A photograph of the correction is enough for the inspector.</source>
+        <translation>Dem Prüfer genügt ein Foto der Behebung.</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>All findings are verified or accepted.</source>
+        <translation>Alle Feststellungen sind nachgeprüft oder angenommen.</translation>
+    </message>
+    <message>
+        <source>All {0} photographs are in it.</source>
+        <translation>Alle {0} Fotos sind darin.</translation>
+    </message>
+    <message>
+        <source>An answer by message is kept with the signature. This is the builder&apos;s record, not an approval; whether another look is needed you decide.</source>
+        <translation>Eine Antwort per Nachricht wird bei der Unterschrift aufbewahrt. Dies sind die Aufzeichnungen des Erbauers, keine Zulassung; ob ein weiterer Blick nötig ist, entscheiden Sie.</translation>
+    </message>
+    <message>
+        <source>Another look inside</source>
+        <translation>Noch ein Blick hinein</translation>
+    </message>
+    <message>
+        <source>Asked for</source>
+        <translation>Angefragt</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Closed with gaps: late acceptance</source>
+        <translation>Mit Lücken geschlossen: nachträgliche Annahme</translation>
+    </message>
+    <message>
+        <source>Complied with {0}: {1}</source>
+        <translation>Erfüllt {0}: {1}</translation>
+    </message>
+    <message>
+        <source>Corrected</source>
+        <translation>Behoben</translation>
+    </message>
+    <message>
+        <source>Corrections report</source>
+        <translation>Bericht der Behebungen</translation>
+    </message>
+    <message>
+        <source>Corrections that you asked for</source>
+        <translation>Behebungen, die Sie verlangt haben</translation>
+    </message>
+    <message>
+        <source>Deviation {0} built: {1}</source>
+        <translation>Abweichung {0} gebaut: {1}</translation>
+    </message>
+    <message>
+        <source>Deviation {0} raised: {1}</source>
+        <translation>Abweichung {0} aufgenommen: {1}</translation>
+    </message>
+    <message>
+        <source>Deviation {0} undone: {1}</source>
+        <translation>Abweichung {0} rückgängig gemacht: {1}</translation>
+    </message>
+    <message>
+        <source>Does your signature still hold?</source>
+        <translation>Gilt Ihre Unterschrift noch?</translation>
+    </message>
+    <message>
+        <source>File of the authority</source>
+        <translation>Aktenzeichen der Behörde</translation>
+    </message>
+    <message>
+        <source>Findings and corrections</source>
+        <translation>Feststellungen und Behebungen</translation>
+    </message>
+    <message>
+        <source>Findings: {0}. Neither verified nor accepted: {1}; corrected of these: {2}.</source>
+        <translation>Feststellungen: {0}. Weder nachgeprüft noch angenommen: {1}; davon behoben: {2}.</translation>
+    </message>
+    <message>
+        <source>Fitted: {0}</source>
+        <translation>Eingebaut: {0}</translation>
+    </message>
+    <message>
+        <source>Inspector or adviser</source>
+        <translation>Prüfer oder Berater</translation>
+    </message>
+    <message>
+        <source>Left out to keep the packet small.</source>
+        <translation>Weggelassen, damit die Mappe klein bleibt.</translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation>Angesehen</translation>
+    </message>
+    <message>
+        <source>Material used: {0}</source>
+        <translation>Material verwendet: {0}</translation>
+    </message>
+    <message>
+        <source>Name and number</source>
+        <translation>Name und Nummer</translation>
+    </message>
+    <message>
+        <source>No finding of this visit is on record.</source>
+        <translation>Keine Feststellung dieses Besuchs ist verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No folder for smaller copies of the photographs could be made.</source>
+        <translation>Für kleinere Kopien der Fotos konnte kein Ordner gemacht werden.</translation>
+    </message>
+    <message>
+        <source>No photograph of it is on record.</source>
+        <translation>Kein Foto davon ist verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No photograph on record.</source>
+        <translation>Kein Foto verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No, I have to look at it again.</source>
+        <translation>Nein, ich muss noch einmal hinsehen.</translation>
+    </message>
+    <message>
+        <source>Not drawn.</source>
+        <translation>Nicht gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Nothing on record was touched since.</source>
+        <translation>Nichts Verzeichnetes wurde seitdem berührt.</translation>
+    </message>
+    <message>
+        <source>Of {0} photographs, {1} are left out: {2}.</source>
+        <translation>Von {0} Fotos sind {1} weggelassen: {2}.</translation>
+    </message>
+    <message>
+        <source>Opened again: {0}</source>
+        <translation>Wieder geöffnet: {0}</translation>
+    </message>
+    <message>
+        <source>Photographed since: {0} of {1}</source>
+        <translation>Seitdem fotografiert: {0} von {1}</translation>
+    </message>
+    <message>
+        <source>Pictures are at most {0} pixels long.</source>
+        <translation>Bilder sind höchstens {0} Bildpunkte lang.</translation>
+    </message>
+    <message>
+        <source>Removed: {0}</source>
+        <translation>Entfernt: {0}</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Unterschrieben</translation>
+    </message>
+    <message>
+        <source>Signed by {0} on {1}, {2}, {3}.</source>
+        <translation>Unterschrieben von {0} am {1}, {2}, {3}.</translation>
+    </message>
+    <message>
+        <source>Squawk {0} corrected: {1}</source>
+        <translation>Beanstandung {0} behoben: {1}</translation>
+    </message>
+    <message>
+        <source>Squawk {0} found: {1}</source>
+        <translation>Beanstandung {0} gefunden: {1}</translation>
+    </message>
+    <message>
+        <source>Step done: {0}</source>
+        <translation>Arbeitsschritt erledigt: {0}</translation>
+    </message>
+    <message>
+        <source>The visit found nothing.</source>
+        <translation>Der Besuch fand nichts.</translation>
+    </message>
+    <message>
+        <source>The whole packet and the photographs in full size are with the builder.</source>
+        <translation>Die ganze Mappe und die Fotos in voller Größe sind beim Erbauer.</translation>
+    </message>
+    <message>
+        <source>This is the version to send</source>
+        <translation>Dies ist die Fassung zum Senden</translation>
+    </message>
+    <message>
+        <source>To be signed</source>
+        <translation>Zu unterschreiben</translation>
+    </message>
+    <message>
+        <source>Torqued: {0}</source>
+        <translation>Angezogen: {0}</translation>
+    </message>
+    <message>
+        <source>Touched since then</source>
+        <translation>Seitdem berührt</translation>
+    </message>
+    <message>
+        <source>What changed since you signed</source>
+        <translation>Was sich seit Ihrer Unterschrift geändert hat</translation>
+    </message>
+    <message>
+        <source>What was missing is named on the front pages and under Readiness.</source>
+        <translation>Was fehlte, steht auf den ersten Seiten und unter „Stand“.</translation>
+    </message>
+    <message>
+        <source>Work on: {0}</source>
+        <translation>Arbeit an: {0}</translation>
+    </message>
+    <message>
+        <source>Work: {0}</source>
+        <translation>Arbeit: {0}</translation>
+    </message>
+    <message>
+        <source>Yes, it holds.</source>
+        <translation>Ja, sie gilt.</translation>
+    </message>
+    <message>
+        <source>Yes, with the remarks below.</source>
+        <translation>Ja, mit den Bemerkungen unten.</translation>
+    </message>
+    <message>
+        <source>Your finding</source>
+        <translation>Ihre Feststellung</translation>
+    </message>
+    <message>
+        <source>accepted as it is: {0}</source>
+        <translation>unverändert angenommen: {0}</translation>
+    </message>
+    <message>
+        <source>decide whether it may stay closed or must be opened</source>
+        <translation>entscheiden, ob sie geschlossen bleiben darf oder geöffnet werden muss</translation>
+    </message>
+    <message>
+        <source>found {0}</source>
+        <translation>gefunden {0}</translation>
+    </message>
+    <message>
+        <source>is to be opened</source>
+        <translation>ist zu öffnen</translation>
+    </message>
+    <message>
+        <source>may stay closed</source>
+        <translation>darf geschlossen bleiben</translation>
+    </message>
+    <message>
+        <source>not corrected yet</source>
+        <translation>noch nicht behoben</translation>
+    </message>
+    <message>
+        <source>planned: {0}</source>
+        <translation>geplant: {0}</translation>
+    </message>
+    <message>
+        <source>something is there already</source>
+        <translation>dort ist schon etwas</translation>
+    </message>
+    <message>
+        <source>waits for: {0}</source>
+        <translation>wartet auf: {0}</translation>
+    </message>
+    <message>
+        <source>{0} earlier changes are in the inspection packet.</source>
+        <translation>{0} frühere Änderungen stehen in der Prüfmappe.</translation>
+    </message>
+    <message>
+        <source>{0} more are in the corrections report.</source>
+        <translation>{0} weitere stehen im Bericht der Behebungen.</translation>
+    </message>
+    <message>
+        <source>{0} of {1}</source>
+        <translation>{0} von {1}</translation>
+    </message>
+    <message>
+        <source>{0}, report {1}</source>
+        <translation>{0}, Bericht {1}</translation>
+    </message>
+    <message>
+        <source>{0}: name, number, signature, date</source>
+        <translation>{0}: Name, Nummer, Unterschrift, Datum</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -4206,16 +4502,67 @@
 <context>
     <name>Packet</name>
     <message>
-        <source>%1 closings</source>
-        <translation>%1 Schließstellen</translation>
-    </message>
-    <message>
         <source>Packet for %1</source>
         <translation>Prüfmappe für %1</translation>
     </message>
     <message>
         <source>Packet %1</source>
         <translation>Mappe %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings</source>
+        <translation>
+            <numerusform>%n Schließstelle</numerusform>
+            <numerusform>%n Schließstellen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are no longer what was taken in.</source>
+        <translation>
+            <numerusform>%n Datei ist nicht mehr, was übernommen wurde.</numerusform>
+            <numerusform>%n Dateien sind nicht mehr, was übernommen wurde.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files were not in the project.</source>
+        <translation>
+            <numerusform>%n Datei war nicht im Projekt.</numerusform>
+            <numerusform>%n Dateien waren nicht im Projekt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are beside it in full size.</source>
+        <translation>
+            <numerusform>%n Foto liegt in voller Größe daneben.</numerusform>
+            <numerusform>%n Fotos liegen in voller Größe daneben.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are left out.</source>
+        <translation>
+            <numerusform>%n Foto ist weggelassen.</numerusform>
+            <numerusform>%n Fotos sind weggelassen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Corrections report</source>
+        <translation>Bericht der Behebungen</translation>
+    </message>
+    <message>
+        <source>It has %1 MB.</source>
+        <translation>Sie hat %1 MB.</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>What changed since the signature</source>
+        <translation>Was sich seit der Unterschrift geändert hat</translation>
+    </message>
+    <message>
+        <source>Where it goes</source>
+        <translation>Wohin es kommt</translation>
     </message>
 </context>
 <context>
@@ -7386,6 +7733,65 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::AnswerForm</name>
+    <message>
+        <source>what was done about it</source>
+        <translation>was dagegen getan wurde</translation>
+    </message>
+    <message>
+        <source>Correction</source>
+        <translation>Behebung</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Picture of it now</source>
+        <translation>Bild davon jetzt</translation>
+    </message>
+    <message>
+        <source>Corrected: %1</source>
+        <translation>Behoben: %1</translation>
+    </message>
+    <message>
+        <source>Record the correction</source>
+        <translation>Behebung eintragen</translation>
+    </message>
+    <message>
+        <source>Verified: %1. Correction: %2</source>
+        <translation>Nachgeprüft: %1. Behebung: %2</translation>
+    </message>
+    <message>
+        <source>Record the verification</source>
+        <translation>Nachprüfung eintragen</translation>
+    </message>
+    <message>
+        <source>This finding is no longer on record.</source>
+        <translation>Diese Feststellung ist nicht mehr verzeichnet.</translation>
+    </message>
+    <message>
+        <source>It needs a word about what was done.</source>
+        <translation>Nötig ist ein Wort darüber, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>Squawk %1 corrected</source>
+        <translation>Beanstandung %1 behoben</translation>
+    </message>
+    <message>
+        <source>It was corrected on %1; nobody can have verified it before.</source>
+        <translation>Sie wurde am %1 behoben; vorher kann sie niemand nachgeprüft haben.</translation>
+    </message>
+    <message>
+        <source>Squawk %1 verified</source>
+        <translation>Beanstandung %1 nachgeprüft</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::BenchClock</name>
     <message>
         <source>not said</source>
@@ -7823,14 +8229,6 @@
         <translation>Öffnen eintragen</translation>
     </message>
     <message>
-        <source>“%1” was opened again. Signatures given before that count as outdated.</source>
-        <translation>„%1“ wurde wieder geöffnet. Frühere Unterschriften gelten als überholt.</translation>
-    </message>
-    <message>
-        <source>It needs the day, and who did it.</source>
-        <translation>Nötig sind der Tag und wer es getan hat.</translation>
-    </message>
-    <message>
         <source>It needs a reason, for whoever reads this later.</source>
         <translation>Nötig ist ein Grund, für alle, die es später lesen.</translation>
     </message>
@@ -7841,6 +8239,30 @@
     <message>
         <source>%1 closed</source>
         <translation>%1 geschlossen</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>“%1” was opened again.</source>
+        <translation>„%1“ wurde wieder geöffnet.</translation>
+    </message>
+    <message>
+        <source>No longer holds: %1, signed by %2 on %3.</source>
+        <translation>Gilt nicht mehr: %1, unterschrieben von %2 am %3.</translation>
+    </message>
+    <message>
+        <source>“%1” then: %2 (now: %3).</source>
+        <translation>„%1“ dann: %2 (jetzt: %3).</translation>
+    </message>
+    <message>
+        <source>Can be reached again: %1.</source>
+        <translation>Wieder erreichbar: %1.</translation>
+    </message>
+    <message>
+        <source>No signature and no other closing depends on its being closed.</source>
+        <translation>Keine Unterschrift und keine andere Schließstelle hängt daran, dass sie geschlossen ist.</translation>
     </message>
 </context>
 <context>
@@ -7959,16 +8381,31 @@
         <source>Step done: %1</source>
         <translation>Arbeitsschritt erledigt: %1</translation>
     </message>
+    <message>
+        <source>Photographs of the inside</source>
+        <translation>Fotos vom Inneren</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png *.heic);;Alle Dateien (*)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs taken in.</source>
+        <translation>
+            <numerusform>%n Foto übernommen.</numerusform>
+            <numerusform>%n Fotos übernommen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What changed since the signature</source>
+        <translation>Was sich seit der Unterschrift geändert hat</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingsPage</name>
     <message>
         <source>New closing</source>
         <translation>Neue Schließstelle</translation>
-    </message>
-    <message>
-        <source>Inspection visit</source>
-        <translation>Besuch des Prüfers</translation>
     </message>
     <message>
         <source>Here stand the closings: each region of structure that will be hidden by a skin, a cover or glue, and what must happen before.</source>
@@ -7987,12 +8424,20 @@
         <translation>Erste Schließstelle anlegen</translation>
     </message>
     <message>
-        <source>Where the packet goes</source>
-        <translation>Wohin die Prüfmappe kommt</translation>
+        <source>Plan a visit</source>
+        <translation>Besuch planen</translation>
     </message>
     <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
+        <source>← The visit</source>
+        <translation>← Der Besuch</translation>
+    </message>
+    <message>
+        <source>← Visits</source>
+        <translation>← Besuche</translation>
+    </message>
+    <message>
+        <source>← All closings</source>
+        <translation>← Alle Schließstellen</translation>
     </message>
 </context>
 <context>
@@ -8094,12 +8539,95 @@
         <source>Severity of finding %1</source>
         <translation>Schwere der Feststellung %1</translation>
     </message>
+    <message>
+        <source>Paste the lines of the sheet</source>
+        <translation>Zeilen des Blattes einfügen</translation>
+    </message>
+    <message>
+        <source>One finding a line, with or without its number; “part: what was found” names the part.</source>
+        <translation>Eine Feststellung je Zeile, mit oder ohne Nummer; „Teil: was gefunden wurde“ nennt das Teil.</translation>
+    </message>
+    <message>
+        <source>inspector, on site</source>
+        <translation>Prüfer, vor Ort</translation>
+    </message>
+    <message>
+        <source>inspector, by photo</source>
+        <translation>Prüfer, per Foto</translation>
+    </message>
+    <message>
+        <source>adviser</source>
+        <translation>Berater</translation>
+    </message>
+    <message>
+        <source>builder</source>
+        <translation>Erbauer</translation>
+    </message>
+    <message>
+        <source>Number of finding %1 on the sheet</source>
+        <translation>Nummer der Feststellung %1 auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>Who may verify finding %1</source>
+        <translation>Wer Feststellung %1 nachprüfen darf</translation>
+    </message>
+    <message>
+        <source>Who may verify the correction</source>
+        <translation>Wer die Behebung nachprüfen darf</translation>
+    </message>
+    <message>
+        <source>“%1” needs its number on the sheet.</source>
+        <translation>„%1“ braucht seine Nummer auf dem Blatt.</translation>
+    </message>
+    <message>
+        <source>Two findings have the number %1.</source>
+        <translation>Zwei Feststellungen haben die Nummer %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HeadingList</name>
     <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::HoldPointForm</name>
+    <message>
+        <source>Plan the hold point</source>
+        <translation>Haltepunkt planen</translation>
+    </message>
+    <message>
+        <source>keeps the closing open until it is signed</source>
+        <translation>hält die Schließstelle offen, bis er unterschrieben ist</translation>
+    </message>
+    <message>
+        <source>Another hold point for this closing</source>
+        <translation>Noch ein Haltepunkt für diese Schließstelle</translation>
+    </message>
+    <message>
+        <source>who asks for it, and where that is written</source>
+        <translation>wer ihn verlangt, und wo das steht</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Signed by the</source>
+        <translation>Unterschrieben durch</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>This closing has a %1 by the %2 already.</source>
+        <translation>Diese Schließstelle hat schon: %1, durch: %2.</translation>
+    </message>
+    <message>
+        <source>Hold point planned: %1</source>
+        <translation>Haltepunkt geplant: %1</translation>
     </message>
 </context>
 <context>
@@ -8148,6 +8676,22 @@
         <source> (no signed sheet on record)</source>
         <translation> (kein unterschriebenes Blatt abgelegt)</translation>
     </message>
+    <message>
+        <source>Plan another</source>
+        <translation>Noch einen planen</translation>
+    </message>
+    <message>
+        <source>hold point</source>
+        <translation>Haltepunkt</translation>
+    </message>
+    <message>
+        <source>What changed since</source>
+        <translation>Was sich seitdem geändert hat</translation>
+    </message>
+    <message>
+        <source>Answered by message</source>
+        <translation>Per Nachricht beantwortet</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HoursPanel</name>
@@ -8166,6 +8710,124 @@
     <message>
         <source>Hours</source>
         <translation>Stunden</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::InspectionView</name>
+    <message>
+        <source>Record what was said</source>
+        <translation>Eintragen, was gesagt wurde</translation>
+    </message>
+    <message>
+        <source>Corrections report</source>
+        <translation>Bericht der Behebungen</translation>
+    </message>
+    <message>
+        <source>It is complete</source>
+        <translation>Er ist abgeschlossen</translation>
+    </message>
+    <message>
+        <source>Cancelled</source>
+        <translation>Abgesagt</translation>
+    </message>
+    <message>
+        <source>Hold points</source>
+        <translation>Haltepunkte</translation>
+    </message>
+    <message>
+        <source>It was about none.</source>
+        <translation>Es ging um keinen.</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Feststellungen</translation>
+    </message>
+    <message>
+        <source>None on record.</source>
+        <translation>Keine verzeichnet.</translation>
+    </message>
+    <message>
+        <source>← Visits</source>
+        <translation>← Besuche</translation>
+    </message>
+    <message>
+        <source>Asked for on %1.</source>
+        <translation>Angefragt am %1.</translation>
+    </message>
+    <message>
+        <source>Planned for %1.</source>
+        <translation>Geplant für %1.</translation>
+    </message>
+    <message>
+        <source>Held on %1.</source>
+        <translation>Abgehalten am %1.</translation>
+    </message>
+    <message>
+        <source>Complete since %1.</source>
+        <translation>Abgeschlossen seit %1.</translation>
+    </message>
+    <message>
+        <source>Cancelled on %1.</source>
+        <translation>Abgesagt am %1.</translation>
+    </message>
+    <message>
+        <source>By %1.</source>
+        <translation>Von %1.</translation>
+    </message>
+    <message>
+        <source>Also there: %1.</source>
+        <translation>Auch dabei: %1.</translation>
+    </message>
+    <message>
+        <source>The signed sheet is not on record.</source>
+        <translation>Das unterschriebene Blatt ist nicht abgelegt.</translation>
+    </message>
+    <message>
+        <source>nothing said</source>
+        <translation>nichts gesagt</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>verified on %1 by %2</source>
+        <translation>nachgeprüft am %1 von %2</translation>
+    </message>
+    <message>
+        <source>accepted as it is: %1</source>
+        <translation>unverändert angenommen: %1</translation>
+    </message>
+    <message>
+        <source>corrected on %1, waits for the %2: %3</source>
+        <translation>behoben am %1, wartet auf: %2. %3</translation>
+    </message>
+    <message>
+        <source>open; the %1 verifies the correction</source>
+        <translation>offen; nachprüfen wird: %1</translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation>Nachgeprüft</translation>
+    </message>
+    <message>
+        <source>Corrected</source>
+        <translation>Behoben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
+        <translation>
+            <numerusform>%n Feststellung ist weder nachgeprüft noch angenommen. Noch einmal drücken, wenn der Prüfer den Besuch trotzdem abschließt.</numerusform>
+            <numerusform>%n Feststellungen sind weder nachgeprüft noch angenommen. Noch einmal drücken, wenn der Prüfer den Besuch trotzdem abschließt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Visit complete</source>
+        <translation>Besuch abgeschlossen</translation>
+    </message>
+    <message>
+        <source>Visit cancelled</source>
+        <translation>Besuch abgesagt</translation>
     </message>
 </context>
 <context>
@@ -8816,6 +9478,18 @@
         <source>day, or day and time</source>
         <translation>Tag, oder Tag und Zeit</translation>
     </message>
+    <message>
+        <source>“%1” is no day; 14 March 2026 is written 2026-03-14.</source>
+        <translation>„%1“ ist kein Tag; der 14. März 2026 wird 2026-03-14 geschrieben.</translation>
+    </message>
+    <message>
+        <source>It needs the day.</source>
+        <translation>Nötig ist der Tag.</translation>
+    </message>
+    <message>
+        <source>%1 lies ahead: only what has happened is recorded.</source>
+        <translation>%1 liegt in der Zukunft: eingetragen wird nur, was geschehen ist.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NewClosingForm</name>
@@ -8963,6 +9637,151 @@
     <message>
         <source>Project begun</source>
         <translation>Projekt begonnen</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::OpenRequestNotice</name>
+    <message>
+        <source>Add these hold points to it</source>
+        <translation>Diese Haltepunkte dazu nehmen</translation>
+    </message>
+    <message>
+        <source>It is complete</source>
+        <translation>Er ist abgeschlossen</translation>
+    </message>
+    <message>
+        <source>It was cancelled</source>
+        <translation>Er wurde abgesagt</translation>
+    </message>
+    <message>
+        <source>“%1”, held on %2, is not complete.</source>
+        <translation>„%1“, abgehalten am %2, ist nicht abgeschlossen.</translation>
+    </message>
+    <message>
+        <source>“%1”, asked for on %2, is still open.</source>
+        <translation>„%1“, angefragt am %2, ist noch offen.</translation>
+    </message>
+    <message>
+        <source>This authority takes one request at a time: a visit must be complete before the next one can be asked for.</source>
+        <translation>Diese Behörde nimmt eine Anfrage zur Zeit: ein Besuch muss abgeschlossen sein, bevor der nächste angefragt werden kann.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of its findings are neither verified nor accepted; see the visit itself.</source>
+        <translation>
+            <numerusform>%n seiner Feststellungen ist weder nachgeprüft noch angenommen; siehe den Besuch selbst.</numerusform>
+            <numerusform>%n seiner Feststellungen sind weder nachgeprüft noch angenommen; siehe den Besuch selbst.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Visit complete</source>
+        <translation>Besuch abgeschlossen</translation>
+    </message>
+    <message>
+        <source>Visit cancelled</source>
+        <translation>Besuch abgesagt</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PacketForm</name>
+    <message>
+        <source>Make the packet</source>
+        <translation>Mappe machen</translation>
+    </message>
+    <message>
+        <source>The inspection packet: everything an inspector needs to decide, in his order.</source>
+        <translation>Die Prüfmappe: alles, was ein Prüfer zum Entscheiden braucht, in seiner Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>Closings</source>
+        <translation>Schließstellen</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Language of the packet</source>
+        <translation>Sprache der Mappe</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation>Kommt nach</translation>
+    </message>
+    <message>
+        <source>PDF to print</source>
+        <translation>PDF zum Drucken</translation>
+    </message>
+    <message>
+        <source>Folder with the PDF and all photographs in full size</source>
+        <translation>Ordner mit dem PDF und allen Fotos in voller Größe</translation>
+    </message>
+    <message>
+        <source>PDF under 15 MB to send</source>
+        <translation>PDF unter 15 MB zum Senden</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>Choose where the packet goes</source>
+        <translation>Wählen, wohin die Mappe kommt</translation>
+    </message>
+    <message>
+        <source>Photographs as large as paper shows them.</source>
+        <translation>Fotos so groß, wie Papier sie zeigt.</translation>
+    </message>
+    <message>
+        <source>For a stick or a shared folder. SHA256SUMS beside the photographs lets anybody check that none was altered.</source>
+        <translation>Für einen Stick oder einen geteilten Ordner. Mit SHA256SUMS neben den Fotos kann jeder prüfen, dass keines verändert wurde.</translation>
+    </message>
+    <message>
+        <source>Pictures become smaller, and some are left out where that is not enough; the first page says so.</source>
+        <translation>Bilder werden kleiner, und wo das nicht reicht, fallen einige weg; die erste Seite sagt es.</translation>
+    </message>
+    <message>
+        <source> to send</source>
+        <translation> zum Senden</translation>
+    </message>
+    <message>
+        <source>Name of the new folder</source>
+        <translation>Name des neuen Ordners</translation>
+    </message>
+    <message>
+        <source>Where the packet goes</source>
+        <translation>Wohin die Prüfmappe kommt</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>It needs a place to go to.</source>
+        <translation>Nötig ist ein Ort dafür.</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>Den Ordner %1 gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; the PDF needs a name.</source>
+        <translation>%1 ist ein Ordner; das PDF braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>Something is called %1 there already; the new folder needs another name.</source>
+        <translation>Dort heißt schon etwas %1; der neue Ordner braucht einen anderen Namen.</translation>
     </message>
 </context>
 <context>
@@ -9114,6 +9933,29 @@
     <message>
         <source>Delete: take wrong parts out</source>
         <translation>Entf: falsche Teile herausnehmen</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PersonBox</name>
+    <message>
+        <source>It needs a name.</source>
+        <translation>Nötig ist ein Name.</translation>
+    </message>
+    <message>
+        <source>%1 is on record, but not as an inspector, and only an inspector&apos;s word counts here.</source>
+        <translation>%1 ist verzeichnet, aber nicht als Prüfer, und hier zählt nur das Wort eines Prüfers.</translation>
+    </message>
+    <message>
+        <source>%1 is on record, but neither as an adviser nor as an inspector, and only their word counts here.</source>
+        <translation>%1 ist verzeichnet, aber weder als Berater noch als Prüfer, und hier zählt nur deren Wort.</translation>
+    </message>
+    <message>
+        <source>%1 is on record, but not as a builder, adviser or inspector.</source>
+        <translation>%1 ist verzeichnet, aber nicht als Erbauer, Berater oder Prüfer.</translation>
+    </message>
+    <message>
+        <source>%1 is on record, but not in a role that counts here.</source>
+        <translation>%1 ist verzeichnet, aber nicht in einer Rolle, die hier zählt.</translation>
     </message>
 </context>
 <context>
@@ -9636,6 +10478,14 @@
         <source>A file of this name is there. Press again to replace it.</source>
         <translation>Eine Datei dieses Namens ist da. Noch einmal drücken, um sie zu ersetzen.</translation>
     </message>
+    <message>
+        <source>Tick all</source>
+        <translation>Alle ankreuzen</translation>
+    </message>
+    <message>
+        <source>Tick none</source>
+        <translation>Keine ankreuzen</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ProjectView</name>
@@ -9682,16 +10532,16 @@
         <translation>Erlassen</translation>
     </message>
     <message>
-        <source>It needs who, and a reason for whoever reads this later.</source>
-        <translation>Nötig sind wer, und ein Grund für alle, die es später lesen.</translation>
-    </message>
-    <message>
         <source>Signature withdrawn</source>
         <translation>Unterschrift zurückgezogen</translation>
     </message>
     <message>
         <source>%1 waived</source>
         <translation>%1 erlassen</translation>
+    </message>
+    <message>
+        <source>It needs a reason, for whoever reads this later.</source>
+        <translation>Nötig ist ein Grund, für alle, die es später lesen.</translation>
     </message>
 </context>
 <context>
@@ -10052,6 +10902,17 @@
         <source>Pictures and documents (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
         <translation>Bilder und Dokumente (*.jpg *.jpeg *.png *.heic *.pdf);;Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>%1 is not there any more, or cannot be read. Choose it again, or leave it out and add it later.</source>
+        <translation>%1 ist nicht mehr da oder kann nicht gelesen werden. Neu wählen, oder weglassen und später ergänzen.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SheetPreview</name>
+    <message>
+        <source>The photographed sheet</source>
+        <translation>Das fotografierte Blatt</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ShortcutSheet</name>
@@ -10169,16 +11030,16 @@
         <translation>Nachträglich angenommen: %1</translation>
     </message>
     <message>
-        <source>It needs who signed, and on which day.</source>
-        <translation>Nötig sind wer unterschrieb und an welchem Tag.</translation>
-    </message>
-    <message>
         <source>%1 signed</source>
         <translation>%1 unterschrieben</translation>
     </message>
     <message>
         <source>%1 accepted afterwards</source>
         <translation>%1 nachträglich angenommen</translation>
+    </message>
+    <message>
+        <source>Answer to what changed since the signature: %1</source>
+        <translation>Antwort auf das, was sich seit der Unterschrift geändert hat: %1</translation>
     </message>
 </context>
 <context>
@@ -10538,6 +11399,10 @@
     <message>
         <source>any inspection</source>
         <translation>jede Prüfung</translation>
+    </message>
+    <message>
+        <source>More filters</source>
+        <translation>Mehr Filter</translation>
     </message>
 </context>
 <context>
@@ -11156,6 +12021,98 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::VisitBoard</name>
+    <message>
+        <source>No closing waits for an inspector or adviser.</source>
+        <translation>Keine Schließstelle wartet auf einen Prüfer oder Berater.</translation>
+    </message>
+    <message>
+        <source>Pick those that need no more work</source>
+        <translation>Die wählen, die keine Arbeit mehr brauchen</translation>
+    </message>
+    <message>
+        <source>Make packet</source>
+        <translation>Prüfmappe machen</translation>
+    </message>
+    <message>
+        <source>Inspection visit</source>
+        <translation>Besuch des Prüfers</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Besuche</translation>
+    </message>
+    <message>
+        <source>No visit was asked for yet. Pick closings above to ask for one.</source>
+        <translation>Noch kein Besuch angefragt. Oben Schließstellen wählen, um einen anzufragen.</translation>
+    </message>
+    <message>
+        <source>← All closings</source>
+        <translation>← Alle Schließstellen</translation>
+    </message>
+    <message>
+        <source>What one visit could cover</source>
+        <translation>Was ein Besuch abdecken könnte</translation>
+    </message>
+    <message>
+        <source>First what waits for somebody&apos;s word alone, then what costs the least more work. Work that several share counts once.</source>
+        <translation>Zuerst, was nur auf jemandes Wort wartet, dann, was am wenigsten Arbeit kostet. Gemeinsame Arbeit zählt einmal.</translation>
+    </message>
+    <message>
+        <source>Closings that one visit could cover</source>
+        <translation>Schließstellen, die ein Besuch abdecken könnte</translation>
+    </message>
+    <message>
+        <source>cancelled on %1</source>
+        <translation>abgesagt am %1</translation>
+    </message>
+    <message>
+        <source>held on %1</source>
+        <translation>abgehalten am %1</translation>
+    </message>
+    <message>
+        <source>planned for %1</source>
+        <translation>geplant für %1</translation>
+    </message>
+    <message>
+        <source>asked for on %1, no day is set yet</source>
+        <translation>angefragt am %1, noch kein Tag fest</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n findings open</source>
+        <translation>
+            <numerusform>%n Feststellung offen</numerusform>
+            <numerusform>%n Feststellungen offen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>complete since %1</source>
+        <translation>abgeschlossen seit %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hold points</source>
+        <translation>
+            <numerusform>%n Haltepunkt</numerusform>
+            <numerusform>%n Haltepunkte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picked</source>
+        <translation>
+            <numerusform>%n gewählt</numerusform>
+            <numerusform>%n gewählt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing is picked.</source>
+        <translation>Nichts ist gewählt.</translation>
+    </message>
+    <message>
+        <source>%1; %2 of work until then, what stands before them in the list included</source>
+        <translation>%1; bis dahin %2 Arbeit, samt dem, was davor in der Liste steht</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::VisitForm</name>
     <message>
         <source>ask for it</source>
@@ -11222,16 +12179,8 @@
         <translation>Nötig ist mindestens ein Haltepunkt.</translation>
     </message>
     <message>
-        <source>A visit asked for on %1 is still open, and this authority wants one request at a time. Press again to record this one all the same.</source>
-        <translation>Ein am %1 angefragter Besuch ist noch offen, und diese Behörde will eine Anfrage zur Zeit. Noch einmal drücken, um diese trotzdem einzutragen.</translation>
-    </message>
-    <message>
         <source>Visit asked for</source>
         <translation>Besuch angefragt</translation>
-    </message>
-    <message>
-        <source>It needs who came, and on which day.</source>
-        <translation>Nötig sind wer kam und an welchem Tag.</translation>
     </message>
     <message>
         <source>Visit recorded</source>
@@ -11242,6 +12191,86 @@
         <translation>
             <numerusform>Besuch mit %n Feststellung eingetragen</numerusform>
             <numerusform>Besuch mit %n Feststellungen eingetragen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing is left to do: the visit is complete</source>
+        <translation>nichts mehr zu tun: der Besuch ist abgeschlossen</translation>
+    </message>
+    <message>
+        <source>names, with commas between them</source>
+        <translation>Namen, durch Kommas getrennt</translation>
+    </message>
+    <message>
+        <source>Asked for on</source>
+        <translation>Angefragt am</translation>
+    </message>
+    <message>
+        <source>Also there</source>
+        <translation>Auch dabei</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hold points added to the visit</source>
+        <translation>
+            <numerusform>%n Haltepunkt zum Besuch genommen</numerusform>
+            <numerusform>%n Haltepunkte zum Besuch genommen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>“%1” is no day.</source>
+        <translation>„%1“ ist kein Tag.</translation>
+    </message>
+    <message>
+        <source>The other visit stands in the way, see above. Press again if the request was made all the same.</source>
+        <translation>Der andere Besuch steht im Weg, siehe oben. Noch einmal drücken, wenn trotzdem angefragt wurde.</translation>
+    </message>
+    <message>
+        <source>It was asked for on %1 and cannot have been held before.</source>
+        <translation>Er wurde am %1 angefragt und kann nicht vorher stattgefunden haben.</translation>
+    </message>
+    <message>
+        <source>A visit with findings is complete when they are corrected and verified.</source>
+        <translation>Ein Besuch mit Feststellungen ist abgeschlossen, wenn sie behoben und nachgeprüft sind.</translation>
+    </message>
+    <message>
+        <source>By the result there are findings, and none is typed. Press again to enter them later.</source>
+        <translation>Nach dem Ergebnis gibt es Feststellungen, und keine ist eingegeben. Noch einmal drücken, um sie später einzutragen.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::VisitPlanModel</name>
+    <message>
+        <source>Closing</source>
+        <translation>Schließstelle</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Work until then, in all</source>
+        <translation>Arbeit bis dahin, insgesamt</translation>
+    </message>
+    <message>
+        <source>And besides</source>
+        <translation>Und außerdem</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without an estimate</source>
+        <translation>
+            <numerusform>%n ohne Schätzung</numerusform>
+            <numerusform>%n ohne Schätzung</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other things in the way</source>
+        <translation>
+            <numerusform>%n anderes steht im Weg</numerusform>
+            <numerusform>%n andere Dinge stehen im Weg</numerusform>
         </translation>
     </message>
 </context>

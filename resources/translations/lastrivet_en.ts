@@ -26,6 +26,44 @@
     </message>
 </context>
 <context>
+    <name>Packet</name>
+    <message numerus="yes">
+        <source>%n closings</source>
+        <translation>
+            <numerusform>%n closing</numerusform>
+            <numerusform>%n closings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are no longer what was taken in.</source>
+        <translation>
+            <numerusform>%n file is no longer what was taken in.</numerusform>
+            <numerusform>%n files are no longer what was taken in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files were not in the project.</source>
+        <translation>
+            <numerusform>%n file was not in the project.</numerusform>
+            <numerusform>%n files were not in the project.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are beside it in full size.</source>
+        <translation>
+            <numerusform>%n photograph is beside it in full size.</numerusform>
+            <numerusform>%n photographs are beside it in full size.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are left out.</source>
+        <translation>
+            <numerusform>%n photograph is left out.</numerusform>
+            <numerusform>%n photographs are left out.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PartMoves</name>
     <message numerus="yes">
         <source>%n parts</source>
@@ -217,6 +255,26 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::ClosingView</name>
+    <message numerus="yes">
+        <source>%n photographs taken in.</source>
+        <translation>
+            <numerusform>%n photograph taken in.</numerusform>
+            <numerusform>%n photographs taken in.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::InspectionView</name>
+    <message numerus="yes">
+        <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
+        <translation>
+            <numerusform>%n finding is neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</numerusform>
+            <numerusform>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::ListDialog</name>
     <message numerus="yes">
         <source>%n rows brought in. Undo takes all of them back.</source>
@@ -324,6 +382,16 @@
         <translation>
             <numerusform>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</numerusform>
             <numerusform>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::OpenRequestNotice</name>
+    <message numerus="yes">
+        <source>%n of its findings are neither verified nor accepted; see the visit itself.</source>
+        <translation>
+            <numerusform>%n of its findings is neither verified nor accepted; see the visit itself.</numerusform>
+            <numerusform>%n of its findings are neither verified nor accepted; see the visit itself.</numerusform>
         </translation>
     </message>
 </context>
@@ -498,12 +566,60 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::VisitBoard</name>
+    <message numerus="yes">
+        <source>%n findings open</source>
+        <translation>
+            <numerusform>%n finding open</numerusform>
+            <numerusform>%n findings open</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hold points</source>
+        <translation>
+            <numerusform>%n hold point</numerusform>
+            <numerusform>%n hold points</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picked</source>
+        <translation>
+            <numerusform>%n picked</numerusform>
+            <numerusform>%n picked</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::VisitForm</name>
     <message numerus="yes">
         <source>Visit recorded with %n findings</source>
         <translation>
             <numerusform>Visit recorded with %n finding</numerusform>
             <numerusform>Visit recorded with %n findings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hold points added to the visit</source>
+        <translation>
+            <numerusform>%n hold point added to the visit</numerusform>
+            <numerusform>%n hold points added to the visit</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::VisitPlanModel</name>
+    <message numerus="yes">
+        <source>%n without an estimate</source>
+        <translation>
+            <numerusform>%n without an estimate</numerusform>
+            <numerusform>%n without an estimate</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other things in the way</source>
+        <translation>
+            <numerusform>%n other thing in the way</numerusform>
+            <numerusform>%n other things in the way</numerusform>
         </translation>
     </message>
 </context>

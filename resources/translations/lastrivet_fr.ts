@@ -142,6 +142,10 @@
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>Field</name>
@@ -1200,6 +1204,10 @@
     <message>
         <source>Done</source>
         <translation>Fait</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Ajouter des photos</translation>
     </message>
 </context>
 <context>
@@ -4188,6 +4196,294 @@
         <source>“{0}” is no part, or may be several.</source>
         <translation>« {0} » n’est pas une pièce, ou peut en être plusieurs.</translation>
     </message>
+    <message>
+        <source>A photograph of the correction is enough for the inspector.</source>
+        <translation>Une photo de la correction suffit à l’inspecteur.</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Après</translation>
+    </message>
+    <message>
+        <source>All findings are verified or accepted.</source>
+        <translation>Toutes les constatations sont vérifiées ou acceptées.</translation>
+    </message>
+    <message>
+        <source>All {0} photographs are in it.</source>
+        <translation>Les {0} photos y sont toutes.</translation>
+    </message>
+    <message>
+        <source>An answer by message is kept with the signature. This is the builder&apos;s record, not an approval; whether another look is needed you decide.</source>
+        <translation>Une réponse par message est gardée avec la signature. Ceci est le dossier du constructeur, pas une approbation ; vous décidez si un autre regard est nécessaire.</translation>
+    </message>
+    <message>
+        <source>Another look inside</source>
+        <translation>Un autre regard à l’intérieur</translation>
+    </message>
+    <message>
+        <source>Asked for</source>
+        <translation>Demandé</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Avant</translation>
+    </message>
+    <message>
+        <source>Closed with gaps: late acceptance</source>
+        <translation>Fermé avec lacunes : acceptation tardive</translation>
+    </message>
+    <message>
+        <source>Complied with {0}: {1}</source>
+        <translation>Appliqué {0} : {1}</translation>
+    </message>
+    <message>
+        <source>Corrected</source>
+        <translation>Corrigé</translation>
+    </message>
+    <message>
+        <source>Corrections report</source>
+        <translation>Rapport de corrections</translation>
+    </message>
+    <message>
+        <source>Corrections that you asked for</source>
+        <translation>Corrections que vous avez demandées</translation>
+    </message>
+    <message>
+        <source>Deviation {0} built: {1}</source>
+        <translation>Écart {0} construit : {1}</translation>
+    </message>
+    <message>
+        <source>Deviation {0} raised: {1}</source>
+        <translation>Écart {0} soulevé : {1}</translation>
+    </message>
+    <message>
+        <source>Deviation {0} undone: {1}</source>
+        <translation>Écart {0} défait : {1}</translation>
+    </message>
+    <message>
+        <source>Does your signature still hold?</source>
+        <translation>Votre signature tient-elle encore ?</translation>
+    </message>
+    <message>
+        <source>File of the authority</source>
+        <translation>Dossier de l’autorité</translation>
+    </message>
+    <message>
+        <source>Findings and corrections</source>
+        <translation>Constatations et corrections</translation>
+    </message>
+    <message>
+        <source>Findings: {0}. Neither verified nor accepted: {1}; corrected of these: {2}.</source>
+        <translation>Constatations : {0}. Ni vérifiées ni acceptées : {1} ; dont corrigées : {2}.</translation>
+    </message>
+    <message>
+        <source>Fitted: {0}</source>
+        <translation>Posé : {0}</translation>
+    </message>
+    <message>
+        <source>Inspector or adviser</source>
+        <translation>Inspecteur ou conseiller</translation>
+    </message>
+    <message>
+        <source>Left out to keep the packet small.</source>
+        <translation>Omise pour garder le dossier petit.</translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation>Vu</translation>
+    </message>
+    <message>
+        <source>Material used: {0}</source>
+        <translation>Matériau utilisé : {0}</translation>
+    </message>
+    <message>
+        <source>Name and number</source>
+        <translation>Nom et numéro</translation>
+    </message>
+    <message>
+        <source>No finding of this visit is on record.</source>
+        <translation>Aucune constatation de cette visite n’est inscrite.</translation>
+    </message>
+    <message>
+        <source>No folder for smaller copies of the photographs could be made.</source>
+        <translation>Aucun dossier pour des copies réduites des photos n’a pu être créé.</translation>
+    </message>
+    <message>
+        <source>No photograph of it is on record.</source>
+        <translation>Aucune photo n’en est inscrite.</translation>
+    </message>
+    <message>
+        <source>No photograph on record.</source>
+        <translation>Aucune photo inscrite.</translation>
+    </message>
+    <message>
+        <source>No, I have to look at it again.</source>
+        <translation>Non, je dois la regarder de nouveau.</translation>
+    </message>
+    <message>
+        <source>Not drawn.</source>
+        <translation>Non dessiné.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Nothing on record was touched since.</source>
+        <translation>Rien d’inscrit n’a été touché depuis.</translation>
+    </message>
+    <message>
+        <source>Of {0} photographs, {1} are left out: {2}.</source>
+        <translation>Sur {0} photos, {1} sont omises : {2}.</translation>
+    </message>
+    <message>
+        <source>Opened again: {0}</source>
+        <translation>Rouvert : {0}</translation>
+    </message>
+    <message>
+        <source>Photographed since: {0} of {1}</source>
+        <translation>Photographié depuis : {0} sur {1}</translation>
+    </message>
+    <message>
+        <source>Pictures are at most {0} pixels long.</source>
+        <translation>Les images ont au plus {0} pixels de long.</translation>
+    </message>
+    <message>
+        <source>Removed: {0}</source>
+        <translation>Retiré : {0}</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Signé</translation>
+    </message>
+    <message>
+        <source>Signed by {0} on {1}, {2}, {3}.</source>
+        <translation>Signé par {0} le {1}, {2}, {3}.</translation>
+    </message>
+    <message>
+        <source>Squawk {0} corrected: {1}</source>
+        <translation>Anomalie {0} corrigée : {1}</translation>
+    </message>
+    <message>
+        <source>Squawk {0} found: {1}</source>
+        <translation>Anomalie {0} trouvée : {1}</translation>
+    </message>
+    <message>
+        <source>Step done: {0}</source>
+        <translation>Étape faite : {0}</translation>
+    </message>
+    <message>
+        <source>The visit found nothing.</source>
+        <translation>La visite n’a rien trouvé.</translation>
+    </message>
+    <message>
+        <source>The whole packet and the photographs in full size are with the builder.</source>
+        <translation>Le dossier entier et les photos en pleine taille sont chez le constructeur.</translation>
+    </message>
+    <message>
+        <source>This is the version to send</source>
+        <translation>Ceci est la version à envoyer</translation>
+    </message>
+    <message>
+        <source>To be signed</source>
+        <translation>À signer</translation>
+    </message>
+    <message>
+        <source>Torqued: {0}</source>
+        <translation>Serré : {0}</translation>
+    </message>
+    <message>
+        <source>Touched since then</source>
+        <translation>Touché depuis</translation>
+    </message>
+    <message>
+        <source>What changed since you signed</source>
+        <translation>Ce qui a changé depuis votre signature</translation>
+    </message>
+    <message>
+        <source>What was missing is named on the front pages and under Readiness.</source>
+        <translation>Ce qui manquait est nommé aux premières pages et sous « Préparation ».</translation>
+    </message>
+    <message>
+        <source>Work on: {0}</source>
+        <translation>Travail sur : {0}</translation>
+    </message>
+    <message>
+        <source>Work: {0}</source>
+        <translation>Travail : {0}</translation>
+    </message>
+    <message>
+        <source>Yes, it holds.</source>
+        <translation>Oui, elle tient.</translation>
+    </message>
+    <message>
+        <source>Yes, with the remarks below.</source>
+        <translation>Oui, avec les remarques ci-dessous.</translation>
+    </message>
+    <message>
+        <source>Your finding</source>
+        <translation>Votre constatation</translation>
+    </message>
+    <message>
+        <source>accepted as it is: {0}</source>
+        <translation>accepté en l’état : {0}</translation>
+    </message>
+    <message>
+        <source>decide whether it may stay closed or must be opened</source>
+        <translation>décider si elle peut rester fermée ou doit être ouverte</translation>
+    </message>
+    <message>
+        <source>found {0}</source>
+        <translation>trouvée {0}</translation>
+    </message>
+    <message>
+        <source>is to be opened</source>
+        <translation>est à ouvrir</translation>
+    </message>
+    <message>
+        <source>may stay closed</source>
+        <translation>peut rester fermée</translation>
+    </message>
+    <message>
+        <source>not corrected yet</source>
+        <translation>pas encore corrigée</translation>
+    </message>
+    <message>
+        <source>planned: {0}</source>
+        <translation>prévu : {0}</translation>
+    </message>
+    <message>
+        <source>something is there already</source>
+        <translation>quelque chose y est déjà</translation>
+    </message>
+    <message>
+        <source>waits for: {0}</source>
+        <translation>attend : {0}</translation>
+    </message>
+    <message>
+        <source>{0} earlier changes are in the inspection packet.</source>
+        <translation>{0} modifications antérieures sont dans le dossier d’inspection.</translation>
+    </message>
+    <message>
+        <source>{0} more are in the corrections report.</source>
+        <translation>{0} de plus sont dans le rapport de corrections.</translation>
+    </message>
+    <message>
+        <source>{0} of {1}</source>
+        <translation>{0} sur {1}</translation>
+    </message>
+    <message>
+        <source>{0}, report {1}</source>
+        <translation>{0}, rapport {1}</translation>
+    </message>
+    <message>
+        <source>{0}: name, number, signature, date</source>
+        <translation>{0} : nom, numéro, signature, date</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -4206,16 +4502,67 @@
 <context>
     <name>Packet</name>
     <message>
-        <source>%1 closings</source>
-        <translation>%1 fermetures</translation>
-    </message>
-    <message>
         <source>Packet for %1</source>
         <translation>Dossier pour %1</translation>
     </message>
     <message>
         <source>Packet %1</source>
         <translation>Dossier %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closings</source>
+        <translation>
+            <numerusform>%n fermeture</numerusform>
+            <numerusform>%n fermetures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are no longer what was taken in.</source>
+        <translation>
+            <numerusform>%n fichier n’est plus ce qui a été importé.</numerusform>
+            <numerusform>%n fichiers ne sont plus ce qui a été importé.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files were not in the project.</source>
+        <translation>
+            <numerusform>%n fichier n’était pas dans le projet.</numerusform>
+            <numerusform>%n fichiers n’étaient pas dans le projet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are beside it in full size.</source>
+        <translation>
+            <numerusform>%n photo est à côté en pleine taille.</numerusform>
+            <numerusform>%n photos sont à côté en pleine taille.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are left out.</source>
+        <translation>
+            <numerusform>%n photo est omise.</numerusform>
+            <numerusform>%n photos sont omises.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Corrections report</source>
+        <translation>Rapport de corrections</translation>
+    </message>
+    <message>
+        <source>It has %1 MB.</source>
+        <translation>Il fait %1 Mo.</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>What changed since the signature</source>
+        <translation>Ce qui a changé depuis la signature</translation>
+    </message>
+    <message>
+        <source>Where it goes</source>
+        <translation>Où il va</translation>
     </message>
 </context>
 <context>
@@ -7386,6 +7733,65 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::AnswerForm</name>
+    <message>
+        <source>what was done about it</source>
+        <translation>ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>Correction</source>
+        <translation>Correction</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Le</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>Picture of it now</source>
+        <translation>Image actuelle</translation>
+    </message>
+    <message>
+        <source>Corrected: %1</source>
+        <translation>Corrigé : %1</translation>
+    </message>
+    <message>
+        <source>Record the correction</source>
+        <translation>Inscrire la correction</translation>
+    </message>
+    <message>
+        <source>Verified: %1. Correction: %2</source>
+        <translation>Vérifié : %1. Correction : %2</translation>
+    </message>
+    <message>
+        <source>Record the verification</source>
+        <translation>Inscrire la vérification</translation>
+    </message>
+    <message>
+        <source>This finding is no longer on record.</source>
+        <translation>Cette constatation n’est plus inscrite.</translation>
+    </message>
+    <message>
+        <source>It needs a word about what was done.</source>
+        <translation>Il faut un mot sur ce qui a été fait.</translation>
+    </message>
+    <message>
+        <source>Squawk %1 corrected</source>
+        <translation>Anomalie %1 corrigée</translation>
+    </message>
+    <message>
+        <source>It was corrected on %1; nobody can have verified it before.</source>
+        <translation>Elle a été corrigée le %1 ; personne n’a pu la vérifier avant.</translation>
+    </message>
+    <message>
+        <source>Squawk %1 verified</source>
+        <translation>Anomalie %1 vérifiée</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::BenchClock</name>
     <message>
         <source>not said</source>
@@ -7823,14 +8229,6 @@
         <translation>Inscrire l’ouverture</translation>
     </message>
     <message>
-        <source>“%1” was opened again. Signatures given before that count as outdated.</source>
-        <translation>« %1 » a été rouverte. Les signatures antérieures sont périmées.</translation>
-    </message>
-    <message>
-        <source>It needs the day, and who did it.</source>
-        <translation>Il faut le jour, et qui l’a fait.</translation>
-    </message>
-    <message>
         <source>It needs a reason, for whoever reads this later.</source>
         <translation>Il faut un motif, pour qui lira ceci plus tard.</translation>
     </message>
@@ -7841,6 +8239,30 @@
     <message>
         <source>%1 closed</source>
         <translation>%1 fermée</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Photo</translation>
+    </message>
+    <message>
+        <source>“%1” was opened again.</source>
+        <translation>« %1 » a été rouverte.</translation>
+    </message>
+    <message>
+        <source>No longer holds: %1, signed by %2 on %3.</source>
+        <translation>Ne tient plus : %1, signé par %2 le %3.</translation>
+    </message>
+    <message>
+        <source>“%1” then: %2 (now: %3).</source>
+        <translation>« %1 » alors : %2 (maintenant : %3).</translation>
+    </message>
+    <message>
+        <source>Can be reached again: %1.</source>
+        <translation>De nouveau accessible : %1.</translation>
+    </message>
+    <message>
+        <source>No signature and no other closing depends on its being closed.</source>
+        <translation>Aucune signature ni autre fermeture ne dépend de sa fermeture.</translation>
     </message>
 </context>
 <context>
@@ -7959,16 +8381,31 @@
         <source>Step done: %1</source>
         <translation>Étape faite : %1</translation>
     </message>
+    <message>
+        <source>Photographs of the inside</source>
+        <translation>Photos de l’intérieur</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
+        <translation>Images (*.jpg *.jpeg *.png *.heic);;Tous les fichiers (*)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs taken in.</source>
+        <translation>
+            <numerusform>%n photo importée.</numerusform>
+            <numerusform>%n photos importées.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What changed since the signature</source>
+        <translation>Ce qui a changé depuis la signature</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingsPage</name>
     <message>
         <source>New closing</source>
         <translation>Nouvelle fermeture</translation>
-    </message>
-    <message>
-        <source>Inspection visit</source>
-        <translation>Visite d’inspection</translation>
     </message>
     <message>
         <source>Here stand the closings: each region of structure that will be hidden by a skin, a cover or glue, and what must happen before.</source>
@@ -7987,12 +8424,20 @@
         <translation>Créer la première fermeture</translation>
     </message>
     <message>
-        <source>Where the packet goes</source>
-        <translation>Où mettre le dossier</translation>
+        <source>Plan a visit</source>
+        <translation>Prévoir une visite</translation>
     </message>
     <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
+        <source>← The visit</source>
+        <translation>← La visite</translation>
+    </message>
+    <message>
+        <source>← Visits</source>
+        <translation>← Visites</translation>
+    </message>
+    <message>
+        <source>← All closings</source>
+        <translation>← Toutes les fermetures</translation>
     </message>
 </context>
 <context>
@@ -8094,12 +8539,95 @@
         <source>Severity of finding %1</source>
         <translation>Gravité de la constatation %1</translation>
     </message>
+    <message>
+        <source>Paste the lines of the sheet</source>
+        <translation>Coller les lignes de la feuille</translation>
+    </message>
+    <message>
+        <source>One finding a line, with or without its number; “part: what was found” names the part.</source>
+        <translation>Une constatation par ligne, avec ou sans numéro ; « pièce : ce qui a été trouvé » nomme la pièce.</translation>
+    </message>
+    <message>
+        <source>inspector, on site</source>
+        <translation>inspecteur, sur place</translation>
+    </message>
+    <message>
+        <source>inspector, by photo</source>
+        <translation>inspecteur, sur photo</translation>
+    </message>
+    <message>
+        <source>adviser</source>
+        <translation>conseiller</translation>
+    </message>
+    <message>
+        <source>builder</source>
+        <translation>constructeur</translation>
+    </message>
+    <message>
+        <source>Number of finding %1 on the sheet</source>
+        <translation>Numéro de la constatation %1 sur la feuille</translation>
+    </message>
+    <message>
+        <source>Who may verify finding %1</source>
+        <translation>Qui peut vérifier la constatation %1</translation>
+    </message>
+    <message>
+        <source>Who may verify the correction</source>
+        <translation>Qui peut vérifier la correction</translation>
+    </message>
+    <message>
+        <source>“%1” needs its number on the sheet.</source>
+        <translation>« %1 » demande son numéro sur la feuille.</translation>
+    </message>
+    <message>
+        <source>Two findings have the number %1.</source>
+        <translation>Deux constatations ont le numéro %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HeadingList</name>
     <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::HoldPointForm</name>
+    <message>
+        <source>Plan the hold point</source>
+        <translation>Prévoir le point d’arrêt</translation>
+    </message>
+    <message>
+        <source>keeps the closing open until it is signed</source>
+        <translation>garde la fermeture ouverte jusqu’à sa signature</translation>
+    </message>
+    <message>
+        <source>Another hold point for this closing</source>
+        <translation>Un autre point d’arrêt pour cette fermeture</translation>
+    </message>
+    <message>
+        <source>who asks for it, and where that is written</source>
+        <translation>qui le demande, et où c’est écrit</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Genre</translation>
+    </message>
+    <message>
+        <source>Signed by the</source>
+        <translation>Signé par</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>This closing has a %1 by the %2 already.</source>
+        <translation>Cette fermeture a déjà : %1, par : %2.</translation>
+    </message>
+    <message>
+        <source>Hold point planned: %1</source>
+        <translation>Point d’arrêt prévu : %1</translation>
     </message>
 </context>
 <context>
@@ -8148,6 +8676,22 @@
         <source> (no signed sheet on record)</source>
         <translation> (aucune feuille signée inscrite)</translation>
     </message>
+    <message>
+        <source>Plan another</source>
+        <translation>En prévoir un autre</translation>
+    </message>
+    <message>
+        <source>hold point</source>
+        <translation>point d’arrêt</translation>
+    </message>
+    <message>
+        <source>What changed since</source>
+        <translation>Ce qui a changé depuis</translation>
+    </message>
+    <message>
+        <source>Answered by message</source>
+        <translation>Répondu par message</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HoursPanel</name>
@@ -8166,6 +8710,124 @@
     <message>
         <source>Hours</source>
         <translation>Heures</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::InspectionView</name>
+    <message>
+        <source>Record what was said</source>
+        <translation>Inscrire ce qui a été dit</translation>
+    </message>
+    <message>
+        <source>Corrections report</source>
+        <translation>Rapport de corrections</translation>
+    </message>
+    <message>
+        <source>It is complete</source>
+        <translation>Elle est achevée</translation>
+    </message>
+    <message>
+        <source>Cancelled</source>
+        <translation>Annulée</translation>
+    </message>
+    <message>
+        <source>Hold points</source>
+        <translation>Points d’arrêt</translation>
+    </message>
+    <message>
+        <source>It was about none.</source>
+        <translation>Elle n’en concernait aucun.</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Constatations</translation>
+    </message>
+    <message>
+        <source>None on record.</source>
+        <translation>Aucune inscrite.</translation>
+    </message>
+    <message>
+        <source>← Visits</source>
+        <translation>← Visites</translation>
+    </message>
+    <message>
+        <source>Asked for on %1.</source>
+        <translation>Demandée le %1.</translation>
+    </message>
+    <message>
+        <source>Planned for %1.</source>
+        <translation>Prévue pour le %1.</translation>
+    </message>
+    <message>
+        <source>Held on %1.</source>
+        <translation>Tenue le %1.</translation>
+    </message>
+    <message>
+        <source>Complete since %1.</source>
+        <translation>Achevée depuis le %1.</translation>
+    </message>
+    <message>
+        <source>Cancelled on %1.</source>
+        <translation>Annulée le %1.</translation>
+    </message>
+    <message>
+        <source>By %1.</source>
+        <translation>Par %1.</translation>
+    </message>
+    <message>
+        <source>Also there: %1.</source>
+        <translation>Aussi présents : %1.</translation>
+    </message>
+    <message>
+        <source>The signed sheet is not on record.</source>
+        <translation>La feuille signée n’est pas inscrite.</translation>
+    </message>
+    <message>
+        <source>nothing said</source>
+        <translation>rien de dit</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>verified on %1 by %2</source>
+        <translation>vérifiée le %1 par %2</translation>
+    </message>
+    <message>
+        <source>accepted as it is: %1</source>
+        <translation>acceptée en l’état : %1</translation>
+    </message>
+    <message>
+        <source>corrected on %1, waits for the %2: %3</source>
+        <translation>corrigée le %1, attend : %2. %3</translation>
+    </message>
+    <message>
+        <source>open; the %1 verifies the correction</source>
+        <translation>ouverte ; vérifiera la correction : %1</translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation>Vérifié</translation>
+    </message>
+    <message>
+        <source>Corrected</source>
+        <translation>Corrigé</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
+        <translation>
+            <numerusform>%n constatation n’est ni vérifiée ni acceptée. Pressez de nouveau si l’inspecteur déclare quand même la visite achevée.</numerusform>
+            <numerusform>%n constatations ne sont ni vérifiées ni acceptées. Pressez de nouveau si l’inspecteur déclare quand même la visite achevée.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Visit complete</source>
+        <translation>Visite achevée</translation>
+    </message>
+    <message>
+        <source>Visit cancelled</source>
+        <translation>Visite annulée</translation>
     </message>
 </context>
 <context>
@@ -8816,6 +9478,18 @@
         <source>day, or day and time</source>
         <translation>jour, ou jour et heure</translation>
     </message>
+    <message>
+        <source>“%1” is no day; 14 March 2026 is written 2026-03-14.</source>
+        <translation>« %1 » n’est pas un jour ; le 14 mars 2026 s’écrit 2026-03-14.</translation>
+    </message>
+    <message>
+        <source>It needs the day.</source>
+        <translation>Il faut le jour.</translation>
+    </message>
+    <message>
+        <source>%1 lies ahead: only what has happened is recorded.</source>
+        <translation>%1 est à venir : on n’inscrit que ce qui est arrivé.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NewClosingForm</name>
@@ -8963,6 +9637,151 @@
     <message>
         <source>Project begun</source>
         <translation>Projet commencé</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::OpenRequestNotice</name>
+    <message>
+        <source>Add these hold points to it</source>
+        <translation>Y ajouter ces points d’arrêt</translation>
+    </message>
+    <message>
+        <source>It is complete</source>
+        <translation>Elle est achevée</translation>
+    </message>
+    <message>
+        <source>It was cancelled</source>
+        <translation>Elle a été annulée</translation>
+    </message>
+    <message>
+        <source>“%1”, held on %2, is not complete.</source>
+        <translation>« %1 », tenue le %2, n’est pas achevée.</translation>
+    </message>
+    <message>
+        <source>“%1”, asked for on %2, is still open.</source>
+        <translation>« %1 », demandée le %2, est encore ouverte.</translation>
+    </message>
+    <message>
+        <source>This authority takes one request at a time: a visit must be complete before the next one can be asked for.</source>
+        <translation>Cette autorité prend une demande à la fois : une visite doit être achevée avant d’en demander une autre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of its findings are neither verified nor accepted; see the visit itself.</source>
+        <translation>
+            <numerusform>%n de ses constatations n’est ni vérifiée ni acceptée ; voyez la visite.</numerusform>
+            <numerusform>%n de ses constatations ne sont ni vérifiées ni acceptées ; voyez la visite.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Visit complete</source>
+        <translation>Visite achevée</translation>
+    </message>
+    <message>
+        <source>Visit cancelled</source>
+        <translation>Visite annulée</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PacketForm</name>
+    <message>
+        <source>Make the packet</source>
+        <translation>Faire le dossier</translation>
+    </message>
+    <message>
+        <source>The inspection packet: everything an inspector needs to decide, in his order.</source>
+        <translation>Le dossier d’inspection : tout ce qu’il faut à un inspecteur pour décider, dans son ordre.</translation>
+    </message>
+    <message>
+        <source>Closings</source>
+        <translation>Fermetures</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>Forme</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Language of the packet</source>
+        <translation>Langue du dossier</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation>Va dans</translation>
+    </message>
+    <message>
+        <source>PDF to print</source>
+        <translation>PDF à imprimer</translation>
+    </message>
+    <message>
+        <source>Folder with the PDF and all photographs in full size</source>
+        <translation>Dossier avec le PDF et toutes les photos en pleine taille</translation>
+    </message>
+    <message>
+        <source>PDF under 15 MB to send</source>
+        <translation>PDF de moins de 15 Mo à envoyer</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Choisir…</translation>
+    </message>
+    <message>
+        <source>Choose where the packet goes</source>
+        <translation>Choisir où va le dossier</translation>
+    </message>
+    <message>
+        <source>Photographs as large as paper shows them.</source>
+        <translation>Photos aussi grandes que le papier les montre.</translation>
+    </message>
+    <message>
+        <source>For a stick or a shared folder. SHA256SUMS beside the photographs lets anybody check that none was altered.</source>
+        <translation>Pour une clé ou un dossier partagé. SHA256SUMS à côté des photos permet à chacun de vérifier qu’aucune n’a été altérée.</translation>
+    </message>
+    <message>
+        <source>Pictures become smaller, and some are left out where that is not enough; the first page says so.</source>
+        <translation>Les images sont réduites, et certaines omises si cela ne suffit pas ; la première page le dit.</translation>
+    </message>
+    <message>
+        <source> to send</source>
+        <translation> à envoyer</translation>
+    </message>
+    <message>
+        <source>Name of the new folder</source>
+        <translation>Nom du nouveau dossier</translation>
+    </message>
+    <message>
+        <source>Where the packet goes</source>
+        <translation>Où mettre le dossier</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>It needs a place to go to.</source>
+        <translation>Il faut un endroit où aller.</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>Il n’y a pas de dossier %1.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; the PDF needs a name.</source>
+        <translation>%1 est un dossier ; le PDF demande un nom.</translation>
+    </message>
+    <message>
+        <source>Something is called %1 there already; the new folder needs another name.</source>
+        <translation>Quelque chose s’y appelle déjà %1 ; le nouveau dossier demande un autre nom.</translation>
     </message>
 </context>
 <context>
@@ -9114,6 +9933,29 @@
     <message>
         <source>Delete: take wrong parts out</source>
         <translation>Suppr : ôter des pièces erronées</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PersonBox</name>
+    <message>
+        <source>It needs a name.</source>
+        <translation>Il faut un nom.</translation>
+    </message>
+    <message>
+        <source>%1 is on record, but not as an inspector, and only an inspector&apos;s word counts here.</source>
+        <translation>%1 est inscrit, mais pas comme inspecteur, et seule la parole d’un inspecteur compte ici.</translation>
+    </message>
+    <message>
+        <source>%1 is on record, but neither as an adviser nor as an inspector, and only their word counts here.</source>
+        <translation>%1 est inscrit, mais ni comme conseiller ni comme inspecteur, et seule leur parole compte ici.</translation>
+    </message>
+    <message>
+        <source>%1 is on record, but not as a builder, adviser or inspector.</source>
+        <translation>%1 est inscrit, mais pas comme constructeur, conseiller ou inspecteur.</translation>
+    </message>
+    <message>
+        <source>%1 is on record, but not in a role that counts here.</source>
+        <translation>%1 est inscrit, mais pas dans un rôle qui compte ici.</translation>
     </message>
 </context>
 <context>
@@ -9636,6 +10478,14 @@
         <source>A file of this name is there. Press again to replace it.</source>
         <translation>Un fichier de ce nom existe. Pressez de nouveau pour le remplacer.</translation>
     </message>
+    <message>
+        <source>Tick all</source>
+        <translation>Tout cocher</translation>
+    </message>
+    <message>
+        <source>Tick none</source>
+        <translation>Tout décocher</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ProjectView</name>
@@ -9682,16 +10532,16 @@
         <translation>Dispenser</translation>
     </message>
     <message>
-        <source>It needs who, and a reason for whoever reads this later.</source>
-        <translation>Il faut qui, et un motif pour qui lira ceci plus tard.</translation>
-    </message>
-    <message>
         <source>Signature withdrawn</source>
         <translation>Signature retirée</translation>
     </message>
     <message>
         <source>%1 waived</source>
         <translation>%1 : dispense</translation>
+    </message>
+    <message>
+        <source>It needs a reason, for whoever reads this later.</source>
+        <translation>Il faut un motif, pour qui lira ceci plus tard.</translation>
     </message>
 </context>
 <context>
@@ -10052,6 +10902,17 @@
         <source>Pictures and documents (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
         <translation>Images et documents (*.jpg *.jpeg *.png *.heic *.pdf);;Tous les fichiers (*)</translation>
     </message>
+    <message>
+        <source>%1 is not there any more, or cannot be read. Choose it again, or leave it out and add it later.</source>
+        <translation>%1 n’est plus là, ou ne peut être lu. Choisissez-le de nouveau, ou ajoutez-le plus tard.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::SheetPreview</name>
+    <message>
+        <source>The photographed sheet</source>
+        <translation>La feuille photographiée</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ShortcutSheet</name>
@@ -10169,16 +11030,16 @@
         <translation>Accepté après coup : %1</translation>
     </message>
     <message>
-        <source>It needs who signed, and on which day.</source>
-        <translation>Il faut qui a signé, et quel jour.</translation>
-    </message>
-    <message>
         <source>%1 signed</source>
         <translation>%1 : signé</translation>
     </message>
     <message>
         <source>%1 accepted afterwards</source>
         <translation>%1 : accepté après coup</translation>
+    </message>
+    <message>
+        <source>Answer to what changed since the signature: %1</source>
+        <translation>Réponse à ce qui a changé depuis la signature : %1</translation>
     </message>
 </context>
 <context>
@@ -10538,6 +11399,10 @@
     <message>
         <source>any inspection</source>
         <translation>toute inspection</translation>
+    </message>
+    <message>
+        <source>More filters</source>
+        <translation>Plus de filtres</translation>
     </message>
 </context>
 <context>
@@ -11156,6 +12021,98 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::VisitBoard</name>
+    <message>
+        <source>No closing waits for an inspector or adviser.</source>
+        <translation>Aucune fermeture n’attend un inspecteur ou un conseiller.</translation>
+    </message>
+    <message>
+        <source>Pick those that need no more work</source>
+        <translation>Choisir celles sans travail restant</translation>
+    </message>
+    <message>
+        <source>Make packet</source>
+        <translation>Faire le dossier</translation>
+    </message>
+    <message>
+        <source>Inspection visit</source>
+        <translation>Visite d’inspection</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Visites</translation>
+    </message>
+    <message>
+        <source>No visit was asked for yet. Pick closings above to ask for one.</source>
+        <translation>Aucune visite n’a encore été demandée. Choisissez des fermetures ci-dessus pour en demander une.</translation>
+    </message>
+    <message>
+        <source>← All closings</source>
+        <translation>← Toutes les fermetures</translation>
+    </message>
+    <message>
+        <source>What one visit could cover</source>
+        <translation>Ce qu’une visite pourrait couvrir</translation>
+    </message>
+    <message>
+        <source>First what waits for somebody&apos;s word alone, then what costs the least more work. Work that several share counts once.</source>
+        <translation>D’abord ce qui n’attend que la parole de quelqu’un, puis ce qui coûte le moins de travail. Le travail partagé compte une fois.</translation>
+    </message>
+    <message>
+        <source>Closings that one visit could cover</source>
+        <translation>Fermetures qu’une visite pourrait couvrir</translation>
+    </message>
+    <message>
+        <source>cancelled on %1</source>
+        <translation>annulée le %1</translation>
+    </message>
+    <message>
+        <source>held on %1</source>
+        <translation>tenue le %1</translation>
+    </message>
+    <message>
+        <source>planned for %1</source>
+        <translation>prévue pour le %1</translation>
+    </message>
+    <message>
+        <source>asked for on %1, no day is set yet</source>
+        <translation>demandée le %1, aucun jour fixé</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n findings open</source>
+        <translation>
+            <numerusform>%n constatation ouverte</numerusform>
+            <numerusform>%n constatations ouvertes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>complete since %1</source>
+        <translation>achevée depuis le %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hold points</source>
+        <translation>
+            <numerusform>%n point d’arrêt</numerusform>
+            <numerusform>%n points d’arrêt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n picked</source>
+        <translation>
+            <numerusform>%n choisie</numerusform>
+            <numerusform>%n choisies</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing is picked.</source>
+        <translation>Rien n’est choisi.</translation>
+    </message>
+    <message>
+        <source>%1; %2 of work until then, what stands before them in the list included</source>
+        <translation>%1 ; %2 de travail d’ici là, avec ce qui les précède dans la liste</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::VisitForm</name>
     <message>
         <source>ask for it</source>
@@ -11222,16 +12179,8 @@
         <translation>Il faut au moins un point d’arrêt.</translation>
     </message>
     <message>
-        <source>A visit asked for on %1 is still open, and this authority wants one request at a time. Press again to record this one all the same.</source>
-        <translation>Une visite demandée le %1 est encore ouverte, et cette autorité veut une demande à la fois. Pressez de nouveau pour inscrire celle-ci quand même.</translation>
-    </message>
-    <message>
         <source>Visit asked for</source>
         <translation>Visite demandée</translation>
-    </message>
-    <message>
-        <source>It needs who came, and on which day.</source>
-        <translation>Il faut qui est venu, et quel jour.</translation>
     </message>
     <message>
         <source>Visit recorded</source>
@@ -11242,6 +12191,86 @@
         <translation>
             <numerusform>Visite inscrite avec %n constatation</numerusform>
             <numerusform>Visite inscrite avec %n constatations</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing is left to do: the visit is complete</source>
+        <translation>plus rien à faire : la visite est achevée</translation>
+    </message>
+    <message>
+        <source>names, with commas between them</source>
+        <translation>noms, séparés par des virgules</translation>
+    </message>
+    <message>
+        <source>Asked for on</source>
+        <translation>Demandée le</translation>
+    </message>
+    <message>
+        <source>Also there</source>
+        <translation>Aussi présents</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hold points added to the visit</source>
+        <translation>
+            <numerusform>%n point d’arrêt ajouté à la visite</numerusform>
+            <numerusform>%n points d’arrêt ajoutés à la visite</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>“%1” is no day.</source>
+        <translation>« %1 » n’est pas un jour.</translation>
+    </message>
+    <message>
+        <source>The other visit stands in the way, see above. Press again if the request was made all the same.</source>
+        <translation>L’autre visite fait obstacle, voir ci-dessus. Pressez de nouveau si la demande a quand même été faite.</translation>
+    </message>
+    <message>
+        <source>It was asked for on %1 and cannot have been held before.</source>
+        <translation>Elle a été demandée le %1 et n’a pu être tenue avant.</translation>
+    </message>
+    <message>
+        <source>A visit with findings is complete when they are corrected and verified.</source>
+        <translation>Une visite avec constatations est achevée quand elles sont corrigées et vérifiées.</translation>
+    </message>
+    <message>
+        <source>By the result there are findings, and none is typed. Press again to enter them later.</source>
+        <translation>D’après le résultat il y a des constatations, et aucune n’est tapée. Pressez de nouveau pour les inscrire plus tard.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::VisitPlanModel</name>
+    <message>
+        <source>Closing</source>
+        <translation>Fermeture</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Situation</translation>
+    </message>
+    <message>
+        <source>Work until then, in all</source>
+        <translation>Travail d’ici là, en tout</translation>
+    </message>
+    <message>
+        <source>And besides</source>
+        <translation>Et en plus</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without an estimate</source>
+        <translation>
+            <numerusform>%n sans estimation</numerusform>
+            <numerusform>%n sans estimation</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other things in the way</source>
+        <translation>
+            <numerusform>%n autre obstacle</numerusform>
+            <numerusform>%n autres obstacles</numerusform>
         </translation>
     </message>
 </context>
