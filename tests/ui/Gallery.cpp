@@ -308,9 +308,9 @@ int main(int argc, char *argv[])
     gallery.takeShell(settings, theme);
     gallery.takeLog();
     gallery.takeClosings();
+    gallery.takeInspection();
     gallery.takePhotos();
     gallery.takeCapture();
     gallery.takePrints();
-    gallery.takeInspection();
     return 0;
 }
