@@ -7,6 +7,9 @@
 #include "core/readiness/Sentences.h"
 
 #include <algorithm>
+#include <array>
+#include <initializer_list>
+#include <iterator>
 
 namespace lastrivet::packet {
 
@@ -19,7 +22,22 @@ Message named(std::string_view pattern, const std::string &name)
     return {pattern, {name}};
 }
 
-void describe(Change &change, const Records &records, const WorkSession &session)
+/// Which of the moments of a record a fact is about: the `nth` of those that are `on`. Two things
+/// done at one moment are two facts that look alike.
+std::size_t which(Moment on, int nth, std::initializer_list<std::optional<Moment>> moments)
+{
+    std::size_t found = 0;
+    for (std::size_t i = 0; i < moments.size(); ++i) {
+        if (std::data(moments)[i] != on)
+            continue;
+        found = i;
+        if (nth-- == 0)
+            break;
+    }
+    return found;
+}
+
+void describe(Change &change, const Records &records, const WorkSession &session, int)
 {
     change.what = {"Work: {0}", {english(inWords(session.kind))}};
     if (const Step *step = records.findLive(session.step_id))
@@ -31,50 +49,54 @@ void describe(Change &change, const Records &records, const WorkSession &session
     if (session.workers.empty())
         change.by = personName(records, records.project.builder_id);
 }
-void describe(Change &change, const Records &records, const Step &step)
+void describe(Change &change, const Records &records, const Step &step, int)
 {
     change.what = named("Step done: {0}", step.title);
     change.part = partName(records, step.component_id);
 }
-void describe(Change &change, const Records &records, const Squawk &squawk)
+void describe(Change &change, const Records &records, const Squawk &squawk,
+              int nth)
 {
-    const bool isFixed = squawk.fixed_on == change.on && squawk.found_on != change.on;
+    const bool isFixed = which(change.on, nth, {squawk.found_on, squawk.fixed_on}) == 1;
     change.what = {isFixed ? "Squawk {0} corrected: {1}" : "Squawk {0} found: {1}",
                    {squawk.number, squawk.title}};
     change.part = partName(records, squawk.component_id);
     change.by = personName(records, isFixed ? squawk.fixed_by : squawk.found_by);
     change.note = isFixed ? squawk.correction : squawk.detail;
 }
-void describe(Change &change, const Records &, const Deviation &deviation)
+void describe(Change &change, const Records &, const Deviation &deviation, int nth)
 {
-    const std::string_view pattern = deviation.undone_on == change.on  ? "Deviation {0} undone: {1}"
-                                     : deviation.built_on == change.on ? "Deviation {0} built: {1}"
-                                                                       : "Deviation {0} raised: {1}";
+    constexpr std::array<std::string_view, 3> patterns{
+        "Deviation {0} raised: {1}", "Deviation {0} built: {1}", "Deviation {0} undone: {1}"};
+    const auto pattern = patterns[which(
+        change.on, nth, {deviation.raised_on, deviation.built_on, deviation.undone_on})];
     change.what = {pattern, {deviation.number, deviation.title}};
     change.note = deviation.built_as;
 }
-void describe(Change &change, const Records &, const Bulletin &bulletin)
+void describe(Change &change, const Records &, const Bulletin &bulletin, int)
 {
     change.what = {"Complied with {0}: {1}", {bulletin.number, bulletin.title}};
     change.note = bulletin.basis;
 }
-void describe(Change &change, const Records &records, const Fastener &fastener)
+void describe(Change &change, const Records &records, const Fastener &fastener,
+              int nth)
 {
-    const std::string_view pattern = fastener.removed_on == change.on    ? "Removed: {0}"
-                                     : fastener.torqued_on == change.on ? "Torqued: {0}"
-                                                                         : "Fitted: {0}";
+    constexpr std::array<std::string_view, 3> patterns{"Fitted: {0}", "Torqued: {0}",
+                                                       "Removed: {0}"};
+    const std::size_t act =
+        which(change.on, nth, {fastener.fitted_on, fastener.torqued_on, fastener.removed_on});
     const RecordRef ref{RecordType::Fastener, fastener.id.value()};
-    change.what = named(pattern, readiness::nameOf(records, ref));
+    change.what = named(patterns[act], readiness::nameOf(records, ref));
     change.part = partName(records, fastener.component_id);
-    change.note = fastener.removed_on == change.on ? fastener.removed_why : fastener.note;
+    change.note = act == 2 ? fastener.removed_why : fastener.note;
 }
-void describe(Change &change, const Records &records, const MaterialUse &use)
+void describe(Change &change, const Records &records, const MaterialUse &use, int)
 {
     const RecordRef ref{RecordType::MaterialUse, use.id.value()};
     change.what = named("Material used: {0}", readiness::nameOf(records, ref));
     change.part = partName(records, use.component_id);
 }
-void describe(Change &change, const Records &records, const Closing &closing)
+void describe(Change &change, const Records &records, const Closing &closing, int)
 {
     change.what = named("Opened again: {0}", closing.title);
     for (const Closing::Event &event : closing.events) {
@@ -84,7 +106,7 @@ void describe(Change &change, const Records &records, const Closing &closing)
         change.note = event.reason;
     }
 }
-void describe(Change &change, const Records &records, const SignOff &signOff)
+void describe(Change &change, const Records &records, const SignOff &signOff, int)
 {
     change.what = {"Another look inside", {}};
     change.by = personName(records, signOff.person_id);
@@ -92,27 +114,27 @@ void describe(Change &change, const Records &records, const SignOff &signOff)
 }
 
 template <class Record>
-bool describeIf(Change &change, const Records &records, RecordRef ref)
+bool describeIf(Change &change, const Records &records, RecordRef ref, int nth)
 {
     const Record *record = ref.type == Record::type ? records.find(Id<Record>{ref.id}) : nullptr;
     if (record)
-        describe(change, records, *record);
+        describe(change, records, *record, nth);
     return record != nullptr;
 }
 
 template <class... Record>
-void describeAmong(Change &change, const Records &records, RecordRef ref)
+void describeAmong(Change &change, const Records &records, RecordRef ref, int nth)
 {
-    if (!(describeIf<Record>(change, records, ref) || ...))
+    if (!(describeIf<Record>(change, records, ref, nth) || ...))
         change.what = {"{0}", {readiness::nameOf(records, ref)}};
 }
 
-Change changeOf(const Records &records, const readiness::Fact &fact)
+Change changeOf(const Records &records, const readiness::Fact &fact, int nth)
 {
     Change change{.on = fact.moment};
     change.is_certain = fact.heavy;
     describeAmong<WorkSession, Step, Squawk, Deviation, Bulletin, Fastener, MaterialUse, Closing,
-                  SignOff>(change, records, fact.record);
+                  SignOff>(change, records, fact.record, nth);
     return change;
 }
 
@@ -123,8 +145,14 @@ std::vector<Change> changesOf(const Records &records, const readiness::ClosingAn
     for (const readiness::Blocker &blocker : closing.blockers) {
         if (blocker.rule != readiness::Rule::OutdatedSignOff || blocker.record.id != point.value())
             continue;
-        for (const readiness::Fact &fact : blocker.facts)
-            changes.push_back(changeOf(records, fact));
+        // Facts that look alike stand next to each other.
+        const readiness::Fact *last = nullptr;
+        int nth = 0;
+        for (const readiness::Fact &fact : blocker.facts) {
+            nth = last && *last == fact ? nth + 1 : 0;
+            changes.push_back(changeOf(records, fact, nth));
+            last = &fact;
+        }
     }
     std::stable_sort(changes.begin(), changes.end(), [](const Change &a, const Change &b) {
         return sortsBefore(a.on, b.on);

@@ -111,7 +111,8 @@ void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, Pictur
     const SquawkEntry &squawk = finding.squawk;
     const std::string &number =
         squawk.finding_number.empty() ? squawk.number : squawk.finding_number;
-    pages.heading(1, words.text("{0}  {1}", {number, squawk.title}), points(110));
+    pages.heading(1, words.text("{0}  {1}", {number, squawk.title}),
+                  points(finding.before.empty() && finding.after.empty() ? 110 : 330));
     Table table;
     table.columns = {{words.text("Squawk"), 2.2}, {words.text("Finding"), 4},
                      {words.text("Correction"), 4}, {words.text("Verified"), 3}};
@@ -131,6 +132,7 @@ void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, Pictur
         return;
     }
     const double half = pages.body().width() / 2 + points(7);
+    pages.advance(points(6));
     pages.need(points(200));
     pages.painter().setPen(Qt::black);
     TextBlock(words.text("Before"), Size::Small, half, true)

@@ -64,6 +64,23 @@ TEST_CASE("What touched the region after the signature is told by date")
     CHECK(changes->photos.empty());
 }
 
+TEST_CASE("What was found and corrected at one moment is told as both")
+{
+    WingProject project;
+    sign(project, "2026-02-28T21:00");
+    project.records.squawks.put({.id = Id<Squawk>{9},
+                                 .number = "9",
+                                 .component_id = project.rib,
+                                 .title = "Loose bolt",
+                                 .found_on = WingProject::at("2026-03-02"),
+                                 .correction = "Tightened",
+                                 .fixed_on = WingProject::at("2026-03-02")});
+    const auto changes = since(project);
+    REQUIRE(changes);
+    CHECK(whats(*changes) == std::vector<std::string>{"2026-03-02 Squawk 9 found: Loose bolt",
+                                                      "2026-03-02 Squawk 9 corrected: Loose bolt"});
+}
+
 TEST_CASE("Corrections of the visit's own findings stand apart, and pictures since come newest first")
 {
     WingProject project;
