@@ -3,7 +3,6 @@
 #include "app/cli/PrintShop.h"
 
 #include "app/cli/PlainText.h"
-#include "core/base/Error.h"
 
 #include <QGuiApplication>
 
@@ -13,8 +12,6 @@
 namespace lastrivet::cli {
 
 namespace {
-
-namespace fs = std::filesystem;
 
 /// What Qt remarks about its surroundings is no concern of whoever prints.
 void hearQt(QtMsgType type, const QMessageLogContext &, const QString &text)
@@ -41,18 +38,8 @@ PrintCopies::PrintCopies(const Project &project)
         m_cache.emplace(project.folder());
         return;
     }
-    std::string pattern = (fs::temp_directory_path() / "lastrivet-copies-XXXXXX").string();
-    if (!::mkdtemp(pattern.data()))
-        throw NotSaved("No folder for the copies of photographs could be made.");
-    m_temporary = pattern;
-    m_cache.emplace(project.folder(), m_temporary);
-}
-
-PrintCopies::~PrintCopies()
-{
-    std::error_code none;
-    if (!m_temporary.empty())
-        fs::remove_all(m_temporary, none);
+    m_elsewhere.emplace();
+    m_cache.emplace(project.folder(), m_elsewhere->path());
 }
 
 Result<evidence::PictureCopy, Message> PrintCopies::copyOf(const packet::Photo &photo) const

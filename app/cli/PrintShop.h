@@ -3,11 +3,11 @@
 #pragma once
 
 #include "core/base/Result.h"
+#include "core/base/TemporaryFolder.h"
 #include "core/evidence/PictureCache.h"
 #include "core/packet/Photo.h"
 #include "core/project/Project.h"
 
-#include <filesystem>
 #include <memory>
 #include <optional>
 
@@ -34,15 +34,12 @@ private:
 class PrintCopies {
 public:
     explicit PrintCopies(const Project &project);
-    ~PrintCopies();
-    PrintCopies(const PrintCopies &) = delete;
-    PrintCopies &operator=(const PrintCopies &) = delete;
 
     Result<evidence::PictureCopy, Message> copyOf(const packet::Photo &photo) const;
 
 private:
     Snapshot m_records;
-    std::filesystem::path m_temporary;
+    std::optional<TemporaryFolder> m_elsewhere;
     std::optional<evidence::PictureCache> m_cache;
 };
 

@@ -5,13 +5,12 @@
 #include "core/base/Error.h"
 #include "core/base/Sha256.h"
 #include "core/evidence/MediaFile.h"
+#include "core/evidence/files/FileSum.h"
 #include "core/exchange/DocumentWriter.h"
 
 #include <fmt/format.h>
 #include <zip.h>
 
-#include <array>
-#include <fstream>
 #include <memory>
 #include <set>
 #include <sstream>
@@ -21,30 +20,6 @@ namespace lastrivet::exchange {
 namespace {
 
 namespace fs = std::filesystem;
-
-std::string hashOfFile(const fs::path &file)
-{
-    std::ifstream stream(file, std::ios::binary);
-    Sha256 sum;
-    std::array<char, 64 * 1024> buffer;
-    while (stream) {
-        stream.read(buffer.data(), buffer.size());
-        sum.add(std::string_view(buffer.data(), std::size_t(stream.gcount())));
-    }
-    if (!stream.eof())
-        throw UnreadableInput(fmt::format("{} could not be read.", file.string()));
-    return hex(sum.digest());
-}
-
-/// A line of the manifest; GNU coreutils escapes backslashes and line breaks and says so by a
-/// backslash before the sum.
-std::string manifestLine(const std::string &sum, const std::string &name)
-{
-    std::string escaped;
-    for (const char c : name)
-        escaped += c == '\\' ? "\\\\" : c == '\n' ? "\\n" : std::string(1, c);
-    return fmt::format("{}{}  {}\n", escaped == name ? "" : "\\", sum, escaped);
-}
 
 /// The archive being made; nothing of it stays unless it is finished.
 class ZipFile {
@@ -120,11 +95,11 @@ void addFiles(ZipFile &zip, std::string &manifest, const Records &records, const
             report.missing.push_back(media.file);
             continue;
         }
-        const std::string sum = hashOfFile(*place);
+        const std::string sum = evidence::sumOf(evidence::SourceFile(*place));
         if (!media.sha256.empty() && sum != media.sha256)
             report.altered.push_back(media.file);
         zip.add(media.file, *place);
-        manifest += manifestLine(sum, media.file);
+        manifest += evidence::sumLine(sum, media.file);
         ++report.files;
     }
 }
@@ -138,7 +113,7 @@ ArchiveReport writeArchive(const Records &records, const fs::path &projectFolder
     writeDocument(records, stream);
     const std::string document = std::move(stream).str();
     const auto bytes = reinterpret_cast<const std::uint8_t *>(document.data());
-    std::string manifest = manifestLine(sha256({bytes, document.size()}), "records.json");
+    std::string manifest = evidence::sumLine(sha256({bytes, document.size()}), "records.json");
     ArchiveReport report;
     ZipFile zip(file);
     zip.add("records.json", document);

@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/FileImport.h"
 
-#include "core/base/Sha256.h"
 #include "core/evidence/MediaFile.h"
+#include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
-#include "core/evidence/files/SourceFile.h"
 #include "core/records/Designation.h"
 
 #include <algorithm>
@@ -55,11 +54,6 @@ InputErrors eachAdded(const ImportPlan &plan, const ImportDocument &document, Bo
     return errors;
 }
 
-std::string hashOf(const evidence::SourceFile &file)
-{
-    return sha256(file.readAll());
-}
-
 } // namespace
 
 FileImport::FileImport(fs::path source, fs::path target)
@@ -102,17 +96,17 @@ std::optional<Message> FileImport::copyFile(const Media &media)
         return std::nullopt;
     }
     const evidence::SourceFile source{from};
-    const std::string hash = hashOf(source);
+    const std::string hash = evidence::sumOf(source);
     if (!media.sha256.empty() && media.sha256 != hash)
         return Message{"The file is not the one that the record describes; its SHA-256 is {0}.",
                        {hash}};
-    if (isThere && hashOf(evidence::SourceFile{to}) != hash)
+    if (isThere && evidence::sumOf(evidence::SourceFile{to}) != hash)
         return Message{"The project has another file of this name.", {}};
     if (isThere)
         return std::nullopt;
     evidence::makeFolder(m_target, fs::path(media.file).parent_path());
     evidence::NewFile target{to.parent_path(), media.file};
-    target.write(source.readAll());
+    evidence::sumOf(source, [&](auto bytes) { target.write(bytes); });
     target.settle();
     if (!target.publish(to.filename().string()))
         return Message{"The project has another file of this name.", {}};

@@ -96,7 +96,7 @@ void Project::Implementation::reopen()
     m_store = std::move(store);
     m_opening.database = std::move(database);
     // What a failed commit left in the log must not come back to life after a crash.
-    m_opening.database->run("PRAGMA wal_checkpoint(TRUNCATE)");
+    m_opening.database->foldLogIn();
 }
 
 std::string Project::Implementation::whoIn(const Records &records) const

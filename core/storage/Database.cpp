@@ -106,6 +106,16 @@ std::string Database::text(const std::string &query) const
     return row.executeStep() ? row.getColumn(0).getString() : std::string();
 }
 
+void Database::checkReferences(bool on)
+{
+    run(on ? "PRAGMA foreign_keys=ON" : "PRAGMA foreign_keys=OFF");
+}
+
+void Database::foldLogIn()
+{
+    run("PRAGMA wal_checkpoint(TRUNCATE)");
+}
+
 void Database::closeUntouched()
 {
     configure(m_sql.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1);

@@ -37,6 +37,10 @@ public:
     void run(std::string_view statements);
     std::int64_t number(const std::string &query) const;
     std::string text(const std::string &query) const;
+    /// Whether SQLite checks what rows name; inside a transaction it stays as it was.
+    void checkReferences(bool on);
+    /// Folds the write-ahead log into the file and empties it.
+    void foldLogIn();
     /// Leaves the file as it is when this connection ends, even if changes could be folded in.
     void closeUntouched();
 

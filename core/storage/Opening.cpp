@@ -8,9 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cerrno>
-#include <cstdlib>
-#include <cstring>
 #include <fmt/format.h>
 #include <spdlog/spdlog.h>
 
@@ -132,20 +129,6 @@ std::optional<ReadOnlyCause> causeToReadOnly(Opening &opening, const ProjectFold
 }
 
 } // namespace
-
-TemporaryFolder::TemporaryFolder()
-{
-    auto pattern = (fs::temp_directory_path() / "lastrivet-XXXXXX").string();
-    if (!::mkdtemp(pattern.data()))
-        throw Fault(fmt::format("No temporary folder could be made: {}.", std::strerror(errno)));
-    m_path = pattern;
-}
-
-TemporaryFolder::~TemporaryFolder()
-{
-    std::error_code none;
-    fs::remove_all(m_path, none);
-}
 
 Opening openDatabase(const ProjectFolder &folder, bool readOnly, Time now)
 {

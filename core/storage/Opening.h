@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/TemporaryFolder.h"
 #include "core/storage/Database.h"
 #include "core/storage/ProjectFolder.h"
 #include "core/storage/WriterLock.h"
@@ -18,20 +19,6 @@ enum class ReadOnlyCause {
     Asked,
     FolderNotWritable,
     OpenElsewhere,
-};
-
-/// A folder that is removed again.
-class TemporaryFolder {
-public:
-    TemporaryFolder();
-    ~TemporaryFolder();
-    TemporaryFolder(const TemporaryFolder &) = delete;
-    TemporaryFolder &operator=(const TemporaryFolder &) = delete;
-
-    const std::filesystem::path &path() const { return m_path; }
-
-private:
-    std::filesystem::path m_path;
 };
 
 /// A project's database, opened the best way its folder allows.

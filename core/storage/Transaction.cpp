@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Transaction.h"
 
-#include <SQLiteCpp/Statement.h>
+#include "core/storage/Integrity.h"
 
 #include <fmt/format.h>
 #include <spdlog/spdlog.h>
@@ -15,7 +15,7 @@ Transaction::Transaction(Database &database, ReferenceCheck check)
 {
     // Inside a transaction SQLite ignores this pragma.
     if (m_check == ReferenceCheck::AtTheEnd)
-        m_database.run("PRAGMA foreign_keys=OFF");
+        m_database.checkReferences(false);
     try {
         m_database.run("BEGIN IMMEDIATE");
     } catch (...) {
@@ -41,11 +41,9 @@ void Transaction::commit()
 
 void Transaction::requireReferences() const
 {
-    SQLite::Statement broken(m_database.sql(), "PRAGMA foreign_key_check");
-    if (broken.executeStep()) {
-        throw Fault(fmt::format("{} {} names a {} that does not exist.",
-                                broken.getColumn(0).getString(), broken.getColumn(1).getString(),
-                                broken.getColumn(2).getString()));
+    if (const auto rows = danglingRows(m_database); !rows.empty()) {
+        throw Fault(fmt::format("{} {} names a {} that does not exist.", rows.front().table,
+                                rows.front().id, rows.front().missing));
     }
 }
 
@@ -56,7 +54,7 @@ void Transaction::end() noexcept
             m_database.run("ROLLBACK");
         m_isOpen = false;
         if (m_check == ReferenceCheck::AtTheEnd)
-            m_database.run("PRAGMA foreign_keys=ON");
+            m_database.checkReferences(true);
     } catch (const std::exception &exception) {
         // SQLite rolls back by itself after most faults; then there is nothing left to undo.
         spdlog::debug("ending a transaction: {}", exception.what());

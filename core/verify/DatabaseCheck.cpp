@@ -3,10 +3,9 @@
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "core/records/invariants/Invariants.h"
+#include "core/storage/Integrity.h"
 #include "core/storage/RecordReader.h"
 #include "core/verify/Checks.h"
-
-#include <SQLiteCpp/Statement.h>
 
 #include <fmt/format.h>
 
@@ -38,17 +37,12 @@ std::int64_t countOf(const Records &records)
 void checkDatabase(const storage::Database &database, Verification &verification)
 {
     Findings findings(verification, "database");
-    SQLite::Statement line(database.sql(), "PRAGMA integrity_check(100)");
-    while (line.executeStep()) {
-        const auto text = line.getColumn(0).getString();
-        if (text != "ok")
-            findings.add(fmt::format("The database is damaged: {}.", text));
-    }
-    SQLite::Statement broken(database.sql(), "PRAGMA foreign_key_check");
-    while (broken.executeStep()) {
-        findings.add(fmt::format("A row of {} names a {} that does not exist.",
-                                 broken.getColumn(0).getString(), broken.getColumn(2).getString()),
-                     broken.getColumn(0).getString(), broken.getColumn(1).getInt64());
+    for (const std::string &damage : storage::damagesOf(database))
+        findings.add(fmt::format("The database is damaged: {}.", damage));
+    for (const storage::DanglingRow &row : storage::danglingRows(database)) {
+        findings.add(
+            fmt::format("A row of {} names a {} that does not exist.", row.table, row.missing),
+            row.table, row.id);
     }
 }
 

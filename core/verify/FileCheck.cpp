@@ -1,12 +1,13 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/base/Sha256.h"
+#include "core/evidence/MediaFile.h"
+#include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/FileSum.h"
 #include "core/storage/Changeset.h"
 #include "core/storage/Journal.h"
 #include "core/verify/Checks.h"
 
 #include <fmt/format.h>
-#include <fstream>
 #include <set>
 
 namespace lastrivet::verify_detail {
@@ -17,20 +18,11 @@ namespace {
 
 std::optional<std::string> hashOfFile(const fs::path &file)
 {
-    std::ifstream stream(file, std::ios::binary);
-    Sha256 sum;
-    std::vector<char> block(std::size_t{1} << 20);
-    while (stream) {
-        stream.read(block.data(), std::streamsize(block.size()));
-        sum.add(std::string_view(block.data(), std::size_t(stream.gcount())));
+    try {
+        return evidence::sumOf(evidence::SourceFile(file));
+    } catch (const evidence::FileFault &) {
+        return std::nullopt;
     }
-    return stream.eof() ? std::optional(hex(sum.digest())) : std::nullopt;
-}
-
-bool staysInside(const fs::path &file)
-{
-    const auto normal = file.lexically_normal();
-    return !file.empty() && !file.is_absolute() && *normal.begin() != "..";
 }
 
 void checkFile(const Media &media, const storage::ProjectFolder &folder, Findings &findings,
@@ -39,18 +31,18 @@ void checkFile(const Media &media, const storage::ProjectFolder &folder, Finding
     const auto tell = [&](std::string_view what) {
         findings.add(fmt::format("The file {} {}.", media.file, what), "media", media.id.value());
     };
-    if (!staysInside(media.file)) {
+    const auto path = evidence::locate(folder.root(), media);
+    if (!path) {
         tell("would lie outside the project's folder");
         return;
     }
-    const auto path = folder.root() / media.file;
     std::error_code none;
-    if (!fs::is_regular_file(path, none)) {
+    if (!fs::is_regular_file(*path, none)) {
         tell("is missing");
         return;
     }
     ++verification.files;
-    const auto hash = hashOfFile(path);
+    const auto hash = hashOfFile(*path);
     if (!hash)
         tell("cannot be read");
     else if (!media.sha256.empty() && *hash != media.sha256)

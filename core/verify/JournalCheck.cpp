@@ -3,9 +3,8 @@
 #include "core/storage/Changeset.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Schema.h"
+#include "core/storage/TableRows.h"
 #include "core/verify/Checks.h"
-
-#include <SQLiteCpp/Statement.h>
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -17,43 +16,9 @@ namespace {
 using storage::JournalRow;
 using storage::RecordTable;
 using storage::Row;
+using storage::TableRows;
 
-/// Walks the rows of one table by ascending key.
-class TableWalk {
-public:
-    TableWalk(const storage::Database &database, std::string_view table, std::string_view columns,
-              std::string_view keys)
-        : m_statement(database.sql(),
-                      fmt::format(R"(SELECT {} FROM "{}" ORDER BY {})", columns, table, keys))
-    {
-        advance();
-    }
-
-    bool isAtEnd() const { return m_row.empty(); }
-    const Row &row() const { return m_row; }
-    void advance()
-    {
-        m_row.clear();
-        if (!m_statement.executeStep())
-            return;
-        for (int i = 0; i < m_statement.getColumnCount(); ++i)
-            m_row.push_back(storage::cellOf(m_statement.getColumn(i)));
-    }
-
-private:
-    SQLite::Statement m_statement;
-    Row m_row;
-};
-
-struct Compared {
-    std::string_view table;
-    std::string_view record;
-    std::string columns;
-    std::string keys;
-    std::size_t keyColumns;
-};
-
-bool comesFirst(const TableWalk &a, const TableWalk &b, std::size_t keys)
+bool comesFirst(const TableRows &a, const TableRows &b, std::size_t keys)
 {
     if (a.isAtEnd() || b.isAtEnd())
         return b.isAtEnd();
@@ -61,11 +26,14 @@ bool comesFirst(const TableWalk &a, const TableWalk &b, std::size_t keys)
                                         b.row().begin(), b.row().begin() + std::ptrdiff_t(keys));
 }
 
-void compare(const Compared &compared, const storage::Database &stored,
-             const storage::Database &played, Findings &findings)
+struct Compared {
+    std::string_view table;
+    std::string_view record;
+    std::size_t keyColumns;
+};
+
+void compare(const Compared &compared, TableRows has, TableRows should, Findings &findings)
 {
-    TableWalk has(stored, compared.table, compared.columns, compared.keys);
-    TableWalk should(played, compared.table, compared.columns, compared.keys);
     const auto tell = [&](const Row &row, std::string_view what) {
         const auto id = std::get<std::int64_t>(row.front());
         findings.add(fmt::format("{} {} {} (table {}).", compared.record, id, what, compared.table),
@@ -144,15 +112,14 @@ void checkReplay(storage::Database &database, Verification &verification)
     storage::Database played;
     storage::runSteps(played);
     // Halfway through the history a reference may lead nowhere yet.
-    played.run("PRAGMA foreign_keys=OFF");
+    played.checkReferences(false);
     if (!play(storage::Journal(database), played, findings))
         return;
     for (const RecordTable &table : storage::recordTables()) {
-        compare({table.name(), table.record().name(), table.columnList(), table.keyList(),
-                 table.keyColumns()},
-                database, played, findings);
+        compare({table.name(), table.record().name(), table.keyColumns()},
+                TableRows(database, table), TableRows(played, table), findings);
     }
-    compare({storage::profileTable, "project", R"("id","content")", R"("id")", 1}, database, played,
+    compare({storage::profileTable, "project", 1}, TableRows(database), TableRows(played),
             findings);
 }
 

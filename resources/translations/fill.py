@@ -3,11 +3,11 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Takes what is to translate out of a .ts file as a list, and puts the translated list back.
 
-    fill.py FILE.ts --todo > todo.json     every text that has no translation yet
-    fill.py FILE.ts done.json              writes those that are filled in
+    fill.py FILE.ts --missing > missing.json   every text that has no translation yet
+    fill.py FILE.ts missing.json               writes those that are filled in
 
 An entry is {"context": …, "source": …, "translation": …}; the translation of a text with %n is a list,
-singular first. Entries that are still empty stay to be done. One whose places for values differ from
+singular first. Entries that are still empty stay as they are. One whose places for values differ from
 its source's is refused.
 """
 import json
@@ -41,7 +41,7 @@ def contexts(text):
         yield plain(context.group(1)), context.group(2)
 
 
-def todo(file):
+def untranslated(file):
     entries = []
     for name, body in contexts(file.read_text(encoding="utf-8")):
         for message in MESSAGE.finditer(body):
@@ -102,14 +102,14 @@ def fill(file, entries):
     text = file.read_text(encoding="utf-8")
     file.write_text(re.sub(r"<context>\n    <name>(.*?)</name>\n(.*?)</context>", in_context, text,
                            flags=re.S), encoding="utf-8")
-    print(f"{len(wanted)} filled in, {refused} refused, {len(todo(file))} left to do")
+    print(f"{len(wanted)} filled in, {refused} refused, {len(untranslated(file))} left")
     return 1 if refused else 0
 
 
 def main():
     file = Path(sys.argv[1])
-    if sys.argv[2] == "--todo":
-        json.dump(todo(file), sys.stdout, ensure_ascii=False, indent=1)
+    if sys.argv[2] == "--missing":
+        json.dump(untranslated(file), sys.stdout, ensure_ascii=False, indent=1)
         return 0
     return fill(file, json.loads(Path(sys.argv[2]).read_text(encoding="utf-8")))
 

@@ -62,7 +62,7 @@ void insertOne(storage::Database &bare)
 
 int main()
 {
-    const storage::TemporaryFolder temporary;
+    const lastrivet::TemporaryFolder temporary;
     const auto folder = temporary.path() / "Bench.lastrivet";
     test::ProjectBuilder load;
     test::fillReferenceLoad(load, 1);

@@ -41,7 +41,7 @@ public:
     void tamper(const std::string &statements) const;
 
 private:
-    storage::TemporaryFolder m_temporary;
+    lastrivet::TemporaryFolder m_temporary;
     std::filesystem::path m_folder = m_temporary.path() / "Test.lastrivet";
     FakeClock m_clock;
     std::unique_ptr<Project> m_project;

@@ -111,6 +111,8 @@ public:
         take(QStringLiteral("parts-deviation"));
         press(QStringLiteral("The whole aircraft"));
         take(QStringLiteral("parts-whole"));
+        if (records->components.isEmpty())
+            return;
         view.goTo({RecordType::Component, records->components.begin()->id.value()});
         press(QStringLiteral("Copy…"));
         take(QStringLiteral("parts-copy"));

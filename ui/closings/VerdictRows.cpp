@@ -73,19 +73,27 @@ void VerdictRows::addRow(const HoldPoint &point, bool isChosen)
     row.box->setChecked(isChosen);
     offerResults(*row.result);
     row.result->setAccessibleName(tr("Result for %1").arg(name));
-    row.result->setEnabled(isChosen);
+    QSizePolicy place = row.result->sizePolicy();
+    place.setRetainSizeWhenHidden(true);
+    row.result->setSizePolicy(place);
     const int line = int(m_rows.size());
     m_layout->addWidget(row.box, line, 0);
     m_layout->addWidget(row.result, line, 1);
-    connect(row.box, &QCheckBox::toggled, row.result, &QWidget::setEnabled);
+    connect(row.box, &QCheckBox::toggled, this, &VerdictRows::showResults);
     connect(row.box, &QCheckBox::toggled, this, &VerdictRows::chosenChanged);
     m_rows.push_back(row);
 }
 
 void VerdictRows::setAsking(bool isAsking)
 {
+    m_isAsking = isAsking;
+    showResults();
+}
+
+void VerdictRows::showResults()
+{
     for (const Row &row : m_rows)
-        row.result->setVisible(!isAsking);
+        row.result->setVisible(!m_isAsking && row.box->isChecked());
 }
 
 IdSet<HoldPoint> VerdictRows::chosen() const

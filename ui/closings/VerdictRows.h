@@ -45,9 +45,12 @@ private:
     };
 
     void addRow(const HoldPoint &point, bool isChosen);
+    /// A result stands only beside what is chosen: a grey one would read as said.
+    void showResults();
 
     Session &m_session;
     std::vector<Row> m_rows;
+    bool m_isAsking = false;
     QGridLayout *m_layout;
 };
 

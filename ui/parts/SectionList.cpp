@@ -81,10 +81,11 @@ QWidget *SectionList::buildUpper()
     m_stack->addWidget(m_nothing);
     m_stack->addWidget(m_picture);
     m_drawn->setCheckable(true);
+    m_drawn->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     m_drawn->setToolTip(tr("Which step comes before which, as a picture"));
     auto *newLine = new QHBoxLayout;
     newLine->addWidget(m_new, 1);
-    newLine->addWidget(m_drawn);
+    newLine->addWidget(m_drawn, 0, Qt::AlignRight);
     auto *upper = new QWidget(this);
     auto *layout = new QVBoxLayout(upper);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -4,6 +4,7 @@
 #include "ui/print/LogbookSections.h"
 #include "ui/print/Pages.h"
 #include "ui/print/PhotoRows.h"
+#include "ui/print/SessionLines.h"
 #include "ui/print/Table.h"
 
 #include <QDate>
@@ -36,13 +37,7 @@ QString photosOf(const Wording &words, const std::vector<int> &numbers)
 QString whatOf(const Wording &words, const Logbook &log, const Logbook::Entry &entry)
 {
     const WorkLog::Session &session = entry.session;
-    QStringList lines;
-    if (!session.step.empty())
-        lines << asIs(session.step);
-    if (!session.squawk.empty())
-        lines << words.text("squawk {0}", {session.squawk});
-    if (!session.note.empty())
-        lines << asIs(session.note);
+    QStringList lines = workOf(words, session);
     if (session.place != log.usual_place && !session.place.empty())
         lines << words.text("at {0}", {session.place});
     if (entry.changed_inspected)
@@ -51,20 +46,6 @@ QString whatOf(const Wording &words, const Logbook &log, const Logbook::Entry &e
         lines << words.text("from: {0}", {session.source});
     if (!entry.photos.empty())
         lines << photosOf(words, entry.photos);
-    return lines.join(QLatin1Char('\n'));
-}
-
-QString whoOf(const Wording &words, const WorkLog::Session &session)
-{
-    QStringList lines;
-    for (const WorkLog::Worker &worker : session.workers) {
-        QString line = asIs(worker.name);
-        if (worker.minutes && worker.minutes != session.minutes)
-            line += QStringLiteral(", ") + words.hours(*worker.minutes);
-        if (worker.paid)
-            line += QStringLiteral(", ") + words.text("paid");
-        lines << line;
-    }
     return lines.join(QLatin1Char('\n'));
 }
 
@@ -94,7 +75,7 @@ Table::Row rowOf(const Wording &words, const Logbook &log, const Logbook::Entry 
              {isByDate(log) ? asIs(session.part) : QString()},
              {whatOf(words, log, entry)},
              {words.text(packet::inWords(session.kind))},
-             {whoOf(words, session)}}};
+             {workersOf(words, session)}}};
 }
 
 Table::Row sumOf(const Wording &words, const Logbook::Chapter &chapter)

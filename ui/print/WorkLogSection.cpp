@@ -4,6 +4,7 @@
 
 #include "core/packet/InWords.h"
 #include "ui/print/Pages.h"
+#include "ui/print/SessionLines.h"
 #include "ui/print/Table.h"
 
 #include <array>
@@ -29,29 +30,9 @@ QString rolesOf(const Wording &words, const WorkLog::Total &total)
     return roles.join(QStringLiteral(", "));
 }
 
-QString workersOf(const Wording &words, const WorkLog::Session &session)
-{
-    QStringList lines;
-    for (const WorkLog::Worker &worker : session.workers) {
-        QString line = asIs(worker.name);
-        if (worker.minutes && worker.minutes != session.minutes)
-            line += QStringLiteral(", ") + words.hours(*worker.minutes);
-        if (worker.paid)
-            line += QStringLiteral(", ") + words.text("paid");
-        lines << line;
-    }
-    return lines.join(QLatin1Char('\n'));
-}
-
 QString whatOf(const Wording &words, const WorkLog::Session &session)
 {
-    QStringList lines;
-    if (!session.step.empty())
-        lines << asIs(session.step);
-    if (!session.squawk.empty())
-        lines << words.text("squawk {0}", {session.squawk});
-    if (!session.note.empty())
-        lines << asIs(session.note);
+    QStringList lines = workOf(words, session);
     if (!session.source.empty())
         lines << words.text("From: {0}", {session.source});
     return lines.join(QLatin1Char('\n'));

@@ -6,9 +6,12 @@
 
 #include <QWidget>
 
+#include <optional>
+
 namespace lastrivet::ui {
 
-/// A page of the window: made when it is first shown, told of every change from then on.
+/// A page of the window: made when it is first shown, told of every change from then on. While
+/// another page is shown, what happens is kept and told at once when it is back.
 ///
 /// Title, icon and key stand in `pageList`. A page keeps no copy of the records and calls no other
 /// page; it asks the session to go to a record.
@@ -25,6 +28,8 @@ public:
     virtual void startNew() {}
     /// Where the keyboard goes when the page is opened; the page itself when null.
     virtual QWidget *firstFocus() { return nullptr; }
+    /// Another page is shown, or this one again.
+    void setAway(bool isAway);
     /// The part that the person is looking at; none when the page shows no part, or many.
     virtual Id<Component> shownPart() const { return {}; }
 
@@ -40,7 +45,14 @@ protected:
     virtual void themeChanged() {}
 
 private:
+    void hear(const ChangeNotice &notice);
+    void hearAnswer();
+
     Session &m_session;
+    bool m_isAway = false;
+    /// All changes since the page was left, as one.
+    std::optional<ChangeNotice> m_missed;
+    bool m_missedAnswer = false;
 };
 
 } // namespace lastrivet::ui

@@ -101,8 +101,11 @@ void ProjectView::open(PageId id)
     // The new page is not to lie under it; what was typed is kept for the next time.
     if (m_capture)
         m_capture->hide();
+    if (id != m_current)
+        page(m_current).setAway(true);
     m_current = id;
     m_rail->choose(id);
+    page(id).setAway(false);
     m_stack->setCurrentWidget(&page(id));
     // The Log page has the clock at its line.
     m_timer->setAway(id == PageId::Log);

@@ -42,6 +42,7 @@ SquawksPage::SquawksPage(Session &session, QWidget *parent)
     , m_noMatch(new EmptyPlace({}, this))
     , m_stack(new QStackedWidget(this))
     , m_editor(new SquawkEditor(session, *m_loader, this))
+    , m_editorArea(new QScrollArea(this))
 {
     m_model->setFilter(m_filter->filter());
     build();
@@ -122,11 +123,10 @@ QWidget *SquawksPage::buildFoot()
 
 QWidget *SquawksPage::buildEditor()
 {
-    auto *right = new QScrollArea(this);
-    right->setWidgetResizable(true);
-    right->setWidget(m_editor);
-    right->setFocusPolicy(Qt::NoFocus);
-    return right;
+    m_editorArea->setWidgetResizable(true);
+    m_editorArea->setWidget(m_editor);
+    m_editorArea->setFocusPolicy(Qt::NoFocus);
+    return m_editorArea;
 }
 
 void SquawksPage::buildKeys()
@@ -180,6 +180,7 @@ void SquawksPage::showCurrent()
     const Id<Squawk> id =
         current.isValid() ? Id<Squawk>{m_model->recordAt(current.row()).id} : Id<Squawk>{};
     m_editor->show(id);
+    m_editorArea->setVisible(bool(id));
     m_editor->showReach(m_model->listed(id));
 }
 

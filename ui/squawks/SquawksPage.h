@@ -6,6 +6,7 @@
 
 class QLabel;
 class QListView;
+class QScrollArea;
 class QStackedWidget;
 
 namespace lastrivet::ui {
@@ -59,6 +60,7 @@ private:
     EmptyPlace *m_noMatch;
     QStackedWidget *m_stack;
     SquawkEditor *m_editor;
+    QScrollArea *m_editorArea;
 };
 
 } // namespace lastrivet::ui

@@ -2,14 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/files/SummedFolder.h"
 
-#include "core/base/Sha256.h"
+#include "core/base/Error.h"
 #include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
-#include "core/evidence/files/SourceFile.h"
 
 #include <fmt/format.h>
 
-#include <array>
 #include <cerrno>
 #include <cstdio>
 #include <cstdlib>
@@ -25,31 +24,6 @@ fs::path parentOf(const fs::path &place)
 {
     const fs::path folder = place.parent_path();
     return folder.empty() ? fs::path(".") : folder;
-}
-
-/// GNU coreutils escapes backslashes and line breaks and says so by a backslash before the sum.
-std::string sumLine(const std::string &sum, const std::string &name)
-{
-    std::string escaped;
-    for (const char c : name)
-        escaped += c == '\\' ? "\\\\" : c == '\n' ? "\\n" : std::string(1, c);
-    return fmt::format("{}{}  {}\n", escaped == name ? "" : "\\", sum, escaped);
-}
-
-/// Reads a file in blocks and hands them on; answers the sum of all.
-template <class Block> std::string readThrough(const fs::path &path, Block &&block)
-{
-    const SourceFile file(path);
-    Sha256 sum;
-    std::array<std::uint8_t, 256 * 1024> buffer;
-    std::uint64_t offset = 0;
-    while (const std::size_t count = file.readAt(offset, buffer)) {
-        const std::span<const std::uint8_t> bytes{buffer.data(), count};
-        sum.add(bytes);
-        block(bytes);
-        offset += count;
-    }
-    return hex(sum.digest());
 }
 
 } // namespace
@@ -117,7 +91,7 @@ void SummedFolder::addBy(const std::string &name, const Write &write)
             sentence.replace(at, m_filling.string().size(), m_place.string());
         throw NotSaved(sentence);
     }
-    addLine(told([&] { return readThrough(m_filling / name, [](auto) {}); }), name);
+    addLine(told([&] { return sumOf(SourceFile(m_filling / name)); }), name);
 }
 
 std::string SummedFolder::add(const fs::path &source, const std::string &name)
@@ -126,7 +100,7 @@ std::string SummedFolder::add(const fs::path &source, const std::string &name)
         const fs::path inside = fs::path(name).parent_path();
         makeFolder(m_filling, inside);
         NewFile copy(m_filling / inside, name);
-        std::string read = readThrough(source, [&](auto bytes) { copy.write(bytes); });
+        std::string read = sumOf(SourceFile(source), [&](auto bytes) { copy.write(bytes); });
         copy.settle();
         copy.publishOver(fs::path(name).filename().string());
         return read;

@@ -96,7 +96,7 @@ TEST_CASE("A project is not made where something is already")
 
 TEST_CASE("A project whose facts break a rule is not made, and leaves no folder behind")
 {
-    const storage::TemporaryFolder folder;
+    const lastrivet::TemporaryFolder folder;
     ProjectFacts facts;
     CHECK_THROWS_AS(Project::create(folder.path() / "new", facts, {}, {}), UnreadableInput);
     CHECK_FALSE(fs::exists(folder.path() / "new"));
@@ -104,7 +104,7 @@ TEST_CASE("A project whose facts break a rule is not made, and leaves no folder 
 
 TEST_CASE("What is no project is refused in one sentence and left as it is")
 {
-    const storage::TemporaryFolder folder;
+    const lastrivet::TemporaryFolder folder;
     CHECK_THROWS_AS(open(folder.path() / "nowhere"), UnreadableInput);
     CHECK_THROWS_WITH(open(folder.path()), Catch::Contains("has no records.db"));
     const auto file = folder.path() / "records.db";
@@ -134,7 +134,7 @@ TEST_CASE("A newer schema that still waits in the write-ahead log is refused too
 {
     test::TestProject project;
     project.close();
-    const storage::TemporaryFolder other;
+    const lastrivet::TemporaryFolder other;
     {
         storage::Database database(project.database(), storage::Database::Access::ReadWrite,
                                    storage::Database::Safety::WriteAhead);
@@ -208,7 +208,7 @@ TEST_CASE("A folder that cannot be written is read, also what still waits in the
 {
     test::TestProject project;
     project.part("Wing");
-    const storage::TemporaryFolder other;
+    const lastrivet::TemporaryFolder other;
     const auto copy = other.path() / "Test.lastrivet";
     fs::copy(project.folder(), copy, fs::copy_options::recursive);
     fs::remove(copy / "records.db-shm");

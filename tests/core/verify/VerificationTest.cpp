@@ -199,6 +199,6 @@ TEST_CASE("A database with a damaged page is a finding, not a failure")
 
 TEST_CASE("A folder that is no project cannot be verified")
 {
-    const storage::TemporaryFolder folder;
+    const lastrivet::TemporaryFolder folder;
     CHECK_THROWS_AS(verify(folder.path()), UnreadableInput);
 }

@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Inspecting.h"
-#include "tests/ui/support/Hands.h"
-#include "tests/ui/support/Workshop.h"
+#include "tests/ui/support/InspectionLoop.h"
 #include "ui/closings/AnswerForm.h"
 #include "ui/closings/CloseForm.h"
 #include "ui/closings/ClosingView.h"
@@ -37,84 +36,10 @@ namespace lastrivet::ui {
 
 namespace {
 
+using Loop = test::InspectionLoop;
 using test::press;
 using test::says;
 using test::type;
-
-struct Loop {
-    test::Workshop workshop;
-    std::unique_ptr<Session> session = workshop.session();
-    ClosingsPage page{*session};
-    QString complained;
-
-    Loop()
-    {
-        QObject::connect(session.get(), &Session::complained, &page,
-                         [this](const QString &sentence) { complained = sentence; });
-        test::picture(page, 1110, 700, "loop-board");
-    }
-
-    Snapshot records() const { return session->records(); }
-    QString file(const QString &name) const
-    {
-        return QDir(QString::fromStdString(workshop.folder().parent_path().string()))
-            .filePath(name);
-    }
-    /// A picture on disk of a colour of its own.
-    QString photo(const QString &name, int hue) const
-    {
-        QImage image(320, 240, QImage::Format_RGB32);
-        image.fill(QColor::fromHsv(hue, 180, 200));
-        const QString path = file(name);
-        REQUIRE(image.save(path));
-        return path;
-    }
-    Id<HoldPoint> preCover(Id<Closing> closing) const
-    {
-        return test::Workshop::point(*records(), closing, HoldPointKind::PreCover);
-    }
-    /// Picks the row of a closing in the plan with the keyboard.
-    void pick(Id<Closing> closing)
-    {
-        QTreeView &table = page.visits().table();
-        for (int row = 0; row < page.visits().plan().rowCount(); ++row) {
-            if (page.visits().plan().closing(row) != closing)
-                continue;
-            table.setCurrentIndex(page.visits().plan().index(row, VisitPlanModel::Title));
-            QTest::keyClick(&table, Qt::Key_Space);
-        }
-        REQUIRE(std::ranges::binary_search(page.visits().plan().picked(), closing));
-    }
-    Id<Inspection> ask(IdSet<HoldPoint> points)
-    {
-        std::ranges::sort(points);
-        Id<Inspection> id;
-        session->change(QStringLiteral("Asked"), [&](Edit &edit) {
-            Inspection visit;
-            visit.reference = "17-3";
-            visit.inspector_id = workshop.inspector;
-            visit.hold_point_ids = points;
-            id = acts::askForInspection(edit, visit);
-        });
-        return id;
-    }
-    const Squawk *finding(const std::string &number) const
-    {
-        for (const Squawk &squawk : records()->squawks) {
-            if (squawk.inspection_id && squawk.finding_number == number)
-                return &squawk;
-        }
-        return nullptr;
-    }
-    /// Space on the row of a finding: the button at its right.
-    void actOn(int row)
-    {
-        RowListView &list = page.inspection().findings().list();
-        list.setFocus();
-        list.setCurrentIndex(list.model()->index(row, 0));
-        QTest::keyClick(&list, Qt::Key_Space);
-    }
-};
 
 } // namespace
 
@@ -149,35 +74,6 @@ TEST_CASE("The plan says what one visit could cover, and a request is made from 
     CHECK(asked.kind == InspectionKind::PreCover);
     CHECK(asked.hold_point_ids == IdSet<HoldPoint>{loop.preCover(loop.workshop.aileronClosing)});
     CHECK(loop.page.inspection().isVisible());
-}
-
-TEST_CASE("An authority with one request at a time is told of, and the open one can be extended")
-{
-    Loop loop;
-    const auto first = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
-    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
-    press(loop.page, QStringLiteral("Inspection visit"));
-    CHECK(says(loop.page, QStringLiteral("one request at a time")));
-    press(loop.page, QStringLiteral("Record the request"));
-    CHECK(loop.records()->inspections.size() == 1);
-    test::picture(loop.page, 1110, 700, "visit-one-request");
-    press(loop.page, QStringLiteral("Add these hold points to it"));
-    CHECK(loop.records()->inspections.size() == 1);
-    const auto &points = loop.records()->find(first)->hold_point_ids;
-    CHECK(points.size() == 2);
-    CHECK(std::ranges::binary_search(points, loop.preCover(loop.workshop.wingClosing)));
-}
-
-TEST_CASE("A second request can be recorded all the same, since it may have been made")
-{
-    Loop loop;
-    loop.ask({loop.preCover(loop.workshop.aileronClosing)});
-    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
-    press(loop.page, QStringLiteral("Inspection visit"));
-    press(loop.page, QStringLiteral("Record the request"));
-    CHECK(loop.records()->inspections.size() == 1);
-    press(loop.page, QStringLiteral("Record the request"));
-    CHECK(loop.records()->inspections.size() == 2);
 }
 
 TEST_CASE("One sheet signs several hold points, and its pasted lines become numbered squawks")
@@ -298,87 +194,6 @@ TEST_CASE("What is signed and clear is closed with day, person and photo, and no
     loop.page.view().startClosing();
     test::picture(loop.page, 1110, 700, "reopen");
     CHECK(says(loop.page, QStringLiteral("No longer holds: Left aileron, lower skin")));
-}
-
-TEST_CASE("Signatures and closings of days to come, and by people without the role, are refused")
-{
-    Loop loop;
-    const auto closing = loop.workshop.aileronClosing;
-    loop.page.showRecord({RecordType::Closing, closing.value()});
-    loop.page.view().startSigning(loop.preCover(closing));
-    QComboBox &by = test::choice(loop.page, QStringLiteral("Signed by"));
-    by.setEditText(QStringLiteral("robin vale"));
-    press(loop.page, QStringLiteral("Record the signature"));
-    CHECK(says(loop.page, QStringLiteral("only an inspector's word counts")));
-    by.setCurrentIndex(0);
-    type(loop.page, QStringLiteral("On"), QStringLiteral("2026-03-15"));
-    press(loop.page, QStringLiteral("Record the signature"));
-    CHECK(says(loop.page, QStringLiteral("lies ahead")));
-    type(loop.page, QStringLiteral("On"), QStringLiteral("2026-02-31"));
-    press(loop.page, QStringLiteral("Record the signature"));
-    CHECK(says(loop.page, QStringLiteral("is no day")));
-    CHECK(loop.records()->sign_offs.isEmpty());
-    CHECK(loop.records()->people.size() == 2);
-}
-
-TEST_CASE("A sheet that is gone by the time of recording keeps the whole visit from being recorded")
-{
-    Loop loop;
-    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
-    loop.page.showRecord({RecordType::Inspection, visit.value()});
-    press(loop.page, QStringLiteral("Record what was said"));
-    const QString sheet = loop.photo(QStringLiteral("sheet.png"), 30);
-    loop.page.visit().sheet().setFile(sheet);
-    REQUIRE(QFile::remove(sheet));
-    press(loop.page, QStringLiteral("Record the visit"));
-    CHECK(says(loop.page, QStringLiteral("sheet.png is not there any more")));
-    CHECK_FALSE(loop.records()->find(visit)->held_on);
-    CHECK(loop.records()->sign_offs.isEmpty());
-}
-
-TEST_CASE("Two findings of one number, and findings that are said and not typed, are asked about")
-{
-    Loop loop;
-    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
-    loop.page.showRecord({RecordType::Inspection, visit.value()});
-    press(loop.page, QStringLiteral("Record what was said"));
-    loop.page.visit().findings().takeLines(QStringLiteral("5. One\n5. Another"));
-    press(loop.page, QStringLiteral("Record the visit"));
-    CHECK(says(loop.page, QStringLiteral("Two findings have the number 5")));
-    CHECK_FALSE(loop.records()->find(visit)->held_on);
-}
-
-TEST_CASE("The packet is made in three forms, and a place that cannot take it is told of before")
-{
-    Loop loop;
-    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
-    loop.page.view().addPhotos({loop.photo(QStringLiteral("inside.png"), 120)});
-    press(loop.page, QStringLiteral("Make packet"));
-    test::picture(loop.page, 1110, 700, "packet-form");
-    type(loop.page, QStringLiteral("Goes to"), loop.file(QStringLiteral("nowhere/packet.pdf")));
-    press(loop.page, QStringLiteral("Make the packet"));
-    CHECK(says(loop.page, QStringLiteral("There is no folder")));
-
-    const QString pdf = loop.file(QStringLiteral("packet.pdf"));
-    type(loop.page, QStringLiteral("Goes to"), pdf);
-    press(loop.page, QStringLiteral("Make the packet"));
-    QFile made(pdf);
-    REQUIRE(made.open(QIODevice::ReadOnly));
-    CHECK(made.read(5) == "%PDF-");
-
-    press(loop.page, QStringLiteral("Make packet"));
-    test::choice(loop.page, QStringLiteral("Form")).setCurrentIndex(1);
-    const QString folder = loop.file(QStringLiteral("Packet"));
-    type(loop.page, QStringLiteral("Goes to"), folder);
-    press(loop.page, QStringLiteral("Make the packet"));
-    CHECK(QFile::exists(folder + QStringLiteral("/SHA256SUMS")));
-    CHECK(QDir(folder + QStringLiteral("/photos")).entryList(QDir::Files).size() == 1);
-
-    press(loop.page, QStringLiteral("Make packet"));
-    type(loop.page, QStringLiteral("Goes to"), folder);
-    press(loop.page, QStringLiteral("Make the packet"));
-    CHECK(says(loop.page, QStringLiteral("is called Packet there already")));
-    CHECK(loop.complained.isEmpty());
 }
 
 TEST_CASE("A hold point is planned besides those of the rules, once")

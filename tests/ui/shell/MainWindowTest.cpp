@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/MainWindow.h"
 
+#include "core/project/acts/SquawkActs.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Finder.h"
@@ -10,6 +11,7 @@
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/StartPage.h"
 #include "ui/shell/StarterTree.h"
+#include "ui/squawks/SquawkModel.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QComboBox>
@@ -43,6 +45,34 @@ TEST_CASE("Each page opens by its key")
                         Qt::ControlModifier);
         CHECK(opened.window.view()->current() == page.id);
     }
+}
+
+TEST_CASE("A page that is not shown is told of all that happened when it is back")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    ProjectView &view = *opened.window.view();
+    view.open(PageId::Squawks);
+    const auto &list = *view.page(PageId::Squawks).findChild<SquawkModel *>();
+    const int before = list.rowCount();
+    view.open(PageId::Log);
+    const auto write = [&](const char *title) {
+        view.session().change(QStringLiteral("Squawk"), [&](Edit &edit) {
+            Squawk squawk;
+            squawk.title = title;
+            squawk.found_on = view.session().today();
+            acts::addSquawk(edit, squawk);
+        });
+    };
+    write("Chafed wire");
+    write("Loose jam nut");
+    CHECK(list.rowCount() == before);
+    view.session().undo();
+    write("Drain hole blocked");
+    view.open(PageId::Squawks);
+    REQUIRE(list.rowCount() == before + 2);
+    write("Bent hinge");
+    CHECK(list.rowCount() == before + 3);
 }
 
 TEST_CASE("Records are found by their words, from anywhere")

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/TemporaryFolder.h"
+
+#include "core/base/Error.h"
+
+#include <cerrno>
+#include <cstdlib>
+#include <fmt/format.h>
+#include <system_error>
+
+namespace lastrivet {
+
+TemporaryFolder::TemporaryFolder()
+{
+    auto pattern = (std::filesystem::temp_directory_path() / "lastrivet-XXXXXX").string();
+    if (!::mkdtemp(pattern.data()))
+        throw NotSaved(fmt::format("No temporary folder could be made: {}.",
+                                   std::generic_category().message(errno)));
+    m_path = pattern;
+}
+
+TemporaryFolder::~TemporaryFolder()
+{
+    std::error_code none;
+    std::filesystem::remove_all(m_path, none);
+}
+
+} // namespace lastrivet

@@ -1,0 +1,156 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/Inspecting.h"
+#include "tests/ui/support/InspectionLoop.h"
+#include "ui/closings/AnswerForm.h"
+#include "ui/closings/CloseForm.h"
+#include "ui/closings/ClosingView.h"
+#include "ui/closings/ClosingsPage.h"
+#include "ui/closings/FindingRows.h"
+#include "ui/closings/InspectionView.h"
+#include "ui/closings/PacketTask.h"
+#include "ui/closings/VisitBoard.h"
+#include "ui/closings/VisitForm.h"
+#include "ui/closings/VisitPlanModel.h"
+#include "ui/convert/QtText.h"
+#include "ui/widgets/RowListView.h"
+#include "ui/widgets/Section.h"
+#include "ui/widgets/SheetBox.h"
+
+#include <QClipboard>
+#include <QComboBox>
+#include <QDir>
+#include <QFile>
+#include <QGuiApplication>
+#include <QImage>
+#include <QLineEdit>
+#include <QTreeView>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+using Loop = test::InspectionLoop;
+using test::press;
+using test::says;
+using test::type;
+
+} // namespace
+
+TEST_CASE("An authority with one request at a time is told of, and the open one can be extended")
+{
+    Loop loop;
+    const auto first = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    press(loop.page, QStringLiteral("Inspection visit"));
+    CHECK(says(loop.page, QStringLiteral("one request at a time")));
+    press(loop.page, QStringLiteral("Record the request"));
+    CHECK(loop.records()->inspections.size() == 1);
+    test::picture(loop.page, 1110, 700, "visit-one-request");
+    press(loop.page, QStringLiteral("Add these hold points to it"));
+    CHECK(loop.records()->inspections.size() == 1);
+    const auto &points = loop.records()->find(first)->hold_point_ids;
+    CHECK(points.size() == 2);
+    CHECK(std::ranges::binary_search(points, loop.preCover(loop.workshop.wingClosing)));
+}
+
+TEST_CASE("A second request can be recorded all the same, since it may have been made")
+{
+    Loop loop;
+    loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    press(loop.page, QStringLiteral("Inspection visit"));
+    press(loop.page, QStringLiteral("Record the request"));
+    CHECK(loop.records()->inspections.size() == 1);
+    press(loop.page, QStringLiteral("Record the request"));
+    CHECK(loop.records()->inspections.size() == 2);
+}
+
+TEST_CASE("Signatures and closings of days to come, and by people without the role, are refused")
+{
+    Loop loop;
+    const auto closing = loop.workshop.aileronClosing;
+    loop.page.showRecord({RecordType::Closing, closing.value()});
+    loop.page.view().startSigning(loop.preCover(closing));
+    QComboBox &by = test::choice(loop.page, QStringLiteral("Signed by"));
+    by.setEditText(QStringLiteral("robin vale"));
+    press(loop.page, QStringLiteral("Record the signature"));
+    CHECK(says(loop.page, QStringLiteral("only an inspector's word counts")));
+    by.setCurrentIndex(0);
+    type(loop.page, QStringLiteral("On"), QStringLiteral("2026-03-15"));
+    press(loop.page, QStringLiteral("Record the signature"));
+    CHECK(says(loop.page, QStringLiteral("lies ahead")));
+    type(loop.page, QStringLiteral("On"), QStringLiteral("2026-02-31"));
+    press(loop.page, QStringLiteral("Record the signature"));
+    CHECK(says(loop.page, QStringLiteral("is no day")));
+    CHECK(loop.records()->sign_offs.isEmpty());
+    CHECK(loop.records()->people.size() == 2);
+}
+
+TEST_CASE("A sheet that is gone by the time of recording keeps the whole visit from being recorded")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    const QString sheet = loop.photo(QStringLiteral("sheet.png"), 30);
+    loop.page.visit().sheet().setFile(sheet);
+    REQUIRE(QFile::remove(sheet));
+    press(loop.page, QStringLiteral("Record the visit"));
+    CHECK(says(loop.page, QStringLiteral("sheet.png is not there any more")));
+    CHECK_FALSE(loop.records()->find(visit)->held_on);
+    CHECK(loop.records()->sign_offs.isEmpty());
+}
+
+TEST_CASE("Two findings of one number, and findings that are said and not typed, are asked about")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    loop.page.visit().findings().takeLines(QStringLiteral("5. One\n5. Another"));
+    press(loop.page, QStringLiteral("Record the visit"));
+    CHECK(says(loop.page, QStringLiteral("Two findings have the number 5")));
+    CHECK_FALSE(loop.records()->find(visit)->held_on);
+}
+
+TEST_CASE("The packet is made in three forms, and a place that cannot take it is told of before")
+{
+    Loop loop;
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    loop.page.view().addPhotos({loop.photo(QStringLiteral("inside.png"), 120)});
+    press(loop.page, QStringLiteral("Make packet"));
+    test::picture(loop.page, 1110, 700, "packet-form");
+    type(loop.page, QStringLiteral("Goes to"), loop.file(QStringLiteral("nowhere/packet.pdf")));
+    press(loop.page, QStringLiteral("Make the packet"));
+    CHECK(says(loop.page, QStringLiteral("There is no folder")));
+
+    const QString pdf = loop.file(QStringLiteral("packet.pdf"));
+    type(loop.page, QStringLiteral("Goes to"), pdf);
+    press(loop.page, QStringLiteral("Make the packet"));
+    QFile made(pdf);
+    REQUIRE(made.open(QIODevice::ReadOnly));
+    CHECK(made.read(5) == "%PDF-");
+
+    press(loop.page, QStringLiteral("Make packet"));
+    test::choice(loop.page, QStringLiteral("Form")).setCurrentIndex(1);
+    const QString folder = loop.file(QStringLiteral("Packet"));
+    type(loop.page, QStringLiteral("Goes to"), folder);
+    press(loop.page, QStringLiteral("Make the packet"));
+    CHECK(QFile::exists(folder + QStringLiteral("/SHA256SUMS")));
+    CHECK(QDir(folder + QStringLiteral("/photos")).entryList(QDir::Files).size() == 1);
+
+    press(loop.page, QStringLiteral("Make packet"));
+    type(loop.page, QStringLiteral("Goes to"), folder);
+    press(loop.page, QStringLiteral("Make the packet"));
+    CHECK(says(loop.page, QStringLiteral("is called Packet there already")));
+    CHECK(loop.complained.isEmpty());
+}
+
+} // namespace lastrivet::ui
