@@ -19,6 +19,7 @@ using Action = std::function<Outcome(Terminal &)>;
 // One function per verb, in the file of its name. Each declares the verb and its options, and sees
 // to it that `chosen` is what the verb does when the command line names it.
 
+void declareBackup(CLI::App &program, Action &chosen);
 void declareCredit(CLI::App &program, Action &chosen);
 void declareExport(CLI::App &program, Action &chosen);
 void declareHours(CLI::App &program, Action &chosen);
@@ -31,6 +32,7 @@ void declarePacket(CLI::App &program, Action &chosen);
 void declarePhotos(CLI::App &program, Action &chosen);
 void declareReady(CLI::App &program, Action &chosen);
 void declareRedo(CLI::App &program, Action &chosen);
+void declareRestore(CLI::App &program, Action &chosen);
 void declareSquawks(CLI::App &program, Action &chosen);
 void declareUndo(CLI::App &program, Action &chosen);
 void declareVerify(CLI::App &program, Action &chosen);

@@ -22,8 +22,10 @@ void declareVerbs(CLI::App &program, Action &chosen)
     declareImport(program, chosen);
     declareExport(program, chosen);
     declareReady(program, chosen);
+    declareRestore(program, chosen);
     declareSquawks(program, chosen);
     declareHours(program, chosen);
+    declareBackup(program, chosen);
     declareCredit(program, chosen);
     declareLog(program, chosen);
     declareLogbook(program, chosen);

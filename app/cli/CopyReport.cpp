@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/CopyReport.h"
+
+#include "app/cli/PlainText.h"
+#include "core/base/JsonWriter.h"
+
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+void writeNames(JsonWriter &json, std::string_view key, const std::vector<std::string> &names)
+{
+    json.key(key);
+    json.beginArray();
+    for (const std::string &name : names)
+        json.value(name);
+    json.endArray();
+}
+
+void writeJson(const backup::Report &report, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member("place", report.place.string());
+    json.member("files_copied", std::int64_t(report.files_copied));
+    json.member("files_kept", std::int64_t(report.files_kept));
+    json.member("bytes_copied", std::int64_t(report.bytes_copied));
+    writeNames(json, "missing", report.missing);
+    writeNames(json, "altered", report.altered);
+    json.member("journal_hash", report.journal_hash);
+    json.endObject();
+    out << '\n';
+}
+
+} // namespace
+
+void tell(const backup::Report &report, bool asJson, Terminal &terminal)
+{
+    for (const std::string &name : report.missing)
+        terminal.complain(fmt::format("{}: not there, so not copied.", onOneLine(name)));
+    for (const std::string &name : report.altered)
+        terminal.complain(
+            fmt::format("{}: no longer what was taken in; copied as it is.", onOneLine(name)));
+    if (asJson) {
+        writeJson(report, terminal.out());
+        return;
+    }
+    fmt::print(terminal.out(), "{}: {} copied and read back, {} there already.\n",
+               onOneLine(report.place.string()),
+               counted(std::int64_t(report.files_copied), "file"), report.files_kept);
+}
+
+} // namespace lastrivet::cli

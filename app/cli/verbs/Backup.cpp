@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/CopyReport.h"
+#include "app/cli/OpenProject.h"
+#include "app/cli/VerbOptions.h"
+#include "core/backup/LastBackup.h"
+#include "core/base/Clock.h"
+#include "core/base/Error.h"
+
+#include <CLI/CLI.hpp>
+
+namespace lastrivet::cli {
+
+namespace {
+
+struct Options : VerbOptions {
+    std::string to;
+    bool json = false;
+};
+
+/// The project may be open elsewhere: then the backup counts, and only its date is not kept.
+void note(const Options &options, const backup::LastBackup &last, Terminal &terminal)
+{
+    try {
+        backup::noteBackup(*openForWriting(options.project, {}), last);
+    } catch (const NotWritable &fault) {
+        terminal.complain(std::string("The backup is whole, but the project could not note its "
+                                      "date. ") +
+                          fault.what());
+    }
+}
+
+Outcome backUp(const Options &options, Terminal &terminal)
+{
+    const auto now = SystemClock{}.now();
+    const auto report = backup::backUp(options.project, options.to, now);
+    note(options, {now, report.place.string(), report.journal_hash}, terminal);
+    tell(report, options.json, terminal);
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareBackup(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "backup",
+                             "Copies the project with all its files, and reads the copy back",
+                             *options);
+    verb.add_option("--to", options->to, "The folder, on another disk, that keeps the backups")
+        ->required()
+        ->type_name("DIR");
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return backUp(*options, terminal); });
+}
+
+} // namespace lastrivet::cli

@@ -1,0 +1,154 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/DatabaseCopies.h"
+
+#include "core/base/Error.h"
+#include "core/storage/Journal.h"
+#include "core/storage/Opening.h"
+
+#include <date/date.h>
+#include <date/iso_week.h>
+#include <fmt/chrono.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <regex>
+#include <set>
+#include <sstream>
+
+namespace lastrivet::storage {
+
+namespace fs = std::filesystem;
+namespace chr = std::chrono;
+
+namespace {
+
+constexpr std::size_t keptDays = 7;
+constexpr std::size_t keptWeeks = 4;
+constexpr std::size_t keptMonths = 12;
+
+std::string newestHash(Database &database)
+{
+    const auto newest = Journal(database).newest();
+    return newest ? newest->hash : std::string();
+}
+
+std::optional<DatabaseCopy> copyAt(const fs::path &file)
+{
+    static const std::regex pattern(R"(records-(\d{8}T\d{6})Z-([0-9a-f]{8})\.db)");
+    const std::string name = file.filename().string();
+    std::smatch parts;
+    if (!std::regex_match(name, parts, pattern))
+        return std::nullopt;
+    std::istringstream time(parts[1].str());
+    date::sys_seconds made;
+    if (!(time >> date::parse("%Y%m%dT%H%M%S", made)))
+        return std::nullopt;
+    return DatabaseCopy{file, chr::sys_seconds(made.time_since_epoch()), parts[2].str()};
+}
+
+date::sys_days dayOf(const DatabaseCopy &copy)
+{
+    return date::floor<date::days>(date::sys_seconds(copy.made.time_since_epoch()));
+}
+
+int weekOf(const DatabaseCopy &copy)
+{
+    const iso_week::year_weeknum_weekday week{dayOf(copy)};
+    return int(week.year()) * 100 + int(unsigned(week.weeknum()));
+}
+
+int monthOf(const DatabaseCopy &copy)
+{
+    const date::year_month_day day{dayOf(copy)};
+    return int(day.year()) * 100 + int(unsigned(day.month()));
+}
+
+/// Keeps the newest copy of each of the `count` newest spans.
+template <class Span>
+void keepNewest(const std::vector<DatabaseCopy> &copies, std::size_t count, const Span &spanOf,
+                std::set<fs::path> &kept)
+{
+    std::set<decltype(spanOf(copies.front()))> spans;
+    for (const DatabaseCopy &copy : copies) {
+        if (spans.size() == count && !spans.contains(spanOf(copy)))
+            return;
+        if (spans.insert(spanOf(copy)).second)
+            kept.insert(copy.file);
+    }
+}
+
+void requireSameState(Database &original, const fs::path &copied)
+{
+    Database copy(copied, Database::Access::Immutable, Database::Safety::RollbackJournal);
+    if (copy.text("PRAGMA integrity_check(1)") != "ok" || newestHash(copy) != newestHash(original))
+        throw NotSaved(
+            fmt::format("The copy {} does not read back as it was written; it was removed.",
+                        copied.string()));
+}
+
+} // namespace
+
+std::vector<DatabaseCopy> databaseCopies(const fs::path &folder)
+{
+    std::vector<DatabaseCopy> copies;
+    std::error_code failure;
+    for (fs::directory_iterator at(folder, failure), end; !failure && at != end;
+         at.increment(failure)) {
+        if (auto copy = copyAt(at->path()))
+            copies.push_back(std::move(*copy));
+    }
+    std::sort(copies.begin(), copies.end(), [](const DatabaseCopy &a, const DatabaseCopy &b) {
+        return std::pair(a.made, a.file) > std::pair(b.made, b.file);
+    });
+    return copies;
+}
+
+std::vector<DatabaseCopy> superfluousCopies(const std::vector<DatabaseCopy> &copies)
+{
+    std::set<fs::path> kept;
+    keepNewest(copies, keptDays, dayOf, kept);
+    keepNewest(copies, keptWeeks, weekOf, kept);
+    keepNewest(copies, keptMonths, monthOf, kept);
+    std::vector<DatabaseCopy> dropped;
+    std::copy_if(copies.begin(), copies.end(), std::back_inserter(dropped),
+                 [&](const DatabaseCopy &copy) { return !kept.contains(copy.file); });
+    return dropped;
+}
+
+std::string copyName(Database &database, chr::sys_time<chr::milliseconds> now)
+{
+    return fmt::format("records-{:%Y%m%dT%H%M%S}Z-{}.db", fmt::gmtime(chr::system_clock::to_time_t(
+                                                              chr::floor<chr::seconds>(now))),
+                       newestHash(database).substr(0, 8));
+}
+
+void copyVerified(Database &database, const fs::path &to)
+{
+    try {
+        copyDatabase(database, to);
+        requireSameState(database, to);
+    } catch (...) {
+        std::error_code none;
+        fs::remove(to, none);
+        throw;
+    }
+}
+
+std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const fs::path &folder,
+                                            chr::sys_time<chr::milliseconds> now)
+{
+    return withFaults([&]() -> std::optional<DatabaseCopy> {
+        const auto known = databaseCopies(folder);
+        if (!known.empty() && known.front().journal == newestHash(database).substr(0, 8))
+            return std::nullopt;
+        fs::create_directories(folder);
+        const fs::path file = folder / copyName(database, now);
+        copyVerified(database, file);
+        for (const DatabaseCopy &copy : superfluousCopies(databaseCopies(folder)))
+            fs::remove(copy.file);
+        return copyAt(file);
+    });
+}
+
+} // namespace lastrivet::storage

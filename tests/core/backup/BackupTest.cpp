@@ -1,0 +1,228 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/backup/Backup.h"
+#include "core/backup/LastBackup.h"
+#include "core/base/Error.h"
+#include "core/base/Sha256.h"
+#include "core/verify/Verification.h"
+#include "tests/support/TestProject.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <fstream>
+
+using namespace lastrivet;
+using lastrivet::test::TestProject;
+namespace fs = std::filesystem;
+
+namespace {
+
+void write(const fs::path &file, std::string_view text)
+{
+    fs::create_directories(file.parent_path());
+    std::ofstream(file, std::ios::binary) << text;
+}
+
+std::string read(const fs::path &file)
+{
+    std::ifstream stream(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(stream), {}};
+}
+
+std::string hashOf(std::string_view text)
+{
+    return sha256({reinterpret_cast<const std::uint8_t *>(text.data()), text.size()});
+}
+
+/// A project with a part, and a shelf for its backups.
+class Shelved {
+public:
+    Shelved() { m_project.part("Left wing"); }
+
+    TestProject &project() { return m_project; }
+    const fs::path &shelf() const { return m_shelf.path(); }
+    fs::path place() const { return shelf() / "Test.lastrivet"; }
+
+    void photo(const std::string &name, std::string_view content)
+    {
+        write(m_project.folder() / name, content);
+        m_project.change("Photo " + name, [&](Edit &edit) {
+            Media media;
+            media.kind = MediaKind::Photo;
+            media.file = name;
+            media.sha256 = hashOf(content);
+            media.bytes = std::int64_t(content.size());
+            edit.put(media);
+        });
+    }
+    backup::Report backUp()
+    {
+        return backup::backUp(m_project.folder(), shelf(), m_project.clock().now());
+    }
+    backup::Report restore(const fs::path &from, const fs::path &to)
+    {
+        return backup::restore(from, to, m_project.clock().now());
+    }
+
+private:
+    TestProject m_project;
+    storage::TemporaryFolder m_shelf;
+};
+
+} // namespace
+
+TEST_CASE("A backup is a whole project that verifies, made while the project is open")
+{
+    Shelved shelved;
+    shelved.photo("photos/2026/rib.jpg", "rib");
+    const auto report = shelved.backUp();
+    CHECK(report.place == shelved.place());
+    CHECK(report.files_copied == 1);
+    CHECK(report.bytes_copied == 3);
+    CHECK(report.journal_hash == shelved.project()->journalHash());
+    const auto verification = verify(shelved.place());
+    CHECK(verification.files == 1);
+    CHECK(verification.findings.empty());
+    const auto copy = Project::open(shelved.place(), {&shelved.project().clock(), {}, true});
+    CHECK(*copy->records() == *shelved.project()->records());
+}
+
+TEST_CASE("The next backup copies only what is new, and keeps the database that was there")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    shelved.backUp();
+    const auto before = read(shelved.place() / "records.db");
+    shelved.photo("photos/b.jpg", "b");
+    const auto report = shelved.backUp();
+    CHECK(report.files_copied == 1);
+    CHECK(report.files_kept == 1);
+    CHECK(read(shelved.place() / "photos/b.jpg") == "b");
+    std::vector<fs::path> kept;
+    for (const auto &entry : fs::directory_iterator(shelved.place() / "backups"))
+        kept.push_back(entry.path());
+    REQUIRE(kept.size() == 1);
+    CHECK(read(kept.front()) == before);
+}
+
+TEST_CASE("A backup refuses the place of another project, and one with changes of its own")
+{
+    Shelved shelved;
+    shelved.backUp();
+    SECTION("another project")
+    {
+        Shelved other;
+        CHECK_THROWS_WITH(
+            backup::backUp(other.project().folder(), shelved.shelf(), other.project().clock().now()),
+            Catch::Contains("another project"));
+    }
+    SECTION("somebody worked in the backup")
+    {
+        {
+            const auto copy = Project::open(shelved.place(), {&shelved.project().clock(), {}, false});
+            REQUIRE(copy->change("Part", [](Edit &edit) {
+                Component part;
+                part.name = "Tail";
+                part.kind = ComponentKind::Part;
+                edit.put(part);
+            }));
+        }
+        CHECK_THROWS_WITH(shelved.backUp(), Catch::Contains("changes that this project has not"));
+    }
+    SECTION("a folder with something else")
+    {
+        fs::remove_all(shelved.place());
+        write(shelved.place() / "taxes.txt", "mine");
+        CHECK_THROWS_AS(shelved.backUp(), NotWritable);
+        CHECK(read(shelved.place() / "taxes.txt") == "mine");
+    }
+    SECTION("the project itself")
+    {
+        CHECK_THROWS_WITH(backup::backUp(shelved.project().folder(),
+                                         shelved.project().folder().parent_path(),
+                                         shelved.project().clock().now()),
+                          Catch::Contains("lies inside"));
+    }
+}
+
+TEST_CASE("A missing and an altered file are told, and everything else is copied")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    shelved.photo("photos/b.jpg", "b");
+    shelved.photo("photos/c.jpg", "c");
+    fs::remove(shelved.project().folder() / "photos/a.jpg");
+    write(shelved.project().folder() / "photos/b.jpg", "changed");
+    const auto report = shelved.backUp();
+    CHECK(report.missing == std::vector<std::string>{"photos/a.jpg"});
+    CHECK(report.altered == std::vector<std::string>{"photos/b.jpg"});
+    CHECK(read(shelved.place() / "photos/c.jpg") == "c");
+}
+
+TEST_CASE("A restored project is the one that was backed up, and only goes into a new folder")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    shelved.backUp();
+    const fs::path to = shelved.shelf() / "Again.lastrivet";
+    const auto report = shelved.restore(shelved.place(), to);
+    CHECK(report.files_copied == 1);
+    CHECK(verify(to).findings.empty());
+    const auto again = Project::open(to, {&shelved.project().clock(), {}, false});
+    CHECK(*again->records() == *shelved.project()->records());
+    CHECK(again->journalHash() == shelved.project()->journalHash());
+    CHECK_FALSE(again->isReadOnly());
+    CHECK_THROWS_AS(shelved.restore(shelved.place(), to), NotWritable);
+}
+
+TEST_CASE("An earlier database among a backup's copies can be restored, with the files")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    shelved.backUp();
+    const auto earlier = shelved.project()->records();
+    shelved.photo("photos/b.jpg", "b");
+    shelved.backUp();
+    const auto copy = fs::directory_iterator(shelved.place() / "backups")->path();
+    const fs::path to = shelved.shelf() / "Earlier.lastrivet";
+    shelved.restore(copy, to);
+    CHECK(*Project::open(to, {&shelved.project().clock(), {}, true})->records() == *earlier);
+    CHECK(read(to / "photos/a.jpg") == "a");
+    CHECK_FALSE(fs::exists(to / "photos/b.jpg"));
+}
+
+TEST_CASE("What is no backup leaves no folder behind")
+{
+    Shelved shelved;
+    const fs::path to = shelved.shelf() / "New.lastrivet";
+    write(shelved.shelf() / "text.db", "no database at all");
+    CHECK_THROWS_AS(shelved.restore(shelved.shelf() / "text.db", to), Fault);
+    CHECK_THROWS_AS(shelved.restore(shelved.shelf() / "nowhere", to), Fault);
+    CHECK_FALSE(fs::exists(to));
+}
+
+TEST_CASE("A project keeps copies of its own database, one for each state")
+{
+    Shelved shelved;
+    const auto &folder = shelved.project().folder();
+    auto &clock = shelved.project().clock();
+    CHECK(backup::isCopyDue(folder, clock.now()));
+    CHECK(backup::keepCopy(folder, clock.now()));
+    CHECK_FALSE(backup::isCopyDue(folder, clock.now()));
+    CHECK_FALSE(backup::keepCopy(folder, clock.now()));
+    shelved.project().part("Right wing");
+    CHECK(backup::keepCopy(folder, clock.now() + std::chrono::seconds(1)));
+    CHECK(backup::isCopyDue(folder, clock.now() + std::chrono::hours(24)));
+}
+
+TEST_CASE("The last backup is remembered with the project")
+{
+    Shelved shelved;
+    CHECK_FALSE(backup::lastBackup(*shelved.project()));
+    const backup::LastBackup last{shelved.project().clock().now(), "/media/big disk/backups",
+                                  std::string(64, 'a')};
+    backup::noteBackup(*shelved.project(), last);
+    shelved.project().reopen();
+    CHECK(backup::lastBackup(*shelved.project()) == last);
+}
