@@ -29,23 +29,31 @@ void writeJson(const backup::Report &report, std::ostream &out)
     json.member("files_kept", std::int64_t(report.files_kept));
     json.member("bytes_copied", std::int64_t(report.bytes_copied));
     writeNames(json, "missing", report.missing);
+    writeNames(json, "unreadable", report.unreadable);
     writeNames(json, "altered", report.altered);
+    writeNames(json, "damaged", report.damaged);
     json.member("journal_hash", report.journal_hash);
+    json.member("same_disk", report.is_same_disk);
     json.endObject();
-    out << '\n';
+}
+
+void complainOf(const std::vector<std::string> &names, std::string_view what, Terminal &terminal)
+{
+    for (const std::string &name : names)
+        terminal.complain(fmt::format("{}: {}", onOneLine(name), what));
 }
 
 } // namespace
 
 void tell(const backup::Report &report, bool asJson, Terminal &terminal)
 {
-    for (const std::string &name : report.missing)
-        terminal.complain(fmt::format("{}: not there, so not copied.", onOneLine(name)));
-    for (const std::string &name : report.altered)
-        terminal.complain(
-            fmt::format("{}: no longer what was taken in; copied as it is.", onOneLine(name)));
+    complainOf(report.missing, "not there, so not copied.", terminal);
+    complainOf(report.unreadable, "could not be read, so not copied.", terminal);
+    complainOf(report.altered, "no longer what was taken in.", terminal);
+    complainOf(report.damaged, "was damaged in the earlier backup.", terminal);
     if (asJson) {
         writeJson(report, terminal.out());
+        terminal.out() << '\n';
         return;
     }
     fmt::print(terminal.out(), "{}: {} copied and read back, {} there already.\n",

@@ -2,15 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/backup/Backup.h"
 
+#include "core/backup/BackupPlace.h"
 #include "core/backup/FileCopies.h"
 #include "core/base/Error.h"
-#include "core/storage/DatabaseCopies.h"
+#include "core/base/TemporaryFolder.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Opening.h"
 #include "core/storage/RecordReader.h"
-#include "core/storage/Schema.h"
 
-#include <algorithm>
 #include <fmt/format.h>
 
 namespace lastrivet::backup {
@@ -21,152 +20,187 @@ using storage::ProjectFolder;
 
 namespace {
 
-constexpr std::string_view unfinished = ".records-new.db";
+enum class Which { AllFiles, NamedFiles };
 
-/// Every row's hash, oldest first: tells which copy goes on from which.
-std::vector<std::string> chainOf(Database &database)
+/// A path without the slash at its end, so that it has a name.
+fs::path named(const fs::path &folder)
 {
-    std::vector<std::string> hashes;
-    for (const auto &entry : storage::Journal(database).entries())
-        hashes.push_back(entry.hash);
-    return hashes;
+    const fs::path whole = fs::absolute(folder).lexically_normal();
+    return whole.has_filename() ? whole : whole.parent_path();
 }
 
-/// The folder for a project's backup: a new one, or one that this project can go on in.
-void requireOwnPlace(const ProjectFolder &place, Database &project, Time now)
+std::string nameOfProject(const Database &database)
 {
-    if (!fs::exists(place.root()))
-        return;
-    if (!fs::exists(place.database())) {
-        if (!fs::is_empty(place.root()) && !fs::exists(place.photos()))
-            throw NotWritable(fmt::format("{} is there already and is no backup of this project.",
-                                          place.root().string()));
-        return;
+    return storage::RecordReader(database.sql()).readAll().project.name;
+}
+
+/// One run of copying a project from here to there.
+struct Copying {
+    Database &database;
+    fs::path files;
+    const BackupPlace &place;
+    Which which;
+    Reading reading;
+    const OnProgress &onProgress;
+    Report report{};
+
+    /// False when it was ended early.
+    bool run()
+    {
+        const fs::path &to = place.folder().root();
+        report.place = to;
+        report.is_same_disk = isSameDisk(files, to);
+        const fs::path brought = place.bring(database);
+        // From here on the copy counts: the project may go on beside.
+        Database copied(brought, Database::Access::Immutable, Database::Safety::RollbackJournal);
+        const Records records = storage::RecordReader(copied.sql()).readAll();
+        const auto list = which == Which::AllFiles ? allFiles(records, files)
+                                                   : namedFiles(records, copied, files);
+        if (!copyFiles(list, files, to, reading, report, onProgress))
+            return false;
+        const auto newest = storage::Journal(copied).newest();
+        report.journal_hash = newest ? newest->hash : std::string();
+        place.settle(brought);
+        return true;
     }
-    const auto ours = chainOf(project);
-    const auto kept = storage::openDatabase(place, true, now);
-    const auto theirs = chainOf(*kept.database);
-    if (theirs.empty() || ours.empty() || theirs.front() != ours.front())
-        throw NotWritable(
-            fmt::format("{} holds another project; nothing was changed.", place.root().string()));
-    if (theirs.size() > ours.size() || !std::equal(theirs.begin(), theirs.end(), ours.begin()))
-        throw NotWritable(fmt::format("{} has changes that this project has not; they would be "
-                                      "lost, so nothing was changed.",
-                                      place.root().string()));
+};
+
+/// A sentence without its full stop, to go on after it.
+std::string open(std::string sentence)
+{
+    if (sentence.ends_with('.'))
+        sentence.pop_back();
+    return sentence;
 }
 
-void requireApart(const fs::path &project, const fs::path &other)
-{
-    const fs::path inner = fs::weakly_canonical(other);
-    const fs::path outer = fs::weakly_canonical(project);
-    const auto [rest, ignored] =
-        std::mismatch(outer.begin(), outer.end(), inner.begin(), inner.end());
-    if (rest == outer.end())
-        throw NotWritable(fmt::format("{} lies inside {}; choose another disk or folder.",
-                                      other.string(), project.string()));
-}
-
-/// The name of the folder, also when the path ends in a slash.
-std::string nameOf(const fs::path &folder)
-{
-    const fs::path whole = fs::weakly_canonical(folder);
-    return whole.filename().string();
-}
-
-/// Puts the new database in the place of the one before, which becomes one of the copies.
-void replaceDatabase(const ProjectFolder &place, const fs::path &fresh, Time now)
-{
-    if (fs::exists(place.database())) {
-        Database before(place.database(), Database::Access::ReadOnly, place.safety());
-        storage::addDatabaseCopy(before, place.backups(), now);
+/// A database that can be opened like a project: a folder's, or a single file in a folder of its own.
+struct Origin {
+    explicit Origin(const fs::path &backup, Time now)
+        : isFile(fs::is_regular_file(backup))
+        , files(isFile ? fs::weakly_canonical(backup).parent_path().parent_path() : named(backup))
+    {
+        if (isFile)
+            fs::copy_file(backup, ProjectFolder(between.path()).database());
+        source = storage::openDatabase(ProjectFolder(isFile ? between.path() : files), true, now);
     }
-    for (const auto *log : {"-wal", "-shm", "-journal"})
-        fs::remove(place.database().string() + log);
-    fs::rename(fresh, place.database());
-    storage::syncFolder(place.root());
-}
 
-Report copyProject(const storage::Opening &source, const fs::path &files,
-                   const ProjectFolder &place, Time now, const OnProgress &onProgress,
-                   std::stop_token stop)
-{
-    Report report;
-    report.place = place.root();
-    const fs::path fresh = place.root() / unfinished;
-    fs::remove(fresh);
-    storage::copyVerified(*source.database, fresh);
-    // From here on the copy counts: the project may go on beside.
-    Database copied(fresh, Database::Access::Immutable, Database::Safety::RollbackJournal);
-    const Records records = storage::RecordReader(copied.sql()).readAll();
-    copyFiles(records, files, place.root(), report, onProgress, stop);
-    const auto newest = storage::Journal(copied).newest();
-    report.journal_hash = newest ? newest->hash : std::string();
-    replaceDatabase(place, fresh, now);
-    return report;
-}
+    TemporaryFolder between;
+    bool isFile;
+    fs::path files;
+    storage::Opening source;
+};
+
+/// Where a project is put together again, until it is whole; vanishes when it never is.
+class Unfinished {
+public:
+    explicit Unfinished(const fs::path &target)
+        : m_target(target)
+        , m_root(target.string() + ".unfinished")
+    {
+    }
+    ~Unfinished()
+    {
+        std::error_code none;
+        if (m_isOurs)
+            fs::remove_all(m_root, none);
+    }
+    Unfinished(const Unfinished &) = delete;
+    Unfinished &operator=(const Unfinished &) = delete;
+
+    const fs::path &root() const { return m_root; }
+    void make(BackupPlace &place, const std::string &projectName, Time now)
+    {
+        clear(now);
+        place.take(projectName, now);
+        m_isOurs = true;
+    }
+    void publish()
+    {
+        fs::rename(m_root, m_target);
+        m_isOurs = false;
+        storage::syncFolder(m_target.parent_path());
+    }
+
+private:
+    /// What an interrupted run left was never a whole project.
+    void clear(Time now) const
+    {
+        if (!fs::exists(m_root))
+            return;
+        const fs::path lock = ProjectFolder(m_root).lock();
+        const auto taken = fs::exists(lock) ? storage::WriterLock::take(lock, now) : nullptr;
+        if (!taken)
+            throw NotWritable(fmt::format("{} is in the way; rename it, or choose another name.",
+                                          m_root.string()));
+        fs::remove_all(m_root);
+    }
+
+    fs::path m_target;
+    fs::path m_root;
+    bool m_isOurs = false;
+};
 
 } // namespace
 
-Report backUp(const fs::path &project, const fs::path &shelf, Time now,
-              const OnProgress &onProgress, std::stop_token stop)
+fs::path placeOf(const fs::path &project, const fs::path &shelf)
 {
-    return storage::withFaults([&] {
-        const ProjectFolder from(project);
-        const auto source = storage::openDatabase(from, true, now);
-        const ProjectFolder place(shelf / nameOf(project));
-        requireApart(project, place.root());
-        requireOwnPlace(place, *source.database, now);
-        fs::create_directories(shelf);
-        place.make(storage::RecordReader(source.database->sql()).readAll().project.name);
-        return copyProject(source, from.root(), place, now, onProgress, stop);
-    });
+    const fs::path name = named(project).filename();
+    const bool isPlaceItself =
+        named(shelf).filename() == name && fs::exists(ProjectFolder(shelf).database());
+    return isPlaceItself ? named(shelf) : named(shelf) / name;
 }
 
-Report restore(const fs::path &backup, const fs::path &project, Time now,
-               const OnProgress &onProgress, std::stop_token stop)
+std::optional<Report> backUp(const fs::path &project, const fs::path &shelf, Time now,
+                             Reading reading, const OnProgress &onProgress)
 {
-    return storage::withFaults([&] {
-        const bool isFile = fs::is_regular_file(backup);
-        const fs::path files = isFile ? fs::weakly_canonical(backup).parent_path().parent_path()
-                                      : backup;
-        const ProjectFolder place(project);
-        place.requireFree();
-        requireApart(files, project);
-        const storage::TemporaryFolder between;
-        storage::Opening source;
-        if (isFile) {
-            // Opened through a folder of its own: a database file in `backups` is no project.
-            const ProjectFolder lone(between.path());
-            fs::copy_file(backup, lone.database());
-            source = storage::openDatabase(lone, true, now);
-        } else {
-            source = storage::openDatabase(ProjectFolder(backup), true, now);
-        }
+    return storage::withFaults([&]() -> std::optional<Report> {
+        if (!fs::is_directory(shelf))
+            throw NotWritable(fmt::format("There is no folder {}; plug its disk in, or make it.",
+                                          shelf.string()));
+        const auto source = storage::openDatabase(ProjectFolder(project), true, now);
+        BackupPlace place(placeOf(project, shelf));
+        requireApart(project, place.folder().root());
+        place.requireOwn(*source.database, now);
+        place.take(nameOfProject(*source.database), now);
+        Copying copying{*source.database, named(project), place,
+                        Which::AllFiles,  reading,        onProgress};
         try {
-            place.make(storage::RecordReader(source.database->sql()).readAll().project.name);
-            return copyProject(source, files, place, now, onProgress, stop);
-        } catch (...) {
-            place.unmake();
-            throw;
+            const bool isDone = storage::withFaults([&] { return copying.run(); });
+            return isDone ? std::optional(copying.report) : std::nullopt;
+        } catch (const Fault &fault) {
+            throw NotSaved(fmt::format("The backup was not finished: {}. {}", open(fault.what()),
+                                       place.whatStays(copying.report)));
         }
     });
 }
 
-bool keepCopy(const fs::path &project, Time now)
+std::optional<Report> restore(const fs::path &backup, const fs::path &project, Time now,
+                              const OnProgress &onProgress)
 {
-    return storage::withFaults([&] {
-        const ProjectFolder folder(project);
-        const auto source = storage::openDatabase(folder, true, now);
-        return storage::addDatabaseCopy(*source.database, folder.backups(), now).has_value();
+    return storage::withFaults([&]() -> std::optional<Report> {
+        const fs::path target = named(project);
+        ProjectFolder(target).requireFree();
+        const Origin origin(backup, now);
+        requireApart(origin.files, target);
+        Unfinished unfinished(target);
+        Report report;
+        {
+            BackupPlace place(unfinished.root());
+            unfinished.make(place, nameOfProject(*origin.source.database), now);
+            Copying copying{*origin.source.database,
+                            origin.files,
+                            place,
+                            origin.isFile ? Which::NamedFiles : Which::AllFiles,
+                            Reading::EveryFile,
+                            onProgress};
+            if (!copying.run())
+                return std::nullopt;
+            report = copying.report;
+        }
+        unfinished.publish();
+        report.place = target;
+        return report;
     });
-}
-
-bool isCopyDue(const fs::path &project, Time now)
-{
-    const auto copies = storage::databaseCopies(ProjectFolder(project).backups());
-    using std::chrono::days;
-    return copies.empty() || std::chrono::floor<days>(copies.front().made) <
-                                 std::chrono::floor<days>(now);
 }
 
 } // namespace lastrivet::backup

@@ -6,7 +6,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <functional>
-#include <stop_token>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,10 +16,14 @@ using Time = std::chrono::sys_time<std::chrono::milliseconds>;
 
 /// How far a long copy has come.
 struct CopyProgress {
-    std::size_t files_done = 0;
-    std::size_t files_in_all = 0;
+    std::uint64_t bytes_done = 0;
+    std::uint64_t bytes_in_all = 0;
 };
-using OnProgress = std::function<void(const CopyProgress &)>;
+/// False ends the copying.
+using OnProgress = std::function<bool(const CopyProgress &)>;
+
+/// Which files are read back: those copied now, or also those that an earlier backup copied.
+enum class Reading { NewFiles, EveryFile };
 
 /// What was copied, read back and found as it should be.
 struct Report {
@@ -29,36 +33,49 @@ struct Report {
     /// Files that an earlier backup has already.
     std::size_t files_kept = 0;
     std::uint64_t bytes_copied = 0;
-    /// Names of files that the records speak of and that are not in the project.
+    /// Names of files that the records speak of and that are neither in the project nor here.
     std::vector<std::string> missing;
-    /// Files that are no longer what was taken in; copied as they are.
+    /// Files that could not be read, or would lie outside the folder.
+    std::vector<std::string> unreadable;
+    /// Files that are no longer what was taken in; copied as they are, unless the backup has them
+    /// as they were.
     std::vector<std::string> altered;
+    /// Files that an earlier backup had and that no longer read back right; copied again.
+    std::vector<std::string> damaged;
     /// The newest journal row's hash, 64 hex digits.
     std::string journal_hash;
+    /// The copy lies on the disk of the original, and would be lost with it.
+    bool is_same_disk = false;
+
+    /// True when every file that the records speak of is there as it was taken in.
+    bool isWhole() const { return missing.empty() && unreadable.empty() && altered.empty(); }
 };
 
 /// Copies a project with all its files into `shelf / <name of the project's folder>`, only what is
 /// new since the last time; each new file is read back from the disk and its hash compared. The
-/// database comes last, in place of the one before, which stays among the copies in `backups`.
+/// database comes last, in place of the one before, which stays among the copies in `backups`: so
+/// the backup is a whole one at any moment, the last or the new.
 ///
-/// May run beside a program that writes to the project, on any thread. What an interrupted backup
-/// copied is whole and counts at the next one. Throws `Fault`s: when the place belongs to another
-/// project, or to a backup in which somebody made changes of their own, nothing is touched there.
-Report backUp(const std::filesystem::path &project, const std::filesystem::path &shelf, Time now,
-              const OnProgress &onProgress = {}, std::stop_token stop = {});
+/// `shelf` has to be there; it may be the place of an earlier backup itself. May run beside a
+/// program that writes to the project, on any thread. Empty when `onProgress` ended it.
+/// Throws `Fault`s that say what was kept; nothing is touched in a place of another project, or
+/// of a backup in which somebody made changes of their own.
+std::optional<Report> backUp(const std::filesystem::path &project,
+                             const std::filesystem::path &shelf, Time now,
+                             Reading reading = Reading::NewFiles,
+                             const OnProgress &onProgress = {});
+
+/// Where `backUp` puts the backup of a project.
+std::filesystem::path placeOf(const std::filesystem::path &project,
+                              const std::filesystem::path &shelf);
 
 /// Makes a project again in a new folder, of a backup's folder or of one of the database copies in
-/// its `backups`. Every file is compared with its hash on the way.
+/// its `backups`. Every file is compared with its hash on the way. The folder appears when it is
+/// whole; until then it is called `<project>.unfinished`.
 ///
-/// Throws `Fault`s; then nothing is left of the new folder.
-Report restore(const std::filesystem::path &backup, const std::filesystem::path &project, Time now,
-               const OnProgress &onProgress = {}, std::stop_token stop = {});
-
-/// Copies the project's database into its own `backups`, unless the newest copy there holds the
-/// same state; drops old copies so that 7 days, 4 weeks and 12 months stay. True when it copied.
-/// May run beside a program that writes, on any thread. Throws `Fault`s.
-bool keepCopy(const std::filesystem::path &project, Time now);
-/// True when the newest copy of the database is of an earlier day (UTC), or there is none.
-bool isCopyDue(const std::filesystem::path &project, Time now);
+/// Empty when `onProgress` ended it. Throws `Fault`s. Then nothing is left of the new folder.
+std::optional<Report> restore(const std::filesystem::path &backup,
+                              const std::filesystem::path &project, Time now,
+                              const OnProgress &onProgress = {});
 
 } // namespace lastrivet::backup

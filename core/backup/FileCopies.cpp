@@ -2,42 +2,36 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/backup/FileCopies.h"
 
-#include "core/base/Sha256.h"
+#include "core/base/Error.h"
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
-#include "core/evidence/files/SourceFile.h"
 
 #include <fcntl.h>
+#include <fmt/format.h>
 
-#include <set>
+#include <memory>
+#include <numeric>
+#include <optional>
 
 namespace lastrivet::backup {
 
 namespace fs = std::filesystem;
+using evidence::SourceFile;
 
 namespace {
 
-constexpr std::size_t blockSize = std::size_t{1} << 20;
+struct Cancelled {};
 
-template <class Each> void forEachBlock(const evidence::SourceFile &file, const Each &each)
+/// What goes wrong at the target ends the copying; at a source it is a matter of that file alone.
+template <class Body> auto atTarget(const Body &body)
 {
-    std::vector<std::uint8_t> block(blockSize);
-    for (std::uint64_t place = 0;;) {
-        const std::size_t got = file.readAt(place, block);
-        if (got == 0)
-            return;
-        each(std::span(block).first(got));
-        place += got;
+    try {
+        return body();
+    } catch (const evidence::FileFault &fault) {
+        throw NotSaved(fault.what());
     }
-}
-
-std::string hashOf(const fs::path &file)
-{
-    const evidence::SourceFile source(file);
-    Sha256 sum;
-    forEachBlock(source, [&](std::span<const std::uint8_t> bytes) { sum.add(bytes); });
-    return hex(sum.digest());
 }
 
 /// What is read next comes from the disk, not from the memory of what was written.
@@ -48,100 +42,142 @@ void forgetCached(const fs::path &file)
         ::posix_fadvise(opened.number(), 0, 0, POSIX_FADV_DONTNEED);
 }
 
-/// One file on its way from one project folder to another.
-class FileCopy {
+/// Copies one file after the other, and keeps count.
+class Copying {
 public:
-    FileCopy(const Media &media, const fs::path &place, const fs::path &root)
-        : m_media(media)
-        , m_place(place)
-        , m_root(root)
-        , m_target(root / media.file)
+    Copying(const fs::path &from, const fs::path &to, Report &report, const OnProgress &onProgress,
+            std::uint64_t bytes)
+        : m_from(from)
+        , m_to(to)
+        , m_report(report)
+        , m_onProgress(onProgress)
+        , m_progress{0, bytes}
     {
     }
 
-    /// True when the file is there already, whole as far as its size tells.
-    bool isThere() const
+    void copy(const ProjectFile &file, Reading reading)
     {
-        std::error_code none;
-        return fs::is_regular_file(m_target, none) &&
-               fs::file_size(m_target, none) == fs::file_size(m_place, none);
-    }
-
-    /// The hash of what was copied, the same as what was read back.
-    std::string make()
-    {
-        const fs::path relative = fs::path(m_media.file).lexically_normal();
-        evidence::makeFolder(m_root, relative.parent_path());
-        const std::string written = write();
-        evidence::settleFolder(m_target.parent_path());
-        forgetCached(m_target);
-        if (hashOf(m_target) != written) {
-            std::error_code none;
-            fs::remove(m_target, none);
-            throw NotSaved(m_target.string() +
-                           " does not read back as it was written; the disk may be failing.");
-        }
-        return written;
+        const auto source = evidence::locate(m_from, file.name);
+        const auto target = evidence::locate(m_to, file.name);
+        const std::uint64_t before = m_progress.bytes_done;
+        if (!target)
+            m_report.unreadable.push_back(file.name);
+        else if (isKept(file, *target, reading))
+            ++m_report.files_kept;
+        else
+            take(file, source, *target);
+        m_progress.bytes_done = before;
+        advance(file.bytes);
     }
 
 private:
-    std::string write()
+    void advance(std::uint64_t bytes)
     {
-        const evidence::SourceFile source(m_place);
-        evidence::NewFile copy(m_target.parent_path(), source.name());
-        Sha256 sum;
-        forEachBlock(source, [&](std::span<const std::uint8_t> bytes) {
-            sum.add(bytes);
-            copy.write(bytes);
+        m_progress.bytes_done += bytes;
+        if (m_onProgress && !m_onProgress(m_progress))
+            throw Cancelled();
+    }
+
+    std::string sumAt(const fs::path &file)
+    {
+        return atTarget([&] {
+            forgetCached(file);
+            return evidence::sumOf(SourceFile(file),
+                                   [&](std::span<const std::uint8_t>) { advance(0); });
         });
-        copy.settle();
-        copy.publishOver(m_target.filename().string());
-        return hex(sum.digest());
     }
 
-    const Media &m_media;
-    const fs::path &m_place;
-    const fs::path &m_root;
-    fs::path m_target;
+    /// Whether the target has it from an earlier time.
+    bool isKept(const ProjectFile &file, const fs::path &target, Reading reading)
+    {
+        std::error_code none;
+        if (!fs::is_regular_file(target, none) || fs::file_size(target, none) != file.bytes)
+            return false;
+        if (reading == Reading::NewFiles || file.sha256.empty() || sumAt(target) == file.sha256)
+            return true;
+        m_report.damaged.push_back(file.name);
+        return false;
+    }
+
+    void take(const ProjectFile &file, const std::optional<fs::path> &source,
+              const fs::path &target)
+    {
+        std::error_code none;
+        if (!source || !fs::is_regular_file(*source, none)) {
+            m_report.missing.push_back(file.name);
+            return;
+        }
+        try {
+            write(file, SourceFile(*source), target);
+        } catch (const evidence::FileFault &) {
+            m_report.unreadable.push_back(file.name);
+        }
+    }
+
+    void write(const ProjectFile &file, const SourceFile &source, const fs::path &target)
+    {
+        atTarget([&] {
+            evidence::makeFolder(m_to, fs::path(file.name).parent_path());
+        });
+        auto copy = atTarget([&] {
+            return std::make_unique<evidence::NewFile>(target.parent_path(), source.name());
+        });
+        const std::string sum =
+            evidence::sumOf(source, [&](std::span<const std::uint8_t> bytes) {
+                atTarget([&] { copy->write(bytes); });
+                advance(bytes.size());
+            });
+        if (!file.sha256.empty() && sum != file.sha256) {
+            m_report.altered.push_back(file.name);
+            if (isWhole(file, target)) {
+                ++m_report.files_kept;
+                return;
+            }
+        }
+        atTarget([&] { copy->settle(); });
+        if (sumAt(copy->path()) != sum)
+            throw NotSaved(fmt::format("{} does not read back as it was written; the disk may be "
+                                       "failing.",
+                                       target.string()));
+        atTarget([&] {
+            copy->publishOver(target.filename().string());
+            evidence::settleFolder(target.parent_path());
+        });
+        ++m_report.files_copied;
+        m_report.bytes_copied += source.size();
+    }
+
+    /// A copy as it was taken in is worth more than a later state of the file.
+    bool isWhole(const ProjectFile &file, const fs::path &target)
+    {
+        std::error_code none;
+        return fs::is_regular_file(target, none) && sumAt(target) == file.sha256;
+    }
+
+    const fs::path &m_from;
+    const fs::path &m_to;
+    Report &m_report;
+    const OnProgress &m_onProgress;
+    CopyProgress m_progress;
 };
-
-void copyFile(const Media &media, const fs::path &from, const fs::path &to, Report &report)
-{
-    const auto place = evidence::locate(from, media);
-    std::error_code none;
-    if (!place || !fs::is_regular_file(*place, none)) {
-        report.missing.push_back(media.file);
-        return;
-    }
-    FileCopy copy(media, *place, to);
-    if (copy.isThere()) {
-        ++report.files_kept;
-        return;
-    }
-    const std::string hash = copy.make();
-    if (!media.sha256.empty() && hash != media.sha256)
-        report.altered.push_back(media.file);
-    ++report.files_copied;
-    report.bytes_copied += fs::file_size(*place, none);
-}
 
 } // namespace
 
-void copyFiles(const Records &records, const fs::path &from, const fs::path &to, Report &report,
-               const OnProgress &onProgress, std::stop_token stop)
+bool copyFiles(const std::vector<ProjectFile> &files, const fs::path &from, const fs::path &to,
+               Reading reading, Report &report, const OnProgress &onProgress)
 {
+    const auto bytes = std::accumulate(
+        files.begin(), files.end(), std::uint64_t{0},
+        [](std::uint64_t sum, const ProjectFile &file) { return sum + file.bytes; });
     evidence::sweepLeftovers(to);
-    std::set<std::string> done;
-    CopyProgress progress{0, records.media.size()};
-    for (const Media &media : records.media) {
-        if (stop.stop_requested())
-            throw NotSaved("Copying was cancelled; the files copied so far are whole.");
-        if (!media.file.empty() && done.insert(media.file).second)
-            copyFile(media, from, to, report);
-        ++progress.files_done;
-        if (onProgress)
-            onProgress(progress);
+    Copying copying(from, to, report, onProgress, bytes);
+    try {
+        for (const ProjectFile &file : files)
+            copying.copy(file, reading);
+    } catch (const Cancelled &) {
+        return false;
     }
+    return true;
 }
 
 } // namespace lastrivet::backup

@@ -3,14 +3,17 @@
 #pragma once
 
 #include "core/backup/Backup.h"
-#include "core/records/Records.h"
+#include "core/backup/ProjectFile.h"
 
 namespace lastrivet::backup {
 
-/// Copies the files that records name from one project folder to another: durably, only those that
-/// are not there yet, each read back and compared. Notes in `report` what became of them.
-void copyFiles(const Records &records, const std::filesystem::path &from,
-               const std::filesystem::path &to, Report &report, const OnProgress &onProgress,
-               std::stop_token stop);
+/// Copies files from one project folder to another: durably, only those that are not there yet,
+/// each read back from the disk before it gets its name. Notes in `report` what became of them.
+///
+/// False when `onProgress` ended it. Throws `NotSaved` when the target cannot be written; a file
+/// that cannot be read is noted, and the others are copied.
+bool copyFiles(const std::vector<ProjectFile> &files, const std::filesystem::path &from,
+               const std::filesystem::path &to, Reading reading, Report &report,
+               const OnProgress &onProgress);
 
 } // namespace lastrivet::backup

@@ -43,7 +43,12 @@ bool staysInside(const fs::path &relative)
 
 std::optional<fs::path> locate(const fs::path &projectFolder, const Media &media)
 {
-    const fs::path relative(media.file);
+    return locate(projectFolder, media.file);
+}
+
+std::optional<fs::path> locate(const fs::path &projectFolder, std::string_view file)
+{
+    const fs::path relative(file);
     if (!staysInside(relative))
         return std::nullopt;
     std::error_code error;

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace lastrivet::evidence {
 
@@ -14,6 +15,8 @@ namespace lastrivet::evidence {
 /// (absolute, `..`, a link that leads outside), whether or not the file exists.
 std::optional<std::filesystem::path> locate(const std::filesystem::path &projectFolder,
                                             const Media &media);
+std::optional<std::filesystem::path> locate(const std::filesystem::path &projectFolder,
+                                            std::string_view file);
 
 /// A file's name as a sentence can show it: valid UTF-8 without control characters, shortened.
 std::string shownName(const std::filesystem::path &file);

@@ -3,8 +3,11 @@
 #include "core/storage/DatabaseCopies.h"
 
 #include "core/base/Error.h"
+#include "core/storage/Integrity.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Opening.h"
+
+#include <SQLiteCpp/Statement.h>
 
 #include <date/date.h>
 #include <date/iso_week.h>
@@ -12,6 +15,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 #include <regex>
 #include <set>
 #include <sstream>
@@ -26,6 +30,7 @@ namespace {
 constexpr std::size_t keptDays = 7;
 constexpr std::size_t keptWeeks = 4;
 constexpr std::size_t keptMonths = 12;
+constexpr std::string_view unfinishedCopy = ".records-new.db";
 
 std::string newestHash(Database &database)
 {
@@ -78,13 +83,47 @@ void keepNewest(const std::vector<DatabaseCopy> &copies, std::size_t count, cons
     }
 }
 
-void requireSameState(Database &original, const fs::path &copied)
+/// What tells one state of a database from another: how many rows, and the newest change.
+struct State {
+    std::map<std::string, std::int64_t> rows;
+    std::string journal;
+
+    friend bool operator==(const State &, const State &) = default;
+};
+
+State stateOf(Database &database)
+{
+    State state;
+    SQLite::Statement table(database.sql(), R"(SELECT replace("name",'"','""') FROM "sqlite_schema"
+        WHERE "type"='table' AND "name" NOT LIKE 'sqlite\_%' ESCAPE '\'
+        AND "sql" NOT LIKE 'CREATE VIRTUAL%' ORDER BY "name")");
+    while (table.executeStep()) {
+        const std::string name = table.getColumn(0).getString();
+        state.rows[name] = database.number(fmt::format(R"(SELECT count(*) FROM "{}")", name));
+    }
+    state.journal = newestHash(database);
+    return state;
+}
+
+void requireState(const fs::path &copied, const State &state)
 {
     Database copy(copied, Database::Access::Immutable, Database::Safety::RollbackJournal);
-    if (copy.text("PRAGMA integrity_check(1)") != "ok" || newestHash(copy) != newestHash(original))
-        throw NotSaved(
-            fmt::format("The copy {} does not read back as it was written; it was removed.",
-                        copied.string()));
+    if (!damagesOf(copy).empty() || stateOf(copy) != state)
+        throw NotSaved(fmt::format("The copy {} does not read back as it was written; it was "
+                                   "removed.",
+                                   copied.string()));
+}
+
+/// Copies, and checks unless another program wrote in between: then nobody knows what to expect.
+bool copyUndisturbed(Database &database, const fs::path &to)
+{
+    const auto before = database.number("PRAGMA data_version");
+    const State state = stateOf(database);
+    copyDatabase(database, to);
+    if (database.number("PRAGMA data_version") != before)
+        return false;
+    requireState(to, state);
+    return true;
 }
 
 } // namespace
@@ -125,9 +164,14 @@ std::string copyName(Database &database, chr::sys_time<chr::milliseconds> now)
 
 void copyVerified(Database &database, const fs::path &to)
 {
+    constexpr int tries = 20;
     try {
-        copyDatabase(database, to);
-        requireSameState(database, to);
+        for (int i = 0; i < tries; ++i) {
+            if (copyUndisturbed(database, to))
+                return;
+            fs::remove(to);
+        }
+        throw NotSaved("Another program keeps writing to the project; try again later.");
     } catch (...) {
         std::error_code none;
         fs::remove(to, none);
@@ -144,7 +188,11 @@ std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const fs::path &
             return std::nullopt;
         fs::create_directories(folder);
         const fs::path file = folder / copyName(database, now);
-        copyVerified(database, file);
+        const fs::path unfinished = folder / unfinishedCopy;
+        fs::remove(unfinished);
+        copyVerified(database, unfinished);
+        fs::rename(unfinished, file);
+        syncFolder(folder);
         for (const DatabaseCopy &copy : superfluousCopies(databaseCopies(folder)))
             fs::remove(copy.file);
         return copyAt(file);

@@ -38,8 +38,9 @@ std::optional<DatabaseCopy> addDatabaseCopy(Database &database,
 std::string copyName(Database &database,
                      std::chrono::sys_time<std::chrono::milliseconds> now);
 
-/// Copies the database to a new file and opens the copy: SQLite's whole integrity check, and the
-/// newest journal row, have to agree with the original. Throws `Fault`s, and leaves no file then.
+/// Copies the database to a new file and opens the copy: SQLite's whole integrity check has to find
+/// nothing, and the rows of every table and the newest journal row have to be the original's.
+/// Throws `Fault`s, and leaves no file then.
 void copyVerified(Database &database, const std::filesystem::path &to);
 
 } // namespace lastrivet::storage

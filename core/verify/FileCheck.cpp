@@ -3,8 +3,7 @@
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
-#include "core/storage/Changeset.h"
-#include "core/storage/Journal.h"
+#include "core/storage/FilesNamed.h"
 #include "core/verify/Checks.h"
 
 #include <fmt/format.h>
@@ -49,30 +48,12 @@ void checkFile(const Media &media, const storage::ProjectFolder &folder, Finding
         tell("is not as it was taken in: its SHA-256 has changed");
 }
 
-/// Every file that some record names or ever named: undone photos keep their files.
+/// Every file that some record names or ever named.
 std::set<std::string> namedFiles(const Records &records, storage::Database &database)
 {
-    std::set<std::string> named;
+    auto named = storage::filesEverNamed(database);
     for (const auto &media : records.media)
-        named.insert(fs::path(media.file).lexically_normal().generic_string());
-    storage::Journal(database).forEachRow([&](const storage::JournalRow &row) {
-        if (!row.changeset)
-            return;
-        storage::forEachChange(*row.changeset, [&](const storage::ChangedRow &change) {
-            if (change.table != word(RecordType::Media))
-                return;
-            for (const auto *cells : {&change.before, &change.after}) {
-                for (std::size_t i = 0; i < cells->size(); ++i) {
-                    const auto &cell = (*cells)[i];
-                    if (change.recordTable->columns()[i].name == "file" && cell &&
-                        std::holds_alternative<std::string>(*cell))
-                        named.insert(fs::path(std::get<std::string>(*cell))
-                                         .lexically_normal()
-                                         .generic_string());
-                }
-            }
-        });
-    });
+        named.insert(storage::fileName(media.file));
     return named;
 }
 

@@ -15,6 +15,7 @@ namespace {
 
 struct Options : VerbOptions {
     std::string to;
+    bool everyFile = false;
     bool json = false;
 };
 
@@ -33,10 +34,14 @@ void note(const Options &options, const backup::LastBackup &last, Terminal &term
 Outcome backUp(const Options &options, Terminal &terminal)
 {
     const auto now = SystemClock{}.now();
-    const auto report = backup::backUp(options.project, options.to, now);
+    const auto reading =
+        options.everyFile ? backup::Reading::EveryFile : backup::Reading::NewFiles;
+    const auto report = *backup::backUp(options.project, options.to, now, reading);
     note(options, {now, report.place.string(), report.journal_hash}, terminal);
     tell(report, options.json, terminal);
-    return Outcome::Done;
+    if (report.is_same_disk && !options.json)
+        terminal.out() << "It lies on the disk of the project, and would be lost with it.\n";
+    return report.isWhole() ? Outcome::Done : Outcome::No;
 }
 
 } // namespace
@@ -47,9 +52,11 @@ void declareBackup(CLI::App &program, Action &chosen)
     CLI::App &verb = addVerb(program, "backup",
                              "Copies the project with all its files, and reads the copy back",
                              *options);
-    verb.add_option("--to", options->to, "The folder, on another disk, that keeps the backups")
+    verb.add_option("--to", options->to, "A folder on another disk that keeps the backups")
         ->required()
         ->type_name("DIR");
+    verb.add_flag("--every-file", options->everyFile,
+                  "Reads back also what earlier backups copied");
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen, [options](Terminal &terminal) { return backUp(*options, terminal); });
 }

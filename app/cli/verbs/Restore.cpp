@@ -18,8 +18,9 @@ struct Options {
 
 Outcome restore(const Options &options, Terminal &terminal)
 {
-    tell(backup::restore(options.backup, options.to, SystemClock{}.now()), options.json, terminal);
-    return Outcome::Done;
+    const auto report = *backup::restore(options.backup, options.to, SystemClock{}.now());
+    tell(report, options.json, terminal);
+    return report.isWhole() ? Outcome::Done : Outcome::No;
 }
 
 } // namespace

@@ -25,6 +25,8 @@ public:
     NewFile(const NewFile &) = delete;
     NewFile &operator=(const NewFile &) = delete;
 
+    /// Where it lies until it is published.
+    const std::filesystem::path &path() const { return m_temporary; }
     void write(std::span<const std::uint8_t> bytes);
     /// Puts what was written on the disk itself.
     void settle();

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/backup/Backup.h"
 #include "core/backup/LastBackup.h"
+#include "core/backup/OwnCopies.h"
 #include "core/base/Error.h"
 #include "core/base/Sha256.h"
+#include "core/storage/DatabaseCopies.h"
 #include "core/verify/Verification.h"
 #include "tests/support/TestProject.h"
 
@@ -56,18 +58,18 @@ public:
             edit.put(media);
         });
     }
-    backup::Report backUp()
+    backup::Report backUp(backup::Reading reading = backup::Reading::NewFiles)
     {
-        return backup::backUp(m_project.folder(), shelf(), m_project.clock().now());
+        return *backup::backUp(m_project.folder(), shelf(), m_project.clock().now(), reading);
     }
     backup::Report restore(const fs::path &from, const fs::path &to)
     {
-        return backup::restore(from, to, m_project.clock().now());
+        return *backup::restore(from, to, m_project.clock().now());
     }
 
 private:
     TestProject m_project;
-    storage::TemporaryFolder m_shelf;
+    TemporaryFolder m_shelf;
 };
 
 } // namespace
@@ -93,17 +95,15 @@ TEST_CASE("The next backup copies only what is new, and keeps the database that 
     Shelved shelved;
     shelved.photo("photos/a.jpg", "a");
     shelved.backUp();
-    const auto before = read(shelved.place() / "records.db");
+    const auto before = shelved.project()->journalHash();
     shelved.photo("photos/b.jpg", "b");
     const auto report = shelved.backUp();
     CHECK(report.files_copied == 1);
     CHECK(report.files_kept == 1);
     CHECK(read(shelved.place() / "photos/b.jpg") == "b");
-    std::vector<fs::path> kept;
-    for (const auto &entry : fs::directory_iterator(shelved.place() / "backups"))
-        kept.push_back(entry.path());
+    const auto kept = storage::databaseCopies(shelved.place() / "backups");
     REQUIRE(kept.size() == 1);
-    CHECK(read(kept.front()) == before);
+    CHECK(kept.front().journal == before.substr(0, 8));
 }
 
 TEST_CASE("A backup refuses the place of another project, and one with changes of its own")
@@ -158,6 +158,68 @@ TEST_CASE("A missing and an altered file are told, and everything else is copied
     CHECK(report.missing == std::vector<std::string>{"photos/a.jpg"});
     CHECK(report.altered == std::vector<std::string>{"photos/b.jpg"});
     CHECK(read(shelved.place() / "photos/c.jpg") == "c");
+}
+
+TEST_CASE("A backup that is ended early, wherever it was, leaves the one before whole")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    const std::string hash = shelved.backUp().journal_hash;
+    shelved.photo("photos/b.jpg", "b");
+    shelved.photo("photos/c.jpg", "c");
+    bool isDone = false;
+    int ended = 0;
+    for (int steps = 0; !isDone; ++steps) {
+        int left = steps;
+        isDone = backup::backUp(shelved.project().folder(), shelved.shelf(),
+                                shelved.project().clock().now(), backup::Reading::NewFiles,
+                                [&](const backup::CopyProgress &) { return left-- > 0; })
+                     .has_value();
+        const auto there = Project::open(shelved.place(), {&shelved.project().clock(), {}, true});
+        CHECK((there->journalHash() == hash) != isDone);
+        CHECK_FALSE(fs::exists(shelved.place() / ".records-new.db"));
+        const auto found = verify(shelved.place()).findings;
+        CHECK(std::none_of(found.begin(), found.end(), [](const Finding &finding) {
+            return finding.text.find("No record names") == std::string::npos;
+        }));
+        ended += !isDone;
+    }
+    CHECK(ended >= 3);
+    CHECK(verify(shelved.place()).findings.empty());
+}
+
+TEST_CASE("The progress of a backup ends at the bytes of all files")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", std::string(600'000, 'a'));
+    shelved.photo("photos/b.jpg", "b");
+    backup::CopyProgress last;
+    const auto follow = [&](const backup::CopyProgress &now) {
+        CHECK(now.bytes_done >= last.bytes_done);
+        CHECK(now.bytes_in_all == 600'001);
+        last = now;
+        return true;
+    };
+    for (int i = 0; i < 2; ++i) {
+        last = {};
+        backup::backUp(shelved.project().folder(), shelved.shelf(),
+                       shelved.project().clock().now(), backup::Reading::EveryFile, follow);
+        CHECK(last.bytes_done == 600'001);
+    }
+}
+
+TEST_CASE("A photograph that was undone comes back with a restored project")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    shelved.photo("photos/b.jpg", "b");
+    REQUIRE(shelved.project()->undo());
+    shelved.backUp();
+    const fs::path to = shelved.shelf() / "Again.lastrivet";
+    shelved.restore(shelved.place(), to);
+    const auto again = Project::open(to, {&shelved.project().clock(), {}, false});
+    REQUIRE(again->redo());
+    CHECK(verify(to).findings.empty());
 }
 
 TEST_CASE("A restored project is the one that was backed up, and only goes into a new folder")

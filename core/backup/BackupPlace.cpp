@@ -1,0 +1,142 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/backup/BackupPlace.h"
+
+#include "core/base/Error.h"
+#include "core/storage/DatabaseCopies.h"
+#include "core/storage/Journal.h"
+#include "core/storage/Opening.h"
+
+#include <date/date.h>
+#include <fmt/chrono.h>
+#include <fmt/format.h>
+#include <sys/stat.h>
+
+#include <algorithm>
+
+namespace lastrivet::backup {
+
+namespace fs = std::filesystem;
+using storage::Database;
+
+namespace {
+
+constexpr std::string_view broughtName = ".records-new.db";
+
+/// Every row's hash, oldest first: tells which copy goes on from which.
+std::vector<std::string> chainOf(Database &database)
+{
+    std::vector<std::string> hashes;
+    for (const auto &entry : storage::Journal(database).entries())
+        hashes.push_back(entry.hash);
+    return hashes;
+}
+
+Time lastWritten(const fs::path &file)
+{
+    return std::chrono::floor<std::chrono::milliseconds>(
+        std::chrono::file_clock::to_sys(fs::last_write_time(file)));
+}
+
+} // namespace
+
+BackupPlace::BackupPlace(fs::path root)
+    : m_folder(std::move(root))
+{
+}
+
+BackupPlace::~BackupPlace()
+{
+    std::error_code none;
+    if (m_lock)
+        fs::remove(m_folder.root() / broughtName, none);
+}
+
+void BackupPlace::requireOwn(Database &project, Time now) const
+{
+    if (!fs::exists(m_folder.root()))
+        return;
+    const std::string place = m_folder.root().string();
+    if (!fs::exists(m_folder.database())) {
+        // An interrupted first backup has no database yet.
+        if (!fs::is_empty(m_folder.root()) && !fs::exists(m_folder.lock()))
+            throw NotWritable(
+                fmt::format("{} is there already and is no backup of this project.", place));
+        return;
+    }
+    const auto ours = chainOf(project);
+    const auto kept = storage::openDatabase(m_folder, true, now);
+    const auto theirs = chainOf(*kept.database);
+    if (theirs.empty() || ours.empty() || theirs.front() != ours.front())
+        throw NotWritable(fmt::format("{} holds another project; nothing was changed.", place));
+    if (theirs.size() > ours.size() || !std::equal(theirs.begin(), theirs.end(), ours.begin()))
+        throw NotWritable(fmt::format("{} has changes that this project has not; they would be "
+                                      "lost, so nothing was changed. Choose another folder.",
+                                      place));
+}
+
+void BackupPlace::take(std::string_view projectName, Time now)
+{
+    fs::create_directories(m_folder.root());
+    m_lock = storage::WriterLock::take(m_folder.lock(), now);
+    if (!m_lock)
+        throw NotWritable(fmt::format("Another program has {} open for writing; close it first.",
+                                      m_folder.root().string()));
+    m_folder.make(projectName);
+}
+
+fs::path BackupPlace::bring(Database &database) const
+{
+    const fs::path brought = m_folder.root() / broughtName;
+    fs::remove(brought);
+    storage::copyVerified(database, brought);
+    return brought;
+}
+
+void BackupPlace::settle(const fs::path &brought) const
+{
+    if (fs::exists(m_folder.database())) {
+        const Time made = lastWritten(m_folder.database());
+        Database before(m_folder.database(), Database::Access::ReadWrite,
+                        Database::Safety::RollbackJournal);
+        storage::addDatabaseCopy(before, m_folder.backups(), made);
+    }
+    fs::rename(brought, m_folder.database());
+    storage::syncFolder(m_folder.root());
+}
+
+std::string BackupPlace::whatStays(const Report &report) const
+{
+    std::error_code none;
+    const auto made = fs::last_write_time(m_folder.database(), none);
+    const std::string before =
+        none ? "There is no whole backup yet"
+             : fmt::format("The backup of {:%Y-%m-%d} stays as it was",
+                           fmt::gmtime(std::chrono::system_clock::to_time_t(
+                               std::chrono::floor<std::chrono::seconds>(
+                                   std::chrono::file_clock::to_sys(made)))));
+    return fmt::format("{}, and {} copied so far will not be copied again.", before,
+                       report.files_copied == 1 ? "1 file"
+                                                : fmt::format("{} files", report.files_copied));
+}
+
+void requireApart(const fs::path &outer, const fs::path &inner)
+{
+    const fs::path within = fs::weakly_canonical(inner);
+    const fs::path whole = fs::weakly_canonical(outer);
+    const auto [rest, ignored] =
+        std::mismatch(whole.begin(), whole.end(), within.begin(), within.end());
+    if (rest == whole.end())
+        throw NotWritable(fmt::format("{} lies inside {}; choose another disk or folder.",
+                                      inner.string(), outer.string()));
+}
+
+bool isSameDisk(const fs::path &one, const fs::path &other)
+{
+    struct stat first {};
+    struct stat second {};
+    return ::stat(one.c_str(), &first) != 0 || ::stat(other.c_str(), &second) != 0 ||
+           first.st_dev == second.st_dev;
+}
+
+} // namespace lastrivet::backup

@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/backup/Backup.h"
+#include "core/storage/ProjectFolder.h"
+#include "core/storage/WriterLock.h"
+
+#include <memory>
+#include <string_view>
+
+namespace lastrivet::backup {
+
+/// The folder of a backup, held so that nobody else writes to it meanwhile. Throws `Fault`s.
+class BackupPlace {
+public:
+    explicit BackupPlace(std::filesystem::path root);
+    ~BackupPlace();
+    BackupPlace(const BackupPlace &) = delete;
+    BackupPlace &operator=(const BackupPlace &) = delete;
+
+    const storage::ProjectFolder &folder() const { return m_folder; }
+    /// Refuses a folder with something else in it, and a backup that `project` does not go on from.
+    void requireOwn(storage::Database &project, Time now) const;
+    /// Makes the folder where it is not there, and takes the right to write to it.
+    void take(std::string_view projectName, Time now);
+    /// Copies the state of `database` beside the one that is there, and checks it; it goes with
+    /// this object unless it is settled.
+    std::filesystem::path bring(storage::Database &database) const;
+    /// Puts what was brought in the place of the database before, which becomes one of the copies.
+    void settle(const std::filesystem::path &brought) const;
+    /// What a person still has when a backup was not finished; ends a sentence.
+    std::string whatStays(const Report &report) const;
+
+private:
+    storage::ProjectFolder m_folder;
+    std::unique_ptr<storage::WriterLock> m_lock;
+};
+
+/// Refuses `inner` when it lies inside `outer`, or is it.
+void requireApart(const std::filesystem::path &outer, const std::filesystem::path &inner);
+/// True when both lie on one file system, or nobody can tell.
+bool isSameDisk(const std::filesystem::path &one, const std::filesystem::path &other);
+
+} // namespace lastrivet::backup
