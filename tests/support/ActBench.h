@@ -46,11 +46,11 @@ private:
     void fill(Edit &edit)
     {
         const auto person = [&](std::string_view name, Role role) {
-            Person person;
-            person.name = name;
-            person.roles.insert(role);
-            person.credential = std::string(name) + "'s licence";
-            return edit.put(person);
+            Person added;
+            added.name = name;
+            added.roles.insert(role);
+            added.credential = std::string(name) + "'s licence";
+            return edit.put(added);
         };
         builder = person("Robin", Role::Builder);
         adviser = person("Kim", Role::Adviser);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvCell.h"
 
+#include "core/base/Trimmed.h"
 #include "core/entry/DurationText.h"
 #include "core/exchange/JsonEvents.h"
 #include "core/exchange/csv/CsvExport.h"
@@ -120,14 +121,6 @@ std::string_view plainText(std::string_view cell)
 }
 
 } // namespace
-
-std::string_view trimmed(std::string_view text)
-{
-    const auto begin = text.find_first_not_of(" \t\r\n");
-    if (begin == std::string_view::npos)
-        return {};
-    return text.substr(begin, text.find_last_not_of(" \t\r\n") - begin + 1);
-}
 
 bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cell,
               const NameLookup &names)

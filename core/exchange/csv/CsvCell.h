@@ -15,7 +15,4 @@ namespace lastrivet::exchange {
 bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cell,
               const NameLookup &names);
 
-/// Without the spaces around it.
-std::string_view trimmed(std::string_view text);
-
 } // namespace lastrivet::exchange

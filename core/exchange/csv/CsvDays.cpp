@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvDays.h"
 
-#include "core/exchange/csv/CsvCell.h"
+#include "core/base/Trimmed.h"
 #include "core/records/Description.h"
 
 #include <array>

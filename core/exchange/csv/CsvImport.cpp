@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvImport.h"
 
+#include "core/base/Trimmed.h"
 #include "core/exchange/DocumentBuilder.h"
 #include "core/exchange/DocumentFormat.h"
 #include "core/exchange/csv/CsvCell.h"

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/BulletinActs.h"
 
-#include <algorithm>
+#include "core/base/SortedIds.h"
 
 namespace lastrivet::acts {
 
@@ -38,9 +38,7 @@ void comply(Edit &edit, Id<Bulletin> bulletin, Moment on, std::string_view basis
 void attach(Edit &edit, Id<Bulletin> bulletin, Id<Media> paper)
 {
     edit.update(bulletin, [&](Bulletin &changed) {
-        const auto place = std::ranges::lower_bound(changed.media_ids, paper);
-        if (place == changed.media_ids.end() || *place != paper)
-            changed.media_ids.insert(place, paper);
+        insertSorted(changed.media_ids, paper);
     });
 }
 

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/ClosingUp.h"
 
+#include "core/base/SortedIds.h"
 #include "core/profiles/HoldPoints.h"
 #include "core/project/acts/Signing.h"
 
-#include <algorithm>
 #include <unordered_set>
 
 namespace lastrivet::acts {
@@ -96,8 +96,7 @@ Id<SignOff> acceptLate(Edit &edit, Id<Closing> id, SignOff acceptance)
     acceptance.hold_point_id = {};
     const auto signature = sign(edit, std::move(acceptance));
     edit.update(id, [signature](Closing &closing) {
-        closing.late_acceptances.insert(
-            std::ranges::lower_bound(closing.late_acceptances, signature), signature);
+        insertSorted(closing.late_acceptances, signature);
     });
     return signature;
 }

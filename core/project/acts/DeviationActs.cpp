@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/DeviationActs.h"
 
-#include <algorithm>
+#include "core/base/SortedIds.h"
 
 namespace lastrivet::acts {
 
@@ -52,9 +52,7 @@ void undoDeviation(Edit &edit, Id<Deviation> deviation, Moment on)
 void attach(Edit &edit, Id<Deviation> deviation, Id<Media> paper)
 {
     edit.update(deviation, [&](Deviation &changed) {
-        const auto place = std::ranges::lower_bound(changed.media_ids, paper);
-        if (place == changed.media_ids.end() || *place != paper)
-            changed.media_ids.insert(place, paper);
+        insertSorted(changed.media_ids, paper);
     });
 }
 
