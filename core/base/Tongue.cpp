@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Tongue.h"
 
+#include <algorithm>
 #include <charconv>
+#include <limits>
 #include <optional>
 
 namespace lastrivet {
@@ -15,6 +17,9 @@ constexpr char insideMark = '\x01';
 constexpr char firstMark = '\x02';
 /// Ours nest three deep; a stranger's text shall not make us recurse without end.
 constexpr int deepest = 8;
+/// Nor shall it grow: a nested message says little more than it holds, in any language.
+constexpr std::size_t mostGrowth = 4;
+constexpr std::size_t longestShort = 1024;
 
 std::string withLength(std::string_view text)
 {
@@ -68,32 +73,53 @@ std::string capitalised(std::string text)
     return text;
 }
 
-std::string saidAt(int depth, const Message &message, const Tongue &tongue);
+/// At least as much as `filled` comes to.
+std::size_t filledSize(std::string_view pattern, const std::vector<std::string> &arguments)
+{
+    std::size_t size = pattern.size();
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+        const std::string place = '{' + std::to_string(i) + '}';
+        for (auto at = pattern.find(place); at != std::string_view::npos;
+             at = pattern.find(place, at + 1))
+            size += arguments[i].size();
+    }
+    return size;
+}
+
+/// The words of a message; empty where they would come to more than `most` bytes.
+std::optional<std::string> saidWithin(std::size_t most, int depth, const Message &message,
+                                      const Tongue &tongue);
 
 std::string saidArgument(int depth, const std::string &argument, const Tongue &tongue)
 {
     const auto message = depth < deepest ? unpacked(argument) : std::nullopt;
-    if (!message)
+    const auto most = std::max(argument.size() * mostGrowth, longestShort);
+    auto words = message ? saidWithin(most, depth + 1, *message, tongue) : std::nullopt;
+    if (!words)
         return tongue.argument ? tongue.argument(argument) : argument;
-    std::string words = saidAt(depth + 1, *message, tongue);
-    return argument[0] == firstMark ? capitalised(std::move(words)) : words;
+    return argument[0] == firstMark ? capitalised(*std::move(words)) : *std::move(words);
 }
 
-std::string saidAt(int depth, const Message &message, const Tongue &tongue)
+std::optional<std::string> saidWithin(std::size_t most, int depth, const Message &message,
+                                      const Tongue &tongue)
 {
     std::vector<std::string> arguments;
     arguments.reserve(message.arguments.size());
     for (const std::string &argument : message.arguments)
         arguments.push_back(saidArgument(depth, argument, tongue));
-    return tongue.pattern ? filled(tongue.pattern(message.pattern), arguments)
-                          : filled(message.pattern, arguments);
+    const std::string pattern =
+        tongue.pattern ? tongue.pattern(message.pattern) : std::string(message.pattern);
+    if (filledSize(pattern, arguments) > most)
+        return std::nullopt;
+    return filled(pattern, arguments);
 }
 
 } // namespace
 
 std::string said(const Message &message, const Tongue &tongue)
 {
-    return saidAt(0, message, tongue);
+    constexpr std::size_t anyLength = std::numeric_limits<std::size_t>::max();
+    return saidWithin(anyLength, 0, message, tongue).value();
 }
 
 std::string english(const Message &message)

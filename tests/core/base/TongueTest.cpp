@@ -55,4 +55,25 @@ TEST_CASE("Texts of the records pass through as they are, whatever is in them")
     }
 }
 
+TEST_CASE("A text that poses as a message inside a message cannot make a sentence grow without end")
+{
+    // Each level says the one inside it forty times.
+    std::string text = "x";
+    for (int level = 0; level < 5; ++level) {
+        std::string pattern;
+        for (int i = 0; i < 40; ++i)
+            pattern += "{0}";
+        text = '\x01' + std::to_string(pattern.size()) + ':' + pattern +
+               std::to_string(text.size()) + ':' + text;
+    }
+    CHECK(english({"“{0}”", {text}}).size() < 10 * text.size());
+}
+
+TEST_CASE("A long text of the records is said whole, in however many frames it stands")
+{
+    const std::string note(100'000, 'n');
+    const Message inner{"{0}: {1}", {"LW", note}};
+    CHECK(english({"“{0}” is open", {nested(inner)}}) == "“LW: " + note + "” is open");
+}
+
 } // namespace lastrivet
