@@ -4,6 +4,7 @@
 
 #include "core/entry/Fold.h"
 
+#include <algorithm>
 #include <charconv>
 #include <string>
 
@@ -97,6 +98,19 @@ std::optional<std::int64_t> readMinutes(std::string_view text)
     const bool isNegative = takeWord(rest, {"-", "−"});
     const auto minutes = minutesOf(rest);
     return minutes && isNegative ? std::optional(-*minutes) : minutes;
+}
+
+LengthRead readLength(const EntryWords &line, std::size_t first, std::size_t last)
+{
+    constexpr std::size_t mostWords = 4;
+    // "LA - 2h" is no negative time.
+    if (first >= last || line.isDash(first))
+        return {};
+    for (std::size_t count = std::min(mostWords, last - first); count > 0; --count) {
+        if (const auto minutes = readMinutes(line.joined(first, first + count)))
+            return {*minutes, count};
+    }
+    return {};
 }
 
 std::optional<Minutes> parseDuration(std::string_view text)

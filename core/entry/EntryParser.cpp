@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/EntryParser.h"
 
-#include "core/entry/DurationText.h"
 #include "core/entry/LineWords.h"
 
 #include <algorithm>
@@ -82,10 +81,11 @@ bool EntryParser::takeJoined(std::size_t i)
 /// How many words from `i` on something was made of.
 std::size_t EntryParser::take(std::size_t i)
 {
-    if (isJoin(i))
+    if (isJoin(i) || m_words.isDash(i))
         return 1;
-    for (const auto taker : {&EntryParser::takePart, &EntryParser::takeDuration,
-                             &EntryParser::takeDay, &EntryParser::takeClock,
+    // "9:00 - 11:00" is no nine hours.
+    for (const auto taker : {&EntryParser::takePart, &EntryParser::takeClock,
+                             &EntryParser::takeDuration, &EntryParser::takeDay,
                              &EntryParser::takePeople, &EntryParser::takeSteps,
                              &EntryParser::takeSquawk, &EntryParser::takeKind}) {
         if (const std::size_t taken = (this->*taker)(i))
@@ -133,8 +133,9 @@ std::size_t EntryParser::takeFromNote(std::size_t i)
     if (m_words.colon())
         return taken;
     // A "50 h inspection" in the note is no time that was worked.
-    if (taken == 0 && lengthAt(i).isOfOneDay())
-        taken = takeDuration(i);
+    const std::size_t dash = m_words.isDash(i) ? 1 : 0;
+    if (taken == 0 && lengthAt(i + dash).isOfOneDay() && (taken = takeDuration(i + dash)) > 0)
+        taken += dash;
     if (taken == 0 && words::isOneOf(m_words.folded(i), words::with))
         taken = takePeople(i);
     return taken;

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/entry/DurationText.h"
 #include "core/entry/EntryReading.h"
 #include "core/entry/EntryWords.h"
 #include "core/entry/PartFinder.h"
 #include "core/records/Records.h"
 
-#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -30,18 +30,11 @@ public:
     const std::vector<Span> &partSpans() const { return m_partSpans; }
 
 private:
-    struct Length {
-        std::int64_t minutes = 0;
-        std::size_t words = 0;
-
-        bool isOfOneDay() const { return minutes > 0 && minutes <= 24 * 60; }
-    };
-
     void readHead();
     void readFront();
     void readNote(std::size_t first);
     std::size_t take(std::size_t i);
-    Length lengthAt(std::size_t i) const;
+    LengthRead lengthAt(std::size_t i) const;
     std::size_t takeDuration(std::size_t i);
     std::size_t takeDay(std::size_t i);
     std::size_t takeClock(std::size_t i);

@@ -4,7 +4,6 @@
 
 #include "core/entry/ClockText.h"
 #include "core/entry/DayText.h"
-#include "core/entry/DurationText.h"
 #include "core/entry/KindOfWork.h"
 #include "core/entry/LineWords.h"
 #include "core/entry/PeopleText.h"
@@ -14,28 +13,16 @@
 // What words of a line can mean; each answers how many words it took.
 namespace lastrivet::entry {
 
-namespace {
-
-constexpr std::size_t longestDurationWords = 4;
-
-} // namespace
-
-/// The longest run of words from `i` on that is a length of time, be it a sensible one or not.
-EntryParser::Length EntryParser::lengthAt(std::size_t i) const
+LengthRead EntryParser::lengthAt(std::size_t i) const
 {
-    for (std::size_t count = std::min(longestDurationWords, m_words.count() - i); count > 0;
-         --count) {
-        if (const auto minutes = readMinutes(m_words.joined(i, i + count)))
-            return {*minutes, count};
-    }
-    return {};
+    return readLength(m_words, i, m_words.count());
 }
 
 std::size_t EntryParser::takeDuration(std::size_t i)
 {
     if (m_session.minutes && !m_isTimedByClock)
         return 0;
-    const Length length = lengthAt(i);
+    const LengthRead length = lengthAt(i);
     const auto typed = [&] { return m_words.joined(i, i + length.words); };
     if (length.words == 0)
         return 0;
@@ -96,9 +83,11 @@ std::size_t EntryParser::takePeople(std::size_t i)
         else
             *known = worker;
     }
-    // What names nobody is told above and read on as something else.
-    const bool isTold = isHead && !read.unknown.empty() && read.words == 0;
-    return isTold ? 2 : read.words;
+    if (!isHead || read.unknown.empty())
+        return read.words;
+    // What names nobody is told above and not once more as a part.
+    const std::size_t word = read.words == 0 ? 1 : 0;
+    return word + read.words + read.unknown_words;
 }
 
 void EntryParser::addUnknownPerson(std::size_t begin, const std::string &name)

@@ -5,6 +5,7 @@
 #include "core/entry/Fold.h"
 
 #include <algorithm>
+#include <array>
 
 namespace lastrivet::entry {
 
@@ -52,6 +53,12 @@ void EntryWords::add(std::size_t begin, std::size_t end)
         m_colon = m_places.size();
     m_places.push_back({begin, end});
     m_folded.push_back(bare(word));
+}
+
+bool EntryWords::isDash(std::size_t i) const
+{
+    static constexpr std::array<std::string_view, 4> dashes{"-", "–", "—", "−"};
+    return std::ranges::find(dashes, m_folded[i]) != dashes.end();
 }
 
 std::string EntryWords::text(std::size_t begin, std::size_t end) const

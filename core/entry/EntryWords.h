@@ -30,6 +30,9 @@ public:
     /// The word behind which the note begins; none when there is no colon.
     std::optional<std::size_t> colon() const { return m_colon; }
 
+    /// True for a dash that stands alone: it parts what is before it from what is behind it.
+    bool isDash(std::size_t i) const;
+
 private:
     struct Place {
         std::size_t begin;

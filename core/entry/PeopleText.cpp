@@ -52,8 +52,10 @@ private:
         const std::size_t count = nameAt(at);
         if (count == 0) {
             const bool isJoined = at > m_at;
-            if (m_read.workers.empty() || isJoined)
+            if (m_read.workers.empty() || isJoined) {
                 m_read.unknown = m_line.text(at, at + 1);
+                m_read.unknown_words = at + 1 - m_at;
+            }
             return false;
         }
         m_at = at + count;
@@ -102,14 +104,11 @@ private:
 
     std::size_t takeTime(WorkSession::Worker &worker)
     {
-        constexpr std::size_t mostWords = 4;
-        for (std::size_t count = std::min(mostWords, m_last - m_at); count > 0; --count) {
-            if (const auto minutes = parseDuration(m_line.joined(m_at, m_at + count))) {
-                worker.minutes = minutes;
-                return count;
-            }
-        }
-        return 0;
+        const LengthRead length = readLength(m_line, m_at, m_last);
+        if (!length.isOfOneDay())
+            return 0;
+        worker.minutes = Minutes{length.minutes};
+        return length.words;
     }
 
     const EntryWords &m_line;

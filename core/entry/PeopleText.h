@@ -18,6 +18,8 @@ struct PeopleRead {
     bool isInsteadOfBuilder = false;
     /// A name that nobody on record has; empty when all are known.
     std::string unknown;
+    /// How many words behind `words` that name took, with what joins it to the one before.
+    std::size_t unknown_words = 0;
     /// How many words of the line it took; 0 when it names nobody.
     std::size_t words = 0;
 };

@@ -8,17 +8,20 @@ namespace lastrivet::entry {
 
 namespace {
 
-/// A worker's time over stretches of work: in proportion, and never more than a stretch lasts.
+/// A worker's time over stretches of work: in proportion, and never more than a stretch lasts; in
+/// equal shares where nobody knows how long they last.
 std::vector<Minutes> workerShares(Minutes worked, const std::vector<Minutes> &stretches)
 {
     std::int64_t all = 0;
     for (const Minutes stretch : stretches)
         all += stretch.count();
+    if (all == 0)
+        return sharesOf(worked, stretches.size());
     std::int64_t left = worked.count();
     std::vector<Minutes> shares;
     for (const Minutes stretch : stretches) {
         // Both are at most 10,000 hours, so the product is far from any limit.
-        const std::int64_t share = all == 0 ? 0 : worked.count() * stretch.count() / all;
+        const std::int64_t share = worked.count() * stretch.count() / all;
         shares.push_back(Minutes{share});
         left -= share;
     }
@@ -31,6 +34,20 @@ std::vector<Minutes> workerShares(Minutes worked, const std::vector<Minutes> &st
     return shares;
 }
 
+/// A stretch that nobody worked at would be the builder's: rather a minute too much for whoever did
+/// the rest of it.
+void leaveNoneAlone(const WorkSession &whole, std::vector<WorkSession> &sessions)
+{
+    if (whole.workers.empty())
+        return;
+    WorkSession::Worker first = whole.workers.front();
+    first.minutes = Minutes{1};
+    for (WorkSession &session : sessions) {
+        if (session.workers.empty())
+            session.workers.push_back(first);
+    }
+}
+
 void shareWorkers(const WorkSession &whole, const std::vector<Minutes> &stretches,
                   std::vector<WorkSession> &sessions)
 {
@@ -41,12 +58,14 @@ void shareWorkers(const WorkSession &whole, const std::vector<Minutes> &stretche
                                            : std::vector<Minutes>{};
         for (std::size_t i = 0; i < sessions.size(); ++i) {
             WorkSession::Worker part = worker;
+            const bool isNothing = worker.minutes && shares[i].count() == 0;
             if (worker.minutes)
-                part.minutes = shares[i];
-            if (!part.minutes || part.minutes->count() > 0)
+                part.minutes = isNothing ? std::nullopt : std::optional(shares[i]);
+            if (!isNothing || stretches[i].count() == 0)
                 sessions[i].workers.push_back(part);
         }
     }
+    leaveNoneAlone(whole, sessions);
 }
 
 } // namespace
@@ -73,8 +92,8 @@ std::vector<WorkSession> sharedInto(const WorkSession &session,
 std::vector<WorkSession> sharedAmong(const WorkSession &session,
                                      const std::vector<Id<Component>> &parts)
 {
-    auto sessions = session.minutes ? sharedInto(session, sharesOf(*session.minutes, parts.size()))
-                                    : std::vector<WorkSession>(parts.size(), session);
+    auto sessions =
+        sharedInto(session, sharesOf(session.minutes.value_or(Minutes{0}), parts.size()));
     for (std::size_t i = 0; i < parts.size(); ++i)
         sessions[i].component_id = parts[i];
     return sessions;

@@ -105,13 +105,14 @@ Result<std::vector<WorkSession>, Message> readSplit(std::string_view text,
         return Message{"Say at least two parts or times, with a plus sign between them.", {}};
     if (isTimed && !session.minutes)
         return Message{"The entry has no time that could be split; give parts alone.", {}};
-    std::vector<WorkSession> sessions(pieces.size(), session);
+    std::vector<Minutes> stretches(pieces.size(), Minutes{0});
     if (session.minutes) {
-        const auto times = timesOf(pieces, session);
+        auto times = timesOf(pieces, session);
         if (!times)
             return times.reason();
-        sessions = sharedInto(session, *times);
+        stretches = std::move(*times);
     }
+    auto sessions = sharedInto(session, stretches);
     for (std::size_t i = 0; i < pieces.size(); ++i)
         sessions[i].component_id = pieces[i].part;
     return sessions;

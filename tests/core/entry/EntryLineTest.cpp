@@ -316,4 +316,44 @@ TEST_CASE("The words at the cursor are those that may name a part")
     CHECK(at("2h15 LA + RW: ri").empty());
 }
 
+TEST_CASE("A dash that stands alone parts time, part and note, and is no minus")
+{
+    const Bench bench;
+    for (const char *line : {"LA - 2h: drilled", "2h - LA: drilled", "LA – 2h – drilled",
+                             "LA - drilled - 2h", "2 h — LA — drilled"}) {
+        INFO(line);
+        const auto reading = bench.read(line);
+        REQUIRE(reading.sessions.size() == 1);
+        CHECK(reading.errors.empty());
+        CHECK(reading.problems.empty());
+        CHECK(reading.sessions[0].minutes == Minutes{120});
+        CHECK(reading.sessions[0].component_id == Id<Component>{30});
+        CHECK(reading.sessions[0].note == "drilled");
+    }
+    CHECK(bench.one("9:00 - 11:00 LA: drilled").minutes == Minutes{120});
+    CHECK(bench.read("LA -2h: drilled").errors.size() == 1);
+}
+
+TEST_CASE("A name that nobody has is told once, also behind one that is known")
+{
+    const auto reading = Bench().read("1h LA with Irja and Wilma: bucked rivets");
+    REQUIRE(reading.problems.size() == 1);
+    CHECK(english(reading.problems.front()) ==
+          "Nobody on record is called “Wilma”; it goes into the note.");
+    CHECK(reading.sessions.front().workers.size() == 2);
+    CHECK(reading.sessions.front().note == "with Wilma: bucked rivets");
+}
+
+TEST_CASE("Helpers' times without one of the whole are shared among the parts")
+{
+    const auto reading = Bench().read("LA + RW with Irja 2h and Casimir 1h: drilled");
+    REQUIRE(reading.sessions.size() == 2);
+    std::int64_t helped = 0;
+    for (const WorkSession &session : reading.sessions) {
+        for (const auto &worker : session.workers)
+            helped += worker.minutes.value_or(Minutes{0}).count();
+    }
+    CHECK(helped == 180);
+}
+
 } // namespace lastrivet::entry

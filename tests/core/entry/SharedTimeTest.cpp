@@ -64,4 +64,37 @@ TEST_CASE("Stretches are taken as they are given")
     CHECK(shares[1].workers[0].minutes == Minutes{15});
 }
 
+TEST_CASE("Without a time of the whole, each worker's minutes are shared and counted once")
+{
+    WorkSession session;
+    session.workers = {{Id<Person>{1}, Minutes{120}}, {Id<Person>{2}, Minutes{61}, true}};
+    const auto shares = sharedAmong(session, {Id<Component>{1}, Id<Component>{2}});
+    REQUIRE(shares.size() == 2);
+    CHECK_FALSE(shares[0].minutes);
+    CHECK(shares[0].workers == std::vector<WorkSession::Worker>{
+                                   {Id<Person>{1}, Minutes{60}},
+                                   {Id<Person>{2}, Minutes{31}, true}});
+    CHECK(shares[1].workers == std::vector<WorkSession::Worker>{
+                                   {Id<Person>{1}, Minutes{60}},
+                                   {Id<Person>{2}, Minutes{30}, true}});
+}
+
+TEST_CASE("No share of a session falls to the builder because its worker has no minute for it")
+{
+    WorkSession session;
+    session.minutes = Minutes{60};
+    session.workers = {{Id<Person>{2}, Minutes{1}}};
+    const std::vector parts{Id<Component>{1}, Id<Component>{2}, Id<Component>{3}};
+    for (const WorkSession &share : sharedAmong(session, parts)) {
+        REQUIRE(share.workers.size() == 1);
+        CHECK(share.workers[0].person_id == Id<Person>{2});
+        CHECK(share.workers[0].minutes == Minutes{1});
+    }
+    session.minutes = Minutes{1};
+    const auto shares = sharedAmong(session, parts);
+    CHECK_FALSE(shares[2].minutes);
+    REQUIRE(shares[2].workers.size() == 1);
+    CHECK_FALSE(shares[2].workers[0].minutes);
+}
+
 } // namespace lastrivet::entry
