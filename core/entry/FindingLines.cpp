@@ -2,31 +2,81 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/FindingLines.h"
 
+#include "core/base/Trimmed.h"
 #include "core/entry/SquawkLine.h"
 
 #include <algorithm>
-#include <regex>
 
 namespace lastrivet::entry {
 
 namespace {
 
-/// A number of up to three digits, perhaps with a letter ("12b"), and what marks it as one. A bare number
-/// is part of the sentence: "2 rivets are missing".
-const std::regex &numbered()
+constexpr std::string_view blanks = " \t\r\v\f";
+
+bool takeOneOf(std::string_view &rest, std::string_view characters)
 {
-    static const std::regex pattern(
-        R"(^\s*(?:(?:[Nn][Oo]?\.?|#)\s*(\d{1,3}[a-z]?)\s*[.):\-]?|\((\d{1,3}[a-z]?)\)|(\d{1,3}[a-z]?)\s*[.)]|(\d{1,3}[a-z]?)\s+(?:-|–|:))\s+(.*\S)\s*$)");
-    return pattern;
+    const bool isThere = !rest.empty() && characters.find(rest.front()) != rest.npos;
+    rest.remove_prefix(isThere ? 1 : 0);
+    return isThere;
 }
 
-std::string trimmed(std::string_view text)
+bool takeBlanks(std::string_view &rest)
 {
-    constexpr std::string_view space = " \t\r";
-    const auto begin = text.find_first_not_of(space);
-    if (begin == std::string_view::npos)
+    const std::size_t count = std::min(rest.find_first_not_of(blanks), rest.size());
+    rest.remove_prefix(count);
+    return count > 0;
+}
+
+/// Up to three digits, perhaps with a letter ("12b"); empty when there are none or more.
+std::string takeNumber(std::string_view &rest)
+{
+    constexpr std::size_t mostDigits = 3;
+    std::size_t size = std::min(rest.find_first_not_of("0123456789"), rest.size());
+    if (size == 0 || size > mostDigits)
         return {};
-    return std::string(text.substr(begin, text.find_last_not_of(space) - begin + 1));
+    if (size < rest.size() && rest[size] >= 'a' && rest[size] <= 'z')
+        ++size;
+    std::string number(rest.substr(0, size));
+    rest.remove_prefix(size);
+    return number;
+}
+
+/// "No. 3", "#3:": what stands in front says that it is a number.
+std::string takeAnnounced(std::string_view &rest)
+{
+    const bool isSign = takeOneOf(rest, "#");
+    if (!isSign && !takeOneOf(rest, "Nn"))
+        return {};
+    if (!isSign) {
+        takeOneOf(rest, "Oo");
+        takeOneOf(rest, ".");
+    }
+    takeBlanks(rest);
+    std::string number = takeNumber(rest);
+    std::string_view behind = rest;
+    takeBlanks(behind);
+    const bool isMarked = takeOneOf(behind, ".):-");
+    if (isMarked && behind.find_first_of(blanks) == 0)
+        rest = behind;
+    return number;
+}
+
+/// "3.", "3)", "(3)", "3 -", "3 :": what stands behind it says so. A bare number is part of the
+/// sentence: "2 rivets are missing".
+std::string takeMarked(std::string_view &rest)
+{
+    const bool isBracketed = takeOneOf(rest, "(");
+    std::string number = takeNumber(rest);
+    if (isBracketed)
+        return takeOneOf(rest, ")") ? number : std::string();
+    const bool isApart = takeBlanks(rest);
+    if (takeOneOf(rest, ".)") || (isApart && takeOneOf(rest, "-:")))
+        return number;
+    constexpr std::string_view dash = "–";
+    if (!isApart || !rest.starts_with(dash))
+        return {};
+    rest.remove_prefix(dash.size());
+    return number;
 }
 
 /// A line as it stands: its number where it has one, and its words.
@@ -35,15 +85,15 @@ struct RawLine {
     std::string words;
 };
 
-RawLine split(const std::string &line)
+RawLine split(std::string_view line)
 {
-    std::smatch found;
-    if (!std::regex_match(line, found, numbered()))
-        return {{}, line};
-    std::string number;
-    for (std::size_t group = 1; group <= 4; ++group)
-        number += found[group].str();
-    return {number, found[5].str()};
+    for (const auto take : {&takeAnnounced, &takeMarked}) {
+        std::string_view rest = line;
+        const std::string number = take(rest);
+        if (!number.empty() && takeBlanks(rest) && !rest.empty())
+            return {number, std::string(rest)};
+    }
+    return {{}, std::string(line)};
 }
 
 std::vector<RawLine> rawLines(std::string_view text)
@@ -51,7 +101,7 @@ std::vector<RawLine> rawLines(std::string_view text)
     std::vector<RawLine> lines;
     while (!text.empty()) {
         const auto end = std::min(text.find('\n'), text.size());
-        const std::string line = trimmed(text.substr(0, end));
+        const std::string_view line = trimmed(text.substr(0, end));
         text.remove_prefix(std::min(end + 1, text.size()));
         if (line.empty())
             continue;
@@ -72,8 +122,11 @@ std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &p
 {
     std::vector<FindingLine> findings;
     for (const RawLine &line : rawLines(text)) {
-        const Squawk read = readSquawk(line.words, parts, {today, {}}).squawk;
-        findings.push_back({line.number, read.title, read.component_id, read.severity});
+        Squawk read = readSquawk(line.words, parts, {today, {}}).squawk;
+        if (read.found_on && after(*read.found_on, today))
+            read.found_on.reset();
+        findings.push_back({line.number, read.title, read.component_id, read.severity,
+                            read.found_on});
     }
     return findings;
 }

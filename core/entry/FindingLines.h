@@ -7,6 +7,7 @@
 #include "core/records/Component.h"
 #include "core/records/Vocabulary.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -21,11 +22,13 @@ struct FindingLine {
     /// The part that stands before a colon; none when the line names none.
     Id<Component> part;
     Severity severity = Severity::Workmanship;
+    /// The day that stands before the colon; none when the line names none.
+    std::optional<Moment> found_on{};
 };
 
 /// Reads several lines of an inspector's sheet: a finding per line, with or without its number
-/// ("3.", "3)", "(3)", "No. 3", "#3"), a part and a severity in front of a colon. Where the first line has
-/// a number, a line without one goes on with the finding above it.
+/// ("3.", "3)", "(3)", "No. 3", "#3"), a part, a severity and a day in front of a colon. Where the
+/// first line has a number, a line without one goes on with the finding above it.
 std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts,
                                       Moment today);
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/SquawkLine.h"
 
+#include "core/base/Trimmed.h"
 #include "core/entry/DayText.h"
 #include "core/entry/Fold.h"
 
@@ -18,14 +19,6 @@ struct Piece {
     std::size_t end = 0;
     std::string folded;
 };
-
-std::string trimmed(std::string_view text)
-{
-    const auto begin = text.find_first_not_of(' ');
-    if (begin == std::string_view::npos)
-        return {};
-    return std::string(text.substr(begin, text.find_last_not_of(' ') - begin + 1));
-}
 
 std::vector<Piece> piecesOf(std::string_view text)
 {
@@ -67,7 +60,7 @@ struct Head {
     }
 };
 
-Head readHead(std::string_view text, const SquawkSurroundings &around)
+Head readHead(std::string_view text, const PartFinder &parts, const SquawkSurroundings &around)
 {
     const auto pieces = piecesOf(text);
     std::vector<std::string> words;
@@ -75,9 +68,14 @@ Head readHead(std::string_view text, const SquawkSurroundings &around)
         words.push_back(piece.folded);
     Head head;
     for (std::size_t i = 0; i < pieces.size();) {
+        // A sun visor is no Sunday.
+        const std::size_t named = parts.longestExact(words, i).words;
         if (const auto severity = severityIn(words[i], around)) {
             head.severity = severity;
             ++i;
+        } else if (named > 0) {
+            for (const std::size_t end = i + named; i < end; ++i)
+                head.part.push_back(pieces[i]);
         } else if (const auto day = readDay(words, i, around.today)) {
             head.day = day->day;
             i += day->words;
@@ -124,7 +122,7 @@ SquawkReading readSquawk(std::string_view line, const PartFinder &parts,
     // A colon at the end has its title still to come.
     const auto colon = std::min(line.find(": "), line.ends_with(':') ? line.size() - 1 : line.npos);
     if (colon != std::string_view::npos) {
-        const Head head = readHead(line.substr(0, colon), surroundings);
+        const Head head = readHead(line.substr(0, colon), parts, surroundings);
         const std::string part = head.partText();
         reading.squawk.component_id = parts.best(part);
         if (reading.squawk.component_id || part.empty())
@@ -140,13 +138,13 @@ SquawkReading readSquawk(std::string_view line, const PartFinder &parts,
     return reading;
 }
 
-PartWords squawkPartWordsAt(std::string_view line, std::size_t cursor,
+PartWords squawkPartWordsAt(std::string_view line, std::size_t cursor, const PartFinder &parts,
                             const SquawkSurroundings &surroundings)
 {
     const auto colon = std::min(line.find(':'), line.size());
     if (cursor > colon)
         return {};
-    const auto part = readHead(line.substr(0, colon), surroundings).part;
+    const auto part = readHead(line.substr(0, colon), parts, surroundings).part;
     PartWords words;
     if (part.empty() || cursor < part.front().begin || cursor > part.back().end)
         return words;

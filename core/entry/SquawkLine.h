@@ -43,7 +43,7 @@ SquawkReading readSquawk(std::string_view line, const PartFinder &parts,
 
 /// The words in front of the colon that name a part, or may once they are whole; empty text when
 /// the cursor stands in the title.
-PartWords squawkPartWordsAt(std::string_view line, std::size_t cursor,
+PartWords squawkPartWordsAt(std::string_view line, std::size_t cursor, const PartFinder &parts,
                             const SquawkSurroundings &surroundings);
 
 } // namespace lastrivet::entry

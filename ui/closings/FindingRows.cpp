@@ -107,9 +107,17 @@ void FindingRows::addRow()
     m_layout->addLayout(line);
     m_rows.push_back(row);
     connect(row.title, &QLineEdit::textChanged, this, [this, number](const QString &text) {
-        if (number == int(m_rows.size()) && !text.isEmpty())
+        if (text.isEmpty())
+            forgetDay(m_rows[std::size_t(number) - 1]);
+        else if (number == int(m_rows.size()))
             addRow();
     });
+}
+
+void FindingRows::forgetDay(Row &row)
+{
+    row.found_on.reset();
+    row.title->setToolTip({});
 }
 
 void FindingRows::setUsual(acts::Verifying verifying)
@@ -142,6 +150,9 @@ void FindingRows::takeLines(const QString &text)
             row->number->setText(toQt(finding.number));
         choosePart(*row->part, finding.part, partName(*records, finding.part));
         row->severity->setCurrentIndex(int(finding.severity));
+        row->found_on = finding.found_on;
+        if (finding.found_on)
+            row->title->setToolTip(tr("found on %1").arg(dayText(*finding.found_on)));
         // Adds the next row, which moves this one.
         m_rows[at].title->setText(toQt(finding.title));
     }
@@ -175,6 +186,9 @@ std::vector<acts::Finding> FindingRows::findings() const
         finding.severity = Severity(row.severity->currentIndex());
         finding.number = toStd(row.number->text());
         finding.verifying = acts::Verifying(row.verifying->currentIndex());
+        if (finding.verifying == acts::Verifying::InspectorByPhoto)
+            finding.note = toStd(tr("A photograph of the correction is enough for the inspector."));
+        finding.found_on = row.found_on;
         found.push_back(std::move(finding));
     }
     return found;

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 class QComboBox;
@@ -44,12 +45,15 @@ private:
         QLineEdit *title;
         QComboBox *severity;
         QComboBox *verifying;
+        /// The day that a pasted line gives; the visit's where it gives none.
+        std::optional<Moment> found_on{};
     };
 
     void addRow();
     Row makeRow(int number);
     void nameRow(const Row &row, int number) const;
     void pasteClipboard();
+    static void forgetDay(Row &row);
     static void choosePart(QComboBox &box, Id<Component> part, const QString &name);
 
     Session &m_session;

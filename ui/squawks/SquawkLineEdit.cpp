@@ -31,9 +31,9 @@ entry::SquawkSurroundings SquawkLineEdit::surroundings(Id<Component> partShown) 
 }
 
 entry::PartWords SquawkLineEdit::partWords(std::string_view line, std::size_t cursor,
-                                           const entry::PartFinder &) const
+                                           const entry::PartFinder &parts) const
 {
-    return entry::squawkPartWordsAt(line, cursor, surroundings());
+    return entry::squawkPartWordsAt(line, cursor, parts, surroundings());
 }
 
 void SquawkLineEdit::keyPressEvent(QKeyEvent *event)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/Inspecting.h"
 
+#include "core/base/SortedIds.h"
 #include "core/project/acts/Signing.h"
 
 #include <algorithm>
@@ -9,13 +10,6 @@
 namespace lastrivet::acts {
 
 namespace {
-
-void insertSorted(IdSet<HoldPoint> &ids, Id<HoldPoint> id)
-{
-    const auto place = std::ranges::lower_bound(ids, id);
-    if (place == ids.end() || *place != id)
-        ids.insert(place, id);
-}
 
 Id<Inspection> putHeld(Edit &edit, const HeldInspection &held)
 {
@@ -30,10 +24,10 @@ Id<Inspection> putHeld(Edit &edit, const HeldInspection &held)
         visit.report_number = held.report_number;
     for (const Verdict &verdict : held.verdicts)
         insertSorted(visit.hold_point_ids, verdict.hold_point_id);
-    visit.present = held.present;
-    if (held.sheet_id && std::ranges::find(visit.media_ids, held.sheet_id) == visit.media_ids.end())
-        visit.media_ids.insert(std::ranges::lower_bound(visit.media_ids, held.sheet_id),
-                               held.sheet_id);
+    for (const auto person : held.present)
+        insertSorted(visit.present, person);
+    if (held.sheet_id)
+        insertSorted(visit.media_ids, held.sheet_id);
     return edit.put(std::move(visit));
 }
 
@@ -52,22 +46,18 @@ SignOff signatureOf(const HeldInspection &held, Id<Inspection> visit, const Verd
     return signature;
 }
 
-void setVerifying(Squawk &squawk, Verifying verifying)
+SignerRole signerOf(Verifying verifying)
 {
     switch (verifying) {
     case Verifying::Builder:
-        squawk.verify_by = SignerRole::Builder;
-        return;
+        return SignerRole::Builder;
     case Verifying::Adviser:
-        squawk.verify_by = SignerRole::Adviser;
-        return;
+        return SignerRole::Adviser;
     case Verifying::InspectorByPhoto:
-        squawk.note = "A photograph of the correction is enough for the inspector.";
-        break;
     case Verifying::InspectorOnSite:
         break;
     }
-    squawk.verify_by = SignerRole::Inspector;
+    return SignerRole::Inspector;
 }
 
 bool isAskedFor(const Inspection &visit, Moment by)
@@ -126,15 +116,18 @@ Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding)
     squawk.component_id = finding.component_id;
     squawk.title = finding.title;
     squawk.severity = finding.severity;
-    squawk.found_on = visit.held_on ? visit.held_on : edit.today();
+    squawk.found_on = finding.found_on ? finding.found_on
+                      : visit.held_on  ? visit.held_on
+                                       : edit.today();
     squawk.found_by = visit.inspector_id;
     squawk.inspection_id = id;
     squawk.finding_number = finding.number;
+    squawk.note = finding.note;
     // An adviser's finding may be cleared by an adviser; anybody else's wants an inspector.
     const bool isAdvisers =
         finder && finder->roles.contains(Role::Adviser) && !finder->roles.contains(Role::Inspector);
-    setVerifying(squawk, finding.verifying.value_or(isAdvisers ? Verifying::Adviser
-                                                               : Verifying::InspectorOnSite));
+    squawk.verify_by = signerOf(finding.verifying.value_or(
+        isAdvisers ? Verifying::Adviser : Verifying::InspectorOnSite));
     return edit.put(std::move(squawk));
 }
 

@@ -24,6 +24,10 @@ struct Finding {
     /// An adviser's finding is the adviser's to verify, anybody else's the inspector's, where
     /// nothing is said.
     std::optional<Verifying> verifying{};
+    /// What else the squawk shall say, in the language of whoever writes it.
+    std::string note{};
+    /// The day that the sheet says; that of the visit where it says none.
+    std::optional<Moment> found_on{};
 };
 
 /// What was said at one hold point of a visit.
@@ -46,7 +50,7 @@ struct HeldInspection {
     Id<Media> sheet_id;
     std::vector<Verdict> verdicts;
     std::vector<Finding> findings;
-    /// Who was there besides.
+    /// Who was there besides those whom the visit names already.
     IdSet<Person> present{};
 };
 

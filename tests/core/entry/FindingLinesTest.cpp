@@ -70,4 +70,34 @@ TEST_CASE("A part and a severity may stand in front of a colon")
     CHECK(lines[0].title == "Crack at the flange");
 }
 
+TEST_CASE("What stands in front of a number decides whether it is one")
+{
+    CHECK(read("N° 1 Chafed") == Lines{{"", "N° 1 Chafed"}});
+    CHECK(read("no rivets here") == Lines{{"", "no rivets here"}});
+    CHECK(read("No 7 - Chafed") == Lines{{"7", "Chafed"}});
+    CHECK(read("#7 -Chafed") == Lines{{"7", "-Chafed"}});
+    CHECK(read("1234. Chafed") == Lines{{"", "1234. Chafed"}});
+    CHECK(read("1.5 mm gap") == Lines{{"", "1.5 mm gap"}});
+    CHECK(read("3 . Chafed") == Lines{{"3", "Chafed"}});
+    CHECK(read("3.") == Lines{{"", "3."}});
+}
+
+TEST_CASE("A line as long as a whole report is read like any other")
+{
+    const std::string words(60'000, 'x');
+    CHECK(read("3. " + words) == Lines{{"3", words}});
+    CHECK(read(words) == Lines{{"", words}});
+}
+
+TEST_CASE("The day that a line names is kept, unless it is still to come")
+{
+    const auto lines = readFindings("1. LW-R3 2026-03-10: Crack\n2. LW-R3: Burr\n3. 2026-03-20: Dent",
+                                    PartFinder(wing()), day());
+    REQUIRE(lines.size() == 3);
+    CHECK(lines[0].found_on == Moment::parse("2026-03-10"));
+    CHECK(lines[0].part == Id<Component>{1});
+    CHECK_FALSE(lines[1].found_on);
+    CHECK_FALSE(lines[2].found_on);
+}
+
 } // namespace lastrivet::entry

@@ -103,11 +103,26 @@ TEST_CASE("The words of the part at the cursor leave out severity, day and title
 {
     const Bench bench;
     const std::string line = "cosmetic left ail: dent";
-    const auto words = squawkPartWordsAt(line, 17, bench.around);
+    const PartFinder parts(bench.records);
+    const auto words = squawkPartWordsAt(line, 17, parts, bench.around);
     CHECK(words.text == "left ail");
     CHECK(line.substr(words.begin, words.end - words.begin) == "left ail");
-    CHECK(squawkPartWordsAt(line, 20, bench.around).text.empty());
-    CHECK(squawkPartWordsAt(line, 4, bench.around).text.empty());
+    CHECK(squawkPartWordsAt(line, 20, parts, bench.around).text.empty());
+    CHECK(squawkPartWordsAt(line, 4, parts, bench.around).text.empty());
+}
+
+TEST_CASE("A part whose name begins like a day is that part")
+{
+    Bench bench;
+    const Component visor{.id = Id<Component>{6}, .name = "Sun visor"};
+    bench.records.put(RecordType::Component, &visor);
+    const auto read = bench.read("Sun visor: cracked").squawk;
+    CHECK(read.component_id == visor.id);
+    CHECK_FALSE(read.found_on);
+    const auto dated = bench.read("sun Sun visor cosmetic: cracked").squawk;
+    CHECK(dated.component_id == visor.id);
+    CHECK(dated.found_on == Moment::parse("2026-03-08"));
+    CHECK(dated.severity == Severity::Cosmetic);
 }
 
 } // namespace lastrivet::entry

@@ -120,6 +120,27 @@ TEST_CASE("Two findings of one number, and findings that are said and not typed,
     CHECK_FALSE(loop.records()->find(visit)->held_on);
 }
 
+TEST_CASE("A pasted finding keeps the day that its line gives, until the line is taken out")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    FindingRows &rows = loop.page.visit().findings();
+    rows.setUsual(acts::Verifying::InspectorByPhoto);
+    rows.takeLines(QStringLiteral("1. 2026-03-10: Crack\n2. Burr"));
+    REQUIRE(rows.findings().size() == 2);
+    CHECK(rows.findings()[0].found_on == Moment::parse("2026-03-10"));
+    CHECK(rows.findings()[0].note ==
+          "A photograph of the correction is enough for the inspector.");
+    CHECK_FALSE(rows.findings()[1].found_on);
+    test::field(loop.page, QStringLiteral("Finding 1")).clear();
+    type(loop.page, QStringLiteral("Finding 1"), QStringLiteral("Dent"));
+    REQUIRE(rows.findings().size() == 2);
+    CHECK(rows.findings()[0].title == "Dent");
+    CHECK_FALSE(rows.findings()[0].found_on);
+}
+
 TEST_CASE("The packet is made in three forms, and a place that cannot take it is told of before")
 {
     Loop loop;

@@ -156,7 +156,7 @@ TEST_CASE("A finding says who may verify it, and whether a photograph is enough"
         HeldInspection held = bench.held();
         held.findings = {{"On site", bench.wing, Severity::Workmanship, "1"},
                          {"Photo", bench.wing, Severity::Workmanship, "2",
-                          Verifying::InspectorByPhoto},
+                          Verifying::InspectorByPhoto, "Ein Foto genügt."},
                          {"Adviser", bench.wing, Severity::Workmanship, "3", Verifying::Adviser},
                          {"Builder", bench.wing, Severity::Workmanship, "4", Verifying::Builder}};
         const auto visit = holdInspection(edit, held);
@@ -164,11 +164,30 @@ TEST_CASE("A finding says who may verify it, and whether a photograph is enough"
     });
     std::vector<std::pair<SignerRole, bool>> said;
     for (const Squawk &squawk : bench.records()->squawks)
-        said.emplace_back(*squawk.verify_by, !squawk.note.empty());
+        said.emplace_back(*squawk.verify_by, squawk.note == "Ein Foto genügt.");
     CHECK(said == std::vector<std::pair<SignerRole, bool>>{{SignerRole::Inspector, false},
                                                            {SignerRole::Inspector, true},
                                                            {SignerRole::Adviser, false},
                                                            {SignerRole::Builder, false}});
+}
+
+TEST_CASE("Who was asked to be there stays with the visit, and a finding keeps the day of its sheet")
+{
+    Bench bench;
+    Id<Inspection> visit;
+    bench.change([&](Edit &edit) {
+        Inspection asked;
+        asked.asked_on = Moment::parse("2026-03-05");
+        asked.present = {bench.adviser};
+        visit = askForInspection(edit, asked);
+        HeldInspection held = bench.held();
+        held.id = visit;
+        held.findings = {{"Chafed wire", bench.wing, Severity::Workmanship, "1", {}, {},
+                          Moment::parse("2026-03-10")}};
+        holdInspection(edit, held);
+    });
+    CHECK(bench.records()->find(visit)->present == IdSet<Person>{bench.adviser});
+    CHECK(bench.records()->squawks.begin()->found_on == Moment::parse("2026-03-10"));
 }
 
 } // namespace lastrivet::acts
