@@ -43,6 +43,8 @@ struct JournalEntry {
     std::int64_t schema = 0;
     std::string hash;          ///< 64 hex digits
     std::string previous_hash; ///< 64 hex digits
+    /// Of a carried row, its hash in the copy that made it; else empty.
+    std::string origin_hash;
 };
 
 enum class RowChange { Insert, Update, Delete };

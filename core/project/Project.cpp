@@ -136,6 +136,21 @@ Result<ChangeNotice, Refusal> Project::redo()
     return m_implementation->redo();
 }
 
+Result<MergeReport, Refusal> Project::merge(const std::filesystem::path &other)
+{
+    return m_implementation->merge(other);
+}
+
+std::vector<MergeConflict> Project::conflicts() const
+{
+    return storage::withFaults([&] { return m_implementation->conflicts(); });
+}
+
+Result<ChangeNotice, Refusal> Project::decide(std::int64_t conflict, ConflictDecision decision)
+{
+    return m_implementation->decide(conflict, decision);
+}
+
 std::vector<JournalEntry> Project::journal() const
 {
     return storage::withFaults([&] { return m_implementation->journal().entries(); });

@@ -7,6 +7,7 @@
 #include "core/profiles/Profile.h"
 #include "core/project/Edit.h"
 #include "core/project/JournalEntry.h"
+#include "core/project/MergeConflict.h"
 #include "core/project/SearchHit.h"
 #include "core/records/Records.h"
 #include "core/records/invariants/Invariants.h"
@@ -83,6 +84,16 @@ public:
     std::optional<std::string> redoLabel() const;
     Result<ChangeNotice, Refusal> undo();
     Result<ChangeNotice, Refusal> redo();
+
+    /// Brings in what another copy of this project has and this one has not: its changes, and the
+    /// files that they name. `other` is the copy's folder or its database file; it is only read.
+    /// The outcome is the same in whichever copy it is done. Throws `UnreadableInput` when the other
+    /// is no copy of this project.
+    Result<MergeReport, Refusal> merge(const std::filesystem::path &other);
+    /// What merges could not settle, decided or not, by id.
+    std::vector<MergeConflict> conflicts() const;
+    /// A person's decision about a conflict, as a change of its own.
+    Result<ChangeNotice, Refusal> decide(std::int64_t conflict, ConflictDecision decision);
 
     /// Every journal row, oldest first, without changesets.
     std::vector<JournalEntry> journal() const;

@@ -142,7 +142,7 @@ Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write
     if (auto refusal = plan.write())
         return *refusal;
     auto changeset = recording.changeset();
-    if (changeset.empty())
+    if (changeset.empty() && plan.carried.empty())
         return Outcome{m_records, {}, {}};
     auto touched = storage::touchedBy(changeset);
     auto after = readAfter(plan, touched);
@@ -181,9 +181,15 @@ Project::Implementation::readAfter(const Plan &plan, const std::vector<RecordRef
 JournalEntry Project::Implementation::append(const Plan &plan, storage::Blob changeset,
                                              const Records &records)
 {
-    return m_store->journal.append(
-        {plan.kind, plan.label, plan.undoes, whoIn(records), std::move(changeset)},
-        clock().now().time_since_epoch().count());
+    storage::NewChange change{plan.kind, plan.label, plan.undoes, whoIn(records),
+                              std::move(changeset)};
+    if (const auto last = m_store->journal.newest(); last && !plan.carried.empty())
+        change.notBefore = last->stamp + 1;
+    for (const auto &row : plan.carried) {
+        m_store->journal.carry(row);
+        change.notBefore = std::max(change.notBefore, row.stamp + 1);
+    }
+    return m_store->journal.append(change, clock().now().time_since_epoch().count());
 }
 
 ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label)

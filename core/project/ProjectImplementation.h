@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/merge/MergeState.h"
 #include "core/project/Project.h"
 #include "core/project/UndoHistory.h"
 #include "core/storage/Changeset.h"
@@ -12,6 +13,7 @@
 #include "core/storage/SearchIndex.h"
 #include "core/storage/Transaction.h"
 
+#include <set>
 #include <utility>
 
 namespace lastrivet {
@@ -30,6 +32,9 @@ public:
     Result<ChangeNotice, Refusal> undo();
     Result<ChangeNotice, Refusal> redo();
     std::string notePrinted(std::string_view label);
+    Result<MergeReport, Refusal> merge(const std::filesystem::path &other);
+    std::vector<MergeConflict> conflicts() const;
+    Result<ChangeNotice, Refusal> decide(std::int64_t conflict, ConflictDecision decision);
 
     const Clock &clock() const { return m_options.clock ? *m_options.clock : m_systemClock; }
     Moment now() const;
@@ -73,6 +78,8 @@ private:
         std::function<std::optional<Refusal>()> write;
         /// The records as they were checked before; null when they are to be checked afterwards.
         const Records *checked = nullptr;
+        /// Another copy's rows, oldest first, which stand before the change's own.
+        std::vector<storage::JournalRow> carried = {};
     };
     struct Outcome {
         std::shared_ptr<const Records> after;
@@ -85,6 +92,8 @@ private:
     Result<ChangeNotice, Refusal> takeBack(const UndoHistory::Change &change, ChangeKind kind);
     std::shared_ptr<const Records> readAfter(const Plan &plan,
                                              const std::vector<RecordRef> &touched);
+    /// Makes the database hold `after` where it holds what is published now.
+    void writeState(const merge::MergeState &after, const std::set<RecordRef> &touched);
     JournalEntry append(const Plan &plan, storage::Blob changeset, const Records &records);
     Refusal conflictRefusal(const UndoHistory::Change &change, RecordRef record) const;
     /// After a commit that may or may not have reached the disk: opens the database again, and

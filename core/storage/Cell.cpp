@@ -103,4 +103,29 @@ Scalar scalarOf(const Field &field, const SQLite::Column &column)
     }
 }
 
+Scalar scalarOf(const Field &field, const Cell &cell)
+{
+    const auto *number = std::get_if<std::int64_t>(&cell);
+    const auto *text = std::get_if<std::string>(&cell);
+    switch (field.type) {
+    case FieldType::Bool:
+        return number && (*number == 0 || *number == 1) ? Scalar{*number == 1} : Scalar{};
+    case FieldType::Real: {
+        const auto *real = std::get_if<double>(&cell);
+        return real ? Scalar{*real} : Scalar{};
+    }
+    case FieldType::Moment: {
+        const auto moment = text ? Moment::parse(*text) : std::nullopt;
+        return moment ? Scalar{*moment} : Scalar{};
+    }
+    case FieldType::Id:
+    case FieldType::Ref:
+    case FieldType::Refs:
+    case FieldType::Int:
+        return number ? Scalar{*number} : Scalar{};
+    default:
+        return text ? Scalar{std::string_view(*text)} : Scalar{};
+    }
+}
+
 } // namespace lastrivet::storage

@@ -30,5 +30,7 @@ void bind(SQLite::Statement &statement, int index, const Cell &cell);
 
 /// A column as the kind of value that the field takes; null when SQLite keeps another kind there.
 Scalar scalarOf(const Field &field, const SQLite::Column &column);
+/// The same of a cell; a text points into it.
+Scalar scalarOf(const Field &field, const Cell &cell);
 
 } // namespace lastrivet::storage

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Changeset.h"
 
+#include "core/storage/ConflictTable.h"
+
 #include <SQLiteCpp/Statement.h>
 
 #include <algorithm>
@@ -77,11 +79,13 @@ std::vector<std::optional<Cell>> cellsAt(sqlite3_changeset_iter *at, int columns
     return cells;
 }
 
-void requireOurs(const Operation &operation, const RecordTable *table)
+/// Columns of a journalled table; 0 for a table that is none.
+std::size_t columnsOf(std::string_view name, const RecordTable *table)
 {
-    const auto known = table ? table->columns().size() : 2;
-    if ((!table && operation.table != profileTable) || std::size_t(operation.columns) > known)
-        refuse();
+    return table                    ? table->columns().size()
+           : name == profileTable  ? 2
+           : name == conflictTable ? conflictColumnCount
+                                   : 0;
 }
 
 ChangedRow rowAt(sqlite3_changeset_iter *at)
@@ -89,7 +93,8 @@ ChangedRow rowAt(sqlite3_changeset_iter *at)
     const auto operation = operationAt(at);
     ChangedRow row{
         operation.table, findRecordTable(operation.table), kindOf(operation.code), {}, {}};
-    requireOurs(operation, row.recordTable);
+    if (std::size_t(operation.columns) > columnsOf(row.table, row.recordTable))
+        refuse();
     if (operation.code != SQLITE_INSERT)
         row.before = cellsAt(at, operation.columns, sqlite3changeset_old);
     if (operation.code != SQLITE_DELETE)
@@ -175,7 +180,8 @@ ChangeRecording::ChangeRecording(Database &database)
     // By name: a session over all tables would take in the search index's own.
     for (const auto &table : recordTables())
         require(sqlite3session_attach(session, table.name().c_str()), handle);
-    require(sqlite3session_attach(session, std::string(profileTable).c_str()), handle);
+    for (const auto table : {profileTable, conflictTable})
+        require(sqlite3session_attach(session, std::string(table).c_str()), handle);
 }
 
 void ChangeRecording::Delete::operator()(sqlite3_session *session) const

@@ -36,7 +36,7 @@ private:
 /// One changed row of a changeset. Of an update it holds the key and what changed, nothing else.
 struct ChangedRow {
     std::string_view table;
-    /// Null for the copy of the rule profile.
+    /// Null for the copy of the rule profile, and for what a merge left to decide.
     const RecordTable *recordTable;
     RowChange kind;
     std::vector<std::optional<Cell>> before;
@@ -49,7 +49,7 @@ struct ChangedRow {
     }
 };
 
-/// The record that the row belongs to; the copy of the rule profile belongs to the project.
+/// The record that the row belongs to; what belongs to none counts as the project's.
 RecordRef recordOf(const ChangedRow &row);
 
 /// Calls `each` for every row; throws `UnreadableInput` when the bytes are no changeset of ours.

@@ -15,7 +15,11 @@ namespace lastrivet::storage {
 namespace {
 
 constexpr std::string_view entryColumns =
-    R"("seq","change_id","stamp","kind","undoes","who","label","schema","previous_hash","hash")";
+    R"("seq","change_id","stamp","kind","undoes","who","label","schema","previous_hash","hash","origin_hash")";
+
+constexpr std::string_view rowColumns =
+    R"("seq","change_id","stamp","kind","undoes","who","label","schema","changeset",
+       "origin_hash","previous_hash","hash")";
 
 class ChainSum {
 public:
@@ -80,6 +84,7 @@ JournalEntry entryAt(const SQLite::Statement &row)
     entry.schema = row.getColumn(7).getInt64();
     entry.previous_hash = hex(blobOf(row.getColumn(8)));
     entry.hash = hex(blobOf(row.getColumn(9)));
+    entry.origin_hash = hex(blobOf(row.getColumn(10)));
     return entry;
 }
 
@@ -125,7 +130,7 @@ JournalEntry insert(const SQLite::Database &database, const JournalRow &row)
         database, fmt::format("INSERT INTO \"journal\" (\"seq\",\"change_id\",\"stamp\",\"kind\","
                               "\"undoes\",\"who\",\"label\",\"schema\",\"changeset\","
                               "\"origin_hash\",\"previous_hash\",\"hash\") "
-                              "VALUES (?,?,?,?,?,?,?,?,?,NULL,?,?) RETURNING {}",
+                              "VALUES (?,?,?,?,?,?,?,?,?,?,?,?) RETURNING {}",
                               entryColumns));
     statement.bind(1, row.seq);
     statement.bind(2, row.change_id);
@@ -137,8 +142,10 @@ JournalEntry insert(const SQLite::Database &database, const JournalRow &row)
     statement.bind(8, row.schema);
     if (row.changeset)
         bindBlob(statement, 9, *row.changeset);
-    bindBlob(statement, 10, row.previous_hash);
-    bindBlob(statement, 11, row.hash);
+    if (row.origin_hash)
+        bindBlob(statement, 10, *row.origin_hash);
+    bindBlob(statement, 11, row.previous_hash);
+    bindBlob(statement, 12, row.hash);
     statement.executeStep();
     auto entry = entryAt(statement);
     statement.executeStep();
@@ -171,18 +178,9 @@ Journal::Journal(Database &database)
 
 JournalEntry Journal::append(const NewChange &change, std::int64_t now)
 {
+    const auto last = newest();
     JournalRow row;
-    row.previous_hash = Blob(32, 0);
-    row.seq = 1;
-    row.stamp = now;
-    SQLite::Statement last(m_database.sql(), R"(SELECT "seq","stamp","hash" FROM "journal"
-                                                ORDER BY "seq" DESC LIMIT 1)");
-    if (last.executeStep()) {
-        row.seq = last.getColumn(0).getInt64() + 1;
-        row.stamp = std::max(now, last.getColumn(1).getInt64() + 1);
-        row.previous_hash = blobOf(last.getColumn(2));
-    }
-    last.reset();
+    row.stamp = std::max({now, change.notBefore, last ? last->stamp + 1 : now});
     row.change_id = randomChangeId();
     row.kind = word(change.kind);
     row.undoes = unlessEmpty(change.undoes);
@@ -191,6 +189,29 @@ JournalEntry Journal::append(const NewChange &change, std::int64_t now)
     row.schema = schemaOf(m_database);
     if (!change.changeset.empty())
         row.changeset = change.changeset;
+    return chain(std::move(row));
+}
+
+void Journal::carry(const JournalRow &row)
+{
+    JournalRow carried = row;
+    carried.kind = word(ChangeKind::Carried);
+    if (!carried.origin_hash)
+        carried.origin_hash = row.hash;
+    chain(std::move(carried));
+}
+
+JournalEntry Journal::chain(JournalRow row)
+{
+    row.seq = 1;
+    row.previous_hash = Blob(32, 0);
+    SQLite::Statement last(m_database.sql(), R"(SELECT "seq","hash" FROM "journal"
+                                                ORDER BY "seq" DESC LIMIT 1)");
+    if (last.executeStep()) {
+        row.seq = last.getColumn(0).getInt64() + 1;
+        row.previous_hash = blobOf(last.getColumn(1));
+    }
+    last.reset();
     const auto digest = hashOf(row);
     row.hash.assign(digest.begin(), digest.end());
     return insert(m_database.sql(), row);
@@ -223,13 +244,26 @@ Blob Journal::changeset(std::int64_t seq) const
 
 void Journal::forEachRow(const std::function<void(const JournalRow &)> &each) const
 {
-    SQLite::Statement row(
-        m_database.sql(),
-        R"(SELECT "seq","change_id","stamp","kind","undoes","who","label","schema",
-                                    "changeset","origin_hash","previous_hash","hash"
-                             FROM "journal" ORDER BY "seq")");
+    SQLite::Statement row(m_database.sql(),
+                          fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq")", rowColumns));
     while (row.executeStep())
         each(rowAt(row));
+}
+
+std::optional<JournalRow> Journal::rowOf(const std::string &changeId) const
+{
+    SQLite::Statement row(
+        m_database.sql(),
+        fmt::format(R"(SELECT {} FROM "journal" WHERE "change_id"=?)", rowColumns));
+    row.bind(1, changeId);
+    return row.executeStep() ? std::optional(rowAt(row)) : std::nullopt;
+}
+
+std::vector<JournalRow> Journal::rows() const
+{
+    std::vector<JournalRow> rows;
+    forEachRow([&](const JournalRow &row) { rows.push_back(row); });
+    return rows;
 }
 
 } // namespace lastrivet::storage

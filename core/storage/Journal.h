@@ -44,6 +44,9 @@ struct NewChange {
     std::string who;
     /// Empty for a row that changes no record.
     Blob changeset;
+    /// A time that the row must not be before: rows that a merge carried over, and that stand just
+    /// before it, may be older than rows further back.
+    std::int64_t notBefore = 0;
 };
 
 /// The append-only list of changes in the database, each row chained to the one before.
@@ -54,14 +57,23 @@ public:
 
     /// Adds a row, inside the caller's transaction. `now` in ms since 1970, UTC.
     JournalEntry append(const NewChange &change, std::int64_t now);
+    /// Adds another copy's row as carried: its id, time, person and label stay, and its hash is kept
+    /// beside the new one.
+    void carry(const JournalRow &row);
     std::optional<JournalEntry> newest() const;
     /// Oldest first.
     std::vector<JournalEntry> entries() const;
     /// Empty for a row without changes, or no such row.
     Blob changeset(std::int64_t seq) const;
     void forEachRow(const std::function<void(const JournalRow &)> &each) const;
+    std::vector<JournalRow> rows() const;
+    /// Nothing when there is no such change.
+    std::optional<JournalRow> rowOf(const std::string &changeId) const;
 
 private:
+    /// Gives the row its place in the chain and its hash.
+    JournalEntry chain(JournalRow row);
+
     Database &m_database;
 };
 

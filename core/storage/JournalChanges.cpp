@@ -3,6 +3,7 @@
 #include "core/storage/JournalChanges.h"
 
 #include "core/storage/Changeset.h"
+#include "core/storage/ConflictTable.h"
 
 #include <algorithm>
 #include <map>
@@ -35,9 +36,7 @@ std::string textOf(const Json &json)
 
 std::optional<std::string> valueText(const Field *field, const std::optional<Cell> &cell)
 {
-    if (!cell || cell->index() == 0)
-        return std::nullopt;
-    return textOf(jsonOf(field, *cell));
+    return cell ? storage::valueText(field, *cell) : std::nullopt;
 }
 
 /// A row of a set is its item; a row of a list is an object with what is known of it.
@@ -104,10 +103,18 @@ void addRow(JournalChange &change, const ChangedRow &row)
 
 } // namespace
 
+std::optional<std::string> valueText(const Field *field, const Cell &cell)
+{
+    return cell.index() == 0 ? std::nullopt : std::optional(textOf(jsonOf(field, cell)));
+}
+
 std::vector<JournalChange> journalChanges(std::span<const std::uint8_t> changeset)
 {
     std::map<RecordRef, JournalChange> changes;
     forEachChange(changeset, [&](const ChangedRow &row) {
+        // What was decided stands in the change's label, what came of it in the records.
+        if (row.table == conflictTable)
+            return;
         const RecordRef ref = recordOf(row);
         const auto at = changes.try_emplace(ref, JournalChange{ref, RowChange::Update, {}}).first;
         addRow(at->second, row);

@@ -3,6 +3,8 @@
 #pragma once
 
 #include "core/project/JournalEntry.h"
+#include "core/records/Description.h"
+#include "core/storage/Cell.h"
 
 #include <cstdint>
 #include <span>
@@ -12,5 +14,8 @@ namespace lastrivet::storage {
 
 /// A changeset as people read it: record by record, field by field.
 std::vector<JournalChange> journalChanges(std::span<const std::uint8_t> changeset);
+
+/// A cell as a JSON text; nothing for null. `field` may be null.
+std::optional<std::string> valueText(const Field *field, const Cell &cell);
 
 } // namespace lastrivet::storage

@@ -74,11 +74,11 @@ void copyWithLogs(const fs::path &database, const fs::path &to)
     throw UnreadableInput("Another program keeps writing to the project; it could not be copied.");
 }
 
-std::unique_ptr<Database> openCopy(Opening &opening, const ProjectFolder &folder)
+std::unique_ptr<Database> openCopy(Opening &opening, const fs::path &of)
 {
     opening.copy = std::make_unique<TemporaryFolder>();
     const auto copied = opening.copy->path() / "records.db";
-    copyWithLogs(folder.database(), copied);
+    copyWithLogs(of, copied);
     auto database = std::make_unique<Database>(copied, Database::Access::ReadWrite,
                                                Database::Safety::WriteAhead);
     requireReadableSchema(*database);
@@ -93,13 +93,13 @@ std::unique_ptr<Database> openForReading(Opening &opening, const ProjectFolder &
     const bool isShared = folder.safety() == Database::Safety::RollbackJournal;
     const bool isFrozen = opening.readOnly == ReadOnlyCause::FolderNotWritable;
     if (hasLog(folder.database()) && (isFrozen || isShared))
-        return openCopy(opening, folder);
+        return openCopy(opening, folder.database());
     auto database = std::make_unique<Database>(
         folder.database(), isFrozen ? Database::Access::Immutable : Database::Access::ReadOnly,
         folder.safety());
     requireReadableSchema(*database);
     if (schemaOf(*database) < newestSchema())
-        return openCopy(opening, folder);
+        return openCopy(opening, folder.database());
     return database;
 }
 
@@ -144,6 +144,16 @@ Opening openDatabase(const ProjectFolder &folder, bool readOnly, Time now)
         std::make_unique<Database>(folder.database(), Database::Access::ReadWrite, folder.safety());
     requireReadableSchema(*opening.database);
     migrate(*opening.database, folder, now);
+    return opening;
+}
+
+Opening openCopyOf(const fs::path &database)
+{
+    requireProject(database, database);
+    requireWholeFile(database);
+    Opening opening;
+    opening.readOnly = ReadOnlyCause::Asked;
+    opening.database = openCopy(opening, database);
     return opening;
 }
 

@@ -35,6 +35,10 @@ struct Opening {
 Opening openDatabase(const ProjectFolder &folder, bool readOnly,
                      std::chrono::sys_time<std::chrono::milliseconds> now);
 
+/// Opens a copy of a database that another program may be writing to just now, at the newest
+/// schema; the file itself is only read. Throws `UnreadableInput` as above.
+Opening openCopyOf(const std::filesystem::path &database);
+
 /// Makes the database of a new project, and takes the right to write to it.
 Opening createDatabase(const ProjectFolder &folder,
                        std::chrono::sys_time<std::chrono::milliseconds> now);

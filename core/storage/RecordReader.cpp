@@ -24,13 +24,7 @@ void fill(const RecordTable &table, const RecordTable::Column &to, void *target,
         return;
     const Field &field = *to.field;
     const auto value = scalarOf(field, from);
-    if (isNull(value))
-        refuse(table, to.name, id);
-    const bool taken = field.type == FieldType::Numbers
-                           ? readNumbers(field, target, std::get<std::string_view>(value))
-                       : field.isCollection() ? field.add(target, value)
-                                              : field.assign(target, value);
-    if (!taken)
+    if (isNull(value) || !take(field, target, value))
         refuse(table, to.name, id);
 }
 

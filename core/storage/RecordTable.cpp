@@ -168,4 +168,13 @@ bool readNumbers(const Field &field, void *row, std::string_view text)
     return true;
 }
 
+bool take(const Field &field, void *row, const Scalar &value)
+{
+    if (field.type == FieldType::Numbers) {
+        const auto *text = std::get_if<std::string_view>(&value);
+        return text && readNumbers(field, row, *text);
+    }
+    return field.isCollection() ? field.add(row, value) : field.assign(row, value);
+}
+
 } // namespace lastrivet::storage

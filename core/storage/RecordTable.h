@@ -65,5 +65,8 @@ inline constexpr std::string_view profileTable = "profile_copy";
 /// Numbers as the text that a cell keeps, and back; false when the text is none.
 std::string numbersText(const Field &field, const void *row);
 bool readNumbers(const Field &field, void *row, std::string_view text);
+/// Gives a field of a record or list row its value, or a set one more item; false when the value
+/// is none that the field takes.
+bool take(const Field &field, void *row, const Scalar &value);
 
 } // namespace lastrivet::storage

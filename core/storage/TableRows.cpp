@@ -11,8 +11,8 @@ TableRows::TableRows(const Database &database, const RecordTable &table)
 {
 }
 
-TableRows::TableRows(const Database &database)
-    : TableRows(database, profileTable, R"("id","content")", R"("id")")
+TableRows::TableRows(const Database &database, std::string_view table, std::string_view columns)
+    : TableRows(database, table, columns, R"("id")")
 {
 }
 

@@ -17,8 +17,8 @@ class TableRows {
 public:
     /// `database` outlives it.
     TableRows(const Database &database, const RecordTable &table);
-    /// Of the copy of the rule profile.
-    explicit TableRows(const Database &database);
+    /// Of a table whose first column is its key.
+    TableRows(const Database &database, std::string_view table, std::string_view columns);
 
     bool isAtEnd() const { return m_row.empty(); }
     const Row &row() const { return m_row; }

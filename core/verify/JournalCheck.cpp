@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Changeset.h"
+#include "core/storage/ConflictTable.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Schema.h"
 #include "core/storage/TableRows.h"
@@ -17,6 +18,11 @@ using storage::JournalRow;
 using storage::RecordTable;
 using storage::Row;
 using storage::TableRows;
+
+/// Journalled tables that are no records.
+constexpr std::pair<std::string_view, std::string_view> sideTables[]{
+    {storage::profileTable, R"("id","content")"},
+    {storage::conflictTable, storage::conflictColumns}};
 
 bool comesFirst(const TableRows &a, const TableRows &b, std::size_t keys)
 {
@@ -67,7 +73,8 @@ void checkLink(const JournalRow &row, const JournalRow &before, Findings &findin
         tell("does not follow the row before it: a row was altered, removed or put in");
     if (row.seq != before.seq + 1)
         tell("is out of sequence");
-    if (row.stamp <= before.stamp)
+    // Rows that a merge carried over keep the time of the copy that made them.
+    if (row.kind != word(ChangeKind::Carried) && row.stamp <= before.stamp)
         tell("is not later than the row before it");
 }
 
@@ -100,7 +107,9 @@ void checkJournal(storage::Database &database, Verification &verification)
     before.hash = storage::Blob(32, 0);
     storage::Journal(database).forEachRow([&](const JournalRow &row) {
         checkLink(row, before, findings);
+        const auto newestStamp = std::max(before.stamp, row.stamp);
         before = row;
+        before.stamp = newestStamp;
         before.changeset.reset();
         ++verification.journal_rows;
     });
@@ -119,8 +128,10 @@ void checkReplay(storage::Database &database, Verification &verification)
         compare({table.name(), table.record().name(), table.keyColumns()},
                 TableRows(database, table), TableRows(played, table), findings);
     }
-    compare({storage::profileTable, "project", 1}, TableRows(database), TableRows(played),
-            findings);
+    for (const auto &[table, columns] : sideTables) {
+        compare({table, "project", 1}, TableRows(database, table, columns),
+                TableRows(played, table, columns), findings);
+    }
 }
 
 } // namespace lastrivet::verify_detail

@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/merge/Decision.h"
+
+#include "core/merge/Replay.h"
+#include "core/storage/RecordRows.h"
+
+#include <algorithm>
+
+namespace lastrivet::merge {
+
+namespace {
+
+using storage::ConflictRow;
+using storage::RecordRows;
+
+std::size_t columnOf(const storage::RecordTable &table, std::string_view name)
+{
+    const auto &columns = table.columns();
+    return std::size_t(std::find_if(columns.begin(), columns.end(),
+                                    [&](const auto &column) { return column.name == name; }) -
+                       columns.begin());
+}
+
+const storage::RecordTable *listOf(const ConflictRow &conflict)
+{
+    const auto point = conflict.field.find('.');
+    return point == std::string::npos
+               ? nullptr
+               : storage::findRecordTable(std::string(word(conflict.record.type)) + "_" +
+                                          conflict.field.substr(0, point));
+}
+
+/// The cell that the conflict is about; null when it is not there any more.
+storage::Cell *cellOf(RecordRows &rows, const ConflictRow &conflict)
+{
+    if (!rows.isThere())
+        return nullptr;
+    storage::Row *row = &*rows.main;
+    const auto *table = &storage::tablesOf(conflict.record.type).front();
+    auto field = std::string_view(conflict.field);
+    if (const auto *list = listOf(conflict)) {
+        auto &items = rows.rowsOf(*list);
+        const auto item = items.find(storage::Cell{conflict.item.value_or(0)});
+        if (item == items.end())
+            return nullptr;
+        table = list;
+        row = &item->second;
+        field.remove_prefix(field.find('.') + 1);
+    }
+    const auto column = columnOf(*table, field);
+    return column < row->size() ? &(*row)[column] : nullptr;
+}
+
+bool takeValue(Decided &decided, const ConflictRow &conflict)
+{
+    if (conflict.field == storage::profileTable) {
+        decided.state.records.profile_copy = std::get<std::string>(conflict.lost);
+        return true;
+    }
+    RecordRows rows(decided.state.records, conflict.record);
+    auto *cell = cellOf(rows, conflict);
+    if (!cell)
+        return false;
+    *cell = conflict.lost;
+    rows.putInto(decided.state.records);
+    return true;
+}
+
+bool withdraw(Decided &decided, const ConflictRow &conflict, Moment now)
+{
+    RecordRows rows(decided.state.records, conflict.record);
+    const auto &table = storage::tablesOf(conflict.record.type).front();
+    const auto on = columnOf(table, "withdrawn_on");
+    if (!rows.isThere() || on >= rows.main->size())
+        return false;
+    (*rows.main)[on] = now.text();
+    (*rows.main)[columnOf(table, "withdrawn_why")] = std::string("Taken back in another copy.");
+    rows.putInto(decided.state.records);
+    return true;
+}
+
+} // namespace
+
+bool canBeTaken(const ConflictRow &conflict)
+{
+    if (conflict.kind != ConflictKind::Value)
+        return conflict.record.type != RecordType::Project ||
+               conflict.kind == ConflictKind::SetAside;
+    const auto *list = listOf(conflict);
+    return list ? list->columns()[1].field != nullptr : !conflict.item;
+}
+
+Result<Decided, Message> decide(const MergeState &before, std::int64_t id,
+                                ConflictDecision decision, Moment now,
+                                const storage::JournalRow *leftOut)
+{
+    const auto found = before.conflicts.find(id);
+    if (found == before.conflicts.end() || found->second.decision)
+        return Message{"There is no such thing to decide.", {}};
+    const auto &conflict = found->second;
+    Decided decided{before, {conflict.record}};
+    if (decision == ConflictDecision::Taken) {
+        const Message byHand{"This cannot be taken over by itself; change the record by hand, then "
+                             "keep what stands.",
+                             {}};
+        if (!canBeTaken(conflict))
+            return byHand;
+        if (conflict.kind == ConflictKind::SetAside) {
+            if (!leftOut)
+                return byHand;
+            Replay replay(before);
+            if (!replay.play(*leftOut))
+                return Message{"It still does not fit: {0}", {replay.state().conflicts.at(id).reason}};
+            decided = {replay.state(), replay.touched()};
+        } else if (conflict.kind == ConflictKind::Existence
+                       ? !withdraw(decided, conflict, now)
+                       : !takeValue(decided, conflict)) {
+            return byHand;
+        }
+    }
+    decided.state.conflicts.at(id).decision = decision;
+    return decided;
+}
+
+} // namespace lastrivet::merge

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/merge/MergeFiles.h"
+
+#include "core/evidence/MediaFile.h"
+#include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/FileSum.h"
+#include "core/evidence/files/NewFile.h"
+
+#include <spdlog/spdlog.h>
+
+#include <optional>
+#include <unordered_map>
+
+namespace lastrivet::merge {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// Finds the file of a photograph by its sum, whatever it is called.
+class FilesBySum {
+public:
+    explicit FilesBySum(const CopyOfProject &copy)
+        : m_folder(copy.folder)
+        , m_records(*copy.records)
+    {
+        for (const auto &media : m_records.media) {
+            if (!media.sha256.empty())
+                m_bySum.emplace(media.sha256, &media);
+        }
+    }
+
+    std::optional<fs::path> find(const Media &wanted) const
+    {
+        const auto bySum = m_bySum.find(wanted.sha256);
+        const auto *media = bySum != m_bySum.end() ? bySum->second : m_records.find(wanted.id);
+        const auto file = media ? evidence::locate(m_folder, *media) : std::nullopt;
+        std::error_code none;
+        return file && fs::is_regular_file(*file, none) ? file : std::nullopt;
+    }
+
+private:
+    fs::path m_folder;
+    const Records &m_records;
+    std::unordered_map<std::string_view, const Media *> m_bySum;
+};
+
+std::optional<evidence::SourceFile> opened(const fs::path &file)
+{
+    try {
+        return evidence::SourceFile(file);
+    } catch (const evidence::FileFault &fault) {
+        spdlog::warn("a file of the other copy: {}", fault.what());
+        return std::nullopt;
+    }
+}
+
+/// False when the file is not the one that the record means.
+bool bring(const fs::path &from, const fs::path &folder, const Media &media)
+{
+    const auto source = opened(from);
+    if (!source)
+        return false;
+    const auto relative = fs::path(media.file).parent_path();
+    evidence::makeFolder(folder, relative);
+    evidence::NewFile file(folder / relative, source->name());
+    const auto sum = evidence::sumOf(*source, [&](auto block) { file.write(block); });
+    if (!media.sha256.empty() && sum != media.sha256)
+        return false;
+    file.settle();
+    file.publish(fs::path(media.file).filename().string());
+    evidence::settleFolder(folder / relative);
+    return true;
+}
+
+} // namespace
+
+BroughtFiles bringFiles(const Records &merged, const CopyOfProject &mine,
+                        const CopyOfProject &other)
+{
+    BroughtFiles brought;
+    const FilesBySum there(other);
+    const FilesBySum here(mine);
+    for (const auto &media : merged.media) {
+        const auto target = evidence::locate(mine.folder, media);
+        std::error_code none;
+        if (!target || fs::exists(*target, none))
+            continue;
+        auto source = there.find(media);
+        if (!source)
+            source = here.find(media);
+        if (source && bring(*source, mine.folder, media))
+            ++brought.copied;
+        else
+            brought.missing.push_back(media.file);
+    }
+    return brought;
+}
+
+} // namespace lastrivet::merge

@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/merge/MergeHistories.h"
+
+#include "core/base/Error.h"
+#include "core/merge/Replay.h"
+#include "core/merge/Rewind.h"
+
+namespace lastrivet::merge {
+
+MergedHistories mergeHistories(MergeState mine, const History &myRows, const History &otherRows)
+{
+    const auto common = commonRows(myRows, otherRows);
+    if (common == 0)
+        throw UnreadableInput("The two are not copies of one project: they have no beginning in "
+                              "common.");
+    auto carried = newTo(myRows, otherRows);
+    if (carried.empty())
+        return {std::move(mine), {}, {}};
+    auto touched = rewind(mine, std::span(myRows).subspan(common));
+    Replay replay(std::move(mine));
+    for (const auto *row : unionBeyond(common, myRows, otherRows))
+        replay.play(*row);
+    touched.insert(replay.touched().begin(), replay.touched().end());
+    return {replay.state(), std::move(touched), std::move(carried)};
+}
+
+} // namespace lastrivet::merge

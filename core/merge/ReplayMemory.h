@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/storage/RecordRows.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace lastrivet::merge {
+
+/// A field of a record; the empty name stands for the record as a whole.
+using FieldOfRecord = std::pair<RecordRef, std::string>;
+
+/// What a replay remembers of the changes it has played, beyond what they made of the records.
+struct ReplayMemory {
+    struct Gone {
+        storage::RecordRows rows;
+        std::string by;
+    };
+
+    /// Records that were taken back, as they last were.
+    std::map<RecordRef, Gone> gone;
+    /// Records as they were made first.
+    std::map<RecordRef, storage::Row> made;
+    /// How many copies made the same record; one that is taken back in one copy stays in the other.
+    std::map<RecordRef, int> makers;
+    /// Who gave a field its value last.
+    std::map<FieldOfRecord, std::string> writers;
+    /// Values that somebody saw in their copy though they are not in the merged records.
+    std::map<FieldOfRecord, std::vector<storage::Cell>> seen;
+    /// Photographs that two copies took in: the id that went, and the id that stands for it.
+    std::map<std::int64_t, std::int64_t> samePhoto;
+    /// change_ids of changes that were left out.
+    std::set<std::string> setAside;
+
+    const std::string &writerOf(RecordRef record, const std::string &field) const;
+    bool wasSeen(RecordRef record, const std::string &field, const storage::Cell &value) const;
+};
+
+} // namespace lastrivet::merge
