@@ -4,11 +4,10 @@
 #include "core/evidence/IntakeStore.h"
 #include "core/verify/Verification.h"
 #include "tests/support/ProjectCopies.h"
-#include "tests/support/ProjectBuilder.h"
+#include "tests/support/TestPictures.h"
 
 #include <catch2/catch.hpp>
 
-#include <fstream>
 #include <map>
 
 using namespace lastrivet;
@@ -108,19 +107,6 @@ struct TwoCopies {
 private:
     std::chrono::milliseconds m_time{0};
 };
-
-std::string write(const std::filesystem::path &file, std::string_view content)
-{
-    std::filesystem::create_directories(file.parent_path());
-    std::ofstream(file, std::ios::binary) << content;
-    return file.string();
-}
-
-std::string read(const std::filesystem::path &file)
-{
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
 
 Id<Media> takeIn(ProjectCopy &copy, const std::filesystem::path &file, Id<Component> part)
 {
@@ -351,9 +337,8 @@ TEST_CASE("A change that was set aside and that its author took back is nothing 
 TEST_CASE("A photograph that both took in becomes one, with both links, and files are copied")
 {
     TwoCopies two;
-    const TemporaryFolder camera;
-    const auto both = write(camera.path() / "both.txt", "the same paper");
-    const auto mine = write(camera.path() / "mine.txt", "Kim's paper");
+    const auto both = test::testPicture("grey.jpg");
+    const auto mine = test::testPicture("glass.png");
     const auto rib = two.part(two.robin, "Rib");
     const auto spar = two.part(two.kim(), "Spar");
     two.later(two.robin);
@@ -377,7 +362,7 @@ TEST_CASE("A photograph that both took in becomes one, with both links, and file
     REQUIRE(records.find(first));
     CHECK(records.find(first)->links.size() == 2);
     CHECK(records.expenses.begin()->media_id == first);
-    CHECK(read(two.robin.folder() / records.find(kims)->file) == "Kim's paper");
+    CHECK(test::readBytes(two.robin.folder() / records.find(kims)->file) == test::readBytes(mine));
     CHECK(two.robin->conflicts().empty());
 }
 
@@ -422,7 +407,7 @@ TEST_CASE("Another project, a file that is none, and a merge with itself change 
     CHECK_THROWS_WITH(two.robin->merge(stranger.folder()),
                       Catch::Contains("not copies of one project"));
     const TemporaryFolder folder;
-    write(folder.path() / "note.txt", "hello");
+    test::writeText(folder.path() / "note.txt", "hello");
     CHECK_THROWS_AS(two.robin->merge(folder.path() / "note.txt"), UnreadableInput);
     CHECK_THROWS_AS(two.robin->merge(folder.path()), UnreadableInput);
     CHECK_THROWS_AS(two.robin->merge(folder.path() / "nowhere"), Fault);
@@ -435,10 +420,10 @@ TEST_CASE("The other copy is only read")
     TwoCopies two;
     two.rename(two.kim(), "Left wing");
     const auto state = [&] {
-        std::map<std::string, std::string> files;
+        std::map<std::string, std::vector<std::uint8_t>> files;
         for (const auto &entry : std::filesystem::recursive_directory_iterator(two.kim().folder())) {
             if (entry.is_regular_file())
-                files[entry.path().string()] = read(entry.path());
+                files[entry.path().string()] = test::readBytes(entry.path());
         }
         return files;
     };
