@@ -20,6 +20,7 @@ using Action = std::function<Outcome(Terminal &)>;
 // to it that `chosen` is what the verb does when the command line names it.
 
 void declareBackup(CLI::App &program, Action &chosen);
+void declareConflicts(CLI::App &program, Action &chosen);
 void declareCredit(CLI::App &program, Action &chosen);
 void declareExport(CLI::App &program, Action &chosen);
 void declareHours(CLI::App &program, Action &chosen);
@@ -27,6 +28,7 @@ void declareImport(CLI::App &program, Action &chosen);
 void declareJournal(CLI::App &program, Action &chosen);
 void declareLog(CLI::App &program, Action &chosen);
 void declareLogbook(CLI::App &program, Action &chosen);
+void declareMerge(CLI::App &program, Action &chosen);
 void declareNew(CLI::App &program, Action &chosen);
 void declarePacket(CLI::App &program, Action &chosen);
 void declarePhotos(CLI::App &program, Action &chosen);

@@ -26,9 +26,11 @@ void declareVerbs(CLI::App &program, Action &chosen)
     declareSquawks(program, chosen);
     declareHours(program, chosen);
     declareBackup(program, chosen);
+    declareConflicts(program, chosen);
     declareCredit(program, chosen);
     declareLog(program, chosen);
     declareLogbook(program, chosen);
+    declareMerge(program, chosen);
     declarePhotos(program, chosen);
     declarePacket(program, chosen);
     declareVerify(program, chosen);

@@ -92,7 +92,8 @@ BroughtFiles bringFiles(const Records &merged, const CopyOfProject &mine,
             source = here.find(media);
         if (source && bring(*source, mine.folder, media))
             ++brought.copied;
-        else
+        else if (const auto *known = mine.records->find(media.id);
+                 !known || known->file != media.file)
             brought.missing.push_back(media.file);
     }
     return brought;

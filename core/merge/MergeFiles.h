@@ -19,7 +19,7 @@ struct CopyOfProject {
 /// What became of the files of a merge.
 struct BroughtFiles {
     std::size_t copied = 0;
-    /// Files, as records name them, that neither copy has whole.
+    /// New files, as records name them, that neither copy has whole.
     std::vector<std::string> missing;
 };
 
