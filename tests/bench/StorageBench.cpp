@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/profiles/ProfileLibrary.h"
 #include "core/project/Project.h"
+#include "core/records/Description.h"
 #include "core/storage/Database.h"
 #include "core/storage/Opening.h"
 #include "core/verify/Verification.h"
@@ -58,6 +59,21 @@ void insertOne(storage::Database &bare)
         R"(INSERT INTO "bare" ("text") VALUES ('Drilled the rear spar and deburred the holes'))");
 }
 
+/// A month of two people: a hundred entries here, a hundred there.
+void reportMerge(const std::filesystem::path &folder, const std::filesystem::path &other)
+{
+    for (const auto &each : {folder, other}) {
+        auto project = Project::open(each, {});
+        for (int i = 0; i < 100; ++i)
+            logOne(*project);
+    }
+    auto project = Project::open(folder, {});
+    report("merge of a hundred entries into a hundred", bench::medianMilliseconds(1, [&] {
+               if (const auto done = project->merge(other); !done)
+                   throw Fault(english(done.reason()));
+           }));
+}
+
 } // namespace
 
 int main()
@@ -86,6 +102,9 @@ int main()
     report("search for a common word, first 50",
            bench::medianMilliseconds(101, [&] { (void)project->search("rib s"); }));
     project.reset();
+    const auto other = temporary.path() / "Other.lastrivet";
+    std::filesystem::copy(folder, other, std::filesystem::copy_options::recursive);
+    reportMerge(folder, other);
     report("open", bench::medianMilliseconds(9, [&] { (void)Project::open(folder, {}); }));
     report("verify, without files", bench::medianMilliseconds(3, [&] { (void)verify(folder); }));
     return 0;

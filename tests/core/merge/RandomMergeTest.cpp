@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/JournalChanges.h"
 #include "core/verify/Verification.h"
 #include "tests/support/ProjectCopies.h"
 #include "tests/support/RandomBuild.h"
@@ -7,8 +8,10 @@
 
 #include <catch2/catch.hpp>
 
-#include <array>
 #include <algorithm>
+#include <array>
+#include <set>
+#include <tuple>
 
 using namespace lastrivet;
 
@@ -51,6 +54,124 @@ void requireSame(test::ProjectCopy &a, test::ProjectCopy &b)
     REQUIRE(of(a) == of(b));
 }
 
+/// What a copy showed before a merge: its records, and every value that a field ever had.
+struct Shown {
+    explicit Shown(test::ProjectCopy &copy)
+        : records(copy->records())
+    {
+        for (const auto &entry : copy->journal()) {
+            for (const auto &change : copy->changesOf(entry.seq)) {
+                for (const auto &field : change.fields)
+                    values.emplace(change.record, field.name, field.to);
+            }
+        }
+    }
+
+    Snapshot records;
+    std::set<std::tuple<RecordRef, std::string, std::optional<std::string>>> values;
+};
+
+/// Looks at a merge from outside: by what both copies held before it, and what they had in common.
+class NothingIsLost {
+public:
+    NothingIsLost(Snapshot base, const Shown &mine, const Shown &other, test::ProjectCopy &merged)
+        : m_base(std::move(base))
+        , m_shown{&mine, &other}
+        , m_merged(merged->records())
+        , m_conflicts(merged->conflicts())
+    {
+    }
+
+    void check()
+    {
+        for (std::size_t type = 0; type < recordTypeCount; ++type) {
+            for (const auto id : idsOf(RecordType(type)))
+                checkRecord({RecordType(type), id});
+        }
+    }
+
+private:
+    std::set<std::int64_t> idsOf(RecordType type) const
+    {
+        if (type == RecordType::Project)
+            return {1};
+        std::set<std::int64_t> ids;
+        for (const auto *shown : m_shown) {
+            const auto &table = shown->records->table(type);
+            for (const void *record = table.nextAny(0); record;
+                 record = table.nextAny(idOf(describe(type), record)))
+                ids.insert(idOf(describe(type), record));
+        }
+        return ids;
+    }
+
+    bool isAbout(RecordRef record, ConflictKind kind) const
+    {
+        return std::any_of(m_conflicts.begin(), m_conflicts.end(), [&](const auto &conflict) {
+            return conflict.kind == kind && conflict.record == record;
+        });
+    }
+
+    void checkRecord(RecordRef ref)
+    {
+        const void *base = m_base->find(ref.type, ref.id);
+        const void *mine = m_shown[0]->records->find(ref.type, ref.id);
+        const void *other = m_shown[1]->records->find(ref.type, ref.id);
+        const void *merged = m_merged->find(ref.type, ref.id);
+        if (isAbout(ref, ConflictKind::SetAside))
+            return;
+        CAPTURE(word(ref.type), ref.id);
+        const auto isChanged = [&](const void *record) {
+            return record && (!base || !describe(ref.type).equal(base, record));
+        };
+        if (!merged) {
+            // Gone in one copy, and as it was in the other.
+            REQUIRE(!isChanged(mine));
+            REQUIRE(!isChanged(other));
+            return;
+        }
+        if (!mine || !other) {
+            if (base)
+                REQUIRE(isAbout(ref, ConflictKind::Existence));
+            return;
+        }
+        for (const auto &field : describe(ref.type).fields) {
+            if (field.name != "number" && !field.isCollection())
+                checkField(ref, field, base, {mine, other}, merged);
+        }
+    }
+
+    void checkField(RecordRef ref, const Field &field, const void *base,
+                    std::array<const void *, 2> seen, const void *merged)
+    {
+        CAPTURE(std::string(field.name));
+        const auto value = field.value(merged);
+        REQUIRE((value == field.value(seen[0]) || value == field.value(seen[1])));
+        for (std::size_t i = 0; i < seen.size(); ++i) {
+            const auto given = field.value(seen[i]);
+            if (given == value || (base && given == field.value(base)))
+                continue;
+            const auto lost = storage::valueText(&field, storage::cellOf(given));
+            // The other copy had the value too, and went on from it.
+            if (m_shown[1 - i]->values.contains({ref, std::string(field.name), lost}))
+                continue;
+            REQUIRE(std::any_of(m_conflicts.begin(), m_conflicts.end(), [&](const auto &conflict) {
+                return conflict.record == ref && conflict.field == field.name &&
+                       conflict.lost == lost;
+            }));
+            ++valuesKept;
+        }
+    }
+
+    Snapshot m_base;
+    std::array<const Shown *, 2> m_shown;
+    Snapshot m_merged;
+    std::vector<MergeConflict> m_conflicts;
+
+public:
+    int valuesKept = 0;
+};
+
 class Workshop {
 public:
     explicit Workshop(unsigned seed)
@@ -86,11 +207,8 @@ private:
     std::array<test::RandomEdits, 3> m_edits;
 };
 
-} // namespace
-
-TEST_CASE("Two people work apart and merge three times: the result is the same whoever merges first")
+void mergeThrice(unsigned seed)
 {
-    const auto seed = GENERATE(range(1U, 13U));
     CAPTURE(seed);
     test::ProjectCopy robin("Robin");
     plant(robin, seed);
@@ -113,9 +231,8 @@ TEST_CASE("Two people work apart and merge three times: the result is the same w
     requireSound(kim);
 }
 
-TEST_CASE("Three copies merged in different orders come to the same")
+void mergeAllWays(unsigned seed)
 {
-    const auto seed = GENERATE(range(101U, 109U));
     CAPTURE(seed);
     test::ProjectCopy robin("Robin");
     plant(robin, seed);
@@ -143,6 +260,50 @@ TEST_CASE("Three copies merged in different orders come to the same")
     requireSame(robin, kim);
     requireSame(robin, sascha);
     requireSound(kim);
+}
+
+} // namespace
+
+TEST_CASE("Two people work apart and merge three times: the result is the same whoever merges first")
+{
+    mergeThrice(GENERATE(range(1U, 13U)));
+}
+
+TEST_CASE("The same over many histories", "[.long]")
+{
+    mergeThrice(GENERATE(range(1001U, 1201U)));
+}
+
+TEST_CASE("A value that one copy showed is in the merged records or among what is to decide")
+{
+    int valuesKept = 0;
+    for (unsigned seed = 301; seed < 311; ++seed) {
+        CAPTURE(seed);
+        test::ProjectCopy robin("Robin");
+        plant(robin, seed);
+        Workshop workshop(seed);
+        workshop.work(20, robin);
+        const auto base = robin->records();
+        test::ProjectCopy kim(robin, "Kim");
+        workshop.work(300, robin, kim);
+        const Shown mine(robin);
+        const Shown other(kim);
+        robin.merge(kim);
+        NothingIsLost check(base, mine, other, robin);
+        check.check();
+        valuesKept += check.valuesKept;
+    }
+    CHECK(valuesKept > 10);
+}
+
+TEST_CASE("Three copies merged in different orders come to the same")
+{
+    mergeAllWays(GENERATE(range(101U, 109U)));
+}
+
+TEST_CASE("The same of three copies over many histories", "[.long]")
+{
+    mergeAllWays(GENERATE(range(2001U, 2151U)));
 }
 
 TEST_CASE("Random edits reach every record type, and are refused, taken back and decided")
