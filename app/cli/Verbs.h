@@ -38,5 +38,6 @@ void declareRestore(CLI::App &program, Action &chosen);
 void declareSquawks(CLI::App &program, Action &chosen);
 void declareUndo(CLI::App &program, Action &chosen);
 void declareVerify(CLI::App &program, Action &chosen);
+void declareWorkshop(CLI::App &program, Action &chosen);
 
 } // namespace lastrivet::cli

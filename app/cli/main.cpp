@@ -34,6 +34,7 @@ void declareVerbs(CLI::App &program, Action &chosen)
     declarePhotos(program, chosen);
     declarePacket(program, chosen);
     declareVerify(program, chosen);
+    declareWorkshop(program, chosen);
     declareUndo(program, chosen);
     declareRedo(program, chosen);
     declareJournal(program, chosen);

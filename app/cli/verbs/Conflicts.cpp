@@ -34,6 +34,15 @@ void decide(Project &project, const std::vector<std::int64_t> &ids, ConflictDeci
     }
 }
 
+void writeJson(const std::vector<MergeConflict> &conflicts, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginArray();
+    for (const auto &conflict : conflicts)
+        writeConflict(json, conflict);
+    json.endArray();
+}
+
 Outcome tell(const Options &options, Terminal &terminal)
 {
     const bool isAsked = options.keep.empty() && options.take.empty();
@@ -47,11 +56,7 @@ Outcome tell(const Options &options, Terminal &terminal)
     if (!options.all)
         std::erase_if(conflicts, [&](const MergeConflict &each) { return !isOpen(each); });
     if (options.json) {
-        JsonWriter json(terminal.out(), JsonWriter::Layout::Indented);
-        json.beginArray();
-        for (const auto &conflict : conflicts)
-            writeConflict(json, conflict);
-        json.endArray();
+        writeJson(conflicts, terminal.out());
         terminal.out() << '\n';
     } else {
         for (const auto &conflict : conflicts)

@@ -39,7 +39,6 @@ void writeJson(const MergeReport &report, const Project &project, std::ostream &
     }
     json.endArray();
     json.endObject();
-    out << '\n';
 }
 
 void print(const MergeReport &report, const Project &project, std::ostream &out)
@@ -68,10 +67,12 @@ Outcome merge(const Options &options, Terminal &terminal)
         requireDone(report.reason());
     for (const auto &file : report->missing_files)
         terminal.complain(onOneLine(file) + ": neither copy has it, so it was not copied.");
-    if (options.json)
+    if (options.json) {
         writeJson(*report, *project, terminal.out());
-    else
+        terminal.out() << '\n';
+    } else {
         print(*report, *project, terminal.out());
+    }
     return report->conflicts.empty() ? Outcome::Done : Outcome::No;
 }
 

@@ -1,0 +1,211 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/Complaint.h"
+#include "app/cli/Names.h"
+#include "app/cli/VerbOptions.h"
+#include "app/cli/WorkshopReport.h"
+#include "core/balance/BalanceFile.h"
+#include "core/base/Error.h"
+#include "core/base/JsonWriter.h"
+#include "core/workshop/Inches.h"
+#include "core/workshop/Wrench.h"
+
+#include <CLI/CLI.hpp>
+
+#include <fmt/ostream.h>
+#include <fstream>
+#include <iterator>
+
+namespace lastrivet::cli {
+
+namespace {
+
+struct Options {
+    std::string thread;
+    std::string nut;
+    double drag = 0;
+    double desired = 0;
+    double setting = 0;
+    double lever = 0;
+    double extension = 0;
+    std::string diameter;
+    std::string grip;
+    std::string file;
+    bool json = false;
+};
+
+template <class Value> const Value &usable(const Result<Value, Message> &result)
+{
+    if (!result)
+        throw WrongUsage(english(result.reason()));
+    return *result;
+}
+
+double inchesOf(const std::string &text, std::string_view option)
+{
+    const auto length = workshop::inches(text);
+    if (!length)
+        throw WrongUsage(fmt::format("{}: “{}” is no length in inches, such as 1/8 or 0.19.",
+                                     option, text));
+    return *length;
+}
+
+/// After JSON.
+Outcome endLine(Terminal &terminal)
+{
+    terminal.out() << '\n';
+    return Outcome::Done;
+}
+
+void writeWrenchJson(std::string_view key, double torque, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member(key, torque);
+    json.member("unit_free", true);
+    json.member("source", workshop::wrenchSource);
+    json.endObject();
+}
+
+Outcome torque(const Options &options, Terminal &terminal)
+{
+    const auto answer = workshop::torque(options.thread,
+                                         wordOf<workshop::Nut>(options.nut, "--nut"), options.drag);
+    if (!options.json) {
+        print(usable(answer), terminal.out());
+        return Outcome::Done;
+    }
+    writeJson(usable(answer), terminal.out());
+    return endLine(terminal);
+}
+
+Outcome wrench(const Options &options, bool isInverse, Terminal &terminal)
+{
+    const auto answer =
+        isInverse ? workshop::appliedTorque(options.setting, options.lever, options.extension)
+                  : workshop::wrenchSetting(options.desired, options.lever, options.extension);
+    if (!options.json) {
+        fmt::print(terminal.out(), "{} {:.2f}, in the units that were given\nSource: {}\n{}",
+                   isInverse ? "At the nut:" : "Set the wrench to", usable(answer),
+                   workshop::wrenchSource, workshopCaution);
+        return Outcome::Done;
+    }
+    writeWrenchJson(isInverse ? "applied" : "setting", usable(answer), terminal.out());
+    return endLine(terminal);
+}
+
+Outcome rivet(const Options &options, Terminal &terminal)
+{
+    const auto answer = workshop::rivet(inchesOf(options.diameter, "--diameter"),
+                                        inchesOf(options.grip, "--grip"));
+    if (!options.json) {
+        print(usable(answer), terminal.out());
+        return Outcome::Done;
+    }
+    writeJson(usable(answer), terminal.out());
+    return endLine(terminal);
+}
+
+Outcome edge(const Options &options, Terminal &terminal)
+{
+    const auto diameter = inchesOf(options.diameter, "--diameter");
+    if (diameter <= 0)
+        throw WrongUsage("--diameter: a rivet is thicker than nothing.");
+    if (!options.json) {
+        printEdge(diameter, terminal.out());
+        return Outcome::Done;
+    }
+    writeEdgeJson(diameter, terminal.out());
+    return endLine(terminal);
+}
+
+Outcome balance(const Options &options, Terminal &terminal)
+{
+    std::ifstream stream(options.file, std::ios::binary);
+    const std::string text{std::istreambuf_iterator<char>(stream), {}};
+    if (!stream)
+        throw UnreadableInput(fmt::format("{} could not be read.", options.file));
+    const auto question = balance::readQuestion(text);
+    const auto sum = question ? balance::balance(question->items, question->chord)
+                              : Result<balance::Balance, Message>(question.reason());
+    if (!sum)
+        throw UnreadableInput(fmt::format("{}: {}", options.file, english(sum.reason())));
+    if (!options.json) {
+        print(*sum, question->weight_unit, question->arm_unit, terminal.out());
+        return Outcome::Done;
+    }
+    writeJson(*sum, terminal.out());
+    return endLine(terminal);
+}
+
+void declareTorque(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
+{
+    CLI::App &verb = *workshop.add_subcommand("torque", "Torque of a bolt by thread and nut");
+    verb.add_option("--thread", options->thread, "As 1/4-28 or 10-32")->required();
+    verb.add_option("--nut", options->nut, "tension or shear")->required();
+    verb.add_option("--drag", options->drag, "In-lb, read off the wrench while the nut runs down");
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return torque(*options, terminal); });
+}
+
+void declareWrench(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
+{
+    CLI::App &verb = *workshop.add_subcommand("wrench", "Torque wrench with an extension");
+    auto *desired = verb.add_option("--desired", options->desired, "The torque wanted at the nut");
+    auto *setting = verb.add_option("--setting", options->setting,
+                                    "What the wrench is set to: asks what reaches the nut");
+    desired->excludes(setting);
+    verb.add_option("--lever", options->lever, "From the middle of the grip to the drive")
+        ->required();
+    verb.add_option("--extension", options->extension,
+                    "From the drive to the nut; below zero when it points back to the handle")
+        ->required();
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options, desired, setting](Terminal &terminal) {
+        if (desired->count() + setting->count() != 1)
+            throw WrongUsage("One of --desired and --setting is needed.");
+        return wrench(*options, setting->count() > 0, terminal);
+    });
+}
+
+void declareRivet(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
+{
+    CLI::App &verb = *workshop.add_subcommand("rivet", "Length, drill and heads of a solid rivet");
+    verb.add_option("--diameter", options->diameter, "In inches, as 1/8")->required();
+    verb.add_option("--grip", options->grip, "Thickness of all sheets, in inches")->required();
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return rivet(*options, terminal); });
+}
+
+void declareEdge(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
+{
+    CLI::App &verb = *workshop.add_subcommand("edge", "Edge distances and pitches of rivets");
+    verb.add_option("--diameter", options->diameter, "In inches, as 1/8")->required();
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return edge(*options, terminal); });
+}
+
+void declareBalance(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
+{
+    CLI::App &verb = *workshop.add_subcommand("balance", "Weight, moment and centre of gravity");
+    verb.add_option("FILE", options->file, "Items as JSON")->required()->type_name("");
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return balance(*options, terminal); });
+}
+
+} // namespace
+
+void declareWorkshop(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &workshop = *program.add_subcommand(
+        "workshop", "Workshop tables and sums, each number with its source");
+    workshop.require_subcommand(1);
+    declareTorque(workshop, options, chosen);
+    declareWrench(workshop, options, chosen);
+    declareRivet(workshop, options, chosen);
+    declareEdge(workshop, options, chosen);
+    declareBalance(workshop, options, chosen);
+}
+
+} // namespace lastrivet::cli

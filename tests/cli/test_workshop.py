@@ -1,0 +1,82 @@
+# SPDX-FileCopyrightText: The Lastrivet contributors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The workshop tables and sums from a terminal."""
+
+import json
+import random
+
+from terminal import TerminalTest
+
+
+class Workshop(TerminalTest):
+    def test_torque_with_the_drag_of_the_nut(self):
+        # AC 43.13-1B table 7-1: 1/4-28, tension nut 50 to 70, never more than 100.
+        answer = self.ask("workshop", "torque", "--thread", "1/4-28", "--nut", "tension",
+                          "--drag", "5", "--json").json()
+        source = answer.pop("source")
+        self.assertIn("AC 43.13-1B", source)
+        self.assertEqual(answer, {"thread": "1/4-28", "nut": "tension", "minimum": 55,
+                                  "maximum": 75, "allowed_maximum": 105, "unit": "in-lb",
+                                  "drag_added": 5, "verified": "read in two places"})
+
+    def test_text_says_source_and_caution(self):
+        said = self.ask("workshop", "torque", "--thread", "10-32", "--nut", "shear").out
+        self.assertIn("12 to 15 in-lb", said)
+        self.assertIn("Source: AC 43.13-1B", said)
+        self.assertIn("maker's drawings and manuals come first", said)
+
+    def test_wrench_both_ways(self):
+        # TM 1-1500-204-23-9 para 8 and TM 9-254 fig. 45.
+        answer = self.ask("workshop", "wrench", "--desired", "300", "--lever", "10",
+                          "--extension", "4", "--json").json()
+        self.assertAlmostEqual(answer["setting"], 300 * 10 / 14)
+        self.assertIs(answer["unit_free"], True)
+        answer = self.ask("workshop", "wrench", "--setting", "60", "--lever", "12",
+                          "--extension", "2", "--json").json()
+        self.assertAlmostEqual(answer["applied"], 70)
+        answer = self.ask("workshop", "wrench", "--desired", "100", "--lever", "10",
+                          "--extension", "-2", "--json").json()
+        self.assertAlmostEqual(answer["setting"], 125)
+
+    def test_rivet(self):
+        answer = self.ask("workshop", "rivet", "--diameter", "1/8", "--grip", "0.19",
+                          "--json").json()
+        self.assertEqual((answer["length"], answer["length_code"]), (0.4375, 7))
+        self.assertEqual(answer["drill"], "#30")
+        bases = {head["basis"]: head for head in answer["shop_head"]}
+        self.assertEqual(bases["mil_minimum"]["diameter_min"], 0.163)
+        self.assertTrue(all(row["source"] and row["verified"] for key in
+                            ("shop_head", "edge_distance", "pitch") for row in answer[key]))
+
+    def test_balance_equals_sums_made_here(self):
+        numbers = random.Random(7)
+        for _ in range(20):
+            items = [{"name": f"item {i}", "weight": numbers.uniform(0.1, 500),
+                      "arm": numbers.uniform(-100, 200)} for i in range(numbers.randint(1, 12))]
+            path = self.folder / "items.json"
+            path.write_text(json.dumps({"weight_unit": "kg", "arm_unit": "mm", "items": items,
+                                        "mac": {"lemac": 10, "length": 50}}), encoding="utf-8")
+            answer = self.ask("workshop", "balance", path, "--json").json()
+            weight = sum(item["weight"] for item in items)
+            moment = sum(item["weight"] * item["arm"] for item in items)
+            self.assertAlmostEqual(answer["weight"], weight, places=9)
+            self.assertAlmostEqual(answer["moment"], moment, places=6)
+            self.assertAlmostEqual(answer["cg"], moment / weight, places=9)
+            self.assertAlmostEqual(answer["percent_mac"], (moment / weight - 10) * 2, places=9)
+
+    def test_wrong_input_gets_one_line(self):
+        for arguments, says in (
+                (("torque", "--thread", "1/4-27", "--nut", "shear"), "no thread 1/4-27"),
+                (("torque", "--thread", "1/4-28", "--nut", "castle"), "tension, shear"),
+                (("torque", "--thread", "1/4-28", "--nut", "shear", "--drag", "41"), "more than"),
+                (("wrench", "--lever", "10", "--extension", "4"), "--desired"),
+                (("wrench", "--desired", "5", "--lever", "10", "--extension=-10"), "grip"),
+                (("rivet", "--diameter", "1/7", "--grip", "0.1"), "no solid rivet"),
+                (("rivet", "--diameter", "eighth", "--grip", "0.1"), "--diameter"),
+                (("rivet", "--diameter", "1/8", "--grip=-0.1"), "--grip")):
+            with self.subTest(arguments=arguments):
+                self.refused(2, "workshop", *arguments, says=says)
+        self.refused(3, "workshop", "balance", self.folder / "none.json", says="could not be read")
+        path = self.folder / "items.json"
+        path.write_text('{"weight_unit": "lb", "arm_unit": "in", "items": []}', encoding="utf-8")
+        self.refused(3, "workshop", "balance", path, says="nothing to weigh")
