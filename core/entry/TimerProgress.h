@@ -42,6 +42,8 @@ void resume(TimerProgress &progress, Moment now);
 /// Looks at the clock: a jump of more than `longestBlink` since the last look is a gap.
 void look(TimerProgress &progress, Moment now);
 inline constexpr Minutes longestBlink{5};
+/// Beyond this nobody knows any more whether the clock was forgotten.
+inline constexpr Minutes longestUnasked{4 * 60};
 /// The gaps were no work.
 void leaveGapsOut(TimerProgress &progress);
 

@@ -272,7 +272,7 @@ void ListDialog::take()
                          int(result->import.added.size())));
         accept();
     } catch (const Fault &fault) {
-        say(tr("Nothing was brought in. %1").arg(toQt(fault.what())), false);
+        say(tr("Nothing was brought in. %1").arg(inWords({fault.what(), {}})), false);
     }
 }
 

@@ -26,7 +26,7 @@ bool attachFiles(Session &session, const PartSection &section, std::int64_t id,
     try {
         report = evidence::takeIn(session.project(), incoming, 1);
     } catch (const Fault &fault) {
-        session.complain(toQt(fault.what()));
+        session.complain(fault);
         return false;
     }
     auto taken = report.taken;

@@ -7,6 +7,8 @@
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 Session::Session(std::unique_ptr<Project> project, Executor &executor, Theme &theme,
@@ -20,6 +22,7 @@ Session::Session(std::unique_ptr<Project> project, Executor &executor, Theme &th
     , m_answer(std::make_shared<readiness::Answer>(
           readiness::readiness(*m_records, m_project->profile(), m_project->today())))
     , m_answered(m_records)
+    , m_timer(runningTimer(*m_project))
 {
     m_subscription = m_project->subscribe([this](const ChangeNotice &notice) { receive(notice); });
 }
@@ -36,6 +39,7 @@ Session::~Session()
 void Session::receive(const ChangeNotice &notice)
 {
     m_records = notice.after;
+    m_partFinder.reset();
     Q_EMIT changed(notice);
     startAnswer();
 }
@@ -99,7 +103,7 @@ void Session::undo()
         else
             complain(inWords(result.reason()));
     } catch (const Fault &fault) {
-        complain(inWords({fault.what(), {}}));
+        complain(fault);
     }
 }
 
@@ -109,19 +113,75 @@ void Session::redo()
     try {
         report(m_project->redo(), tr("Done again: %1").arg(toQt(label.value_or(""))));
     } catch (const Fault &fault) {
-        complain(inWords({fault.what(), {}}));
+        complain(fault);
     }
 }
 
-std::optional<RunningTimer> Session::timer() const
+void Session::complain(const std::exception &fault)
 {
-    return runningTimer(*m_project);
+    complain(inWords({fault.what(), {}}));
 }
 
-void Session::setTimer(const std::optional<RunningTimer> &timer)
+const entry::PartFinder &Session::partFinder() const
 {
-    setRunningTimer(*m_project, timer);
+    if (!m_partFinder)
+        m_partFinder.emplace(*m_records);
+    return *m_partFinder;
+}
+
+bool Session::keep(const std::function<void()> &body)
+{
+    try {
+        body();
+        m_isKeepingInVain = false;
+        return true;
+    } catch (const Fault &fault) {
+        // The clock is looked at every few seconds; one complaint is enough.
+        if (!std::exchange(m_isKeepingInVain, true))
+            complain(fault);
+        return false;
+    }
+}
+
+bool Session::keepLocalState(std::string_view key, std::optional<std::string_view> value)
+{
+    return keep([&] { m_project->setLocalState(key, value); });
+}
+
+TimerProgress Session::timerProgress() const
+{
+    if (!m_timer)
+        return freshProgress(now());
+    try {
+        return lastrivet::timerProgress(*m_project, *m_timer);
+    } catch (const Fault &) {
+        return freshProgress(m_timer->began);
+    }
+}
+
+bool Session::setTimerProgress(const TimerProgress &progress)
+{
+    const bool isKept = keep([&] { lastrivet::setTimerProgress(*m_project, progress); });
+    if (isKept)
+        Q_EMIT timerChanged();
+    return isKept;
+}
+
+bool Session::setTimer(const std::optional<RunningTimer> &timer)
+{
+    // Somebody pressed a button and waits for what comes of it.
+    m_isKeepingInVain = false;
+    if (!keep([&] { setRunningTimer(*m_project, timer); }))
+        return false;
+    m_timer = timer;
     Q_EMIT timerChanged();
+    return true;
+}
+
+bool Session::setTimer(const RunningTimer &timer, const TimerProgress &progress)
+{
+    m_isKeepingInVain = false;
+    return keep([&] { lastrivet::setTimerProgress(*m_project, progress); }) && setTimer(timer);
 }
 
 void Session::runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,

@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/entry/RunningTimer.h"
+#include "core/entry/PartFinder.h"
+#include "core/entry/TimerProgress.h"
 #include "core/project/Project.h"
 #include "core/readiness/Answer.h"
 #include "ui/shell/Executor.h"
@@ -12,8 +13,11 @@
 #include <QObject>
 #include <QString>
 
+#include <exception>
 #include <functional>
 #include <memory>
+#include <optional>
+#include <string_view>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -50,15 +54,28 @@ public:
     void undo();
     void redo();
 
+    /// Finds parts of the current snapshot by their words; valid until the next change.
+    const entry::PartFinder &partFinder() const;
+
     /// The timer of the log, running or not.
-    std::optional<RunningTimer> timer() const;
-    void setTimer(const std::optional<RunningTimer> &timer);
+    const std::optional<RunningTimer> &timer() const { return m_timer; }
+    /// How the time of the running timer went; a fresh one while none runs.
+    TimerProgress timerProgress() const;
+    /// Both say why when it could not be kept, and are true when it was.
+    bool setTimer(const std::optional<RunningTimer> &timer);
+    bool setTimer(const RunningTimer &timer, const TimerProgress &progress);
+    /// As `keepLocalState` does; the timer stays.
+    bool setTimerProgress(const TimerProgress &progress);
+    /// Keeps a value on this computer, or forgets it. False when that failed, which is said once
+    /// until something can be kept again.
+    bool keepLocalState(std::string_view key, std::optional<std::string_view> value);
 
     /// Asks the window to show a record on the page that it belongs to.
     void goTo(RecordRef record) { Q_EMIT recordWanted(record); }
     /// Says what happened, in the line at the foot of the window.
     void say(const QString &sentence) { Q_EMIT said(sentence, false); }
     void complain(const QString &sentence) { Q_EMIT complained(sentence); }
+    void complain(const std::exception &fault);
 
     /// Runs `work` on a worker with progress and cancel at the foot of the window; `done` is called
     /// on this thread unless it failed, which is said, or was cancelled.
@@ -83,6 +100,7 @@ private:
     void receive(const ChangeNotice &notice);
     void startAnswer();
     bool report(const Result<ChangeNotice, Refusal> &result, const QString &sentence);
+    bool keep(const std::function<void()> &body);
 
     std::unique_ptr<Project> m_project;
     Executor &m_executor;
@@ -91,6 +109,11 @@ private:
     Snapshot m_records;
     AnswerPointer m_answer;
     Snapshot m_answered;
+    /// Of `m_records`; made when first asked for.
+    mutable std::optional<entry::PartFinder> m_partFinder;
+    std::optional<RunningTimer> m_timer;
+    /// The last attempt to keep something on this computer failed, which was said.
+    bool m_isKeepingInVain = false;
     std::vector<std::weak_ptr<Progress>> m_running;
     bool m_isAnswering = false;
     int m_subscription = 0;

@@ -87,7 +87,7 @@ std::optional<airframe::AircraftKind> AirframePanel::chosenKind() const
 
 void AirframePanel::chooseKind(std::optional<airframe::AircraftKind> kind)
 {
-    m_session.project().setLocalState(drawingKey, kind ? std::optional(word(*kind)) : std::nullopt);
+    m_session.keepLocalState(drawingKey, kind ? std::optional(word(*kind)) : std::nullopt);
     showAnswer();
 }
 

@@ -49,7 +49,8 @@ void RecordForm::addRow(QFormLayout *layout, const Row &row)
             [this, line = m_lines.back()](const FieldEditor::Assign &assign) {
                 commit(line, assign);
             });
-    connect(editor, &FieldEditor::refused, &m_session, &Session::complain);
+    connect(editor, &FieldEditor::refused, &m_session,
+            qOverload<const QString &>(&Session::complain));
 }
 
 void RecordForm::commit(const Line &line, const std::function<bool(void *)> &assign)

@@ -44,7 +44,7 @@ void RecordLine::setChosen(std::int64_t id)
 void RecordLine::offer()
 {
     const auto records = m_session.records();
-    m_offered = candidates(*records, entry::PartFinder(*records), m_type, text(), offeredAtOnce);
+    m_offered = candidates(*records, m_session.partFinder(), m_type, text(), offeredAtOnce);
     QStringList names;
     for (const std::int64_t id : m_offered)
         names.append(shortName(*records, {m_type, id}));
@@ -73,7 +73,7 @@ void RecordLine::settle()
         return;
     }
     const auto records = m_session.records();
-    m_offered = candidates(*records, entry::PartFinder(*records), m_type, text(), 1);
+    m_offered = candidates(*records, m_session.partFinder(), m_type, text(), 1);
     if (m_offered.empty())
         setChosen(m_chosen);
     else

@@ -80,7 +80,7 @@ std::optional<Id<Media>> SheetBox::takeIn()
         if (!report.failures.empty())
             m_session.complain(inWords(report.failures.front().why));
     } catch (const Fault &fault) {
-        m_session.complain(toQt(fault.what()));
+        m_session.complain(fault);
     }
     return std::nullopt;
 }

@@ -1,0 +1,86 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/Session.h"
+
+#include "core/storage/Database.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/daylog/TimerBar.h"
+#include "ui/today/TodayActs.h"
+
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QWidget>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// Takes away the table in which this computer keeps its own values, as a disk would that fails.
+void breakLocalState(const test::Workshop &workshop)
+{
+    storage::Database database(workshop.folder() / "records.db",
+                               storage::Database::Access::ReadWrite,
+                               storage::Database::Safety::WriteAhead);
+    database.run(R"(DROP TABLE "local_state")");
+}
+
+} // namespace
+
+TEST_CASE("A disk that fails under the running clock is told once, and the clock goes on")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    REQUIRE(session->setTimer(RunningTimer{session->now(), workshop.rudder, {}, {}}));
+    TimerBar bar(*session);
+    breakLocalState(workshop);
+    QSignalSpy complaints(session.get(), &Session::complained);
+    CHECK_FALSE(session->keepLocalState("anything", "kept"));
+    CHECK_FALSE(session->setTimerProgress(freshProgress(session->now())));
+    workshop.clock.advance(std::chrono::minutes{20});
+    for (auto *button : bar.findChildren<QPushButton *>()) {
+        if (button->text() == QStringLiteral("Pause"))
+            button->click();
+    }
+    CHECK(complaints.count() == 1);
+    REQUIRE(session->timer());
+    CHECK(session->timer()->component_id == workshop.rudder);
+    SECTION("a button that is pressed is answered each time")
+    {
+        CHECK_FALSE(session->setTimer(std::nullopt));
+        CHECK(complaints.count() == 2);
+        CHECK(session->timer());
+    }
+}
+
+TEST_CASE("Work does not start on a project that somebody else has open")
+{
+    test::Workshop workshop;
+    const auto holder = workshop.session();
+    const auto reader = workshop.session();
+    REQUIRE(reader->isReadOnly());
+    QWidget window;
+    TodayActs acts(*reader, &window);
+    QSignalSpy complaints(reader.get(), &Session::complained);
+    acts.startWork({RecordType::Step, workshop.wires.value()});
+    CHECK(complaints.count() == 1);
+    CHECK_FALSE(reader->timer());
+}
+
+TEST_CASE("Parts are found by their words in the snapshot that is shown")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    CHECK(session->partFinder().best("rudder") == workshop.rudder);
+    session->change(QStringLiteral("Renamed"), [&](Edit &edit) {
+        Component part = *edit.records().find(workshop.rudder);
+        part.name = "Fin";
+        part.code = "F";
+        edit.put(part);
+    });
+    CHECK_FALSE(session->partFinder().best("rudder"));
+    CHECK(session->partFinder().best("fin") == workshop.rudder);
+}
+
+} // namespace lastrivet::ui
