@@ -7,14 +7,13 @@
 #include <QTimer>
 #include <QWidget>
 
-class QComboBox;
 class QLabel;
 class QPushButton;
 
 namespace lastrivet::ui {
 
-class ActLine;
 class Session;
+class StopForm;
 
 /// One button that starts and stops work on a part, and how long it has gone on.
 class BenchClock final : public QWidget {
@@ -31,18 +30,13 @@ public:
 private:
     void build();
     void start();
-    void askWhatWasDone();
-    bool record(const QString &note, Minutes minutes);
-    void askAboutSigned(Id<Component> part);
     void showClock();
 
     Session &m_session;
     Id<Component> m_part;
     QPushButton *m_button;
     QLabel *m_running;
-    QLabel *m_signed;
-    QComboBox *m_changed;
-    ActLine *m_ask;
+    StopForm *m_form;
     QTimer m_tick;
 };
 

@@ -69,7 +69,6 @@ Id<Component> BenchPartChooser::usualPart() const
 
 void BenchPartChooser::recordsChanged()
 {
-    m_finder.reset();
     if (isVisible())
         fill();
 }
@@ -89,9 +88,7 @@ void BenchPartChooser::fill()
                 parts.push_back(part.id);
         }
     } else {
-        if (!m_finder)
-            m_finder.emplace(*records);
-        parts = m_finder->matches(toStd(m_line->text()), partsOffered);
+        parts = m_session.partFinder().matches(toStd(m_line->text()), partsOffered);
     }
     m_list->setRows(benchPartRows(parts, *records, timer ? timer->component_id : Id<Component>{}));
 }

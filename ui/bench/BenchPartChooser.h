@@ -2,12 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/entry/PartFinder.h"
 #include "core/project/Project.h"
 
 #include <QWidget>
-
-#include <optional>
 
 class QLineEdit;
 
@@ -44,7 +41,6 @@ private:
     Session &m_session;
     QLineEdit *m_line;
     RowListView *m_list;
-    std::optional<entry::PartFinder> m_finder;
 };
 
 } // namespace lastrivet::ui

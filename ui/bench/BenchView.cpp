@@ -169,11 +169,10 @@ void BenchView::askTorque(const Fastener &fastener)
 
 void BenchView::addSquawk()
 {
-    const auto records = m_session.records();
     const auto line = toStd(m_squawk->text());
     if (line.empty())
         return;
-    const auto read = entry::readSquawk(line, entry::PartFinder(*records),
+    const auto read = entry::readSquawk(line, m_session.partFinder(),
                                         {.today = m_session.today(), .part_shown = m_part});
     if (read.problem) {
         m_session.complain(inWords(*read.problem));

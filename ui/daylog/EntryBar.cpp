@@ -64,7 +64,6 @@ void EntryBar::focusLine()
 
 void EntryBar::recordsChanged()
 {
-    m_finder.reset();
     understand();
     m_start->setEnabled(!m_session.isReadOnly());
 }
@@ -72,9 +71,8 @@ void EntryBar::recordsChanged()
 entry::EntryReading EntryBar::reading() const
 {
     const auto records = m_session.records();
-    if (!m_finder)
-        m_finder.emplace(*records);
-    return entry::readEntry(toStd(m_line->text()), *records, *m_finder, m_session.now());
+    return entry::readEntry(toStd(m_line->text()), *records, m_session.partFinder(),
+                            m_session.now());
 }
 
 void EntryBar::understand()
@@ -85,25 +83,21 @@ void EntryBar::understand()
         m_understood->say(
             tr("In front of the colon: how long, which day, parts joined by +, “with” a name. "
                "Behind it the note, and “done” with the steps to tick."));
-    m_told.clear();
+    m_doubt.forget();
     IdSet<Component> parts;
     for (const WorkSession &session : read.sessions)
         parts.push_back(session.component_id);
     m_question->askAbout(parts);
 }
 
-/// What cannot be is never logged; what is unclear only when the person says so twice.
 bool EntryBar::mayBeLogged(const entry::EntryReading &reading)
 {
-    if (!reading.errors.empty()) {
-        m_session.complain(tr("Not logged yet: %1").arg(inWords(reading.errors.front())));
-        return false;
-    }
-    if (reading.problems.empty() || m_told == m_line->text())
+    const auto objection = m_doubt.about(reading, m_line->text());
+    if (!objection)
         return true;
-    m_told = m_line->text();
-    m_understood->say(tr("Enter once more logs it like this."));
-    m_session.complain(tr("Not logged yet: %1").arg(inWords(reading.problems.front())));
+    if (objection->is_overruled_by_saying_so)
+        m_understood->say(tr("Enter once more logs it like this."));
+    m_session.complain(tr("Not logged yet: %1").arg(objection->why));
     return false;
 }
 
@@ -139,9 +133,8 @@ void EntryBar::start()
         const bool isMore = !read.sessions.front().workers.empty() || !read.steps_done.empty();
         progress.note = isMore ? toStd(m_line->text()) : read.sessions.front().note;
     }
-    m_line->clear();
-    setTimerProgress(m_session.project(), progress);
-    m_session.setTimer(timer);
+    if (m_session.setTimer(timer, progress))
+        m_line->clear();
     m_line->setFocus();
 }
 

@@ -3,12 +3,9 @@
 #pragma once
 
 #include "core/entry/EntryReading.h"
-#include "core/entry/PartFinder.h"
-#include "core/project/Project.h"
+#include "ui/daylog/EntryDoubt.h"
 
 #include <QWidget>
-
-#include <optional>
 
 class QPushButton;
 
@@ -49,10 +46,7 @@ private:
     Understood *m_understood;
     SignedQuestion *m_question;
     TimerBar *m_timer;
-    /// Of the snapshot it was made from; made again after a change.
-    mutable std::optional<entry::PartFinder> m_finder;
-    /// The line whose unclear words were told; Enter once more logs it as it is.
-    QString m_told;
+    EntryDoubt m_doubt;
 };
 
 } // namespace lastrivet::ui

@@ -49,7 +49,7 @@ entry::PartWords EntryEdit::partWords(std::string_view line, std::size_t cursor,
 void EntryEdit::offer()
 {
     const auto records = m_session.records();
-    const entry::PartFinder finder(*records);
+    const entry::PartFinder &finder = m_session.partFinder();
     const std::string line = text().toStdString();
     const auto cursor = text().left(cursorPosition()).toStdString().size();
     const auto words = partWords(line, cursor, finder);
@@ -75,7 +75,7 @@ void EntryEdit::take(int row)
 {
     const QString name = m_names->stringList().value(row);
     const auto records = m_session.records();
-    const auto part = entry::PartFinder(*records).matches(toStd(name), 1);
+    const auto part = m_session.partFinder().matches(toStd(name), 1);
     if (part.empty())
         return;
     const Component &component = *records->find(part.front());

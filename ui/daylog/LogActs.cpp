@@ -27,8 +27,7 @@ bool split(Session &session, Id<WorkSession> entry, const QString &text)
     const WorkSession *whole = records->findLive(entry);
     if (!whole)
         return false;
-    const entry::PartFinder parts(*records);
-    const auto pieces = entry::readSplit(toStd(text), *whole, parts);
+    const auto pieces = entry::readSplit(toStd(text), *whole, session.partFinder());
     if (!pieces) {
         session.complain(inWords(pieces.reason()));
         return false;
@@ -39,8 +38,7 @@ bool split(Session &session, Id<WorkSession> entry, const QString &text)
 
 bool move(Session &session, const std::vector<Id<WorkSession>> &entries, const QString &text)
 {
-    const entry::PartFinder parts(*session.records());
-    const auto to = entry::readMove(toStd(text), parts, session.today());
+    const auto to = entry::readMove(toStd(text), session.partFinder(), session.today());
     if (!to) {
         session.complain(inWords(to.reason()));
         return false;

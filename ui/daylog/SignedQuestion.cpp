@@ -35,6 +35,12 @@ SignedQuestion::SignedQuestion(Session &session, QWidget *parent)
     hide();
 }
 
+void SignedQuestion::forget()
+{
+    if (m_answer->count() > 0)
+        m_answer->setCurrentIndex(NotSaid);
+}
+
 void SignedQuestion::askAbout(const IdSet<Component> &parts)
 {
     const auto records = m_session.records();

@@ -23,6 +23,8 @@ class SignedQuestion final : public QWidget {
 public:
     explicit SignedQuestion(Session &session, QWidget *parent = nullptr);
 
+    /// What was answered for earlier work is no answer any more.
+    void forget();
     /// Asks about these parts, which may be none.
     void askAbout(const IdSet<Component> &parts);
     /// Writes the answer into what is to be logged.

@@ -25,9 +25,6 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// Beyond this nobody knows any more whether the clock was forgotten.
-constexpr Minutes longestUnasked{4 * 60};
-
 QString clockText(Moment moment)
 {
     return QTime(0, 0).addSecs(60 * std::max(moment.minuteOfDay(), 0)).toString(
@@ -88,6 +85,7 @@ void StopForm::build()
     for (QLineEdit *field : {m_done, m_stopped, m_worked})
         connect(field, &QLineEdit::returnPressed, this, &StopForm::confirm);
     connect(m_stopped, &QLineEdit::textEdited, this, &StopForm::takeStopTime);
+    connect(m_done, &QLineEdit::textEdited, this, &StopForm::takeTypedTime);
     connect(m_done, &QLineEdit::textChanged, this, &StopForm::askAboutSigned);
 }
 
@@ -96,7 +94,7 @@ void StopForm::ask()
     const auto timer = m_session.timer();
     if (!timer)
         return;
-    const auto progress = timerProgress(m_session.project(), *timer);
+    const auto progress = m_session.timerProgress();
     const Minutes worked = workedBy(progress, m_session.now());
     const bool isLong = worked > longestUnasked;
     if (progress.gap_began)
@@ -107,36 +105,76 @@ void StopForm::ask()
         m_words->setText(tr("The clock has run for %1. When did work stop?").arg(hoursText(worked)));
     else
         m_words->setText(tr("What was done?"));
+    m_question->forget();
+    m_doubt.forget();
     m_done->setText(toQt(progress.note));
+    m_typed = minutesTyped();
     m_stopped->setText(isLong ? QString() : clockText(m_session.now()));
-    m_worked->setText(isLong ? QString() : hoursText(std::max(worked, Minutes{1})));
+    m_measured = isLong ? QString() : hoursText(std::max(worked, Minutes{1}));
+    m_worked->setText(m_measured);
     m_why->hide();
     askAboutSigned();
     show();
     (isLong || progress.gap_began ? m_stopped : m_done)->setFocus();
 }
 
-/// The time at which work stopped says how long it was, pauses left out.
-void StopForm::takeStopTime()
+void StopForm::goOn()
 {
-    const auto timer = m_session.timer();
+    QWidget *last = focusWidget();
+    (last ? last : m_done)->setFocus();
+}
+
+/// When work stopped, by the time of day in the form; none for what is no time, or lies ahead.
+std::optional<Moment> StopForm::stopMoment() const
+{
     const auto clock = entry::parseClock(toStd(m_stopped->text().trimmed()));
-    if (!timer || !clock)
-        return;
-    const auto progress = timerProgress(m_session.project(), *timer);
-    const Moment since = progress.running_since;
+    if (!clock)
+        return std::nullopt;
+    const Moment since = m_session.timerProgress().running_since;
     auto stopped = Moment::ofTime(since.day(), *clock);
     if (stopped && after(since, *stopped)) // past midnight
         stopped = stopped->plusDays(1);
-    if (stopped && !after(*stopped, m_session.now()))
-        m_worked->setText(hoursText(std::max(workedBy(progress, *stopped), Minutes{1})));
+    return stopped && !after(*stopped, m_session.now()) ? stopped : std::nullopt;
+}
+
+/// The time at which work stopped says how long it was, pauses left out.
+void StopForm::takeStopTime()
+{
+    if (const auto stopped = stopMoment())
+        m_worked->setText(
+            hoursText(std::max(workedBy(m_session.timerProgress(), *stopped), Minutes{1})));
+}
+
+std::optional<Minutes> StopForm::minutesTyped() const
+{
+    const auto timer = m_session.timer();
+    if (!timer)
+        return std::nullopt;
+    std::optional<Minutes> sum;
+    for (const WorkSession &session : reading(*timer).sessions) {
+        if (session.minutes)
+            sum = sum.value_or(Minutes{}) + *session.minutes;
+    }
+    return sum;
+}
+
+/// A time that is typed among the words is how long it took.
+void StopForm::takeTypedTime()
+{
+    const auto typed = minutesTyped();
+    if (typed == m_typed)
+        return;
+    if (!m_typed)
+        m_measured = m_worked->text();
+    m_worked->setText(typed ? hoursText(*typed) : m_measured);
+    m_typed = typed;
 }
 
 entry::EntryReading StopForm::reading(const RunningTimer &timer) const
 {
     const auto records = m_session.records();
-    const entry::PartFinder finder(*records);
-    auto read = entry::readEntry(toStd(m_done->text()), *records, finder, m_session.now());
+    auto read = entry::readEntry(toStd(m_done->text()), *records, m_session.partFinder(),
+                                 m_session.now());
     if (read.sessions.empty())
         read.sessions.emplace_back();
     for (WorkSession &session : read.sessions) {
@@ -175,13 +213,21 @@ void StopForm::confirm()
     const auto minutes = entry::parseDuration(toStd(m_worked->text()));
     if (!timer)
         return;
+    const bool isStopTyped = m_stopped->isModified() && !m_stopped->text().trimmed().isEmpty();
+    if (isStopTyped && !stopMoment()) {
+        explain(tr("When did work stop? Write it as 17:30; it cannot lie ahead."), m_stopped);
+        return;
+    }
     if (!minutes || *minutes > Minutes{24 * 60}) {
         explain(tr("How long did it take? Write it as 2h15 or 90m, at most a day."), m_worked);
         return;
     }
     auto read = reading(*timer);
-    if (!read.errors.empty()) {
-        explain(inWords(read.errors.front()), m_done);
+    if (const auto objection = m_doubt.about(read, m_done->text())) {
+        explain(objection->is_overruled_by_saying_so
+                    ? tr("%1 “Log it” once more logs it like this.").arg(objection->why)
+                    : objection->why,
+                m_done);
         return;
     }
     if (read.sessions.size() == 1) {

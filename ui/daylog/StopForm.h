@@ -4,8 +4,11 @@
 
 #include "core/entry/EntryReading.h"
 #include "core/entry/TimerProgress.h"
+#include "ui/daylog/EntryDoubt.h"
 
 #include <QFrame>
+
+#include <optional>
 
 class QLabel;
 class QLineEdit;
@@ -25,6 +28,8 @@ public:
 
     /// Asks about the timer that runs.
     void ask();
+    /// Gives the keyboard back to the question that is shown.
+    void goOn();
 
 Q_SIGNALS:
     /// The work is on record and the clock stands still.
@@ -38,6 +43,10 @@ private:
     void build();
     void confirm();
     void takeStopTime();
+    void takeTypedTime();
+    std::optional<Moment> stopMoment() const;
+    /// What the words say by themselves of how long it took.
+    std::optional<Minutes> minutesTyped() const;
     void explain(const QString &sentence, QLineEdit *field);
     void askAboutSigned();
     entry::EntryReading reading(const RunningTimer &timer) const;
@@ -48,6 +57,10 @@ private:
     QLineEdit *m_stopped;
     QLineEdit *m_worked;
     SignedQuestion *m_question;
+    EntryDoubt m_doubt;
+    std::optional<Minutes> m_typed;
+    /// How long it took before the words said so.
+    QString m_measured;
     QLabel *m_why;
 };
 

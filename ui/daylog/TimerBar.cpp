@@ -18,7 +18,6 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int tickMilliseconds = 15000;
-constexpr Minutes longestUnasked{4 * 60};
 
 } // namespace
 
@@ -74,11 +73,9 @@ void TimerBar::change(const std::function<void(TimerProgress &)> &body)
     const auto timer = m_session.timer();
     if (!timer || m_session.isReadOnly())
         return;
-    auto progress = timerProgress(m_session.project(), *timer);
+    auto progress = m_session.timerProgress();
     body(progress);
-    setTimerProgress(m_session.project(), progress);
-    // Whoever else shows the clock is told.
-    m_session.setTimer(timer);
+    m_session.setTimerProgress(progress);
 }
 
 void TimerBar::noteDown()
@@ -107,7 +104,7 @@ void TimerBar::tick()
     const auto timer = m_session.timer();
     if (!timer || m_session.isReadOnly())
         return;
-    const TimerProgress before = timerProgress(m_session.project(), *timer);
+    const TimerProgress before = m_session.timerProgress();
     TimerProgress progress = before;
     look(progress, m_session.now());
     if (progress == before)
@@ -118,6 +115,11 @@ void TimerBar::tick()
 
 void TimerBar::stop()
 {
+    // What is typed already stays as it is.
+    if (!m_form->isHidden()) {
+        m_form->goOn();
+        return;
+    }
     tick();
     noteDown();
     m_form->ask();
@@ -158,7 +160,7 @@ void TimerBar::showTimer()
         return;
     }
     m_tick.start(tickMilliseconds);
-    const auto progress = timerProgress(m_session.project(), *timer);
+    const auto progress = m_session.timerProgress();
     m_words->setText(wordsFor(*timer, progress));
     m_leaveOut->setVisible(progress.gap_began.has_value());
     m_pause->setText(progress.is_paused ? tr("Go on") : tr("Pause"));

@@ -26,7 +26,8 @@ class TimerBar final : public QWidget {
 public:
     explicit TimerBar(Session &session, QWidget *parent = nullptr);
 
-    /// Asks what was done, as the stop button does.
+    /// Asks what was done, as the stop button does; goes on with the question when it is asked
+    /// already.
     void stop();
     /// Hides it although the clock runs, where another one is seen.
     void setAway(bool isAway);

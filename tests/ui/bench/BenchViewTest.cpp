@@ -139,6 +139,29 @@ TEST_CASE("A clock that was forgotten is not believed")
     CHECK_FALSE(bench.session->timer());
 }
 
+TEST_CASE("Pauses and what was noted at the clock are the same at the bench as in the log")
+{
+    Bench bench;
+    bench.key(Qt::Key_F2);
+    auto progress = bench.session->timerProgress();
+    bench.workshop.clock.advance(std::chrono::minutes{20});
+    pause(progress, bench.session->now());
+    progress.note = "clamps drilled";
+    bench.session->setTimerProgress(progress);
+    CHECK(bench.says(QStringLiteral("Paused after 0 h 20")));
+    bench.workshop.clock.advance(std::chrono::hours{3});
+    bench.key(Qt::Key_F2);
+    QLineEdit &done = bench.line(QStringLiteral("Done"));
+    CHECK(done.text() == QStringLiteral("clamps drilled"));
+    CHECK(bench.line(QStringLiteral("Worked for")).text() == QStringLiteral("0 h 20"));
+    QTest::keyClick(&done, Qt::Key_Return);
+    CHECK_FALSE(bench.session->timer());
+    const auto &sessions = bench.records().work_sessions;
+    const WorkSession &logged = *sessions.find(Id<WorkSession>{sessions.greatestId()});
+    CHECK(logged.minutes == Minutes{20});
+    CHECK(logged.note == "clamps drilled");
+}
+
 TEST_CASE("The next step is ticked by one key, and taken back by undo")
 {
     Bench bench;

@@ -4,6 +4,10 @@
 
 #include "tests/ui/daylog/LogWindow.h"
 
+#include <QComboBox>
+
+#include <cstdlib>
+
 namespace lastrivet::test {
 
 TEST_CASE("The clock runs on through a restart and then becomes an entry")
@@ -108,6 +112,117 @@ TEST_CASE("A line with an impossible time stays in the form when work stops")
     CHECK(window.session->records()->work_sessions.size() == before);
     CHECK(worked.text() == QStringLiteral("30h"));
     CHECK(window.session->timer());
+}
+
+TEST_CASE("Stop pressed twice leaves what is typed as it is")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::minutes{3});
+    window.press(QStringLiteral("Stop work"));
+    QLineEdit &done = window.field(QStringLiteral("Done"));
+    QTest::keyClicks(&done, QStringLiteral("ribs clecoed"));
+    window.field(QStringLiteral("Worked for")).setText(QStringLiteral("2h"));
+    window.press(QStringLiteral("Stop work"));
+    CHECK(done.text() == QStringLiteral("ribs clecoed"));
+    CHECK(done.hasFocus());
+    CHECK(window.field(QStringLiteral("Worked for")).text() == QStringLiteral("2h"));
+}
+
+TEST_CASE("A time of stopping that is none, or lies ahead, is asked for again")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::minutes{3});
+    window.press(QStringLiteral("Stop work"));
+    const auto before = window.session->records()->work_sessions.size();
+    const QString text = GENERATE(QStringLiteral("soon"), QStringLiteral("23:50"));
+    QLineEdit &stopped = window.field(QStringLiteral("Stopped at"));
+    stopped.clear();
+    QTest::keyClicks(&stopped, text);
+    QTest::keyClick(&stopped, Qt::Key_Return);
+    CHECK(window.session->records()->work_sessions.size() == before);
+    CHECK(stopped.text() == text);
+    CHECK(stopped.hasFocus());
+    stopped.clear();
+    QTest::keyClicks(&stopped, QStringLiteral("18:02"));
+    QTest::keyClick(&stopped, Qt::Key_Return);
+    CHECK(window.latest().minutes == Minutes{2});
+}
+
+TEST_CASE("A name that nobody has is asked about before the work is logged when the clock stops")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::minutes{30});
+    window.press(QStringLiteral("Stop work"));
+    const auto before = window.session->records()->work_sessions.size();
+    QLineEdit &done = window.field(QStringLiteral("Done"));
+    QTest::keyClicks(&done, QStringLiteral("flaperon: drilled"));
+    QTest::keyClick(&done, Qt::Key_Return);
+    CHECK(window.session->records()->work_sessions.size() == before);
+    QTest::keyClick(&done, Qt::Key_Return);
+    REQUIRE(window.session->records()->work_sessions.size() == before + 1);
+    CHECK(window.latest().minutes == Minutes{30});
+}
+
+TEST_CASE("A time that is typed among the words is how long it took, and is seen to be")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::minutes{30});
+    window.press(QStringLiteral("Stop work"));
+    QLineEdit &done = window.field(QStringLiteral("Done"));
+    QLineEdit &worked = window.field(QStringLiteral("Worked for"));
+    QTest::keyClicks(&done, QStringLiteral("1h15 rudder: drilled"));
+    CHECK(worked.text() == QStringLiteral("1 h 15"));
+    SECTION("it is logged")
+    {
+        QTest::keyClick(&done, Qt::Key_Return);
+        CHECK(window.latest().minutes == Minutes{75});
+    }
+    SECTION("it leaves with its words")
+    {
+        done.setSelection(0, 5);
+        QTest::keyClick(&done, Qt::Key_Delete);
+        CHECK(worked.text() == QStringLiteral("0 h 30"));
+    }
+}
+
+TEST_CASE("What was answered about inspected work is asked anew for the next work there")
+{
+    LogWindow window;
+    auto &workshop = window.workshop;
+    window.session->change(QStringLiteral("Signed"), [&](Edit &edit) {
+        SignOff signOff;
+        signOff.hold_point_id =
+            Workshop::point(edit.records(), workshop.wingClosing, HoldPointKind::PreCover);
+        signOff.person_id = workshop.inspector;
+        signOff.signed_on = Moment::parse("2026-03-13");
+        edit.put(signOff);
+    });
+    const auto stop = [&] {
+        window.session->setTimer(
+            RunningTimer{window.session->now(), workshop.bay, {}, {}});
+        window.workshop.clock.advance(std::chrono::minutes{4});
+        window.press(QStringLiteral("Stop work"));
+    };
+    const auto answer = [&]() -> QComboBox & {
+        for (auto *box : window.page->findChildren<QComboBox *>()) {
+            if (box->accessibleName() ==
+                    QStringLiteral("Did this change what was inspected?") &&
+                box->isVisible())
+                return *box;
+        }
+        FAIL("nothing is asked");
+        std::abort();
+    };
+    stop();
+    answer().setCurrentIndex(2);
+    window.press(QStringLiteral("Log it"));
+    CHECK(window.latest().changed_inspected == true);
+    stop();
+    CHECK(answer().currentIndex() == 0);
 }
 
 } // namespace lastrivet::test
