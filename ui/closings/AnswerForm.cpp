@@ -67,13 +67,14 @@ void AnswerForm::startVerifying(const Squawk &finding)
 
 bool AnswerForm::perform()
 {
-    const Squawk *finding = m_session.records()->findLive(m_finding);
+    const auto records = m_session.records();
+    const Squawk *finding = records->findLive(m_finding);
     if (!finding) {
         hint(tr("This finding is no longer on record."));
         return false;
     }
     for (const QString &why : {m_on->whyNotHappened(m_session.now()),
-                               m_by->whyNot(*m_session.records()), m_picture->whyNot()}) {
+                               m_by->whyNot(*records), m_picture->whyNot()}) {
         if (!why.isEmpty()) {
             hint(why);
             return false;
@@ -90,18 +91,25 @@ bool AnswerForm::correct(const Squawk &finding)
         m_correction->setFocus();
         return false;
     }
+    // Taking the picture in makes a new snapshot, and the finding is of the old one.
+    const auto id = finding.id;
+    const QString label = tr("Squawk %1 corrected").arg(toQt(finding.number));
     const auto picture = m_picture->takeIn();
     if (!picture)
         return false;
-    return m_session.change(tr("Squawk %1 corrected").arg(toQt(finding.number)), [&](Edit &edit) {
-        acts::fixSquawk(edit, finding.id, correction, *m_on->moment(), m_by->personIn(edit));
+    return m_session.change(label, [&](Edit &edit) {
+        acts::fixSquawk(edit, id, correction, *m_on->moment(), m_by->personIn(edit));
         if (*picture)
-            acts::linkMedia(edit, *picture, {RecordType::Squawk, finding.id.value()});
+            acts::linkMedia(edit, *picture, {RecordType::Squawk, id.value()});
     });
 }
 
 bool AnswerForm::verify(const Squawk &finding)
 {
+    if (!finding.fixed_on) {
+        hint(tr("This finding is no longer on record as corrected."));
+        return false;
+    }
     if (after(*finding.fixed_on, *m_on->moment())) {
         hint(tr("It was corrected on %1; nobody can have verified it before.")
                  .arg(dateText(*finding.fixed_on)));

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/ClosingView.h"
 
-#include "core/base/Error.h"
-#include "core/evidence/IntakeStore.h"
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Signing.h"
 #include "ui/closings/CheckPanel.h"
@@ -17,6 +15,8 @@
 #include "ui/closings/ReasonForm.h"
 #include "ui/closings/SignOffForm.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
+#include "ui/photos/PhotoIntake.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/SheetBox.h"
@@ -52,10 +52,17 @@ ClosingView::ClosingView(Session &session, QWidget *parent)
     , m_closeForm(new CloseForm(session, this))
     , m_reason(new ReasonForm(session, this))
     , m_plan(new HoldPointForm(session, this))
+    , m_intake(new PhotoIntake(session, this))
     , m_body(nullptr)
 {
     build();
     connectParts();
+}
+
+ClosingView::~ClosingView()
+{
+    // What is copied already must not wait for a view that is gone.
+    m_intake->finish();
 }
 
 void ClosingView::build()
@@ -236,6 +243,9 @@ void ClosingView::mend(Mend mend, RecordRef record)
     switch (mend) {
     case Mend::None:
         return;
+    case Mend::AskForVisit:
+        Q_EMIT visitWanted(m_closing);
+        return;
     case Mend::Sign:
         return startSigning(Id<HoldPoint>{record.id});
     case Mend::AddSheet:
@@ -268,33 +278,19 @@ void ClosingView::attachSheet(Id<HoldPoint> point)
 void ClosingView::choosePhotos()
 {
     addPhotos(QFileDialog::getOpenFileNames(
-        this, tr("Photographs of the inside"), {},
+        this, tr("Photographs of the inside"), picturesFolder(),
         tr("Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)")));
 }
 
 void ClosingView::addPhotos(const QStringList &files)
 {
     const Closing *closing = m_session.records()->findLive(m_closing);
-    if (files.isEmpty() || !closing)
+    if (!closing)
         return;
-    std::vector<evidence::IncomingFile> incoming;
-    for (const QString &file : files) {
-        evidence::IncomingFile picture;
-        picture.path = toPath(file);
-        picture.part_name = toStd(partName(*m_session.records(), closing->component_id));
-        picture.links = {{RecordType::Closing, m_closing.value()}};
-        picture.shows = {Shows::Interior};
-        incoming.push_back(std::move(picture));
-    }
-    try {
-        const auto report = evidence::takeIn(m_session.project(), incoming);
-        if (report.failures.empty())
-            m_session.say(tr("%n photographs taken in.", nullptr, int(incoming.size())));
-        else
-            m_session.complain(inWords(report.failures.front().why));
-    } catch (const Fault &fault) {
-        m_session.complain(toQt(fault.what()));
-    }
+    m_intake->takeIn(files,
+                     {{RecordType::Closing, m_closing.value()},
+                      {RecordType::Component, closing->component_id.value()}},
+                     {Shows::Interior});
 }
 
 void ClosingView::writeChanges(Id<HoldPoint> point)

@@ -23,6 +23,7 @@ class ClosingHead;
 class HoldPointForm;
 class HoldPointPanel;
 class LedgerView;
+class PhotoIntake;
 class ReasonForm;
 class SignOffForm;
 
@@ -33,6 +34,7 @@ class ClosingView final : public QWidget {
 
 public:
     explicit ClosingView(Session &session, QWidget *parent = nullptr);
+    ~ClosingView() override;
 
     void show(Id<Closing> closing);
     void setBackWords(const QString &words);
@@ -82,6 +84,7 @@ private:
     CloseForm *m_closeForm;
     ReasonForm *m_reason;
     HoldPointForm *m_plan;
+    PhotoIntake *m_intake;
     QBoxLayout *m_body;
 };
 

@@ -283,11 +283,14 @@ void ClosingsPage::refresh()
     m_inspection->refresh();
 }
 
+Id<Closing> ClosingsPage::shownClosing() const
+{
+    return m_stack->currentWidget() == m_view ? m_view->shown() : Id<Closing>{};
+}
+
 Id<Component> ClosingsPage::shownPart() const
 {
-    const Closing *shown = m_stack->currentWidget() == m_view
-                               ? session().records()->findLive(m_view->shown())
-                               : nullptr;
+    const Closing *shown = session().records()->findLive(shownClosing());
     return shown ? shown->component_id : Id<Component>{};
 }
 

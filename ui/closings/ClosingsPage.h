@@ -39,6 +39,8 @@ public:
     void startVisit(const IdSet<Closing> &closings);
     void startPacket(const IdSet<Closing> &closings);
 
+    /// The closing that is opened, if one is.
+    Id<Closing> shownClosing() const;
     ClosingView &view() const { return *m_view; }
     ClosingBoard &board() const { return *m_board; }
     VisitForm &visit() const { return *m_visit; }

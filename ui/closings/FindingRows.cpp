@@ -141,8 +141,8 @@ void FindingRows::choosePart(QComboBox &box, Id<Component> part, const QString &
 void FindingRows::takeLines(const QString &text)
 {
     const auto records = m_session.records();
-    const entry::PartFinder parts(*records);
-    for (const auto &finding : entry::readFindings(toStd(text), parts, m_session.today())) {
+    for (const auto &finding :
+         entry::readFindings(toStd(text), m_session.partFinder(), m_session.today())) {
         auto row = std::ranges::find_if(
             m_rows, [](const Row &candidate) { return candidate.title->text().isEmpty(); });
         const std::size_t at = std::size_t(row - m_rows.begin());

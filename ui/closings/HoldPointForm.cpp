@@ -59,7 +59,7 @@ bool HoldPointForm::perform()
                known.signer_role == point.signer_role;
     });
     if (isThere) {
-        hint(tr("This closing has a %1 by the %2 already.")
+        hint(tr("This hold point is there already: %1, signed by: %2.")
                  .arg(holdPointWords(point.kind), roleWords(point.signer_role)));
         return false;
     }

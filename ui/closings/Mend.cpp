@@ -10,8 +10,10 @@ Mend mendFor(const readiness::Blocker &blocker)
 {
     switch (blocker.rule) {
     case readiness::Rule::UnsignedHoldPoint:
-    case readiness::Rule::OutdatedSignOff:
         return Mend::Sign;
+    case readiness::Rule::OutdatedSignOff:
+        // Who has been there once has to come again.
+        return blocker.waits_for == SignerRole::Builder ? Mend::Sign : Mend::AskForVisit;
     case readiness::Rule::SignatureWithoutSheet:
         return Mend::AddSheet;
     case readiness::Rule::TooFewPhotos:
@@ -33,6 +35,8 @@ QString mendWords(Mend mend)
         return {};
     case Mend::Sign:
         return QCoreApplication::translate("Mend", "Sign");
+    case Mend::AskForVisit:
+        return QCoreApplication::translate("Mend", "Ask for a visit");
     case Mend::AddSheet:
         return QCoreApplication::translate("Mend", "Add the sheet");
     case Mend::AddPhoto:

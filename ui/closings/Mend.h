@@ -8,8 +8,8 @@
 
 namespace lastrivet::ui {
 
-/// What can be done about a blocker without leaving its ledger.
-enum class Mend { None, Sign, AddSheet, AddPhoto, Tick, StepDone };
+/// What can be done about a blocker from its ledger.
+enum class Mend { None, Sign, AskForVisit, AddSheet, AddPhoto, Tick, StepDone };
 
 Mend mendFor(const readiness::Blocker &blocker);
 /// The words of its button; empty for none.

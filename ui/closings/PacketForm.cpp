@@ -89,6 +89,7 @@ void PacketForm::start(const IdSet<Closing> &closings)
     m_paper->setCurrentIndex(m_paper->findData(int(usual.paper)));
     m_language->setCurrentIndex(
         std::max(0, m_language->findData(int(usual.wording.locale().language()))));
+    m_asked.clear();
     proposePlace();
     hint({});
     m_form->setFocus();
@@ -114,7 +115,7 @@ void PacketForm::proposePlace()
     case print::PacketForm::Small:
         m_about->setText(tr("Pictures become smaller, and some are left out where that is not "
                             "enough; the first page says so."));
-        name += tr(" to send") + QStringLiteral(".pdf");
+        name = tr("%1 to send").arg(name) + QStringLiteral(".pdf");
         break;
     }
     const QString known = QFileInfo(m_place->text()).path();
@@ -131,8 +132,11 @@ void PacketForm::choosePlace()
                                                   QFileDialog::ShowDirsOnly)
                    : QFileDialog::getSaveFileName(this, tr("Where the packet goes"),
                                                   m_place->text(), tr("PDF (*.pdf)"));
-    if (!chosen.isEmpty())
-        m_place->setText(QDir::toNativeSeparators(chosen));
+    if (chosen.isEmpty())
+        return;
+    m_place->setText(QDir::toNativeSeparators(chosen));
+    // The file dialog has asked already whether it may go.
+    m_asked = QDir::fromNativeSeparators(m_place->text());
 }
 
 QString PacketForm::whyNot(const QString &place) const
@@ -156,6 +160,11 @@ bool PacketForm::perform()
     if (const QString why = whyNot(place); !why.isEmpty()) {
         hint(why);
         m_place->setFocus();
+        return false;
+    }
+    if (!isFolder() && QFileInfo::exists(place) && m_asked != place) {
+        m_asked = place;
+        hint(tr("A file of this name is there. Press again to replace it."));
         return false;
     }
     makePacket(m_session,

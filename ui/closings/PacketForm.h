@@ -42,6 +42,8 @@ private:
     QComboBox *m_paper;
     QComboBox *m_language;
     QLineEdit *m_place;
+    /// The file that may be replaced.
+    QString m_asked;
 };
 
 } // namespace lastrivet::ui

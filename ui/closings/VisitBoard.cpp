@@ -6,6 +6,7 @@
 #include "ui/closings/ClosingWords.h"
 #include "ui/closings/VisitPlanModel.h"
 #include "ui/convert/QtText.h"
+#include "ui/widgets/Density.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/Section.h"
@@ -127,8 +128,7 @@ void VisitBoard::refresh()
     m_nothing->setVisible(rows == 0);
     m_table->setVisible(rows > 0);
     const int shown = std::min(rows, mostTableRows);
-    m_table->setFixedHeight(m_table->header()->sizeHint().height() +
-                            shown * Theme::rowHeight + 4);
+    m_table->setFixedHeight(m_table->header()->sizeHint().height() + shown * rowHeight() + 4);
     for (int row = 0; row < rows; ++row) {
         if (row == 0 || m_plan->closing(row) == chosen)
             m_table->setCurrentIndex(m_plan->index(row, VisitPlanModel::Title));

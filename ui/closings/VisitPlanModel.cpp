@@ -3,7 +3,7 @@
 #include "ui/closings/VisitPlanModel.h"
 
 #include "ui/convert/QtText.h"
-#include "ui/shell/Theme.h"
+#include "ui/widgets/Density.h"
 #include "ui/widgets/Marks.h"
 
 #include <QSize>
@@ -103,7 +103,7 @@ QVariant VisitPlanModel::data(const QModelIndex &index, int role) const
     if (role == Qt::CheckStateRole && index.column() == Title)
         return std::ranges::binary_search(m_picked, row.closing) ? Qt::Checked : Qt::Unchecked;
     if (role == Qt::SizeHintRole && index.column() == Title)
-        return QSize(0, Theme::rowHeight);
+        return QSize(0, rowHeight());
     if (role == Qt::TextAlignmentRole && index.column() == Work)
         return int(Qt::AlignRight | Qt::AlignVCenter);
     return {};

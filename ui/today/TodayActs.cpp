@@ -39,8 +39,12 @@ void TodayActs::startWork(RecordRef record)
                                .arg(dateText(running->began)));
         return;
     }
-    m_session.setTimer(RunningTimer{m_session.now(), step->component_id, step->id, {}});
-    m_session.say(tr("The clock runs: %1").arg(toQt(step->title)));
+    if (m_session.isReadOnly()) {
+        m_session.complain(inWords({m_session.project().readOnlyReason(), {}}));
+        return;
+    }
+    if (m_session.setTimer(RunningTimer{m_session.now(), step->component_id, step->id, {}}))
+        m_session.say(tr("The clock runs: %1").arg(toQt(step->title)));
 }
 
 void TodayActs::mend(RecordRef record)
@@ -65,8 +69,10 @@ void TodayActs::takeIn(const QStringList &files, Id<Closing> closing)
     const Closing *record = m_session.records()->find(closing);
     if (!record)
         return;
-    m_intake->takeIn(files, {{RecordType::Closing, closing.value()},
-                             {RecordType::Component, record->component_id.value()}});
+    m_intake->takeIn(files,
+                     {{RecordType::Closing, closing.value()},
+                      {RecordType::Component, record->component_id.value()}},
+                     {Shows::Interior});
 }
 
 } // namespace lastrivet::ui

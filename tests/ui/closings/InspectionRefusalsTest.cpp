@@ -174,4 +174,25 @@ TEST_CASE("The packet is made in three forms, and a place that cannot take it is
     CHECK(loop.complained.isEmpty());
 }
 
+TEST_CASE("A packet takes the place of a file only when that is asked for twice")
+{
+    Loop loop;
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    const QString pdf = loop.file(QStringLiteral("packet.pdf"));
+    QFile older(pdf);
+    REQUIRE(older.open(QIODevice::WriteOnly));
+    older.write("older");
+    older.close();
+    press(loop.page, QStringLiteral("Make packet"));
+    type(loop.page, QStringLiteral("Goes to"), pdf);
+    press(loop.page, QStringLiteral("Make the packet"));
+    CHECK(says(loop.page, QStringLiteral("A file of this name is there")));
+    REQUIRE(older.open(QIODevice::ReadOnly));
+    CHECK(older.readAll() == "older");
+    older.close();
+    press(loop.page, QStringLiteral("Make the packet"));
+    REQUIRE(older.open(QIODevice::ReadOnly));
+    CHECK(older.read(5) == "%PDF-");
+}
+
 } // namespace lastrivet::ui

@@ -5,6 +5,7 @@
 #include "core/project/acts/ClosingUp.h"
 #include "tests/ui/support/ModelWatch.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/closings/Mend.h"
 
 #include <QSignalSpy>
 
@@ -30,6 +31,15 @@ QModelIndex lineOf(const LedgerModel &model, readiness::Rule rule)
 }
 
 } // namespace
+
+TEST_CASE("Who signed before a change and is not the builder has to be asked to come again")
+{
+    readiness::Blocker blocker{readiness::Rule::OutdatedSignOff, readiness::Weight{},
+                               {RecordType::HoldPoint, 1}, SignerRole::Inspector, {}};
+    CHECK(mendFor(blocker) == Mend::AskForVisit);
+    blocker.waits_for = SignerRole::Builder;
+    CHECK(mendFor(blocker) == Mend::Sign);
+}
 
 TEST_CASE("The ledger has a row for every rule and one below it for each record not meeting it")
 {
