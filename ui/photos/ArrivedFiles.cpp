@@ -4,19 +4,16 @@
 
 #include "core/evidence/FileKind.h"
 #include "core/evidence/Intake.h"
+#include "core/evidence/IntakeStore.h"
 
 #include <array>
 #include <fstream>
 #include <string>
 #include <unordered_set>
-#include <utility>
 
 namespace lastrivet::ui {
 
 namespace {
-
-/// So many rows are stored quickly enough between two looks at keyboard and mouse.
-constexpr std::size_t rowsAtOnce = 25;
 
 bool isOfAKindTakenIn(const std::filesystem::path &file)
 {
@@ -56,8 +53,6 @@ void ArrivedFiles::copy()
             evidence::discard(project, {one});
         else
             batch.push_back(std::move(one));
-        if (batch.size() == rowsAtOnce)
-            batches.push_back(std::exchange(batch, {}));
     }
     if (!batch.empty())
         batches.push_back(std::move(batch));

@@ -3,23 +3,21 @@
 #pragma once
 
 #include "core/evidence/ArrivingFiles.h"
-#include "core/evidence/IntakeStore.h"
+#include "core/evidence/PreparedFile.h"
 #include "core/project/Project.h"
 
-#include <deque>
 #include <vector>
 
 namespace lastrivet::ui {
 
 /// Files from the watched folder on their way into the project: copied on a worker, their rows
-/// stored afterwards, batch by batch.
+/// stored afterwards.
 struct ArrivedFiles {
     std::vector<evidence::SeenFile> files;
     std::filesystem::path project;
     Snapshot records;
     Moment now;
-    std::deque<evidence::Batch> batches;
-    evidence::IntakeReport report;
+    std::vector<evidence::Batch> batches;
 
     /// Copies what is a photo or a video, is not there already, and was not withdrawn once; the
     /// rest is passed over without a word, because folders of phones hold much besides.

@@ -36,7 +36,8 @@ void HeadingList::setSections(const std::vector<PhotoListModel::Section> &sectio
     const int shown = currentRow();
     clear();
     for (const PhotoListModel::Section &section : sections) {
-        auto *item = new QListWidgetItem(tr("%1 (%2)").arg(section.title).arg(section.count), this);
+        auto *item = new QListWidgetItem(
+            tr("%1 (%2)").arg(section.title, QString::number(section.count)), this);
         item->setToolTip(section.within.isEmpty()
                              ? section.title
                              : QStringLiteral("%1, %2").arg(section.title, section.within));

@@ -120,7 +120,8 @@ QWidget *LinksEditor::row(const Held &link)
     QString title = tr("%1: %2").arg(toQt(noun(record.type)),
                                      shortName(*m_session.records(), record));
     if (!isOfAll)
-        title = tr("%1 (%2 of %3)").arg(title).arg(link.count).arg(m_media.size());
+        title = tr("%1 (%2 of %3)")
+                    .arg(title, QString::number(link.count), QString::number(m_media.size()));
     auto *row = new QWidget(this);
     QPushButton *open = flatButton(title, tr("Go to %1").arg(title), row);
     open->setToolTip(title);

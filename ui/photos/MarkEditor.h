@@ -24,8 +24,8 @@ public:
     void show(const std::vector<Media::Annotation> &marks);
     const std::vector<Media::Annotation> &marks() const { return m_marks; }
     int chosen() const { return m_chosen; }
-    /// True between a stroke and its telling.
-    bool isUntold() const { return m_untold.isActive() || m_isDragging; }
+    /// True between a stroke and its telling, and while a mark waits for its words.
+    bool isUntold() const { return m_untold.isActive() || m_isDragging || isWordless(m_chosen); }
 
     void choose(int mark);
     /// Chooses the next or the one before; false past either end, then none is chosen.

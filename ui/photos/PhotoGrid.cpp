@@ -236,7 +236,8 @@ void PhotoGrid::paintHeading(QPainter &painter, int section) const
                      Qt::AlignLeft | Qt::AlignVCenter,
                      about.within.isEmpty()
                          ? QString::number(about.count)
-                         : QStringLiteral("%1 · %2").arg(about.within).arg(about.count));
+                         : QStringLiteral("%1 · %2").arg(about.within,
+                                                         QString::number(about.count)));
 }
 
 void PhotoGrid::paintEvent(QPaintEvent *event)

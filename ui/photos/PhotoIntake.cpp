@@ -6,9 +6,11 @@
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/PictureCache.h"
 #include "ui/convert/QtText.h"
+#include "ui/photos/RowStore.h"
 #include "ui/shell/Session.h"
 
 #include <QFile>
+#include <QMetaMethod>
 #include <QTimer>
 
 #include <map>
@@ -19,8 +21,8 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr unsigned workers = 2;
-/// Rows are stored between two looks at keyboard and mouse: so many are quick enough.
-constexpr std::size_t rowsAtOnce = 25;
+/// So many reasons fit into the line at the foot of the window.
+constexpr qsizetype sentencesTold = 3;
 
 struct Work {
     std::vector<evidence::IncomingFile> files;
@@ -70,19 +72,6 @@ void copyAll(Work &work, Progress &progress)
     work.batches.clear();
 }
 
-std::deque<evidence::Batch> inSmallBatches(const std::vector<evidence::Batch> &batches)
-{
-    std::deque<evidence::Batch> small;
-    for (const evidence::Batch &batch : batches) {
-        for (std::size_t first = 0; first < batch.size(); first += rowsAtOnce) {
-            const auto end = std::min(batch.size(), first + rowsAtOnce);
-            small.emplace_back(batch.begin() + std::ptrdiff_t(first),
-                               batch.begin() + std::ptrdiff_t(end));
-        }
-    }
-    return small;
-}
-
 bool isGone(const std::filesystem::path &folder)
 {
     std::error_code error;
@@ -113,7 +102,9 @@ QStringList intakeTroubles(const evidence::IntakeReport &report)
 PhotoIntake::PhotoIntake(Session &session, QObject *parent)
     : QObject(parent)
     , m_session(session)
+    , m_rows(new RowStore(session, ChangeKind::Change, this))
 {
+    connect(m_rows, &RowStore::ended, this, &PhotoIntake::tell);
 }
 
 void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link> &links,
@@ -128,55 +119,43 @@ void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link
     m_session.runLong(
         tr("Taking in photos"), [work](Progress &progress) { copyAll(*work, progress); }, this,
         [this, work] {
-            const bool isStoring = !m_copied.empty();
-            for (evidence::Batch &batch : inSmallBatches(work->batches))
-                m_copied.push_back(std::move(batch));
-            if (!isStoring)
-                storeNext();
+            if (!work->batches.empty())
+                m_rows->add(work->batches);
         });
-}
-
-/// Stores one batch and lets the window live before the next.
-void PhotoIntake::storeNext()
-{
-    if (m_copied.empty())
-        return;
-    try {
-        m_report.append(evidence::store(m_session.project(), std::move(m_copied.front())));
-        m_copied.pop_front();
-    } catch (const std::exception &fault) {
-        m_copied.clear();
-        m_session.complain(toQt(fault.what()));
-        return;
-    }
-    if (m_copied.empty())
-        tell();
-    else
-        QTimer::singleShot(0, this, &PhotoIntake::storeNext);
 }
 
 void PhotoIntake::finish()
 {
-    while (!m_copied.empty())
-        storeNext();
+    m_rows->finish();
 }
 
-void PhotoIntake::tell()
+/// Where somebody lists the reasons, the sentence points there; else it has room for a few.
+QString PhotoIntake::whyNot(int files, const QStringList &troubles) const
 {
-    const evidence::IntakeReport report = std::exchange(m_report, {});
+    if (troubles.size() > 1 && isSignalConnected(QMetaMethod::fromSignal(&PhotoIntake::notTakenIn)))
+        return tr("%n were not; the list says why.", nullptr, files);
+    QStringList sentences = troubles.mid(0, sentencesTold);
+    if (troubles.size() > sentencesTold)
+        sentences.append(
+            tr("%n more were not taken in.", nullptr, int(troubles.size() - sentencesTold)));
+    return sentences.join(QLatin1Char(' '));
+}
+
+void PhotoIntake::tell(const evidence::IntakeReport &report, const QString &fault)
+{
     const QStringList troubles = intakeTroubles(report);
-    const int notTaken = int(report.failures.size());
-    QString words = tr("%n taken in.", nullptr, int(report.taken.size()));
+    QStringList words{tr("%n taken in.", nullptr, int(report.taken.size()))};
     if (!report.already_there.empty())
-        words += QLatin1Char(' ') +
-                 tr("%n were there already.", nullptr, int(report.already_there.size()));
-    if (troubles.isEmpty())
-        m_session.say(words);
+        words.append(tr("%n were there already.", nullptr, int(report.already_there.size())));
+    if (!troubles.isEmpty())
+        words.append(whyNot(int(report.failures.size()), troubles));
+    if (!fault.isEmpty())
+        words.append(tr("The rest was not taken in: %1").arg(fault));
+    const QString sentences = words.join(QLatin1Char(' '));
+    if (troubles.isEmpty() && fault.isEmpty())
+        m_session.say(sentences);
     else
-        m_session.complain(
-            words + QLatin1Char(' ') +
-            (troubles.size() == 1 ? troubles.front()
-                                  : tr("%n were not; the list says why.", nullptr, notTaken)));
+        m_session.complain(sentences);
     std::vector<qint64> media;
     for (const auto id : report.taken)
         media.push_back(id.value());

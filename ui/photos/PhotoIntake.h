@@ -8,11 +8,11 @@
 #include <QObject>
 #include <QStringList>
 
-#include <deque>
 #include <vector>
 
 namespace lastrivet::ui {
 
+class RowStore;
 class Session;
 
 /// Takes files into the project away from the window, with progress and cancel; the records hear of
@@ -36,13 +36,12 @@ Q_SIGNALS:
     void notTakenIn(const QStringList &sentences);
 
 private:
-    void storeNext();
-    void tell();
+    void tell(const evidence::IntakeReport &report, const QString &fault);
+    QString whyNot(int files, const QStringList &troubles) const;
     void makeCopies();
 
     Session &m_session;
-    std::deque<evidence::Batch> m_copied;
-    evidence::IntakeReport m_report;
+    RowStore *m_rows;
     std::vector<Id<Media>> m_withoutCopies;
     bool m_isMakingCopies = false;
 };

@@ -7,6 +7,8 @@
 #include "ui/widgets/PictureLoader.h"
 
 #include <algorithm>
+#include <set>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -28,13 +30,31 @@ void PhotoListModel::show(PhotoOrder order, PhotoFilter filter)
 
 void PhotoListModel::apply(const ChangeNotice &notice)
 {
-    fill();
+    if (mayDiffer(notice))
+        fill();
     std::unordered_set<std::int64_t> touched;
     for (const RecordRef &record : notice.touched) {
         if (record.type == RecordType::Media)
             touched.insert(record.id);
     }
     tellChanged(touched);
+}
+
+/// Which photos there are and under which heading follows from the photos, the parts, and the
+/// records that photos belong to.
+bool PhotoListModel::mayDiffer(const ChangeNotice &notice) const
+{
+    std::set<std::pair<RecordType, std::int64_t>> others;
+    for (const RecordRef &record : notice.touched) {
+        if (record.type == RecordType::Media || record.type == RecordType::Component)
+            return true;
+        others.emplace(record.type, record.id);
+    }
+    return std::ranges::any_of(notice.after->media, [&](const Media &media) {
+        return std::ranges::any_of(media.links, [&](const Media::Link &link) {
+            return others.contains({link.subject, link.id});
+        });
+    });
 }
 
 void PhotoListModel::fill()

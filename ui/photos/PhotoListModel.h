@@ -60,6 +60,7 @@ private:
         friend bool operator==(const Row &, const Row &) = default;
     };
 
+    bool mayDiffer(const ChangeNotice &notice) const;
     void fill();
     void setRows(std::vector<Row> rows, std::vector<Section> sections);
     void tellChanged(const std::unordered_set<std::int64_t> &media);

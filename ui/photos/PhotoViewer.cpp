@@ -142,7 +142,7 @@ QWidget *PhotoViewer::buildBottom()
     connect(m_caption, &QLineEdit::returnPressed, this,
             [this] { focusPlace()->setFocus(); });
     connect(m_markWords, &QLineEdit::editingFinished, this,
-            [this] { m_picture->marks().setWords(m_markWords->text()); });
+            [this] { keepWords(); });
     connect(m_markWords, &QLineEdit::returnPressed, this, [this] { m_picture->setFocus(); });
     return bottom;
 }
@@ -252,6 +252,7 @@ void PhotoViewer::apply(const ChangeNotice &notice)
 
 void PhotoViewer::settle()
 {
+    keepWords();
     m_picture->marks().flush();
     keepCaption();
 }
@@ -288,6 +289,14 @@ void PhotoViewer::keepMarks()
                                    : tr("Mark changed on %1");
     m_session.change(label.arg(mediaTitle(*media)),
                      [&](Edit &edit) { acts::setAnnotations(edit, m_media, marks); });
+}
+
+void PhotoViewer::keepWords()
+{
+    if (!m_markWords->isModified())
+        return;
+    m_markWords->setModified(false);
+    m_picture->marks().setWords(m_markWords->text());
 }
 
 void PhotoViewer::keepCaption()

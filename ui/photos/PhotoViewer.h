@@ -53,6 +53,7 @@ private:
     void updateTools();
     void updateZoom();
     void keepMarks();
+    void keepWords();
     void keepCaption();
     void openFile();
 

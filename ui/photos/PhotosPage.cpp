@@ -12,16 +12,15 @@
 #include "ui/photos/PhotoGrid.h"
 #include "ui/photos/PhotoIntake.h"
 #include "ui/photos/PhotoViewer.h"
+#include "ui/photos/ShowsBar.h"
 #include "ui/photos/TroubleList.h"
 #include "ui/photos/WatchBar.h"
 #include "ui/photos/WatchedFolder.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/PictureLoader.h"
 
-#include <QClipboard>
 #include <QDragEnterEvent>
 #include <QFileDialog>
-#include <QGuiApplication>
 #include <QMimeData>
 #include <QScrollArea>
 #include <QShortcut>
@@ -64,6 +63,7 @@ PhotosPage::PhotosPage(Session &session, QWidget *parent)
 
 PhotosPage::~PhotosPage()
 {
+    m_viewer->settle();
     m_intake->finish();
 }
 
@@ -151,8 +151,11 @@ void PhotosPage::buildKeys()
     add(grid, Qt::Key_Space, [this] { openViewer(); });
     add(grid, QKeySequence::Delete, [this] { m_detail->withdrawAll(); });
     for (std::size_t i = 0; i < Words<Shows>::list.size(); ++i) {
-        for (QWidget *place : {static_cast<QWidget *>(grid), m_viewer->pictureWidget()})
-            add(place, QKeySequence(Qt::Key_1 + int(i)), [this, i] { m_detail->toggle(Shows(i)); });
+        const QKeySequence key(Qt::Key_1 + int(i));
+        add(grid, key, [this, i] { m_detail->toggle(Shows(i)); });
+        // Who looks at one photo speaks of this one, whatever else is chosen in the list.
+        add(m_viewer->pictureWidget(), key,
+            [this, i] { toggleShown(session(), {m_viewer->shown()}, Shows(i)); });
     }
     auto *pasting = new QShortcut(QKeySequence::Paste, this);
     pasting->setContext(Qt::WidgetWithChildrenShortcut);
@@ -193,8 +196,7 @@ void PhotosPage::takeIn(const QStringList &files, const std::vector<Media::Link>
 
 void PhotosPage::paste()
 {
-    const QMimeData *offer = QGuiApplication::clipboard()->mimeData();
-    const QStringList files = offer ? m_offered.from(*offer) : QStringList();
+    const QStringList files = m_inbox.filesOnClipboard();
     if (files.isEmpty())
         session().say(tr("There is no picture and no file to paste."));
     takeIn(files);
@@ -202,14 +204,14 @@ void PhotosPage::paste()
 
 void PhotosPage::dragEnterEvent(QDragEnterEvent *event)
 {
-    if (OfferedFiles::canBeTaken(*event->mimeData()))
+    if (PictureInbox::canTake(*event->mimeData()))
         event->acceptProposedAction();
 }
 
 void PhotosPage::dropEvent(QDropEvent *event)
 {
     event->acceptProposedAction();
-    takeIn(m_offered.from(*event->mimeData()));
+    takeIn(m_inbox.filesIn(*event->mimeData()));
 }
 
 void PhotosPage::refill()
@@ -316,6 +318,12 @@ Id<Component> PhotosPage::shownPart() const
 
 void PhotosPage::recordsChanged(const ChangeNotice &notice)
 {
+    // Which parts lie below the one that is shown may be different now.
+    const bool isOtherTree = std::ranges::any_of(notice.touched, [](const RecordRef &record) {
+        return record.type == RecordType::Component;
+    });
+    if (m_bar->part() && isOtherTree)
+        m_browser->show(m_bar->order(), m_bar->filter());
     m_browser->apply(notice);
     m_detail->apply(notice);
     m_viewer->apply(notice);

@@ -3,12 +3,11 @@
 #pragma once
 
 #include "core/readiness/MissingPictures.h"
-#include "ui/photos/OfferedFiles.h"
 #include "ui/shell/Page.h"
+#include "ui/widgets/PictureInbox.h"
 
 #include <vector>
 
-class QMimeData;
 class QSplitter;
 class QStackedWidget;
 
@@ -83,7 +82,7 @@ private:
     PhotoDetail *m_detail;
     PhotoViewer *m_viewer;
     QStackedWidget *m_views;
-    OfferedFiles m_offered;
+    PictureInbox m_inbox;
     readiness::MissingPictures m_missing;
 };
 

@@ -14,6 +14,31 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+bool allShow(const Records &records, const std::vector<Id<Media>> &media, Shows what)
+{
+    return !media.empty() && std::ranges::all_of(media, [&](Id<Media> id) {
+        const Media *one = records.find(id);
+        return one && one->shows.contains(what);
+    });
+}
+
+} // namespace
+
+void toggleShown(Session &session, const std::vector<Id<Media>> &media, Shows what)
+{
+    if (media.empty() || session.isReadOnly())
+        return;
+    const bool isShown = !allShow(*session.records(), media, what);
+    const QString label =
+        isShown ? ShowsBar::tr("%1: shows %2") : ShowsBar::tr("%1: does not show %2");
+    session.change(label.arg(nameOf(session, media), plainWord(word(what))), [&](Edit &edit) {
+        for (const auto id : media)
+            acts::setShown(edit, id, what, isShown);
+    });
+}
+
 QString nameOf(const Session &session, const std::vector<Id<Media>> &media)
 {
     const Media *one = media.size() == 1 ? session.records()->find(media.front()) : nullptr;
@@ -37,33 +62,16 @@ ShowsBar::ShowsBar(Session &session, QWidget *parent)
     }
 }
 
-bool ShowsBar::allShow(Shows what) const
-{
-    const auto records = m_session.records();
-    return !m_media.empty() && std::ranges::all_of(m_media, [&](Id<Media> id) {
-        const Media *media = records->find(id);
-        return media && media->shows.contains(what);
-    });
-}
-
 void ShowsBar::show(const std::vector<Id<Media>> &media)
 {
     m_media = media;
     for (std::size_t i = 0; i < m_buttons.size(); ++i)
-        m_buttons[i]->setChecked(allShow(Shows(i)));
+        m_buttons[i]->setChecked(allShow(*m_session.records(), m_media, Shows(i)));
 }
 
 void ShowsBar::toggle(Shows what)
 {
-    if (m_media.empty() || m_session.isReadOnly())
-        return;
-    const bool isShown = !allShow(what);
-    const QString label = isShown ? tr("%1: shows %2") : tr("%1: does not show %2");
-    m_session.change(label.arg(nameOf(m_session, m_media), plainWord(word(what))),
-                     [&](Edit &edit) {
-                         for (const auto media : m_media)
-                             acts::setShown(edit, media, what, isShown);
-                     });
+    toggleShown(m_session, m_media, what);
 }
 
 } // namespace lastrivet::ui

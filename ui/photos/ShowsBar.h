@@ -26,13 +26,13 @@ public:
     void toggle(Shows what);
 
 private:
-    bool allShow(Shows what) const;
-
     Session &m_session;
     std::vector<Id<Media>> m_media;
     std::vector<QPushButton *> m_buttons;
 };
 
+/// All of them show it from now on, in one change; none does where all did.
+void toggleShown(Session &session, const std::vector<Id<Media>> &media, Shows what);
 /// "3 photos", or the title of the one.
 QString nameOf(const Session &session, const std::vector<Id<Media>> &media);
 

@@ -5,6 +5,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/photos/ArrivedFiles.h"
 #include "ui/photos/PhotoIntake.h"
+#include "ui/photos/RowStore.h"
 #include "ui/shell/Session.h"
 
 #include <algorithm>
@@ -25,9 +26,32 @@ constexpr qsizetype mostFoldersWatched = 64;
 
 struct WatchedFolder::Look {
     std::filesystem::path folder;
+    std::shared_ptr<evidence::ArrivingFiles> arriving;
+    bool isPassingOver = false;
     bool isThere = false;
     std::vector<evidence::SeenFile> files;
+    std::vector<evidence::SeenFile> whole;
+
+    /// Away from the window: each file has a mark to be worked out.
+    void run();
 };
+
+void WatchedFolder::Look::run()
+{
+    std::error_code error;
+    isThere = std::filesystem::is_directory(folder, error);
+    if (!isThere)
+        return;
+    files = evidence::filesIn(folder);
+    const auto arrived = arriving->look(files, evidence::ArrivingFiles::Clock::now());
+    if (isPassingOver) {
+        arriving->settleWith(files);
+        return;
+    }
+    const std::set<std::filesystem::path> wanted(arrived.begin(), arrived.end());
+    std::ranges::copy_if(files, std::back_inserter(whole),
+                         [&](const auto &file) { return wanted.contains(file.path); });
+}
 
 WatchedFolder::WatchedFolder(Session &session, QObject *parent)
     : WatchedFolder(session, Pace(), parent)
@@ -38,7 +62,9 @@ WatchedFolder::WatchedFolder(Session &session, Pace pace, QObject *parent)
     : QObject(parent)
     , m_session(session)
     , m_pace(pace)
+    , m_rows(new RowStore(session, ChangeKind::Automatic, this))
 {
+    connect(m_rows, &RowStore::ended, this, &WatchedFolder::finishStoring);
     m_settle.setSingleShot(true);
     connect(&m_settle, &QTimer::timeout, this, &WatchedFolder::look);
     connect(&m_rescan, &QTimer::timeout, this, &WatchedFolder::look);
@@ -58,7 +84,7 @@ WatchedFolder::WatchedFolder(Session &session, Pace pace, QObject *parent)
 
 void WatchedFolder::begin()
 {
-    m_arriving.emplace(toPath(m_folder), m_pace.settling);
+    m_arriving = std::make_shared<evidence::ArrivingFiles>(toPath(m_folder), m_pace.settling);
     m_arriving->readMarks(m_session.project().localState(marksKey).value_or(""));
     m_rescan.start(m_pace.rescan);
     setState(State::Watching);
@@ -83,14 +109,14 @@ void WatchedFolder::watch(const QString &folder, Begin how)
 {
     stop();
     m_folder = folder;
-    m_session.project().setLocalState(folderKey, toStd(folder));
+    m_session.keepLocalState(folderKey, toStd(folder));
     m_isPassingOver = how == Begin::FromNowOn;
     begin();
 }
 
 void WatchedFolder::pause()
 {
-    m_session.project().setLocalState(pausedKey, "1");
+    m_session.keepLocalState(pausedKey, "1");
     m_rescan.stop();
     m_settle.stop();
     setState(State::Paused);
@@ -98,14 +124,14 @@ void WatchedFolder::pause()
 
 void WatchedFolder::goOn()
 {
-    m_session.project().setLocalState(pausedKey, std::nullopt);
+    m_session.keepLocalState(pausedKey, std::nullopt);
     begin();
 }
 
 void WatchedFolder::stop()
 {
     for (const char *key : {folderKey, pausedKey, marksKey})
-        m_session.project().setLocalState(key, std::nullopt);
+        m_session.keepLocalState(key, std::nullopt);
     m_rescan.stop();
     m_settle.stop();
     if (const QStringList watched = m_watcher.directories(); !watched.isEmpty())
@@ -123,17 +149,16 @@ void WatchedFolder::look()
     m_isLooking = true;
     const auto look = std::make_shared<Look>();
     look->folder = toPath(m_folder);
+    look->arriving = m_arriving;
+    look->isPassingOver = m_isPassingOver;
     m_session.executor().run(
-        this,
-        [look] {
-            std::error_code error;
-            look->isThere = std::filesystem::is_directory(look->folder, error);
-            look->files = evidence::filesIn(look->folder);
-        },
+        this, [look] { look->run(); },
         [this, look] {
             m_isLooking = false;
-            if (m_arriving && look->folder == toPath(m_folder) && m_state != State::Paused)
+            if (m_arriving == look->arriving && m_state != State::Paused)
                 finishLook(*look);
+            else if (m_arriving && m_state != State::Paused)
+                this->look();
         });
 }
 
@@ -143,21 +168,14 @@ void WatchedFolder::finishLook(const Look &look)
     if (!look.isThere)
         return;
     watchFolders(look);
-    if (std::exchange(m_isPassingOver, false)) {
-        m_arriving->look(look.files, evidence::ArrivingFiles::Clock::now());
-        m_arriving->settleWith(look.files);
+    if (look.isPassingOver) {
+        m_isPassingOver = false;
         keepMarks();
-        return;
-    }
-    const auto whole = m_arriving->look(look.files, evidence::ArrivingFiles::Clock::now());
-    const std::set<std::filesystem::path> wanted(whole.begin(), whole.end());
-    std::vector<evidence::SeenFile> files;
-    std::ranges::copy_if(look.files, std::back_inserter(files),
-                         [&](const auto &file) { return wanted.contains(file.path); });
-    if (!files.empty())
-        copy(std::move(files));
-    else if (m_arriving->isWaiting())
+    } else if (!look.whole.empty()) {
+        copy(look.whole);
+    } else if (m_arriving->isWaiting()) {
         m_settle.start(m_pace.settling);
+    }
 }
 
 void WatchedFolder::watchFolders(const Look &look)
@@ -180,52 +198,52 @@ void WatchedFolder::copy(std::vector<evidence::SeenFile> files)
     const auto copying =
         std::make_shared<ArrivedFiles>(
             ArrivedFiles{std::move(files), m_session.project().folder(), m_session.records(),
-                         m_session.now(), {}, {}});
+                         m_session.now(), {}});
+    m_copied = copying->files;
     m_session.executor().run(
-        this, [copying] { copying->copy(); }, [this, copying] { storeNext(copying); });
+        this, [copying] { copying->copy(); },
+        [this, copying] { m_rows->add(copying->batches); });
 }
 
-void WatchedFolder::storeNext(const std::shared_ptr<ArrivedFiles> &copying)
-{
-    if (copying->batches.empty()) {
-        finishCopying(*copying);
-        return;
-    }
-    try {
-        copying->report.append(evidence::store(m_session.project(),
-                                               std::move(copying->batches.front()),
-                                               ChangeKind::Automatic));
-        copying->batches.pop_front();
-    } catch (const std::exception &fault) {
-        m_isCopying = false;
-        m_session.complain(toQt(fault.what()));
-        return;
-    }
-    if (copying->batches.empty())
-        finishCopying(*copying);
-    else
-        QTimer::singleShot(0, this, [this, copying] { storeNext(copying); });
-}
-
-void WatchedFolder::finishCopying(const ArrivedFiles &copying)
+/// A fault is one of the project, not of these files: it would only come again.
+void WatchedFolder::finishStoring(const evidence::IntakeReport &report, const QString &fault)
 {
     m_isCopying = false;
     if (!m_arriving)
         return;
+    if (fault.isEmpty())
+        settleWithCopied();
+    tell(report);
+    if (!fault.isEmpty()) {
+        m_session.complain(tr("Watching the folder %1 is paused, because photos from it could not "
+                              "be stored: %2")
+                               .arg(m_folder, fault));
+        pause();
+    }
+    Q_EMIT changed();
+    QTimer::singleShot(0, this, &WatchedFolder::look);
+}
+
+void WatchedFolder::settleWithCopied()
+{
     std::vector<evidence::SeenFile> dealtWith;
-    std::ranges::copy_if(copying.files, std::back_inserter(dealtWith), [](const auto &file) {
+    std::ranges::copy_if(m_copied, std::back_inserter(dealtWith), [](const auto &file) {
         std::error_code error;
         return std::filesystem::exists(file.path, error);
     });
     m_arriving->settleWith(dealtWith);
     keepMarks();
-    if (!copying.report.taken.empty()) {
+}
+
+void WatchedFolder::tell(const evidence::IntakeReport &report)
+{
+    if (!report.taken.empty()) {
         m_lastTaken.clear();
-        for (const Id<Media> media : copying.report.taken)
+        for (const Id<Media> media : report.taken)
             m_lastTaken.push_back(media.value());
         m_session.say(tr("%n came in from the watched folder.", nullptr, int(m_lastTaken.size())));
     }
-    if (const QStringList troubles = intakeTroubles(copying.report); !troubles.isEmpty()) {
+    if (const QStringList troubles = intakeTroubles(report); !troubles.isEmpty()) {
         m_session.complain(troubles.size() == 1
                                ? troubles.front()
                                : tr("%n files from the watched folder were not taken in; the "
@@ -233,13 +251,11 @@ void WatchedFolder::finishCopying(const ArrivedFiles &copying)
                                     nullptr, int(troubles.size())));
         Q_EMIT notTakenIn(troubles);
     }
-    Q_EMIT changed();
-    QTimer::singleShot(0, this, &WatchedFolder::look);
 }
 
 void WatchedFolder::keepMarks()
 {
-    m_session.project().setLocalState(marksKey, m_arriving->marks());
+    m_session.keepLocalState(marksKey, m_arriving->marks());
 }
 
 } // namespace lastrivet::ui

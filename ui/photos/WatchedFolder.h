@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/evidence/ArrivingFiles.h"
+#include "core/evidence/IntakeStore.h"
 
 #include <QFileSystemWatcher>
 #include <QObject>
@@ -11,11 +12,11 @@
 
 #include <chrono>
 #include <memory>
-#include <optional>
 #include <vector>
 
 namespace lastrivet::ui {
 
+class RowStore;
 class Session;
 struct ArrivedFiles;
 
@@ -65,15 +66,19 @@ private:
     void finishLook(const Look &look);
     void watchFolders(const Look &look);
     void copy(std::vector<evidence::SeenFile> files);
-    void storeNext(const std::shared_ptr<ArrivedFiles> &copying);
-    void finishCopying(const ArrivedFiles &copying);
+    void finishStoring(const evidence::IntakeReport &report, const QString &fault);
+    void settleWithCopied();
+    void tell(const evidence::IntakeReport &report);
     void keepMarks();
 
     Session &m_session;
     const Pace m_pace;
     State m_state = State::Off;
     QString m_folder;
-    std::optional<evidence::ArrivingFiles> m_arriving;
+    RowStore *m_rows;
+    /// Looked into by a worker while `m_isLooking`, and left alone meanwhile.
+    std::shared_ptr<evidence::ArrivingFiles> m_arriving;
+    std::vector<evidence::SeenFile> m_copied;
     bool m_isPassingOver = false;
     bool m_isLooking = false;
     bool m_isCopying = false;

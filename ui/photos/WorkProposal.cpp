@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/WorkProposal.h"
 
-#include "core/evidence/SessionMatcher.h"
 #include "core/project/acts/PhotoActs.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -87,12 +86,9 @@ void WorkProposal::show(const std::vector<Id<Media>> &media)
 {
     const auto records = m_session.records();
     m_pairs.clear();
-    if (!media.empty()) {
-        const evidence::SessionMatcher matcher(*records);
-        for (const Id<Media> id : media) {
-            if (const auto work = workThatFits(matcher, *records->find(id), false))
-                m_pairs.emplace_back(id, work);
-        }
+    for (const Id<Media> id : media) {
+        if (const auto work = workThatFits(matcher(), *records->find(id), false))
+            m_pairs.emplace_back(id, work);
     }
     setVisible(!m_pairs.empty());
     if (m_pairs.empty())
@@ -104,15 +100,23 @@ void WorkProposal::show(const std::vector<Id<Media>> &media)
     m_confirm->setVisible(!m_session.isReadOnly());
 }
 
-QString WorkProposal::words() const
+const evidence::SessionMatcher &WorkProposal::matcher()
+{
+    if (!m_matcher || m_matched != m_session.records()) {
+        m_matched = m_session.records();
+        m_matcher.emplace(*m_matched);
+    }
+    return *m_matcher;
+}
+
+QString WorkProposal::words()
 {
     const auto records = m_session.records();
     std::map<Id<WorkSession>, int> counts;
     for (const auto &[media, work] : m_pairs)
         ++counts[work];
-    const evidence::SessionMatcher matcher(*records);
     const bool isSure = std::ranges::all_of(m_pairs, [&](const PhotoAndWork &pair) {
-        return bool(workThatFits(matcher, *records->find(pair.first), true));
+        return bool(workThatFits(matcher(), *records->find(pair.first), true));
     });
     QStringList lines{isSure ? tr("Taken while this was done:")
                              : tr("Taken on the day of this work:")};
@@ -123,7 +127,7 @@ QString WorkProposal::words() const
         }
         const QString entry = describe(*records, *records->find(work));
         lines.append(m_pairs.size() == 1 ? entry
-                                         : tr("%1 × %2").arg(count).arg(entry));
+                                         : tr("%1 × %2").arg(QString::number(count), entry));
     }
     return lines.join(QLatin1Char('\n'));
 }

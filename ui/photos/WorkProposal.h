@@ -2,19 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/records/Records.h"
+#include "core/evidence/SessionMatcher.h"
+#include "core/project/Project.h"
 
 #include <QWidget>
 
+#include <optional>
 #include <utility>
 #include <vector>
 
 class QLabel;
 class QPushButton;
-
-namespace lastrivet::evidence {
-class SessionMatcher;
-}
 
 namespace lastrivet::ui {
 
@@ -41,9 +39,13 @@ public:
     void confirm();
 
 private:
-    QString words() const;
+    QString words();
+    const evidence::SessionMatcher &matcher();
 
     Session &m_session;
+    /// Of `m_matched`: made once per snapshot, however often another photo is chosen.
+    std::optional<evidence::SessionMatcher> m_matcher;
+    Snapshot m_matched;
     std::vector<PhotoAndWork> m_pairs;
     QLabel *m_words;
     QPushButton *m_confirm;

@@ -7,8 +7,6 @@
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/PictureInbox.h"
 
-#include <QClipboard>
-#include <QGuiApplication>
 #include <QKeyEvent>
 
 namespace lastrivet::ui {
@@ -38,9 +36,8 @@ entry::PartWords SquawkLineEdit::partWords(std::string_view line, std::size_t cu
 
 void SquawkLineEdit::keyPressEvent(QKeyEvent *event)
 {
-    const QMimeData *offered = QGuiApplication::clipboard()->mimeData();
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (event->matches(QKeySequence::Paste) && offered && PictureInbox::hasAny(*offered))
+    if (event->matches(QKeySequence::Paste) && PictureInbox::isPictureOnClipboard())
         Q_EMIT picturesPasted();
     else if (event->key() == Qt::Key_Escape)
         Q_EMIT left();

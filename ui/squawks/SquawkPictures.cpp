@@ -10,9 +10,7 @@
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PhotoDelegate.h"
 
-#include <QClipboard>
 #include <QDragEnterEvent>
-#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -173,7 +171,7 @@ void SquawkPictures::sendOver()
 
 void SquawkPictures::paste()
 {
-    addFiles(m_inbox.filesIn(*QGuiApplication::clipboard()->mimeData()));
+    addFiles(m_inbox.filesOnClipboard());
 }
 
 bool SquawkPictures::eventFilter(QObject *watched, QEvent *event)
@@ -188,7 +186,7 @@ bool SquawkPictures::eventFilter(QObject *watched, QEvent *event)
 
 void SquawkPictures::dragEnterEvent(QDragEnterEvent *event)
 {
-    if (PictureInbox::hasAny(*event->mimeData()))
+    if (PictureInbox::canTake(*event->mimeData()))
         event->acceptProposedAction();
 }
 

@@ -2,10 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/PictureInbox.h"
 
+#include "core/evidence/ArrivingFiles.h"
+#include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
 
+#include <QClipboard>
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QFileInfo>
+#include <QGuiApplication>
 #include <QImage>
 #include <QMimeData>
 #include <QUrl>
@@ -31,20 +36,41 @@ QStringList localFiles(const QMimeData &offered)
 
 } // namespace
 
-bool PictureInbox::hasAny(const QMimeData &offered)
+bool PictureInbox::canTake(const QMimeData &offered)
 {
     return offered.hasImage() || !localFiles(offered).isEmpty();
 }
 
+bool PictureInbox::isPictureOnClipboard()
+{
+    const QMimeData *offered = QGuiApplication::clipboard()->mimeData();
+    return offered && canTake(*offered) &&
+           (!localFiles(*offered).isEmpty() || !offered->hasText());
+}
+
 QStringList PictureInbox::filesIn(const QMimeData &offered)
 {
-    const QStringList files = localFiles(offered);
-    if (!files.isEmpty() || !offered.hasImage())
+    QStringList files;
+    for (const QString &file : localFiles(offered)) {
+        if (!QFileInfo(file).isDir()) {
+            files.append(file);
+            continue;
+        }
+        for (const evidence::SeenFile &inside : evidence::filesIn(toPath(file)))
+            files.append(pathText(inside.path));
+    }
+    const auto picture = files.isEmpty() ? offered.imageData().value<QImage>() : QImage();
+    if (picture.isNull())
         return files;
     const QString file =
         m_folder.filePath(tr("pasted picture %1").arg(++m_pasted) + QStringLiteral(".png"));
-    const auto picture = qvariant_cast<QImage>(offered.imageData());
     return picture.save(file) ? QStringList{file} : QStringList{};
+}
+
+QStringList PictureInbox::filesOnClipboard()
+{
+    const QMimeData *offered = QGuiApplication::clipboard()->mimeData();
+    return offered ? filesIn(*offered) : QStringList{};
 }
 
 QStringList PictureInbox::ask(QWidget *parent)

@@ -3,7 +3,7 @@
 #include "ui/photos/PhotoIntake.h"
 
 #include "tests/ui/support/PhotosWindow.h"
-#include "ui/photos/OfferedFiles.h"
+#include "ui/widgets/PictureInbox.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -113,10 +113,10 @@ TEST_CASE("A picture from the clipboard is taken in, and so are dropped files an
     QMimeData offer;
     offer.setUrls({QUrl::fromLocalFile(QString::fromStdString(window.folder.path().string())),
                    QUrl(QStringLiteral("https://example.org/a.jpg"))});
-    ui::OfferedFiles files;
-    CHECK(files.from(offer).size() == 2);
+    ui::PictureInbox files;
+    CHECK(files.filesIn(offer).size() == 2);
     offer.setUrls({QUrl::fromLocalFile(single)});
-    CHECK(files.from(offer) == QStringList{single});
+    CHECK(files.filesIn(offer) == QStringList{single});
 }
 
 } // namespace lastrivet::test

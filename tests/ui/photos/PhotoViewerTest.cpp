@@ -214,6 +214,26 @@ TEST_CASE("Number keys say what the open photo shows")
     CHECK(viewer.shown().shows == WordSet<Shows>{Shows::Defect});
 }
 
+TEST_CASE("Number keys in the open photo say nothing of the others that are chosen")
+{
+    OpenViewer viewer;
+    const Id<Media> open = viewer.shown().id;
+    viewer.grid().selectAll();
+    viewer.key(viewer.picture(), Qt::Key_4);
+    for (const Media &media : viewer.session->records()->media)
+        CHECK(media.shows.contains(Shows::Defect) == (media.id == open));
+}
+
+TEST_CASE("Words of a mark that are being written are kept when the page goes")
+{
+    OpenViewer viewer;
+    viewer.key(viewer.picture(), Qt::Key_W);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("chafed"));
+    viewer.page.findChild<ui::PhotoViewer *>()->settle();
+    REQUIRE(viewer.marks().size() == 1);
+    CHECK(viewer.marks().front().text == "chafed");
+}
+
 TEST_CASE("Videos are opened with the program that the computer has for them")
 {
     PhotosWindow window;
