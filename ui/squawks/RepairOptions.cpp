@@ -13,7 +13,19 @@
 #include <QRadioButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
+
+namespace {
+
+/// Whether it is decided for is no part of its words.
+bool sayTheSame(const Squawk::RepairOption &a, const Squawk::RepairOption &b)
+{
+    return a.title == b.title && a.pros == b.pros && a.cons == b.cons;
+}
+
+} // namespace
 
 RepairOptions::RepairOptions(Session &session, QWidget *parent)
     : QWidget(parent)
@@ -47,8 +59,10 @@ void RepairOptions::show(Id<Squawk> squawk)
     const auto options = found ? found->repair_options : std::vector<Squawk::RepairOption>();
     if (squawk == m_squawk && options == m_shown)
         return;
-    if (squawk != m_squawk)
-        leaveLine();
+    if (squawk != m_squawk) {
+        m_left[m_squawk] = line();
+        setLine(m_left[squawk]);
+    }
     m_squawk = squawk;
     m_shown = options;
     clearLayout(*m_rows);
@@ -117,47 +131,53 @@ bool RepairOptions::change(const QString &what, const std::function<void(Squawk 
 
 void RepairOptions::edit(std::size_t place)
 {
-    m_edited = place;
-    m_title->setText(toQt(m_shown[place].title));
-    m_pros->setText(toQt(m_shown[place].pros));
-    m_cons->setText(toQt(m_shown[place].cons));
+    setLine({m_shown[place], m_shown[place]});
     m_title->setFocus();
     m_title->selectAll();
 }
 
-void RepairOptions::leaveLine()
+RepairOptions::Line RepairOptions::line() const
 {
-    m_edited.reset();
-    for (QLineEdit *field : {m_title, m_pros, m_cons})
-        field->clear();
+    return {{toStd(m_title->text()), toStd(m_pros->text()), toStd(m_cons->text()), false},
+            m_edited};
 }
 
-/// What is in the line becomes one more way, or takes the place of the one being edited.
+void RepairOptions::setLine(const Line &line)
+{
+    m_edited = line.edited;
+    m_title->setText(toQt(line.words.title));
+    m_pros->setText(toQt(line.words.pros));
+    m_cons->setText(toQt(line.words.cons));
+}
+
+/// What is in the line becomes one more way, or takes the place of the one being edited where
+/// that is still there.
 void RepairOptions::keepLine()
 {
-    const Squawk::RepairOption typed{toStd(m_title->text()), toStd(m_pros->text()),
-                                     toStd(m_cons->text()), false};
+    const Squawk::RepairOption typed = line().words;
     if (typed.title.empty()) {
         if (!typed.pros.empty() || !typed.cons.empty() || m_edited)
             m_session.complain(tr("A way to repair it needs a name; what is for and against it "
                                   "is still in the line."));
         return;
     }
-    const auto place = m_edited;
-    const bool isDone = change(place ? tr("repair option changed") : tr("repair option added"),
+    const auto isEdited = [edited = m_edited](const Squawk::RepairOption &option) {
+        return edited && sayTheSame(option, *edited);
+    };
+    const bool isChange = std::ranges::any_of(m_shown, isEdited);
+    const bool isDone = change(isChange ? tr("repair option changed") : tr("repair option added"),
                                [&](Squawk &squawk) {
                                    auto &options = squawk.repair_options;
-                                   if (!place) {
-                                       options.push_back(typed);
-                                       return;
-                                   }
-                                   const bool isChosen = options[*place].chosen;
-                                   options[*place] = typed;
-                                   options[*place].chosen = isChosen;
+                                   const auto found = std::ranges::find_if(options, isEdited);
+                                   const bool isChosen = found != options.end() && found->chosen;
+                                   auto &kept = found == options.end() ? options.emplace_back()
+                                                                       : *found;
+                                   kept = typed;
+                                   kept.chosen = isChosen;
                                });
     if (!isDone)
         return;
-    leaveLine();
+    setLine({});
     m_title->setFocus();
 }
 
@@ -175,7 +195,6 @@ void RepairOptions::choose(std::size_t place)
 
 void RepairOptions::remove(std::size_t place)
 {
-    m_edited.reset();
     change(tr("repair option removed"), [&](Squawk &squawk) {
         squawk.repair_options.erase(squawk.repair_options.begin() + std::ptrdiff_t(place));
     });

@@ -7,6 +7,7 @@
 #include <QWidget>
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -29,12 +30,19 @@ public:
     void show(Id<Squawk> squawk);
 
 private:
+    /// The words in the line, and the way that they are of; none when they are for a new one.
+    struct Line {
+        Squawk::RepairOption words;
+        std::optional<Squawk::RepairOption> edited;
+    };
+
     QWidget *makeRow(const Squawk::RepairOption &option, std::size_t place);
     void addAct(QBoxLayout &layout, const QString &words, const QString &name,
                 const std::function<void()> &act);
     QString reasonsFor(const Squawk::RepairOption &option) const;
+    Line line() const;
+    void setLine(const Line &line);
     void keepLine();
-    void leaveLine();
     void edit(std::size_t place);
     void choose(std::size_t place);
     void remove(std::size_t place);
@@ -43,8 +51,10 @@ private:
     Session &m_session;
     Id<Squawk> m_squawk;
     std::vector<Squawk::RepairOption> m_shown;
-    /// The way whose words are in the line; none when the line is for a new one.
-    std::optional<std::size_t> m_edited;
+    /// As it was when its words were put into the line: its place may change meanwhile.
+    std::optional<Squawk::RepairOption> m_edited;
+    /// What was typed and not kept, of squawks that were looked at before.
+    std::map<Id<Squawk>, Line> m_left;
     QVBoxLayout *m_rows;
     QLineEdit *m_title;
     QLineEdit *m_pros;

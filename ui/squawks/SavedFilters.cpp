@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squawks/SavedFilters.h"
 
-#include "core/base/Error.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
@@ -93,11 +92,7 @@ void SavedFilters::store()
     QStringList lines{lineOf({}, m_last)};
     for (const Named &named : m_all)
         lines.append(lineOf(named.name, named.filter));
-    try {
-        m_session.project().setLocalState(key, lines.join(QLatin1Char('\n')).toStdString());
-    } catch (const Fault &fault) {
-        m_session.complain(toQt(fault.what()));
-    }
+    m_session.keepLocalState(key, lines.join(QLatin1Char('\n')).toStdString());
 }
 
 const SavedFilters::Named *SavedFilters::find(const QString &name) const

@@ -107,7 +107,10 @@ void SquawkActForm::start(Act act, Id<Squawk> squawk)
     showFields();
     if (!isSame)
         fill(*known);
+    const QString named = isSame ? m_person->currentText() : QString();
     offerPeople(*known);
+    if (!named.isEmpty())
+        m_person->setEditText(named);
     show();
     if (act == Act::Verify)
         m_person->setFocus();

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squawks/SquawkCapture.h"
 
-#include "core/base/Error.h"
 #include "core/project/acts/SquawkActs.h"
 #include "ui/convert/QtText.h"
 #include "ui/photos/PhotoIntake.h"
@@ -11,10 +10,8 @@
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordNames.h"
 
-#include <QClipboard>
 #include <QDragEnterEvent>
 #include <QFileInfo>
-#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -108,7 +105,7 @@ void SquawkCapture::start(Id<Component> partShown)
 entry::SquawkReading SquawkCapture::reading() const
 {
     const auto records = m_session.records();
-    return entry::readSquawk(toStd(m_line->text()), entry::PartFinder(*records),
+    return entry::readSquawk(toStd(m_line->text()), m_session.partFinder(),
                              m_line->surroundings(m_part));
 }
 
@@ -211,7 +208,7 @@ void SquawkCapture::addPhotos(const QStringList &files)
 
 void SquawkCapture::paste()
 {
-    addPhotos(m_inbox.filesIn(*QGuiApplication::clipboard()->mimeData()));
+    addPhotos(m_inbox.filesOnClipboard());
 }
 
 void SquawkCapture::clear()
@@ -229,16 +226,12 @@ void SquawkCapture::keepDraft() const
         return;
     const std::string text = toStd(m_line->text());
     const auto kept = text.empty() ? std::nullopt : std::optional<std::string_view>(text);
-    try {
-        m_session.project().setLocalState(toStd(m_draft), kept);
-    } catch (const Fault &fault) {
-        m_session.complain(toQt(fault.what()));
-    }
+    m_session.keepLocalState(toStd(m_draft), kept);
 }
 
 void SquawkCapture::dragEnterEvent(QDragEnterEvent *event)
 {
-    if (PictureInbox::hasAny(*event->mimeData()))
+    if (PictureInbox::canTake(*event->mimeData()))
         event->acceptProposedAction();
 }
 

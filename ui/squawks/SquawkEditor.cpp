@@ -114,7 +114,8 @@ QWidget *SquawkEditor::buildActs()
     auto *flow = new Flow(acts);
     m_withdraw->setProperty("flat", true);
     m_takeBack->setProperty("flat", true);
-    m_fixAndCheck->setProperty("primary", true);
+    for (QPushButton *next : {m_fixAndCheck, m_verify})
+        next->setProperty("primary", true);
     m_fixAndCheck->setToolTip(tr("F in the list"));
     m_takeBack->setToolTip(tr("One step back: not accepted, not verified or not fixed after all"));
     m_again->setToolTip(tr("Writes down a new squawk like this one; this one keeps its dates"));

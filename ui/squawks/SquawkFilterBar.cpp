@@ -64,6 +64,11 @@ SquawkFilterBar::SquawkFilterBar(Session &session, QWidget *parent)
     setFilter(m_saved->last());
 }
 
+SquawkFilterBar::~SquawkFilterBar()
+{
+    m_saved->keepLast(filter());
+}
+
 void SquawkFilterBar::build()
 {
     m_text->setPlaceholderText(tr("Type to filter"));
@@ -199,8 +204,14 @@ void SquawkFilterBar::tell()
         return;
     m_everything->setEnabled(filter() != SquawkFilter{});
     showRest();
-    m_saved->keepLast(filter());
     Q_EMIT changed();
+}
+
+/// Not at every letter that is typed: it goes to the disk.
+void SquawkFilterBar::hideEvent(QHideEvent *event)
+{
+    m_saved->keepLast(filter());
+    QWidget::hideEvent(event);
 }
 
 void SquawkFilterBar::focusText()
@@ -211,10 +222,15 @@ void SquawkFilterBar::focusText()
 
 void SquawkFilterBar::apply(const ChangeNotice &notice)
 {
-    if (std::ranges::any_of(notice.touched, [](const RecordRef &record) {
+    if (std::ranges::none_of(notice.touched, [](const RecordRef &record) {
             return record.type == RecordType::Inspection;
         }))
-        fillInspections();
+        return;
+    const auto before = filter();
+    fillInspections();
+    // The one that was chosen may have gone.
+    if (filter() != before)
+        tell();
 }
 
 } // namespace lastrivet::ui

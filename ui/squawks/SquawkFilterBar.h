@@ -27,6 +27,7 @@ public:
     using Filter = readiness::SquawkFilter;
 
     explicit SquawkFilterBar(Session &session, QWidget *parent = nullptr);
+    ~SquawkFilterBar() override;
 
     Filter filter() const;
     /// Shows a filter; says so when it is another one.
@@ -37,6 +38,9 @@ public:
 
 Q_SIGNALS:
     void changed();
+
+protected:
+    void hideEvent(QHideEvent *event) override;
 
 private:
     void build();

@@ -48,7 +48,7 @@ void exportSquawks(Session &session, const SquawkListing &listing, const QString
         session.say(tr("%n squawks were written to %1.", int(listing.list.size()))
                         .arg(QFileInfo(file).fileName()));
     } catch (const Fault &fault) {
-        session.complain(toQt(fault.what()));
+        session.complain(fault);
     }
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/entry/EntryLine.h"
 #include "core/project/acts/Sessions.h"
+#include "core/project/acts/WorkActs.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/RecordNames.h"
@@ -23,14 +24,6 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int tickMilliseconds = 15000;
-/// Beyond this nobody knows any more whether the clock was forgotten.
-constexpr Minutes longestUnasked{4 * 60};
-
-Minutes between(Moment began, Moment now)
-{
-    const auto days = (now.day() - began.day()).count();
-    return Minutes{days * 24 * 60 + now.minuteOfDay() - began.minuteOfDay()};
-}
 
 std::vector<const WorkSession *> sessionsOn(const Records &records, Id<Squawk> squawk)
 {
@@ -94,6 +87,11 @@ void SquawkWork::connectParts()
     connect(m_sessions, &Section::chosen, this,
             [this](const RecordRef &record) { m_session.goTo(record); });
     connect(m_line, &QLineEdit::textChanged, this, &SquawkWork::understand);
+    connect(m_line, &QLineEdit::textEdited, this, [this](const QString &text) {
+        // An emptied line is about nothing any more.
+        if (text.isEmpty())
+            m_stopped = {};
+    });
     connect(m_line, &QLineEdit::returnPressed, this, &SquawkWork::log);
     connect(m_clock, &QPushButton::clicked, this, &SquawkWork::startOrStop);
     connect(&m_session, &Session::timerChanged, this, &SquawkWork::updateClock);
@@ -103,9 +101,10 @@ void SquawkWork::connectParts()
 void SquawkWork::show(Id<Squawk> squawk)
 {
     if (squawk != m_squawk) {
+        m_left[m_squawk] = m_line->text();
         m_squawk = squawk;
-        m_isOfClock = false;
-        m_line->clear();
+        m_doubt.forget();
+        m_line->setText(m_left[squawk]);
     }
     refresh();
 }
@@ -144,7 +143,7 @@ void SquawkWork::fillSessions(const Squawk &squawk)
 entry::EntryReading SquawkWork::reading() const
 {
     const auto records = m_session.records();
-    auto read = entry::readEntry(toStd(m_line->text()), *records, entry::PartFinder(*records),
+    auto read = entry::readEntry(toStd(m_line->text()), *records, m_session.partFinder(),
                                  m_session.now());
     for (WorkSession &session : read.sessions) {
         session.squawk_id = m_squawk;
@@ -152,13 +151,28 @@ entry::EntryReading SquawkWork::reading() const
         if (session.kind != WorkKind::Inspection && session.kind != WorkKind::Planning)
             session.kind = WorkKind::Rework;
     }
-    if (m_isOfClock && read.sessions.size() == 1 && m_session.timer())
-        read.sessions.front().began = m_session.timer()->began;
+    if (!isOfClock())
+        return read;
+    for (WorkSession &session : read.sessions) {
+        // A day that is typed counts more than the clock's.
+        if (session.began == m_session.today())
+            session.began = m_session.timer()->began;
+    }
     return read;
+}
+
+bool SquawkWork::isOfClock() const
+{
+    const auto timer = m_session.timer();
+    return m_stopped && m_stopped == m_squawk && timer && timer->squawk_id == m_squawk;
 }
 
 void SquawkWork::understand()
 {
+    if (m_line->text().trimmed().isEmpty()) {
+        m_understood->hide();
+        return;
+    }
     const auto read = reading();
     m_understood->setVisible(!read.sessions.empty());
     if (read.sessions.empty())
@@ -168,32 +182,47 @@ void SquawkWork::understand()
                       session.minutes ? hoursText(*session.minutes) : tr("no time written down")};
     if (!session.note.empty())
         words.append(QStringLiteral("“%1”").arg(toQt(session.note)));
-    for (const Message &problem : read.problems)
-        words.append(inWords(problem));
+    if (isOfClock())
+        words.append(tr("the clock is stopped"));
+    for (const auto *said : {&read.errors, &read.problems}) {
+        for (const Message &message : *said)
+            words.append(inWords(message));
+    }
     m_understood->setText(words.join(QStringLiteral(" · ")));
+}
+
+bool SquawkWork::mayBeLogged(const entry::EntryReading &reading)
+{
+    const auto objection = m_doubt.about(reading, m_line->text());
+    if (!objection)
+        return true;
+    m_session.complain(objection->is_overruled_by_saying_so
+                           ? tr("Not logged yet: %1 Enter once more logs it like this.")
+                                 .arg(objection->why)
+                           : tr("Not logged yet: %1").arg(objection->why));
+    return false;
 }
 
 void SquawkWork::log()
 {
     const auto read = reading();
     const Squawk *squawk = m_session.records()->findLive(m_squawk);
-    if (!squawk || read.sessions.empty())
+    if (!squawk || read.sessions.empty() || !mayBeLogged(read))
         return;
-    if (after(*read.sessions.front().began, m_session.now())) {
-        m_session.complain(tr("%1 has not come yet.").arg(dateText(*read.sessions.front().began)));
-        return;
-    }
+    const bool isClockDone = isOfClock();
     const bool isDone =
         m_session.change(tr("Work logged on squawk %1").arg(toQt(squawk->number)), [&](Edit &edit) {
             for (const WorkSession &session : read.sessions)
                 acts::enterSession(edit, session);
+            for (const auto step : read.steps_done)
+                acts::tickStep(edit, step, *read.sessions.front().began);
         });
     if (!isDone)
         return;
-    if (m_isOfClock)
-        m_session.setTimer(std::nullopt);
-    m_isOfClock = false;
     m_line->clear();
+    m_stopped = {};
+    if (isClockDone)
+        m_session.setTimer(std::nullopt);
 }
 
 void SquawkWork::startOrStop()
@@ -205,20 +234,31 @@ void SquawkWork::startOrStop()
         m_session.setTimer(RunningTimer{m_session.now(), squawk->component_id, {}, m_squawk});
 }
 
-/// The time goes into the line, to be added to or mended; Enter logs it and stops the clock.
+/// The time goes into the line, in front of what is typed there, to be added to or mended; Enter
+/// logs it and stops the clock.
 void SquawkWork::stop()
 {
-    const Minutes ran = between(m_session.timer()->began, m_session.now());
-    m_isOfClock = true;
-    if (ran > longestUnasked) {
-        m_session.complain(
-            tr("The clock has run for %1. How long was really worked on it?").arg(hoursText(ran)));
-        m_line->clear();
-    } else {
-        m_line->setText(QStringLiteral("%1m: ").arg(std::max(ran, Minutes{1}).count()));
-    }
     m_line->setFocus();
-    m_line->end(false);
+    if (isOfClock())
+        return;
+    const TimerProgress progress = m_session.timerProgress();
+    const Minutes worked = workedBy(progress, m_session.now());
+    const QString typed = m_line->text().trimmed();
+    const QString words = typed.isEmpty() ? toQt(progress.note) : typed;
+    m_line->setText(words);
+    const auto read = reading();
+    const bool isTimed = !read.sessions.empty() && read.sessions.front().minutes;
+    m_stopped = m_squawk;
+    if (worked > longestUnasked || progress.gap_began) {
+        m_session.complain(tr("The clock has run for %1. How long was really worked on it?")
+                               .arg(hoursText(worked)));
+        m_line->home(false);
+    } else if (!isTimed) {
+        // What stands in front of a colon already takes the time in.
+        const auto front = words.contains(QLatin1Char(':')) ? QStringLiteral("%1m ")
+                                                            : QStringLiteral("%1m: ");
+        m_line->setText(front.arg(std::max(worked, Minutes{1}).count()) + words);
+    }
     understand();
 }
 
@@ -236,7 +276,7 @@ void SquawkWork::updateClock()
         return;
     }
     m_tick.start(tickMilliseconds);
-    const QString ran = hoursText(between(timer->began, m_session.now()));
+    const QString ran = hoursText(workedBy(m_session.timerProgress(), m_session.now()));
     m_running->setText(isOnIt ? tr("At work on it since %1: %2").arg(dateText(timer->began), ran)
                               : tr("The clock runs on something else; stop it in the log first."));
 }

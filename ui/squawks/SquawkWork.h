@@ -5,9 +5,12 @@
 #include "core/entry/EntryReading.h"
 #include "core/project/Project.h"
 #include "core/records/Squawk.h"
+#include "ui/daylog/EntryDoubt.h"
 
 #include <QTimer>
 #include <QWidget>
+
+#include <map>
 
 class QLabel;
 class QLineEdit;
@@ -35,15 +38,20 @@ private:
     void updateClock();
     entry::EntryReading reading() const;
     void understand();
+    bool mayBeLogged(const entry::EntryReading &reading);
     void log();
     void startOrStop();
     void stop();
+    /// True when the line is about what the clock measured: logging it stops the clock.
+    bool isOfClock() const;
 
     Session &m_session;
     Id<Squawk> m_squawk;
-    /// What the line is about when the clock was stopped for it; the clock runs on until it is
-    /// logged.
-    bool m_isOfClock = false;
+    /// Whose clock was stopped with its time in the line; the clock runs on until that is logged.
+    Id<Squawk> m_stopped;
+    /// What was typed and not logged, of squawks that were looked at before.
+    std::map<Id<Squawk>, QString> m_left;
+    EntryDoubt m_doubt;
     Section *m_sessions;
     QLabel *m_sum;
     QLineEdit *m_line;

@@ -14,7 +14,6 @@
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/PictureLoader.h"
 
-#include <QDir>
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -150,12 +149,16 @@ void SquawksPage::filter()
 
 void SquawksPage::askToWrite(const QString &ending, const QString &kinds)
 {
-    const QString folder = documentsFolder();
     const QString name = tr("Squawks %1").arg(toQt(session().today().text())) + ending;
-    const QString file = QFileDialog::getSaveFileName(this, tr("Write the list"),
-                                                      QDir(folder).filePath(name), kinds);
-    if (!file.isEmpty())
-        writeList(file);
+    QFileDialog dialog(this, tr("Write the list"), documentsFolder(), kinds);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(ending);
+    dialog.selectFile(name);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    // What was pressed says what is written, whatever ending was typed.
+    const QString file = dialog.selectedFiles().value(0);
+    writeList(file.endsWith(ending, Qt::CaseInsensitive) ? file : file + ending);
 }
 
 void SquawksPage::writeList(const QString &file)

@@ -1,5 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/TemporaryFolder.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/squawks/SavedFilters.h"
 #include "ui/squawks/SquawkFilterBar.h"
@@ -7,14 +9,17 @@
 #include "ui/squawks/SquawksPage.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QComboBox>
 #include <QFile>
+#include <QFileDialog>
 #include <QLineEdit>
 #include <QListView>
 #include <QMenu>
 #include <QProcess>
 #include <QPushButton>
 #include <QTest>
+#include <QTimer>
 
 #include <catch2/catch.hpp>
 
@@ -191,6 +196,19 @@ TEST_CASE("Filters are saved by name and come back after a restart, as does the 
     CHECK(ui::SavedFilters(*session).all().size() == 1);
 }
 
+TEST_CASE("The last filter is kept when the page goes, not at every letter", "[squawks]")
+{
+    Window window;
+    auto &bar = window.page.filterBar();
+    auto *text = bar.findChild<QLineEdit *>();
+    REQUIRE(text);
+    QTest::keyClicks(text, QStringLiteral("nick"));
+    REQUIRE(bar.filter().text == "nick");
+    CHECK(ui::SavedFilters(*window.session).last().text.empty());
+    window.page.hide();
+    CHECK(ui::SavedFilters(*window.session).last().text == "nick");
+}
+
 TEST_CASE("A filter gets its name in place, is taken up from the menu, and deleted there",
           "[squawks]")
 {
@@ -250,6 +268,32 @@ TEST_CASE("The list becomes a file for a spreadsheet that runs nothing", "[squaw
     CHECK(text.count(QStringLiteral("\r\n")) == 3);
     CHECK(text.contains(QStringLiteral("\"'=cmd, \"\"nick\"\"\"")));
     CHECK_FALSE(text.contains(QStringLiteral("Scratch")));
+}
+
+TEST_CASE("A name without an ending gets that of what was pressed", "[squawks]")
+{
+    Window window;
+    const TemporaryFolder folder;
+    const auto save = [&](const char *words, const char *name) {
+        const QString typed = QString::fromStdString((folder / name).string());
+        QTimer::singleShot(0, &window.page, [typed] {
+            auto *dialog = qobject_cast<QFileDialog *>(QApplication::activeModalWidget());
+            if (!dialog)
+                return;
+            dialog->findChild<QLineEdit *>(QStringLiteral("fileNameEdit"))->setText(typed);
+            QMetaObject::invokeMethod(dialog, "accept");
+        });
+        press(window.page, QString::fromUtf8(words));
+    };
+    QApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
+    save("CSV…", "squawks");
+    save("Print the list…", "printed");
+    QApplication::setAttribute(Qt::AA_DontUseNativeDialogs, false);
+    CHECK(std::filesystem::exists(folder / "squawks.csv"));
+    CHECK_FALSE(std::filesystem::exists(folder / "squawks"));
+    QFile printed(QString::fromStdString((folder / "printed.pdf").string()));
+    REQUIRE(printed.open(QIODevice::ReadOnly));
+    CHECK(printed.read(5) == "%PDF-");
 }
 
 TEST_CASE("A list that cannot be written is said in one sentence, and no half file stays",

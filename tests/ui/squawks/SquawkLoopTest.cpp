@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/squawks/SquawkActForm.h"
 #include "ui/squawks/SquawkEditor.h"
@@ -32,17 +33,11 @@ struct Window {
         REQUIRE(QTest::qWaitForWindowExposed(&page));
         QObject::connect(session.get(), &ui::Session::recordWanted, &page,
                          [this](RecordRef record) { wanted = record; });
+        QObject::connect(session.get(), &ui::Session::complained, &page,
+                         [this](const QString &sentence) { complaints.append(sentence); });
     }
-    template <class Widget> Widget &named(const QString &name)
-    {
-        for (auto *widget : page.findChildren<Widget *>()) {
-            if (widget->accessibleName() == name && widget->isVisible())
-                return *widget;
-        }
-        FAIL("nothing is called " << name.toStdString());
-        return *page.findChild<Widget *>();
-    }
-    QLineEdit &field(const char *name) { return named<QLineEdit>(QString::fromUtf8(name)); }
+    QLineEdit &field(const char *name) { return test::field(page, QString::fromUtf8(name)); }
+    QComboBox &by() { return choice(page, QStringLiteral("By")); }
     void enter(const char *name, const char *text)
     {
         QLineEdit &line = field(name);
@@ -51,23 +46,8 @@ struct Window {
         QTest::keyClicks(&line, QString::fromUtf8(text));
         QTest::keyClick(&line, Qt::Key_Return);
     }
-    QPushButton *button(const char *text)
-    {
-        for (auto *button : page.findChildren<QPushButton *>()) {
-            if (button->text() == QString::fromUtf8(text) && button->isVisible())
-                return button;
-        }
-        return nullptr;
-    }
-    void press(const char *text)
-    {
-        // What was just added to a layout is shown by the event loop.
-        QCoreApplication::processEvents();
-        QPushButton *found = button(text);
-        INFO(text);
-        REQUIRE(found);
-        QTest::mouseClick(found, Qt::LeftButton);
-    }
+    QPushButton *button(const char *text) { return test::button(page, QString::fromUtf8(text)); }
+    void press(const char *text) { test::press(page, QString::fromUtf8(text)); }
     ui::SquawkEditor &editor() { return *page.findChild<ui::SquawkEditor *>(); }
     /// What the form of the act says below its fields.
     bool isHinted(const char *words)
@@ -92,6 +72,18 @@ struct Window {
         FAIL("no squawk " << number);
         return *records->squawks.begin();
     }
+    /// One more squawk on the bay.
+    Id<Squawk> addSquawk()
+    {
+        Id<Squawk> added;
+        change([&](Edit &edit) {
+            added = edit.put(Squawk{.number = "2",
+                                    .component_id = workshop.bay,
+                                    .title = "Scratch",
+                                    .found_on = edit.today()});
+        });
+        return added;
+    }
     std::vector<WorkSession> sessionsOn(Id<Squawk> id)
     {
         std::vector<WorkSession> found;
@@ -106,6 +98,7 @@ struct Window {
     std::unique_ptr<ui::Session> session = workshop.session();
     ui::SquawksPage page{*session};
     RecordRef wanted{};
+    QStringList complaints;
 };
 
 QString savedPicture(const TemporaryFolder &folder, const char *name, Qt::GlobalColor colour)
@@ -149,6 +142,9 @@ TEST_CASE("A squawk goes from the line to the inspector's word without leaving t
     CHECK(window.sessionsOn(id).front().kind == WorkKind::Rework);
 
     CHECK_FALSE(window.button("Fixed and checked"));
+    // The names of parts that were offered took the window's place.
+    window.page.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&window.page));
     window.page.firstFocus()->setFocus();
     QTest::keyClick(window.page.firstFocus(), Qt::Key_F);
     window.field("Worked for").setText(QStringLiteral("1h10"));
@@ -158,11 +154,11 @@ TEST_CASE("A squawk goes from the line to the inspector's word without leaving t
     CHECK(window.sessionsOn(id).size() == 2);
 
     window.press("Verify");
-    window.named<QComboBox>(QStringLiteral("By")).setEditText(QStringLiteral("robin vale"));
+    window.by().setEditText(QStringLiteral("robin vale"));
     QTest::keyClick(&window.field("On"), Qt::Key_Return);
     CHECK(window.isHinted("for an inspector to verify; Robin Vale is none"));
     CHECK_FALSE(window.squawk("2").verified_on);
-    window.named<QComboBox>(QStringLiteral("By")).setEditText(QStringLiteral("Sam Orrin"));
+    window.by().setEditText(QStringLiteral("Sam Orrin"));
     QTest::keyClick(&window.field("On"), Qt::Key_Return);
     CHECK(window.squawk("2").verified_by == window.workshop.inspector);
     CHECK(std::ranges::distance(window.session->records()->people) == 2);
@@ -194,6 +190,180 @@ TEST_CASE("The clock measures work on a squawk, and runs on until its time is lo
     CHECK(work.front().note == "drilled out");
 }
 
+TEST_CASE("Pauses of the clock are no work on a squawk", "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    window.press("Start work");
+    auto progress = window.session->timerProgress();
+    window.workshop.clock.advance(std::chrono::minutes{10});
+    pause(progress, window.session->now());
+    window.workshop.clock.advance(std::chrono::minutes{40});
+    resume(progress, window.session->now());
+    REQUIRE(window.session->setTimerProgress(progress));
+    window.workshop.clock.advance(std::chrono::minutes{5});
+    window.press("Stop work");
+    CHECK(window.field("Log work on this squawk").text() == QStringLiteral("15m: "));
+}
+
+TEST_CASE("Stopping the clock keeps what is typed, also when it is pressed twice", "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    window.press("Start work");
+    window.workshop.clock.advance(std::chrono::minutes{25});
+    QLineEdit &line = window.field("Log work on this squawk");
+    QTest::keyClicks(&line, QStringLiteral("drilled out"));
+    window.press("Stop work");
+    CHECK(line.text() == QStringLiteral("25m: drilled out"));
+    QTest::keyClicks(&line, QStringLiteral(", deburred"));
+    window.press("Stop work");
+    CHECK(line.text() == QStringLiteral("25m: drilled out, deburred"));
+}
+
+TEST_CASE("A clock that ran for too long asks for the time and keeps the words", "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    window.press("Start work");
+    window.workshop.clock.advance(std::chrono::minutes{5 * 60});
+    QLineEdit &line = window.field("Log work on this squawk");
+    QTest::keyClicks(&line, QStringLiteral("drilled out"));
+    window.press("Stop work");
+    REQUIRE(window.complaints.size() == 1);
+    CHECK(window.complaints.front().contains(QStringLiteral("How long was really worked")));
+    QTest::keyClicks(&line, QStringLiteral("2h: "));
+    QTest::keyClick(&line, Qt::Key_Return);
+    const auto work = window.sessionsOn(window.workshop.squawk);
+    REQUIRE(work.size() == 1);
+    CHECK(work.front().minutes == Minutes{120});
+    CHECK(work.front().note == "drilled out");
+    CHECK_FALSE(window.session->timer());
+}
+
+TEST_CASE("A day that is typed counts more than the clock's, and an emptied line lets it run on",
+          "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    window.press("Start work");
+    window.workshop.clock.advance(std::chrono::minutes{25});
+    window.press("Stop work");
+    SECTION("typed day")
+    {
+        window.enter("Log work on this squawk", "45m 2026-03-12: drilled out");
+        const auto work = window.sessionsOn(window.workshop.squawk);
+        REQUIRE(work.size() == 1);
+        CHECK(work.front().began == Moment::parse("2026-03-12"));
+    }
+    SECTION("emptied line")
+    {
+        QLineEdit &line = window.field("Log work on this squawk");
+        line.selectAll();
+        QTest::keyClick(&line, Qt::Key_Backspace);
+        window.enter("Log work on this squawk", "1h: looked for more");
+        CHECK(window.session->timer());
+        const auto work = window.sessionsOn(window.workshop.squawk);
+        REQUIRE(work.size() == 1);
+        CHECK(work.front().began == window.session->today());
+    }
+}
+
+TEST_CASE("Work that cannot be is not logged, what is unclear only when said twice", "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    const auto count = [&] { return window.sessionsOn(window.workshop.squawk).size(); };
+    window.enter("Log work on this squawk", "25h: drilled");
+    CHECK(count() == 0);
+    REQUIRE(window.complaints.size() == 1);
+    window.enter("Log work on this squawk", "1h no such part: drilled");
+    CHECK(count() == 0);
+    CHECK(window.complaints.size() == 2);
+    QTest::keyClick(&window.field("Log work on this squawk"), Qt::Key_Return);
+    CHECK(count() == 1);
+    CHECK(window.complaints.size() == 2);
+}
+
+TEST_CASE("Steps that the line calls done are ticked", "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    window.change([&](Edit &edit) {
+        edit.update(window.workshop.wires, [](Step &step) { step.plan_ref = "12-3"; });
+    });
+    window.enter("Log work on this squawk", "1h: refitted done 12-3");
+    CHECK(window.session->records()->find(window.workshop.wires)->done_on);
+}
+
+TEST_CASE("What is typed about one squawk waits while another is looked at", "[squawks]")
+{
+    Window window;
+    const auto other = window.addSquawk();
+    window.show(window.workshop.squawk);
+    window.field("Log work on this squawk").setText(QStringLiteral("1h: drilled"));
+    window.field("A way to repair it").setText(QStringLiteral("Next size"));
+    window.field("What is for it").setText(QStringLiteral("quick"));
+    window.show(other);
+    CHECK(window.field("Log work on this squawk").text().isEmpty());
+    CHECK(window.field("A way to repair it").text().isEmpty());
+    window.show(window.workshop.squawk);
+    CHECK(window.field("Log work on this squawk").text() == QStringLiteral("1h: drilled"));
+    CHECK(window.field("A way to repair it").text() == QStringLiteral("Next size"));
+    CHECK(window.field("What is for it").text() == QStringLiteral("quick"));
+}
+
+TEST_CASE("A way to repair it that goes while its words are edited is added anew", "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    window.enter("A way to repair it", "Next size");
+    window.enter("A way to repair it", "Doubler");
+    QTest::mouseClick(
+        [&] {
+            for (auto *button : window.page.findChildren<QPushButton *>()) {
+                if (button->accessibleName() == QStringLiteral("Edit Doubler"))
+                    return button;
+            }
+            FAIL("no way to edit it");
+            throw 0;
+        }(),
+        Qt::LeftButton);
+    window.session->undo();
+    REQUIRE(window.squawk("1").repair_options.size() == 1);
+    window.enter("A way to repair it", "Large doubler");
+    REQUIRE(window.squawk("1").repair_options.size() == 2);
+    CHECK(window.squawk("1").repair_options.front().title == "Next size");
+    CHECK(window.squawk("1").repair_options.back().title == "Large doubler");
+}
+
+TEST_CASE("A name that is typed for an act is still there after a look elsewhere", "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    window.press("Fixed");
+    window.by().setEditText(QStringLiteral("Kim Lind"));
+    QTest::keyClick(&window.field("On"), Qt::Key_Escape);
+    window.press("Fixed");
+    CHECK(window.by().currentText() == QStringLiteral("Kim Lind"));
+}
+
+TEST_CASE("What comes next for a squawk is the button that stands out", "[squawks]")
+{
+    Window window;
+    window.show(window.workshop.squawk);
+    const auto standsOut = [&](const char *words) {
+        const QPushButton *found = window.button(words);
+        REQUIRE(found);
+        return found->property("primary").toBool();
+    };
+    CHECK(standsOut("Fixed and checked"));
+    window.press("Fixed");
+    window.enter("Correction", "Drilled out");
+    CHECK(standsOut("Verify"));
+    CHECK_FALSE(standsOut("Accept as it is"));
+}
+
 TEST_CASE("A correction is dated between the day it was found and today", "[squawks]")
 {
     Window window;
@@ -217,9 +387,7 @@ TEST_CASE("A correction is dated between the day it was found and today", "[squa
 TEST_CASE("A squawk cannot be found tomorrow, and its title cannot be emptied", "[squawks]")
 {
     Window window;
-    QStringList said;
-    QObject::connect(window.session.get(), &ui::Session::complained, &window.page,
-                     [&](const QString &sentence) { said.append(sentence); });
+    const QStringList &said = window.complaints;
     window.show(window.workshop.squawk);
     window.enter("Found on", "2026-03-15");
     REQUIRE(said.size() == 1);
@@ -242,14 +410,14 @@ TEST_CASE("An acceptance needs a basis, and for airworthiness somebody who may",
     window.press("Accept as it is");
     window.enter("Basis", "");
     CHECK(window.isHinted("needs its basis"));
-    window.named<QComboBox>(QStringLiteral("By")).setEditText(QStringLiteral("Robin Vale"));
+    window.by().setEditText(QStringLiteral("Robin Vale"));
     window.enter("Basis", "letter of 3 March");
     CHECK(window.isHinted("only a designer, an adviser or an inspector"));
-    window.named<QComboBox>(QStringLiteral("By")).setEditText(QStringLiteral("Nobody Known"));
+    window.by().setEditText(QStringLiteral("Nobody Known"));
     window.enter("Basis", "letter of 3 March");
     CHECK(window.isHinted("is not among the people on record"));
     CHECK_FALSE(window.squawk("1").accepted_on);
-    window.named<QComboBox>(QStringLiteral("By")).setEditText(QStringLiteral("Sam Orrin"));
+    window.by().setEditText(QStringLiteral("Sam Orrin"));
     window.enter("Basis", "letter of 3 March");
     CHECK(window.squawk("1").accepted_basis == "letter of 3 March");
     CHECK(window.squawk("1").accepted_by == window.workshop.inspector);
