@@ -71,6 +71,10 @@ void BranchForm::start(Id<Component> branch)
 bool BranchForm::perform()
 {
     const acts::BranchCopy &copy = m_model->copy();
+    if (!acts::stillFits(*m_session.records(), copy)) {
+        hint(tr("The parts are no longer those that are listed here. Leave, and copy again."));
+        return false;
+    }
     if (const auto row = acts::takenCode(*m_session.records(), copy)) {
         hint(tr("Another part has the code %1.").arg(toQt(copy.parts[*row].code)));
         m_view->setCurrentIndex(m_model->index(int(*row), BranchModel::CodeColumn));

@@ -167,6 +167,11 @@ void PartDetail::applyAnswer(const PartFigures &figures)
     m_head->show(m_part, figures);
 }
 
+void PartDetail::themeChanged()
+{
+    m_head->themeChanged();
+}
+
 void PartDetail::updateCounts()
 {
     const auto records = m_session.records();

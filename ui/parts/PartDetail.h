@@ -35,6 +35,7 @@ public:
     void showRecord(RecordRef record);
     void apply(const ChangeNotice &notice, const PartFigures &figures);
     void applyAnswer(const PartFigures &figures);
+    void themeChanged();
     /// Opens the fields of the part itself and puts the cursor into its name.
     void editPart();
     ActLine &askLine() const { return *m_ask; }

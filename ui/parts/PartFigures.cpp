@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/PartFigures.h"
 
+#include "core/packet/Places.h"
 #include "core/project/acts/SquawkActs.h"
 
 #include <set>
@@ -28,7 +29,8 @@ void addPhotos(const Records &records, FiguresByPart &figures)
     for (const Media &media : records.media) {
         if (media.withdrawn_on || media.kind == MediaKind::Document)
             continue;
-        std::set<std::int64_t> parts;
+        // Also pictures of no part belong to the aircraft.
+        std::set<std::int64_t> parts{0};
         for (const Media::Link &link : media.links) {
             if (const Id<Component> part = partOfLink(records, link))
                 upwards(records, part, [&](std::int64_t id) { parts.insert(id); });
@@ -42,24 +44,7 @@ void addPhotos(const Records &records, FiguresByPart &figures)
 
 Id<Component> partOfLink(const Records &records, const Media::Link &link)
 {
-    switch (link.subject) {
-    case RecordType::Component:
-        return Id<Component>{link.id};
-    case RecordType::WorkSession: {
-        const auto *session = records.findLive(Id<WorkSession>{link.id});
-        return session ? session->component_id : Id<Component>{};
-    }
-    case RecordType::Squawk: {
-        const auto *squawk = records.findLive(Id<Squawk>{link.id});
-        return squawk ? squawk->component_id : Id<Component>{};
-    }
-    case RecordType::Step: {
-        const auto *step = records.findLive(Id<Step>{link.id});
-        return step ? step->component_id : Id<Component>{};
-    }
-    default:
-        return {};
-    }
+    return packet::partOf(records, {link.subject, link.id});
 }
 
 FiguresByPart figuresByPart(const Records &records)

@@ -55,7 +55,8 @@ void PartHead::show(Id<Component> part, const PartFigures &figures)
     const Component *shown = records->findLive(part);
     m_heading->setText(shown ? partName(*records, part) : tr("The whole aircraft"));
     m_below->setVisible(shown);
-    showState(shown ? part : Id<Component>{});
+    m_shown = shown ? part : Id<Component>{};
+    showState(m_shown);
     QStringList words;
     if (shown)
         words.append(facts(*shown));

@@ -24,6 +24,8 @@ public:
     /// No part stands for the whole aircraft.
     void show(Id<Component> part, const PartFigures &figures);
     bool isWithBelow() const;
+    /// The picture of the state takes the colours of the theme.
+    void themeChanged() { showState(m_shown); }
 
 Q_SIGNALS:
     void withBelowChanged();
@@ -33,6 +35,7 @@ private:
     QString facts(const Component &part) const;
 
     Session &m_session;
+    Id<Component> m_shown;
     QLabel *m_heading;
     QLabel *m_stateShape;
     QLabel *m_state;

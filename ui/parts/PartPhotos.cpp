@@ -40,12 +40,13 @@ PartPhotos::PartPhotos(Session &session, PictureLoader &loader, QWidget *parent)
 void PartPhotos::show(Id<Component> part, bool isWithBelow)
 {
     const auto parts = partsShown(*m_session.records(), part, isWithBelow);
-    m_model->setFilter([parts](const Records &records, const Media &media) {
+    // Also pictures of no part belong to the aircraft.
+    m_model->setFilter([parts, isWhole = !part](const Records &records, const Media &media) {
         return media.kind != MediaKind::Document &&
-               std::ranges::any_of(media.links, [&](const Media::Link &link) {
+               (isWhole || std::ranges::any_of(media.links, [&](const Media::Link &link) {
                    const Id<Component> shown = partOfLink(records, link);
                    return shown && parts.contains(shown.value());
-               });
+               }));
     });
 }
 

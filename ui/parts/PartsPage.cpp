@@ -154,6 +154,7 @@ void PartsPage::answerChanged()
 
 void PartsPage::themeChanged()
 {
+    m_detail->themeChanged();
     update();
 }
 

@@ -91,6 +91,18 @@ std::optional<std::size_t> takenCode(const Records &records, const BranchCopy &c
     return std::nullopt;
 }
 
+bool stillFits(const Records &records, const BranchCopy &copy)
+{
+    const Id<Component> branch = copy.parts.front().original;
+    if (!records.findLive(branch))
+        return false;
+    BranchCopy now;
+    addParts(records, branch, 0, now);
+    return std::ranges::equal(now.parts, copy.parts, [](const auto &a, const auto &b) {
+        return a.original == b.original && a.depth == b.depth;
+    });
+}
+
 Id<Component> copyBranch(Edit &edit, const BranchCopy &copy)
 {
     return BranchCopier(edit, copy).run();

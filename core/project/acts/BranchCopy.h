@@ -45,8 +45,11 @@ BranchCopy planBranchCopy(const Records &records, Id<Component> branch);
 /// The row of `copy.parts` whose code another part has, or is to have; none when all are free.
 std::optional<std::size_t> takenCode(const Records &records, const BranchCopy &copy);
 
-/// Makes the copy, to stand behind the original. Steps outside that came before a copied one come
-/// before its copy too.
+/// Whether the parts of the plan still stand as they did when it was made.
+bool stillFits(const Records &records, const BranchCopy &copy);
+
+/// Makes the copy of a plan that still fits, to stand behind the original. Steps outside that came
+/// before a copied one come before its copy too.
 Id<Component> copyBranch(Edit &edit, const BranchCopy &copy);
 
 } // namespace lastrivet::acts

@@ -85,6 +85,28 @@ TEST_CASE("The tree tells hours, squawks and photos with everything below")
     CHECK(model.figures({}).minutes == Minutes{195});
 }
 
+TEST_CASE("The whole aircraft counts photos that belong to no part, and a closing's are its part's")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    session->change(QStringLiteral("Photos"), [&](Edit &edit) {
+        Media loose;
+        loose.file = "media/a.jpg";
+        loose.sha256 = std::string(64, 'a');
+        loose.imported_on = edit.today();
+        edit.put(loose);
+        Media inside = loose;
+        inside.file = "media/b.jpg";
+        inside.sha256 = std::string(64, 'b');
+        inside.links = {{RecordType::Closing, workshop.aileronClosing.value()}};
+        edit.put(inside);
+    });
+    ui::PartTreeModel model(*session);
+    CHECK(model.figures({}).photos == 2);
+    CHECK(model.figures(workshop.aileron).photos == 1);
+    CHECK(model.figures(workshop.rudder).photos == 0);
+}
+
 TEST_CASE("A drop moves the part as a change that can be undone")
 {
     Workshop workshop;

@@ -213,4 +213,27 @@ TEST_CASE("A branch without a side keeps its names, and its codes are left open"
     CHECK(acts::takenCode(*bench.records(), copy) == 0);
 }
 
+TEST_CASE("A plan fits until parts of the branch come, go or are moved")
+{
+    ActBench bench;
+    const LeftWing left(bench);
+    const auto plan = acts::planBranchCopy(*bench.records(), left.wing);
+    CHECK(acts::stillFits(*bench.records(), plan));
+    bench.change([&](Edit &edit) {
+        edit.update(left.rib, [](Component &rib) { rib.name = "Rib 3"; });
+    });
+    CHECK(acts::stillFits(*bench.records(), plan));
+    SECTION("one came")
+    {
+        bench.change([&](Edit &edit) { edit.put(Component{.parent_id = left.rib, .name = "Web"}); });
+    }
+    SECTION("one was moved")
+    {
+        bench.change([&](Edit &edit) {
+            edit.update(left.rib, [&](Component &rib) { rib.parent_id = bench.tank; });
+        });
+    }
+    CHECK_FALSE(acts::stillFits(*bench.records(), plan));
+}
+
 } // namespace lastrivet::test
