@@ -39,10 +39,17 @@ void tellImport(Session &session, const exchange::ImportReport &report)
     session.say(words);
 }
 
+/// File, place, record and what is wrong, as far as they are known.
+QString whereAndWhat(const exchange::InputError &error, const QString &file)
+{
+    QStringList pieces{file, toQt(error.place), toQt(error.record), inWords(error.what)};
+    pieces.removeAll(QString());
+    return pieces.join(QStringLiteral(": "));
+}
+
 void tellErrors(Session &session, const exchange::InputErrors &errors, const QString &file)
 {
-    const QString name = QFileInfo(file).fileName();
-    const QString first = toQt(english(errors.front(), name.toStdString()));
+    const QString first = whereAndWhat(errors.front(), QFileInfo(file).fileName());
     session.complain(
         errors.size() == 1
             ? tr("Nothing was imported. %1").arg(first)

@@ -52,6 +52,8 @@ void Finder::open(ProjectView &view, std::vector<Command> commands)
 {
     m_view = &view;
     m_commands = std::move(commands);
+    if (isHidden())
+        m_before = window()->focusWidget();
     m_line->clear();
     find();
     show();
@@ -128,7 +130,7 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
             rows.push_back(std::move(row));
         }
     } catch (const Fault &fault) {
-        m_view->session().complain(inWords({fault.what(), {}}));
+        m_view->session().complain(fault);
     }
 }
 
@@ -159,6 +161,7 @@ void Finder::choose(int row)
     if (record.id == 0)
         return;
     ProjectView *view = m_view;
+    giveFocusBack();
     hide();
     if (record.id > 0)
         view->goTo(record);
@@ -166,6 +169,15 @@ void Finder::choose(int row)
         m_commands[std::size_t(firstCommand - record.id)].act();
     else
         view->open(PageId(firstPage - record.id));
+}
+
+/// The keyboard goes back to where it was: a command may be about what is chosen there.
+void Finder::giveFocusBack()
+{
+    if (m_before && m_before->isVisible())
+        m_before->setFocus();
+    else
+        m_view->focusPage();
 }
 
 bool Finder::eventFilter(QObject *watched, QEvent *event)
@@ -185,8 +197,8 @@ bool Finder::eventFilter(QObject *watched, QEvent *event)
     } else if (key == Qt::Key_Return || key == Qt::Key_Enter) {
         choose(row);
     } else if (key == Qt::Key_Escape) {
+        giveFocusBack();
         hide();
-        m_view->focusPage();
     } else {
         return false;
     }

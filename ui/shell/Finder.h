@@ -6,6 +6,7 @@
 #include "ui/widgets/RowListModel.h"
 
 #include <QFrame>
+#include <QPointer>
 
 #include <functional>
 #include <vector>
@@ -43,6 +44,7 @@ protected:
 private:
     void find();
     void choose(int row);
+    void giveFocusBack();
     void addPages(std::vector<ListRow> &rows) const;
     void addCommands(std::vector<ListRow> &rows) const;
     void addVisited(std::vector<ListRow> &rows) const;
@@ -52,6 +54,8 @@ private:
     RowListView *m_list;
     QLineEdit *m_line;
     ProjectView *m_view = nullptr;
+    /// What had the keyboard when the finder opened.
+    QPointer<QWidget> m_before;
     std::vector<Command> m_commands;
 };
 

@@ -10,7 +10,6 @@
 #include "ui/shell/StartPage.h"
 
 #include <QAction>
-#include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
 
@@ -106,7 +105,7 @@ void MainWindow::fillRecent()
 {
     m_recentMenu->clear();
     for (const QString &folder : m_recent.folders()) {
-        auto *action = m_recentMenu->addAction(QFileInfo(folder).completeBaseName());
+        auto *action = m_recentMenu->addAction(m_recent.label(folder));
         action->setToolTip(folder);
         connect(action, &QAction::triggered, this, [this, folder] { openFolder(folder); });
     }

@@ -19,6 +19,7 @@
 #include <QCloseEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QFocusEvent>
 #include <QPointer>
 #include <QPushButton>
 #include <QSettings>
@@ -51,6 +52,20 @@ std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, 
                             }});
     }
     return commands;
+}
+
+/// What is typed in the field with the focus is kept, as when the focus goes elsewhere.
+void endEditing(const QWidget &view)
+{
+    QWidget *edited = view.focusWidget();
+    if (!edited)
+        return;
+    // A field of a window that is not active has lost its focus for a while only.
+    QFocusEvent leaving(QEvent::FocusOut, Qt::OtherFocusReason);
+    if (edited->hasFocus())
+        edited->clearFocus();
+    else
+        QApplication::sendEvent(edited, &leaving);
 }
 
 } // namespace
@@ -109,7 +124,9 @@ void MainWindow::closeEvent(QCloseEvent *event)
 
 bool MainWindow::openFolder(const QString &folder)
 {
-    const QString place = QFileInfo(folder).absoluteFilePath();
+    // One project, by whatever way somebody goes to it.
+    const QFileInfo info(folder);
+    const QString place = info.exists() ? info.canonicalFilePath() : info.absoluteFilePath();
     if (m_view && place == m_folder)
         return true;
     const PersonalSettings settings(m_surroundings.settings);
@@ -124,7 +141,7 @@ bool MainWindow::openFolder(const QString &folder)
     }
     closeProject();
     m_folder = place;
-    m_recent.add(place);
+    m_recent.add(place, toQt(session->records()->project.name));
     showProject(std::move(session));
     return true;
 }
@@ -157,6 +174,10 @@ void MainWindow::closeProject()
     BenchView *bench = m_bench;
     leaveBench();
     delete bench;
+    if (m_view) {
+        endEditing(*m_view);
+        m_recent.add(m_folder, toQt(m_view->session().records()->project.name));
+    }
     delete m_view;
     m_view = nullptr;
     setWindowTitle(tr("Lastrivet"));

@@ -100,8 +100,10 @@ void Preferences::addProject(Session &session, const QString &folder)
     addUnits(session);
     QComboBox &who = addChoice(tr("Who is working here"));
     who.addItem(tr("The builder of the project"), QString());
-    for (const Person &person : session.records()->people)
-        who.addItem(toQt(person.name), toQt(person.name));
+    for (const Person &person : session.records()->people) {
+        if (!person.withdrawn_on)
+            who.addItem(toQt(person.name), toQt(person.name));
+    }
     who.setCurrentIndex(std::max(0, who.findData(m_settings.who(folder))));
     connect(&who, &QComboBox::activated, this, [this, &who, folder] {
         m_settings.setWho(folder, who.currentData().toString());
@@ -119,7 +121,7 @@ void Preferences::addUnits(Session &session)
     units.addItems({tr("Metric"), tr("Imperial")});
     units.setCurrentIndex(int(session.records()->project.units));
     units.setEnabled(!session.isReadOnly());
-    connect(&units, &QComboBox::activated, this, [&session](int index) {
+    connect(&units, &QComboBox::activated, this, [&session, &units](int index) {
         if (int(session.records()->project.units) == index)
             return;
         session.change(tr("Units of the project"), [index](Edit &edit) {
@@ -127,6 +129,7 @@ void Preferences::addUnits(Session &session)
             facts.units = UnitSystem(index);
             edit.put(facts);
         });
+        units.setCurrentIndex(int(session.records()->project.units));
     });
 }
 

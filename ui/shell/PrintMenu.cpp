@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/ClosingsPage.h"
 #include "ui/prints/PrintForm.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/ProjectView.h"
@@ -13,7 +14,12 @@ namespace lastrivet::ui {
 void MainWindow::buildPrintMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&Print"));
-    const auto open = [this](PrintKind kind) { m_printForm->open(m_view->session(), kind); };
+    const auto open = [this](PrintKind kind) {
+        const auto *closings =
+            qobject_cast<const ClosingsPage *>(&m_view->page(m_view->current()));
+        m_printForm->open(m_view->session(), kind,
+                          closings ? closings->shownClosing() : Id<Closing>{});
+    };
     for (int index = 0; index < printKindCount; ++index) {
         const PrintKind kind = PrintKind(index);
         const QString words = tr("%1…", "a paper to make").arg(nameOf(kind));

@@ -3,7 +3,11 @@
 #include "ui/shell/RecentProjects.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QSettings>
+#include <QVariantMap>
+
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -11,6 +15,7 @@ namespace {
 
 constexpr qsizetype most = 8;
 const auto key = QStringLiteral("recent_projects");
+const auto namesKey = QStringLiteral("recent_names");
 
 } // namespace
 
@@ -29,12 +34,31 @@ QStringList RecentProjects::folders() const
     return there;
 }
 
-void RecentProjects::add(const QString &folder)
+QString RecentProjects::name(const QString &folder) const
+{
+    const QString known = m_settings.value(namesKey).toMap().value(folder).toString();
+    return known.isEmpty() ? QFileInfo(folder).completeBaseName() : known;
+}
+
+QString RecentProjects::label(const QString &folder) const
+{
+    return name(folder).replace(QLatin1Char('&'), QLatin1String("&&"));
+}
+
+void RecentProjects::add(const QString &folder, const QString &name)
 {
     QStringList all = folders();
-    all.removeAll(folder);
+    // The same folder may have been written down by another way to it.
+    all.removeIf([&](const QString &known) {
+        return QFileInfo(known).canonicalFilePath() == QFileInfo(folder).canonicalFilePath();
+    });
     all.prepend(folder);
-    m_settings.setValue(key, all.mid(0, most));
+    all = all.mid(0, most);
+    QVariantMap names;
+    for (const QString &each : std::as_const(all))
+        names.insert(each, each == folder ? name : this->name(each));
+    m_settings.setValue(key, all);
+    m_settings.setValue(namesKey, names);
 }
 
 } // namespace lastrivet::ui

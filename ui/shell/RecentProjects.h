@@ -15,7 +15,11 @@ public:
 
     /// Those that are still there.
     QStringList folders() const;
-    void add(const QString &folder);
+    /// The name that the project had when it was open last; the folder's when none is known.
+    QString name(const QString &folder) const;
+    /// The name for a menu or a button, where a lone ampersand would mark a key.
+    QString label(const QString &folder) const;
+    void add(const QString &folder, const QString &name);
 
 private:
     QSettings &m_settings;

@@ -7,7 +7,6 @@
 #include "ui/shell/Theme.h"
 #include "ui/widgets/Layouts.h"
 
-#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -107,7 +106,7 @@ void StartPage::setRecent(const RecentProjects &recent)
     if (!folders.isEmpty())
         m_recent->addWidget(heading(tr("Open again"), this));
     for (const QString &folder : folders) {
-        auto *button = new QPushButton(QFileInfo(folder).completeBaseName(), this);
+        auto *button = new QPushButton(recent.label(folder), this);
         button->setToolTip(folder);
         m_recent->addWidget(button, 0, Qt::AlignLeft);
         connect(button, &QPushButton::clicked, this,

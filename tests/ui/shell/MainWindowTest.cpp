@@ -3,18 +3,21 @@
 #include "ui/shell/MainWindow.h"
 
 #include "core/project/acts/SquawkActs.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/NewProjectForm.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
+#include "ui/shell/RecentProjects.h"
 #include "ui/shell/StartPage.h"
 #include "ui/shell/StarterTree.h"
 #include "ui/squawks/SquawkModel.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QComboBox>
+#include <QFile>
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QSettings>
@@ -101,6 +104,58 @@ TEST_CASE("The menu names what undo takes back")
     for (const QAction *action : opened.window.findChildren<QAction *>())
         words << action->text();
     CHECK(words.contains(QStringLiteral("&Undo: Squawk 1 renamed")));
+}
+
+TEST_CASE("What is being typed is kept when the window is closed")
+{
+    test::Workshop workshop;
+    test::TemporaryFolder folder;
+    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
+    {
+        MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
+        REQUIRE(window.openFolder(pathText(workshop.folder())));
+        window.show();
+        window.view()->goTo({RecordType::Squawk, workshop.squawk.value()});
+        QLineEdit &title = test::field(window, QStringLiteral("Title"));
+        title.setFocus();
+        title.selectAll();
+        QTest::keyClicks(&title, QStringLiteral("Dented flange"));
+        window.close();
+    }
+    CHECK(workshop.session()->records()->find(workshop.squawk)->title == "Dented flange");
+}
+
+TEST_CASE("A project is one, by whatever way it is opened, and is listed by its own name")
+{
+    Opened opened;
+    const QString folder = pathText(opened.workshop.folder());
+    const QString other = pathText(opened.folder / "way");
+    REQUIRE(QFile::link(folder, other));
+    REQUIRE(opened.window.openFolder(folder));
+    const ProjectView *view = opened.window.view();
+    REQUIRE(opened.window.openFolder(other));
+    CHECK(opened.window.view() == view);
+    const RecentProjects recent(opened.settings);
+    REQUIRE(recent.folders().size() == 1);
+    const QString listed = recent.folders().front();
+    CHECK(recent.name(listed) ==
+          toQt(opened.window.view()->session().records()->project.name));
+    RecentProjects(opened.settings).add(other, QStringLiteral("Wing & tail"));
+    CHECK(recent.folders().size() == 1);
+    CHECK(recent.label(other) == QStringLiteral("Wing && tail"));
+}
+
+TEST_CASE("The keyboard goes back from the finder to where it was")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.window.show();
+    opened.window.view()->goTo({RecordType::Squawk, opened.workshop.squawk.value()});
+    QLineEdit &title = test::field(opened.window, QStringLiteral("Title"));
+    title.setFocus();
+    opened.window.openFinder();
+    QTest::keyClick(&opened.window.finder().line(), Qt::Key_Escape);
+    CHECK(title.hasFocus());
 }
 
 TEST_CASE("What is no project is refused with one sentence, and the start page stays")

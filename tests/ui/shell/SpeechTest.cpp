@@ -3,14 +3,17 @@
 #include "ui/shell/Speech.h"
 
 #include "core/base/Tongue.h"
+#include "tests/support/TemporaryFolder.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/print/Language.h"
+#include "ui/shell/FileTasks.h"
 #include "ui/shell/PersonalSettings.h"
 #include "ui/shell/Preferences.h"
 
 #include <QComboBox>
 #include <QCoreApplication>
+#include <QFile>
 #include <QLocale>
 #include <QSettings>
 #include <QTest>
@@ -33,6 +36,9 @@ public:
             return QStringLiteral("{0} ist nicht unterschrieben");
         if (in == QLatin1String("Message") && text == QLatin1String("own check"))
             return QStringLiteral("Eigenprüfung");
+        if (in == QLatin1String("Message") &&
+            text == QLatin1String("The document is {0}, not an object."))
+            return QStringLiteral("Das Dokument ist {0}, kein Objekt.");
         if (in == QLatin1String("FieldName") && text == QLatin1String("found_on"))
             return QStringLiteral("gefunden am");
         return {};
@@ -52,6 +58,26 @@ TEST_CASE("Sentences of the core are said in the language of the screen, names w
     CHECK(inWords({"{0} lacks {1}.", {"Squawk 3", nested({"found_on", {}})}}) ==
           QStringLiteral("Squawk 3 lacks gefunden am."));
     QCoreApplication::removeTranslator(&sample);
+}
+
+TEST_CASE("What is wrong with an imported file is said in the language of the screen")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QString said;
+    QObject::connect(session.get(), &Session::complained, session.get(),
+                     [&said](const QString &sentence) { said = sentence; });
+    const test::TemporaryFolder folder;
+    const QString name = pathText(folder / "records.json");
+    QFile file(name);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write("7");
+    file.close();
+    Sample sample;
+    QCoreApplication::installTranslator(&sample);
+    tasks::importInto(*session, name);
+    QCoreApplication::removeTranslator(&sample);
+    CHECK(said.endsWith(QStringLiteral("records.json: Das Dokument ist 7, kein Objekt.")));
 }
 
 TEST_CASE("The program speaks what was chosen, with days and numbers of that language")
