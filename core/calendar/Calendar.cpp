@@ -4,21 +4,12 @@
 
 #include "core/packet/InWords.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 
 namespace lastrivet::calendar {
 
 namespace {
-
-std::string withCapital(std::string text)
-{
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-        text[0] = char(text[0] - 'a' + 'A');
-    return text;
-}
 
 void addLine(std::string &lines, std::string_view line)
 {
@@ -40,24 +31,35 @@ std::string closingsOf(const Records &records, const Inspection &visit)
     return titles;
 }
 
-Entry entryOf(const Records &records, const Inspection &visit)
+Message summaryOf(const Records &records, const Inspection &visit)
 {
+    const std::string kind = nestedFirst(packet::inWords(visit.kind));
     const std::string closings = closingsOf(records, visit);
+    if (closings.empty())
+        return {"{0}", {kind}};
+    return {"{0}: {1}", {kind, closings}};
+}
+
+Message summaryOf(const MaterialLot &lot)
+{
+    if (lot.lot_number.empty())
+        return {"Expires: {0}", {lot.name}};
+    return {"Expires: {0}, lot {1}", {lot.name, lot.lot_number}};
+}
+
+Entry entryOf(const Records &records, const Inspection &visit, const Tongue &tongue)
+{
     Entry entry{Kind::Inspection, {RecordType::Inspection, visit.id.value()}, *visit.planned_for,
-                withCapital(english(packet::inWords(visit.kind))), {}, visit.place};
-    if (!closings.empty())
-        entry.summary += ": " + closings;
+                said(summaryOf(records, visit), tongue), {}, visit.place};
     addLine(entry.description, packet::personName(records, visit.inspector_id));
     addLine(entry.description, visit.reference);
     return entry;
 }
 
-Entry entryOf(const MaterialLot &lot)
+Entry entryOf(const MaterialLot &lot, const Tongue &tongue)
 {
     Entry entry{Kind::Expiry, {RecordType::MaterialLot, lot.id.value()}, lot.expires_on->dayOnly(),
-                fmt::format("Expires: {}", lot.name), {}, lot.storage};
-    if (!lot.lot_number.empty())
-        entry.summary += fmt::format(", lot {}", lot.lot_number);
+                said(summaryOf(lot), tongue), {}, lot.storage};
     addLine(entry.description, lot.specification);
     return entry;
 }
@@ -73,12 +75,12 @@ std::optional<Moment> dueOf(const Tool &tool)
     return due;
 }
 
-Entry entryOf(const Tool &tool, Moment due)
+Entry entryOf(const Tool &tool, Moment due, const Tongue &tongue)
 {
     Entry entry{Kind::Calibration, {RecordType::Tool, tool.id.value()}, due.dayOnly(),
-                fmt::format("Calibration due: {}", tool.name), {}, {}};
+                said({"Calibration due: {0}", {tool.name}}, tongue), {}, {}};
     if (!tool.serial_number.empty())
-        addLine(entry.description, fmt::format("Serial number {}", tool.serial_number));
+        addLine(entry.description, said({"Serial number {0}", {tool.serial_number}}, tongue));
     return entry;
 }
 
@@ -90,21 +92,21 @@ bool isPlanned(const Inspection &visit)
 
 } // namespace
 
-std::vector<Entry> entries(const Records &records, Moment today)
+std::vector<Entry> entries(const Records &records, Moment today, const Tongue &tongue)
 {
     std::vector<Entry> all;
     for (const Inspection &visit : records.inspections) {
         if (isPlanned(visit))
-            all.push_back(entryOf(records, visit));
+            all.push_back(entryOf(records, visit, tongue));
     }
     for (const MaterialLot &lot : records.material_lots) {
         if (!lot.withdrawn_on && lot.expires_on)
-            all.push_back(entryOf(lot));
+            all.push_back(entryOf(lot, tongue));
     }
     for (const Tool &tool : records.tools) {
         const std::optional<Moment> due = dueOf(tool);
         if (!tool.withdrawn_on && tool.needs_calibration && due)
-            all.push_back(entryOf(tool, *due));
+            all.push_back(entryOf(tool, *due, tongue));
     }
     const Moment first = today.plusDays(-keptDays).value_or(today);
     std::erase_if(all, [first](const Entry &entry) { return after(first, entry.when); });

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/Moment.h"
+#include "core/base/Tongue.h"
 #include "core/records/Records.h"
 
 #include <string>
@@ -27,7 +28,8 @@ struct Entry {
 
 /// Visits that are planned and neither held nor cancelled, days on which material expires, and days
 /// on which the newest calibration of a tool runs out: from `keptDays` before `today` on, by date.
-std::vector<Entry> entries(const Records &records, Moment today);
+/// Said in English where no other tongue is given.
+std::vector<Entry> entries(const Records &records, Moment today, const Tongue &tongue = {});
 
 /// What is past is kept for so many days, because somebody must still act on it.
 inline constexpr std::int64_t keptDays = 30;

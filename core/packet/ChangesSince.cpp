@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/ChangesSince.h"
 
+#include "core/base/Tongue.h"
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
 #include "core/readiness/Sentences.h"
@@ -39,7 +40,7 @@ std::size_t which(Moment on, int nth, std::initializer_list<std::optional<Moment
 
 void describe(Change &change, const Records &records, const WorkSession &session, int)
 {
-    change.what = {"Work: {0}", {english(inWords(session.kind))}};
+    change.what = {"Work: {0}", {nested(inWords(session.kind))}};
     if (const Step *step = records.findLive(session.step_id))
         change.what = named("Work on: {0}", step->title);
     change.part = partName(records, session.component_id);

@@ -68,9 +68,8 @@ QString remarkOn(print::PacketForm form, const print::PacketMade &made)
 
 QString packetName(const Session &session, const IdSet<Closing> &closings)
 {
-    const QString file =
-        printFileName(tr("Packet %1").arg(titleOf(session, closings)), session.today().text());
-    return file.chopped(QStringLiteral(".pdf").size());
+    return printFileName(tr("Packet %1").arg(titleOf(session, closings)), session.today().text(),
+                         {});
 }
 
 void makePacket(Session &session, const PacketWish &wish)
@@ -108,7 +107,7 @@ void makeCorrectionsReport(Session &session, Id<Inspection> visit, const QString
         const auto report =
             packet::correctionsReport(*records, profile, visit, answer->as_of);
         if (!report)
-            throw Fault("The visit is not on record as held.");
+            throw Fault(toStd(tr("The visit is not on record as held.")));
         return print::printCorrections(*report, imprint, pictures, choices, toPath(file),
                                        onPercent);
     };
@@ -123,7 +122,7 @@ void makeChangesPage(Session &session, Id<HoldPoint> point, const QString &file)
                               const print::OnPercent &onPercent) {
         const auto changes = packet::changesSince(*records, profile, *answer, point);
         if (!changes)
-            throw Fault("Nobody has signed there yet.");
+            throw Fault(toStd(tr("Nobody has signed there yet.")));
         return print::printChanges(*changes, imprint, pictures, choices, toPath(file), onPercent);
     };
     carryOut(session, {tr("What changed since the signature"), file, print});

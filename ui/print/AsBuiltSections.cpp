@@ -88,10 +88,8 @@ void drawHowLong(Pages &pages, const HandOver &book)
 
 QString nameInTree(const HandOver::Part &part)
 {
-    const QString name =
-        part.code.empty() ? asIs(part.name) : asIs(part.code + "  " + part.name);
-    // A no-break space keeps the indent where a line begins.
-    return QString(part.depth * 3, QChar(QChar::Nbsp)) + name;
+    return inTree(part.code.empty() ? asIs(part.name) : asIs(part.code + "  " + part.name),
+                  part.depth);
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/ChangesPrinter.h"
 
+#include "core/base/Tongue.h"
 #include "core/packet/InWords.h"
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/Facts.h"
@@ -42,7 +43,7 @@ void drawTitle(Pages &pages, const ChangesSince &changes)
     pages.advance(points(2));
     pages.text(aircraftName(changes.aircraft), Size::Heading, true);
     pages.text(words.text("{0}: {1}",
-                          {changes.closing, english(packet::inWords(changes.kind))}),
+                          {changes.closing, nested(packet::inWords(changes.kind))}),
                Size::Body, true);
     const auto &signature = changes.signature;
     std::string by = signature.by;
@@ -51,8 +52,8 @@ void drawTitle(Pages &pages, const ChangesSince &changes)
     pages.advance(points(4));
     pages.text(words.text("Signed by {0} on {1}, {2}, {3}.",
                           {by, signature.signed_on ? signature.signed_on->text() : std::string{},
-                           english(packet::inWords(signature.result)),
-                           english(packet::inWords(signature.seen))}));
+                           nested(packet::inWords(signature.result)),
+                           nested(packet::inWords(signature.seen))}));
 }
 
 Table::Row rowOf(const Wording &words, const ChangesSince::Change &change)

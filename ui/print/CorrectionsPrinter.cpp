@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/CorrectionsPrinter.h"
 
+#include "core/base/Tongue.h"
 #include "core/packet/InWords.h"
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/Facts.h"
@@ -93,7 +94,7 @@ QString verifiedIn(const Wording &words, const SquawkEntry &squawk)
     case SquawkEntry::State::Open:
         break;
     }
-    return words.text("waits for: {0}", {english(packet::inWords(squawk.verify_by))});
+    return words.text("waits for: {0}", {nested(packet::inWords(squawk.verify_by))});
 }
 
 QString correctionIn(const Wording &words, const SquawkEntry &squawk)

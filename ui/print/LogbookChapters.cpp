@@ -5,6 +5,7 @@
 #include "ui/print/Pages.h"
 #include "ui/print/PhotoRows.h"
 #include "ui/print/SessionLines.h"
+#include "ui/print/SquawkRows.h"
 #include "ui/print/Table.h"
 
 #include <QDate>
@@ -23,16 +24,6 @@ bool isByDate(const Logbook &log)
     return log.choice.order == packet::LogOrder::ByDate;
 }
 
-QString photosOf(const Wording &words, const std::vector<int> &numbers)
-{
-    QStringList texts;
-    for (const int number : numbers)
-        texts << words.number(std::int64_t(number));
-    return numbers.size() == 1
-               ? words.text("Photo {0}", {texts.front().toStdString()})
-               : words.text("Photos {0}", {texts.join(QStringLiteral(", ")).toStdString()});
-}
-
 /// What was done, then what else is to be known of the entry, a line each.
 QString whatOf(const Wording &words, const Logbook &log, const Logbook::Entry &entry)
 {
@@ -44,8 +35,7 @@ QString whatOf(const Wording &words, const Logbook &log, const Logbook::Entry &e
         lines << words.text("changed what was inspected");
     if (!session.source.empty())
         lines << words.text("from: {0}", {session.source});
-    if (!entry.photos.empty())
-        lines << photosOf(words, entry.photos);
+    addLine(lines, photosIn(words, entry.photos));
     return lines.join(QLatin1Char('\n'));
 }
 

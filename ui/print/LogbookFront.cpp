@@ -54,13 +54,6 @@ void drawMonths(Pages &pages, const Logbook &log)
     drawSums(pages, words.text("By month"), table);
 }
 
-QString indented(const Logbook::PartHours &part)
-{
-    constexpr int step = 4;
-    // Ordinary spaces at the front of a line would be dropped.
-    return QString(step * part.depth, QChar(QChar::Nbsp)) + asIs(part.name);
-}
-
 void drawParts(Pages &pages, const Logbook &log)
 {
     const Wording &words = pages.wording();
@@ -70,7 +63,7 @@ void drawParts(Pages &pages, const Logbook &log)
                      {words.text("With all below"), 1.8, true},
                      {words.text("Entries"), 1.2, true}};
     for (const Logbook::PartHours &part : log.parts)
-        table.rows.push_back({{{indented(part)},
+        table.rows.push_back({{{inTree(asIs(part.name), part.depth)},
                                {words.hours(part.own.minutes)},
                                {words.hours(part.with_below.minutes)},
                                {words.number(part.with_below.sessions)}}});
@@ -162,7 +155,6 @@ void drawLogbookFront(Pages &pages, const Logbook &log)
     drawLogTitle(pages, log);
     drawInAll(pages, log);
     drawAircraft(pages, log.aircraft);
-    pages.smallHeading(pages.wording().text("Contents"), points(60));
     drawContents(pages);
 }
 

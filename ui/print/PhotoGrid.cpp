@@ -33,7 +33,6 @@ public:
     void draw(Pages &pages, double left, double pictureBottom) const;
 
 private:
-    static QString titleOf(const Wording &wording, const packet::Photo &photo);
     void drawMissing(Pages &pages, const QRectF &frame) const;
 
     const packet::Photo &m_photo;
@@ -61,21 +60,9 @@ Tile::Tile(Pages &pages, const packet::Photo &photo, const PictureShelf::Place &
     , m_place(place)
     , m_width(width)
     , m_picture(pictureSize(place, width, mostHeight))
-    , m_title(titleOf(pages.wording(), photo), Size::Small, width, true)
+    , m_title(photoTitle(pages.wording(), photo), Size::Small, width, true)
     , m_caption(asIs(photo.caption), Size::Small, width)
 {
-}
-
-QString Tile::titleOf(const Wording &wording, const packet::Photo &photo)
-{
-    QStringList pieces{wording.text("Photo {0}", {std::to_string(photo.number)})};
-    if (photo.taken_on)
-        pieces << (photo.is_day_of_intake
-                       ? wording.text("taken in on {0}", {photo.taken_on->text()})
-                       : wording.date(*photo.taken_on));
-    if (!photo.part.empty())
-        pieces << asIs(photo.part);
-    return pieces.join(QStringLiteral("  ·  "));
 }
 
 double Tile::captionHeight() const
@@ -158,6 +145,18 @@ void drawRow(Pages &pages, const std::vector<Tile> &row)
 
 } // namespace
 
+QString photoTitle(const Wording &words, const packet::Photo &photo)
+{
+    QStringList pieces{words.text("Photo {0}", {std::to_string(photo.number)})};
+    if (photo.taken_on)
+        pieces << (photo.is_day_of_intake
+                       ? words.text("taken in on {0}", {photo.taken_on->dayOnly().text()})
+                       : words.date(*photo.taken_on));
+    if (!photo.part.empty())
+        pieces << asIs(photo.part);
+    return pieces.join(QStringLiteral(" · "));
+}
+
 void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf)
 {
     const double whole = pages.body().width();
@@ -178,19 +177,6 @@ void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureS
                              mostHeight);
         drawRow(pages, row);
     }
-}
-
-void drawBeside(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf,
-                double mostHeight)
-{
-    if (photos.empty())
-        return;
-    const double gaps = betweenPictures * double(photos.size() - 1);
-    const double width = (pages.body().width() - gaps) / double(photos.size());
-    std::vector<Tile> row;
-    for (const packet::Photo &photo : photos)
-        row.emplace_back(pages, photo, shelf.place(photo), width, mostHeight);
-    drawRow(pages, row);
 }
 
 void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,

@@ -12,14 +12,14 @@
 namespace lastrivet::print {
 
 class Pages;
+class Wording;
+
+/// "Photo 3 · 14 Mar 2026 · Left wing".
+QString photoTitle(const Wording &words, const packet::Photo &photo);
 
 /// Two rows of photographs a page, each with number, date, part and caption; two upright ones share
 /// a row. A picture that cannot be had leaves a framed note in its place.
 void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf);
-
-/// Photographs in one row, as wide as each other: before and after. At most `mostHeight` high.
-void drawBeside(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf,
-                double mostHeight);
 
 /// Photographs in two columns, one row a pair; a side that has fewer says that there is none.
 void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,

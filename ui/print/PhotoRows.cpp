@@ -5,6 +5,7 @@
 #include "ui/print/Annotations.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
+#include "ui/print/PhotoGrid.h"
 #include "ui/print/Placeholder.h"
 
 #include <algorithm>
@@ -20,25 +21,13 @@ constexpr double captionGap = points(4);
 constexpr double heightOfWidth = 0.75;
 constexpr int mostCaptionLines = 3;
 
-QString titleOf(const Wording &words, const packet::Photo &photo)
-{
-    QStringList pieces{words.text("Photo {0}", {std::to_string(photo.number)})};
-    if (photo.taken_on)
-        pieces << (photo.is_day_of_intake
-                       ? words.text("taken in on {0}", {photo.taken_on->dayOnly().text()})
-                       : words.date(*photo.taken_on));
-    if (!photo.part.empty())
-        pieces << asIs(photo.part);
-    return pieces.join(QStringLiteral(" · "));
-}
-
 /// One photograph with the words below it.
 struct Tile {
     Tile(const Wording &words, const packet::Photo &shown, const PictureShelf::Place &where,
          double width)
         : photo(shown)
         , place(where)
-        , title(titleOf(words, shown), Size::Small, width, true)
+        , title(photoTitle(words, shown), Size::Small, width, true)
         , caption(asIs(shown.caption), Size::Small, width)
     {
     }

@@ -10,12 +10,6 @@ namespace {
 
 using packet::SquawkEntry;
 
-void addLine(QStringList &lines, const QString &line)
-{
-    if (!line.isEmpty())
-        lines << line;
-}
-
 QString foundIn(const Wording &words, const SquawkEntry &squawk)
 {
     QStringList lines{words.day(squawk.found_on, squawk.approximate)};
@@ -55,6 +49,12 @@ QString standingOf(const Wording &words, const SquawkEntry &squawk)
 }
 
 } // namespace
+
+void addLine(QStringList &lines, const QString &line)
+{
+    if (!line.isEmpty())
+        lines << line;
+}
 
 QString dateAndName(const Wording &words, const std::optional<Moment> &date,
                     const std::string &name)

@@ -14,6 +14,8 @@ namespace lastrivet::print {
 std::vector<Table::Column> squawkColumns(const Wording &words);
 Table::Row squawkRow(const Wording &words, const packet::SquawkEntry &squawk);
 
+/// Nothing is no line.
+void addLine(QStringList &lines, const QString &line);
 /// "14 Mar 2026, A. Builder": a day and a name, as far as they are known.
 QString dateAndName(const Wording &words, const std::optional<Moment> &date,
                     const std::string &name);

@@ -15,12 +15,6 @@ using packet::BulletinEntry;
 using packet::DeviationEntry;
 using packet::SquawkEntry;
 
-void addLine(QStringList &lines, const QString &line)
-{
-    if (!line.isEmpty())
-        lines << line;
-}
-
 QString decisionIn(const Wording &words, const DeviationEntry &deviation)
 {
     if (!deviation.decision) {

@@ -146,4 +146,11 @@ double leastHeightOf(const Table &table, double width)
     return head + std::min(rows, mostKept);
 }
 
+QString inTree(const QString &name, int depth)
+{
+    constexpr int step = 3;
+    // Ordinary spaces at the front of a line would be dropped.
+    return QString(step * depth, QChar(QChar::Nbsp)) + name;
+}
+
 } // namespace lastrivet::print

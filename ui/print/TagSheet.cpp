@@ -100,18 +100,21 @@ void drawTag(Pages &pages, const TagSheet &sheet, const Tag &tag, const QRectF &
     y = write(pages, {left, y}, width - codeWidth, words.text("DO NOT CLOSE"), Size::Poster, true, 1);
     y = write(pages, {left, y}, width - codeWidth, asIs(tag.title), Size::Subheading, true, 1);
     y = write(pages, {left, y}, width - codeWidth, asIs(tag.part), Size::Small, false, 1);
-    const double foot = place.bottom() - inset - lineHeight(Size::Small);
+    const double foot = place.bottom() - inset - 2 * lineHeight(Size::Small);
     y = write(pages, {left, y + points(3)}, width - codeWidth, words.text("waits for:"), Size::Body,
               true, 1);
     // What stands beside the code is short of room; below it is not.
     const double reasonsWidth =
         y < place.top() + inset + codeSide ? width - codeWidth - points(4) : width;
     drawReasons(pages, tag, {left, y}, reasonsWidth, foot - points(2));
-    write(pages, {left, foot}, width,
-          words.text("{0} · as the records say on {1}",
-                     {sheet.aircraft.registration.empty() ? sheet.aircraft.project
-                                                          : sheet.aircraft.registration,
-                      tag.as_of.text()}),
+    y = write(pages, {left, foot}, width,
+              words.text("{0} · as the records say on {1}",
+                         {sheet.aircraft.registration.empty() ? sheet.aircraft.project
+                                                              : sheet.aircraft.registration,
+                          tag.as_of.text()}),
+              Size::Small, false, 1);
+    write(pages, {left, y}, width,
+          words.text("What the builder wrote down, no approval: the inspector decides."),
           Size::Small, false, 1);
 }
 

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/Wording.h"
 
-#include "core/base/Tongue.h"
-
 #include <QDate>
 #include <QTime>
 
@@ -22,17 +20,21 @@ QString Wording::text(const Message &message) const
     return text(message.pattern, message.arguments);
 }
 
+Tongue Wording::tongue() const
+{
+    return {[this](std::string_view english) {
+                const QString own = m_translate ? m_translate(english) : QString();
+                return own.isEmpty() ? std::string(english) : own.toStdString();
+            },
+            [this](const std::string &argument) {
+                const std::optional<Moment> moment = Moment::parse(argument);
+                return moment ? date(*moment).toStdString() : argument;
+            }};
+}
+
 QString Wording::text(std::string_view pattern, const std::vector<std::string> &arguments) const
 {
-    const Tongue tongue{[this](std::string_view english) {
-                            const QString own = m_translate ? m_translate(english) : QString();
-                            return own.isEmpty() ? std::string(english) : own.toStdString();
-                        },
-                        [this](const std::string &argument) {
-                            const std::optional<Moment> moment = Moment::parse(argument);
-                            return moment ? date(*moment).toStdString() : argument;
-                        }};
-    return QString::fromStdString(said({pattern, arguments}, tongue));
+    return QString::fromStdString(said({pattern, arguments}, tongue()));
 }
 
 QString Wording::date(Moment moment) const

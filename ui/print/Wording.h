@@ -5,6 +5,7 @@
 #include "core/base/Message.h"
 #include "core/base/Minutes.h"
 #include "core/base/Moment.h"
+#include "core/base/Tongue.h"
 
 #include <QLocale>
 #include <QString>
@@ -26,6 +27,8 @@ public:
     explicit Wording(QLocale locale, Translate translate = {});
 
     const QLocale &locale() const { return m_locale; }
+    /// Says the sentences of the core; it must not outlive this.
+    Tongue tongue() const;
     /// Arguments that are moments are written as dates.
     QString text(const Message &message) const;
     QString text(std::string_view pattern, const std::vector<std::string> &arguments = {}) const;

@@ -5,6 +5,7 @@
 #include "core/packet/Tag.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
+#include "ui/print/Language.h"
 #include "ui/shell/Session.h"
 
 #include <QCheckBox>
@@ -27,11 +28,6 @@ namespace {
 constexpr int widest = 620;
 constexpr int closingListHeight = 132;
 constexpr int mostSheets = 50;
-
-QLocale::Language languageOf(const QComboBox &box)
-{
-    return QLocale::Language(box.currentData().toInt());
-}
 
 } // namespace
 
@@ -123,17 +119,21 @@ void PrintForm::offerPapers()
 {
     m_paper->addItem(QStringLiteral("A4"));
     m_paper->addItem(QStringLiteral("Letter"));
-    m_paper->setCurrentIndex(int(usualChoices().paper));
     offerGrids();
 }
 
 void PrintForm::offerLanguages()
 {
-    for (const QLocale::Language language : {QLocale::English, QLocale::German, QLocale::French}) {
-        const QLocale locale(language);
-        m_language->addItem(locale.nativeLanguageName().section(QLatin1Char(' '), -1), language);
-    }
-    m_language->setCurrentIndex(std::max(0, m_language->findData(QLocale().language())));
+    for (const print::Language &language : print::languages())
+        m_language->addItem(language.name, int(language.id));
+}
+
+void PrintForm::chooseUsual()
+{
+    const print::Choices usual = usualChoices();
+    m_paper->setCurrentIndex(int(usual.paper));
+    m_language->setCurrentIndex(
+        std::max(0, m_language->findData(int(usual.wording.locale().language()))));
 }
 
 void PrintForm::offerGrids()
@@ -146,15 +146,16 @@ void PrintForm::offerGrids()
     m_used->setRange(0, print::labelGrids(paper()).front().count() * 4);
 }
 
-void PrintForm::offerClosings()
+void PrintForm::offerClosings(Id<Closing> only)
 {
     m_closings->clear();
     const auto wanted = packet::closingsToTag(*m_session->answer());
+    const bool isOne = std::ranges::find(wanted, only) != wanted.end();
     for (const packet::Tag &tag :
          packet::tags(*m_session->records(), *m_session->answer(), wanted)) {
         auto *item = new QListWidgetItem(toQt(tag.title), m_closings);
         item->setData(Qt::UserRole, qlonglong(tag.closing.value()));
-        item->setCheckState(Qt::Checked);
+        item->setCheckState(!isOne || tag.closing == only ? Qt::Checked : Qt::Unchecked);
     }
 }
 
@@ -168,7 +169,7 @@ print::Paper PrintForm::paper() const
     return print::Paper(std::max(0, m_paper->currentIndex()));
 }
 
-void PrintForm::open(Session &session, PrintKind kind)
+void PrintForm::open(Session &session, PrintKind kind, Id<Closing> only)
 {
     QWidget *before = window()->focusWidget();
     if (before && isHidden())
@@ -177,7 +178,8 @@ void PrintForm::open(Session &session, PrintKind kind)
     m_session = &session;
     m_asked.clear();
     hint({});
-    offerClosings();
+    chooseUsual();
+    offerClosings(only);
     m_kind->setCurrentIndex(int(kind));
     showKind();
     show();
@@ -198,13 +200,12 @@ void PrintForm::showKind()
     setFieldVisible(m_used, isLabel);
     setFieldVisible(m_sheets, isBlankForm(chosen));
     setFieldVisible(m_paper, chosen != PrintKind::Calendar);
-    setFieldVisible(m_language, chosen != PrintKind::Calendar);
     setDoWords(chosen == PrintKind::Calendar ? tr("Write") : tr("Print"));
     if (!m_session)
         return;
-    QString name = printFileName(nameOf(chosen), m_session->today().text());
-    if (chosen == PrintKind::Calendar)
-        name.replace(QStringLiteral(".pdf"), QStringLiteral(".ics"));
+    const QString ending =
+        chosen == PrintKind::Calendar ? QStringLiteral(".ics") : QStringLiteral(".pdf");
+    const QString name = printFileName(nameOf(chosen), m_session->today().text(), ending);
     const QDir folder(documentsFolder());
     m_file->setText(QDir::toNativeSeparators(folder.filePath(name)));
     place();
@@ -237,7 +238,8 @@ PrintWish PrintForm::wish() const
 {
     PrintWish wish;
     wish.kind = kind();
-    wish.choices = {paper(), print::Wording(QLocale(languageOf(*m_language)))};
+    const auto language = QLocale::Language(m_language->currentData().toInt());
+    wish.choices = {paper(), print::wordingIn(print::languageFor(language))};
     wish.file = m_file->text().trimmed();
     for (int row = 0; row < m_closings->count(); ++row) {
         const QListWidgetItem *item = m_closings->item(row);

@@ -21,7 +21,8 @@ class PrintForm final : public ActForm {
 public:
     explicit PrintForm(QWidget *parent = nullptr);
 
-    void open(Session &session, PrintKind kind);
+    /// Tags are for all that is to be tagged, or for `only` where that is.
+    void open(Session &session, PrintKind kind, Id<Closing> only = {});
     /// What would be printed now.
     PrintWish wish() const;
 
@@ -35,7 +36,8 @@ private:
     QWidget *fileField();
     void offerPapers();
     void offerLanguages();
-    void offerClosings();
+    void chooseUsual();
+    void offerClosings(Id<Closing> only);
     void offerGrids();
     void showKind();
     void place();

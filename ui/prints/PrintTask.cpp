@@ -3,17 +3,15 @@
 #include "ui/prints/PrintTask.h"
 
 #include "core/base/Error.h"
-#include "core/evidence/PictureCache.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/PersonalSettings.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/PictureLoader.h"
 
 #include <QCoreApplication>
 #include <QDesktopServices>
-#include <QDir>
 #include <QFileInfo>
 #include <QSettings>
-#include <QStandardPaths>
 #include <QUrl>
 
 #include <memory>
@@ -26,16 +24,6 @@ namespace {
 QString tr(const char *text, int count = -1)
 {
     return QCoreApplication::translate("Print", text, nullptr, count);
-}
-
-/// The copies for print beside the photographs, or elsewhere when the project is read-only.
-evidence::PictureCache cacheFor(const Session &session)
-{
-    const auto folder = session.project().folder();
-    if (!session.isReadOnly())
-        return evidence::PictureCache(folder);
-    const QString elsewhere = QStandardPaths::writableLocation(QStandardPaths::CacheLocation);
-    return {folder, toPath(QDir(elsewhere).filePath(QStringLiteral("copies")))};
 }
 
 /// Everything the worker needs, so that it touches nothing of the window's.
@@ -64,14 +52,14 @@ void tell(Session &session, const Job &job)
     const QString name = QFileInfo(job.order.file).fileName();
     const print::Printed &printed = job.printed;
     const QString remark = job.order.remark ? job.order.remark() : QString();
-    QString said = tr("%1 is written: %n pages.", printed.pages).arg(name);
-    if (printed.pictures + printed.missing_pictures > 0)
-        said = tr("%1 is written: %n pages, %2 photographs, %3 could not be printed.",
-                  printed.pages)
-                   .arg(name)
-                   .arg(printed.pictures)
-                   .arg(printed.missing_pictures);
-    session.say(remark.isEmpty() ? said : said + QLatin1Char(' ') + remark);
+    QStringList said{tr("%1 is written: %n pages.", printed.pages).arg(name)};
+    if (printed.pictures > 0)
+        said.append(tr("%n photographs are in it.", printed.pictures));
+    if (printed.missing_pictures > 0)
+        said.append(tr("%n photographs could not be printed.", printed.missing_pictures));
+    if (!remark.isEmpty())
+        said.append(remark);
+    session.say(said.join(QLatin1Char(' ')));
 }
 
 } // namespace
@@ -87,9 +75,9 @@ void carryOut(Session &session, PrintOrder order)
         job = std::make_shared<Job>(Job{std::move(order),
                                         {hash, session.now()},
                                         session.records(),
-                                        cacheFor(session)});
+                                        pictureCacheOf(session.project())});
     } catch (const Fault &fault) {
-        session.complain(toQt(fault.what()));
+        session.complain(fault);
         return;
     }
     session.runLong(
@@ -100,14 +88,14 @@ void carryOut(Session &session, PrintOrder order)
         });
 }
 
-QString printFileName(const QString &title, const std::string &day)
+QString printFileName(const QString &title, const std::string &day, const QString &ending)
 {
     QString name = title + QLatin1Char(' ') + toQt(day);
     for (QChar &letter : name) {
         if (QStringLiteral("/\\:*?\"<>|").contains(letter))
             letter = QLatin1Char('-');
     }
-    return name + QStringLiteral(".pdf");
+    return name + ending;
 }
 
 print::Choices usualChoices()

@@ -36,7 +36,8 @@ struct PrintOrder {
 void carryOut(Session &session, PrintOrder order);
 
 /// A name for a document's file: "Packet Left wing 2026-03-14.pdf".
-QString printFileName(const QString &title, const std::string &day);
+QString printFileName(const QString &title, const std::string &day,
+                      const QString &ending = QStringLiteral(".pdf"));
 /// The paper and the language that the person chose for print, else those of country and screen.
 print::Choices usualChoices();
 

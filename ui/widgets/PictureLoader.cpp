@@ -22,21 +22,21 @@ constexpr std::size_t mostWanted = 300;
 /// In kilobytes: some 1,500 cards on a plain screen, some 380 on one of twice the density.
 constexpr int keptKilobytes = 128 * 1024;
 
-std::shared_ptr<const evidence::PictureCache> cacheOf(const Project &project)
+} // namespace
+
+evidence::PictureCache pictureCacheOf(const Project &project)
 {
     if (!project.isReadOnly())
-        return std::make_shared<evidence::PictureCache>(project.folder());
+        return evidence::PictureCache(project.folder());
     const QString place = QStandardPaths::writableLocation(QStandardPaths::CacheLocation);
-    return std::make_shared<evidence::PictureCache>(
-        project.folder(), std::filesystem::path(place.toStdString()) / "pictures");
+    return {project.folder(), toPath(place) / "pictures"};
 }
-
-} // namespace
 
 PictureLoader::PictureLoader(Session &session, QObject *parent)
     : QObject(parent)
     , m_session(session)
-    , m_cache(cacheOf(session.project()))
+    , m_cache(std::make_shared<const evidence::PictureCache>(
+          pictureCacheOf(session.project())))
     , m_pixmaps(keptKilobytes)
 {
 }

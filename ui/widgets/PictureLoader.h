@@ -16,9 +16,16 @@
 #include <memory>
 #include <vector>
 
+namespace lastrivet {
+class Project;
+}
+
 namespace lastrivet::ui {
 
 class Session;
+
+/// The copies of pictures, beside the photos or elsewhere while the project is read-only.
+evidence::PictureCache pictureCacheOf(const Project &project);
 
 /// Brings the small copies of pictures into memory, away from the window and already in the size
 /// they are drawn in; what was asked for last comes first, because that is what the person looks

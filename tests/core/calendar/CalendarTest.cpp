@@ -83,6 +83,24 @@ TEST_CASE("The calendar holds planned visits, days of expiry, and the next calib
     CHECK(entries[2].when == at("2026-06-01"));
 }
 
+TEST_CASE("The calendar is said in the tongue that is asked for; names stay as they are")
+{
+    Tongue tongue;
+    tongue.pattern = [](std::string_view english) {
+        if (english == "Expires: {0}, lot {1}")
+            return std::string("Läuft ab: {0}, Charge {1}");
+        if (english == "Calibration due: {0}")
+            return std::string("Kalibrierung fällig: {0}");
+        return english == "pre-cover inspection" ? std::string("prüfung vor dem Schließen")
+                                                 : std::string(english);
+    };
+    const auto entries = calendar::entries(workshop(), at("2026-03-14"), tongue);
+    REQUIRE(entries.size() == 3);
+    CHECK(entries[0].summary == "Prüfung vor dem Schließen");
+    CHECK(entries[1].summary == "Läuft ab: Tank sealant, Charge S-17");
+    CHECK(entries[2].summary == "Kalibrierung fällig: Torque wrench");
+}
+
 TEST_CASE("What ran out stays in the calendar for thirty days")
 {
     CHECK(calendar::entries(workshop(), at("2026-05-31")).size() == 2);

@@ -75,6 +75,39 @@ TEST_CASE("The corrections report names finding, correction and who has to verif
               .exit_code == 0);
 }
 
+TEST_CASE("Papers in another language say the words of the core in it")
+{
+    const PrintedFolder folder;
+    Visited project;
+    project.records.work_sessions.put({.id = Id<WorkSession>{10},
+                                       .began = WingProject::at("2026-02-10"),
+                                       .component_id = project.rib,
+                                       .kind = WorkKind::Assembly,
+                                       .changed_inspected = true});
+    // Each pattern says itself in capitals, which nothing in English does.
+    const print::Wording loud(QLocale(QLocale::German), [](std::string_view pattern) {
+        return QString::fromUtf8(pattern.data(), qsizetype(pattern.size())).toUpper();
+    });
+    const print::Choices choices{print::Paper::A4, loud};
+    const auto report = packet::correctionsReport(project.records, project.profile,
+                                                  Id<Inspection>{1}, project.as_of);
+    REQUIRE(report);
+    const auto corrections = folder.path("corrections.pdf");
+    REQUIRE(print::printCorrections(*report, imprintOfTest(), folder.pictures(), choices,
+                                    corrections));
+    CHECK(PrintedFolder::text(corrections).simplified().contains(
+        QStringLiteral("WAITS FOR: INSPECTOR")));
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    const auto changes =
+        packet::changesSince(project.records, project.profile, answer, project.preCover);
+    REQUIRE(changes);
+    const auto file = folder.path("changes.pdf");
+    REQUIRE(print::printChanges(*changes, imprintOfTest(), folder.pictures(), choices, file));
+    const QString text = PrintedFolder::text(file).simplified();
+    for (const char *words : {"PRE-COVER INSPECTION", "ACCEPTED WITH FINDINGS", "WORK: ASSEMBLY"})
+        CHECK(text.contains(QLatin1String(words)));
+}
+
 TEST_CASE("What changed since a signature stands on one page, however much it was")
 {
     const PrintedFolder folder;

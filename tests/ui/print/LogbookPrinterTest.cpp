@@ -70,6 +70,13 @@ TEST_CASE("Bookmarks of a printed log lead to its months")
         CHECK(run.output.contains(QString::fromUtf8(title)));
 }
 
+TEST_CASE("A printed log has one list of its contents")
+{
+    const PrintedFolder folder;
+    const QString text = printed(folder, bookOf(logOf(3), packet::LogOrder::ByDate));
+    CHECK(text.count(QStringLiteral("Contents")) == 1);
+}
+
 TEST_CASE("A log in another language writes its months in it")
 {
     const PrintedFolder folder;

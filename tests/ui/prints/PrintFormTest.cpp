@@ -147,6 +147,16 @@ TEST_CASE("A single tag is printed after the others were unticked by one button"
     CHECK(desk.form().wish().closings.size() == 2);
 }
 
+TEST_CASE("Tags are for the closing that is opened, where it is one to tag")
+{
+    Desk desk;
+    desk.form().open(desk.window.view()->session(), PrintKind::Tags);
+    const IdSet<Closing> all = desk.form().wish().closings;
+    REQUIRE(all.size() == 2);
+    desk.form().open(desk.window.view()->session(), PrintKind::Tags, all.back());
+    CHECK(desk.form().wish().closings == IdSet<Closing>{all.back()});
+}
+
 TEST_CASE("A file that is there is replaced only when asked twice")
 {
     Desk desk;
@@ -161,6 +171,24 @@ TEST_CASE("A file that is there is replaced only when asked twice")
     QTest::keyClick(&desk.fileLine(), Qt::Key_Return, Qt::ControlModifier);
     CHECK_FALSE(desk.form().isVisible());
     CHECK(beginningOf(file).startsWith("%PDF"));
+}
+
+TEST_CASE("A paper speaks the language that was chosen for it")
+{
+    Desk desk;
+    desk.form().open(desk.window.view()->session(), PrintKind::HandOver);
+    auto *language = [&]() -> QComboBox * {
+        for (auto *box : desk.form().findChildren<QComboBox *>()) {
+            if (box->findData(int(QLocale::German)) >= 0)
+                return box;
+        }
+        return nullptr;
+    }();
+    REQUIRE(language);
+    language->setCurrentIndex(language->findData(int(QLocale::German)));
+    const print::Wording wording = desk.form().wish().choices.wording;
+    CHECK(wording.text("Contents") != QStringLiteral("Contents"));
+    CHECK(wording.locale().language() == QLocale::German);
 }
 
 TEST_CASE("A folder that is not there is said in one sentence, and nothing is left")
