@@ -1209,6 +1209,10 @@
         <source>Add photos</source>
         <translation>Fotos hinzufügen</translation>
     </message>
+    <message>
+        <source>Ask for a visit</source>
+        <translation>Besuch erbitten</translation>
+    </message>
 </context>
 <context>
     <name>Message</name>
@@ -4197,10 +4201,6 @@
         <translation>„{0}“ ist kein Teil, oder es können mehrere sein.</translation>
     </message>
     <message>
-        <source>A photograph of the correction is enough for the inspector.</source>
-        <translation>Dem Prüfer genügt ein Foto der Behebung.</translation>
-    </message>
-    <message>
         <source>After</source>
         <translation>Nachher</translation>
     </message>
@@ -4484,6 +4484,30 @@
         <source>{0}: name, number, signature, date</source>
         <translation>{0}: Name, Nummer, Unterschrift, Datum</translation>
     </message>
+    <message>
+        <source>Calibration due: {0}</source>
+        <translation>Kalibrierung fällig: {0}</translation>
+    </message>
+    <message>
+        <source>Expires: {0}</source>
+        <translation>Läuft ab: {0}</translation>
+    </message>
+    <message>
+        <source>Expires: {0}, lot {1}</source>
+        <translation>Läuft ab: {0}, Charge {1}</translation>
+    </message>
+    <message>
+        <source>Serial number {0}</source>
+        <translation>Seriennummer {0}</translation>
+    </message>
+    <message>
+        <source>There is no whole backup yet</source>
+        <translation>Es gibt noch keine ganze Sicherung</translation>
+    </message>
+    <message>
+        <source>What the builder wrote down, no approval: the inspector decides.</source>
+        <translation>Aufzeichnung des Erbauers, keine Freigabe: Der Prüfer entscheidet.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -4563,6 +4587,14 @@
     <message>
         <source>Where it goes</source>
         <translation>Wohin es kommt</translation>
+    </message>
+    <message>
+        <source>Nobody has signed there yet.</source>
+        <translation>Dort hat noch niemand unterschrieben.</translation>
+    </message>
+    <message>
+        <source>The visit is not on record as held.</source>
+        <translation>Der Besuch ist nicht als durchgeführt verzeichnet.</translation>
     </message>
 </context>
 <context>
@@ -4698,13 +4730,6 @@
 <context>
     <name>Print</name>
     <message numerus="yes">
-        <source>%1 is written: %n pages, %2 photographs, %3 could not be printed.</source>
-        <translation>
-            <numerusform>%1 ist geschrieben: %n Seite, %2 Fotos, %3 konnten nicht gedruckt werden.</numerusform>
-            <numerusform>%1 ist geschrieben: %n Seiten, %2 Fotos, %3 konnten nicht gedruckt werden.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%1 is written: %n pages.</source>
         <translation>
             <numerusform>%1 ist geschrieben: %n Seite.</numerusform>
@@ -4757,6 +4782,20 @@
     <message>
         <source>Tie-on tags: do not close</source>
         <translation>Anhänger: nicht schließen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are in it.</source>
+        <translation>
+            <numerusform>%n Foto ist darin.</numerusform>
+            <numerusform>%n Fotos sind darin.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs could not be printed.</source>
+        <translation>
+            <numerusform>%n Foto konnte nicht gedruckt werden.</numerusform>
+            <numerusform>%n Fotos konnten nicht gedruckt werden.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7790,60 +7829,16 @@
         <source>Squawk %1 verified</source>
         <translation>Beanstandung %1 nachgeprüft</translation>
     </message>
+    <message>
+        <source>This finding is no longer on record as corrected.</source>
+        <translation>Diese Feststellung ist nicht mehr als behoben verzeichnet.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BenchClock</name>
     <message>
-        <source>not said</source>
-        <translation>nicht gesagt</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>Did this change what was inspected?</source>
-        <translation>Hat das Geprüftes verändert?</translation>
-    </message>
-    <message>
         <source>The clock runs: %1</source>
         <translation>Die Uhr läuft: %1</translation>
-    </message>
-    <message>
-        <source>The clock has run for %1. How long was really worked, and at what?</source>
-        <translation>Die Uhr lief %1. Wie lange wurde wirklich gearbeitet, und woran?</translation>
-    </message>
-    <message>
-        <source>What was done?</source>
-        <translation>Was wurde getan?</translation>
-    </message>
-    <message>
-        <source>Log it</source>
-        <translation>Eintragen</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Erledigt</translation>
-    </message>
-    <message>
-        <source>Worked for</source>
-        <translation>Gearbeitet</translation>
-    </message>
-    <message>
-        <source>“%1” is signed for and still open. Did this change what was inspected?</source>
-        <translation>„%1“ ist unterschrieben und noch offen. Hat das Geprüftes verändert?</translation>
-    </message>
-    <message>
-        <source>Logged: %1</source>
-        <translation>Eingetragen: %1</translation>
-    </message>
-    <message>
-        <source>Logged: %1 on %2</source>
-        <translation>Eingetragen: %1 an %2</translation>
     </message>
     <message>
         <source>Stop work (F2)</source>
@@ -7856,6 +7851,10 @@
     <message>
         <source>%1 on %2</source>
         <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>Paused after %1</source>
+        <translation>Pause nach %1</translation>
     </message>
 </context>
 <context>
@@ -8091,6 +8090,10 @@
     <message>
         <source>%1 copied as %2</source>
         <translation>%1 als %2 kopiert</translation>
+    </message>
+    <message>
+        <source>The parts are no longer those that are listed here. Leave, and copy again.</source>
+        <translation>Die Teile sind nicht mehr die hier aufgeführten. Verlassen und neu kopieren.</translation>
     </message>
 </context>
 <context>
@@ -8389,13 +8392,6 @@
         <source>Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
         <translation>Bilder (*.jpg *.jpeg *.png *.heic);;Alle Dateien (*)</translation>
     </message>
-    <message numerus="yes">
-        <source>%n photographs taken in.</source>
-        <translation>
-            <numerusform>%n Foto übernommen.</numerusform>
-            <numerusform>%n Fotos übernommen.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>What changed since the signature</source>
         <translation>Was sich seit der Unterschrift geändert hat</translation>
@@ -8583,6 +8579,14 @@
         <source>Two findings have the number %1.</source>
         <translation>Zwei Feststellungen haben die Nummer %1.</translation>
     </message>
+    <message>
+        <source>found on %1</source>
+        <translation>gefunden am %1</translation>
+    </message>
+    <message>
+        <source>A photograph of the correction is enough for the inspector.</source>
+        <translation>Dem Prüfer genügt ein Foto der Behebung.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HeadingList</name>
@@ -8622,12 +8626,12 @@
         <translation>Quelle</translation>
     </message>
     <message>
-        <source>This closing has a %1 by the %2 already.</source>
-        <translation>Diese Schließstelle hat schon: %1, durch: %2.</translation>
-    </message>
-    <message>
         <source>Hold point planned: %1</source>
         <translation>Haltepunkt geplant: %1</translation>
+    </message>
+    <message>
+        <source>This hold point is there already: %1, signed by: %2.</source>
+        <translation>Diesen Haltepunkt gibt es schon: %1, unterschrieben von: %2.</translation>
     </message>
 </context>
 <context>
@@ -9752,10 +9756,6 @@
         <translation>Bilder werden kleiner, und wo das nicht reicht, fallen einige weg; die erste Seite sagt es.</translation>
     </message>
     <message>
-        <source> to send</source>
-        <translation> zum Senden</translation>
-    </message>
-    <message>
         <source>Name of the new folder</source>
         <translation>Name des neuen Ordners</translation>
     </message>
@@ -9782,6 +9782,14 @@
     <message>
         <source>Something is called %1 there already; the new folder needs another name.</source>
         <translation>Dort heißt schon etwas %1; der neue Ordner braucht einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>%1 to send</source>
+        <translation>%1 zum Senden</translation>
+    </message>
+    <message>
+        <source>A file of this name is there. Press again to replace it.</source>
+        <translation>Eine Datei dieses Namens ist da. Noch einmal drücken, um sie zu ersetzen.</translation>
     </message>
 </context>
 <context>
@@ -10086,6 +10094,17 @@
             <numerusform>%n nicht; die Liste sagt, warum.</numerusform>
             <numerusform>%n nicht; die Liste sagt, warum.</numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more were not taken in.</source>
+        <translation>
+            <numerusform>%n weitere wurde nicht aufgenommen.</numerusform>
+            <numerusform>%n weitere wurden nicht aufgenommen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The rest was not taken in: %1</source>
+        <translation>Der Rest wurde nicht aufgenommen: %1</translation>
     </message>
 </context>
 <context>
@@ -11593,10 +11612,6 @@
         <translation>keine Zeit aufgeschrieben</translation>
     </message>
     <message>
-        <source>%1 has not come yet.</source>
-        <translation>%1 ist noch nicht gekommen.</translation>
-    </message>
-    <message>
         <source>Work logged on squawk %1</source>
         <translation>Arbeit an Beanstandung %1 eingetragen</translation>
     </message>
@@ -11619,6 +11634,18 @@
     <message>
         <source>The clock runs on something else; stop it in the log first.</source>
         <translation>Die Uhr läuft für etwas anderes; erst im Bautagebuch anhalten.</translation>
+    </message>
+    <message>
+        <source>the clock is stopped</source>
+        <translation>die Uhr wird angehalten</translation>
+    </message>
+    <message>
+        <source>Not logged yet: %1 Enter once more logs it like this.</source>
+        <translation>Noch nicht eingetragen: %1 Noch einmal Enter trägt es so ein.</translation>
+    </message>
+    <message>
+        <source>Not logged yet: %1</source>
+        <translation>Noch nicht eingetragen: %1</translation>
     </message>
 </context>
 <context>
@@ -11825,6 +11852,14 @@
     <message>
         <source>How long did it take? Write it as 2h15 or 90m, at most a day.</source>
         <translation>Wie lange hat es gedauert? Schreib es als 2h15 oder 90m, höchstens ein Tag.</translation>
+    </message>
+    <message>
+        <source>When did work stop? Write it as 17:30; it cannot lie ahead.</source>
+        <translation>Wann endete die Arbeit? Schreiben Sie es als 17:30; es kann nicht in der Zukunft liegen.</translation>
+    </message>
+    <message>
+        <source>%1 “Log it” once more logs it like this.</source>
+        <translation>%1 Noch einmal „Eintragen“ trägt es so ein.</translation>
     </message>
 </context>
 <context>
@@ -12371,6 +12406,10 @@
             <numerusform>%n Datei aus dem beobachteten Ordner wurde nicht übernommen; die Seite Fotos sagt, warum.</numerusform>
             <numerusform>%n Dateien aus dem beobachteten Ordner wurden nicht übernommen; die Seite Fotos sagt, warum.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Watching the folder %1 is paused, because photos from it could not be stored: %2</source>
+        <translation>Der Ordner %1 wird vorerst nicht mehr beobachtet, weil Fotos daraus nicht gespeichert werden konnten: %2</translation>
     </message>
 </context>
 <context>

@@ -76,13 +76,6 @@
 <context>
     <name>Print</name>
     <message numerus="yes">
-        <source>%1 is written: %n pages, %2 photographs, %3 could not be printed.</source>
-        <translation>
-            <numerusform>%1 is written: %n page, %2 photographs, %3 could not be printed.</numerusform>
-            <numerusform>%1 is written: %n pages, %2 photographs, %3 could not be printed.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%1 is written: %n pages.</source>
         <translation>
             <numerusform>%1 is written: %n page.</numerusform>
@@ -94,6 +87,20 @@
         <translation>
             <numerusform>%1 is written: %n date.</numerusform>
             <numerusform>%1 is written: %n dates.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are in it.</source>
+        <translation>
+            <numerusform>%n photograph is in it.</numerusform>
+            <numerusform>%n photographs are in it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs could not be printed.</source>
+        <translation>
+            <numerusform>%n photograph could not be printed.</numerusform>
+            <numerusform>%n photographs could not be printed.</numerusform>
         </translation>
     </message>
 </context>
@@ -251,16 +258,6 @@
         <translation>
             <numerusform>%n line is applicable again</numerusform>
             <numerusform>%n lines are applicable again</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>lastrivet::ui::ClosingView</name>
-    <message numerus="yes">
-        <source>%n photographs taken in.</source>
-        <translation>
-            <numerusform>%n photograph taken in.</numerusform>
-            <numerusform>%n photographs taken in.</numerusform>
         </translation>
     </message>
 </context>
@@ -451,6 +448,13 @@
         <translation>
             <numerusform>%n was not; the list says why.</numerusform>
             <numerusform>%n were not; the list says why.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more were not taken in.</source>
+        <translation>
+            <numerusform>%n more was not taken in.</numerusform>
+            <numerusform>%n more were not taken in.</numerusform>
         </translation>
     </message>
 </context>

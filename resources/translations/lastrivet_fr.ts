@@ -1209,6 +1209,10 @@
         <source>Add photos</source>
         <translation>Ajouter des photos</translation>
     </message>
+    <message>
+        <source>Ask for a visit</source>
+        <translation>Demander une visite</translation>
+    </message>
 </context>
 <context>
     <name>Message</name>
@@ -4197,10 +4201,6 @@
         <translation>« {0} » n’est pas une pièce, ou peut en être plusieurs.</translation>
     </message>
     <message>
-        <source>A photograph of the correction is enough for the inspector.</source>
-        <translation>Une photo de la correction suffit à l’inspecteur.</translation>
-    </message>
-    <message>
         <source>After</source>
         <translation>Après</translation>
     </message>
@@ -4484,6 +4484,30 @@
         <source>{0}: name, number, signature, date</source>
         <translation>{0} : nom, numéro, signature, date</translation>
     </message>
+    <message>
+        <source>Calibration due: {0}</source>
+        <translation>Étalonnage à faire : {0}</translation>
+    </message>
+    <message>
+        <source>Expires: {0}</source>
+        <translation>Expire : {0}</translation>
+    </message>
+    <message>
+        <source>Expires: {0}, lot {1}</source>
+        <translation>Expire : {0}, lot {1}</translation>
+    </message>
+    <message>
+        <source>Serial number {0}</source>
+        <translation>Numéro de série {0}</translation>
+    </message>
+    <message>
+        <source>There is no whole backup yet</source>
+        <translation>Il n’y a pas encore de sauvegarde entière</translation>
+    </message>
+    <message>
+        <source>What the builder wrote down, no approval: the inspector decides.</source>
+        <translation>Notes du constructeur, pas une approbation : l’inspecteur décide.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -4563,6 +4587,14 @@
     <message>
         <source>Where it goes</source>
         <translation>Où il va</translation>
+    </message>
+    <message>
+        <source>Nobody has signed there yet.</source>
+        <translation>Personne n’y a encore signé.</translation>
+    </message>
+    <message>
+        <source>The visit is not on record as held.</source>
+        <translation>La visite n’est pas notée comme faite.</translation>
     </message>
 </context>
 <context>
@@ -4698,13 +4730,6 @@
 <context>
     <name>Print</name>
     <message numerus="yes">
-        <source>%1 is written: %n pages, %2 photographs, %3 could not be printed.</source>
-        <translation>
-            <numerusform>%1 est écrit : %n page, %2 photos, %3 n’ont pas pu être imprimées.</numerusform>
-            <numerusform>%1 est écrit : %n pages, %2 photos, %3 n’ont pas pu être imprimées.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%1 is written: %n pages.</source>
         <translation>
             <numerusform>%1 est écrit : %n page.</numerusform>
@@ -4757,6 +4782,20 @@
     <message>
         <source>Tie-on tags: do not close</source>
         <translation>Étiquettes à attacher : ne pas fermer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs are in it.</source>
+        <translation>
+            <numerusform>%n photo y figure.</numerusform>
+            <numerusform>%n photos y figurent.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photographs could not be printed.</source>
+        <translation>
+            <numerusform>%n photo n’a pas pu être imprimée.</numerusform>
+            <numerusform>%n photos n’ont pas pu être imprimées.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7790,60 +7829,16 @@
         <source>Squawk %1 verified</source>
         <translation>Anomalie %1 vérifiée</translation>
     </message>
+    <message>
+        <source>This finding is no longer on record as corrected.</source>
+        <translation>Cette constatation n’est plus notée comme corrigée.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BenchClock</name>
     <message>
-        <source>not said</source>
-        <translation>non précisé</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>non</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>oui</translation>
-    </message>
-    <message>
-        <source>Did this change what was inspected?</source>
-        <translation>Cela a-t-il modifié ce qui était inspecté ?</translation>
-    </message>
-    <message>
         <source>The clock runs: %1</source>
         <translation>L’horloge tourne : %1</translation>
-    </message>
-    <message>
-        <source>The clock has run for %1. How long was really worked, and at what?</source>
-        <translation>L’horloge a tourné %1. Combien de temps a-t-on vraiment travaillé, et à quoi ?</translation>
-    </message>
-    <message>
-        <source>What was done?</source>
-        <translation>Qu’a-t-on fait ?</translation>
-    </message>
-    <message>
-        <source>Log it</source>
-        <translation>Inscrire</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Fait</translation>
-    </message>
-    <message>
-        <source>Worked for</source>
-        <translation>Travaillé</translation>
-    </message>
-    <message>
-        <source>“%1” is signed for and still open. Did this change what was inspected?</source>
-        <translation>« %1 » est signée et encore ouverte. Cela a-t-il modifié ce qui était inspecté ?</translation>
-    </message>
-    <message>
-        <source>Logged: %1</source>
-        <translation>Inscrit : %1</translation>
-    </message>
-    <message>
-        <source>Logged: %1 on %2</source>
-        <translation>Inscrit : %1 sur %2</translation>
     </message>
     <message>
         <source>Stop work (F2)</source>
@@ -7856,6 +7851,10 @@
     <message>
         <source>%1 on %2</source>
         <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Paused after %1</source>
+        <translation>En pause après %1</translation>
     </message>
 </context>
 <context>
@@ -8091,6 +8090,10 @@
     <message>
         <source>%1 copied as %2</source>
         <translation>%1 copié en %2</translation>
+    </message>
+    <message>
+        <source>The parts are no longer those that are listed here. Leave, and copy again.</source>
+        <translation>Les pièces ne sont plus celles qui figurent ici. Quittez et copiez de nouveau.</translation>
     </message>
 </context>
 <context>
@@ -8389,13 +8392,6 @@
         <source>Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
         <translation>Images (*.jpg *.jpeg *.png *.heic);;Tous les fichiers (*)</translation>
     </message>
-    <message numerus="yes">
-        <source>%n photographs taken in.</source>
-        <translation>
-            <numerusform>%n photo importée.</numerusform>
-            <numerusform>%n photos importées.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>What changed since the signature</source>
         <translation>Ce qui a changé depuis la signature</translation>
@@ -8583,6 +8579,14 @@
         <source>Two findings have the number %1.</source>
         <translation>Deux constatations ont le numéro %1.</translation>
     </message>
+    <message>
+        <source>found on %1</source>
+        <translation>trouvée le %1</translation>
+    </message>
+    <message>
+        <source>A photograph of the correction is enough for the inspector.</source>
+        <translation>Une photo de la correction suffit à l’inspecteur.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HeadingList</name>
@@ -8622,12 +8626,12 @@
         <translation>Source</translation>
     </message>
     <message>
-        <source>This closing has a %1 by the %2 already.</source>
-        <translation>Cette fermeture a déjà : %1, par : %2.</translation>
-    </message>
-    <message>
         <source>Hold point planned: %1</source>
         <translation>Point d’arrêt prévu : %1</translation>
+    </message>
+    <message>
+        <source>This hold point is there already: %1, signed by: %2.</source>
+        <translation>Ce point d’arrêt existe déjà : %1, signé par : %2.</translation>
     </message>
 </context>
 <context>
@@ -9752,10 +9756,6 @@
         <translation>Les images sont réduites, et certaines omises si cela ne suffit pas ; la première page le dit.</translation>
     </message>
     <message>
-        <source> to send</source>
-        <translation> à envoyer</translation>
-    </message>
-    <message>
         <source>Name of the new folder</source>
         <translation>Nom du nouveau dossier</translation>
     </message>
@@ -9782,6 +9782,14 @@
     <message>
         <source>Something is called %1 there already; the new folder needs another name.</source>
         <translation>Quelque chose s’y appelle déjà %1 ; le nouveau dossier demande un autre nom.</translation>
+    </message>
+    <message>
+        <source>%1 to send</source>
+        <translation>%1 à envoyer</translation>
+    </message>
+    <message>
+        <source>A file of this name is there. Press again to replace it.</source>
+        <translation>Un fichier de ce nom existe. Pressez de nouveau pour le remplacer.</translation>
     </message>
 </context>
 <context>
@@ -10086,6 +10094,17 @@
             <numerusform>%n non ; la liste dit pourquoi.</numerusform>
             <numerusform>%n non ; la liste dit pourquoi.</numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more were not taken in.</source>
+        <translation>
+            <numerusform>%n autre n’a pas été prise.</numerusform>
+            <numerusform>%n autres n’ont pas été prises.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The rest was not taken in: %1</source>
+        <translation>Le reste n’a pas été pris : %1</translation>
     </message>
 </context>
 <context>
@@ -11593,10 +11612,6 @@
         <translation>aucun temps noté</translation>
     </message>
     <message>
-        <source>%1 has not come yet.</source>
-        <translation>%1 n’est pas encore venu.</translation>
-    </message>
-    <message>
         <source>Work logged on squawk %1</source>
         <translation>Travail inscrit sur l’anomalie %1</translation>
     </message>
@@ -11619,6 +11634,18 @@
     <message>
         <source>The clock runs on something else; stop it in the log first.</source>
         <translation>L’horloge tourne pour autre chose ; arrêtez-la d’abord dans le carnet.</translation>
+    </message>
+    <message>
+        <source>the clock is stopped</source>
+        <translation>l’horloge sera arrêtée</translation>
+    </message>
+    <message>
+        <source>Not logged yet: %1 Enter once more logs it like this.</source>
+        <translation>Pas encore inscrit : %1 Entrée encore une fois l’inscrit ainsi.</translation>
+    </message>
+    <message>
+        <source>Not logged yet: %1</source>
+        <translation>Pas encore inscrit : %1</translation>
     </message>
 </context>
 <context>
@@ -11825,6 +11852,14 @@
     <message>
         <source>How long did it take? Write it as 2h15 or 90m, at most a day.</source>
         <translation>Combien de temps ? Écrivez 2h15 ou 90m, au plus un jour.</translation>
+    </message>
+    <message>
+        <source>When did work stop? Write it as 17:30; it cannot lie ahead.</source>
+        <translation>Quand le travail a-t-il cessé ? Écrivez 17:30 ; ce ne peut être dans l’avenir.</translation>
+    </message>
+    <message>
+        <source>%1 “Log it” once more logs it like this.</source>
+        <translation>%1 « Inscrire » encore une fois l’inscrit ainsi.</translation>
     </message>
 </context>
 <context>
@@ -12371,6 +12406,10 @@
             <numerusform>%n fichier du dossier surveillé n’a pas été importé ; la page Photos dit pourquoi.</numerusform>
             <numerusform>%n fichiers du dossier surveillé n’ont pas été importés ; la page Photos dit pourquoi.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Watching the folder %1 is paused, because photos from it could not be stored: %2</source>
+        <translation>La surveillance du dossier %1 est en pause, car des photos n’ont pas pu être enregistrées : %2</translation>
     </message>
 </context>
 <context>
