@@ -4508,6 +4508,106 @@
         <source>What the builder wrote down, no approval: the inspector decides.</source>
         <translation>Aufzeichnung des Erbauers, keine Freigabe: Der Prüfer entscheidet.</translation>
     </message>
+    <message>
+        <source>A drag is a torque of 0 or more.</source>
+        <translation>Ein Laufmoment ist ein Drehmoment von 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>A drag of {0} in-lb is more than the {1} in-lb that a {2} nut on {3} is tightened to; something is wrong with nut, bolt or reading.</source>
+        <translation>Ein Laufmoment von {0} in-lb ist mehr als die {1} in-lb, mit denen eine Mutter {2} auf {3} angezogen wird; mit Mutter, Bolzen oder Ablesung stimmt etwas nicht.</translation>
+    </message>
+    <message>
+        <source>A grip is above zero and at most {0} in.</source>
+        <translation>Eine Klemmlänge ist größer als null und höchstens {0} in.</translation>
+    </message>
+    <message>
+        <source>A torque is above zero.</source>
+        <translation>Ein Drehmoment ist größer als null.</translation>
+    </message>
+    <message>
+        <source>It still does not fit: {0}</source>
+        <translation>Es passt noch nicht: {0}</translation>
+    </message>
+    <message>
+        <source>Taken back in another copy.</source>
+        <translation>In einer anderen Kopie zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>The extension points back beyond the grip: it must be shorter than the lever.</source>
+        <translation>Die Verlängerung zeigt über den Griff hinaus zurück: Sie muss kürzer sein als der Hebel.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: a row&apos;s changes cannot be read.</source>
+        <translation>Das Journal ist beschädigt: Die Änderungen einer Zeile sind nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>The lever of the wrench, from the middle of the grip to the drive, is above zero.</source>
+        <translation>Der Hebel des Schlüssels, von der Griffmitte bis zum Vierkant, ist größer als null.</translation>
+    </message>
+    <message>
+        <source>The mean aerodynamic chord needs a length above zero.</source>
+        <translation>Die mittlere aerodynamische Flügeltiefe braucht eine Länge über null.</translation>
+    </message>
+    <message>
+        <source>The table has no thread {0}; it has {1}.</source>
+        <translation>Die Tabelle hat kein Gewinde {0}; sie hat {1}.</translation>
+    </message>
+    <message>
+        <source>The tables have no solid rivet of {0} in; they have {1}.</source>
+        <translation>Die Tabellen haben keinen Vollniet von {0} in; sie haben {1}.</translation>
+    </message>
+    <message>
+        <source>The two are not copies of one project: they have no beginning in common.</source>
+        <translation>Die beiden sind keine Kopien eines Projekts: Sie haben keinen gemeinsamen Anfang.</translation>
+    </message>
+    <message>
+        <source>The weights do not add up to something above zero, so there is no centre of gravity.</source>
+        <translation>Die Gewichte ergeben zusammen nichts über null, also gibt es keinen Schwerpunkt.</translation>
+    </message>
+    <message>
+        <source>There is no such thing to decide.</source>
+        <translation>So etwas gibt es nicht zu entscheiden.</translation>
+    </message>
+    <message>
+        <source>There is nothing to weigh.</source>
+        <translation>Es gibt nichts zu wiegen.</translation>
+    </message>
+    <message>
+        <source>This cannot be taken over by itself; change the record by hand, then keep what stands.</source>
+        <translation>Das lässt sich nicht für sich übernehmen; ändern Sie den Datensatz von Hand und behalten Sie dann, was dasteht.</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>is no list</source>
+        <translation>ist keine Liste</translation>
+    </message>
+    <message>
+        <source>is no number</source>
+        <translation>ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>is no object</source>
+        <translation>ist kein Objekt</translation>
+    </message>
+    <message>
+        <source>is no text</source>
+        <translation>ist kein Text</translation>
+    </message>
+    <message>
+        <source>is not known here</source>
+        <translation>ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the shear values of this size are estimated</source>
+        <translation>die Scherwerte dieser Größe sind geschätzt</translation>
+    </message>
+    <message>
+        <source>{0} has a weight or an arm that is no number.</source>
+        <translation>{0} hat ein Gewicht oder einen Hebelarm, der keine Zahl ist.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -7555,6 +7655,22 @@
     <message>
         <source>tail_wheel</source>
         <translation>Spornrad</translation>
+    </message>
+    <message>
+        <source>existence</source>
+        <translation>Vorhandensein</translation>
+    </message>
+    <message>
+        <source>set_aside</source>
+        <translation>beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>übernommen</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
     </message>
 </context>
 <context>

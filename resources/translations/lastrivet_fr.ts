@@ -4508,6 +4508,106 @@
         <source>What the builder wrote down, no approval: the inspector decides.</source>
         <translation>Notes du constructeur, pas une approbation : l’inspecteur décide.</translation>
     </message>
+    <message>
+        <source>A drag is a torque of 0 or more.</source>
+        <translation>Un couple de freinage est un couple de 0 ou plus.</translation>
+    </message>
+    <message>
+        <source>A drag of {0} in-lb is more than the {1} in-lb that a {2} nut on {3} is tightened to; something is wrong with nut, bolt or reading.</source>
+        <translation>Un couple de freinage de {0} in-lb dépasse les {1} in-lb auxquels un écrou {2} est serré sur {3} ; l’écrou, le boulon ou la lecture ne va pas.</translation>
+    </message>
+    <message>
+        <source>A grip is above zero and at most {0} in.</source>
+        <translation>Une longueur de serrage est supérieure à zéro et d’au plus {0} in.</translation>
+    </message>
+    <message>
+        <source>A torque is above zero.</source>
+        <translation>Un couple est supérieur à zéro.</translation>
+    </message>
+    <message>
+        <source>It still does not fit: {0}</source>
+        <translation>Cela ne convient pas encore : {0}</translation>
+    </message>
+    <message>
+        <source>Taken back in another copy.</source>
+        <translation>Repris dans une autre copie.</translation>
+    </message>
+    <message>
+        <source>The extension points back beyond the grip: it must be shorter than the lever.</source>
+        <translation>La rallonge revient au-delà de la poignée : elle doit être plus courte que le levier.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: a row&apos;s changes cannot be read.</source>
+        <translation>Le journal est abîmé : les changements d’une ligne sont illisibles.</translation>
+    </message>
+    <message>
+        <source>The lever of the wrench, from the middle of the grip to the drive, is above zero.</source>
+        <translation>Le levier de la clé, du milieu de la poignée au carré, est supérieur à zéro.</translation>
+    </message>
+    <message>
+        <source>The mean aerodynamic chord needs a length above zero.</source>
+        <translation>La corde aérodynamique moyenne doit avoir une longueur supérieure à zéro.</translation>
+    </message>
+    <message>
+        <source>The table has no thread {0}; it has {1}.</source>
+        <translation>Le tableau n’a pas de filetage {0} ; il a {1}.</translation>
+    </message>
+    <message>
+        <source>The tables have no solid rivet of {0} in; they have {1}.</source>
+        <translation>Les tableaux n’ont pas de rivet plein de {0} in ; ils ont {1}.</translation>
+    </message>
+    <message>
+        <source>The two are not copies of one project: they have no beginning in common.</source>
+        <translation>Les deux ne sont pas des copies d’un même projet : ils n’ont pas de début commun.</translation>
+    </message>
+    <message>
+        <source>The weights do not add up to something above zero, so there is no centre of gravity.</source>
+        <translation>La somme des poids n’est pas supérieure à zéro : il n’y a donc pas de centre de gravité.</translation>
+    </message>
+    <message>
+        <source>There is no such thing to decide.</source>
+        <translation>Il n’y a rien de tel à décider.</translation>
+    </message>
+    <message>
+        <source>There is nothing to weigh.</source>
+        <translation>Il n’y a rien à peser.</translation>
+    </message>
+    <message>
+        <source>This cannot be taken over by itself; change the record by hand, then keep what stands.</source>
+        <translation>Cela ne peut être repris seul ; changez la fiche à la main, puis gardez ce qui est là.</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation>manque</translation>
+    </message>
+    <message>
+        <source>is no list</source>
+        <translation>n’est pas une liste</translation>
+    </message>
+    <message>
+        <source>is no number</source>
+        <translation>n’est pas un nombre</translation>
+    </message>
+    <message>
+        <source>is no object</source>
+        <translation>n’est pas un objet</translation>
+    </message>
+    <message>
+        <source>is no text</source>
+        <translation>n’est pas un texte</translation>
+    </message>
+    <message>
+        <source>is not known here</source>
+        <translation>n’est pas connu ici</translation>
+    </message>
+    <message>
+        <source>the shear values of this size are estimated</source>
+        <translation>les valeurs de cisaillement de cette taille sont estimées</translation>
+    </message>
+    <message>
+        <source>{0} has a weight or an arm that is no number.</source>
+        <translation>{0} a un poids ou un bras de levier qui n’est pas un nombre.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -7555,6 +7655,22 @@
     <message>
         <source>tail_wheel</source>
         <translation>roulette de queue</translation>
+    </message>
+    <message>
+        <source>existence</source>
+        <translation>existence</translation>
+    </message>
+    <message>
+        <source>set_aside</source>
+        <translation>mis de côté</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>repris</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>valeur</translation>
     </message>
 </context>
 <context>
