@@ -63,7 +63,16 @@ struct Field {
     const void *(*row)(const void *record, std::size_t index) = nullptr;
     void *(*addRow)(void *record) = nullptr;
     const RowDescription *rows = nullptr;
+    /// The schema step that added it; columns of later steps come last, wherever the field stands.
+    int schema = 1;
 
+    /// The same field, of a later schema step.
+    Field addedIn(int step) const
+    {
+        Field later = *this;
+        later.schema = step;
+        return later;
+    }
     bool isCollection() const { return size != nullptr; }
 };
 

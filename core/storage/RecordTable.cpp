@@ -41,6 +41,14 @@ std::string joined(std::span<const RecordTable::Column> columns, std::string_vie
     return text;
 }
 
+/// A step can only add columns at the end, whichever field they belong to.
+void sortBySchema(std::vector<RecordTable::Column> &columns)
+{
+    std::ranges::stable_sort(columns, {}, [](const RecordTable::Column &column) {
+        return column.field ? column.field->schema : 0;
+    });
+}
+
 } // namespace
 
 RecordTable::RecordTable(const RecordDescription &record)
@@ -53,6 +61,7 @@ RecordTable::RecordTable(const RecordDescription &record)
         if (!field.isCollection())
             m_columns.push_back({std::string(field.name), &field});
     }
+    sortBySchema(m_columns);
 }
 
 RecordTable::RecordTable(const RecordDescription &record, const Field &collection)
@@ -70,6 +79,7 @@ RecordTable::RecordTable(const RecordDescription &record, const Field &collectio
         m_columns.push_back({"position", nullptr});
     for (const auto &field : collection.rows->fields)
         m_columns.push_back({std::string(field.name), &field});
+    sortBySchema(m_columns);
 }
 
 Row RecordTable::rowOf(const void *from, std::int64_t id, std::int64_t position) const
