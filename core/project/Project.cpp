@@ -74,6 +74,7 @@ std::unique_ptr<Project> Project::open(const std::filesystem::path &folder, Opti
                                              timeOf(options));
         auto opened = std::make_unique<Implementation>(folder, std::move(opening), options);
         opened->load();
+        opened->lookAround();
         return std::unique_ptr<Project>(new Project(std::move(opened)));
     });
 }
@@ -95,12 +96,27 @@ const std::filesystem::path &Project::folder() const
 
 bool Project::isReadOnly() const
 {
-    return !readOnlyReason().empty();
+    return m_implementation->readOnlyMessage().has_value();
+}
+
+Message Project::readOnlyMessage() const
+{
+    return m_implementation->readOnlyMessage().value_or(Message{});
 }
 
 std::string Project::readOnlyReason() const
 {
-    return m_implementation->readOnlyReason();
+    return english(readOnlyMessage());
+}
+
+bool Project::isInPlace() const
+{
+    return m_implementation->isInPlace();
+}
+
+const std::vector<Message> &Project::notices() const
+{
+    return m_implementation->notices();
 }
 
 Moment Project::now() const

@@ -70,6 +70,13 @@ public:
     bool isReadOnly() const;
     /// Empty when the project can be written.
     std::string readOnlyReason() const;
+    Message readOnlyMessage() const;
+    /// False while the folder's path does not lead to the database that was opened: renamed, moved,
+    /// unplugged, or another in its place. Changes are refused until it does again.
+    bool isInPlace() const;
+    /// What somebody should know of how the project lies: second databases beside it, a network
+    /// folder, a clock that was set back. As it was found at opening, a sentence each.
+    const std::vector<Message> &notices() const;
     Moment now() const;
     Moment today() const { return now().dayOnly(); }
 

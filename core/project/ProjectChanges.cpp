@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/ProjectImplementation.h"
 
-#include "core/base/Tongue.h"
 #include "core/project/WorkingEdit.h"
 
 #include <SQLiteCpp/Exception.h>
@@ -17,6 +16,12 @@ namespace {
 
 /// From here on one pass over everything is quicker than many single looks.
 constexpr std::size_t manyRows = 500;
+
+/// Where a lock was lost or never held; the next change would otherwise rest on records of before.
+const Message foreignRows{
+    "Another program wrote to the project since it was opened here; nothing was "
+    "changed. Open it again to go on.",
+    {}};
 
 /// Thrown when the database cannot say whether it kept a change.
 struct OutcomeUnknown {
@@ -38,8 +43,8 @@ bool saysTheSame(const Records &a, const Records &b, const std::vector<RecordRef
 Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view label,
                                                               const Body &body, ChangeKind kind)
 {
-    if (m_opening.readOnly)
-        return Refusal{{}, {"{0}", {nested({readOnlyReason(), {}})}}};
+    if (auto message = obstacle())
+        return Refusal{{}, std::move(*message)};
     const Snapshot before = m_records;
     WorkingEdit edit(*before, m_profile, clock().now(), m_greatestId);
     body(edit);
@@ -76,8 +81,8 @@ Result<ChangeNotice, Refusal> Project::Implementation::redo()
 Result<ChangeNotice, Refusal> Project::Implementation::takeBack(const UndoHistory::Change &change,
                                                                 ChangeKind kind)
 {
-    if (m_opening.readOnly)
-        return Refusal{{}, {"{0}", {nested({readOnlyReason(), {}})}}};
+    if (auto message = obstacle())
+        return Refusal{{}, std::move(*message)};
     const auto changeset = storage::inverted(m_store->journal.changeset(change.seq));
     Plan plan{kind, change.label, change.change_id, storage::touchedBy(changeset).size(), {}};
     plan.write = [&]() -> std::optional<Refusal> {
@@ -138,6 +143,8 @@ Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write
     const auto check = plan.rows > manyRows ? storage::ReferenceCheck::AtTheEnd
                                             : storage::ReferenceCheck::WithEachRow;
     storage::Transaction transaction(*m_opening.database, check);
+    if (hasForeignRows())
+        return Refusal{{}, foreignRows};
     storage::ChangeRecording recording(*m_opening.database);
     if (auto refusal = plan.write())
         return *refusal;
@@ -201,7 +208,7 @@ ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label
     if (notice.before->profile_copy != notice.after->profile_copy)
         useProfile(*m_records);
     if (outcome.entry)
-        m_history.add(*outcome.entry);
+        keep(*outcome.entry);
     // A copy: a subscriber may unsubscribe.
     for (const auto subscribers = m_subscribers; const auto &[number, subscriber] : subscribers)
         subscriber(notice);
@@ -212,11 +219,25 @@ std::string Project::Implementation::notePrinted(std::string_view label)
 {
     return storage::withFaults([&] {
         storage::Transaction transaction(writable());
+        if (hasForeignRows())
+            throw NotWritable(english(foreignRows));
         const auto entry = append({ChangeKind::Printed, std::string(label)}, {}, *m_records);
         transaction.commit();
-        m_history.add(entry);
+        keep(entry);
         return entry.hash;
     });
+}
+
+bool Project::Implementation::hasForeignRows() const
+{
+    const auto newest = m_store->journal.newest();
+    return newest && newest->hash != m_newestHash;
+}
+
+void Project::Implementation::keep(const JournalEntry &entry)
+{
+    m_history.add(entry);
+    m_newestHash = entry.hash;
 }
 
 } // namespace lastrivet

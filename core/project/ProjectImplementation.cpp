@@ -6,11 +6,40 @@
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "core/project/WorkingEdit.h"
+#include "core/storage/StrayDatabases.h"
 
 #include <algorithm>
 #include <fmt/format.h>
 
 namespace lastrivet {
+
+namespace {
+
+/// A clock that was a little fast and has been set is no cause for words.
+constexpr std::int64_t clockTolerance = 60'000;
+
+std::string localTime(std::int64_t stamp, std::string_view zone)
+{
+    using namespace std::chrono;
+    return localMoment(sys_time<milliseconds>(milliseconds(stamp)), zone).text();
+}
+
+Message openElsewhere(const std::optional<storage::WriterLock::Holder> &holder,
+                      std::string_view zone)
+{
+    if (!holder)
+        return {"Another program has the project open for writing.", {}};
+    std::vector<std::string> arguments{std::to_string(holder->process), holder->host,
+                                       localTime(holder->since.time_since_epoch().count(), zone)};
+    if (holder->user.empty())
+        return {"Process {0} on {1} has the project open for writing since {2}.",
+                std::move(arguments)};
+    arguments.push_back(holder->user);
+    return {"{3} has the project open for writing since {2} (process {0} on {1}).",
+            std::move(arguments)};
+}
+
+} // namespace
 
 Project::Implementation::Implementation(const std::filesystem::path &folder,
                                         storage::Opening opening, Options options)
@@ -26,8 +55,9 @@ void Project::Implementation::load()
     m_records = std::make_shared<const Records>(m_store->reader.readAll());
     useProfile(*m_records);
     m_history = {};
+    m_newestHash.clear();
     for (const auto &entry : m_store->journal.entries())
-        m_history.add(entry);
+        keep(entry);
     m_greatestId = std::max(m_greatestId, greatestId(*m_records));
 }
 
@@ -61,37 +91,79 @@ Moment Project::Implementation::now() const
     return localMoment(clock().now(), m_records->project.time_zone);
 }
 
-std::string Project::Implementation::readOnlyReason() const
+std::optional<Message> Project::Implementation::readOnlyMessage() const
 {
     if (!m_opening.readOnly)
-        return {};
+        return std::nullopt;
     switch (*m_opening.readOnly) {
     case storage::ReadOnlyCause::Asked:
-        return "The project was opened for reading only.";
+        return Message{"The project was opened for reading only.", {}};
     case storage::ReadOnlyCause::FolderNotWritable:
-        return "The project's folder cannot be written.";
+        return Message{"The project's folder cannot be written.", {}};
+    case storage::ReadOnlyCause::NoLocks:
+        return Message{
+            "The disk that the project's folder is on keeps no locks, so that two programs "
+            "could write at once; copy the folder to another disk to go on with it.",
+            {}};
     case storage::ReadOnlyCause::OpenElsewhere:
         break;
     }
-    const auto holder = storage::WriterLock::holder(m_folder.lock());
-    if (!holder)
-        return "Another program has the project open for writing.";
-    return fmt::format("Process {} on {} has the project open for writing since {}.",
-                       holder->process, holder->host,
-                       localMoment(holder->since, m_records->project.time_zone).text());
+    return openElsewhere(m_opening.holder, m_records->project.time_zone);
+}
+
+bool Project::Implementation::isInPlace() const
+{
+    const auto now = storage::identityOf(m_folder.database());
+    return now && now == m_opening.identity;
+}
+
+std::optional<Message> Project::Implementation::obstacle() const
+{
+    if (auto message = readOnlyMessage())
+        return message;
+    if (!isInPlace())
+        return Message{
+            "The project's folder is no longer at {0}; nothing is changed until it is back, "
+            "or is opened where it is now.",
+            {m_folder.root().string()}};
+    return std::nullopt;
+}
+
+void Project::Implementation::lookAround()
+{
+    m_notices.clear();
+    for (const auto &stray : storage::strayDatabases(m_folder))
+        m_notices.push_back(
+            {"A second database lies in the project's folder: {0}. What is in it is not "
+             "shown.",
+             {stray.filename().string()}});
+    if (m_opening.safety == storage::Database::Safety::RollbackJournal)
+        m_notices.push_back(
+            {"The project lies on a network folder or the like: saving takes longer "
+             "there, and only one program can be at it.",
+             {}});
+    const auto newest = m_store->journal.newest();
+    if (newest && newest->stamp > clock().now().time_since_epoch().count() + clockTolerance)
+        m_notices.push_back(
+            {"The clock of this computer is behind the newest row of the journal ({0}). "
+             "The order of the journal holds; the times in it do not until the clock "
+             "has caught up.",
+             {localTime(newest->stamp, m_records->project.time_zone)}});
 }
 
 storage::Database &Project::Implementation::writable()
 {
-    if (m_opening.readOnly)
-        throw NotWritable(readOnlyReason());
+    if (const auto message = obstacle())
+        throw NotWritable(english(*message));
     return *m_opening.database;
 }
 
 void Project::Implementation::reopen()
 {
+    if (!isInPlace())
+        throw NotWritable(english(*obstacle()));
     auto database = std::make_unique<storage::Database>(
-        m_folder.database(), storage::Database::Access::ReadWrite, m_folder.safety());
+        m_folder.database(), storage::Database::Access::ReadWrite, m_opening.safety);
     auto store = std::make_unique<Store>(*database);
     m_store = std::move(store);
     m_opening.database = std::move(database);

@@ -25,6 +25,8 @@ public:
 
     /// Reads everything; after opening, and again when it is not sure what was saved.
     void load();
+    /// Finds what `notices` tells.
+    void lookAround();
     /// Writes the first row of a new project: its facts and its copy of the profile.
     void begin(std::shared_ptr<const Records> first, const Profile &profile);
 
@@ -38,7 +40,10 @@ public:
 
     const Clock &clock() const { return m_options.clock ? *m_options.clock : m_systemClock; }
     Moment now() const;
-    std::string readOnlyReason() const;
+    /// Why nothing may be changed, since it was opened; empty when it may.
+    std::optional<Message> readOnlyMessage() const;
+    bool isInPlace() const;
+    const std::vector<Message> &notices() const { return m_notices; }
     storage::Database &writable();
 
     const storage::ProjectFolder &folder() const { return m_folder; }
@@ -87,6 +92,11 @@ private:
         std::optional<JournalEntry> entry;
     };
 
+    /// Why nothing may be changed just now.
+    std::optional<Message> obstacle() const;
+    /// Whether the journal has rows that were not written here.
+    bool hasForeignRows() const;
+    void keep(const JournalEntry &entry);
     Result<ChangeNotice, Refusal> carryOut(const Plan &plan);
     Result<Outcome, Refusal> write(const Plan &plan);
     Result<ChangeNotice, Refusal> takeBack(const UndoHistory::Change &change, ChangeKind kind);
@@ -113,6 +123,9 @@ private:
     Snapshot m_records;
     Profile m_profile;
     UndoHistory m_history;
+    std::vector<Message> m_notices;
+    /// Of the newest row of the journal, as far as this program knows.
+    std::string m_newestHash;
     std::int64_t m_greatestId = 0;
     std::vector<std::pair<int, Subscriber>> m_subscribers;
     int m_lastSubscription = 0;

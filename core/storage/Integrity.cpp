@@ -4,6 +4,8 @@
 
 #include <SQLiteCpp/Statement.h>
 
+#include <fmt/format.h>
+
 namespace lastrivet::storage {
 
 std::vector<std::string> damagesOf(const Database &database)
@@ -15,6 +17,25 @@ std::vector<std::string> damagesOf(const Database &database)
             damages.push_back(std::move(text));
     }
     return damages;
+}
+
+std::optional<std::string> firstDamageOf(const Database &database, const std::stop_token &stop)
+{
+    std::vector<std::string> tables;
+    SQLite::Statement table(database.sql(),
+                            R"(SELECT "name" FROM pragma_table_list
+                               WHERE "schema"='main' AND "type" IN ('table','shadow'))");
+    while (table.executeStep())
+        tables.push_back(table.getColumn(0).getString());
+    table.reset();
+    for (const auto &name : tables) {
+        if (stop.stop_requested())
+            return std::nullopt;
+        SQLite::Statement line(database.sql(), fmt::format("PRAGMA quick_check('{}')", name));
+        if (line.executeStep() && line.getColumn(0).getString() != "ok")
+            return line.getColumn(0).getString();
+    }
+    return std::nullopt;
 }
 
 std::vector<DanglingRow> danglingRows(const Database &database)

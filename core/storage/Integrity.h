@@ -4,6 +4,8 @@
 
 #include "core/storage/Database.h"
 
+#include <optional>
+#include <stop_token>
 #include <string>
 #include <vector>
 
@@ -11,6 +13,11 @@ namespace lastrivet::storage {
 
 /// What SQLite's whole check finds damaged, at most a hundred; empty when all is well.
 std::vector<std::string> damagesOf(const Database &database);
+
+/// The first damage that SQLite's quick check finds, which looks at every page but compares no
+/// index; table by table, so that others need not wait for all of it. Empty when all is well, or
+/// stopped.
+std::optional<std::string> firstDamageOf(const Database &database, const std::stop_token &stop);
 
 /// A row that names one that does not exist.
 struct DanglingRow {

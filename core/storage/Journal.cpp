@@ -181,7 +181,7 @@ JournalEntry Journal::append(const NewChange &change, std::int64_t now)
     const auto last = newest();
     JournalRow row;
     row.stamp = std::max({now, change.notBefore, last ? last->stamp + 1 : now});
-    row.change_id = randomChangeId();
+    row.change_id = change.change_id.empty() ? randomChangeId() : change.change_id;
     row.kind = word(change.kind);
     row.undoes = unlessEmpty(change.undoes);
     row.who = unlessEmpty(change.who);

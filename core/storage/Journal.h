@@ -47,6 +47,8 @@ struct NewChange {
     /// A time that the row must not be before: rows that a merge carried over, and that stand just
     /// before it, may be older than rows further back.
     std::int64_t notBefore = 0;
+    /// Empty for a new one, drawn by lot.
+    std::string change_id = {};
 };
 
 /// The append-only list of changes in the database, each row chained to the one before.

@@ -2,9 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Opening.h"
 
+#include "core/storage/Migration.h"
 #include "core/storage/Schema.h"
 
 #include <SQLiteCpp/Statement.h>
+
+#include <unistd.h>
 
 #include <algorithm>
 #include <array>
@@ -74,7 +77,7 @@ void copyWithLogs(const fs::path &database, const fs::path &to)
     throw UnreadableInput("Another program keeps writing to the project; it could not be copied.");
 }
 
-std::unique_ptr<Database> openCopy(Opening &opening, const fs::path &of)
+std::unique_ptr<Database> openCopy(Opening &opening, const fs::path &of, Time now)
 {
     opening.copy = std::make_unique<TemporaryFolder>();
     const auto copied = opening.copy->path() / "records.db";
@@ -82,39 +85,25 @@ std::unique_ptr<Database> openCopy(Opening &opening, const fs::path &of)
     auto database = std::make_unique<Database>(copied, Database::Access::ReadWrite,
                                                Database::Safety::WriteAhead);
     requireReadableSchema(*database);
-    runSteps(*database);
+    runSteps(*database, schemaSteps(), now);
     return database;
 }
 
-std::unique_ptr<Database> openForReading(Opening &opening, const ProjectFolder &folder)
+std::unique_ptr<Database> openForReading(Opening &opening, const ProjectFolder &folder, Time now)
 {
     // Without its shared memory a database with a log cannot be read in place; and read as if it
     // had none, it would hide the last changes.
-    const bool isShared = folder.safety() == Database::Safety::RollbackJournal;
+    const bool isShared = opening.safety == Database::Safety::RollbackJournal;
     const bool isFrozen = opening.readOnly == ReadOnlyCause::FolderNotWritable;
     if (hasLog(folder.database()) && (isFrozen || isShared))
-        return openCopy(opening, folder.database());
+        return openCopy(opening, folder.database(), now);
     auto database = std::make_unique<Database>(
         folder.database(), isFrozen ? Database::Access::Immutable : Database::Access::ReadOnly,
-        folder.safety());
+        opening.safety);
     requireReadableSchema(*database);
     if (schemaOf(*database) < newestSchema())
-        return openCopy(opening, folder.database());
+        return openCopy(opening, folder.database(), now);
     return database;
-}
-
-void migrate(Database &database, const ProjectFolder &folder, Time now)
-{
-    const auto schema = schemaOf(database);
-    if (schema >= newestSchema())
-        return;
-    fs::create_directories(folder.backups());
-    const auto copy = folder.backups() / fmt::format("before-schema-{}-{}.db", schema + 1,
-                                                     now.time_since_epoch().count());
-    copyDatabase(database, copy);
-    spdlog::info("schema {} to {}; the database as it was is {}", schema, newestSchema(),
-                 copy.string());
-    runSteps(database);
 }
 
 std::optional<ReadOnlyCause> causeToReadOnly(Opening &opening, const ProjectFolder &folder,
@@ -124,8 +113,16 @@ std::optional<ReadOnlyCause> causeToReadOnly(Opening &opening, const ProjectFold
         return ReadOnlyCause::FolderNotWritable;
     if (asked)
         return ReadOnlyCause::Asked;
-    opening.lock = WriterLock::take(folder.lock(), now);
-    return opening.lock ? std::nullopt : std::optional(ReadOnlyCause::OpenElsewhere);
+    try {
+        opening.lock = WriterLock::take(folder.lock(), now);
+    } catch (const LocksUnknown &unknown) {
+        spdlog::warn("{}", unknown.what());
+        return ReadOnlyCause::NoLocks;
+    }
+    if (opening.lock)
+        return std::nullopt;
+    opening.holder = WriterLock::holder(folder.lock());
+    return ReadOnlyCause::OpenElsewhere;
 }
 
 } // namespace
@@ -135,13 +132,15 @@ Opening openDatabase(const ProjectFolder &folder, bool readOnly, Time now)
     requireProject(folder.root(), folder.database());
     requireWholeFile(folder.database());
     Opening opening;
+    opening.identity = identityOf(folder.database());
+    opening.safety = folder.safety();
     opening.readOnly = causeToReadOnly(opening, folder, readOnly, now);
     if (opening.readOnly) {
-        opening.database = openForReading(opening, folder);
+        opening.database = openForReading(opening, folder, now);
         return opening;
     }
     opening.database =
-        std::make_unique<Database>(folder.database(), Database::Access::ReadWrite, folder.safety());
+        std::make_unique<Database>(folder.database(), Database::Access::ReadWrite, opening.safety);
     requireReadableSchema(*opening.database);
     migrate(*opening.database, folder, now);
     return opening;
@@ -153,7 +152,7 @@ Opening openCopyOf(const fs::path &database)
     requireWholeFile(database);
     Opening opening;
     opening.readOnly = ReadOnlyCause::Asked;
-    opening.database = openCopy(opening, database);
+    opening.database = openCopy(opening, database, {});
     return opening;
 }
 
@@ -166,17 +165,30 @@ Opening createDatabase(const ProjectFolder &folder, Time now)
     opening.database = std::make_unique<Database>(Database::create(folder.database()));
     // Before write-ahead begins, so that the first page on disk says what the file is.
     runSteps(*opening.database);
-    opening.database->use(folder.safety());
+    opening.safety = folder.safety();
+    opening.database->use(opening.safety);
+    opening.identity = identityOf(folder.database());
     syncFolder(folder.root());
     return opening;
 }
 
 void copyDatabase(const Database &database, const fs::path &to)
 {
-    SQLite::Statement copy(database.sql(), "VACUUM INTO ?");
-    copy.bind(1, to.string());
-    copy.exec();
-    syncFile(to);
+    // Under its own name a copy is whole, whenever the power fails.
+    const auto unfinished =
+        to.parent_path() / fmt::format(".tmp-{}-{}", ::getpid(), to.filename().string());
+    std::error_code ignored;
+    fs::remove(unfinished, ignored);
+    try {
+        SQLite::Statement copy(database.sql(), "VACUUM INTO ?");
+        copy.bind(1, unfinished.string());
+        copy.exec();
+        syncFile(unfinished);
+        fs::rename(unfinished, to);
+    } catch (...) {
+        fs::remove(unfinished, ignored);
+        throw;
+    }
     syncFolder(to.parent_path());
 }
 

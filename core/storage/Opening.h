@@ -4,6 +4,7 @@
 
 #include "core/base/TemporaryFolder.h"
 #include "core/storage/Database.h"
+#include "core/storage/FileIdentity.h"
 #include "core/storage/ProjectFolder.h"
 #include "core/storage/WriterLock.h"
 
@@ -19,6 +20,8 @@ enum class ReadOnlyCause {
     Asked,
     FolderNotWritable,
     OpenElsewhere,
+    /// The file system keeps no locks.
+    NoLocks,
 };
 
 /// A project's database, opened the best way its folder allows.
@@ -27,6 +30,11 @@ struct Opening {
     std::unique_ptr<TemporaryFolder> copy;
     std::unique_ptr<WriterLock> lock;
     std::optional<ReadOnlyCause> readOnly;
+    /// Who has it open for writing, where another program has and said so.
+    std::optional<WriterLock::Holder> holder;
+    /// The project's own file, wherever the database is read from.
+    std::optional<FileIdentity> identity;
+    Database::Safety safety = Database::Safety::WriteAhead;
     std::unique_ptr<Database> database;
 };
 

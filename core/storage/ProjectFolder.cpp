@@ -3,6 +3,7 @@
 #include "core/storage/ProjectFolder.h"
 
 #include <fcntl.h>
+#include <linux/magic.h>
 #include <sys/vfs.h>
 #include <unistd.h>
 
@@ -112,16 +113,22 @@ bool ProjectFolder::isWritable() const
 
 Database::Safety ProjectFolder::safety() const
 {
-    // From statfs(2): NFS, SMB, CIFS, SMB2, FUSE, 9P, AFS, Coda.
-    static constexpr std::array<std::uint32_t, 8> shared{
-        0x6969, 0x517b, 0xff534d42, 0xfe534d42, 0x65735546, 0x01021997, 0x5346414f, 0x73757245};
     struct statfs system {};
     if (::statfs(m_root.c_str(), &system) != 0)
         return Database::Safety::WriteAhead;
-    const auto type = std::uint32_t(system.f_type);
-    return std::find(shared.begin(), shared.end(), type) == shared.end()
-               ? Database::Safety::WriteAhead
-               : Database::Safety::RollbackJournal;
+    return isNetwork(std::uint32_t(system.f_type)) ? Database::Safety::RollbackJournal
+                                                   : Database::Safety::WriteAhead;
+}
+
+bool isNetwork(std::uint32_t fileSystem)
+{
+    static constexpr std::array<std::uint32_t, 13> networks{
+        NFS_SUPER_MAGIC, SMB_SUPER_MAGIC, CIFS_SUPER_MAGIC, SMB2_SUPER_MAGIC, FUSE_SUPER_MAGIC,
+        V9FS_MAGIC, AFS_SUPER_MAGIC, AFS_FS_MAGIC, CODA_SUPER_MAGIC, CEPH_SUPER_MAGIC,
+        NCP_SUPER_MAGIC, OCFS2_SUPER_MAGIC,
+        // GFS2, from statfs(2).
+        0x01161970};
+    return std::find(networks.begin(), networks.end(), fileSystem) != networks.end();
 }
 
 void syncFolder(const fs::path &folder)

@@ -4,6 +4,7 @@
 
 #include "core/storage/Database.h"
 
+#include <cstdint>
 #include <filesystem>
 #include <string_view>
 
@@ -35,6 +36,10 @@ public:
 private:
     std::filesystem::path m_root;
 };
+
+/// Whether file systems of this kind (`f_type` of statfs) may lie on another computer, so that
+/// programs share no memory through their files. FUSE counts: nobody can tell what is behind it.
+bool isNetwork(std::uint32_t fileSystem);
 
 /// Makes what was written into a folder, and its name, survive a power cut.
 void syncFolder(const std::filesystem::path &folder);

@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Schema.h"
 
-#include "core/storage/Transaction.h"
+#include "core/base/Error.h"
+#include "core/storage/SchemaSteps.h"
 
 #include <array>
 #include <fmt/format.h>
 #include <fstream>
+#include <optional>
 
 namespace lastrivet::storage {
 
@@ -38,15 +40,22 @@ bool isNotEmpty(const std::filesystem::path &file)
     return !none && size > 0;
 }
 
-Header readHeader(const std::filesystem::path &file)
+std::optional<Header> findHeader(const std::filesystem::path &file)
 {
     Header header{};
     std::ifstream stream(file, std::ios::binary);
     if (!stream.read(reinterpret_cast<char *>(header.data()), header.size()) ||
-        std::string_view(reinterpret_cast<const char *>(header.data()), magic.size()) != magic) {
-        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", file.string()));
-    }
+        std::string_view(reinterpret_cast<const char *>(header.data()), magic.size()) != magic)
+        return std::nullopt;
     return header;
+}
+
+Header readHeader(const std::filesystem::path &file)
+{
+    const auto header = findHeader(file);
+    if (!header)
+        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", file.string()));
+    return *header;
 }
 
 [[noreturn]] void refuseNewer(std::int64_t schema)
@@ -59,19 +68,6 @@ Header readHeader(const std::filesystem::path &file)
 
 } // namespace
 
-void runSteps(Database &database, std::span<const SchemaStep> steps)
-{
-    for (const auto &step : steps) {
-        if (step.number <= schemaOf(database))
-            continue;
-        Transaction transaction(database, ReferenceCheck::AtTheEnd);
-        database.run(step.statements);
-        database.run(fmt::format("PRAGMA user_version={}; PRAGMA application_id={}", step.number,
-                                 applicationId));
-        transaction.commit();
-    }
-}
-
 int schemaOf(const Database &database)
 {
     return int(database.number("PRAGMA user_version"));
@@ -80,6 +76,12 @@ int schemaOf(const Database &database)
 int newestSchema()
 {
     return schemaSteps().back().number;
+}
+
+bool isProjectDatabase(const std::filesystem::path &file)
+{
+    const auto header = findHeader(file);
+    return header && number(*header, applicationAt) == std::uint32_t(applicationId);
 }
 
 void requireProject(const std::filesystem::path &folder, const std::filesystem::path &database)

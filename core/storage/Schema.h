@@ -3,24 +3,20 @@
 #pragma once
 
 #include "core/storage/Database.h"
-#include "core/storage/SchemaSteps.h"
 
 #include <filesystem>
-#include <span>
 
 namespace lastrivet::storage {
 
 /// Says in a database file's header that it is a project of ours: "LRvt".
 inline constexpr std::int32_t applicationId = 0x4c527674;
 
-/// Brings the database to the last of `steps`, each in a transaction of its own; a new database
-/// goes through all of them.
-void runSteps(Database &database, std::span<const SchemaStep> steps = schemaSteps());
-
 /// The step that the database is at.
 int schemaOf(const Database &database);
 int newestSchema();
 
+/// True for a file whose first page says that it is a database of a project.
+bool isProjectDatabase(const std::filesystem::path &file);
 /// Throws `UnreadableInput` unless the folder has a database whose first page says that it is a
 /// project that this program can read. Nothing is written.
 void requireProject(const std::filesystem::path &folder, const std::filesystem::path &database);

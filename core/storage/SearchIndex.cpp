@@ -9,6 +9,7 @@
 #include <array>
 #include <fmt/format.h>
 #include <iterator>
+#include <map>
 #include <unordered_set>
 #include <utility>
 
@@ -23,6 +24,18 @@ static_assert(recordTypeCount <= typesPerId);
 std::int64_t rowNumber(RecordRef ref)
 {
     return ref.id * typesPerId + std::int64_t(ref.type);
+}
+
+/// All but the project, which nobody looks for.
+template <class Each> void forEachRecord(const Records &records, Each &&each)
+{
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
+        const auto &table = records.table(RecordType(i));
+        const auto &description = describe(RecordType(i));
+        for (const void *record = table.nextAny(0); record;
+             record = table.nextAny(idOf(description, record)))
+            each(RecordRef{RecordType(i), idOf(description, record)}, record);
+    }
 }
 
 std::optional<RecordRef> refOf(std::int64_t rowNumber)
@@ -144,6 +157,38 @@ void SearchIndex::put(RecordRef ref, const void *record)
     m_insert->bind(3, wordsOf(ref.type, record));
     m_insert->exec();
     m_insert->reset();
+}
+
+void SearchIndex::rebuild(const Records &records)
+{
+    // Emptied row by row, a damaged index would stay one.
+    const auto made = m_database.text(R"(SELECT "sql" FROM sqlite_schema WHERE "name"='search')");
+    m_erase.reset();
+    m_insert.reset();
+    m_database.run(R"(DROP TABLE "search")");
+    m_database.run(made);
+    forEachRecord(records, [this](RecordRef ref, const void *record) { put(ref, record); });
+}
+
+std::vector<RecordRef> SearchIndex::outOfStep(const Records &records) const
+{
+    std::map<std::int64_t, std::pair<std::string, std::string>> said;
+    SQLite::Statement row(m_database.sql(), R"(SELECT rowid,"title","body" FROM "search")");
+    while (row.executeStep())
+        said[row.getColumn(0).getInt64()] = {row.getColumn(1).getString(),
+                                             row.getColumn(2).getString()};
+    std::vector<RecordRef> wrong;
+    forEachRecord(records, [&](RecordRef ref, const void *record) {
+        const auto found = said.find(rowNumber(ref));
+        if (found == said.end() || found->second.first != titleOf(ref.type, record) ||
+            found->second.second != wordsOf(ref.type, record))
+            wrong.push_back(ref);
+        if (found != said.end())
+            said.erase(found);
+    });
+    for (const auto &[number, texts] : said)
+        wrong.push_back(refOf(number).value_or(RecordRef{RecordType::Project, 1}));
+    return wrong;
 }
 
 std::vector<SearchHit> SearchIndex::at(RecordRef record) const

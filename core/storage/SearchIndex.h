@@ -23,6 +23,10 @@ public:
 
     /// Makes the index say what the record says; null when it is gone.
     void put(RecordRef ref, const void *record);
+    /// Makes all of it anew, inside the caller's transaction.
+    void rebuild(const Records &records);
+    /// The records of which it says something else than they do, or nothing, or that are gone.
+    std::vector<RecordRef> outOfStep(const Records &records) const;
     /// Records that hold all words of `text`, the last one as a beginning. Parts, closings, squawks
     /// and steps with the words in their title come first, in this order; all else, and each of
     /// these kinds, newest first. What a label's code says finds its record.

@@ -3,6 +3,7 @@
 #include "core/storage/Changeset.h"
 #include "core/storage/ConflictTable.h"
 #include "core/storage/Journal.h"
+#include "core/storage/Migration.h"
 #include "core/storage/Schema.h"
 #include "core/storage/TableRows.h"
 #include "core/verify/Checks.h"

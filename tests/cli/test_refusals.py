@@ -258,7 +258,7 @@ class TwoPrograms(TerminalTest):
             lock = self.project / "records.lock"
             self.wait_until(lambda: lock.read_text().startswith(f"{other.pid} "))
             refused = self.refused(3, "log", self.project, "--component", "LW", "--minutes", "5",
-                                   "--note", "x", says=f"Process {other.pid} ")
+                                   "--note", "x", says=f"process {other.pid} ")
             self.assertIn("open for writing since 20", refused.err)
             self.assertIn(str(self.project), refused.err)
             self.assertEqual(self.ask("hours", self.project, "--json").json()["total"]["minutes"],

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Database.h"
+#include "core/storage/Migration.h"
 #include "core/storage/Opening.h"
 #include "core/storage/Schema.h"
 #include "core/storage/Transaction.h"

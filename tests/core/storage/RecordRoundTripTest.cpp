@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Changeset.h"
+#include "core/storage/Migration.h"
 #include "core/storage/RecordReader.h"
 #include "core/storage/RecordWriter.h"
 #include "core/storage/Schema.h"

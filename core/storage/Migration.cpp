@@ -1,0 +1,160 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Migration.h"
+
+#include "core/base/Sha256.h"
+#include "core/storage/Changeset.h"
+#include "core/storage/Integrity.h"
+#include "core/storage/Journal.h"
+#include "core/storage/Opening.h"
+#include "core/storage/RecordReader.h"
+#include "core/storage/Schema.h"
+#include "core/storage/SearchIndex.h"
+#include "core/storage/Shape.h"
+#include "core/storage/Transaction.h"
+
+#include <fmt/format.h>
+#include <functional>
+#include <optional>
+#include <spdlog/spdlog.h>
+
+namespace lastrivet::storage {
+
+namespace fs = std::filesystem;
+using Time = std::chrono::sys_time<std::chrono::milliseconds>;
+
+namespace {
+
+/// True when the step rewrote data, and so wrote a row of the journal.
+bool note(Database &database, const SchemaStep &step, Blob changeset, Time now)
+{
+    if (changeset.empty())
+        return false;
+    NewChange change{ChangeKind::Migration,
+                     fmt::format("Records brought to schema {}", step.number)};
+    change.changeset = std::move(changeset);
+    change.change_id = migrationId(step.number);
+    Journal(database).append(change, now.time_since_epoch().count());
+    return true;
+}
+
+bool runStep(Database &database, const SchemaStep &step, Time now,
+             const std::function<void()> &check = {})
+{
+    Transaction transaction(database, ReferenceCheck::AtTheEnd);
+    std::optional<ChangeRecording> recording;
+    // The first step makes the tables that can be watched from then on.
+    if (schemaOf(database) > 0)
+        recording.emplace(database);
+    database.run(step.statements);
+    database.run(fmt::format("PRAGMA user_version={}; PRAGMA application_id={}", step.number,
+                             applicationId));
+    const bool isNoted = recording && note(database, step, recording->changeset(), now);
+    if (check)
+        check();
+    transaction.commit();
+    return isNoted;
+}
+
+void requireShape(const Database &database, const Database &made)
+{
+    if (const auto difference = differenceBetween(shapeOf(database), shapeOf(made)))
+        throw Fault(
+            fmt::format("Its tables are not those of schema {}: {}.", schemaOf(made), *difference));
+}
+
+std::string newestHash(Database &database)
+{
+    const auto newest = Journal(database).newest();
+    return newest ? newest->hash : std::string();
+}
+
+bool isCopyOf(Database &database, const fs::path &file)
+{
+    Database copy(file, Database::Access::ReadOnly, Database::Safety::RollbackJournal);
+    return schemaOf(copy) == schemaOf(database) && newestHash(copy) == newestHash(database) &&
+           damagesOf(copy).empty();
+}
+
+/// Where the database is kept as it was. An attempt that failed before has made the copy already.
+fs::path keptCopy(Database &database, const ProjectFolder &folder)
+{
+    const auto file =
+        folder.backups() / fmt::format("before-schema-{}-{}.db", schemaOf(database) + 1,
+                                       newestHash(database).substr(0, 8));
+    fs::create_directories(folder.backups());
+    if (fs::exists(file) && isCopyOf(database, file))
+        return file;
+    copyDatabase(database, file);
+    if (!isCopyOf(database, file))
+        throw NotSaved(fmt::format("The copy {} is not what was copied.", file.string()));
+    return file;
+}
+
+/// Steps that rewrote records know nothing of the words that are searched.
+void renewSearch(Database &database)
+{
+    Transaction transaction(database);
+    SearchIndex(database).rebuild(RecordReader(database.sql()).readAll());
+    transaction.commit();
+}
+
+void runChecked(Database &database, Time now, std::span<const SchemaStep> steps)
+{
+    Database made;
+    bool isRewritten = false;
+    for (const auto &step : steps) {
+        if (step.number <= schemaOf(database)) {
+            runStep(made, step, now);
+            continue;
+        }
+        const auto check = [&] {
+            runStep(made, step, now);
+            requireShape(database, made);
+        };
+        isRewritten = runStep(database, step, now, check) || isRewritten;
+    }
+    if (isRewritten)
+        renewSearch(database);
+}
+
+} // namespace
+
+void runSteps(Database &database, std::span<const SchemaStep> steps, Time now)
+{
+    for (const auto &step : steps) {
+        if (step.number > schemaOf(database))
+            runStep(database, step, now);
+    }
+}
+
+void migrate(Database &database, const ProjectFolder &folder, Time now,
+             std::span<const SchemaStep> steps)
+{
+    const int from = schemaOf(database);
+    const int to = steps.back().number;
+    if (from >= to)
+        return;
+    std::string kept = "no copy of it could be made";
+    try {
+        withFaults([&] {
+            const auto copy = keptCopy(database, folder);
+            kept = fmt::format("as it was it is kept in {}", copy.string());
+            runChecked(database, now, steps);
+        });
+    } catch (const Fault &fault) {
+        throw NotSaved(fmt::format("The project could not be brought from schema {} to {} ({}), is "
+                                   "whole at schema {}, and {}.",
+                                   from, to, fault.what(), schemaOf(database), kept));
+    }
+    spdlog::info("brought from schema {} to {}; {}", from, to, kept);
+}
+
+std::string migrationId(int step)
+{
+    Sha256 sum;
+    sum.add(fmt::format("schema step {}", step));
+    return hex(sum.digest()).substr(0, 32);
+}
+
+} // namespace lastrivet::storage
