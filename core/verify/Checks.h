@@ -8,6 +8,7 @@
 #include "core/verify/Verification.h"
 
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 
@@ -44,7 +45,13 @@ std::optional<Records> checkRecords(const storage::Database &database, Verificat
 void checkJournal(storage::Database &database, Verification &verification);
 /// The journal played from its beginning into an empty database, compared table by table.
 void checkReplay(storage::Database &database, Verification &verification);
-/// Files that records name, and files that no record ever named.
+/// The words that are searched, against the records.
+void checkSearch(const Records &records, storage::Database &database, Verification &verification);
+/// Every file that some record names or ever named: undone photos keep their files. Paths within
+/// the project's folder, with slashes.
+std::set<std::string> namedFiles(const Records &records, storage::Database &database);
+/// Files that records name, files that no record ever named, and databases beside the project's
+/// own.
 void checkFiles(const Records &records, storage::Database &database,
                 const storage::ProjectFolder &folder, std::stop_token stop,
                 Verification &verification);

@@ -4,7 +4,10 @@
 #include "core/profiles/ProfileLibrary.h"
 #include "core/records/invariants/Invariants.h"
 #include "core/storage/Integrity.h"
+#include "core/storage/Migration.h"
 #include "core/storage/RecordReader.h"
+#include "core/storage/SearchIndex.h"
+#include "core/storage/Shape.h"
 #include "core/verify/Checks.h"
 
 #include <fmt/format.h>
@@ -39,6 +42,10 @@ void checkDatabase(const storage::Database &database, Verification &verification
     Findings findings(verification, "database");
     for (const std::string &damage : storage::damagesOf(database))
         findings.add(fmt::format("The database is damaged: {}.", damage));
+    storage::Database made;
+    storage::runSteps(made);
+    if (const auto other = storage::differenceBetween(shapeOf(database), shapeOf(made)))
+        findings.add(fmt::format("The tables were altered by another program: {}.", *other));
     for (const storage::DanglingRow &row : storage::danglingRows(database)) {
         findings.add(
             fmt::format("A row of {} names a {} that does not exist.", row.table, row.missing),
@@ -55,6 +62,16 @@ std::optional<Records> checkRecords(const storage::Database &database, Verificat
     for (const auto &violation : violations(records, profile))
         findings.add(english(violation.message), word(violation.record.type), violation.record.id);
     return records;
+}
+
+void checkSearch(const Records &records, storage::Database &database, Verification &verification)
+{
+    Findings findings(verification, "search");
+    for (const RecordRef ref : storage::SearchIndex(database).outOfStep(records)) {
+        findings.add(
+            fmt::format("The search index does not say what {} {} says.", word(ref.type), ref.id),
+            word(ref.type), ref.id);
+    }
 }
 
 } // namespace lastrivet::verify_detail

@@ -3,8 +3,11 @@
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
+#include "core/evidence/files/NewFile.h"
 #include "core/storage/FilesNamed.h"
+#include "core/storage/StrayDatabases.h"
 #include "core/verify/Checks.h"
+#include "core/verify/Leftovers.h"
 
 #include <fmt/format.h>
 #include <set>
@@ -48,15 +51,6 @@ void checkFile(const Media &media, const storage::ProjectFolder &folder, Finding
         tell("is not as it was taken in: its SHA-256 has changed");
 }
 
-/// Every file that some record names or ever named.
-std::set<std::string> namedFiles(const Records &records, storage::Database &database)
-{
-    auto named = storage::filesEverNamed(database);
-    for (const auto &media : records.media)
-        named.insert(storage::fileName(media.file));
-    return named;
-}
-
 void checkUnnamed(const fs::path &folder, const fs::path &root, const std::set<std::string> &named,
                   Findings &findings)
 {
@@ -70,12 +64,30 @@ void checkUnnamed(const fs::path &folder, const fs::path &root, const std::set<s
             continue;
         }
         const auto file = at->path().lexically_relative(root).generic_string();
-        if (!named.contains(file))
+        // Half-written files are told as such.
+        if (!named.contains(file) && !name.starts_with(evidence::leftoverPrefix))
             findings.add(fmt::format("No record names the file {}.", file));
     }
 }
 
+void checkStrays(const storage::ProjectFolder &folder, Findings &findings)
+{
+    for (const auto &stray : storage::strayDatabases(folder)) {
+        findings.add(fmt::format("A second database lies in the project's folder: {}. What was "
+                                 "written to it is not in the records.",
+                                 stray.filename().string()));
+    }
+}
+
 } // namespace
+
+std::set<std::string> namedFiles(const Records &records, storage::Database &database)
+{
+    auto named = storage::filesEverNamed(database);
+    for (const auto &media : records.media)
+        named.insert(storage::fileName(media.file));
+    return named;
+}
 
 void checkFiles(const Records &records, storage::Database &database,
                 const storage::ProjectFolder &folder, std::stop_token stop,
@@ -90,6 +102,12 @@ void checkFiles(const Records &records, storage::Database &database,
     const auto named = namedFiles(records, database);
     checkUnnamed(folder.photos(), folder.root(), named, findings);
     checkUnnamed(folder.documents(), folder.root(), named, findings);
+    for (const auto &file : leftovers(folder, named)) {
+        findings.add(fmt::format("The file {} is half-written: a program was interrupted, "
+                                 "unless one is taking files in just now.",
+                                 file.lexically_relative(folder.root()).generic_string()));
+    }
+    checkStrays(folder, findings);
 }
 
 } // namespace lastrivet::verify_detail

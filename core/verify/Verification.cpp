@@ -13,6 +13,9 @@ namespace {
 
 using namespace verify_detail;
 
+constexpr std::string_view networkNote =
+    "The project lies on a network folder or the like, and keeps a rollback journal there.";
+
 /// Damage that keeps a check from going on is a finding, too.
 template <class Check>
 void guarded(Verification &verification, std::string_view what, Check &&check)
@@ -32,9 +35,11 @@ void checkAll(storage::Database &database, const storage::ProjectFolder &folder,
     guarded(verification, "database", [&] { records = checkRecords(database, verification); });
     guarded(verification, "journal", [&] { checkJournal(database, verification); });
     guarded(verification, "replay", [&] { checkReplay(database, verification); });
-    if (records)
-        guarded(verification, "file",
-                [&] { checkFiles(*records, database, folder, stop, verification); });
+    if (!records)
+        return;
+    guarded(verification, "search", [&] { checkSearch(*records, database, verification); });
+    guarded(verification, "file",
+            [&] { checkFiles(*records, database, folder, stop, verification); });
 }
 
 } // namespace
@@ -46,6 +51,8 @@ Verification verify(const std::filesystem::path &root, std::stop_token stop)
     Verification verification;
     guarded(verification, "database", [&] {
         const auto opening = storage::openDatabase(folder, true, SystemClock{}.now());
+        if (opening.safety == storage::Database::Safety::RollbackJournal)
+            verification.notes.emplace_back(networkNote);
         checkAll(*opening.database, folder, stop, verification);
     });
     return verification;

@@ -12,7 +12,7 @@ namespace lastrivet {
 
 /// Something in a project that is not as it should be.
 struct Finding {
-    /// `database`, `invariant`, `journal`, `replay` or `file`.
+    /// `database`, `invariant`, `journal`, `replay`, `search` or `file`.
     std::string what;
     /// The record type; empty when it is about no record.
     std::string record;
@@ -31,13 +31,16 @@ struct Verification {
     /// Files on disk that were hashed.
     std::int64_t files = 0;
     std::vector<Finding> findings;
+    /// What is no fault, but good to know.
+    std::vector<std::string> notes;
 
     bool isFaultless() const { return findings.empty(); }
 };
 
 /// Looks over a project folder without changing it: the database itself, the rules that records
 /// keep, the chain of the journal, the journal played from its beginning against every table, and
-/// every file with its hash. Of each kind of fault at most 100 are told.
+/// every file with its hash, the search index, and what else lies in the folder. Of each kind of
+/// fault at most 100 are told.
 ///
 /// Throws `UnreadableInput` when the folder is no project, or of a newer Lastrivet. Stops early,
 /// with what was found so far, when `stop` asks for it.

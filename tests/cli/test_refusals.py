@@ -246,6 +246,33 @@ class Documents(TerminalTest):
         self.refused(3, "import", self.project, self.folder, says=str(self.folder))
 
 
+class Repair(TerminalTest):
+    def test_what_can_be_made_anew_is_and_damage_that_is_left_is_the_answer(self):
+        self.make_project(bench())
+        leftover = self.project / "photos" / ".tmp-99999999-1"
+        leftover.write_bytes(b"half a pho")
+        self.assertEqual(self.run_program("verify", self.project).code, 1)
+        repaired = self.ask("verify", self.project, "--repair", "--json").json()
+        self.assertTrue(repaired["ok"])
+        self.assertIn("Removed the half-written file photos/.tmp-99999999-1.",
+                      repaired["repaired"])
+        self.assertFalse(leftover.exists())
+        subprocess.run(["sqlite3", self.project / "records.db",
+                        "UPDATE component SET name='Fin' WHERE id=1"], check=True)
+        left = self.run_program("verify", self.project, "--repair")
+        self.assertEqual(left.code, 1)
+        self.assertIn("repair: Made the search index anew", left.out)
+        self.assertIn("differs from what the journal made of it", left.out)
+
+    def test_a_second_database_in_the_folder_is_told(self):
+        self.make_project(bench())
+        stray = self.project / "records (conflicted copy).db"
+        stray.write_bytes((self.project / "records.db").read_bytes())
+        verified = self.run_program("verify", self.project)
+        self.assertEqual(verified.code, 1)
+        self.assertIn(stray.name, verified.out)
+
+
 class TwoPrograms(TerminalTest):
     def test_a_project_that_another_program_writes_to_can_only_be_read(self):
         self.make_project(bench())

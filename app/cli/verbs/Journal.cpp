@@ -4,12 +4,15 @@
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
+#include "core/project/JournalMarks.h"
 #include "core/records/Description.h"
 #include "core/records/Designation.h"
 
 #include <CLI/CLI.hpp>
 
 #include <fmt/ostream.h>
+
+#include <functional>
 
 namespace lastrivet::cli {
 
@@ -58,8 +61,44 @@ void writeChange(JsonWriter &json, const JournalChange &change)
     json.endObject();
 }
 
-void writeEntry(JsonWriter &json, const Project &project, const JournalEntry &entry)
+/// A row with what can be seen only beside the others and the records.
+struct MarkedRow {
+    const JournalEntry &entry;
+    std::vector<JournalChange> changes;
+    std::vector<LateDate> late;
+    bool isPushedAhead;
+};
+
+void forEachRow(const Project &project, const std::function<void(const MarkedRow &)> &each)
 {
+    const std::vector<JournalEntry> rows = project.journal();
+    const std::string zone = project.records()->project.time_zone;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        auto changes = project.changesOf(rows[i].seq);
+        auto late = lateDates(rows[i], changes, zone, project.profile().late_entry_days);
+        each({rows[i], std::move(changes), std::move(late),
+              i > 0 && isPushedAhead(rows[i], rows[i - 1])});
+    }
+}
+
+void writeLate(JsonWriter &json, const std::vector<LateDate> &dates)
+{
+    json.key("late");
+    json.beginArray();
+    for (const LateDate &date : dates) {
+        json.beginObject();
+        json.member("record", word(date.record.type));
+        json.member("id", date.record.id);
+        json.member("field", date.field);
+        json.member("day", date.day.text());
+        json.endObject();
+    }
+    json.endArray();
+}
+
+void writeEntry(JsonWriter &json, const MarkedRow &row)
+{
+    const JournalEntry &entry = row.entry;
     json.beginObject();
     json.member("seq", entry.seq);
     json.member("change_id", entry.change_id);
@@ -72,9 +111,11 @@ void writeEntry(JsonWriter &json, const Project &project, const JournalEntry &en
     json.member("previous_hash", entry.previous_hash);
     json.key("changes");
     json.beginArray();
-    for (const JournalChange &change : project.changesOf(entry.seq))
+    for (const JournalChange &change : row.changes)
         writeChange(json, change);
     json.endArray();
+    writeLate(json, row.late);
+    json.member("clock_set_back", row.isPushedAhead);
     json.endObject();
 }
 
@@ -82,8 +123,7 @@ void writeJson(const Project &project, std::ostream &out)
 {
     JsonWriter json(out, JsonWriter::Layout::Indented);
     json.beginArray();
-    for (const JournalEntry &entry : project.journal())
-        writeEntry(json, project, entry);
+    forEachRow(project, [&](const MarkedRow &row) { writeEntry(json, row); });
     json.endArray();
 }
 
@@ -108,8 +148,19 @@ void printField(std::ostream &out, const JournalChange &change, const FieldChang
                    valueText(field.to));
 }
 
-void printEntry(std::ostream &out, const Project &project, const JournalEntry &entry)
+void printMarks(std::ostream &out, const Records &records, const MarkedRow &row)
 {
+    if (row.isPushedAhead)
+        fmt::print(out, "   the clock had been set back: the time is that of the row before\n");
+    for (const LateDate &date : row.late) {
+        fmt::print(out, "   LATE: {} of {} is {}\n", date.field,
+                   onOneLine(designation(records, date.record)), date.day.text());
+    }
+}
+
+void printEntry(std::ostream &out, const Project &project, const MarkedRow &row)
+{
+    const JournalEntry &entry = row.entry;
     const auto stamp =
         std::chrono::sys_time<std::chrono::milliseconds>(std::chrono::milliseconds(entry.stamp));
     const Records &records = *project.records();
@@ -118,7 +169,8 @@ void printEntry(std::ostream &out, const Project &project, const JournalEntry &e
                entry.who.empty() ? "" : onOneLine(entry.who) + ": ",
                entry.kind == ChangeKind::Change ? "" : "(" + std::string(word(entry.kind)) + ") ",
                onOneLine(entry.label));
-    for (const JournalChange &change : project.changesOf(entry.seq)) {
+    printMarks(out, records, row);
+    for (const JournalChange &change : row.changes) {
         constexpr std::string_view did[] = {"made", "changed", "removed"};
         fmt::print(out, "   {} {}\n", onOneLine(designation(records, change.record)),
                    did[std::size_t(change.kind)]);
@@ -136,8 +188,7 @@ Outcome tell(const Options &options, Terminal &terminal)
         terminal.out() << '\n';
         return Outcome::Done;
     }
-    for (const JournalEntry &entry : project->journal())
-        printEntry(terminal.out(), *project, entry);
+    forEachRow(*project, [&](const MarkedRow &row) { printEntry(terminal.out(), *project, row); });
     return Outcome::Done;
 }
 

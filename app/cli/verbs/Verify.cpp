@@ -3,11 +3,14 @@
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
+#include "core/verify/Repair.h"
 #include "core/verify/Verification.h"
 
 #include <CLI/CLI.hpp>
 
 #include <fmt/ostream.h>
+
+#include <optional>
 
 namespace lastrivet::cli {
 
@@ -15,7 +18,10 @@ namespace {
 
 struct Options : VerbOptions {
     bool json = false;
+    bool isRepairing = false;
 };
+
+using Mended = std::optional<std::vector<std::string>>;
 
 void writeFinding(JsonWriter &json, const Finding &finding)
 {
@@ -29,7 +35,16 @@ void writeFinding(JsonWriter &json, const Finding &finding)
     json.endObject();
 }
 
-void writeJson(const Verification &verification, std::ostream &out)
+void writeTexts(JsonWriter &json, std::string_view name, const std::vector<std::string> &texts)
+{
+    json.key(name);
+    json.beginArray();
+    for (const std::string &text : texts)
+        json.value(text);
+    json.endArray();
+}
+
+void writeJson(const Verification &verification, const Mended &mended, std::ostream &out)
 {
     JsonWriter json(out, JsonWriter::Layout::Indented);
     json.beginObject();
@@ -45,11 +60,18 @@ void writeJson(const Verification &verification, std::ostream &out)
     for (const Finding &finding : verification.findings)
         writeFinding(json, finding);
     json.endArray();
+    writeTexts(json, "notes", verification.notes);
+    if (mended)
+        writeTexts(json, "repaired", *mended);
     json.endObject();
 }
 
-void writeText(const Verification &verification, std::ostream &out)
+void writeText(const Verification &verification, const Mended &mended, std::ostream &out)
 {
+    for (const std::string &sentence : mended.value_or(std::vector<std::string>{}))
+        fmt::print(out, "repair: {}\n", onOneLine(sentence));
+    for (const std::string &note : verification.notes)
+        fmt::print(out, "note: {}\n", onOneLine(note));
     for (const Finding &finding : verification.findings)
         fmt::print(out, "{}: {}\n", finding.what, onOneLine(finding.text));
     fmt::print(out, "Looked at {}, {} and {}: {}.\n", counted(verification.records, "record"),
@@ -62,12 +84,20 @@ void writeText(const Verification &verification, std::ostream &out)
 
 Outcome verifyProject(const Options &options, Terminal &terminal)
 {
-    const Verification verification = verify(options.project);
+    Mended mended;
+    Verification verification;
+    if (options.isRepairing) {
+        Repair repaired = repair(options.project);
+        mended = std::move(repaired.done);
+        verification = std::move(repaired.after);
+    } else {
+        verification = verify(options.project);
+    }
     if (options.json) {
-        writeJson(verification, terminal.out());
+        writeJson(verification, mended, terminal.out());
         terminal.out() << '\n';
     } else {
-        writeText(verification, terminal.out());
+        writeText(verification, mended, terminal.out());
     }
     return verification.isFaultless() ? Outcome::Done : Outcome::No;
 }
@@ -80,6 +110,9 @@ void declareVerify(CLI::App &program, Action &chosen)
     CLI::App &verb =
         addVerb(program, "verify",
                 "Looks over the database, the records, the journal and every file", *options);
+    verb.add_flag("--repair", options->isRepairing,
+                  "First makes the search index and the small copies of photos anew, and removes "
+                  "half-written files; never records or photos");
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen,
               [options](Terminal &terminal) { return verifyProject(*options, terminal); });
