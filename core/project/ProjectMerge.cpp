@@ -1,6 +1,5 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/base/Tongue.h"
 #include "core/merge/Decision.h"
 #include "core/merge/MergeFiles.h"
 #include "core/merge/MergeHistories.h"
@@ -122,8 +121,8 @@ void Project::Implementation::writeState(const merge::MergeState &after,
 
 Result<MergeReport, Refusal> Project::Implementation::merge(const fs::path &other)
 {
-    if (m_opening.readOnly)
-        return Refusal{{}, {"{0}", {nested({readOnlyReason(), {}})}}};
+    if (auto message = obstacle())
+        return Refusal{{}, std::move(*message)};
     return storage::withFaults([&]() -> Result<MergeReport, Refusal> {
         const OtherCopy copy(other);
         const auto &sql = m_opening.database->sql();
@@ -134,8 +133,8 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const fs::path &othe
         report.conflicts = undecided(merged.state.conflicts);
         if (merged.carried.empty())
             return report;
-        auto brought = merge::bringFiles(merged.state.records,
-                                         {m_folder.root(), m_records.get()}, copy.files());
+        auto brought = merge::bringFiles(merged.state.records, {m_folder.root(), m_records.get()},
+                                         copy.files());
         report.files = brought.copied;
         report.missing_files = std::move(brought.missing);
         Plan plan{ChangeKind::Merge,
@@ -177,8 +176,8 @@ std::vector<MergeConflict> Project::Implementation::conflicts() const
 Result<ChangeNotice, Refusal> Project::Implementation::decide(std::int64_t conflict,
                                                               ConflictDecision decision)
 {
-    if (m_opening.readOnly)
-        return Refusal{{}, {"{0}", {nested({readOnlyReason(), {}})}}};
+    if (auto message = obstacle())
+        return Refusal{{}, std::move(*message)};
     return storage::withFaults([&]() -> Result<ChangeNotice, Refusal> {
         merge::MergeState state{*m_records, storage::readConflicts(m_opening.database->sql())};
         const auto found = state.conflicts.find(conflict);

@@ -82,7 +82,7 @@ std::vector<std::optional<Cell>> cellsAt(sqlite3_changeset_iter *at, int columns
 /// Columns of a journalled table; 0 for a table that is none.
 std::size_t columnsOf(std::string_view name, const RecordTable *table)
 {
-    return table                    ? table->columns().size()
+    return table                   ? table->columns().size()
            : name == profileTable  ? 2
            : name == conflictTable ? conflictColumnCount
                                    : 0;
@@ -132,6 +132,17 @@ std::vector<bool> keysOf(const Database &database, const std::string &table)
     return keys;
 }
 
+/// Whether a table has the columns of a changeset, with the key in the same places; later columns
+/// are at the end, and in no key.
+bool fits(std::span<const unsigned char> recorded, const std::vector<bool> &keys)
+{
+    const auto count = recorded.size();
+    return count <= keys.size() &&
+           std::equal(recorded.begin(), recorded.end(), keys.begin(),
+                      [](unsigned char a, bool b) { return (a != 0) == b; }) &&
+           std::find(keys.begin() + std::ptrdiff_t(count), keys.end(), true) == keys.end();
+}
+
 /// SQLite passes over tables of another shape in silence; here that is an error.
 void requireSameShape(const Database &database, std::span<const std::uint8_t> changeset)
 {
@@ -145,9 +156,7 @@ void requireSameShape(const Database &database, std::span<const std::uint8_t> ch
         if (sqlite3changeset_pk(at, &flags, &columns) != SQLITE_OK)
             refuse();
         const auto keys = keysOf(database, operation.table);
-        if (std::size_t(columns) > keys.size() ||
-            !std::equal(flags, flags + columns, keys.begin(),
-                        [](unsigned char a, bool b) { return (a != 0) == b; }))
+        if (!fits({flags, std::size_t(columns)}, keys))
             throw UnreadableInput(
                 fmt::format("The journal speaks of a table {} of another shape.", operation.table));
     });

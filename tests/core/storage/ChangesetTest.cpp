@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Changeset.h"
+
+#include "core/base/Error.h"
+#include "core/storage/Migration.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::storage;
+
+namespace {
+
+/// Somebody's role, in a table with a key of two columns.
+Blob recorded()
+{
+    Database database;
+    runSteps(database);
+    ChangeRecording recording(database);
+    database.run(R"(INSERT INTO "person" ("id","name") VALUES (5,'Robin');
+                    INSERT INTO "person_roles" VALUES (5,'builder');)");
+    return recording.changeset();
+}
+
+Database with(const std::string &person, const std::string &roles)
+{
+    Database database;
+    database.run("CREATE TABLE \"person\" (" + person + ") STRICT;" +
+                 "CREATE TABLE \"person_roles\" (" + roles + ") STRICT, WITHOUT ROWID;");
+    return database;
+}
+
+constexpr const char *person = R"("id" INTEGER PRIMARY KEY, "name" TEXT, "credential" TEXT,
+    "contact" TEXT, "note" TEXT, "withdrawn_on" TEXT, "withdrawn_why" TEXT)";
+constexpr const char *roles =
+    R"("person_id" INTEGER, "item" TEXT, PRIMARY KEY ("person_id","item"))";
+
+} // namespace
+
+TEST_CASE("A change fits tables that have got more columns since, which are at their defaults then")
+{
+    auto database = with(std::string(person) + R"(, "mood" TEXT NOT NULL DEFAULT 'calm')", roles);
+    CHECK_FALSE(storage::apply(database, recorded()));
+    CHECK(database.text(R"(SELECT "mood" FROM "person" WHERE "name"='Robin')") == "calm");
+    CHECK_FALSE(storage::apply(database, inverted(recorded())));
+    CHECK(database.number(R"(SELECT count(*) FROM "person")") == 0);
+}
+
+TEST_CASE(
+    "A change to tables with fewer columns or another key is an error, and nothing is changed")
+{
+    const auto [people, theirRoles] = GENERATE(table<std::string, std::string>({
+        {R"("id" INTEGER PRIMARY KEY, "name" TEXT)", roles},
+        {person, R"("person_id" INTEGER PRIMARY KEY, "item" TEXT)"},
+        {person, R"("person_id" INTEGER, "item" TEXT, "more" TEXT,
+                    PRIMARY KEY ("person_id","item","more"))"},
+    }));
+    auto database = with(people, theirRoles);
+    CHECK_THROWS_AS(storage::apply(database, recorded()), UnreadableInput);
+    CHECK(database.number(R"(SELECT count(*) FROM "person")") == 0);
+    CHECK(database.number(R"(SELECT count(*) FROM "person_roles")") == 0);
+}
