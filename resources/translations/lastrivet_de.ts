@@ -4608,6 +4608,86 @@
         <source>{0} has a weight or an arm that is no number.</source>
         <translation>{0} hat ein Gewicht oder einen Hebelarm, der keine Zahl ist.</translation>
     </message>
+    <message>
+        <source>A second database lies in the project&apos;s folder: {0}. What is in it is not shown.</source>
+        <translation>Im Ordner des Projekts liegt eine zweite Datenbank: {0}. Was darin steht, wird nicht gezeigt.</translation>
+    </message>
+    <message>
+        <source>Another program wrote to the project since it was opened here; nothing was changed. Open it again to go on.</source>
+        <translation>Ein anderes Programm hat in das Projekt geschrieben, seit es hier geöffnet wurde; nichts wurde geändert. Zum Weiterarbeiten bitte neu öffnen.</translation>
+    </message>
+    <message>
+        <source>Process {0} on {1} has the project open for writing since {2}.</source>
+        <translation>Prozess {0} auf {1} hat das Projekt seit {2} zum Schreiben geöffnet.</translation>
+    </message>
+    <message>
+        <source>The aeroplane has not been weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock of this computer is behind the newest row of the journal ({0}). The order of the journal holds; the times in it do not until the clock has caught up.</source>
+        <translation>Die Uhr dieses Rechners geht hinter der neuesten Zeile des Journals nach ({0}). Die Reihenfolge im Journal stimmt; die Zeiten darin stimmen erst wieder, wenn die Uhr aufgeholt hat.</translation>
+    </message>
+    <message>
+        <source>The database is damaged ({0}).</source>
+        <translation>Die Datenbank ist beschädigt ({0}).</translation>
+    </message>
+    <message>
+        <source>The database is damaged: a row of {0} names a {1} that does not exist.</source>
+        <translation>Die Datenbank ist beschädigt: eine Zeile von {0} nennt {1}, das es nicht gibt.</translation>
+    </message>
+    <message>
+        <source>The disk that the project&apos;s folder is on keeps no locks, so that two programs could write at once; copy the folder to another disk to go on with it.</source>
+        <translation>Der Datenträger mit dem Ordner des Projekts kennt keine Sperren, zwei Programme könnten also zugleich schreiben; zum Weiterarbeiten den Ordner auf einen anderen Datenträger kopieren.</translation>
+    </message>
+    <message>
+        <source>The empty weight is above zero.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The project could not be looked over: {0}</source>
+        <translation>Das Projekt konnte nicht durchgesehen werden: {0}</translation>
+    </message>
+    <message>
+        <source>The project lies on a network folder or the like: saving takes longer there, and only one program can be at it.</source>
+        <translation>Das Projekt liegt auf einem Netzordner oder Ähnlichem: Speichern dauert dort länger, und nur ein Programm kann daran arbeiten.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s folder is no longer at {0}; nothing is changed until it is back, or is opened where it is now.</source>
+        <translation>Der Ordner des Projekts ist nicht mehr unter {0}; nichts wird geändert, bis er zurück ist oder dort geöffnet wird, wo er jetzt ist.</translation>
+    </message>
+    <message>
+        <source>The reading of {0} is below its tare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tables of the database were altered by another program: {0}.</source>
+        <translation>Die Tabellen der Datenbank wurden von einem anderen Programm verändert: {0}.</translation>
+    </message>
+    <message>
+        <source>The tare of {0} is below zero: a tare is what lies on the scale besides the aeroplane, and is taken off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weighing has no scale readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the least that must be on board it weighs {0}, more than the {1} that are allowed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} needs a weight of 0 or more, and an arm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{3} has the project open for writing since {2} (process {0} on {1}).</source>
+        <translation>{3} hat das Projekt seit {2} zum Schreiben geöffnet (Prozess {0} auf {1}).</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -4608,6 +4608,86 @@
         <source>{0} has a weight or an arm that is no number.</source>
         <translation>{0} a un poids ou un bras de levier qui n’est pas un nombre.</translation>
     </message>
+    <message>
+        <source>A second database lies in the project&apos;s folder: {0}. What is in it is not shown.</source>
+        <translation>Une seconde base de données se trouve dans le dossier du projet : {0}. Son contenu n’est pas montré.</translation>
+    </message>
+    <message>
+        <source>Another program wrote to the project since it was opened here; nothing was changed. Open it again to go on.</source>
+        <translation>Un autre programme a écrit dans le projet depuis son ouverture ici ; rien n’a été modifié. Rouvrez-le pour continuer.</translation>
+    </message>
+    <message>
+        <source>Process {0} on {1} has the project open for writing since {2}.</source>
+        <translation>Le processus {0} sur {1} a ouvert le projet en écriture depuis {2}.</translation>
+    </message>
+    <message>
+        <source>The aeroplane has not been weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock of this computer is behind the newest row of the journal ({0}). The order of the journal holds; the times in it do not until the clock has caught up.</source>
+        <translation>L’horloge de cet ordinateur retarde sur la dernière ligne du registre ({0}). L’ordre du registre reste juste ; ses heures ne le seront que lorsque l’horloge aura rattrapé ce retard.</translation>
+    </message>
+    <message>
+        <source>The database is damaged ({0}).</source>
+        <translation>La base de données est endommagée ({0}).</translation>
+    </message>
+    <message>
+        <source>The database is damaged: a row of {0} names a {1} that does not exist.</source>
+        <translation>La base de données est endommagée : une ligne de {0} nomme un {1} qui n’existe pas.</translation>
+    </message>
+    <message>
+        <source>The disk that the project&apos;s folder is on keeps no locks, so that two programs could write at once; copy the folder to another disk to go on with it.</source>
+        <translation>Le disque où se trouve le dossier du projet ne connaît pas de verrous, deux programmes pourraient donc écrire à la fois ; copiez le dossier sur un autre disque pour continuer.</translation>
+    </message>
+    <message>
+        <source>The empty weight is above zero.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The project could not be looked over: {0}</source>
+        <translation>Le projet n’a pas pu être vérifié : {0}</translation>
+    </message>
+    <message>
+        <source>The project lies on a network folder or the like: saving takes longer there, and only one program can be at it.</source>
+        <translation>Le projet se trouve sur un dossier réseau ou semblable : l’enregistrement y est plus lent, et un seul programme peut y travailler.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s folder is no longer at {0}; nothing is changed until it is back, or is opened where it is now.</source>
+        <translation>Le dossier du projet n’est plus à {0} ; rien n’est modifié tant qu’il n’est pas revenu ou ouvert là où il est maintenant.</translation>
+    </message>
+    <message>
+        <source>The reading of {0} is below its tare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tables of the database were altered by another program: {0}.</source>
+        <translation>Les tables de la base de données ont été modifiées par un autre programme : {0}.</translation>
+    </message>
+    <message>
+        <source>The tare of {0} is below zero: a tare is what lies on the scale besides the aeroplane, and is taken off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weighing has no scale readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the least that must be on board it weighs {0}, more than the {1} that are allowed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} needs a weight of 0 or more, and an arm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{3} has the project open for writing since {2} (process {0} on {1}).</source>
+        <translation>{3} a ouvert le projet en écriture depuis {2} (processus {0} sur {1}).</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
