@@ -4622,7 +4622,7 @@
     </message>
     <message>
         <source>The aeroplane has not been weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Flugzeug ist nicht gewogen.</translation>
     </message>
     <message>
         <source>The clock of this computer is behind the newest row of the journal ({0}). The order of the journal holds; the times in it do not until the clock has caught up.</source>
@@ -4642,7 +4642,7 @@
     </message>
     <message>
         <source>The empty weight is above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Leergewicht ist größer als null.</translation>
     </message>
     <message>
         <source>The project could not be looked over: {0}</source>
@@ -4658,7 +4658,7 @@
     </message>
     <message>
         <source>The reading of {0} is below its tare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesung von {0} liegt unter ihrer Tara.</translation>
     </message>
     <message>
         <source>The tables of the database were altered by another program: {0}.</source>
@@ -4666,23 +4666,23 @@
     </message>
     <message>
         <source>The tare of {0} is below zero: a tare is what lies on the scale besides the aeroplane, and is taken off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tara von {0} liegt unter null: Eine Tara ist, was außer dem Flugzeug auf der Waage liegt, und wird abgezogen.</translation>
     </message>
     <message>
         <source>The weighing has no scale readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wägung hat keine Ablesungen der Waagen.</translation>
     </message>
     <message>
         <source>With the least that must be on board it weighs {0}, more than the {1} that are allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Wenigsten, was an Bord sein muss, wiegt es {0}, mehr als die erlaubten {1}.</translation>
     </message>
     <message>
         <source>serial number</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer</translation>
     </message>
     <message>
         <source>{0} needs a weight of 0 or more, and an arm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} braucht ein Gewicht von 0 oder mehr und einen Hebelarm.</translation>
     </message>
     <message>
         <source>{3} has the project open for writing since {2} (process {0} on {1}).</source>
@@ -7742,7 +7742,7 @@
     </message>
     <message>
         <source>set_aside</source>
-        <translation>beiseitegelegt</translation>
+        <translation>weggelassen</translation>
     </message>
     <message>
         <source>taken</source>

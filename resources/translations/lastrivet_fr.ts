@@ -4538,7 +4538,7 @@
     </message>
     <message>
         <source>The journal is damaged: a row&apos;s changes cannot be read.</source>
-        <translation>Le journal est abîmé : les changements d’une ligne sont illisibles.</translation>
+        <translation>Le registre est endommagé : les modifications d’une ligne sont illisibles.</translation>
     </message>
     <message>
         <source>The lever of the wrench, from the middle of the grip to the drive, is above zero.</source>
@@ -4622,7 +4622,7 @@
     </message>
     <message>
         <source>The aeroplane has not been weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’avion n’a pas été pesé.</translation>
     </message>
     <message>
         <source>The clock of this computer is behind the newest row of the journal ({0}). The order of the journal holds; the times in it do not until the clock has caught up.</source>
@@ -4642,7 +4642,7 @@
     </message>
     <message>
         <source>The empty weight is above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masse à vide est supérieure à zéro.</translation>
     </message>
     <message>
         <source>The project could not be looked over: {0}</source>
@@ -4658,7 +4658,7 @@
     </message>
     <message>
         <source>The reading of {0} is below its tare.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lecture de {0} est inférieure à sa tare.</translation>
     </message>
     <message>
         <source>The tables of the database were altered by another program: {0}.</source>
@@ -4666,23 +4666,23 @@
     </message>
     <message>
         <source>The tare of {0} is below zero: a tare is what lies on the scale besides the aeroplane, and is taken off.</source>
-        <translation type="unfinished"></translation>
+        <translation>La tare de {0} est inférieure à zéro : une tare est ce qui repose sur la balance en plus de l’avion, et elle est déduite.</translation>
     </message>
     <message>
         <source>The weighing has no scale readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pesée n’a aucune lecture de balance.</translation>
     </message>
     <message>
         <source>With the least that must be on board it weighs {0}, more than the {1} that are allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec le minimum qui doit être à bord, il pèse {0}, plus que les {1} autorisés.</translation>
     </message>
     <message>
         <source>serial number</source>
-        <translation type="unfinished"></translation>
+        <translation>numéro de série</translation>
     </message>
     <message>
         <source>{0} needs a weight of 0 or more, and an arm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} a besoin d’une masse de 0 ou plus et d’un bras de levier.</translation>
     </message>
     <message>
         <source>{3} has the project open for writing since {2} (process {0} on {1}).</source>
@@ -7742,7 +7742,7 @@
     </message>
     <message>
         <source>set_aside</source>
-        <translation>mis de côté</translation>
+        <translation>laissé de côté</translation>
     </message>
     <message>
         <source>taken</source>
