@@ -57,8 +57,8 @@ void tell(const backup::Report &report, bool asJson, Terminal &terminal)
         return;
     }
     fmt::print(terminal.out(), "{}: {} copied and read back, {} there already.\n",
-               onOneLine(report.place.string()),
-               counted(std::int64_t(report.files_copied), "file"), report.files_kept);
+               onOneLine(report.place.string()), counted(std::int64_t(report.files_copied), "file"),
+               report.files_kept);
 }
 
 } // namespace lastrivet::cli

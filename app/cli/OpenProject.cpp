@@ -3,9 +3,12 @@
 #include "app/cli/OpenProject.h"
 
 #include "app/cli/Complaint.h"
+#include "core/backup/OwnCopies.h"
+#include "core/base/Clock.h"
 #include "core/base/Error.h"
 
 #include <fmt/format.h>
+#include <spdlog/spdlog.h>
 
 namespace lastrivet::cli {
 
@@ -14,9 +17,22 @@ std::unique_ptr<Project> openForReading(const std::string &folder)
     return Project::open(folder, {nullptr, {}, true});
 }
 
-std::unique_ptr<Project> openForWriting(const std::string &folder, const std::string &who)
+void CloseWithCopy::operator()(Project *project) const
 {
-    auto project = Project::open(folder, {nullptr, who, false});
+    const std::unique_ptr<Project> closing(project);
+    try {
+        const auto now = SystemClock{}.now();
+        if (!closing->isReadOnly() && backup::isCopyDue(closing->folder(), now))
+            backup::keepCopy(closing->folder(), now);
+    } catch (const std::exception &fault) {
+        // What was asked for is done and saved; the copy is made by the next that writes.
+        spdlog::warn("no copy of the database: {}", fault.what());
+    }
+}
+
+WritableProject openForWriting(const std::string &folder, const std::string &who)
+{
+    WritableProject project(Project::open(folder, {nullptr, who, false}).release());
     if (project->isReadOnly())
         throw NotWritable(fmt::format("{}: {}", folder, project->readOnlyReason()));
     return project;

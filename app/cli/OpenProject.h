@@ -9,11 +9,17 @@
 
 namespace lastrivet::cli {
 
+/// Closes a project; the first that wrote to it on a day leaves a copy of the database in `backups`.
+struct CloseWithCopy {
+    void operator()(Project *project) const;
+};
+using WritableProject = std::unique_ptr<Project, CloseWithCopy>;
+
 /// Opens a project without the right to write; throws `Fault`s.
 std::unique_ptr<Project> openForReading(const std::string &folder);
 /// Opens a project to write to it. `who` may be empty. Throws `NotWritable`, which says who has it
 /// and since when, when another program does.
-std::unique_ptr<Project> openForWriting(const std::string &folder, const std::string &who);
+WritableProject openForWriting(const std::string &folder, const std::string &who);
 
 /// Throws `Invalid` with one line per reason when a change was refused.
 void requireDone(const Result<ChangeNotice, Refusal> &result);

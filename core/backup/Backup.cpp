@@ -6,6 +6,7 @@
 #include "core/backup/FileCopies.h"
 #include "core/base/Error.h"
 #include "core/base/TemporaryFolder.h"
+#include "core/storage/DatabaseCopies.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Opening.h"
 #include "core/storage/RecordReader.h"
@@ -73,7 +74,8 @@ std::string open(std::string sentence)
     return sentence;
 }
 
-/// A database that can be opened like a project: a folder's, or a single file in a folder of its own.
+/// A database that can be opened like a project: a folder's, or a single file in a folder of its
+/// own.
 struct Origin {
     explicit Origin(const fs::path &backup, Time now)
         : isFile(fs::is_regular_file(backup))
@@ -148,6 +150,20 @@ fs::path placeOf(const fs::path &project, const fs::path &shelf)
     const bool isPlaceItself =
         named(shelf).filename() == name && fs::exists(ProjectFolder(shelf).database());
     return isPlaceItself ? named(shelf) : named(shelf) / name;
+}
+
+std::vector<KeptState> keptStates(const fs::path &folder)
+{
+    const ProjectFolder place(folder);
+    std::error_code none;
+    const auto written = fs::last_write_time(place.database(), none);
+    if (none)
+        return {};
+    std::vector<KeptState> states{{folder, std::chrono::floor<std::chrono::seconds>(
+                                               std::chrono::file_clock::to_sys(written))}};
+    for (const auto &copy : storage::databaseCopies(place.backups()))
+        states.push_back({copy.file, copy.made});
+    return states;
 }
 
 std::optional<Report> backUp(const fs::path &project, const fs::path &shelf, Time now,

@@ -78,4 +78,17 @@ std::optional<Report> restore(const std::filesystem::path &backup,
                               const std::filesystem::path &project, Time now,
                               const OnProgress &onProgress = {});
 
+/// True when both lie on one file system, or nobody can tell.
+bool isSameDisk(const std::filesystem::path &one, const std::filesystem::path &other);
+
+/// A state of a project that `restore` can bring back.
+struct KeptState {
+    /// What to restore: the folder itself, or a database copy in its `backups`.
+    std::filesystem::path what;
+    std::chrono::sys_seconds made;
+};
+/// The newest state of a backup's or project's folder first, then its database copies from new to
+/// old; empty when the folder is neither.
+std::vector<KeptState> keptStates(const std::filesystem::path &folder);
+
 } // namespace lastrivet::backup

@@ -109,12 +109,11 @@ std::string BackupPlace::whatStays(const Report &report) const
 {
     std::error_code none;
     const auto made = fs::last_write_time(m_folder.database(), none);
-    const std::string before =
-        none ? "There is no whole backup yet"
-             : fmt::format("The backup of {:%Y-%m-%d} stays as it was",
-                           fmt::gmtime(std::chrono::system_clock::to_time_t(
-                               std::chrono::floor<std::chrono::seconds>(
-                                   std::chrono::file_clock::to_sys(made)))));
+    const std::string before = none ? "There is no whole backup yet"
+                                    : fmt::format("The backup of {:%Y-%m-%d} stays as it was",
+                                                  fmt::gmtime(std::chrono::system_clock::to_time_t(
+                                                      std::chrono::floor<std::chrono::seconds>(
+                                                          std::chrono::file_clock::to_sys(made)))));
     return fmt::format("{}, and {} copied so far will not be copied again.", before,
                        report.files_copied == 1 ? "1 file"
                                                 : fmt::format("{} files", report.files_copied));

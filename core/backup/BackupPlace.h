@@ -39,7 +39,5 @@ private:
 
 /// Refuses `inner` when it lies inside `outer`, or is it.
 void requireApart(const std::filesystem::path &outer, const std::filesystem::path &inner);
-/// True when both lie on one file system, or nobody can tell.
-bool isSameDisk(const std::filesystem::path &one, const std::filesystem::path &other);
 
 } // namespace lastrivet::backup

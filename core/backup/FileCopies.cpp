@@ -116,17 +116,14 @@ private:
 
     void write(const ProjectFile &file, const SourceFile &source, const fs::path &target)
     {
-        atTarget([&] {
-            evidence::makeFolder(m_to, fs::path(file.name).parent_path());
-        });
+        atTarget([&] { evidence::makeFolder(m_to, fs::path(file.name).parent_path()); });
         auto copy = atTarget([&] {
             return std::make_unique<evidence::NewFile>(target.parent_path(), source.name());
         });
-        const std::string sum =
-            evidence::sumOf(source, [&](std::span<const std::uint8_t> bytes) {
-                atTarget([&] { copy->write(bytes); });
-                advance(bytes.size());
-            });
+        const std::string sum = evidence::sumOf(source, [&](std::span<const std::uint8_t> bytes) {
+            atTarget([&] { copy->write(bytes); });
+            advance(bytes.size());
+        });
         if (!file.sha256.empty() && sum != file.sha256) {
             m_report.altered.push_back(file.name);
             if (isWhole(file, target)) {

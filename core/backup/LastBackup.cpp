@@ -20,9 +20,8 @@ constexpr std::size_t hashLength = 64;
 
 void noteBackup(Project &project, const LastBackup &last)
 {
-    project.setLocalState(
-        key, fmt::format("{} {} {}", last.at.time_since_epoch().count(), last.journal_hash,
-                         last.place));
+    project.setLocalState(key, fmt::format("{} {} {}", last.at.time_since_epoch().count(),
+                                           last.journal_hash, last.place));
 }
 
 std::optional<LastBackup> lastBackup(const Project &project)

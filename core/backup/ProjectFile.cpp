@@ -39,7 +39,8 @@ public:
     void addNamed(const Records &records)
     {
         for (const Media &media : records.media)
-            add({storage::fileName(media.file), media.sha256, std::uint64_t(media.bytes.value_or(0))});
+            add({storage::fileName(media.file), media.sha256,
+                 std::uint64_t(media.bytes.value_or(0))});
     }
     void addFound(const fs::path &folder)
     {

@@ -22,7 +22,8 @@ struct ProjectFile {
     std::uint64_t bytes = 0;
 };
 
-/// The files that records name, and every other that lies in the folder's photographs and documents.
+/// The files that records name, and every other that lies in the folder's photographs and
+/// documents.
 std::vector<ProjectFile> allFiles(const Records &records, const std::filesystem::path &project);
 /// The files that records name, and those that the journal ever named: they can be wanted again.
 std::vector<ProjectFile> namedFiles(const Records &records, storage::Database &database,

@@ -2,16 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/Archive.h"
 
-#include "core/base/Error.h"
 #include "core/base/Sha256.h"
+#include "core/base/TemporaryFolder.h"
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/exchange/DocumentWriter.h"
+#include "core/storage/DatabaseCopies.h"
+#include "core/storage/Opening.h"
+#include "core/storage/RecordReader.h"
 
-#include <fmt/format.h>
-#include <zip.h>
-
-#include <memory>
 #include <set>
 #include <sstream>
 
@@ -21,68 +20,53 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// The archive being made; nothing of it stays unless it is finished.
-class ZipFile {
+/// The contents of an archive, gathered until it is written.
+class Contents {
 public:
-    explicit ZipFile(fs::path place)
-        : m_place(std::move(place))
+    explicit Contents(const fs::path &place)
+        : m_zip(place)
     {
-        int error = 0;
-        m_zip.reset(zip_open(m_place.c_str(), ZIP_CREATE | ZIP_TRUNCATE, &error));
-        if (!m_zip) {
-            zip_error_t reason;
-            zip_error_init_with_code(&reason, error);
-            const std::string text = zip_error_strerror(&reason);
-            zip_error_fini(&reason);
-            fail(text);
-        }
     }
 
-    /// `text` must live until the archive is finished.
-    void add(const std::string &name, const std::string &text)
+    void addDocument(const Records &records)
     {
-        add(name, zip_source_buffer(m_zip.get(), text.data(), text.size(), 0), ZIP_CM_DEFLATE);
-    }
-    /// Stored as it is: pictures are compressed already.
-    void add(const std::string &name, const fs::path &file)
-    {
-        add(name, zip_source_file(m_zip.get(), file.c_str(), 0, -1), ZIP_CM_STORE);
+        std::ostringstream stream;
+        writeDocument(records, stream);
+        m_document = std::move(stream).str();
+        const auto bytes = reinterpret_cast<const std::uint8_t *>(m_document.data());
+        m_manifest += evidence::sumLine(sha256({bytes, m_document.size()}), "records.json");
+        m_zip.addText("records.json", m_document);
     }
 
-    void finish()
+    /// The sum of its bytes.
+    std::string addFile(const std::string &name, const fs::path &place)
     {
-        if (zip_close(m_zip.get()) != 0)
-            fail(zip_strerror(m_zip.get()));
-        m_zip.release();
+        std::string sum = evidence::sumOf(evidence::SourceFile(place));
+        m_zip.addFile(name, place);
+        m_manifest += evidence::sumLine(sum, name);
+        return sum;
+    }
+
+    bool finish(const ZipFile::OnProgress &onProgress)
+    {
+        m_zip.addText("SHA256SUMS", m_manifest);
+        return m_zip.finish(onProgress);
     }
 
 private:
-    struct Discard {
-        void operator()(zip_t *zip) const { zip_discard(zip); }
-    };
-
-    void add(const std::string &name, zip_source_t *source, int method)
-    {
-        const auto index =
-            source ? zip_file_add(m_zip.get(), name.c_str(), source, ZIP_FL_ENC_UTF_8) : -1;
-        if (index < 0) {
-            zip_source_free(source);
-            fail(zip_strerror(m_zip.get()));
-        }
-        zip_set_file_compression(m_zip.get(), zip_uint64_t(index), method, 0);
-    }
-
-    [[noreturn]] void fail(const std::string &why) const
-    {
-        throw NotSaved(fmt::format("{} could not be written: {}.", m_place.string(), why));
-    }
-
-    fs::path m_place;
-    std::unique_ptr<zip_t, Discard> m_zip;
+    // Longer than the archive, which reads them at the end.
+    std::string m_document;
+    std::string m_manifest;
+    ZipFile m_zip;
 };
 
-/// Adds the files that records name, and their lines to the manifest.
-void addFiles(ZipFile &zip, std::string &manifest, const Records &records, const fs::path &folder,
+bool isFile(const fs::path &place)
+{
+    std::error_code none;
+    return fs::is_regular_file(place, none);
+}
+
+void addFiles(Contents &contents, const Records &records, const fs::path &folder,
               ArchiveReport &report)
 {
     std::set<std::string> done;
@@ -90,37 +74,41 @@ void addFiles(ZipFile &zip, std::string &manifest, const Records &records, const
         if (media.file.empty() || !done.insert(media.file).second)
             continue;
         const auto place = evidence::locate(folder, media);
-        std::error_code none;
-        if (!place || !fs::is_regular_file(*place, none)) {
+        if (!place || !isFile(*place)) {
             report.missing.push_back(media.file);
             continue;
         }
-        const std::string sum = evidence::sumOf(evidence::SourceFile(*place));
+        const std::string sum = contents.addFile(media.file, *place);
         if (!media.sha256.empty() && sum != media.sha256)
             report.altered.push_back(media.file);
-        zip.add(media.file, *place);
-        manifest += evidence::sumLine(sum, media.file);
         ++report.files;
     }
 }
 
 } // namespace
 
-ArchiveReport writeArchive(const Records &records, const fs::path &projectFolder,
-                           const fs::path &file)
+std::optional<ArchiveReport> writeArchive(const fs::path &projectFolder, const fs::path &file,
+                                          std::chrono::sys_time<std::chrono::milliseconds> now,
+                                          const ZipFile::OnProgress &onProgress)
 {
-    std::ostringstream stream;
-    writeDocument(records, stream);
-    const std::string document = std::move(stream).str();
-    const auto bytes = reinterpret_cast<const std::uint8_t *>(document.data());
-    std::string manifest = evidence::sumLine(sha256({bytes, document.size()}), "records.json");
-    ArchiveReport report;
-    ZipFile zip(file);
-    zip.add("records.json", document);
-    addFiles(zip, manifest, records, projectFolder, report);
-    zip.add("SHA256SUMS", manifest);
-    zip.finish();
-    return report;
+    return storage::withFaults([&]() -> std::optional<ArchiveReport> {
+        const storage::ProjectFolder folder(projectFolder);
+        const TemporaryFolder between;
+        const fs::path database = between / "records.db";
+        const auto source = storage::openDatabase(folder, true, now);
+        storage::copyVerified(*source.database, database);
+        const storage::Database copy(database, storage::Database::Access::Immutable,
+                                     storage::Database::Safety::RollbackJournal);
+        const Records records = storage::RecordReader(copy.sql()).readAll();
+        ArchiveReport report;
+        Contents contents(file);
+        if (isFile(folder.readMe()))
+            contents.addFile("READ-ME-FIRST.txt", folder.readMe());
+        contents.addFile("records.db", database);
+        contents.addDocument(records);
+        addFiles(contents, records, projectFolder, report);
+        return contents.finish(onProgress) ? std::optional(std::move(report)) : std::nullopt;
+    });
 }
 
 } // namespace lastrivet::exchange

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/records/Records.h"
+#include "core/exchange/ZipFile.h"
 
+#include <chrono>
 #include <cstddef>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -21,12 +23,15 @@ struct ArchiveReport {
     std::vector<std::string> altered;
 };
 
-/// Writes the whole project as one ZIP archive: the interchange document `records.json`, every file
-/// of photographs and papers under its name, and `SHA256SUMS`, a manifest of all of them as
-/// `sha256sum -c` reads it. Unpacked, `records.json` can be imported with its files.
+/// Writes the whole project as one ZIP archive: the database with its journal, the interchange
+/// document `records.json`, every file of photographs and papers under its name, and `SHA256SUMS`,
+/// a manifest of all of them as `sha256sum -c` reads it. Unpacked it is a project folder.
 ///
-/// An archive that was there stays whole until the new one is. Throws `Fault`s.
-ArchiveReport writeArchive(const Records &records, const std::filesystem::path &projectFolder,
-                           const std::filesystem::path &file);
+/// An archive that was there stays whole until the new one is. Empty when `onProgress` ended it.
+/// Throws `Fault`s.
+std::optional<ArchiveReport> writeArchive(const std::filesystem::path &projectFolder,
+                                          const std::filesystem::path &file,
+                                          std::chrono::sys_time<std::chrono::milliseconds> now,
+                                          const ZipFile::OnProgress &onProgress = {});
 
 } // namespace lastrivet::exchange

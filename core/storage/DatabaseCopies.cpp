@@ -157,8 +157,8 @@ std::vector<DatabaseCopy> superfluousCopies(const std::vector<DatabaseCopy> &cop
 
 std::string copyName(Database &database, chr::sys_time<chr::milliseconds> now)
 {
-    return fmt::format("records-{:%Y%m%dT%H%M%S}Z-{}.db", fmt::gmtime(chr::system_clock::to_time_t(
-                                                              chr::floor<chr::seconds>(now))),
+    return fmt::format("records-{:%Y%m%dT%H%M%S}Z-{}.db",
+                       fmt::gmtime(chr::system_clock::to_time_t(chr::floor<chr::seconds>(now))),
                        newestHash(database).substr(0, 8));
 }
 

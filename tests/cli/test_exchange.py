@@ -6,12 +6,14 @@ import csv
 import hashlib
 import json
 import os
+import resource
+import signal
 import subprocess
 import zipfile
 from pathlib import Path
 
 from documents import BUILDER, LEFT_WING, bench
-from terminal import TerminalTest
+from terminal import PROGRAM, TerminalTest
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
 
@@ -153,10 +155,54 @@ class Archive(TerminalTest):
         checked = subprocess.run(["sha256sum", "--strict", "-c", "SHA256SUMS"], cwd=out,
                                  env={**os.environ, "LC_ALL": "C"}, capture_output=True, text=True,
                                  check=True)
-        self.assertEqual(checked.stdout, "records.json: OK\ndocuments/there.pdf: OK\n")
+        self.assertEqual(checked.stdout, "READ-ME-FIRST.txt: OK\nrecords.db: OK\n"
+                                         "records.json: OK\ndocuments/there.pdf: OK\n")
         self.project = self.folder / "Again.lastrivet"
         self.ask("import", self.project, out / "records.json", "--create")
         self.ask("verify", self.project)
+
+    def test_unpacked_by_unzip_it_is_the_project_with_names_in_utf_8(self):
+        name = "documents/Flügel – détail.pdf"
+        content = b"%PDF-1.4\n%%EOF\n"
+        self.write(name, content)
+        document = bench()
+        document["media"] = [
+            {"id": 70, "kind": "document", "file": name, "bytes": len(content),
+             "sha256": hashlib.sha256(content).hexdigest(), "imported_on": "2026-01-01"}]
+        self.make_project(document)
+        archive = self.folder / "all.zip"
+        self.ask("export", self.project, "--to", archive)
+        out = self.folder / "Unpacked.lastrivet"
+        subprocess.run(["unzip", "-q", archive, "-d", out], check=True,
+                       env={**os.environ, "LC_ALL": "C.UTF-8"})
+        self.assertEqual((out / name).read_bytes(), content)
+        subprocess.run(["sha256sum", "--strict", "--quiet", "-c", "SHA256SUMS"], cwd=out,
+                       check=True)
+        listed = {line.split("  ", 1)[1]
+                  for line in (out / "SHA256SUMS").read_text(encoding="utf-8").splitlines()}
+        there = {str(path.relative_to(out)) for path in out.rglob("*") if path.is_file()}
+        self.assertEqual(there - listed, {"SHA256SUMS"})
+        self.ask("verify", out)
+        self.assertEqual(self.ask("journal", out, "--json").json(),
+                         self.ask("journal", self.project, "--json").json())
+
+    def test_an_archive_that_cannot_be_written_leaves_the_one_before(self):
+        self.make_project(bench())
+        archive = self.folder / "all.zip"
+        self.ask("export", self.project, "--to", archive)
+        before = archive.read_bytes()
+        self.refused(3, "export", self.project, "--to", self.folder / "gone" / "all.zip",
+                     says="could not be written")
+
+        def limit():
+            signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+            resource.setrlimit(resource.RLIMIT_FSIZE, (50_000, 50_000))
+
+        done = subprocess.run([PROGRAM, "export", self.project, "--to", archive],
+                              capture_output=True, text=True, preexec_fn=limit, check=False)
+        self.assertEqual(done.returncode, 3, done.stderr)
+        self.assertEqual(archive.read_bytes(), before)
+        self.assertEqual([path.name for path in self.folder.glob("all.zip*")], ["all.zip"])
 
     def test_another_suffix_is_wrong_usage(self):
         self.make_project(bench())

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/MainWindow.h"
 
+#include "ui/backup/RestoreForm.h"
 #include "ui/lists/ListDialog.h"
 #include "ui/shell/NewProjectForm.h"
 #include "ui/shell/Page.h"
@@ -48,6 +49,11 @@ void MainWindow::buildFileMenu()
         [this] { ListDialog(m_view->session(), this).exec(); });
     add(menu, tr("&Export records…"), {}, [this] { exportFile(); });
     add(menu, tr("&Verify records and files"), {}, [this] { verifyProject(); });
+    menu.addSeparator();
+    add(menu, tr("&Back up now"), Qt::CTRL | Qt::Key_B, [this] { backUpNow(); });
+    add(menu, tr("Bac&kups…"), {}, [this] { openBackup(); });
+    add(
+        menu, tr("&Restore a backup…"), {}, [this] { m_restoreForm->open(); }, false);
     menu.addSeparator();
     add(menu, tr("&Close the project"), QKeySequence::Close, [this] { closeProject(); });
     add(

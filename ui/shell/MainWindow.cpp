@@ -3,6 +3,9 @@
 #include "ui/shell/MainWindow.h"
 
 #include "core/base/Error.h"
+#include "ui/backup/BackupForm.h"
+#include "ui/backup/BackupKeeper.h"
+#include "ui/backup/RestoreForm.h"
 #include "ui/bench/BenchView.h"
 #include "ui/convert/QtText.h"
 #include "ui/prints/PrintForm.h"
@@ -78,6 +81,8 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     , m_start(new StartPage(surroundings.theme, surroundings.clock, this))
     , m_finder(new Finder(surroundings.theme, this))
     , m_printForm(new PrintForm(this))
+    , m_backupForm(new BackupForm(this))
+    , m_restoreForm(new RestoreForm(surroundings.executor, surroundings.clock, this))
     , m_sheet(new ShortcutSheet(this))
 {
     m_surroundings.theme.choose(PersonalSettings(surroundings.settings).theme());
@@ -94,6 +99,8 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     buildHelpMenu();
     connect(m_start, &StartPage::folderWanted, this, &MainWindow::openFolder);
     connect(m_start, &StartPage::browseWanted, this, &MainWindow::browse);
+    connect(m_start, &StartPage::restoreWanted, m_restoreForm, &RestoreForm::open);
+    connect(m_restoreForm, &RestoreForm::restored, this, &MainWindow::openRestored);
     connect(&m_clockTimer, &QTimer::timeout, this, [this] {
         if (m_view)
             m_view->session().lookAtClock();
@@ -154,6 +161,7 @@ void MainWindow::showProject(std::unique_ptr<Session> session)
     const Session &opened = m_view->session();
     setWindowTitle(tr("%1 – Lastrivet").arg(toQt(opened.records()->project.name)));
     connect(&opened, &Session::changed, this, &MainWindow::updateActions);
+    connect(m_view, &ProjectView::backupWanted, this, &MainWindow::openBackup);
     updateActions();
     m_view->focusPage();
 }
@@ -170,6 +178,7 @@ void MainWindow::closeProject()
 {
     m_finder->hide();
     m_printForm->hide();
+    m_backupForm->hide();
     // The bench looks at the session of the view, and must not outlive it.
     BenchView *bench = m_bench;
     leaveBench();
@@ -259,6 +268,26 @@ void MainWindow::exportFile()
 void MainWindow::verifyProject()
 {
     tasks::verify(m_view->session());
+}
+
+void MainWindow::openBackup()
+{
+    m_backupForm->open(m_view->backups());
+}
+
+void MainWindow::backUpNow()
+{
+    const auto shelf = m_view->backups().choice().shelf;
+    if (shelf.empty())
+        openBackup();
+    else
+        m_view->backups().backUp(pathText(shelf), backup::Reading::NewFiles);
+}
+
+void MainWindow::openRestored(const QString &folder, const QString &remark)
+{
+    if (openFolder(folder) && !remark.isEmpty())
+        complain(remark);
 }
 
 } // namespace lastrivet::ui

@@ -22,10 +22,12 @@ class QStackedWidget;
 
 namespace lastrivet::ui {
 
+class BackupForm;
 class BenchView;
 class Finder;
 class PrintForm;
 class ProjectView;
+class RestoreForm;
 class Session;
 class ShortcutSheet;
 class StartPage;
@@ -54,6 +56,8 @@ public:
     StartPage &startPage() const { return *m_start; }
     Finder &finder() const { return *m_finder; }
     PrintForm &printForm() const { return *m_printForm; }
+    BackupForm &backupForm() const { return *m_backupForm; }
+    RestoreForm &restoreForm() const { return *m_restoreForm; }
     void openFinder();
     /// Covers the screen with the bench view, or gives it back.
     void toggleBench();
@@ -88,6 +92,9 @@ private:
     void importFile();
     void exportFile();
     void verifyProject();
+    void openBackup();
+    void backUpNow();
+    void openRestored(const QString &folder, const QString &remark);
     void updateActions();
     void leaveBench();
     /// Those of the menus, and those of the page that is shown.
@@ -105,6 +112,8 @@ private:
     QString m_folder;
     Finder *m_finder;
     PrintForm *m_printForm;
+    BackupForm *m_backupForm;
+    RestoreForm *m_restoreForm;
     ShortcutSheet *m_sheet;
     QMenu *m_recentMenu = nullptr;
     QAction *m_undo = nullptr;

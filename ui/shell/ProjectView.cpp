@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/ProjectView.h"
 
+#include "ui/backup/BackupKeeper.h"
+#include "ui/backup/BackupNotice.h"
+#include "ui/backup/DailyCopy.h"
 #include "ui/convert/QtText.h"
 #include "ui/daylog/TimerBar.h"
 #include "ui/photos/PhotosPage.h"
@@ -9,6 +12,7 @@
 #include "ui/shell/Page.h"
 #include "ui/shell/Rail.h"
 #include "ui/squawks/SquawkCapture.h"
+#include "ui/today/TodayPage.h"
 #include "ui/widgets/MessageLine.h"
 
 #include <QHBoxLayout>
@@ -32,6 +36,8 @@ ProjectView::ProjectView(std::unique_ptr<Session> session, QWidget *parent)
     : QWidget(parent)
     , m_session(std::move(session))
     , m_watched(std::make_unique<WatchedFolder>(*m_session))
+    , m_copies(std::make_unique<DailyCopy>(*m_session))
+    , m_backups(std::make_unique<BackupKeeper>(*m_session))
     , m_rail(new Rail(m_session->theme(), this))
     , m_banner(new QLabel(this))
     , m_stack(new QStackedWidget(this))
@@ -92,6 +98,9 @@ Page &ProjectView::page(PageId id)
         m_stack->addWidget(page);
         if (auto *photos = qobject_cast<PhotosPage *>(page))
             photos->watch(*m_watched);
+        if (auto *today = qobject_cast<TodayPage *>(page))
+            connect(&today->follow(*m_backups), &BackupNotice::wanted, this,
+                    &ProjectView::backupWanted);
     }
     return *page;
 }

@@ -17,6 +17,8 @@ class QStackedWidget;
 
 namespace lastrivet::ui {
 
+class BackupKeeper;
+class DailyCopy;
 class MessageLine;
 class Page;
 class Rail;
@@ -41,6 +43,7 @@ public:
     void goTo(RecordRef record);
     /// Records that were gone to, the last one first.
     const std::vector<RecordRef> &visited() const { return m_visited; }
+    BackupKeeper &backups() const { return *m_backups; }
     /// Opens the line for a new squawk over whatever page the person is on; Squawks has its own.
     void startSquawk();
     /// Puts focus where typing does something on this page.
@@ -48,6 +51,8 @@ public:
 
 Q_SIGNALS:
     void opened(lastrivet::ui::PageId page);
+    /// The person wants to see where backups go, and make one.
+    void backupWanted();
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
@@ -62,6 +67,8 @@ private:
     std::unique_ptr<Session> m_session;
     /// Takes photos in whatever page is shown.
     std::unique_ptr<WatchedFolder> m_watched;
+    std::unique_ptr<DailyCopy> m_copies;
+    std::unique_ptr<BackupKeeper> m_backups;
     Rail *m_rail;
     QLabel *m_banner;
     QStackedWidget *m_stack;

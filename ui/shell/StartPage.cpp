@@ -85,6 +85,8 @@ QLayout *StartPage::buildInvitation(const Theme &theme)
 {
     auto *open = new QPushButton(tr("Open a project folder…"), this);
     connect(open, &QPushButton::clicked, this, &StartPage::browseWanted);
+    auto *restore = new QPushButton(tr("Restore a backup…"), this);
+    connect(restore, &QPushButton::clicked, this, &StartPage::restoreWanted);
     auto *left = new QVBoxLayout;
     left->setSpacing(12);
     left->addLayout(buildHead(theme));
@@ -94,6 +96,7 @@ QLayout *StartPage::buildInvitation(const Theme &theme)
     left->addWidget(m_complaint);
     left->addLayout(m_recent);
     left->addWidget(open, 0, Qt::AlignLeft);
+    left->addWidget(restore, 0, Qt::AlignLeft);
     left->addWidget(m_demoPlace);
     left->addStretch(1);
     return left;

@@ -32,6 +32,7 @@ public:
 Q_SIGNALS:
     void folderWanted(const QString &folder);
     void browseWanted();
+    void restoreWanted();
 
 private:
     QLayout *buildHead(const Theme &theme);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/today/TodayPage.h"
 
+#include "ui/backup/BackupNotice.h"
 #include "ui/convert/QtText.h"
 #include "ui/today/AirframePanel.h"
 #include "ui/today/HoursPanel.h"
@@ -199,6 +200,8 @@ void TodayPage::fill()
     m_hours->show(page.hours);
     fillLists(page);
     showTimer();
+    if (m_backup)
+        m_backup->lookAgain();
 }
 
 void TodayPage::fillLists(const today::Today &page)
@@ -225,6 +228,15 @@ void TodayPage::showTimer()
     m_timer->setVisible(timer.has_value());
     if (timer)
         m_timer->setText(tr("The clock runs since %1.").arg(dateText(timer->began)));
+}
+
+BackupNotice &TodayPage::follow(BackupKeeper &keeper)
+{
+    m_backup = new BackupNotice(keeper, this);
+    m_backup->setMaximumWidth(widthOf(longestLine, fontMetrics()));
+    auto *whole = static_cast<QVBoxLayout *>(m_scroll->widget()->layout());
+    whole->insertWidget(whole->indexOf(m_timer) + 1, m_backup);
+    return *m_backup;
 }
 
 void TodayPage::showRecord(RecordRef)

@@ -13,6 +13,8 @@ class QVBoxLayout;
 namespace lastrivet::ui {
 
 class AirframePanel;
+class BackupKeeper;
+class BackupNotice;
 class EmptyPlace;
 class HoursPanel;
 class Section;
@@ -27,6 +29,8 @@ class TodayPage final : public Page {
 public:
     explicit TodayPage(Session &session, QWidget *parent = nullptr);
 
+    /// Says how old the last backup is, when that is worth saying.
+    BackupNotice &follow(BackupKeeper &keeper);
     void showRecord(RecordRef record) override;
     QWidget *firstFocus() override;
 
@@ -52,6 +56,7 @@ private:
     QLabel *m_headline;
     QLabel *m_teaching;
     QLabel *m_timer;
+    BackupNotice *m_backup = nullptr;
     AirframePanel *m_airframe;
     StandingPanel *m_standing;
     HoursPanel *m_hours;

@@ -34,8 +34,7 @@ void note(const Options &options, const backup::LastBackup &last, Terminal &term
 Outcome backUp(const Options &options, Terminal &terminal)
 {
     const auto now = SystemClock{}.now();
-    const auto reading =
-        options.everyFile ? backup::Reading::EveryFile : backup::Reading::NewFiles;
+    const auto reading = options.everyFile ? backup::Reading::EveryFile : backup::Reading::NewFiles;
     const auto report = *backup::backUp(options.project, options.to, now, reading);
     note(options, {now, report.place.string(), report.journal_hash}, terminal);
     tell(report, options.json, terminal);
@@ -49,9 +48,9 @@ Outcome backUp(const Options &options, Terminal &terminal)
 void declareBackup(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = addVerb(program, "backup",
-                             "Copies the project with all its files, and reads the copy back",
-                             *options);
+    CLI::App &verb =
+        addVerb(program, "backup", "Copies the project with all its files, and reads the copy back",
+                *options);
     verb.add_option("--to", options->to, "A folder on another disk that keeps the backups")
         ->required()
         ->type_name("DIR");

@@ -4,6 +4,7 @@
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
+#include "core/base/Clock.h"
 #include "core/calendar/CalendarFile.h"
 #include "core/exchange/Archive.h"
 #include "core/exchange/DocumentWriter.h"
@@ -27,7 +28,7 @@ struct Options : VerbOptions {
 
 void writeZip(const Project &project, const std::string &to, Terminal &terminal)
 {
-    const auto report = exchange::writeArchive(*project.records(), project.folder(), to);
+    const auto report = *exchange::writeArchive(project.folder(), to, SystemClock{}.now());
     for (const std::string &name : report.missing)
         terminal.complain(fmt::format("{}: not in the project, so not in the archive.", name));
     for (const std::string &name : report.altered)

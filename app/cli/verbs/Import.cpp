@@ -106,7 +106,7 @@ private:
                                                  ProfileLibrary::standard(), m_options.opening());
         if (!made)
             refuse(made.reason(), file);
-        m_project = std::move(made->project);
+        m_project.reset(made->project.release());
         return made->report;
     }
 
@@ -129,7 +129,7 @@ private:
     }
 
     const Options &m_options;
-    std::unique_ptr<Project> m_project;
+    WritableProject m_project;
 };
 
 void writeReport(JsonWriter &json, const Imported &imported)

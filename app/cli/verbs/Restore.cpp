@@ -28,8 +28,8 @@ Outcome restore(const Options &options, Terminal &terminal)
 void declareRestore(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = *program.add_subcommand(
-        "restore", "Makes a project again of a backup, in a new folder");
+    CLI::App &verb =
+        *program.add_subcommand("restore", "Makes a project again of a backup, in a new folder");
     verb.add_option("BACKUP", options->backup, "The backup's folder, or a database in its backups")
         ->required();
     verb.add_option("--to", options->to, "The folder to make")->required()->type_name("PROJECT");

@@ -113,14 +113,15 @@ TEST_CASE("A backup refuses the place of another project, and one with changes o
     SECTION("another project")
     {
         Shelved other;
-        CHECK_THROWS_WITH(
-            backup::backUp(other.project().folder(), shelved.shelf(), other.project().clock().now()),
-            Catch::Contains("another project"));
+        CHECK_THROWS_WITH(backup::backUp(other.project().folder(), shelved.shelf(),
+                                         other.project().clock().now()),
+                          Catch::Contains("another project"));
     }
     SECTION("somebody worked in the backup")
     {
         {
-            const auto copy = Project::open(shelved.place(), {&shelved.project().clock(), {}, false});
+            const auto copy =
+                Project::open(shelved.place(), {&shelved.project().clock(), {}, false});
             REQUIRE(copy->change("Part", [](Edit &edit) {
                 Component part;
                 part.name = "Tail";
@@ -202,8 +203,8 @@ TEST_CASE("The progress of a backup ends at the bytes of all files")
     };
     for (int i = 0; i < 2; ++i) {
         last = {};
-        backup::backUp(shelved.project().folder(), shelved.shelf(),
-                       shelved.project().clock().now(), backup::Reading::EveryFile, follow);
+        backup::backUp(shelved.project().folder(), shelved.shelf(), shelved.project().clock().now(),
+                       backup::Reading::EveryFile, follow);
         CHECK(last.bytes_done == 600'001);
     }
 }

@@ -60,13 +60,12 @@ TEST_CASE("After two years of daily copies seven days, four weeks and twelve mon
 {
     // 2026-03-15 is a Sunday, the last day of its ISO week.
     const auto kept = keptOf(daily(at(2026, 3, 15), 730));
-    CHECK(kept == std::vector{
-                      at(2026, 3, 15), at(2026, 3, 14), at(2026, 3, 13), at(2026, 3, 12),
-                      at(2026, 3, 11), at(2026, 3, 10), at(2026, 3, 9),
-                      at(2026, 3, 8), at(2026, 3, 1), at(2026, 2, 28), at(2026, 2, 22),
-                      at(2026, 1, 31), at(2025, 12, 31), at(2025, 11, 30), at(2025, 10, 31),
-                      at(2025, 9, 30), at(2025, 8, 31), at(2025, 7, 31), at(2025, 6, 30),
-                      at(2025, 5, 31), at(2025, 4, 30)});
+    CHECK(kept == std::vector{at(2026, 3, 15),  at(2026, 3, 14),  at(2026, 3, 13),  at(2026, 3, 12),
+                              at(2026, 3, 11),  at(2026, 3, 10),  at(2026, 3, 9),   at(2026, 3, 8),
+                              at(2026, 3, 1),   at(2026, 2, 28),  at(2026, 2, 22),  at(2026, 1, 31),
+                              at(2025, 12, 31), at(2025, 11, 30), at(2025, 10, 31), at(2025, 9, 30),
+                              at(2025, 8, 31),  at(2025, 7, 31),  at(2025, 6, 30),  at(2025, 5, 31),
+                              at(2025, 4, 30)});
 }
 
 TEST_CASE("A project that rests for years keeps its copies")

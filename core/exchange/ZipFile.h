@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <string>
+
+struct zip;
+struct zip_source;
+
+namespace lastrivet::exchange {
+
+/// A ZIP archive on its way: nothing of it is to be seen until it is finished, and what had its name
+/// before stays until then. Names are UTF-8. Throws `NotSaved`.
+class ZipFile {
+public:
+    /// Done so far, from 0 to 1; false ends the writing.
+    using OnProgress = std::function<bool(double)>;
+
+    explicit ZipFile(std::filesystem::path place);
+
+    /// `text` must live until the archive is finished.
+    void addText(const std::string &name, const std::string &text);
+    /// Stored as it is: pictures are compressed already. The file is read when the archive is
+    /// finished.
+    void addFile(const std::string &name, const std::filesystem::path &file);
+    /// Writes all of it, durably; false when `onProgress` ended it.
+    bool finish(const OnProgress &onProgress);
+
+private:
+    struct Discard {
+        void operator()(zip *archive) const;
+    };
+
+    void add(const std::string &name, zip_source *source, int method);
+    [[noreturn]] void fail(const std::string &why) const;
+
+    std::filesystem::path m_place;
+    std::unique_ptr<zip, Discard> m_zip;
+};
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/backup/Floating.h"
+
+#include "ui/widgets/ActForm.h"
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int widest = 640;
+
+} // namespace
+
+void floatOver(ActForm &form, QWidget &first)
+{
+    QWidget *before = form.window()->focusWidget();
+    if (before && form.isHidden())
+        QObject::connect(&form, &ActForm::left, before, qOverload<>(&QWidget::setFocus),
+                         Qt::SingleShotConnection);
+    form.show();
+    form.raise();
+    if (const QWidget *window = form.parentWidget()) {
+        form.setFixedWidth(std::min(widest, window->width() - 32));
+        form.adjustSize();
+        form.move((window->width() - form.width()) / 2,
+                  std::max(8, std::min(48, window->height() - form.height() - 8)));
+    }
+    first.setFocus();
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,15 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+class QWidget;
+
+namespace lastrivet::ui {
+
+class ActForm;
+
+/// Shows a form over the window that it belongs to, with the keyboard at `first`; when it is left,
+/// the keyboard goes back to where it was.
+void floatOver(ActForm &form, QWidget &first);
+
+} // namespace lastrivet::ui

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+class QLineEdit;
+
+namespace lastrivet::ui {
+
+/// A line for a folder, typed or chosen.
+class FolderLine final : public QWidget {
+    Q_OBJECT
+
+public:
+    /// `name` is what the folder is, for screen readers and as the title of the choice.
+    explicit FolderLine(const QString &name, QWidget *parent = nullptr);
+
+    QString folder() const;
+    void setFolder(const QString &folder);
+
+Q_SIGNALS:
+    /// While it is typed, and when one is chosen.
+    void changed();
+
+private:
+    void browse();
+
+    QLineEdit *m_line;
+};
+
+} // namespace lastrivet::ui
