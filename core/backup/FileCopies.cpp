@@ -62,7 +62,7 @@ public:
         const std::uint64_t before = m_progress.bytes_done;
         if (!target)
             m_report.unreadable.push_back(file.name);
-        else if (isKept(file, *target, reading))
+        else if (isKept(file, source, *target, reading))
             ++m_report.files_kept;
         else
             take(file, source, *target);
@@ -88,15 +88,28 @@ private:
     }
 
     /// Whether the target has it from an earlier time.
-    bool isKept(const ProjectFile &file, const fs::path &target, Reading reading)
+    bool isKept(const ProjectFile &file, const std::optional<fs::path> &source,
+                const fs::path &target, Reading reading)
     {
         std::error_code none;
         if (!fs::is_regular_file(target, none) || fs::file_size(target, none) != file.bytes)
             return false;
-        if (reading == Reading::NewFiles || file.sha256.empty() || sumAt(target) == file.sha256)
+        // What no record knows may change and keep its size.
+        if (file.sha256.empty())
+            return source && isSame(*source, target);
+        if (reading == Reading::NewFiles || sumAt(target) == file.sha256)
             return true;
         m_report.damaged.push_back(file.name);
         return false;
+    }
+
+    bool isSame(const fs::path &source, const fs::path &target)
+    {
+        try {
+            return evidence::sumOf(SourceFile(source)) == sumAt(target);
+        } catch (const evidence::FileFault &) {
+            return true;
+        }
     }
 
     void take(const ProjectFile &file, const std::optional<fs::path> &source,

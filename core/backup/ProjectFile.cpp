@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/backup/ProjectFile.h"
 
+#include "core/exchange/PlainRecords.h"
 #include "core/storage/FilesNamed.h"
 #include "core/storage/ProjectFolder.h"
 
@@ -73,6 +74,9 @@ std::vector<ProjectFile> allFiles(const Records &records, const fs::path &projec
     const storage::ProjectFolder folder(project);
     files.addFound(folder.photos());
     files.addFound(folder.documents());
+    files.addFound(project / "lists");
+    if (fs::is_regular_file(exchange::logbookIn(project)))
+        files.add({exchange::logbookIn(project).filename().string(), {}, 0});
     return files.take();
 }
 

@@ -23,7 +23,7 @@ struct ProjectFile {
 };
 
 /// The files that records name, and every other that lies in the folder's photographs and
-/// documents.
+/// documents, with the log and lists beside the database.
 std::vector<ProjectFile> allFiles(const Records &records, const std::filesystem::path &project);
 /// The files that records name, and those that the journal ever named: they can be wanted again.
 std::vector<ProjectFile> namedFiles(const Records &records, storage::Database &database,

@@ -102,8 +102,10 @@ std::optional<ArchiveReport> writeArchive(const fs::path &projectFolder, const f
         const Records records = storage::RecordReader(copy.sql()).readAll();
         ArchiveReport report;
         Contents contents(file);
-        if (isFile(folder.readMe()))
-            contents.addFile("READ-ME-FIRST.txt", folder.readMe());
+        for (const char *page : {"READ-ME-FIRST.txt", "photos-of-part.sql"}) {
+            if (isFile(projectFolder / page))
+                contents.addFile(page, projectFolder / page);
+        }
         contents.addFile("records.db", database);
         contents.addDocument(records);
         addFiles(contents, records, projectFolder, report);

@@ -12,8 +12,8 @@ struct zip_source;
 
 namespace lastrivet::exchange {
 
-/// A ZIP archive on its way: nothing of it is to be seen until it is finished, and what had its name
-/// before stays until then. Names are UTF-8. Throws `NotSaved`.
+/// A ZIP archive on its way: nothing of it is to be seen until it is finished, and what had its
+/// name before stays until then. Names are UTF-8. Throws `NotSaved`.
 class ZipFile {
 public:
     /// Done so far, from 0 to 1; false ends the writing.

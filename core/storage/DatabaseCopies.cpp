@@ -187,7 +187,12 @@ std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const fs::path &
         if (!known.empty() && known.front().journal == newestHash(database).substr(0, 8))
             return std::nullopt;
         fs::create_directories(folder);
-        const fs::path file = folder / copyName(database, now);
+        // Two copies of one second have to keep their order.
+        auto at = chr::floor<chr::seconds>(now);
+        while (std::any_of(known.begin(), known.end(),
+                           [&](const DatabaseCopy &copy) { return copy.made == at; }))
+            at += chr::seconds(1);
+        const fs::path file = folder / copyName(database, at);
         const fs::path unfinished = folder / unfinishedCopy;
         fs::remove(unfinished);
         copyVerified(database, unfinished);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/ProjectFolder.h"
 
+#include "core/storage/ReadMe.h"
+
 #include <fcntl.h>
 #include <linux/magic.h>
 #include <sys/vfs.h>
@@ -12,27 +14,12 @@
 #include <cerrno>
 #include <cstring>
 #include <fmt/format.h>
-#include <fstream>
 
 namespace lastrivet::storage {
 
 namespace fs = std::filesystem;
 
 namespace {
-
-constexpr std::string_view readMeText =
-    R"(This folder holds the building records of an aircraft: {}.
-
-records.db   all records, in one SQLite database (https://sqlite.org); every table is named after
-             what it holds, and any SQLite program reads it. "journal" says what was changed, when
-             and by whom.
-photos       photographs, ordinary files; the table "media" says what each one shows.
-documents    drawings, letters, scanned sheets.
-backups      earlier copies of records.db.
-
-The records were written with Lastrivet. Keep the folder together: copy all of it, not parts of it,
-and only while no program has it open.
-)";
 
 void sync(const fs::path &path, int flags)
 {
@@ -52,17 +39,6 @@ void sync(const fs::path &path, int flags)
 bool mayWrite(const fs::path &path)
 {
     return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
-}
-
-void writeReadMe(const fs::path &file, std::string_view projectName)
-{
-    {
-        std::ofstream stream(file, std::ios::binary);
-        stream << fmt::format(fmt::runtime(readMeText), projectName);
-        if (!stream.flush())
-            throw NotSaved(fmt::format("{} could not be written.", file.string()));
-    }
-    syncFile(file);
 }
 
 } // namespace
@@ -90,8 +66,7 @@ void ProjectFolder::make(std::string_view projectName) const
                 fmt::format("{} could not be made: {}.", folder.string(), failure.message()));
         }
     }
-    writeReadMe(readMe(), projectName);
-    syncFolder(m_root);
+    writeReadMe(*this, projectName);
     const auto parent = fs::absolute(m_root).parent_path();
     syncFolder(parent);
 }
@@ -100,8 +75,9 @@ void ProjectFolder::unmake() const noexcept
 {
     std::error_code failure;
     for (const auto &made :
-         {photos(), documents(), backups(), readMe(), lock(), database(), m_root / "records.db-wal",
-          m_root / "records.db-shm", m_root / "records.db-journal"})
+         {photos(), documents(), backups(), readMe(), m_root / "photos-of-part.sql", lock(),
+          database(), m_root / "records.db-wal", m_root / "records.db-shm",
+          m_root / "records.db-journal"})
         fs::remove_all(made, failure);
     fs::remove(m_root, failure);
 }

@@ -193,6 +193,37 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::BackupKeeper</name>
+    <message numerus="yes">
+        <source>The last backup was made %n days ago and read back: %1</source>
+        <translation>
+            <numerusform>The last backup was made %n day ago and read back: %1</numerusform>
+            <numerusform>The last backup was made %n days ago and read back: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The last backup elsewhere is %n days old, and work was recorded since.</source>
+        <translation>
+            <numerusform>The last backup elsewhere is %n day old, and work was recorded since.</numerusform>
+            <numerusform>The last backup elsewhere is %n days old, and work was recorded since.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Backed up and read back: %n new files.</source>
+        <translation>
+            <numerusform>Backed up and read back: %n new file.</numerusform>
+            <numerusform>Backed up and read back: %n new files.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are missing or no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%n file is missing or no longer what was taken in; “Verify records and files” names it.</numerusform>
+            <numerusform>%n files are missing or no longer what was taken in; “Verify records and files” names them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::BranchForm</name>
     <message numerus="yes">
         <source>%n parts</source>
@@ -475,6 +506,16 @@
         <translation>
             <numerusform>%n on record</numerusform>
             <numerusform>%n on record</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RestoreForm</name>
+    <message numerus="yes">
+        <source>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%n file of the backup is missing or no longer what was taken in; “Verify records and files” names it.</numerusform>
+            <numerusform>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</numerusform>
         </translation>
     </message>
 </context>

@@ -155,8 +155,9 @@ class Archive(TerminalTest):
         checked = subprocess.run(["sha256sum", "--strict", "-c", "SHA256SUMS"], cwd=out,
                                  env={**os.environ, "LC_ALL": "C"}, capture_output=True, text=True,
                                  check=True)
-        self.assertEqual(checked.stdout, "READ-ME-FIRST.txt: OK\nrecords.db: OK\n"
-                                         "records.json: OK\ndocuments/there.pdf: OK\n")
+        self.assertEqual(checked.stdout, "READ-ME-FIRST.txt: OK\nphotos-of-part.sql: OK\n"
+                                         "records.db: OK\nrecords.json: OK\n"
+                                         "documents/there.pdf: OK\n")
         self.project = self.folder / "Again.lastrivet"
         self.ask("import", self.project, out / "records.json", "--create")
         self.ask("verify", self.project)

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
 #include "tests/ui/support/Looks.h"
+#include "ui/backup/BackupForm.h"
+#include "ui/backup/RestoreForm.h"
 #include "ui/closings/ClosingView.h"
 #include "ui/closings/ClosingsPage.h"
 #include "ui/closings/FindingRows.h"
@@ -200,6 +202,17 @@ public:
         m_window.printForm().hide();
     }
 
+    void takeBackups()
+    {
+        m_window.view()->open(ui::PageId::Today);
+        m_window.backupForm().open(m_window.view()->backups());
+        take(QStringLiteral("backup"));
+        m_window.backupForm().hide();
+        m_window.restoreForm().open();
+        take(QStringLiteral("restore"));
+        m_window.restoreForm().hide();
+    }
+
     /// What lies over the pages.
     void takeShell(QSettings &settings, ui::Theme &theme)
     {
@@ -314,5 +327,6 @@ int main(int argc, char *argv[])
     gallery.takePhotos();
     gallery.takeCapture();
     gallery.takePrints();
+    gallery.takeBackups();
     return 0;
 }

@@ -4,8 +4,8 @@
 
 #include "core/base/Error.h"
 #include "ui/backup/BackupKeeper.h"
-#include "ui/backup/FolderLine.h"
 #include "ui/backup/Floating.h"
+#include "ui/backup/FolderLine.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
@@ -26,14 +26,16 @@ BackupForm::BackupForm(QWidget *parent)
     : ActForm(tr("Back up now"), parent)
     , m_shelf(new FolderLine(tr("Folder on another disk"), this))
     , m_remark(new QLabel(this))
-    , m_byItself(new QCheckBox(tr("by itself, when that disk is there and something was changed"),
-                               this))
+    , m_byItself(
+          new QCheckBox(tr("by itself, when that disk is there and something was changed"), this))
     , m_days(new QSpinBox(this))
-    , m_everyFile(new QCheckBox(tr("read back also what earlier backups copied (takes long)"), this))
+    , m_everyFile(
+          new QCheckBox(tr("read back also what earlier backups copied (takes long)"), this))
 {
     m_days->setRange(1, mostDays);
     m_days->setSuffix(tr(" days without one"));
     m_remark->setWordWrap(true);
+    m_remark->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     addField(tr("Folder on another disk"), m_shelf);
     addField({}, m_remark);
     addField(tr("Back up"), m_byItself);

@@ -19,8 +19,8 @@ constexpr std::uint64_t megabyte = 1000 * 1000;
 
 backup::Time timeOf(const Session &session)
 {
-    const auto utc =
-        calendar::inUtc(session.now(), session.records()->project.time_zone).value_or(session.now());
+    const auto utc = calendar::inUtc(session.now(), session.records()->project.time_zone)
+                         .value_or(session.now());
     return backup::Time(utc.day().time_since_epoch() + std::chrono::minutes(utc.minuteOfDay()));
 }
 
@@ -118,12 +118,11 @@ void BackupKeeper::backUp(const QString &shelf, backup::Reading reading)
          cancelled = tr("The backup was cancelled. The one before is as it was, and what was "
                         "copied so far is not copied again.")](Progress &progress) {
             const Running end(*running);
-            *report = backup::backUp(project, toPath(shelf), now, reading,
-                                     [&](const backup::CopyProgress &copied) {
-                                         return progress.report(
-                                             qint64(copied.bytes_done / megabyte),
-                                             qint64(copied.bytes_in_all / megabyte));
-                                     });
+            *report = backup::backUp(
+                project, toPath(shelf), now, reading, [&](const backup::CopyProgress &copied) {
+                    return progress.report(qint64(copied.bytes_done / megabyte),
+                                           qint64(copied.bytes_in_all / megabyte));
+                });
             if (!*report || progress.isCancelled())
                 throw std::runtime_error(cancelled.toStdString());
         },
@@ -143,10 +142,11 @@ void BackupKeeper::finish(const backup::Report &report, backup::Time now)
     if (lost == 0)
         m_session.say(words);
     else
-        m_session.complain(words + QLatin1Char(' ') +
-                           tr("%n files are missing or no longer what was taken in; “Verify records "
-                              "and files” names them.",
-                              nullptr, int(lost)));
+        m_session.complain(
+            words + QLatin1Char(' ') +
+            tr("%n files are missing or no longer what was taken in; “Verify records "
+               "and files” names them.",
+               nullptr, int(lost)));
 }
 
 bool BackupKeeper::isDue(const backup::BackupChoice &choice)
@@ -159,8 +159,7 @@ bool BackupKeeper::isDue(const backup::BackupChoice &choice)
         return false;
     }
     const auto last = backup::lastBackup(project);
-    return m_tried != m_session.today() &&
-           !(last && last->journal_hash == project.journalHash());
+    return m_tried != m_session.today() && !(last && last->journal_hash == project.journalHash());
 }
 
 void BackupKeeper::lookAt(const backup::BackupChoice &choice)

@@ -73,6 +73,7 @@ RestoreForm::RestoreForm(Executor &executor, const Clock &clock, QWidget *parent
     addField(tr("Put it into"), m_place);
     addField(tr("Name of the new folder"), m_name);
     addWide(m_bar);
+    m_state->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     m_bar->setRange(0, 1000);
     m_bar->setTextVisible(false);
     m_bar->setAccessibleName(tr("How much is restored"));
@@ -120,7 +121,8 @@ void RestoreForm::suggestName()
     const QDir place(m_place->folder());
     QString name = backup.fileName();
     for (int i = 2; place.exists(name); ++i)
-        name = QStringLiteral("%1-%2.%3").arg(backup.completeBaseName()).arg(i).arg(backup.suffix());
+        name =
+            QStringLiteral("%1-%2.%3").arg(backup.completeBaseName()).arg(i).arg(backup.suffix());
     m_name->setText(name);
 }
 
@@ -146,8 +148,8 @@ void RestoreForm::start(const QString &target)
 {
     m_progress = std::make_shared<Progress>(QString());
     setRunning(true);
-    const auto job = std::make_shared<Job>(Job{toPath(m_state->currentData().toString()), target,
-                                               m_clock.now(), m_progress});
+    const auto job = std::make_shared<Job>(
+        Job{toPath(m_state->currentData().toString()), target, m_clock.now(), m_progress});
     m_executor.run(
         this, [job] { job->run(); }, [this, job] { finish(*job); });
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/MainWindow.h"
 
+#include "ui/backup/PlainPapers.h"
 #include "ui/backup/RestoreForm.h"
 #include "ui/lists/ListDialog.h"
 #include "ui/shell/NewProjectForm.h"
@@ -52,6 +53,8 @@ void MainWindow::buildFileMenu()
     menu.addSeparator();
     add(menu, tr("&Back up now"), Qt::CTRL | Qt::Key_B, [this] { backUpNow(); });
     add(menu, tr("Bac&kups…"), {}, [this] { openBackup(); });
+    add(menu, tr("Write log and lists into the &folder"), {},
+        [this] { m_view->plainPapers().write(); });
     add(
         menu, tr("&Restore a backup…"), {}, [this] { m_restoreForm->open(); }, false);
     menu.addSeparator();

@@ -5,6 +5,7 @@
 #include "ui/backup/BackupKeeper.h"
 #include "ui/backup/BackupNotice.h"
 #include "ui/backup/DailyCopy.h"
+#include "ui/backup/PlainPapers.h"
 #include "ui/convert/QtText.h"
 #include "ui/daylog/TimerBar.h"
 #include "ui/photos/PhotosPage.h"
@@ -38,6 +39,7 @@ ProjectView::ProjectView(std::unique_ptr<Session> session, QWidget *parent)
     , m_watched(std::make_unique<WatchedFolder>(*m_session))
     , m_copies(std::make_unique<DailyCopy>(*m_session))
     , m_backups(std::make_unique<BackupKeeper>(*m_session))
+    , m_papers(std::make_unique<PlainPapers>(*m_session))
     , m_rail(new Rail(m_session->theme(), this))
     , m_banner(new QLabel(this))
     , m_stack(new QStackedWidget(this))

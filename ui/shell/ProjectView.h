@@ -21,6 +21,7 @@ class BackupKeeper;
 class DailyCopy;
 class MessageLine;
 class Page;
+class PlainPapers;
 class Rail;
 class SquawkCapture;
 class TimerBar;
@@ -44,6 +45,7 @@ public:
     /// Records that were gone to, the last one first.
     const std::vector<RecordRef> &visited() const { return m_visited; }
     BackupKeeper &backups() const { return *m_backups; }
+    PlainPapers &plainPapers() const { return *m_papers; }
     /// Opens the line for a new squawk over whatever page the person is on; Squawks has its own.
     void startSquawk();
     /// Puts focus where typing does something on this page.
@@ -69,6 +71,7 @@ private:
     std::unique_ptr<WatchedFolder> m_watched;
     std::unique_ptr<DailyCopy> m_copies;
     std::unique_ptr<BackupKeeper> m_backups;
+    std::unique_ptr<PlainPapers> m_papers;
     Rail *m_rail;
     QLabel *m_banner;
     QStackedWidget *m_stack;
