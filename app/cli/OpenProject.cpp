@@ -12,9 +12,9 @@
 
 namespace lastrivet::cli {
 
-std::unique_ptr<Project> openForReading(const std::string &folder)
+OpenedProject openForReading(const std::string &folder)
 {
-    return Project::open(folder, {nullptr, {}, true});
+    return OpenedProject(Project::open(folder, {nullptr, {}, true}).release());
 }
 
 void CloseWithCopy::operator()(Project *project) const
@@ -30,9 +30,9 @@ void CloseWithCopy::operator()(Project *project) const
     }
 }
 
-WritableProject openForWriting(const std::string &folder, const std::string &who)
+OpenedProject openForWriting(const std::string &folder, const std::string &who)
 {
-    WritableProject project(Project::open(folder, {nullptr, who, false}).release());
+    OpenedProject project(Project::open(folder, {nullptr, who, false}).release());
     if (project->isReadOnly())
         throw NotWritable(fmt::format("{}: {}", folder, project->readOnlyReason()));
     return project;

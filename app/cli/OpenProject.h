@@ -14,13 +14,13 @@ namespace lastrivet::cli {
 struct CloseWithCopy {
     void operator()(Project *project) const;
 };
-using WritableProject = std::unique_ptr<Project, CloseWithCopy>;
+using OpenedProject = std::unique_ptr<Project, CloseWithCopy>;
 
 /// Opens a project without the right to write; throws `Fault`s.
-std::unique_ptr<Project> openForReading(const std::string &folder);
+OpenedProject openForReading(const std::string &folder);
 /// Opens a project to write to it. `who` may be empty. Throws `NotWritable`, which says who has it
 /// and since when, when another program does.
-WritableProject openForWriting(const std::string &folder, const std::string &who);
+OpenedProject openForWriting(const std::string &folder, const std::string &who);
 
 /// Throws `Invalid` with one line per reason when a change was refused.
 void requireDone(const Result<ChangeNotice, Refusal> &result);

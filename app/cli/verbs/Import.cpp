@@ -129,7 +129,7 @@ private:
     }
 
     const Options &m_options;
-    WritableProject m_project;
+    OpenedProject m_project;
 };
 
 void writeReport(JsonWriter &json, const Imported &imported)
