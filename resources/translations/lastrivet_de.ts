@@ -8031,6 +8031,131 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::BackupForm</name>
+    <message>
+        <source>Back up now</source>
+        <translation>Jetzt sichern</translation>
+    </message>
+    <message>
+        <source>Folder on another disk</source>
+        <translation>Ordner auf einem anderen Datenträger</translation>
+    </message>
+    <message>
+        <source>by itself, when that disk is there and something was changed</source>
+        <translation>von selbst, wenn dieser Datenträger da ist und sich etwas geändert hat</translation>
+    </message>
+    <message>
+        <source>read back also what earlier backups copied (takes long)</source>
+        <translation>auch zurücklesen, was frühere Sicherungen kopiert haben (dauert lange)</translation>
+    </message>
+    <message>
+        <source> days without one</source>
+        <translation> Tagen ohne Sicherung</translation>
+    </message>
+    <message>
+        <source>Back up</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>Remind me after</source>
+        <translation>Erinnern nach</translation>
+    </message>
+    <message>
+        <source>This time</source>
+        <translation>Dieses Mal</translation>
+    </message>
+    <message>
+        <source>Everything is copied there, with all photographs; later only what is new.</source>
+        <translation>Alles wird dorthin kopiert, mit allen Fotos; später nur noch, was neu ist.</translation>
+    </message>
+    <message>
+        <source>This folder is not there just now.</source>
+        <translation>Diesen Ordner gibt es gerade nicht.</translation>
+    </message>
+    <message>
+        <source>This folder is on the disk of the project. A backup there helps against mistakes, and is lost with the disk.</source>
+        <translation>Dieser Ordner liegt auf dem Datenträger des Projekts. Eine Sicherung dort hilft gegen Versehen und geht mit dem Datenträger verloren.</translation>
+    </message>
+    <message>
+        <source>This folder is on another disk. Keep that disk in another building.</source>
+        <translation>Dieser Ordner liegt auf einem anderen Datenträger. Bewahren Sie ihn in einem anderen Gebäude auf.</translation>
+    </message>
+    <message>
+        <source>It needs a folder, best on a disk that is only plugged in for this.</source>
+        <translation>Es braucht einen Ordner, am besten auf einem Datenträger, der nur dafür angesteckt wird.</translation>
+    </message>
+    <message>
+        <source>A backup is running already.</source>
+        <translation>Es läuft schon eine Sicherung.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BackupKeeper</name>
+    <message>
+        <source>No backup elsewhere was made yet.</source>
+        <translation>Es gibt noch keine Sicherung an einem anderen Ort.</translation>
+    </message>
+    <message>
+        <source>The last backup was made today and read back: %1</source>
+        <translation>Die letzte Sicherung ist von heute und wurde zurückgelesen: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>The last backup was made %n days ago and read back: %1</source>
+        <translation>
+            <numerusform>Die letzte Sicherung ist %n Tag alt und wurde zurückgelesen: %1</numerusform>
+            <numerusform>Die letzte Sicherung ist %n Tage alt und wurde zurückgelesen: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no backup elsewhere yet: if this disk fails, these records and photographs are gone.</source>
+        <translation>Es gibt noch keine Sicherung an einem anderen Ort: Fällt dieser Datenträger aus, sind Aufzeichnungen und Fotos verloren.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The last backup elsewhere is %n days old, and work was recorded since.</source>
+        <translation>
+            <numerusform>Die letzte Sicherung an einem anderen Ort ist %n Tag alt, und seitdem wurde etwas eingetragen.</numerusform>
+            <numerusform>Die letzte Sicherung an einem anderen Ort ist %n Tage alt, und seitdem wurde etwas eingetragen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A backup is running already.</source>
+        <translation>Es läuft schon eine Sicherung.</translation>
+    </message>
+    <message>
+        <source>Backing up, in megabytes</source>
+        <translation>Sicherung, in Megabyte</translation>
+    </message>
+    <message>
+        <source>The backup was cancelled. The one before is as it was, and what was copied so far is not copied again.</source>
+        <translation>Die Sicherung wurde abgebrochen. Die vorige ist, wie sie war, und was schon kopiert ist, wird nicht noch einmal kopiert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Backed up and read back: %n new files.</source>
+        <translation>
+            <numerusform>Gesichert und zurückgelesen: %n neue Datei.</numerusform>
+            <numerusform>Gesichert und zurückgelesen: %n neue Dateien.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The backup lies on the disk of the project, and would be lost with it.</source>
+        <translation>Die Sicherung liegt auf dem Datenträger des Projekts und ginge mit ihm verloren.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are missing or no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%n Datei fehlt oder ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%n Dateien fehlen oder sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BackupNotice</name>
+    <message>
+        <source>Back up…</source>
+        <translation>Sichern…</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::BenchClock</name>
     <message>
         <source>The clock runs: %1</source>
@@ -8664,6 +8789,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::DailyCopy</name>
+    <message>
+        <source>The copy of the day could not be made; your records are saved. %1</source>
+        <translation>Die Kopie des Tages konnte nicht gemacht werden; Ihre Aufzeichnungen sind gespeichert. %1</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
@@ -8782,6 +8914,13 @@
     <message>
         <source>A photograph of the correction is enough for the inspector.</source>
         <translation>Dem Prüfer genügt ein Foto der Behebung.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::FolderLine</name>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
     </message>
 </context>
 <context>
@@ -9563,6 +9702,22 @@
     <message>
         <source>&amp;Bench view</source>
         <translation>&amp;Werkbank-Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Back up now</source>
+        <translation>Jetzt &amp;sichern</translation>
+    </message>
+    <message>
+        <source>Bac&amp;kups…</source>
+        <translation>Sicherun&amp;gen…</translation>
+    </message>
+    <message>
+        <source>Write log and lists into the &amp;folder</source>
+        <translation>Bautagebuch und Listen in den Or&amp;dner schreiben</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>Sicherung &amp;wiederherstellen…</translation>
     </message>
 </context>
 <context>
@@ -10513,6 +10668,21 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::PlainPapers</name>
+    <message>
+        <source>This project is to read only: nothing can be written into it.</source>
+        <translation>Dieses Projekt kann nur gelesen werden: Es lässt sich nichts hineinschreiben.</translation>
+    </message>
+    <message>
+        <source>Writing the log and lists into the folder</source>
+        <translation>Bautagebuch und Listen werden in den Ordner geschrieben</translation>
+    </message>
+    <message>
+        <source>The folder now holds the builder&apos;s log as PDF, all records as CSV, and a page that explains them.</source>
+        <translation>Im Ordner liegen jetzt das Bautagebuch als PDF, alle Aufzeichnungen als CSV und eine Seite, die sie erklärt.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::Preferences</name>
     <message>
         <source>Preferences</source>
@@ -10884,6 +11054,60 @@
     <message>
         <source>repair decided</source>
         <translation>Reparatur entschieden</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RestoreForm</name>
+    <message>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Folder of the backup</source>
+        <translation>Ordner der Sicherung</translation>
+    </message>
+    <message>
+        <source>Put it into</source>
+        <translation>Ablegen in</translation>
+    </message>
+    <message>
+        <source>A backup becomes a project again, in a new folder. Nothing that is there is touched.</source>
+        <translation>Aus einer Sicherung wird wieder ein Projekt, in einem neuen Ordner. Was da ist, wird nicht angerührt.</translation>
+    </message>
+    <message>
+        <source>State of</source>
+        <translation>Stand vom</translation>
+    </message>
+    <message>
+        <source>Name of the new folder</source>
+        <translation>Name des neuen Ordners</translation>
+    </message>
+    <message>
+        <source>How much is restored</source>
+        <translation>Wie viel wiederhergestellt ist</translation>
+    </message>
+    <message>
+        <source>the last backup, %1</source>
+        <translation>der letzten Sicherung, %1</translation>
+    </message>
+    <message>
+        <source>It needs the folder of a backup: the one with a records.db in it.</source>
+        <translation>Es braucht den Ordner einer Sicherung: den, in dem eine records.db liegt.</translation>
+    </message>
+    <message>
+        <source>It needs a place and a name for the new folder.</source>
+        <translation>Es braucht einen Ort und einen Namen für den neuen Ordner.</translation>
+    </message>
+    <message>
+        <source>Cancelled; nothing was left behind.</source>
+        <translation>Abgebrochen; es ist nichts zurückgeblieben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%n Datei der Sicherung fehlt oder ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%n Dateien der Sicherung fehlen oder sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11961,6 +12185,10 @@
     <message>
         <source>Open again</source>
         <translation>Wieder öffnen</translation>
+    </message>
+    <message>
+        <source>Restore a backup…</source>
+        <translation>Sicherung wiederherstellen…</translation>
     </message>
 </context>
 <context>

@@ -8031,6 +8031,131 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::BackupForm</name>
+    <message>
+        <source>Back up now</source>
+        <translation>Sauvegarder maintenant</translation>
+    </message>
+    <message>
+        <source>Folder on another disk</source>
+        <translation>Dossier sur un autre disque</translation>
+    </message>
+    <message>
+        <source>by itself, when that disk is there and something was changed</source>
+        <translation>d’elle-même, quand ce disque est là et que quelque chose a changé</translation>
+    </message>
+    <message>
+        <source>read back also what earlier backups copied (takes long)</source>
+        <translation>relire aussi ce que des sauvegardes antérieures ont copié (c’est long)</translation>
+    </message>
+    <message>
+        <source> days without one</source>
+        <translation> jours sans sauvegarde</translation>
+    </message>
+    <message>
+        <source>Back up</source>
+        <translation>Sauvegarder</translation>
+    </message>
+    <message>
+        <source>Remind me after</source>
+        <translation>Me le rappeler après</translation>
+    </message>
+    <message>
+        <source>This time</source>
+        <translation>Cette fois</translation>
+    </message>
+    <message>
+        <source>Everything is copied there, with all photographs; later only what is new.</source>
+        <translation>Tout y est copié, avec toutes les photos ; ensuite seulement ce qui est nouveau.</translation>
+    </message>
+    <message>
+        <source>This folder is not there just now.</source>
+        <translation>Ce dossier n’est pas là en ce moment.</translation>
+    </message>
+    <message>
+        <source>This folder is on the disk of the project. A backup there helps against mistakes, and is lost with the disk.</source>
+        <translation>Ce dossier est sur le disque du projet. Une sauvegarde y protège des erreurs, et se perd avec le disque.</translation>
+    </message>
+    <message>
+        <source>This folder is on another disk. Keep that disk in another building.</source>
+        <translation>Ce dossier est sur un autre disque. Gardez ce disque dans un autre bâtiment.</translation>
+    </message>
+    <message>
+        <source>It needs a folder, best on a disk that is only plugged in for this.</source>
+        <translation>Il faut un dossier, de préférence sur un disque qui n’est branché que pour cela.</translation>
+    </message>
+    <message>
+        <source>A backup is running already.</source>
+        <translation>Une sauvegarde est déjà en cours.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BackupKeeper</name>
+    <message>
+        <source>No backup elsewhere was made yet.</source>
+        <translation>Aucune sauvegarde n’a encore été faite ailleurs.</translation>
+    </message>
+    <message>
+        <source>The last backup was made today and read back: %1</source>
+        <translation>La dernière sauvegarde est d’aujourd’hui et a été relue : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>The last backup was made %n days ago and read back: %1</source>
+        <translation>
+            <numerusform>La dernière sauvegarde a %n jour et a été relue : %1</numerusform>
+            <numerusform>La dernière sauvegarde a %n jours et a été relue : %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no backup elsewhere yet: if this disk fails, these records and photographs are gone.</source>
+        <translation>Il n’y a pas encore de sauvegarde ailleurs : si ce disque lâche, ces données et ces photos sont perdues.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The last backup elsewhere is %n days old, and work was recorded since.</source>
+        <translation>
+            <numerusform>La dernière sauvegarde ailleurs a %n jour, et du travail a été noté depuis.</numerusform>
+            <numerusform>La dernière sauvegarde ailleurs a %n jours, et du travail a été noté depuis.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A backup is running already.</source>
+        <translation>Une sauvegarde est déjà en cours.</translation>
+    </message>
+    <message>
+        <source>Backing up, in megabytes</source>
+        <translation>Sauvegarde, en mégaoctets</translation>
+    </message>
+    <message>
+        <source>The backup was cancelled. The one before is as it was, and what was copied so far is not copied again.</source>
+        <translation>La sauvegarde a été annulée. La précédente est intacte, et ce qui est déjà copié ne le sera pas de nouveau.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Backed up and read back: %n new files.</source>
+        <translation>
+            <numerusform>Sauvegardé et relu : %n nouveau fichier.</numerusform>
+            <numerusform>Sauvegardé et relu : %n nouveaux fichiers.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The backup lies on the disk of the project, and would be lost with it.</source>
+        <translation>La sauvegarde est sur le disque du projet, et se perdrait avec lui.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are missing or no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%n fichier manque ou n’est plus ce qui avait été pris ; « Vérifier dossiers et fichiers » le nomme.</numerusform>
+            <numerusform>%n fichiers manquent ou ne sont plus ce qui avait été pris ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::BackupNotice</name>
+    <message>
+        <source>Back up…</source>
+        <translation>Sauvegarder…</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::BenchClock</name>
     <message>
         <source>The clock runs: %1</source>
@@ -8664,6 +8789,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::DailyCopy</name>
+    <message>
+        <source>The copy of the day could not be made; your records are saved. %1</source>
+        <translation>La copie du jour n’a pas pu être faite ; vos données sont enregistrées. %1</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
@@ -8782,6 +8914,13 @@
     <message>
         <source>A photograph of the correction is enough for the inspector.</source>
         <translation>Une photo de la correction suffit à l’inspecteur.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::FolderLine</name>
+    <message>
+        <source>Choose…</source>
+        <translation>Choisir…</translation>
     </message>
 </context>
 <context>
@@ -9563,6 +9702,22 @@
     <message>
         <source>&amp;Bench view</source>
         <translation>Vue d’&amp;établi</translation>
+    </message>
+    <message>
+        <source>&amp;Back up now</source>
+        <translation>&amp;Sauvegarder maintenant</translation>
+    </message>
+    <message>
+        <source>Bac&amp;kups…</source>
+        <translation>Sauve&amp;gardes…</translation>
+    </message>
+    <message>
+        <source>Write log and lists into the &amp;folder</source>
+        <translation>Écrire le carnet et les listes dans le &amp;dossier</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>&amp;Restaurer une sauvegarde…</translation>
     </message>
 </context>
 <context>
@@ -10513,6 +10668,21 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::PlainPapers</name>
+    <message>
+        <source>This project is to read only: nothing can be written into it.</source>
+        <translation>Ce projet est en lecture seule : rien ne peut y être écrit.</translation>
+    </message>
+    <message>
+        <source>Writing the log and lists into the folder</source>
+        <translation>Écriture du carnet et des listes dans le dossier</translation>
+    </message>
+    <message>
+        <source>The folder now holds the builder&apos;s log as PDF, all records as CSV, and a page that explains them.</source>
+        <translation>Le dossier contient maintenant le carnet en PDF, toutes les données en CSV et une page qui les explique.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::Preferences</name>
     <message>
         <source>Preferences</source>
@@ -10884,6 +11054,60 @@
     <message>
         <source>repair decided</source>
         <translation>réparation décidée</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RestoreForm</name>
+    <message>
+        <source>Restore</source>
+        <translation>Restaurer</translation>
+    </message>
+    <message>
+        <source>Folder of the backup</source>
+        <translation>Dossier de la sauvegarde</translation>
+    </message>
+    <message>
+        <source>Put it into</source>
+        <translation>Le mettre dans</translation>
+    </message>
+    <message>
+        <source>A backup becomes a project again, in a new folder. Nothing that is there is touched.</source>
+        <translation>Une sauvegarde redevient un projet, dans un nouveau dossier. Rien de ce qui existe n’est touché.</translation>
+    </message>
+    <message>
+        <source>State of</source>
+        <translation>État du</translation>
+    </message>
+    <message>
+        <source>Name of the new folder</source>
+        <translation>Nom du nouveau dossier</translation>
+    </message>
+    <message>
+        <source>How much is restored</source>
+        <translation>Part déjà restaurée</translation>
+    </message>
+    <message>
+        <source>the last backup, %1</source>
+        <translation>la dernière sauvegarde, %1</translation>
+    </message>
+    <message>
+        <source>It needs the folder of a backup: the one with a records.db in it.</source>
+        <translation>Il faut le dossier d’une sauvegarde : celui qui contient un records.db.</translation>
+    </message>
+    <message>
+        <source>It needs a place and a name for the new folder.</source>
+        <translation>Il faut un endroit et un nom pour le nouveau dossier.</translation>
+    </message>
+    <message>
+        <source>Cancelled; nothing was left behind.</source>
+        <translation>Annulé ; rien n’est resté.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%n fichier de la sauvegarde manque ou n’est plus ce qui avait été pris ; « Vérifier dossiers et fichiers » le nomme.</numerusform>
+            <numerusform>%n fichiers de la sauvegarde manquent ou ne sont plus ce qui avait été pris ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11961,6 +12185,10 @@
     <message>
         <source>Open again</source>
         <translation>Rouvrir</translation>
+    </message>
+    <message>
+        <source>Restore a backup…</source>
+        <translation>Restaurer une sauvegarde…</translation>
     </message>
 </context>
 <context>
