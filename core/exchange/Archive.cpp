@@ -7,6 +7,7 @@
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/exchange/DocumentWriter.h"
+#include "core/exchange/WholeFile.h"
 #include "core/storage/DatabaseCopies.h"
 #include "core/storage/Opening.h"
 #include "core/storage/RecordReader.h"
@@ -23,8 +24,8 @@ namespace fs = std::filesystem;
 /// The contents of an archive, gathered until it is written.
 class Contents {
 public:
-    explicit Contents(const fs::path &place)
-        : m_zip(place)
+    Contents(const fs::path &place, const fs::path &named)
+        : m_zip(place, named)
     {
     }
 
@@ -59,6 +60,9 @@ private:
     std::string m_manifest;
     ZipFile m_zip;
 };
+
+/// Somebody did not want the archive any more.
+struct Ended {};
 
 bool isFile(const fs::path &place)
 {
@@ -101,15 +105,24 @@ std::optional<ArchiveReport> writeArchive(const fs::path &projectFolder, const f
                                      storage::Database::Safety::RollbackJournal);
         const Records records = storage::RecordReader(copy.sql()).readAll();
         ArchiveReport report;
-        Contents contents(file);
-        for (const char *page : {"READ-ME-FIRST.txt", "photos-of-part.sql"}) {
-            if (isFile(projectFolder / page))
-                contents.addFile(page, projectFolder / page);
+        const auto write = [&](const fs::path &unfinished) {
+            Contents contents(unfinished, file);
+            for (const char *page : {"READ-ME-FIRST.txt", "photos-of-part.sql"}) {
+                if (isFile(projectFolder / page))
+                    contents.addFile(page, projectFolder / page);
+            }
+            contents.addFile("records.db", database);
+            contents.addDocument(records);
+            addFiles(contents, records, projectFolder, report);
+            if (!contents.finish(onProgress))
+                throw Ended{};
+        };
+        try {
+            makeWholeFile(file, write);
+        } catch (const Ended &) {
+            return std::nullopt;
         }
-        contents.addFile("records.db", database);
-        contents.addDocument(records);
-        addFiles(contents, records, projectFolder, report);
-        return contents.finish(onProgress) ? std::optional(std::move(report)) : std::nullopt;
+        return report;
     });
 }
 

@@ -2,14 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/DocumentWriter.h"
 
-#include "core/base/Error.h"
 #include "core/exchange/DocumentFormat.h"
+#include "core/exchange/WholeFile.h"
 
-#include <fmt/format.h>
 
-#include <fstream>
 #include <ostream>
-#include <system_error>
 #include <type_traits>
 
 namespace lastrivet::exchange {
@@ -110,20 +107,7 @@ void writeDocument(const Records &records, std::ostream &out)
 
 void writeDocumentFile(const Records &records, const std::filesystem::path &file)
 {
-    auto unfinished = file;
-    unfinished += ".part";
-    std::ofstream out(unfinished, std::ios::binary | std::ios::trunc);
-    if (out)
-        writeDocument(records, out);
-    out.close();
-    std::error_code error;
-    if (out)
-        std::filesystem::rename(unfinished, file, error);
-    if (!out || error) {
-        std::error_code ignored;
-        std::filesystem::remove(unfinished, ignored);
-        throw NotSaved(fmt::format("{} cannot be written.", file.string()));
-    }
+    writeWholeFile(file, [&](std::ostream &out) { writeDocument(records, out); });
 }
 
 } // namespace lastrivet::exchange

@@ -3,7 +3,6 @@
 #include "core/exchange/ZipFile.h"
 
 #include "core/base/Error.h"
-#include "core/storage/ProjectFolder.h"
 
 #include <fmt/format.h>
 #include <zip.h>
@@ -41,11 +40,11 @@ void ZipFile::Discard::operator()(zip *archive) const
     zip_discard(archive);
 }
 
-ZipFile::ZipFile(std::filesystem::path place)
-    : m_place(std::move(place))
+ZipFile::ZipFile(const std::filesystem::path &place, std::filesystem::path named)
+    : m_named(std::move(named))
 {
     int error = 0;
-    m_zip.reset(zip_open(m_place.c_str(), ZIP_CREATE | ZIP_TRUNCATE, &error));
+    m_zip.reset(zip_open(place.c_str(), ZIP_CREATE | ZIP_TRUNCATE, &error));
     if (m_zip)
         return;
     zip_error_t reason;
@@ -76,8 +75,6 @@ bool ZipFile::finish(const OnProgress &onProgress)
         fail(zip_strerror(m_zip.get()));
     }
     m_zip.release();
-    storage::syncFile(m_place);
-    storage::syncFolder(std::filesystem::absolute(m_place).parent_path());
     return true;
 }
 
@@ -94,7 +91,7 @@ void ZipFile::add(const std::string &name, zip_source_t *source, int method)
 
 void ZipFile::fail(const std::string &why) const
 {
-    throw NotSaved(fmt::format("{} could not be written: {}.", m_place.string(), why));
+    throw NotSaved(fmt::format("{} could not be written: {}.", m_named.string(), why));
 }
 
 } // namespace lastrivet::exchange

@@ -12,21 +12,22 @@ struct zip_source;
 
 namespace lastrivet::exchange {
 
-/// A ZIP archive on its way: nothing of it is to be seen until it is finished, and what had its
-/// name before stays until then. Names are UTF-8. Throws `NotSaved`.
+/// A ZIP archive on its way, in a file of its own until it is whole. Names are UTF-8. Throws
+/// `NotSaved`.
 class ZipFile {
 public:
     /// Done so far, from 0 to 1; false ends the writing.
     using OnProgress = std::function<bool(double)>;
 
-    explicit ZipFile(std::filesystem::path place);
+    /// Sentences speak of `named`, which the file at `place` is going to be.
+    ZipFile(const std::filesystem::path &place, std::filesystem::path named);
 
     /// `text` must live until the archive is finished.
     void addText(const std::string &name, const std::string &text);
     /// Stored as it is: pictures are compressed already. The file is read when the archive is
     /// finished.
     void addFile(const std::string &name, const std::filesystem::path &file);
-    /// Writes all of it, durably; false when `onProgress` ended it.
+    /// Writes all of it; false when `onProgress` ended it.
     bool finish(const OnProgress &onProgress);
 
 private:
@@ -37,7 +38,7 @@ private:
     void add(const std::string &name, zip_source *source, int method);
     [[noreturn]] void fail(const std::string &why) const;
 
-    std::filesystem::path m_place;
+    std::filesystem::path m_named;
     std::unique_ptr<zip, Discard> m_zip;
 };
 

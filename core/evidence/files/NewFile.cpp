@@ -29,12 +29,6 @@ std::string ownPrefix()
     return fmt::format("{}{}-", leftoverPrefix, ::getpid());
 }
 
-std::string temporaryName()
-{
-    static std::atomic<unsigned> count{0};
-    return ownPrefix() + fmt::format("{}", ++count);
-}
-
 bool isLeftover(const fs::path &file)
 {
     const std::string name = file.filename().string();
@@ -42,6 +36,12 @@ bool isLeftover(const fs::path &file)
 }
 
 } // namespace
+
+std::string temporaryName()
+{
+    static std::atomic<unsigned> count{0};
+    return ownPrefix() + fmt::format("{}", ++count);
+}
 
 NewFile::NewFile(fs::path folder, std::string forName)
     : m_folder(std::move(folder))
@@ -106,6 +106,14 @@ void NewFile::publishOver(const std::string &name)
     if (::rename(m_temporary.c_str(), (m_folder / name).c_str()) != 0)
         throwNotSaved();
     m_temporary.clear();
+}
+
+void settleFile(const fs::path &file)
+{
+    const Descriptor opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC));
+    if (!opened || ::fsync(opened.number()) != 0)
+        throw FileFault(
+            {"{0} could not be saved: {1}.", {file.filename().string(), reason()}});
 }
 
 void settleFolder(const fs::path &folder)

@@ -15,6 +15,9 @@ namespace lastrivet::evidence {
 /// What the names of files begin with that are not whole yet.
 inline constexpr std::string_view leftoverPrefix = ".tmp-";
 
+/// A name for such a file: no other that is under way has it.
+std::string temporaryName();
+
 /// A file on its way into a folder: it has a temporary name there until it is published, and
 /// vanishes when it never is. Throws `FileFault`s.
 class NewFile {
@@ -43,6 +46,9 @@ private:
     std::string m_forName;
     Descriptor m_file;
 };
+
+/// Puts a file that somebody else wrote on the disk itself; throws `FileFault`.
+void settleFile(const std::filesystem::path &file);
 
 /// Puts the names in a folder on the disk itself; throws `FileFault`.
 void settleFolder(const std::filesystem::path &folder);

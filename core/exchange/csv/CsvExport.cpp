@@ -2,13 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvExport.h"
 
-#include "core/base/Error.h"
 #include "core/exchange/DocumentWriter.h"
+#include "core/exchange/WholeFile.h"
 #include "core/records/Description.h"
 
 #include <fmt/format.h>
 
-#include <fstream>
 #include <sstream>
 #include <system_error>
 
@@ -111,11 +110,8 @@ void writeCsvFolder(const Records &records, const std::filesystem::path &folder)
     std::filesystem::create_directories(folder, error);
     for (std::size_t i = 0; i < recordTypeCount; ++i) {
         const auto file = folder / fmt::format("{}.csv", plural(RecordType(i)));
-        std::ofstream out(file, std::ios::binary | std::ios::trunc);
-        writeCsv(records, RecordType(i), out);
-        out.close();
-        if (!out)
-            throw NotSaved(fmt::format("{} cannot be written.", file.string()));
+        writeWholeFile(file,
+                       [&](std::ostream &out) { writeCsv(records, RecordType(i), out); });
     }
 }
 

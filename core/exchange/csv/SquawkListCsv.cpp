@@ -2,15 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/SquawkListCsv.h"
 
-#include "core/base/Error.h"
 #include "core/entry/PartFinder.h"
+#include "core/exchange/WholeFile.h"
 #include "core/exchange/csv/CsvExport.h"
 #include "core/project/acts/SquawkActs.h"
 #include "core/records/Description.h"
 
-#include <fmt/format.h>
-
-#include <fstream>
 #include <ostream>
 
 namespace lastrivet::exchange {
@@ -53,18 +50,7 @@ void writeSquawkList(const Records &records, const std::vector<ListedSquawk> &li
 void writeSquawkListFile(const Records &records, const std::vector<ListedSquawk> &list,
                          const std::filesystem::path &file)
 {
-    const auto beside = std::filesystem::path(file).concat(".part");
-    std::ofstream out(beside, std::ios::binary | std::ios::trunc);
-    writeSquawkList(records, list, out);
-    out.close();
-    std::error_code error;
-    if (out)
-        std::filesystem::rename(beside, file, error);
-    if (out && !error)
-        return;
-    std::error_code ignored;
-    std::filesystem::remove(beside, ignored);
-    throw NotSaved(fmt::format("{} cannot be written; nothing was changed there.", file.string()));
+    writeWholeFile(file, [&](std::ostream &out) { writeSquawkList(records, list, out); });
 }
 
 } // namespace lastrivet::exchange

@@ -1,0 +1,87 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/WholeFile.h"
+
+#include "core/base/Error.h"
+#include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/NewFile.h"
+
+#include <fmt/format.h>
+
+#include <fstream>
+#include <system_error>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+[[noreturn]] void refuse(const fs::path &file)
+{
+    throw NotSaved(
+        fmt::format("{} cannot be written; nothing was changed there.", file.string()));
+}
+
+/// Removed again unless it has become the file that was asked for.
+class Unfinished {
+public:
+    explicit Unfinished(const fs::path &file)
+        : m_folder(file.has_parent_path() ? file.parent_path() : fs::path("."))
+        , m_path(m_folder / evidence::temporaryName())
+    {
+    }
+    ~Unfinished()
+    {
+        std::error_code ignored;
+        fs::remove(m_path, ignored);
+    }
+    Unfinished(const Unfinished &) = delete;
+    Unfinished &operator=(const Unfinished &) = delete;
+
+    const fs::path &path() const { return m_path; }
+    void become(const fs::path &file) const
+    {
+        evidence::settleFile(m_path);
+        std::error_code failure;
+        fs::rename(m_path, file, failure);
+        if (failure)
+            refuse(file);
+        try {
+            evidence::settleFolder(m_folder);
+        } catch (const evidence::FileFault &) {
+            // It has its name, and is whole; after a power cut there may be the one before.
+        }
+    }
+
+private:
+    fs::path m_folder;
+    fs::path m_path;
+};
+
+} // namespace
+
+void makeWholeFile(const fs::path &file, const std::function<void(const fs::path &)> &make)
+{
+    const Unfinished unfinished(file);
+    make(unfinished.path());
+    try {
+        unfinished.become(file);
+    } catch (const evidence::FileFault &) {
+        refuse(file);
+    }
+}
+
+void writeWholeFile(const fs::path &file, const std::function<void(std::ostream &)> &write)
+{
+    makeWholeFile(file, [&](const fs::path &unfinished) {
+        std::ofstream out(unfinished, std::ios::binary | std::ios::trunc);
+        if (out)
+            write(out);
+        out.close();
+        if (!out)
+            refuse(file);
+    });
+}
+
+} // namespace lastrivet::exchange
