@@ -2,109 +2,189 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Error.h"
 #include "core/storage/Database.h"
-#include "core/verify/Verification.h"
-#include "tests/support/FaultyDisk.h"
-#include "tests/support/TestProject.h"
+#include "tests/faults/Acts.h"
+#include "tests/faults/Contents.h"
+#include "tests/faults/Report.h"
+#include "tests/faults/Site.h"
+#include "tests/faults/disk/Disk.h"
 
 #include <catch2/catch.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <optional>
 
 using namespace lastrivet;
+using namespace lastrivet::faults;
 
 namespace {
 
-Project::Body addParts(int count)
+using Sentences = std::vector<std::string>;
+
+/// Why an act was not done; nothing when it was. What is no `Fault` passes through: nobody
+/// would catch it.
+Sentences attempt(const Act &act, Site &site)
 {
-    return [count](Edit &edit) {
-        for (int i = 0; i < count; ++i) {
-            Component part;
-            part.name = "Rib " + std::to_string(i);
-            edit.put(part);
+    try {
+        return act.perform(site.project(), site.supplies());
+    } catch (const Fault &fault) {
+        return {fault.what()};
+    }
+}
+
+void requireOneSentenceEach(const Sentences &sentences)
+{
+    for (const auto &sentence : sentences) {
+        CAPTURE(sentence);
+        REQUIRE(sentence.size() > 10);
+        REQUIRE(sentence.ends_with('.'));
+        REQUIRE(sentence.find('\n') == std::string::npos);
+    }
+}
+
+/// What the project shows is what lies on the disk, whole; and work goes on.
+void requireSound(Site &site)
+{
+    auto onlyLooking = site.options();
+    onlyLooking.readOnly = true;
+    REQUIRE(*Project::open(site.folder(), onlyLooking)->records() == *site.project().records());
+    REQUIRE(damageIn(site.folder()) == "");
+    addPart(site.project());
+}
+
+struct FailureCounts {
+    int failures = 0;
+    int refused = 0;
+    int done = 0;
+};
+
+class Trial {
+public:
+    explicit Trial(const Act &act)
+        : m_act(act)
+        , m_changesRecords(isOneOf(changingActs(), act))
+        , m_disk(m_site.root())
+    {
+        // Something to take back and to write over.
+        REQUIRE(m_act.perform(m_site.project(), m_site.supplies()).empty());
+    }
+
+    /// Lets the operation after `more` others fail; false when the act has no more of them.
+    bool fail(int more, int error, Disk::Failing failing)
+    {
+        CAPTURE(m_act.name, more, error, int(failing));
+        const auto before = m_site.project().records();
+        const auto written = contentsOf(m_site.root(), Site::projectName);
+        m_disk.failAfter(more, error, failing);
+        const auto why = attempt(m_act, m_site);
+        const bool hasFailed = m_disk.hasFailed();
+        m_disk.failNever();
+        requireOneSentenceEach(why);
+        CAPTURE(why);
+        if (m_changesRecords)
+            REQUIRE((*m_site.project().records() == *before) == !why.empty());
+        else
+            requireWholeFiles(written);
+        if (failing == Disk::Failing::Once)
+            REQUIRE(unfinishedIn(m_site.root()).empty());
+        requireSound(m_site);
+        count(hasFailed, !why.empty());
+        return hasFailed;
+    }
+
+    const FailureCounts &counts() const { return m_counts; }
+
+private:
+    static bool isOneOf(std::span<const Act> acts, const Act &act)
+    {
+        return std::any_of(acts.begin(), acts.end(),
+                           [&](const Act &each) { return each.name == act.name; });
+    }
+
+    /// Every file written beside the project is the one of before, or the one that was to be.
+    void requireWholeFiles(const Contents &before)
+    {
+        const auto after = contentsOf(m_site.root(), Site::projectName);
+        REQUIRE(attempt(m_act, m_site).empty());
+        const auto wanted = contentsOf(m_site.root(), Site::projectName);
+        for (const auto &[name, bytes] : after) {
+            CAPTURE(name);
+            if (isUnfinished(name))
+                continue;
+            const auto old = before.find(name);
+            REQUIRE(((old != before.end() && old->second == bytes) || wanted.at(name) == bytes));
         }
-    };
-}
+    }
 
-int syncsOf(const test::FaultyDisk &disk, const std::function<void()> &body)
-{
-    const int before = disk.syncs();
-    body();
-    return disk.syncs() - before;
-}
+    void count(bool hasFailed, bool isRefused)
+    {
+        m_counts.failures += hasFailed;
+        m_counts.refused += hasFailed && isRefused;
+        m_counts.done += hasFailed && !isRefused;
+    }
 
-/// What is on disk must be what the project shows, and whole.
-void requireAgreement(const test::TestProject &project, const Snapshot &shown)
+    const Act &m_act;
+    bool m_changesRecords;
+    Site m_site;
+    Disk m_disk;
+    FailureCounts m_counts;
+};
+
+void tryAll(const Act &act)
 {
-    REQUIRE(*project.openAgain(true)->records() == *shown);
-    REQUIRE(verify(project.folder()).isFaultless());
+    FailureCounts sum;
+    const int step = times(7, 1);
+    for (const int error : {EIO, ENOSPC}) {
+        for (const auto failing : {Disk::Failing::Once, Disk::Failing::FromThenOn}) {
+            Trial trial(act);
+            for (int more = 0; trial.fail(more, error, failing); more += step) {
+            }
+            sum.failures += trial.counts().failures;
+            sum.refused += trial.counts().refused;
+            sum.done += trial.counts().done;
+        }
+    }
+    report(fmt::format("one failure: {}", act.name), sum.failures,
+           fmt::format("{} refused in a sentence, {} done all the same", sum.refused, sum.done));
+    CHECK(sum.failures > 0);
+    CHECK(sum.refused > 0);
 }
 
 } // namespace
 
-TEST_CASE("A change syncs the disk as often as a bare insert")
+TEST_CASE("Whichever operation of the disk fails, a change is saved and shown, or neither",
+          "[failure]")
 {
-    const test::FaultyDisk disk;
-    test::TestProject project;
-    project.part("Wing");
-    storage::Database bare(project.database(), storage::Database::Access::ReadWrite,
+    for (const auto &each : changingActs())
+        DYNAMIC_SECTION(each.name) { tryAll(each); }
+}
+
+TEST_CASE("Whichever operation of the disk fails, a file is written whole or left as it was",
+          "[failure]")
+{
+    for (const auto &each : writingActs())
+        DYNAMIC_SECTION(each.name) { tryAll(each); }
+}
+
+TEST_CASE("A change syncs the disk as often as a bare insert", "[failure]")
+{
+    Site site;
+    Disk disk(site.root());
+    storage::Database bare(site.folder() / "records.db", storage::Database::Access::ReadWrite,
                            storage::Database::Safety::WriteAhead);
+    const auto syncsOf = [&](const auto &body) {
+        const auto before = disk.log().size();
+        body();
+        return std::count_if(disk.log().begin() + std::ptrdiff_t(before), disk.log().end(),
+                             [](const Operation &operation) {
+                                 return operation.kind == Operation::Kind::Sync;
+                             });
+    };
     bare.run("CREATE TABLE \"bare\" (\"id\" INTEGER PRIMARY KEY, \"text\" TEXT) STRICT");
-    const int insert =
-        syncsOf(disk, [&] { bare.run(R"(INSERT INTO "bare" VALUES (1,'a log entry'))"); });
+    const auto insert =
+        syncsOf([&] { bare.run(R"(INSERT INTO "bare" VALUES (1,'a log entry'))"); });
     REQUIRE(insert >= 1);
-    CHECK(syncsOf(disk, [&] { project.part("Tail"); }) == insert);
-    CHECK(syncsOf(disk, [&] { REQUIRE(project->undo()); }) == insert);
-}
-
-TEST_CASE("Whichever write fails, a change is either saved and shown, or neither")
-{
-    const int size = GENERATE(1, 40);
-    test::FaultyDisk disk;
-    test::TestProject project;
-    int failures = 0;
-    int saved = 0;
-    for (int at = 0;; ++at) {
-        const auto before = project->records();
-        disk.failAfter(at);
-        bool isDone = false;
-        try {
-            isDone = bool(project->change("Parts", addParts(size)));
-        } catch (const Fault &) {
-            REQUIRE(project->records() == before);
-        }
-        const bool hasFailed = disk.hasFailed();
-        disk.failNever();
-        REQUIRE((*project->records() == *before) == !isDone);
-        requireAgreement(project, project->records());
-        if (!hasFailed)
-            break;
-        ++failures;
-        saved += isDone;
-    }
-    // Each frame of the log is written in two parts, and then synced.
-    CHECK(failures >= 5);
-    INFO(failures << " failures, " << saved << " of them after the change was safe");
-    project.change("Afterwards", addParts(1));
-    requireAgreement(project, project->records());
-}
-
-TEST_CASE("Whichever write fails, an undo is either saved and shown, or neither")
-{
-    test::FaultyDisk disk;
-    test::TestProject project;
-    for (int at = 0;; ++at) {
-        project.change("Parts", addParts(5));
-        const auto before = project->records();
-        disk.failAfter(at);
-        bool isDone = false;
-        try {
-            isDone = bool(project->undo());
-        } catch (const Fault &) {
-            REQUIRE(project->records() == before);
-        }
-        const bool hasFailed = disk.hasFailed();
-        disk.failNever();
-        REQUIRE((*project->records() == *before) == !isDone);
-        requireAgreement(project, project->records());
-        if (!hasFailed)
-            break;
-    }
+    CHECK(syncsOf([&] { addPart(site.project()); }) == insert);
+    CHECK(syncsOf([&] { REQUIRE(site.project().undo()); }) == insert);
 }

@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "tests/faults/Site.h"
+#include "tests/faults/disk/Disk.h"
+#include "tests/faults/disk/Medium.h"
+
+#include <string>
+#include <vector>
+
+namespace lastrivet::faults {
+
+/// What became of a project in power cuts.
+struct CutCounts {
+    int cuts = 0;
+    /// A change that was shown as saved is gone.
+    int lost = 0;
+    /// The records are those of no moment.
+    int half = 0;
+    /// It cannot be opened, `verify` complains, or it cannot go on.
+    int damaged = 0;
+    /// The first of each, for whoever has to mend it.
+    std::string examples;
+
+    bool areHarmless() const { return lost + half + damaged == 0; }
+    std::string text() const;
+    CutCounts &operator+=(const CutCounts &other);
+};
+
+/// A stretch of work on a site, recorded operation by operation, in which the power is then cut
+/// over and over.
+class PowerCuts {
+public:
+    /// Begins to record.
+    explicit PowerCuts(Site &site);
+
+    Disk &disk() { return m_disk; }
+    /// Everything until here is shown as saved.
+    void mark();
+    /// Stops recording; then cuts `count` times at random moments and looks at what is left.
+    CutCounts cut(int count, unsigned seed);
+
+private:
+    void check(const std::filesystem::path &folder, std::size_t marked, CutCounts &counts) const;
+
+    Site &m_site;
+    Disk m_disk;
+    std::vector<Snapshot> m_states;
+};
+
+} // namespace lastrivet::faults

@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <sys/types.h>
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace lastrivet::faults {
+
+/// Another process at a project: it does one act over and over, and says after each that it is
+/// done by the hash of the newest journal row.
+class Worker {
+public:
+    Worker(std::string_view act, const std::filesystem::path &project,
+           const std::filesystem::path &supplies, std::int64_t series);
+    ~Worker();
+    Worker(const Worker &) = delete;
+    Worker &operator=(const Worker &) = delete;
+
+    /// Reads its first line, and keeps it: it has opened the project, or says why it cannot.
+    const std::string &hello();
+    void kill();
+    /// Asks it to end after what it is doing.
+    void askToEnd();
+    /// The lines it has said until its end.
+    std::vector<std::string> said();
+
+    static constexpr std::string_view ready = "ready";
+
+private:
+    bool readMore();
+
+    pid_t m_process = 0;
+    int m_words = -1;
+    std::string m_text;
+    std::string m_hello;
+};
+
+/// What the other process does, when this program's first argument is `work`.
+int work(const std::vector<std::string> &arguments);
+
+} // namespace lastrivet::faults
