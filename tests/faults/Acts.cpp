@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/faults/Acts.h"
 
+#include "core/backup/Backup.h"
+#include "core/backup/OwnCopies.h"
 #include "core/evidence/IntakeStore.h"
 #include "core/exchange/Archive.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/Import.h"
 #include "core/exchange/csv/CsvExport.h"
+#include "tests/faults/Copies.h"
 
 #include <algorithm>
 #include <array>
@@ -123,6 +126,29 @@ Reasons exportArchive(Project &project, Supplies &)
     return {};
 }
 
+auto now()
+{
+    return std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+}
+
+Reasons backUp(Project &project, Supplies &supplies)
+{
+    if (auto why = supplies.next() % 3 ? log(project, supplies) : takePhotoIn(project, supplies);
+        !why.empty())
+        return why;
+    fs::create_directories(beside(project, shelf));
+    const auto report = backup::backUp(project.folder(), beside(project, shelf), now());
+    return report && report->isWhole() ? Reasons{} : Reasons{"The backup is not whole."};
+}
+
+Reasons keepCopy(Project &project, Supplies &supplies)
+{
+    if (auto why = log(project, supplies); !why.empty())
+        return why;
+    backup::keepCopy(project.folder(), now());
+    return {};
+}
+
 constexpr std::array changing{
     Act{"logging", log},         Act{"squawk", noteSquawk},     Act{"photo intake", takePhotoIn},
     Act{"sheet intake", takeSheetIn}, Act{"undo", undo},        Act{"redo", redo},
@@ -133,6 +159,7 @@ constexpr std::array writing{
     Act{"export as CSV", exportTables},
     Act{"export as archive", exportArchive},
 };
+constexpr std::array copying{Act{"backup", backUp}, Act{"own copy", keepCopy}};
 
 } // namespace
 
@@ -146,14 +173,19 @@ std::span<const Act> writingActs()
     return writing;
 }
 
+std::span<const Act> copyingActs()
+{
+    return copying;
+}
+
 const Act &act(std::string_view name)
 {
-    const auto isNamed = [&](const Act &each) { return each.name == name; };
-    if (const auto at = std::find_if(changing.begin(), changing.end(), isNamed);
-        at != changing.end())
-        return *at;
-    if (const auto at = std::find_if(writing.begin(), writing.end(), isNamed); at != writing.end())
-        return *at;
+    for (const auto acts : {changingActs(), writingActs(), copyingActs()}) {
+        for (const auto &each : acts) {
+            if (each.name == name)
+                return each;
+        }
+    }
     throw std::logic_error("no act is named " + std::string(name));
 }
 

@@ -23,7 +23,9 @@ struct Act {
 std::span<const Act> changingActs();
 /// Acts that write elsewhere, into folders beside the project's.
 std::span<const Act> writingActs();
-/// One of either by its name.
+/// Acts that copy the project: first a day's work is logged, so that there is something new.
+std::span<const Act> copyingActs();
+/// One of all these by its name.
 const Act &act(std::string_view name);
 
 } // namespace lastrivet::faults

@@ -4,6 +4,7 @@
 #include "core/storage/Database.h"
 #include "tests/faults/Acts.h"
 #include "tests/faults/Contents.h"
+#include "tests/faults/Copies.h"
 #include "tests/faults/Report.h"
 #include "tests/faults/Site.h"
 #include "tests/faults/disk/Disk.h"
@@ -63,7 +64,6 @@ class Trial {
 public:
     explicit Trial(const Act &act)
         : m_act(act)
-        , m_changesRecords(isOneOf(changingActs(), act))
         , m_disk(m_site.root())
     {
         // Something to take back and to write over.
@@ -82,10 +82,11 @@ public:
         m_disk.failNever();
         requireOneSentenceEach(why);
         CAPTURE(why);
-        if (m_changesRecords)
+        if (isOneOf(changingActs(), m_act))
             REQUIRE((*m_site.project().records() == *before) == !why.empty());
-        else
+        else if (isOneOf(writingActs(), m_act))
             requireWholeFiles(written);
+        REQUIRE(damageInCopies(m_site.root()) == "");
         if (failing == Disk::Failing::Once)
             REQUIRE(unfinishedIn(m_site.root()).empty());
         requireSound(m_site);
@@ -125,7 +126,6 @@ private:
     }
 
     const Act &m_act;
-    bool m_changesRecords;
     Site m_site;
     Disk m_disk;
     FailureCounts m_counts;
@@ -164,6 +164,13 @@ TEST_CASE("Whichever operation of the disk fails, a file is written whole or lef
           "[failure]")
 {
     for (const auto &each : writingActs())
+        DYNAMIC_SECTION(each.name) { tryAll(each); }
+}
+
+TEST_CASE("Whichever operation of the disk fails, every copy of a project is a whole one",
+          "[failure]")
+{
+    for (const auto &each : copyingActs())
         DYNAMIC_SECTION(each.name) { tryAll(each); }
 }
 

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/faults/Acts.h"
+#include "tests/faults/Copies.h"
 #include "tests/faults/Report.h"
 #include "tests/faults/Site.h"
 #include "tests/faults/Worker.h"
@@ -22,6 +23,14 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr int killsPerSite = 20;
+
+/// Acts that are killed, and after which every finished one has to be found.
+std::vector<Act> killedActs()
+{
+    std::vector<Act> acts(changingActs().begin(), changingActs().end());
+    acts.insert(acts.end(), copyingActs().begin(), copyingActs().end());
+    return acts;
+}
 
 std::set<std::string> hashesIn(const Project &project)
 {
@@ -65,6 +74,9 @@ std::size_t killWhile(std::string_view act, int count, unsigned seed)
         for (const auto &hash : said)
             REQUIRE(hashes.contains(hash));
         REQUIRE(damageIn(site->folder()) == "");
+        REQUIRE(damageInCopies(site->root()) == "");
+        if (act == "backup" && !said.empty())
+            REQUIRE(hashesOnShelf(site->root()).contains(said.back()));
         addPart(site->project());
         done += said.size();
     }
@@ -77,7 +89,7 @@ TEST_CASE("A program that is killed loses nothing that it said was saved, and le
           "[kill]")
 {
     unsigned seed = 1;
-    for (const auto &each : changingActs()) {
+    for (const auto &each : killedActs()) {
         DYNAMIC_SECTION(each.name)
         {
             const int count = times(6, 300);

@@ -43,7 +43,7 @@ CutCounts cutWhile(const std::vector<std::string_view> &acts, int count, int cut
         INFO((why.empty() ? std::string() : why.front()));
         REQUIRE(why.empty());
         site.clock().advance(std::chrono::minutes{5});
-        power.mark();
+        power.mark(acts[std::size_t(i) % acts.size()] == "backup");
         if (i % 17 != 16)
             continue;
         site.close();
@@ -77,9 +77,13 @@ TEST_CASE("A power cut takes no change that was shown as saved, and leaves no ha
         requireHarmless("undo and redo", cutWhile({"logging", "photo intake", "undo", "redo"}, 80,
                                                   times(40, 1500), 3));
     }
+    SECTION("backup")
+    {
+        requireHarmless("backup", cutWhile({"backup", "own copy"}, 12, times(20, 1000), 4));
+    }
     SECTION("import")
     {
-        requireHarmless("import", cutWhile({"import", "large import"}, 10, times(20, 700), 4));
+        requireHarmless("import", cutWhile({"import", "large import"}, 10, times(20, 700), 5));
     }
 }
 

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/faults/PowerCuts.h"
 
-#include "core/base/Error.h"
+#include "tests/faults/Acts.h"
+#include "tests/faults/Copies.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <optional>
 
 namespace lastrivet::faults {
 
@@ -18,14 +18,10 @@ std::string CutCounts::text() const
     return fmt::format("{} lost, {} half, {} damaged", lost, half, damaged);
 }
 
-CutCounts &CutCounts::operator+=(const CutCounts &other)
+void CutCounts::tell(int &count, std::size_t marked, const std::string &what)
 {
-    cuts += other.cuts;
-    lost += other.lost;
-    half += other.half;
-    damaged += other.damaged;
-    examples += other.examples;
-    return *this;
+    if (++count == 1)
+        examples += fmt::format("after change {}: {}\n", marked, what);
 }
 
 PowerCuts::PowerCuts(Site &site)
@@ -35,9 +31,13 @@ PowerCuts::PowerCuts(Site &site)
     mark();
 }
 
-void PowerCuts::mark()
+void PowerCuts::mark(bool onShelf)
 {
     m_disk.mark(m_states.size());
+    if (onShelf)
+        m_onShelf.emplace_back(m_states.size());
+    else
+        m_onShelf.push_back(m_onShelf.empty() ? std::nullopt : m_onShelf.back());
     m_states.push_back(m_site.project().records());
 }
 
@@ -69,34 +69,61 @@ CutCounts PowerCuts::cut(int count, unsigned seed)
         }
         const TemporaryFolder left;
         medium.writeAfterCut(Loss(random() % 3), random, left.path());
-        check(left.path() / Site::projectName, marked, counts);
+        check(left.path(), marked, counts);
     }
     return counts;
 }
 
-void PowerCuts::check(const fs::path &folder, std::size_t marked, CutCounts &counts) const
+void PowerCuts::check(const fs::path &site, std::size_t marked, CutCounts &counts) const
 {
-    const auto tell = [&](int &count, const std::string &what) {
-        if (++count == 1)
-            counts.examples += fmt::format("after change {}: {}\n", marked, what);
-    };
     ++counts.cuts;
     try {
-        auto project = Project::open(folder, m_site.options());
-        const auto isNow = [&](const Snapshot &state) { return *state == *project->records(); };
-        const auto first = m_states.begin() + std::ptrdiff_t(marked);
-        const auto last = m_states.end() - first > 1 ? first + 2 : first + 1;
-        if (std::none_of(first, last, isNow)) {
-            const bool isEarlier = std::any_of(m_states.begin(), first, isNow);
-            tell(isEarlier ? counts.lost : counts.half, "the records are of another moment");
-            return;
-        }
-        if (const auto damage = damageIn(folder); !damage.empty())
-            tell(counts.damaged, damage);
-        addPart(*project);
+        checkProject(site, marked, counts);
+        checkShelf(site, marked, counts);
     } catch (const std::exception &fault) {
-        tell(counts.damaged, fault.what());
+        counts.tell(counts.damaged, marked, fault.what());
     }
+}
+
+bool PowerCuts::isOneOf(const Records &records, std::size_t first, std::size_t last) const
+{
+    const auto end = m_states.begin() + std::ptrdiff_t(std::min(last, m_states.size()));
+    return std::any_of(m_states.begin() + std::ptrdiff_t(first), end,
+                       [&](const Snapshot &state) { return *state == records; });
+}
+
+void PowerCuts::checkProject(const fs::path &site, std::size_t marked, CutCounts &counts) const
+{
+    const auto folder = site / Site::projectName;
+    const auto project = Project::open(folder, m_site.options());
+    if (!isOneOf(*project->records(), marked, marked + 2)) {
+        const bool isEarlier = isOneOf(*project->records(), 0, marked);
+        counts.tell(isEarlier ? counts.lost : counts.half, marked, "records of another moment");
+        return;
+    }
+    if (const auto damage = damageIn(folder); !damage.empty())
+        counts.tell(counts.damaged, marked, damage);
+    addPart(*project);
+}
+
+/// The backup on the shelf is whole, and a backup can be made.
+void PowerCuts::checkShelf(const fs::path &site, std::size_t marked, CutCounts &counts) const
+{
+    if (!fs::exists(site / shelf))
+        return;
+    const auto kept = site / shelf / Site::projectName;
+    if (const auto damage = damageInCopies(site); !damage.empty())
+        counts.tell(counts.damaged, marked, damage);
+    if (const auto since = m_onShelf[marked]) {
+        const auto backup = Project::open(kept, {nullptr, {}, true});
+        if (!isOneOf(*backup->records(), *since, marked + 2))
+            counts.tell(counts.lost, marked, "the backup is of another moment");
+    }
+    const auto project = Project::open(site / Site::projectName, m_site.options());
+    Supplies supplies(m_site.supplies().folder(), 9);
+    const auto why = act("backup").perform(*project, supplies);
+    if (!why.empty())
+        counts.tell(counts.damaged, marked, why.front());
 }
 
 } // namespace lastrivet::faults

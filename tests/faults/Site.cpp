@@ -10,7 +10,14 @@
 namespace lastrivet::faults {
 
 Site::Site()
+    : Site(std::filesystem::path())
 {
+}
+
+Site::Site(std::filesystem::path root)
+    : m_root(root.empty() ? m_temporary.path() : std::move(root))
+{
+    std::filesystem::create_directories(m_root);
     ProjectFacts facts;
     facts.name = "Fault bench";
     m_project =

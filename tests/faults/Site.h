@@ -17,9 +17,11 @@ namespace lastrivet::faults {
 class Site {
 public:
     Site();
+    /// In a folder that the caller removes.
+    explicit Site(std::filesystem::path root);
 
     /// What faults are made in: the project and what is written beside it.
-    const std::filesystem::path &root() const { return m_temporary.path(); }
+    const std::filesystem::path &root() const { return m_root; }
     std::filesystem::path folder() const { return root() / projectName; }
     Project &project() { return *m_project; }
     test::FakeClock &clock() { return m_clock; }
@@ -34,6 +36,7 @@ public:
 private:
     TemporaryFolder m_temporary;
     TemporaryFolder m_outside;
+    std::filesystem::path m_root;
     test::FakeClock m_clock;
     Supplies m_supplies{m_outside.path(), 1};
     std::unique_ptr<Project> m_project;

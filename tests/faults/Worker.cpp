@@ -12,9 +12,12 @@
 #include <array>
 #include <cerrno>
 #include <charconv>
+#include <chrono>
 #include <csignal>
 #include <cstdlib>
+#include <limits>
 #include <system_error>
+#include <thread>
 
 namespace lastrivet::faults {
 
@@ -30,22 +33,44 @@ void say(std::string_view words)
         std::_Exit(3);
 }
 
+/// Does an act again and again, unless another program writes to the project, which it says.
+void workOn(const Act &act, const std::string &folder, Supplies &supplies, int most)
+{
+    const auto project = Project::open(folder, {nullptr, "Worker", false});
+    say(project->isReadOnly() ? project->readOnlyReason() : std::string(Worker::ready));
+    for (int i = 0; !project->isReadOnly() && !isToEnd && i < most; ++i) {
+        const auto why = act.perform(*project, supplies);
+        say(why.empty() ? project->journalHash() : why.front());
+    }
+}
+
+void workByTurns(const Act &act, const std::string &folder, Supplies &supplies)
+{
+    constexpr int actsInTurn = 20;
+    constexpr std::chrono::milliseconds pause{5};
+    while (!isToEnd) {
+        workOn(act, folder, supplies, actsInTurn);
+        std::this_thread::sleep_for(pause);
+    }
+}
+
 } // namespace
 
 Worker::Worker(std::string_view act, const std::filesystem::path &project,
-               const std::filesystem::path &supplies, std::int64_t series)
+               const std::filesystem::path &supplies, std::int64_t series, Stay stay)
 {
     std::array<int, 2> pipe{};
     if (::pipe(pipe.data()) != 0)
         throw std::system_error(errno, std::generic_category());
-    const std::array<std::string, 6> words{"fault_tests",      "work",   std::string(act),
-                                           project.string(), supplies.string(),
-                                           std::to_string(series)};
-    std::array<char *, 7> arguments{};
+    const std::array<std::string, 7> words{
+        "fault_tests",         "work",           std::string(act),
+        project.string(),      supplies.string(), std::to_string(series),
+        stay == Stay::ByTurns ? "turns" : "always"};
+    std::array<char *, 8> arguments{};
     for (std::size_t i = 0; i < words.size(); ++i)
         arguments[i] = const_cast<char *>(words[i].c_str());
-    m_process = ::fork();
-    if (m_process == 0) {
+    m_number = ::fork();
+    if (m_number == 0) {
         ::dup2(pipe[1], STDOUT_FILENO);
         ::close(pipe[0]);
         ::close(pipe[1]);
@@ -59,9 +84,9 @@ Worker::Worker(std::string_view act, const std::filesystem::path &project,
 
 Worker::~Worker()
 {
-    if (m_process > 0) {
-        ::kill(m_process, SIGKILL);
-        ::waitpid(m_process, nullptr, 0);
+    if (m_isRunning) {
+        kill();
+        ::waitpid(m_number, nullptr, 0);
     }
     ::close(m_words);
 }
@@ -87,20 +112,20 @@ const std::string &Worker::hello()
 
 void Worker::kill()
 {
-    ::kill(m_process, SIGKILL);
+    ::kill(m_number, SIGKILL);
 }
 
 void Worker::askToEnd()
 {
-    ::kill(m_process, SIGTERM);
+    ::kill(m_number, SIGTERM);
 }
 
 std::vector<std::string> Worker::said()
 {
     while (readMore()) {
     }
-    ::waitpid(m_process, nullptr, 0);
-    m_process = 0;
+    ::waitpid(m_number, nullptr, 0);
+    m_isRunning = false;
     std::vector<std::string> lines;
     for (std::size_t at = 0; m_text.find('\n', at) != std::string::npos;) {
         const auto end = m_text.find('\n', at);
@@ -113,23 +138,16 @@ std::vector<std::string> Worker::said()
 int work(const std::vector<std::string> &arguments)
 {
     std::signal(SIGTERM, [](int) { isToEnd = 1; });
-    const auto &folder = arguments.at(1);
     std::int64_t series = 0;
     std::from_chars(arguments.at(3).data(), arguments.at(3).data() + arguments.at(3).size(),
                     series);
     try {
-        const Act &todo = act(arguments.at(0));
-        const auto project = Project::open(folder, {nullptr, "Worker", false});
-        if (project->isReadOnly()) {
-            say(project->readOnlyReason());
-            return 3;
-        }
         Supplies supplies(arguments.at(2), series);
-        say(Worker::ready);
-        while (!isToEnd) {
-            const auto why = todo.perform(*project, supplies);
-            say(why.empty() ? project->journalHash() : why.front());
-        }
+        const Act &todo = act(arguments.at(0));
+        if (arguments.at(4) == "turns")
+            workByTurns(todo, arguments.at(1), supplies);
+        else
+            workOn(todo, arguments.at(1), supplies, std::numeric_limits<int>::max());
         return 0;
     } catch (const std::exception &fault) {
         say(fault.what());

@@ -15,12 +15,17 @@ namespace lastrivet::faults {
 /// done by the hash of the newest journal row.
 class Worker {
 public:
+    /// How long it keeps the project open: always, or for some acts at a time, and while another
+    /// program writes it says so and tries again.
+    enum class Stay { Always, ByTurns };
+
     Worker(std::string_view act, const std::filesystem::path &project,
-           const std::filesystem::path &supplies, std::int64_t series);
+           const std::filesystem::path &supplies, std::int64_t series, Stay stay = Stay::Always);
     ~Worker();
     Worker(const Worker &) = delete;
     Worker &operator=(const Worker &) = delete;
 
+    pid_t process() const { return m_number; }
     /// Reads its first line, and keeps it: it has opened the project, or says why it cannot.
     const std::string &hello();
     void kill();
@@ -34,7 +39,8 @@ public:
 private:
     bool readMore();
 
-    pid_t m_process = 0;
+    pid_t m_number = 0;
+    bool m_isRunning = true;
     int m_words = -1;
     std::string m_text;
     std::string m_hello;
