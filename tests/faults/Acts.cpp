@@ -149,44 +149,67 @@ Reasons keepCopy(Project &project, Supplies &supplies)
     return {};
 }
 
-constexpr std::array changing{
-    Act{"logging", log},         Act{"squawk", noteSquawk},     Act{"photo intake", takePhotoIn},
-    Act{"sheet intake", takeSheetIn}, Act{"undo", undo},        Act{"redo", redo},
-    Act{"import", importFew},    Act{"large import", importMany},
+/// Another copy of the project with a change and a photo of its own; then this one goes on, too.
+void part(Project &project, Supplies &supplies)
+{
+    const auto elsewhere = supplies.folder() / "elsewhere";
+    fs::remove_all(elsewhere);
+    fs::create_directories(elsewhere);
+    backup::backUp(project.folder(), elsewhere, now());
+    const auto other = Project::open(elsewhere / project.folder().filename(), {nullptr, "Kim"});
+    log(*other, supplies);
+    takePhotoIn(*other, supplies);
+    log(project, supplies);
+}
+
+Reasons merge(Project &project, Supplies &supplies)
+{
+    const auto report = project.merge(supplies.folder() / "elsewhere" / project.folder().filename());
+    return report ? Reasons{} : Reasons{english(report.reason())};
+}
+
+constexpr std::array all{
+    Act{"logging", Effect::OnRecords, log},
+    Act{"squawk", Effect::OnRecords, noteSquawk},
+    Act{"photo intake", Effect::OnRecords, takePhotoIn},
+    Act{"sheet intake", Effect::OnRecords, takeSheetIn},
+    Act{"undo", Effect::OnRecords, undo},
+    Act{"redo", Effect::OnRecords, redo},
+    Act{"import", Effect::OnRecords, importFew},
+    Act{"large import", Effect::OnRecords, importMany},
+    Act{"merge", Effect::OnRecords, merge, part},
+    Act{"export as JSON", Effect::OnFiles, exportDocument},
+    Act{"export as CSV", Effect::OnFiles, exportTables},
+    Act{"export as archive", Effect::OnFiles, exportArchive},
+    Act{"backup", Effect::OnCopies, backUp},
+    Act{"own copy", Effect::OnCopies, keepCopy},
 };
-constexpr std::array writing{
-    Act{"export as JSON", exportDocument},
-    Act{"export as CSV", exportTables},
-    Act{"export as archive", exportArchive},
-};
-constexpr std::array copying{Act{"backup", backUp}, Act{"own copy", keepCopy}};
 
 } // namespace
 
-std::span<const Act> changingActs()
+void keepDoing(const Act &act, Project &project, Supplies &supplies, const Worker::Say &say,
+               const Worker::IsToEnd &isToEnd)
 {
-    return changing;
+    say("ready");
+    while (!isToEnd()) {
+        act.prepare(project, supplies);
+        const auto why = act.perform(project, supplies);
+        say(why.empty() ? project.journalHash() : why.front());
+    }
 }
 
-std::span<const Act> writingActs()
+std::span<const Act> acts()
 {
-    return writing;
-}
-
-std::span<const Act> copyingActs()
-{
-    return copying;
+    return all;
 }
 
 const Act &act(std::string_view name)
 {
-    for (const auto acts : {changingActs(), writingActs(), copyingActs()}) {
-        for (const auto &each : acts) {
-            if (each.name == name)
-                return each;
-        }
-    }
-    throw std::logic_error("no act is named " + std::string(name));
+    const auto at = std::find_if(all.begin(), all.end(),
+                                 [&](const Act &each) { return each.name == name; });
+    if (at == all.end())
+        throw std::logic_error("no act is named " + std::string(name));
+    return *at;
 }
 
 } // namespace lastrivet::faults

@@ -34,9 +34,10 @@ class ClosedSite {
 public:
     ClosedSite()
     {
-        for (const auto &each : changingActs()) {
+        // A large import would leave all pages but a few to rows of one kind.
+        for (const auto *name : {"logging", "squawk", "photo intake", "undo", "redo", "import"}) {
             for (int i = 0; i < 3; ++i)
-                REQUIRE(each.perform(m_site.project(), m_site.supplies()).empty());
+                REQUIRE(act(name).perform(m_site.project(), m_site.supplies()).empty());
         }
         m_records = m_site.project().records();
         m_found = found(m_site.project());
@@ -112,7 +113,7 @@ TEST_CASE("One bit that turned in any page of the database never gives wrong rec
     FlipCounts counts;
     int flips = 0;
     for (int round = 0; round < times(1, 20); ++round) {
-        for (std::size_t at = 0; at < whole.size(); at += page) {
+        for (std::size_t at = 0; at < whole.size(); at += page * std::size_t(times(3, 1))) {
             const auto byte = at + random() % page;
             const auto bit = unsigned(random() % 8);
             CAPTURE(byte, bit);

@@ -38,12 +38,14 @@ CutCounts cutWhile(const std::vector<std::string_view> &acts, int count, int cut
     Site site;
     PowerCuts power(site);
     for (int i = 0; i < count; ++i) {
-        const auto why = act(acts[std::size_t(i) % acts.size()])
-                             .perform(site.project(), site.supplies());
+        const Act &each = act(acts[std::size_t(i) % acts.size()]);
+        each.prepare(site.project(), site.supplies());
+        power.mark();
+        const auto why = each.perform(site.project(), site.supplies());
         INFO((why.empty() ? std::string() : why.front()));
         REQUIRE(why.empty());
         site.clock().advance(std::chrono::minutes{5});
-        power.mark(acts[std::size_t(i) % acts.size()] == "backup");
+        power.mark(each.name == "backup");
         if (i % 17 != 16)
             continue;
         site.close();
@@ -80,6 +82,10 @@ TEST_CASE("A power cut takes no change that was shown as saved, and leaves no ha
     SECTION("backup")
     {
         requireHarmless("backup", cutWhile({"backup", "own copy"}, 12, times(20, 1000), 4));
+    }
+    SECTION("merge")
+    {
+        requireHarmless("merge", cutWhile({"merge", "logging"}, 12, times(20, 700), 6));
     }
     SECTION("import")
     {

@@ -26,6 +26,7 @@ public:
     Project &project() { return *m_project; }
     test::FakeClock &clock() { return m_clock; }
     Supplies &supplies() { return m_supplies; }
+    const Supplies &supplies() const { return m_supplies; }
     Project::Options options() const { return {&m_clock, "Robin", false}; }
 
     void close() { m_project.reset(); }

@@ -2,157 +2,119 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/faults/Worker.h"
 
-#include "core/base/Error.h"
-#include "tests/faults/Acts.h"
-
+#include <poll.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include <algorithm>
 #include <array>
 #include <cerrno>
-#include <charconv>
-#include <chrono>
 #include <csignal>
 #include <cstdlib>
-#include <limits>
+#include <ctime>
+#include <exception>
 #include <system_error>
-#include <thread>
 
 namespace lastrivet::faults {
 
 namespace {
 
+constexpr int forEver = -1;
 volatile std::sig_atomic_t isToEnd = 0;
 
-/// One call, so that a line is said whole or not at all.
-void say(std::string_view words)
+[[noreturn]] void work(const Worker::Task &task, int mouth)
 {
-    const std::string line = std::string(words) + '\n';
-    if (::write(STDOUT_FILENO, line.data(), line.size()) != ssize_t(line.size()))
-        std::_Exit(3);
-}
-
-/// Does an act again and again, unless another program writes to the project, which it says.
-void workOn(const Act &act, const std::string &folder, Supplies &supplies, int most)
-{
-    const auto project = Project::open(folder, {nullptr, "Worker", false});
-    say(project->isReadOnly() ? project->readOnlyReason() : std::string(Worker::ready));
-    for (int i = 0; !project->isReadOnly() && !isToEnd && i < most; ++i) {
-        const auto why = act.perform(*project, supplies);
-        say(why.empty() ? project->journalHash() : why.front());
+    const Worker::Say say = [mouth](std::string_view words) {
+        const std::string line = std::string(words) + '\n';
+        if (::write(mouth, line.data(), line.size()) != ssize_t(line.size()))
+            std::_Exit(3);
+    };
+    std::signal(SIGTERM, [](int) { isToEnd = 1; });
+    try {
+        task(say, [] { return isToEnd != 0; });
+    } catch (const std::exception &fault) {
+        say(fault.what());
     }
-}
-
-void workByTurns(const Act &act, const std::string &folder, Supplies &supplies)
-{
-    constexpr int actsInTurn = 20;
-    constexpr std::chrono::milliseconds pause{5};
-    while (!isToEnd) {
-        workOn(act, folder, supplies, actsInTurn);
-        std::this_thread::sleep_for(pause);
-    }
+    std::_Exit(0);
 }
 
 } // namespace
 
-Worker::Worker(std::string_view act, const std::filesystem::path &project,
-               const std::filesystem::path &supplies, std::int64_t series, Stay stay)
+Worker::Worker(const Task &task)
 {
     std::array<int, 2> pipe{};
     if (::pipe(pipe.data()) != 0)
         throw std::system_error(errno, std::generic_category());
-    const std::array<std::string, 7> words{
-        "fault_tests",         "work",           std::string(act),
-        project.string(),      supplies.string(), std::to_string(series),
-        stay == Stay::ByTurns ? "turns" : "always"};
-    std::array<char *, 8> arguments{};
-    for (std::size_t i = 0; i < words.size(); ++i)
-        arguments[i] = const_cast<char *>(words[i].c_str());
-    m_number = ::fork();
-    if (m_number == 0) {
-        ::dup2(pipe[1], STDOUT_FILENO);
+    m_process = ::fork();
+    if (m_process == 0) {
         ::close(pipe[0]);
-        ::close(pipe[1]);
-        ::setenv("TMPDIR", supplies.c_str(), 1);
-        ::execv("/proc/self/exe", arguments.data());
-        std::_Exit(127);
+        work(task, pipe[1]);
     }
     ::close(pipe[1]);
-    m_words = pipe[0];
+    m_ear = pipe[0];
+    if (m_process < 0)
+        throw std::system_error(errno, std::generic_category());
 }
 
 Worker::~Worker()
 {
     if (m_isRunning) {
-        kill();
-        ::waitpid(m_number, nullptr, 0);
+        ::kill(m_process, SIGKILL);
+        ::waitpid(m_process, nullptr, 0);
     }
-    ::close(m_words);
+    ::close(m_ear);
 }
 
-bool Worker::readMore()
+bool Worker::hear(int milliseconds)
 {
+    pollfd waiting{m_ear, POLLIN, 0};
+    if (::poll(&waiting, 1, milliseconds) == 0)
+        return false;
     std::array<char, 4096> block{};
-    ssize_t got = 0;
-    do
-        got = ::read(m_words, block.data(), block.size());
-    while (got < 0 && errno == EINTR);
-    m_text.append(block.data(), std::size_t(std::max<ssize_t>(got, 0)));
-    return got > 0;
-}
-
-const std::string &Worker::hello()
-{
-    while (m_text.find('\n') == std::string::npos && readMore()) {
+    const ssize_t got = ::read(m_ear, block.data(), block.size());
+    if (got <= 0)
+        return got < 0 && errno == EINTR;
+    m_begun.append(block.data(), std::size_t(got));
+    for (auto end = m_begun.find('\n'); end != std::string::npos; end = m_begun.find('\n')) {
+        m_lines.push_back(m_begun.substr(0, end));
+        m_begun.erase(0, end + 1);
     }
-    m_hello = m_text.substr(0, m_text.find('\n'));
-    return m_hello;
+    return true;
 }
 
-void Worker::kill()
+void Worker::killLater(std::chrono::microseconds work)
 {
-    ::kill(m_number, SIGKILL);
+    using namespace std::chrono;
+    sigevent event{};
+    event.sigev_notify = SIGEV_SIGNAL;
+    event.sigev_signo = SIGKILL;
+    timer_t timer{};
+    itimerspec when{};
+    when.it_value.tv_sec = duration_cast<seconds>(work).count();
+    when.it_value.tv_nsec = nanoseconds(work % seconds{1}).count();
+    if (::timer_create(CLOCK_PROCESS_CPUTIME_ID, &event, &timer) != 0 ||
+        ::timer_settime(timer, 0, &when, nullptr) != 0)
+        throw std::system_error(errno, std::generic_category());
 }
 
-void Worker::askToEnd()
+void Worker::askToEnd() const
 {
-    ::kill(m_number, SIGTERM);
+    ::kill(m_process, SIGTERM);
 }
 
-std::vector<std::string> Worker::said()
+const std::vector<std::string> &Worker::linesSoFar()
 {
-    while (readMore()) {
+    while (hear(0)) {
     }
-    ::waitpid(m_number, nullptr, 0);
+    return m_lines;
+}
+
+const std::vector<std::string> &Worker::said()
+{
+    while (hear(forEver)) {
+    }
+    ::waitpid(m_process, nullptr, 0);
     m_isRunning = false;
-    std::vector<std::string> lines;
-    for (std::size_t at = 0; m_text.find('\n', at) != std::string::npos;) {
-        const auto end = m_text.find('\n', at);
-        lines.push_back(m_text.substr(at, end - at));
-        at = end + 1;
-    }
-    return lines;
-}
-
-int work(const std::vector<std::string> &arguments)
-{
-    std::signal(SIGTERM, [](int) { isToEnd = 1; });
-    std::int64_t series = 0;
-    std::from_chars(arguments.at(3).data(), arguments.at(3).data() + arguments.at(3).size(),
-                    series);
-    try {
-        Supplies supplies(arguments.at(2), series);
-        const Act &todo = act(arguments.at(0));
-        if (arguments.at(4) == "turns")
-            workByTurns(todo, arguments.at(1), supplies);
-        else
-            workOn(todo, arguments.at(1), supplies, std::numeric_limits<int>::max());
-        return 0;
-    } catch (const std::exception &fault) {
-        say(fault.what());
-        return 4;
-    }
+    return m_lines;
 }
 
 } // namespace lastrivet::faults

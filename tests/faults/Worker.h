@@ -4,49 +4,50 @@
 
 #include <sys/types.h>
 
-#include <filesystem>
+#include <chrono>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace lastrivet::faults {
 
-/// Another process at a project: it does one act over and over, and says after each that it is
-/// done by the hash of the newest journal row.
+/// Another process, of which nothing is left but what it wrote and what it said.
+///
+/// It begins as a copy of this one; so nothing that it uses may be open here.
 class Worker {
 public:
-    /// How long it keeps the project open: always, or for some acts at a time, and while another
-    /// program writes it says so and tries again.
-    enum class Stay { Always, ByTurns };
+    /// Says one line, whole.
+    using Say = std::function<void(std::string_view)>;
+    /// True when it has been asked to end.
+    using IsToEnd = std::function<bool()>;
+    using Task = std::function<void(const Say &, const IsToEnd &)>;
 
-    Worker(std::string_view act, const std::filesystem::path &project,
-           const std::filesystem::path &supplies, std::int64_t series, Stay stay = Stay::Always);
+    explicit Worker(const Task &task);
     ~Worker();
     Worker(const Worker &) = delete;
     Worker &operator=(const Worker &) = delete;
 
-    pid_t process() const { return m_number; }
-    /// Reads its first line, and keeps it: it has opened the project, or says why it cannot.
-    const std::string &hello();
-    void kill();
-    /// Asks it to end after what it is doing.
-    void askToEnd();
-    /// The lines it has said until its end.
-    std::vector<std::string> said();
+    /// For a task: the kernel kills this process when it has worked that long from now on, wherever
+    /// it is then. Counted is the processor's time, so that a busy machine makes no difference.
+    static void killLater(std::chrono::microseconds work);
 
-    static constexpr std::string_view ready = "ready";
+    pid_t process() const { return m_process; }
+    void askToEnd() const;
+    /// The lines said so far.
+    const std::vector<std::string> &linesSoFar();
+    /// Waits for its end; answers all lines said.
+    const std::vector<std::string> &said();
 
 private:
-    bool readMore();
+    /// False when there will be no more.
+    bool hear(int milliseconds);
 
-    pid_t m_number = 0;
+    pid_t m_process = 0;
+    int m_ear = -1;
     bool m_isRunning = true;
-    int m_words = -1;
-    std::string m_text;
-    std::string m_hello;
+    std::string m_begun;
+    std::vector<std::string> m_lines;
 };
-
-/// What the other process does, when this program's first argument is `work`.
-int work(const std::vector<std::string> &arguments);
 
 } // namespace lastrivet::faults
