@@ -52,6 +52,7 @@ Project::Implementation::Implementation(const std::filesystem::path &folder,
 
 void Project::Implementation::load()
 {
+    const storage::Reading reading(*m_opening.database);
     m_records = std::make_shared<const Records>(m_store->reader.readAll());
     useProfile(*m_records);
     m_history = {};

@@ -61,4 +61,19 @@ void Transaction::end() noexcept
     }
 }
 
+Reading::Reading(const Database &database)
+    : m_database(database)
+{
+    m_database.number("BEGIN");
+}
+
+Reading::~Reading()
+{
+    try {
+        m_database.number("COMMIT");
+    } catch (const std::exception &exception) {
+        spdlog::debug("ending a reading: {}", exception.what());
+    }
+}
+
 } // namespace lastrivet::storage

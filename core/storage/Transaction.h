@@ -35,4 +35,16 @@ private:
     bool m_isOpen = true;
 };
 
+/// While it lives, everything that is read is of one moment, whatever another program writes.
+class Reading {
+public:
+    explicit Reading(const Database &database);
+    ~Reading();
+    Reading(const Reading &) = delete;
+    Reading &operator=(const Reading &) = delete;
+
+private:
+    const Database &m_database;
+};
+
 } // namespace lastrivet::storage

@@ -5,6 +5,7 @@
 #include "core/base/Clock.h"
 #include "core/storage/Opening.h"
 #include "core/storage/Schema.h"
+#include "core/storage/Transaction.h"
 #include "core/verify/Checks.h"
 
 namespace lastrivet {
@@ -27,19 +28,28 @@ void guarded(Verification &verification, std::string_view what, Check &&check)
     }
 }
 
-void checkAll(storage::Database &database, const storage::ProjectFolder &folder,
-              std::stop_token stop, Verification &verification)
+/// The records; empty when they cannot be read.
+std::optional<Records> checkStored(storage::Database &database, Verification &verification)
 {
+    // Another program may write meanwhile; tables and journal have to be of one moment.
+    const storage::Reading reading(database);
     std::optional<Records> records;
     guarded(verification, "database", [&] { checkDatabase(database, verification); });
     guarded(verification, "database", [&] { records = checkRecords(database, verification); });
     guarded(verification, "journal", [&] { checkJournal(database, verification); });
     guarded(verification, "replay", [&] { checkReplay(database, verification); });
-    if (!records)
-        return;
-    guarded(verification, "search", [&] { checkSearch(*records, database, verification); });
-    guarded(verification, "file",
-            [&] { checkFiles(*records, database, folder, stop, verification); });
+    if (records)
+        guarded(verification, "search", [&] { checkSearch(*records, database, verification); });
+    return records;
+}
+
+void checkAll(storage::Database &database, const storage::ProjectFolder &folder,
+              std::stop_token stop, Verification &verification)
+{
+    const auto records = checkStored(database, verification);
+    if (records)
+        guarded(verification, "file",
+                [&] { checkFiles(*records, database, folder, stop, verification); });
 }
 
 } // namespace
