@@ -76,14 +76,26 @@ Reasons takeSheetIn(Project &project, Supplies &supplies)
     return takeIn(project, {supplies.sheet()});
 }
 
-Reasons undo(Project &project, Supplies &supplies)
+void logFirst(Project &project, Supplies &supplies)
 {
-    return project.undoLabel() ? reasons(project.undo()) : log(project, supplies);
+    log(project, supplies);
 }
 
-Reasons redo(Project &project, Supplies &supplies)
+Reasons undo(Project &project, Supplies &)
 {
-    return project.redoLabel() ? reasons(project.redo()) : log(project, supplies);
+    return reasons(project.undo());
+}
+
+void undoFirst(Project &project, Supplies &)
+{
+    // It may stand undone already, where a redo was broken off.
+    if (!project.redoLabel())
+        project.undo();
+}
+
+Reasons redo(Project &project, Supplies &)
+{
+    return reasons(project.redo());
 }
 
 Reasons import(Project &project, const fs::path &document)
@@ -173,8 +185,8 @@ constexpr std::array all{
     Act{"squawk", Effect::OnRecords, noteSquawk},
     Act{"photo intake", Effect::OnRecords, takePhotoIn},
     Act{"sheet intake", Effect::OnRecords, takeSheetIn},
-    Act{"undo", Effect::OnRecords, undo},
-    Act{"redo", Effect::OnRecords, redo},
+    Act{"undo", Effect::OnRecords, undo, logFirst},
+    Act{"redo", Effect::OnRecords, redo, undoFirst},
     Act{"import", Effect::OnRecords, importFew},
     Act{"large import", Effect::OnRecords, importMany},
     Act{"merge", Effect::OnRecords, merge, part},
