@@ -84,7 +84,7 @@ public:
         if (m_act.effect == Effect::OnRecords)
             REQUIRE((*m_site.project().records() == *before) == !why.empty());
         if (m_act.effect == Effect::OnFiles)
-            requireWholeFiles(written);
+            requireWholeFiles(written, !why.empty());
         REQUIRE(damageInCopies(m_site.root()) == "");
         if (failing == Disk::Failing::Once)
             REQUIRE(unfinishedIn(m_site.root()).empty());
@@ -96,8 +96,9 @@ public:
     const FailureCounts &counts() const { return m_counts; }
 
 private:
-    /// Every file written beside the project is the one of before, or the one that was to be.
-    void requireWholeFiles(const Contents &before)
+    /// Every file written beside the project is the one of before, or the one that was to be; and
+    /// a refusal leaves no new one.
+    void requireWholeFiles(const Contents &before, bool isRefused)
     {
         const auto after = contentsOf(m_site.root(), Site::projectName);
         REQUIRE(attempt(m_act, m_site).empty());
@@ -107,6 +108,7 @@ private:
             if (isUnfinished(name))
                 continue;
             const auto old = before.find(name);
+            REQUIRE((old != before.end() || !isRefused));
             REQUIRE(((old != before.end() && old->second == bytes) || wanted.at(name) == bytes));
         }
     }
@@ -129,9 +131,10 @@ private:
 void failEachOperation(const Act &act)
 {
     FailureCounts sum;
-    const int step = times(7, 1);
     for (const int error : {EIO, ENOSPC}) {
         for (const auto failing : {Disk::Failing::Once, Disk::Failing::FromThenOn}) {
+            // Each operation once; that a disk stays broken or full is told by some of them.
+            const int step = failing == Disk::Failing::Once ? times(11, 1) : times(29, 5);
             Trial trial(act);
             for (int more = 0; trial.fail(more, error, failing); more += step) {
             }
