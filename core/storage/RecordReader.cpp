@@ -3,6 +3,7 @@
 #include "core/storage/RecordReader.h"
 
 #include "core/base/Error.h"
+#include "core/storage/StatementUse.h"
 
 #include <fmt/format.h>
 
@@ -108,11 +109,11 @@ void RecordReader::readAgain(Records &records, RecordRef ref)
     const auto record = description.make();
     for (const auto &table : tablesOf(ref.type)) {
         auto &rows = statementFor(table);
+        const StatementUse use(rows);
         rows.bind(1, ref.id);
         bool found = false;
         for (; rows.executeStep(); found = true)
             readItems(table, rows, record.get());
-        rows.reset();
         if (!table.collection() && !found) {
             if (ref.type != RecordType::Project)
                 records.table(ref.type).erase(ref.id);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/RecordWriter.h"
 
+#include "core/storage/StatementUse.h"
+
 #include <fmt/format.h>
 
 namespace lastrivet::storage {
@@ -30,8 +32,8 @@ std::string updateText(const RecordTable &table)
 
 void run(SQLite::Statement &statement)
 {
+    const StatementUse use(statement);
     statement.exec();
-    statement.reset();
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 
 #include "core/records/Description.h"
 #include "core/records/RecordPointer.h"
+#include "core/storage/StatementUse.h"
 
 #include <algorithm>
 #include <array>
@@ -147,16 +148,18 @@ void SearchIndex::put(RecordRef ref, const void *record)
         m_insert.emplace(m_database.sql(),
                          R"(INSERT INTO "search" (rowid,"title","body") VALUES (?,?,?))");
     }
-    m_erase->bind(1, rowNumber(ref));
-    m_erase->exec();
-    m_erase->reset();
+    {
+        const StatementUse use(*m_erase);
+        m_erase->bind(1, rowNumber(ref));
+        m_erase->exec();
+    }
     if (!record)
         return;
+    const StatementUse use(*m_insert);
     m_insert->bind(1, rowNumber(ref));
     m_insert->bind(2, titleOf(ref.type, record));
     m_insert->bind(3, wordsOf(ref.type, record));
     m_insert->exec();
-    m_insert->reset();
 }
 
 void SearchIndex::rebuild(const Records &records)
