@@ -115,7 +115,7 @@ TEST_CASE("One bit that turned in any page of the database never gives wrong rec
     std::mt19937 random(7);
     FlipCounts counts;
     int flips = 0;
-    for (int round = 0; round < times(1, 20); ++round) {
+    for (int round = 0; round < times(1, 6); ++round) {
         for (std::size_t at = 0; at < whole.size(); at += page * std::size_t(times(3, 1))) {
             // Every second time in its head, which no page leaves unused.
             const auto byte = at + random() % (flips % 2 ? page : headOfPage);

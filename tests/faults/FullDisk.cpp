@@ -129,7 +129,7 @@ void limitFiles(std::span<const Act> acts)
     FullCounts counts;
     for (const auto &each : acts) {
         Site site;
-        const auto step = rlim_t(times(80, 2)) * 1024;
+        const auto step = rlim_t(times(80, 8)) * 1024;
         for (rlim_t bytes = 0; bytes < 200 * 1024; bytes += step) {
             std::optional<FileLimit> limit;
             tryFull(
@@ -150,7 +150,7 @@ void fillSmallDisk(std::span<const Act> acts)
     FullCounts counts;
     for (const auto &each : acts) {
         Site site(disk.path() / "site");
-        const auto step = std::uintmax_t(times(160, 8)) * 1024;
+        const auto step = std::uintmax_t(times(160, 16)) * 1024;
         for (std::uintmax_t free = 0; free < 400 * 1024; free += step) {
             tryFull(
                 each, site, counts, [&] { disk.fillUpTo(free); }, [&] { disk.freeAll(); });

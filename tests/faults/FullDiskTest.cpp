@@ -60,7 +60,7 @@ TEST_CASE("A database that may not grow refuses a change whole, and takes it whe
         each.prepare(site.project(), site.supplies());
         REQUIRE(each.perform(site.project(), site.supplies()).empty());
         // Free pages inside are used up first.
-        for (int i = 0; i < times(5, 60); ++i) {
+        for (int i = 0; i < times(5, 30); ++i) {
             tryFull(
                 each, site, counts, [&] { limit.set(PageLimit::present); },
                 [&] { limit.set(PageLimit::unlimited); });

@@ -74,7 +74,7 @@ std::size_t killAtWork(const Act &act, int count, unsigned seed)
 
 void killOften(const Act &act, unsigned seed)
 {
-    const int count = times(6, 250);
+    const int count = times(6, 180);
     const auto done = killAtWork(act, count, seed);
     report(fmt::format("kill -9: {}", act.name), count,
            fmt::format("0 lost of {} finished acts, 0 half", done));

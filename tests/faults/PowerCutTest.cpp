@@ -67,36 +67,36 @@ TEST_CASE("A power cut takes no change that was shown as saved, and leaves no ha
 {
     SECTION("logging")
     {
-        requireHarmless("logging", cutWhile({"logging", "squawk"}, 120, times(40, 1500), 1));
+        requireHarmless("logging", cutWhile({"logging", "squawk"}, 120, times(40, 1300), 1));
     }
     SECTION("photo intake")
     {
         requireHarmless("photo intake",
-                        cutWhile({"photo intake", "sheet intake"}, 40, times(40, 1500), 2));
+                        cutWhile({"photo intake", "sheet intake"}, 40, times(40, 1300), 2));
     }
     SECTION("undo")
     {
         requireHarmless("undo and redo", cutWhile({"logging", "photo intake", "undo", "redo"}, 80,
-                                                  times(40, 1500), 3));
+                                                  times(40, 1000), 3));
     }
     SECTION("backup")
     {
-        requireHarmless("backup", cutWhile({"backup", "own copy"}, 12, times(20, 1000), 4));
+        requireHarmless("backup", cutWhile({"backup", "own copy"}, 12, times(20, 600), 4));
     }
     SECTION("merge")
     {
-        requireHarmless("merge", cutWhile({"merge", "logging"}, 12, times(20, 700), 6));
+        requireHarmless("merge", cutWhile({"merge", "logging"}, 12, times(20, 600), 6));
     }
     SECTION("import")
     {
-        requireHarmless("import", cutWhile({"import", "large import"}, 10, times(20, 700), 5));
+        requireHarmless("import", cutWhile({"import", "large import"}, 10, times(20, 500), 5));
     }
 }
 
 TEST_CASE("The same power cuts do harm where nobody waits for the disk", "[cut]")
 {
     const CarelessCommits careless;
-    const auto counts = cutWhile({"logging", "squawk"}, 120, times(40, 1000), 5);
+    const auto counts = cutWhile({"logging", "squawk"}, 120, times(40, 500), 5);
     report("control: write-ahead log, synchronous NORMAL", counts.cuts, counts.text());
     CHECK(counts.lost > counts.cuts / 10);
 }
