@@ -132,7 +132,7 @@ TEST_CASE("A program that is killed in a migration leaves the project at one ste
     for (int i = 0; i < count; ++i) {
         const TemporaryFolder site;
         earlier.copyTo(site.path());
-        const std::chrono::microseconds until{1 + random() % 40'000};
+        const std::chrono::microseconds until{1 + random() % 90'000};
         Worker worker([&](const Worker::Say &say, const Worker::IsToEnd &) {
             Worker::killLater(until);
             earlier.migrate(site.path());
