@@ -19,8 +19,7 @@ namespace fs = std::filesystem;
 
 [[noreturn]] void refuse(const fs::path &file)
 {
-    throw NotSaved(
-        fmt::format("{} cannot be written; nothing was changed there.", file.string()));
+    throw NotSaved(fmt::format("{} cannot be written; nothing was changed there.", file.string()));
 }
 
 /// Removed again unless it has become the file that was asked for.

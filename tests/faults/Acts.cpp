@@ -176,7 +176,8 @@ void part(Project &project, Supplies &supplies)
 
 Reasons merge(Project &project, Supplies &supplies)
 {
-    const auto report = project.merge(supplies.folder() / "elsewhere" / project.folder().filename());
+    const auto report =
+        project.merge(supplies.folder() / "elsewhere" / project.folder().filename());
     return report ? Reasons{} : Reasons{english(report.reason())};
 }
 
@@ -217,8 +218,8 @@ std::span<const Act> acts()
 
 const Act &act(std::string_view name)
 {
-    const auto at = std::find_if(all.begin(), all.end(),
-                                 [&](const Act &each) { return each.name == name; });
+    const auto at =
+        std::find_if(all.begin(), all.end(), [&](const Act &each) { return each.name == name; });
     if (at == all.end())
         throw std::logic_error("no act is named " + std::string(name));
     return *at;

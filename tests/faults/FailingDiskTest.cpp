@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/storage/Database.h"
 #include "tests/faults/FailingDisk.h"
+#include "core/storage/Database.h"
 #include "tests/faults/Site.h"
 #include "tests/faults/disk/Disk.h"
 
@@ -16,7 +16,10 @@ TEST_CASE("Whichever operation of the disk fails, an act is done and shown, or n
           "[failure]")
 {
     for (const auto &each : acts())
-        DYNAMIC_SECTION(each.name) { failEachOperation(each); }
+        DYNAMIC_SECTION(each.name)
+        {
+            failEachOperation(each);
+        }
 }
 
 TEST_CASE("A change syncs the disk as often as a bare insert", "[failure]")
@@ -28,10 +31,9 @@ TEST_CASE("A change syncs the disk as often as a bare insert", "[failure]")
     const auto syncsOf = [&](const auto &body) {
         const auto before = disk.log().size();
         body();
-        return std::count_if(disk.log().begin() + std::ptrdiff_t(before), disk.log().end(),
-                             [](const Operation &operation) {
-                                 return operation.kind == Operation::Kind::Sync;
-                             });
+        return std::count_if(
+            disk.log().begin() + std::ptrdiff_t(before), disk.log().end(),
+            [](const Operation &operation) { return operation.kind == Operation::Kind::Sync; });
     };
     bare.run("CREATE TABLE \"bare\" (\"id\" INTEGER PRIMARY KEY, \"text\" TEXT) STRICT");
     const auto insert =

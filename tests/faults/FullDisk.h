@@ -16,8 +16,8 @@ struct FullCounts {
     int refused = 0;
 };
 
-/// One act between `fill` and `makeRoom`. Fails the test unless it is done, or refused in a sentence
-/// with everything as it was.
+/// One act between `fill` and `makeRoom`. Fails the test unless it is done, or refused in a
+/// sentence with everything as it was.
 void tryFull(const Act &act, Site &site, FullCounts &counts, const std::function<void()> &fill,
              const std::function<void()> &makeRoom);
 /// Fails the test unless with room again everything is whole and the act is done.

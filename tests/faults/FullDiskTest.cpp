@@ -48,8 +48,7 @@ private:
 
 } // namespace
 
-TEST_CASE("A database that may not grow refuses a change whole, and takes it when it may",
-          "[full]")
+TEST_CASE("A database that may not grow refuses a change whole, and takes it when it may", "[full]")
 {
     PageLimit limit;
     FullCounts counts;

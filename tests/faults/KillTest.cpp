@@ -13,6 +13,9 @@ TEST_CASE("A program that is killed loses nothing that it said was saved, and le
     for (const auto &each : acts()) {
         ++seed;
         if (each.effect != Effect::OnFiles)
-            DYNAMIC_SECTION(each.name) { killOften(each, seed); }
+            DYNAMIC_SECTION(each.name)
+            {
+                killOften(each, seed);
+            }
     }
 }

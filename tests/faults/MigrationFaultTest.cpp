@@ -33,10 +33,9 @@ public:
     Earlier()
     {
         for (int i = 1; i <= parts; ++i)
-            m_project.change(
-                "Part", fmt::format(R"(INSERT INTO "component" ("id","name","kind")
+            m_project.change("Part", fmt::format(R"(INSERT INTO "component" ("id","name","kind")
                                        VALUES ({},'Rib','part'))",
-                                    i));
+                                                 i));
         m_steps = m_project.stepsWith(std::string(rewriting));
     }
 
@@ -119,7 +118,8 @@ TEST_CASE("A power cut in a migration leaves the project at one step or the next
         done += wasDone;
         ++cuts;
     }
-    report("power cuts: migration", cuts, fmt::format("0 lost, 0 half; {} after it was done", done));
+    report("power cuts: migration", cuts,
+           fmt::format("0 lost, 0 half; {} after it was done", done));
 }
 
 TEST_CASE("A program that is killed in a migration leaves the project at one step or the next",

@@ -40,16 +40,15 @@ Reasons makePacket(Project &project, print::PacketForm form, const std::string &
 {
     const Snapshot records = project.records();
     const auto answer = readiness::readiness(*records, project.profile(), project.today());
-    const print::PacketOrder order{
-        .packet = packet::packetFor(*records, project.profile(), answer,
-                                    {records->closings.begin()->id}),
-        .imprint = {journalHash, project.today()},
-        .choices = {},
-        .form = form,
-        .place = project.folder().parent_path() / name};
+    const print::PacketOrder order{.packet = packet::packetFor(*records, project.profile(), answer,
+                                                               {records->closings.begin()->id}),
+                                   .imprint = {journalHash, project.today()},
+                                   .choices = {},
+                                   .form = form,
+                                   .place = project.folder().parent_path() / name};
     const evidence::PictureCache cache(project.folder());
-    const auto made = print::makePacket(
-        order, *records, project.folder(), [&](const packet::Photo &photo) {
+    const auto made =
+        print::makePacket(order, *records, project.folder(), [&](const packet::Photo &photo) {
             return cache.copy(*records->find(photo.id), evidence::PictureSize::Large);
         });
     return made ? Reasons{} : Reasons{"The packet was not made."};
@@ -73,8 +72,7 @@ Reasons asFolder(Project &project, Supplies &supplies)
 
 Reasons withRow(Project &project, Supplies &)
 {
-    return makePacket(project, print::PacketForm::Pdf, "packet.pdf",
-                      project.notePrinted("Packet"));
+    return makePacket(project, print::PacketForm::Pdf, "packet.pdf", project.notePrinted("Packet"));
 }
 
 constexpr std::array packets{

@@ -13,7 +13,10 @@ TEST_CASE("Whichever operation of the disk fails, a packet is written whole or n
           "[failure]")
 {
     for (const auto &each : packetActs())
-        DYNAMIC_SECTION(each.name) { failEachOperation(each); }
+        DYNAMIC_SECTION(each.name)
+        {
+            failEachOperation(each);
+        }
 }
 
 TEST_CASE("A packet that finds no room is refused, and made when there is room", "[full]")

@@ -24,8 +24,8 @@ private:
         sqlite3_exec(database, "PRAGMA synchronous=NORMAL", nullptr, nullptr, nullptr);
         return sqlite3_set_authorizer(database, ignoreSynchronous, nullptr);
     }
-    static int ignoreSynchronous(void *, int action, const char *pragma, const char *,
-                                 const char *, const char *)
+    static int ignoreSynchronous(void *, int action, const char *pragma, const char *, const char *,
+                                 const char *)
     {
         const bool isMeant = action == SQLITE_PRAGMA && std::string_view(pragma) == "synchronous";
         return isMeant ? SQLITE_IGNORE : SQLITE_OK;

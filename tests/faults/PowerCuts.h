@@ -47,8 +47,7 @@ private:
     void check(const std::filesystem::path &site, std::size_t marked, CutCounts &counts) const;
     void checkProject(const std::filesystem::path &site, std::size_t marked,
                       CutCounts &counts) const;
-    void checkShelf(const std::filesystem::path &site, std::size_t marked,
-                    CutCounts &counts) const;
+    void checkShelf(const std::filesystem::path &site, std::size_t marked, CutCounts &counts) const;
     bool isOneOf(const Records &records, std::size_t first, std::size_t last) const;
 
     Site &m_site;

@@ -145,8 +145,8 @@ int move(const fs::path &from, const fs::path &to, unsigned flags)
     const Target target = targetOf(to);
     if (fails(target))
         return -1;
-    const int result = int(
-        ::syscall(SYS_renameat2, AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), flags));
+    const int result =
+        int(::syscall(SYS_renameat2, AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), flags));
     if (source && target && result == 0)
         target.disk->renamed(source.path, target.path);
     return result;
