@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/PlainText.h"
 
-#include <algorithm>
+#include "core/base/VisibleText.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace lastrivet::cli {
@@ -15,26 +16,13 @@ bool continuesCharacter(char c)
     return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
 }
 
-/// Of C0, DEL, and C1, which UTF-8 writes as C2 80 to C2 9F.
-bool isControl(std::string_view text, std::size_t at)
-{
-    const auto byte = static_cast<unsigned char>(text[at]);
-    if (byte != 0xC2 || at + 1 == text.size())
-        return byte < 0x20 || byte == 0x7F;
-    return static_cast<unsigned char>(text[at + 1]) < 0xA0;
-}
-
 } // namespace
 
 std::string onOneLine(std::string_view text)
 {
-    std::string line;
-    line.reserve(text.size());
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const bool control = isControl(text, i);
-        line += control ? ' ' : text[i];
-        i += control && static_cast<unsigned char>(text[i]) == 0xC2 ? 1 : 0;
-    }
+    std::string line = visibleText(text);
+    for (char &c : line)
+        c = c == '\n' || c == '\r' || c == '\t' ? ' ' : c;
     return line;
 }
 

@@ -10,8 +10,8 @@
 
 namespace lastrivet::cli {
 
-/// A text of the records as a terminal may show it: line breaks and control characters, which could
-/// steer the terminal, become spaces.
+/// A text of the records as a terminal may show it: line breaks become spaces, and what could steer
+/// the terminal a sign.
 std::string onOneLine(std::string_view text);
 /// Characters, not bytes.
 std::size_t widthOf(std::string_view text);

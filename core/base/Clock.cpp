@@ -27,6 +27,10 @@ std::chrono::sys_time<std::chrono::milliseconds> SystemClock::now() const
 Moment localMoment(std::chrono::sys_time<std::chrono::milliseconds> utc, std::string_view zone)
 {
     using namespace std::chrono;
+    // Stamps of a strange journal may lie beyond what zones are reckoned for.
+    constexpr milliseconds mostFromEpoch = years{400};
+    if (utc.time_since_epoch() > mostFromEpoch || utc.time_since_epoch() < -mostFromEpoch)
+        return *Moment::parse("1970-01-01");
     milliseconds local = utc.time_since_epoch();
     if (const auto *known = findZone(zone))
         local = known->to_local(utc).time_since_epoch();

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Utf8.h"
 
+#include <algorithm>
+
 namespace lastrivet {
 
 namespace {
@@ -47,6 +49,21 @@ std::optional<std::size_t> firstNotUtf8(std::string_view text)
         i += sequence->followers + 1;
     }
     return std::nullopt;
+}
+
+std::string wellFormed(std::string_view text)
+{
+    constexpr std::string_view replacement = "\xEF\xBF\xBD"; // U+FFFD
+    std::string mended;
+    while (!text.empty()) {
+        const auto end = std::min(firstNotUtf8(text).value_or(text.size()), text.find('\0'));
+        mended += text.substr(0, end);
+        if (end >= text.size())
+            break;
+        mended += replacement;
+        text.remove_prefix(end + 1);
+    }
+    return mended;
 }
 
 } // namespace lastrivet

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
 
 namespace lastrivet::evidence {
 
@@ -64,6 +65,22 @@ std::string_view suffix(FileKind kind)
     constexpr std::array suffixes{"jpg"sv, "png"sv, "heic"sv, "mp4"sv,
                                   "mov"sv, "mkv"sv, "avi"sv,  "pdf"sv};
     return suffixes[std::size_t(kind)];
+}
+
+bool fitsKind(FileKind kind, std::string_view dottedSuffix)
+{
+    static constexpr std::array<std::string_view, 8> common{".jpg.jpeg.jpe.jfif.",
+                                                            ".png.",
+                                                            ".heic.heif.hif.",
+                                                            ".mp4.m4v.3gp.3g2.",
+                                                            ".mov.qt.",
+                                                            ".mkv.webm.",
+                                                            ".avi.",
+                                                            ".pdf."};
+    std::string wanted = std::string(dottedSuffix) + '.';
+    std::transform(wanted.begin(), wanted.end(), wanted.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
+    return dottedSuffix.size() > 1 && common[std::size_t(kind)].find(wanted) != std::string::npos;
 }
 
 MediaKind mediaKind(FileKind kind)

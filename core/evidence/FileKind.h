@@ -32,5 +32,7 @@ std::optional<FileKind> sniff(std::span<const std::uint8_t> beginning);
 /// The suffix without dot.
 std::string_view suffix(FileKind kind);
 MediaKind mediaKind(FileKind kind);
+/// True for a suffix, with its dot and in any case, that files of this kind commonly have.
+bool fitsKind(FileKind kind, std::string_view dottedSuffix);
 
 } // namespace lastrivet::evidence

@@ -2,7 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/MediaFile.h"
 
+#include "core/evidence/FileKind.h"
+#include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/SourceFile.h"
+
 #include <algorithm>
+#include <array>
 #include <system_error>
 
 namespace lastrivet::evidence {
@@ -34,12 +39,38 @@ std::size_t sequenceAt(std::string_view text, std::size_t place)
 
 bool staysInside(const fs::path &relative)
 {
-    return !relative.empty() && relative.is_relative() &&
+    return relative.is_relative() && relative.has_filename() &&
            std::none_of(relative.begin(), relative.end(),
                         [](const fs::path &part) { return part == ".."; });
 }
 
+/// Control characters and the backslash are more than letters to lists of sums, to terminals, and
+/// to programs of other systems that unpack an archive; so is a colon behind a drive's letter.
+bool hasPlainLetters(std::string_view name)
+{
+    return name.substr(1, 1) != ":" && std::none_of(name.begin(), name.end(), [](char c) {
+               return static_cast<unsigned char>(c) < 0x20 || c == 0x7f || c == '\\';
+           });
+}
+
+/// What the program itself keeps in a project folder, or puts into an archive beside the files.
+bool isReserved(const fs::path &file)
+{
+    static constexpr std::array<std::string_view, 4> kept{"backups", "cache", "read-me-first.txt",
+                                                          "sha256sums"};
+    std::string first = file.begin()->string();
+    std::transform(first.begin(), first.end(), first.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
+    return first.starts_with("records.") || first.starts_with('.') ||
+           std::find(kept.begin(), kept.end(), first) != kept.end();
+}
+
 } // namespace
+
+bool mayNameFile(std::string_view name)
+{
+    return !name.empty() && hasPlainLetters(name) && staysInside(name) && !isReserved(name);
+}
 
 std::optional<fs::path> locate(const fs::path &projectFolder, const Media &media)
 {
@@ -48,9 +79,9 @@ std::optional<fs::path> locate(const fs::path &projectFolder, const Media &media
 
 std::optional<fs::path> locate(const fs::path &projectFolder, std::string_view file)
 {
-    const fs::path relative(file);
-    if (!staysInside(relative))
+    if (!mayNameFile(file))
         return std::nullopt;
+    const fs::path relative(file);
     std::error_code error;
     const fs::path root = fs::weakly_canonical(projectFolder, error);
     const fs::path target = fs::weakly_canonical(root / relative, error);
@@ -59,6 +90,21 @@ std::optional<fs::path> locate(const fs::path &projectFolder, std::string_view f
     if (error || rootEnd != root.end() || targetPart == target.end())
         return std::nullopt;
     return target;
+}
+
+std::optional<fs::path> locateToOpen(const fs::path &projectFolder, const Media &media)
+{
+    auto place = locate(projectFolder, media);
+    if (!place)
+        return std::nullopt;
+    try {
+        std::array<std::uint8_t, sniffedBytes> beginning{};
+        const std::size_t count = SourceFile(*place).readAt(0, beginning);
+        const auto kind = sniff(std::span(beginning).first(count));
+        return kind && fitsKind(*kind, place->extension().string()) ? place : std::nullopt;
+    } catch (const FileFault &) {
+        return std::nullopt;
+    }
 }
 
 std::string shownName(const fs::path &file)

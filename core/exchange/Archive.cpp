@@ -75,14 +75,16 @@ void addFiles(Contents &contents, const Records &records, const fs::path &folder
 {
     std::set<std::string> done;
     for (const Media &media : records.media) {
-        if (media.file.empty() || !done.insert(media.file).second)
+        // Two spellings of one name would be two entries for one place.
+        const std::string name = fs::path(media.file).lexically_normal().generic_string();
+        if (name.empty() || !done.insert(name).second)
             continue;
         const auto place = evidence::locate(folder, media);
         if (!place || !isFile(*place)) {
             report.missing.push_back(media.file);
             continue;
         }
-        const std::string sum = contents.addFile(media.file, *place);
+        const std::string sum = contents.addFile(name, *place);
         if (!media.sha256.empty() && sum != media.sha256)
             report.altered.push_back(media.file);
         ++report.files;

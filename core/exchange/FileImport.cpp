@@ -16,26 +16,13 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// True when the name is that of something the program itself keeps in a project folder.
-bool isReserved(const fs::path &file)
-{
-    std::string first = file.begin()->string();
-    std::transform(first.begin(), first.end(), first.begin(),
-                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
-    return first.starts_with("records.") || first.starts_with('.') || first == "backups" ||
-           first == "cache" || first == "read-me-first.txt";
-}
-
 std::optional<Message> wrongName(const Media &media, const fs::path &source, const fs::path &target)
 {
-    const bool hasPlainName = !media.file.empty() &&
-                              media.file.find_first_of("\\\n\r") == std::string::npos &&
-                              fs::path(media.file).has_filename();
-    if (!hasPlainName || !evidence::locate(source, media))
+    if (evidence::locate(source, media) && evidence::locate(target, media))
+        return std::nullopt;
+    if (evidence::mayNameFile(media.file))
         return Message{"The file name leads out of the document's folder.", {}};
-    if (isReserved(media.file) || !evidence::locate(target, media))
-        return Message{"The file name is not one that a file of a project may have.", {}};
-    return std::nullopt;
+    return Message{"The file name is not one that a file of a project may have.", {}};
 }
 
 /// Calls `body` with each added file record; stops after enough errors.

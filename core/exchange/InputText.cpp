@@ -7,10 +7,36 @@
 #include <fmt/format.h>
 
 #include <fstream>
-#include <sstream>
 #include <system_error>
+#include <vector>
 
 namespace lastrivet::exchange {
+
+namespace {
+
+/// Ten times what ten lifetimes of records take; a device or a pipe may never end.
+constexpr std::size_t longest = std::size_t{1} << 30;
+
+[[noreturn]] void refuseLength(const std::filesystem::path &file)
+{
+    throw UnreadableInput(fmt::format("{} is longer than any list of records.", file.string()));
+}
+
+std::string readAll(std::istream &in, const std::filesystem::path &file)
+{
+    std::string text;
+    std::vector<char> block(std::size_t{1} << 20);
+    while (in.read(block.data(), std::streamsize(block.size())) || in.gcount() > 0) {
+        text.append(block.data(), std::size_t(in.gcount()));
+        if (text.size() > longest)
+            refuseLength(file);
+    }
+    if (!in.eof())
+        throw UnreadableInput(fmt::format("{} cannot be read.", file.string()));
+    return text;
+}
+
+} // namespace
 
 std::string readInputFile(const std::filesystem::path &file)
 {
@@ -19,12 +45,10 @@ std::string readInputFile(const std::filesystem::path &file)
         throw UnreadableInput(fmt::format("{} is not there.", file.string()));
     if (std::filesystem::is_directory(file, error))
         throw UnreadableInput(fmt::format("{} is a folder, not a file.", file.string()));
+    if (const auto size = std::filesystem::file_size(file, error); !error && size > longest)
+        refuseLength(file);
     std::ifstream in(file, std::ios::binary);
-    std::ostringstream content;
-    content << in.rdbuf();
-    auto text = std::move(content).str();
-    if (!in)
-        throw UnreadableInput(fmt::format("{} cannot be read.", file.string()));
+    auto text = readAll(in, file);
     if (text.starts_with("\xEF\xBB\xBF"))
         text.erase(0, 3);
     return text;

@@ -17,12 +17,27 @@ void configure(sqlite3 *handle, int option, int value)
         throw Fault("This build of SQLite lacks a protection that project files need.");
 }
 
+/// Far above what a project needs, far below what a hostile file could make of SQLite's own.
+void limit(sqlite3 *handle)
+{
+    constexpr int longestValue = 256 * 1024 * 1024; // the changes of one import are one value
+    sqlite3_limit(handle, SQLITE_LIMIT_LENGTH, longestValue);
+    sqlite3_limit(handle, SQLITE_LIMIT_EXPR_DEPTH, 100);
+    sqlite3_limit(handle, SQLITE_LIMIT_TRIGGER_DEPTH, 10);
+    sqlite3_limit(handle, SQLITE_LIMIT_ATTACHED, 1); // copying needs one
+    sqlite3_limit(handle, SQLITE_LIMIT_WORKER_THREADS, 0);
+}
+
 void harden(SQLite::Database &sql)
 {
     sqlite3 *handle = sql.getHandle();
+    limit(handle);
     configure(handle, SQLITE_DBCONFIG_DEFENSIVE, 1);
     configure(handle, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0);
     configure(handle, SQLITE_DBCONFIG_ENABLE_FKEY, 1);
+    configure(handle, SQLITE_DBCONFIG_ENABLE_VIEW, 0);
+    configure(handle, SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0);
+    configure(handle, SQLITE_DBCONFIG_ENABLE_FTS3_TOKENIZER, 0);
     configure(handle, SQLITE_DBCONFIG_DQS_DML, 0);
     configure(handle, SQLITE_DBCONFIG_DQS_DDL, 0);
     sqlite3_extended_result_codes(handle, 1);
@@ -143,6 +158,8 @@ void throwFault(const SQLite::Exception &exception)
     case SQLITE_CORRUPT:
         throw UnreadableInput(
             fmt::format("The database is damaged ({}); restore a backup.", detail));
+    case SQLITE_TOOBIG:
+        throw UnreadableInput("The database holds a value larger than any that Lastrivet writes.");
     default:
         throw Fault(fmt::format("The database refused: {}.", detail));
     }

@@ -4,6 +4,7 @@
 
 #include "core/storage/Migration.h"
 #include "core/storage/Schema.h"
+#include "core/storage/SchemaCheck.h"
 
 #include <SQLiteCpp/Statement.h>
 
@@ -142,6 +143,7 @@ Opening openDatabase(const ProjectFolder &folder, bool readOnly, Time now)
     opening.database =
         std::make_unique<Database>(folder.database(), Database::Access::ReadWrite, opening.safety);
     requireReadableSchema(*opening.database);
+    requireOwnTriggers(*opening.database);
     migrate(*opening.database, folder, now);
     return opening;
 }

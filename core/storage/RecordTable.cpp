@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/RecordTable.h"
 
+#include "core/base/Utf8.h"
+
 #include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
@@ -47,6 +49,22 @@ void sortBySchema(std::vector<RecordTable::Column> &columns)
     std::ranges::stable_sort(columns, {}, [](const RecordTable::Column &column) {
         return column.field ? column.field->schema : 0;
     });
+}
+
+bool isMarred(std::string_view text)
+{
+    return firstNotUtf8(text) || text.find('\0') != std::string_view::npos;
+}
+
+/// A text that no program of ours can have written is read with signs in the place of what is wrong
+/// with it: one bad byte must not keep all other records from being read.
+bool assign(const Field &field, void *target, const Scalar &value)
+{
+    const auto *text = std::get_if<std::string_view>(&value);
+    if (!text || !isMarred(*text))
+        return field.assign(target, value);
+    const std::string mended = wellFormed(*text);
+    return field.assign(target, std::string_view(mended));
 }
 
 } // namespace
@@ -184,7 +202,7 @@ bool take(const Field &field, void *row, const Scalar &value)
         const auto *text = std::get_if<std::string_view>(&value);
         return text && readNumbers(field, row, *text);
     }
-    return field.isCollection() ? field.add(row, value) : field.assign(row, value);
+    return field.isCollection() ? field.add(row, value) : assign(field, row, value);
 }
 
 } // namespace lastrivet::storage

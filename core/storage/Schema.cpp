@@ -3,6 +3,7 @@
 #include "core/storage/Schema.h"
 
 #include "core/base/Error.h"
+#include "core/storage/SchemaCheck.h"
 #include "core/storage/SchemaSteps.h"
 
 #include <array>
@@ -124,6 +125,7 @@ void requireReadableSchema(Database &database)
     }
     if (schema < 1)
         throw UnreadableInput("The project was never finished being made; make it anew.");
+    requireOwnTables(database);
 }
 
 } // namespace lastrivet::storage

@@ -35,7 +35,7 @@ void checkFile(const Media &media, const storage::ProjectFolder &folder, Finding
     };
     const auto path = evidence::locate(folder.root(), media);
     if (!path) {
-        tell("would lie outside the project's folder");
+        tell("would lie outside the project's folder, or among what the program keeps there");
         return;
     }
     std::error_code none;

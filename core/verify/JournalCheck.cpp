@@ -42,7 +42,8 @@ struct Compared {
 void compare(const Compared &compared, TableRows has, TableRows should, Findings &findings)
 {
     const auto tell = [&](const Row &row, std::string_view what) {
-        const auto id = std::get<std::int64_t>(row.front());
+        const auto *number = std::get_if<std::int64_t>(&row.front());
+        const auto id = number ? *number : 0;
         findings.add(fmt::format("{} {} {} (table {}).", compared.record, id, what, compared.table),
                      compared.record, id);
     };

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/SheetPreview.h"
 
-#include <QImageReader>
+#include "ui/widgets/PictureFile.h"
 
 #include <algorithm>
 
@@ -26,15 +26,7 @@ void SheetPreview::showFile(const QString &file)
     hide();
     if (file.isEmpty())
         return;
-    QImageReader reader(file);
-    reader.setAutoTransform(true);
-    const QSize size = reader.size();
-    // Decoded no larger than it is shown: a phone's picture has a hundred times the pixels.
-    const bool isTurned = reader.transformation() & QImageIOHandler::TransformationRotate90;
-    const int width = isTurned ? size.height() : size.width();
-    if (width > widest)
-        reader.setScaledSize(size * widest / width);
-    const QImage image = reader.read();
+    const QImage image = readPicture(file, widest).image;
     setVisible(!image.isNull());
     if (!image.isNull())
         setPixmap(QPixmap::fromImage(image));

@@ -3,6 +3,7 @@
 #include "ui/convert/QtText.h"
 
 #include "core/base/Tongue.h"
+#include "core/base/VisibleText.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -68,7 +69,7 @@ QDate readShortForm(const QLocale &locale, const QString &text)
 
 QString toQt(std::string_view text)
 {
-    return QString::fromUtf8(text.data(), qsizetype(text.size()));
+    return QString::fromStdString(visibleText(text));
 }
 
 std::string toStd(const QString &text)

@@ -85,8 +85,8 @@ QWidget *ListDialog::buildInput()
     m_days->addItem(tr("month/day/year"), int(exchange::DayOrder::MonthDayYear));
     m_within->setPlaceholderText(tr("no part"));
     m_headings->setChecked(true);
-    m_text->setPlaceholderText(
-        tr("Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons."));
+    m_text->setPlaceholderText(tr(
+        "Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons."));
     m_text->setLineWrapMode(QPlainTextEdit::NoWrap);
     m_text->setTabChangesFocus(true);
     auto *form = new QFormLayout;
@@ -177,7 +177,7 @@ bool ListDialog::openFile(const QString &file)
 {
     QFile source(file);
     constexpr qint64 most = 16 * 1024 * 1024;
-    if (!source.open(QIODevice::ReadOnly) || source.size() > most) {
+    if (!QFileInfo(file).isFile() || !source.open(QIODevice::ReadOnly) || source.size() > most) {
         say(tr("%1 cannot be read.").arg(QFileInfo(file).fileName()), false);
         return false;
     }

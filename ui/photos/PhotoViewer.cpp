@@ -317,7 +317,7 @@ void PhotoViewer::openFile()
 {
     const Media *media = m_session.records()->find(m_media);
     const auto file =
-        media ? evidence::locate(m_session.project().folder(), *media) : std::nullopt;
+        media ? evidence::locateToOpen(m_session.project().folder(), *media) : std::nullopt;
     if (!file || !QDesktopServices::openUrl(QUrl::fromLocalFile(pathText(*file))))
         m_session.complain(tr("This computer has no program that opens %1.")
                                .arg(media ? toQt(media->file) : QString()));

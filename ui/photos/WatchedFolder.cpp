@@ -6,6 +6,7 @@
 #include "ui/photos/ArrivedFiles.h"
 #include "ui/photos/PhotoIntake.h"
 #include "ui/photos/RowStore.h"
+#include "ui/shell/PersonalSettings.h"
 #include "ui/shell/Session.h"
 
 #include <algorithm>
@@ -21,6 +22,20 @@ constexpr auto pausedKey = "watched_folder_paused";
 constexpr auto marksKey = "watched_folder_marks";
 /// The system has only so many watches; the rescan finds what lies deeper.
 constexpr qsizetype mostFoldersWatched = 64;
+
+/// A project may come from somebody else, and with it the name of a folder to be copied from: it is
+/// watched only where somebody at this computer has said so.
+bool isChosenHere(const Session &session, const QString &watched)
+{
+    QSettings kept = settingsOfUser();
+    return PersonalSettings(kept).watchedFolder(pathText(session.project().folder())) == watched;
+}
+
+void noteChoice(const Session &session, const QString &watched)
+{
+    QSettings kept = settingsOfUser();
+    PersonalSettings(kept).setWatchedFolder(pathText(session.project().folder()), watched);
+}
 
 } // namespace
 
@@ -76,7 +91,7 @@ WatchedFolder::WatchedFolder(Session &session, Pace pace, QObject *parent)
     if (!folder || session.isReadOnly())
         return;
     m_folder = toQt(*folder);
-    if (session.project().localState(pausedKey))
+    if (session.project().localState(pausedKey) || !isChosenHere(session, m_folder))
         m_state = State::Paused;
     else
         begin();
@@ -110,6 +125,7 @@ void WatchedFolder::watch(const QString &folder, Begin how)
     stop();
     m_folder = folder;
     m_session.keepLocalState(folderKey, toStd(folder));
+    noteChoice(m_session, folder);
     m_isPassingOver = how == Begin::FromNowOn;
     begin();
 }
@@ -125,6 +141,7 @@ void WatchedFolder::pause()
 void WatchedFolder::goOn()
 {
     m_session.keepLocalState(pausedKey, std::nullopt);
+    noteChoice(m_session, m_folder);
     begin();
 }
 
@@ -132,6 +149,7 @@ void WatchedFolder::stop()
 {
     for (const char *key : {folderKey, pausedKey, marksKey})
         m_session.keepLocalState(key, std::nullopt);
+    noteChoice(m_session, {});
     m_rescan.stop();
     m_settle.stop();
     if (const QStringList watched = m_watcher.directories(); !watched.isEmpty())

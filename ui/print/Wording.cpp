@@ -34,7 +34,7 @@ Tongue Wording::tongue() const
 
 QString Wording::text(std::string_view pattern, const std::vector<std::string> &arguments) const
 {
-    return QString::fromStdString(said({pattern, arguments}, tongue()));
+    return asIs(said({pattern, arguments}, tongue()));
 }
 
 QString Wording::date(Moment moment) const

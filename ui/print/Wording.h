@@ -6,6 +6,7 @@
 #include "core/base/Minutes.h"
 #include "core/base/Moment.h"
 #include "core/base/Tongue.h"
+#include "core/base/VisibleText.h"
 
 #include <QLocale>
 #include <QString>
@@ -55,7 +56,7 @@ private:
 /// A text of the records as it is.
 inline QString asIs(const std::string &text)
 {
-    return QString::fromStdString(text);
+    return QString::fromStdString(visibleText(text));
 }
 
 } // namespace lastrivet::print

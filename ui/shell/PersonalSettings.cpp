@@ -14,12 +14,14 @@ const auto themeKey = QStringLiteral("theme");
 const auto tallKey = QStringLiteral("tall_rows");
 const auto paperKey = QStringLiteral("paper");
 const auto printLanguageKey = QStringLiteral("print_language");
+const auto whoKey = QStringLiteral("who");
+const auto watchedKey = QStringLiteral("watched");
 
 /// A folder's path has slashes, which group keys.
-QString whoKey(const QString &folder)
+QString keyFor(const QString &group, const QString &folder)
 {
     const auto hash = QCryptographicHash::hash(folder.toUtf8(), QCryptographicHash::Sha1);
-    return QStringLiteral("who/") + QString::fromLatin1(hash.toHex());
+    return group + QLatin1Char('/') + QString::fromLatin1(hash.toHex());
 }
 
 print::Paper paperHere()
@@ -111,12 +113,22 @@ void PersonalSettings::setPrintLanguage(const QString &code)
 
 QString PersonalSettings::who(const QString &folder) const
 {
-    return m_settings.value(whoKey(folder)).toString();
+    return m_settings.value(keyFor(whoKey, folder)).toString();
 }
 
 void PersonalSettings::setWho(const QString &folder, const QString &name)
 {
-    set(whoKey(folder), name);
+    set(keyFor(whoKey, folder), name);
+}
+
+QString PersonalSettings::watchedFolder(const QString &folder) const
+{
+    return m_settings.value(keyFor(watchedKey, folder)).toString();
+}
+
+void PersonalSettings::setWatchedFolder(const QString &folder, const QString &watched)
+{
+    set(keyFor(watchedKey, folder), watched);
 }
 
 QSettings settingsOfUser()

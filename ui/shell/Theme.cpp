@@ -2,14 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/Theme.h"
 
+#include "ui/shell/PlainStyle.h"
 #include "ui/shell/StyleSheet.h"
 #include "ui/widgets/SvgIcon.h"
 
 #include <QApplication>
 #include <QPalette>
-#include <QStyleFactory>
 
 #include <cmath>
+#include <memory>
 
 namespace lastrivet::ui {
 
@@ -48,7 +49,7 @@ Theme::Theme(QApplication &application, QObject *parent)
     , m_application(application)
     , m_systemIsDark(application.palette().color(QPalette::Window).lightnessF() < 0.5F)
 {
-    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    application.setStyle(std::make_unique<PlainStyle>().release());
     apply();
 }
 

@@ -7,7 +7,6 @@
 #include "ui/shell/Session.h"
 
 #include <QGuiApplication>
-#include <QImageReader>
 #include <QStandardPaths>
 #include <QTimer>
 
@@ -52,9 +51,7 @@ PictureLoader::Loaded PictureLoader::load(const evidence::PictureCache &cache, c
     }
     if (!file)
         return {{}, tr("There is no picture of it.")};
-    QImageReader reader(QString::fromStdString(file->string()));
-    QImage image = reader.read();
-    return {image, image.isNull() ? reader.errorString() : QString()};
+    return readPicture(pathText(*file));
 }
 
 PictureLoader::Loaded PictureLoader::fitted(Loaded loaded, const QSize &frame, double ratio)
@@ -151,11 +148,7 @@ void PictureLoader::original(const Media &media, QObject *context, const Shown &
     m_session.executor().run(
         context,
         [name = pathText(*file), read] {
-            QImageReader reader(name);
-            reader.setAutoTransform(true);
-            reader.setDecideFormatFromContent(true);
-            read->image = reader.read();
-            read->failure = read->image.isNull() ? reader.errorString() : QString();
+            *read = readPicture(name);
         },
         [shown, read] { shown(read->image, read->failure); });
 }

@@ -56,10 +56,7 @@ Q_SIGNALS:
     void loaded(qint64 mediaId);
 
 private:
-    struct Loaded {
-        QImage image;
-        QString failure;
-    };
+    using Loaded = PictureRead;
 
     void startSome();
     void start(const Media &media);

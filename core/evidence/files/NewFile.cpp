@@ -143,6 +143,9 @@ void makeFolder(const fs::path &root, const fs::path &relative)
 void sweepLeftovers(const fs::path &folder)
 {
     std::error_code error;
+    // A link may lead anywhere; what lies there is not ours to remove.
+    if (fs::is_symlink(folder, error))
+        return;
     for (fs::recursive_directory_iterator entry(folder, error), end; !error && entry != end;
          entry.increment(error)) {
         std::error_code ignored;

@@ -114,12 +114,6 @@ std::string momentText(std::string_view text)
     return moment;
 }
 
-/// Without the apostrophe that keeps a spreadsheet from running it.
-std::string_view plainText(std::string_view cell)
-{
-    return cell.starts_with('\'') && looksLikeFormula(cell.substr(1)) ? cell.substr(1) : cell;
-}
-
 } // namespace
 
 bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cell,
@@ -130,7 +124,7 @@ bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cel
         return feedCollection(builder, field, text, names);
     switch (field.type) {
     case FieldType::Text:
-        return builder.scalar(plainText(cell));
+        return builder.scalar(withoutApostrophe(cell));
     case FieldType::Ref:
         return feedReference(builder, field, text, names);
     case FieldType::Bool:

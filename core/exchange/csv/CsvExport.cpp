@@ -8,6 +8,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <sstream>
 #include <system_error>
 
@@ -15,9 +17,11 @@ namespace lastrivet::exchange {
 
 namespace {
 
+/// Semicolon and tab part cells nowhere here, but in spreadsheets of other countries: what stands
+/// behind one would begin a cell of its own.
 std::string inCell(std::string_view text)
 {
-    if (text.find_first_of(",\"\r\n") == std::string_view::npos)
+    if (text.find_first_of(",;\"\t\r\n") == std::string_view::npos)
         return std::string(text);
     std::string cell = "\"";
     for (const char c : text) {
@@ -28,10 +32,20 @@ std::string inCell(std::string_view text)
     return cell + '"';
 }
 
+/// What a spreadsheet takes for a formula; the last four are the wide forms of the first that East
+/// Asian keyboards type (U+FF1D, U+FF0B, U+FF0D, U+FF20), which some programs read as them.
+bool looksLikeFormula(std::string_view text)
+{
+    static constexpr std::array<std::string_view, 10> beginnings{
+        "=", "+", "-", "@", "\t", "\r", "\uFF1D", "\uFF0B", "\uFF0D", "\uFF20"};
+    return std::any_of(beginnings.begin(), beginnings.end(),
+                       [text](std::string_view beginning) { return text.starts_with(beginning); });
+}
+
 /// A text as it is, or with an apostrophe in front so that nothing runs it.
 std::string harmless(std::string_view text)
 {
-    return looksLikeFormula(text) ? fmt::format("'{}", text) : std::string(text);
+    return needsApostrophe(text) ? fmt::format("'{}", text) : std::string(text);
 }
 
 std::string scalarCell(const Scalar &value)
@@ -83,10 +97,16 @@ void writeCsvFields(std::span<const Field> fields, const void *record, std::ostr
     }
 }
 
-bool looksLikeFormula(std::string_view text)
+bool needsApostrophe(std::string_view text)
 {
-    return !text.empty() &&
-           std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos;
+    text.remove_prefix(std::min(text.find_first_not_of('\''), text.size()));
+    return looksLikeFormula(text);
+}
+
+std::string_view withoutApostrophe(std::string_view cell)
+{
+    const bool isOurs = cell.starts_with('\'') && needsApostrophe(cell);
+    return isOurs ? cell.substr(1) : cell;
 }
 
 void writeCsv(const Records &records, RecordType type, std::ostream &out)

@@ -53,3 +53,10 @@ TEST_CASE("Universal time becomes workshop time by the IANA zone, summer time in
     CHECK(localMoment(july + hours{2}, "America/Toronto").text() == "2026-07-14T22:00");
     CHECK(inZone(moment("2026-07-15T14:00"), 120, "America/Toronto").text() == "2026-07-15T08:00");
 }
+
+TEST_CASE("A stamp beyond all calendars is no day that records know")
+{
+    using Time = std::chrono::sys_time<std::chrono::milliseconds>;
+    for (const Time stamp : {Time::min(), Time::max(), Time(std::chrono::days{400 * 366})})
+        CHECK(localMoment(stamp, "America/Toronto").text() == "1970-01-01");
+}

@@ -26,3 +26,13 @@ TEST_CASE("One beyond an edge is not, and its place is told")
         CHECK(firstNotUtf8("ab" + std::string(text)) == 2u);
     }
 }
+
+TEST_CASE("What keeps a text from being well-formed is replaced, the rest stays")
+{
+    CHECK(lastrivet::wellFormed("Flügel 翼") == "Flügel 翼");
+    CHECK(lastrivet::wellFormed("") == "");
+    CHECK(lastrivet::wellFormed(std::string_view("a\0b", 3)) == "a\uFFFDb");
+    CHECK(lastrivet::wellFormed("\xffz\xc3") == "\uFFFDz\uFFFD");
+    // A surrogate in UTF-8 is three bytes that stand for nothing.
+    CHECK(lastrivet::wellFormed("\xed\xa0\x80") == "\uFFFD\uFFFD\uFFFD");
+}

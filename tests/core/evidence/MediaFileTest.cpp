@@ -3,6 +3,7 @@
 #include "core/evidence/MediaFile.h"
 
 #include "tests/support/TemporaryFolder.h"
+#include "tests/support/TestPictures.h"
 
 #include <catch2/catch.hpp>
 
@@ -34,6 +35,44 @@ TEST_CASE("A record's file is found inside the project folder only")
         INFO(outside);
         CHECK_FALSE(located(project, outside));
     }
+}
+
+TEST_CASE(
+    "No record names what the program keeps in the folder, or what is more than a name elsewhere")
+{
+    for (const char *name :
+         {"records.db", "Records.db-wal", "records.json", "SHA256SUMS", "READ-ME-FIRST.txt",
+          "backups/2026.db", "cache/aa/b.jpg", ".lock", "./photos/a.jpg", "photos/", "photos/a\nb",
+          "photos\\..\\a.jpg", "C:a.jpg", "photos/\x1b[2J.jpg"}) {
+        INFO(name);
+        CHECK_FALSE(mayNameFile(name));
+    }
+    CHECK_FALSE(mayNameFile(std::string_view("photos/a.jpg\0.png", 17)));
+    for (const char *name : {"photos/2026/a.jpg", "letter.pdf", "photos/records.jpg",
+                             "documents/Flügel: rechts.pdf", "photos/..a.jpg"}) {
+        INFO(name);
+        CHECK(mayNameFile(name));
+    }
+}
+
+TEST_CASE("Only a picture, a video or a PDF that is called so is handed to the desktop")
+{
+    const TemporaryFolder folder;
+    const auto isOpened = [&](std::string_view name, std::string_view content) {
+        writeText(folder.path() / name, content);
+        Media media;
+        media.file = name;
+        return bool(locateToOpen(folder.path(), media));
+    };
+    CHECK(isOpened("a.pdf", "%PDF-1.7\n%%EOF"));
+    CHECK(isOpened("a.JPG", "\xff\xd8\xff\xe0"));
+    CHECK_FALSE(isOpened("a.desktop", "%PDF-1.7\n[Desktop Entry]\nExec=true"));
+    CHECK_FALSE(isOpened("a.pdf", "[Desktop Entry]\nExec=true"));
+    CHECK_FALSE(isOpened("a", "%PDF-1.7"));
+    CHECK_FALSE(isOpened("a.", "%PDF-1.7"));
+    Media nowhere;
+    nowhere.file = "missing.pdf";
+    CHECK_FALSE(locateToOpen(folder.path(), nowhere));
 }
 
 TEST_CASE("A file's name is shown without control characters and with valid letters only")

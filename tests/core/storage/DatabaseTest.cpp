@@ -35,6 +35,21 @@ TEST_CASE("What a hostile database could use is switched off")
     CHECK(database.number("PRAGMA trusted_schema") == 0);
     CHECK(database.number("PRAGMA cell_size_check") == 1);
     CHECK(database.number("PRAGMA foreign_keys") == 1);
+    database.run("CREATE TEMP VIEW parts AS SELECT * FROM component");
+    CHECK_THROWS(database.run("SELECT * FROM parts"));
+    CHECK_THROWS_WITH(database.run("SELECT load_extension('x')"),
+                      Catch::Contains("not authorized") || Catch::Contains("no such function"));
+}
+
+TEST_CASE("A value that no project can need is refused before it takes memory")
+{
+    Database database;
+    try {
+        withFaults([&] { database.run("SELECT length(zeroblob(300000000))"); });
+        FAIL("it was taken");
+    } catch (const UnreadableInput &complaint) {
+        CHECK(std::string(complaint.what()).find("larger than any") != std::string::npos);
+    }
 }
 
 TEST_CASE("A local project writes ahead and syncs fully; one on a network folder keeps a rollback "

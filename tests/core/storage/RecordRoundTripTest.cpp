@@ -175,3 +175,14 @@ TEST_CASE("A value that no program of ours writes is named when it is read")
     fixture.database.run(statement);
     CHECK_THROWS_WITH(fixture.reader.readAll(), Catch::Contains(complaint));
 }
+
+TEST_CASE("A text with bytes that are none is read with signs in their place")
+{
+    Fixture fixture;
+    const auto all = test::RandomRecords(11, idsPerType).all();
+    fixture.write(nullptr, &all);
+    fixture.database.run(R"(UPDATE "person" SET "name"=CAST(x'4164FF6100' AS TEXT) WHERE "id"=7)");
+    const Records records = fixture.reader.readAll();
+    CHECK(records.find(Id<Person>{7})->name == "Ad\uFFFDa\uFFFD");
+    CHECK(records.find(Id<Person>{8})->name == all.find(Id<Person>{8})->name);
+}

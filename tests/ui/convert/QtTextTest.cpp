@@ -94,4 +94,10 @@ TEST_CASE("Days within sentences follow the locale")
           QStringLiteral("Calibration is due on ") + dateText(*Moment::parse("2026-03-14")));
 }
 
+TEST_CASE("What would steer a terminal or turn the order of reading round is shown as a sign")
+{
+    CHECK(toQt("not \u202Edengis") == QStringLiteral("not \uFFFDdengis"));
+    CHECK(toQt("a\x1b[2J\n") == QStringLiteral("a\u241B[2J\n"));
+}
+
 } // namespace lastrivet::ui

@@ -69,6 +69,22 @@ TEST_CASE("What arrives in the watched folder is taken in on its own, as an auto
     CHECK(it.session->project().undoLabel() == "Everything");
 }
 
+TEST_CASE("A folder that nobody at this computer chose is not copied from until somebody says so")
+{
+    Watching it;
+    it.arrive(1);
+    // As in a project that came from somebody else.
+    it.session->project().setLocalState("watched_folder", it.phone().toStdString());
+    it.watched = it.makeWatched();
+    CHECK(it.watched->state() == State::Paused);
+    it.letLook();
+    CHECK(it.media().isEmpty());
+    it.watched->goOn();
+    REQUIRE(it.waitForMedia(1));
+    it.watched = it.makeWatched();
+    CHECK(it.watched->state() == State::Watching);
+}
+
 TEST_CASE("From now on means that what lies there already is passed over")
 {
     Watching it;

@@ -30,6 +30,25 @@ TEST_CASE("A list has a header, a row per record, lists as JSON")
         "\r\n");
 }
 
+TEST_CASE("What begins a formula in any spreadsheet gets an apostrophe, and loses it again")
+{
+    for (const std::string_view text :
+         {"=1+1", "'=1+1", "''@x", "\uFF1D1+1", "\uFF20x", "+1", "-2", "\tx"}) {
+        const std::string cell = csvCell(text);
+        INFO(cell);
+        const auto bare = cell.starts_with('"') ? cell.substr(1, cell.size() - 2) : cell;
+        CHECK(bare == "'" + std::string(text));
+        CHECK(withoutApostrophe(bare) == text);
+    }
+    for (const std::string_view text : {"a=b", "'tis", "'", "1-2", ""}) {
+        CHECK(csvCell(text) == text);
+        CHECK(withoutApostrophe(text) == text);
+    }
+    // Where semicolons or tabs part cells, the formula would stand in one of its own.
+    CHECK(csvCell("rivets;=1+1") == "\"rivets;=1+1\"");
+    CHECK(csvCell("rivets\t=1+1") == "\"rivets\t=1+1\"");
+}
+
 TEST_CASE("A spreadsheet runs no text as a formula, and numbers stay numbers")
 {
     ProjectBuilder project;
@@ -45,7 +64,7 @@ TEST_CASE("A spreadsheet runs no text as a formula, and numbers stay numbers")
     std::ostringstream out;
     writeCsv(project.records, RecordType::Component, out);
     CHECK(out.str().ends_with(
-        "\r\n2,,-5,'+1,\"'=HYPERLINK(\"\"http://x\"\")\",part,,,,'-2,,'@x,'\tx,,"
+        "\r\n2,,-5,'+1,\"'=HYPERLINK(\"\"http://x\"\")\",part,,,,'-2,,'@x,\"'\tx\",,"
         "a=b,,\r\n"));
 }
 

@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/SchemaCheck.h"
+
+#include "core/base/Error.h"
+#include "core/storage/Migration.h"
+#include "core/storage/Schema.h"
+#include "core/storage/Shape.h"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <set>
+
+namespace lastrivet::storage {
+
+namespace {
+
+/// What acts unasked while rows are written. Not by table: a planted one may name a wrong one.
+std::set<std::string> actorsOf(const Database &database)
+{
+    std::set<std::string> actors;
+    // Indexes without a statement are SQLite's own, and part of their table.
+    SQLite::Statement row(database.sql(), R"(SELECT "type" || ' ' || "name" FROM sqlite_schema
+        WHERE "type" IN ('trigger','index') AND "sql" IS NOT NULL)");
+    while (row.executeStep())
+        actors.insert(row.getColumn(0).getString());
+    return actors;
+}
+
+bool isOfActor(const std::string &line)
+{
+    return line.starts_with("trigger ") || line.starts_with("index ") ||
+           line.starts_with("pragma_index_list ");
+}
+
+Database madeAt(int schema)
+{
+    const auto steps = schemaSteps();
+    Database made;
+    runSteps(made, steps.first(std::min(std::size_t(schema), steps.size())));
+    return made;
+}
+
+[[noreturn]] void refuse(const std::string &what)
+{
+    throw UnreadableInput(
+        fmt::format("The database was altered by another program: {}. Restore a backup.", what));
+}
+
+/// Further lines are those of further tables; a table that was altered lacks its own.
+template <class Concerns>
+void requireAll(const Shape &should, const Shape &has, const Concerns &concerns)
+{
+    for (const std::string &line : should) {
+        if (concerns(line) && !has.contains(line))
+            refuse(fmt::format("it lacks “{}”", line));
+    }
+}
+
+} // namespace
+
+void requireOwnTables(const Database &database)
+{
+    requireAll(shapeOf(madeAt(schemaOf(database))), shapeOf(database),
+               [](const std::string &line) { return !isOfActor(line); });
+}
+
+void requireOwnTriggers(const Database &database)
+{
+    const auto made = madeAt(schemaOf(database));
+    requireAll(shapeOf(made), shapeOf(database), isOfActor);
+    const auto own = actorsOf(made);
+    for (const std::string &actor : actorsOf(database)) {
+        if (!own.contains(actor))
+            refuse(fmt::format("the {} is not Lastrivet's, and could change or hide records; until "
+                               "it is removed the project can only be read",
+                               actor));
+    }
+}
+
+} // namespace lastrivet::storage

@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/fuzz/HostileProject.h"
+
+#include "core/base/Error.h"
+#include "core/exchange/DocumentWriter.h"
+#include "core/hours/Hours.h"
+#include "core/project/Project.h"
+#include "core/readiness/Readiness.h"
+#include "core/verify/Verification.h"
+#include "tests/fuzz/Targets.h"
+#include "tests/support/FakeClock.h"
+#include "tests/support/WingProject.h"
+
+#include <SQLiteCpp/Database.h>
+#include <spdlog/spdlog.h>
+
+#include <fstream>
+#include <iterator>
+#include <sstream>
+
+namespace lastrivet::fuzz {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const test::FakeClock &standingClock()
+{
+    static const test::FakeClock clock;
+    return clock;
+}
+
+std::vector<std::uint8_t> bytesOf(const fs::path &file)
+{
+    std::ifstream stream(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(stream), {}};
+}
+
+void fill(Project &project)
+{
+    const tests::WingProject wing;
+    const auto put = [&](RecordType type) {
+        const bool isKept = bool(project.change("Filled", [&](Edit &edit) {
+            const auto &description = describe(type);
+            const AnyTable &table = wing.records.table(type);
+            for (const void *row = table.nextAny(0); row;
+                 row = table.nextAny(idOf(description, row)))
+                edit.putAny(type, row);
+        }));
+        promised(isKept);
+    };
+    put(RecordType::Person);
+    put(RecordType::Component);
+    put(RecordType::Squawk);
+    put(RecordType::Media);
+    put(RecordType::WorkSession);
+}
+
+std::vector<std::uint8_t> makeSoundDatabase()
+{
+    spdlog::set_level(spdlog::level::off);
+    const TemporaryFolder folder;
+    const tests::WingProject wing;
+    ProjectFacts facts = wing.records.project;
+    facts.builder_id = {};
+    {
+        const auto project =
+            Project::create(folder / "P", facts, wing.profile, {.clock = &standingClock()});
+        fill(*project);
+    }
+    // Small pages make a small file, and more of it matters.
+    SQLite::Database whole((folder / "P/records.db").string(), SQLite::OPEN_READWRITE);
+    whole.exec("PRAGMA page_size=512; VACUUM INTO '" + (folder / "small.db").string() + "'");
+    return bytesOf(folder / "small.db");
+}
+
+/// What is on record, told in every way that a look at a strange project tells it.
+void read(const Project &project)
+{
+    std::ostringstream text;
+    const Records &records = *project.records();
+    exchange::writeDocument(records, text);
+    readiness(records, project.profile(), project.now());
+    totals(records);
+    project.search("rib");
+    for (const JournalEntry &entry : project.journal())
+        project.changesOf(entry.seq);
+}
+
+void change(Project &project)
+{
+    project.change("Helper added", [](Edit &edit) {
+        edit.put(Person{.name = "Hugo Helper", .roles = {Role::Helper}});
+    });
+    project.undo();
+}
+
+template <class Body> void orComplaint(Body &&body)
+{
+    try {
+        body();
+    } catch (const Fault &fault) {
+        promised(*fault.what() != 0);
+    }
+}
+
+} // namespace
+
+const std::vector<std::uint8_t> &HostileProject::soundDatabase()
+{
+    static const auto bytes = makeSoundDatabase();
+    return bytes;
+}
+
+HostileProject::HostileProject()
+{
+    fs::create_directory(m_folder / "P");
+    writeDatabase(soundDatabase());
+}
+
+void HostileProject::writeDatabase(const std::vector<std::uint8_t> &bytes) const
+{
+    std::ofstream stream(database(), std::ios::binary);
+    stream.write(reinterpret_cast<const char *>(bytes.data()), std::streamsize(bytes.size()));
+}
+
+void HostileProject::use() const
+{
+    const fs::path folder = m_folder / "P";
+    const auto opened = [&](bool readOnly) {
+        return Project::open(folder, {.clock = &standingClock(), .readOnly = readOnly});
+    };
+    orComplaint([&] { read(*opened(true)); });
+    orComplaint([&] { verify(folder); });
+    orComplaint([&] { change(*opened(false)); });
+}
+
+} // namespace lastrivet::fuzz

@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/PlainStyle.h"
+
+#include "core/records/Description.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/MainWindow.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/ProjectView.h"
+
+#include <QApplication>
+#include <QLabel>
+#include <QSettings>
+#include <QTest>
+#include <QToolTip>
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr std::string_view markup = "<img src='/etc/hostname'><b>rivet</b>";
+
+struct Opened {
+    test::Workshop workshop;
+    test::TemporaryFolder folder;
+    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
+    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
+};
+
+bool isFreeText(const Field &field)
+{
+    static constexpr std::array<std::string_view, 5> names{"name", "title", "note", "what",
+                                                           "caption"};
+    return field.type == FieldType::Text &&
+           std::find(names.begin(), names.end(), field.name) != names.end();
+}
+
+/// Begins every free text of every record with markup.
+void mark(Edit &edit)
+{
+    const Records records = edit.records();
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
+        const auto &description = describe(RecordType(i));
+        const AnyTable &table = records.table(RecordType(i));
+        for (const void *row = table.nextAny(0); row; row = table.nextAny(idOf(description, row))) {
+            const auto copy = description.copy(row);
+            for (const Field &field : description.fields) {
+                if (!isFreeText(field))
+                    continue;
+                const auto value = field.value(copy.get());
+                const auto *text = std::get_if<std::string_view>(&value);
+                const std::string marked = std::string(markup) + std::string(text ? *text : "");
+                field.assign(copy.get(), std::string_view(marked));
+            }
+            edit.putAny(description.type, copy.get());
+        }
+    }
+}
+
+/// How many labels show the markup; fails where one takes it for HTML.
+int labelsWithMarkup(const QWidget &place)
+{
+    int count = 0;
+    for (const QLabel *label : place.findChildren<QLabel *>()) {
+        if (!label->isVisible() || !label->text().contains(QLatin1String("<img")))
+            continue;
+        INFO(label->text().toStdString());
+        CHECK(label->textFormat() == Qt::PlainText);
+        ++count;
+    }
+    return count;
+}
+
+} // namespace
+
+TEST_CASE("No text of a record is taken for HTML, on any page")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.window.resize(1280, 720);
+    opened.window.show();
+    opened.window.view()->session().change(QStringLiteral("Marked"), mark);
+    int count = 0;
+    for (const PageDescription &page : pageList()) {
+        opened.window.view()->open(page.id);
+        for (int i = 0; i < 3; ++i)
+            QCoreApplication::processEvents();
+        count += labelsWithMarkup(opened.window);
+    }
+    CHECK(count > 5);
+}
+
+TEST_CASE("A label and a tip show markup as it is written")
+{
+    test::theme();
+    QWidget window;
+    QLabel label(QString::fromUtf8(markup.data(), qsizetype(markup.size())), &window);
+    window.show();
+    CHECK(labelsWithMarkup(window) == 1);
+
+    QToolTip::showText(QPoint(10, 10), label.text(), &window);
+    const QWidgetList shown = QApplication::topLevelWidgets();
+    const auto tip = std::find_if(shown.begin(), shown.end(), [](const QWidget *widget) {
+        return widget->inherits("QTipLabel");
+    });
+    REQUIRE(tip != shown.end());
+    CHECK(qobject_cast<QLabel *>(*tip)->textFormat() == Qt::PlainText);
+    QToolTip::hideText();
+}
+
+} // namespace lastrivet::ui
