@@ -46,8 +46,7 @@ std::vector<Id<Component>> partsOf(const Records &records, const Media &media)
             addPartsOf(records, link, ids);
     }
     std::ranges::sort(ids);
-    const auto repeated = std::ranges::unique(ids);
-    ids.erase(repeated.begin(), repeated.end());
+    ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
     std::vector<Id<Component>> parts;
     for (const std::int64_t id : ids) {
         if (records.findLive(Id<Component>{id}))

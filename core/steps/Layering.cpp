@@ -162,7 +162,7 @@ Layering layered(std::size_t nodes, std::vector<Arrow> arrows)
     Layering layering;
     layering.places.resize(nodes);
     std::ranges::sort(arrows);
-    arrows.erase(std::ranges::unique(arrows).begin(), arrows.end());
+    arrows.erase(std::unique(arrows.begin(), arrows.end()), arrows.end());
     const Indexes order = inOrder(nodes, arrows);
     for (const Index node : order) {
         for (const Arrow &arrow : arrows) {

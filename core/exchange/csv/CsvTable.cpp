@@ -12,6 +12,10 @@ namespace lastrivet::exchange {
 
 namespace {
 
+/// Some hundred thousand rows of a wide list; a short text of commas and line ends could be made to
+/// fill any memory.
+constexpr std::size_t mostCells = 5'000'000;
+
 /// Takes cells off the front of a text.
 class Scanner {
 public:
@@ -131,6 +135,9 @@ Result<CsvTable, InputErrors> readCsv(std::string_view text)
                  {},
                  {"The row has {0} cells, but the header only {1}.",
                   {std::to_string(cells->size()), std::to_string(table.header.size())}}});
+        if ((table.rows.size() + 1) * table.header.size() > mostCells)
+            return wrong(rowName(number),
+                         {"The list has more than {0} cells.", {std::to_string(mostCells)}});
         cells->resize(table.header.size());
         table.rows.push_back(std::move(*cells));
     }

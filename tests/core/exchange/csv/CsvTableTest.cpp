@@ -69,3 +69,9 @@ TEST_CASE("What is no list is told in one sentence")
     CHECK(errorOf(std::string_view("a\nb\0c", 5)) ==
           "f: The character U+0000 is not allowed in a text.");
 }
+
+TEST_CASE("A short text of separators and line ends does not fill the memory")
+{
+    const std::string text = std::string(100'000, ',') + std::string(100'000, '\n');
+    CHECK(errorOf(text) == "f: row 51: The list has more than 5000000 cells.");
+}
