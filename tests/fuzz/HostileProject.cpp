@@ -16,6 +16,7 @@
 #include <spdlog/spdlog.h>
 
 #include <fstream>
+#include <iostream>
 #include <iterator>
 #include <sstream>
 
@@ -37,24 +38,21 @@ std::vector<std::uint8_t> bytesOf(const fs::path &file)
     return {std::istreambuf_iterator<char>(stream), {}};
 }
 
-void fill(Project &project)
+/// All of the records in one change, which no rule forbids.
+void fill(Project &project, const Records &records)
 {
-    const tests::WingProject wing;
-    const auto put = [&](RecordType type) {
-        const bool isKept = bool(project.change("Filled", [&](Edit &edit) {
-            const auto &description = describe(type);
-            const AnyTable &table = wing.records.table(type);
+    const auto filled = project.change("Filled", [&](Edit &edit) {
+        for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
+            const auto &description = describe(RecordType(i));
+            const AnyTable &table = records.table(RecordType(i));
             for (const void *row = table.nextAny(0); row;
                  row = table.nextAny(idOf(description, row)))
-                edit.putAny(type, row);
-        }));
-        promised(isKept);
-    };
-    put(RecordType::Person);
-    put(RecordType::Component);
-    put(RecordType::Squawk);
-    put(RecordType::Media);
-    put(RecordType::WorkSession);
+                edit.putAny(description.type, row);
+        }
+    });
+    if (!filled)
+        std::cerr << english(filled.reason()) << '\n';
+    promised(bool(filled));
 }
 
 std::vector<std::uint8_t> makeSoundDatabase()
@@ -67,7 +65,7 @@ std::vector<std::uint8_t> makeSoundDatabase()
     {
         const auto project =
             Project::create(folder / "P", facts, wing.profile, {.clock = &standingClock()});
-        fill(*project);
+        fill(*project, wing.records);
     }
     // Small pages make a small file, and more of it matters.
     SQLite::Database whole((folder / "P/records.db").string(), SQLite::OPEN_READWRITE);
@@ -81,8 +79,8 @@ void read(const Project &project)
     std::ostringstream text;
     const Records &records = *project.records();
     exchange::writeDocument(records, text);
-    readiness(records, project.profile(), project.now());
-    totals(records);
+    readiness::readiness(records, project.profile(), project.now());
+    hours::totals(records);
     project.search("rib");
     for (const JournalEntry &entry : project.journal())
         project.changesOf(entry.seq);

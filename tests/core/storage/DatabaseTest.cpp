@@ -35,7 +35,7 @@ TEST_CASE("What a hostile database could use is switched off")
     CHECK(database.number("PRAGMA trusted_schema") == 0);
     CHECK(database.number("PRAGMA cell_size_check") == 1);
     CHECK(database.number("PRAGMA foreign_keys") == 1);
-    database.run("CREATE TEMP VIEW parts AS SELECT * FROM component");
+    database.run("CREATE VIEW parts AS SELECT * FROM component");
     CHECK_THROWS(database.run("SELECT * FROM parts"));
     CHECK_THROWS_WITH(database.run("SELECT load_extension('x')"),
                       Catch::Contains("not authorized") || Catch::Contains("no such function"));

@@ -56,7 +56,7 @@ TEST_CASE("A project whose tables were altered is not read")
     project.close();
     const auto *statement = GENERATE(
         "ALTER TABLE component RENAME TO hidden; CREATE VIEW component AS SELECT * FROM hidden",
-        "ALTER TABLE component ADD COLUMN planted", "PRAGMA foreign_keys=OFF; DROP TABLE squawk",
+        "ALTER TABLE component ADD COLUMN planted TEXT", "PRAGMA foreign_keys=OFF; DROP TABLE squawk",
         "DROP TABLE search; CREATE TABLE search(title, body)",
         "PRAGMA writable_schema=ON; UPDATE sqlite_schema SET sql=replace(sql, 'INTEGER', 'TEXT') "
         "WHERE name='component'");

@@ -17,7 +17,7 @@ void squawk_line(Input input)
     const auto reading = entry::readSquawk(line, parts, surroundings);
     promised(reading.problem || !reading.squawk.title.empty());
     for (std::size_t cursor = 0; cursor <= std::min<std::size_t>(line.size(), 32); ++cursor) {
-        const auto words = entry::squawkPartWordsAt(line, cursor, surroundings);
+        const auto words = entry::squawkPartWordsAt(line, cursor, parts, surroundings);
         promised(words.end <= line.size() && words.begin <= words.end);
     }
     entry::readFindings(line, parts, wing.as_of);
