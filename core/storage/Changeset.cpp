@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Changeset.h"
 
+#include "core/storage/ChangesetForm.h"
 #include "core/storage/ConflictTable.h"
 
 #include <SQLiteCpp/Statement.h>
@@ -88,6 +89,19 @@ std::size_t columnsOf(std::string_view name, const RecordTable *table)
                                    : 0;
 }
 
+/// Readers take the key's cells for granted.
+bool hasWholeKey(const ChangedRow &row, std::size_t columns)
+{
+    const std::size_t count = row.recordTable ? row.recordTable->keyColumns() : 1;
+    if (columns < count)
+        return false;
+    for (std::size_t i = 0; i < count; ++i) {
+        if (!row.key(i) || std::holds_alternative<std::monostate>(*row.key(i)))
+            return false;
+    }
+    return std::holds_alternative<std::int64_t>(*row.key(0));
+}
+
 ChangedRow rowAt(sqlite3_changeset_iter *at)
 {
     const auto operation = operationAt(at);
@@ -99,7 +113,7 @@ ChangedRow rowAt(sqlite3_changeset_iter *at)
         row.before = cellsAt(at, operation.columns, sqlite3changeset_old);
     if (operation.code != SQLITE_DELETE)
         row.after = cellsAt(at, operation.columns, sqlite3changeset_new);
-    if (!row.key(0) || !std::holds_alternative<std::int64_t>(*row.key(0)))
+    if (!hasWholeKey(row, std::size_t(operation.columns)))
         refuse();
     return row;
 }
@@ -109,7 +123,8 @@ using Step = std::function<void(sqlite3_changeset_iter *)>;
 void walk(std::span<const std::uint8_t> changeset, const Step &step)
 {
     sqlite3_changeset_iter *at = nullptr;
-    if (sqlite3changeset_start(&at, int(changeset.size()), raw(changeset)) != SQLITE_OK)
+    if (!isWellFormedChangeset(changeset) ||
+        sqlite3changeset_start(&at, int(changeset.size()), raw(changeset)) != SQLITE_OK)
         refuse();
     const std::unique_ptr<sqlite3_changeset_iter, int (*)(sqlite3_changeset_iter *)> owner(
         at, sqlite3changeset_finalize);
@@ -232,6 +247,8 @@ std::vector<RecordRef> touchedBy(std::span<const std::uint8_t> changeset)
 
 Blob inverted(std::span<const std::uint8_t> changeset)
 {
+    if (!isWellFormedChangeset(changeset))
+        refuse();
     void *bytes = nullptr;
     int count = 0;
     const int code = sqlite3changeset_invert(int(changeset.size()), raw(changeset), &count, &bytes);

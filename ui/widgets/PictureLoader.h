@@ -4,6 +4,7 @@
 
 #include "core/evidence/PictureCache.h"
 #include "core/records/Media.h"
+#include "ui/widgets/PictureFile.h"
 
 #include <QCache>
 #include <QHash>
