@@ -14,6 +14,9 @@ namespace lastrivet::entry {
 
 namespace {
 
+/// "2 h 15 min" has four; a pasted page has thousands, and each pair of them would be tried.
+constexpr std::size_t mostWordsOfTime = 6;
+
 struct Piece {
     Id<Component> part;
     std::optional<Minutes> minutes;
@@ -34,7 +37,8 @@ Result<Piece, Message> readPiece(const std::string &text, Id<Component> partBefo
     auto words = foldedWords(text);
     Piece piece{partBefore, std::nullopt};
     for (std::size_t begin = 0; begin < words.size() && !piece.minutes; ++begin) {
-        for (std::size_t end = words.size(); end > begin && !piece.minutes; --end) {
+        const std::size_t last = std::min(words.size(), begin + mostWordsOfTime);
+        for (std::size_t end = last; end > begin && !piece.minutes; --end) {
             piece.minutes = parseDuration(joined(words, begin, end));
             if (piece.minutes)
                 words.erase(words.begin() + std::ptrdiff_t(begin),

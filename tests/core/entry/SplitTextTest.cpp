@@ -7,6 +7,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <chrono>
+
 namespace lastrivet::entry {
 
 namespace {
@@ -92,6 +94,17 @@ TEST_CASE("Where entries are moved to is a day, a part, or both")
     CHECK(bench.move("left") == "“left” is no part, or may be several.");
     CHECK(bench.move("2026-03-15") == "2026-03-15 lies ahead; the log tells what was done.");
     CHECK(bench.move("  ") == "Say the day, the part, or both.");
+}
+
+TEST_CASE("A pasted page is answered at once")
+{
+    std::string page;
+    for (int i = 0; i < 3'000; ++i)
+        page += "word ";
+    const auto begun = std::chrono::steady_clock::now();
+    Bench().split(page + "+ flap");
+    // Every pair of words tried as a time took minutes.
+    CHECK(std::chrono::steady_clock::now() - begun < std::chrono::seconds(20));
 }
 
 } // namespace lastrivet::entry

@@ -68,7 +68,7 @@ TEST_CASE("A table whose name has no end is refused, and not looked at for ever"
         CHECK_FALSE(isWellFormedChangeset(bytes));
         CHECK_THROWS_AS(touchedBy(bytes), UnreadableInput);
         CHECK_THROWS_AS(inverted(bytes), UnreadableInput);
-        CHECK_THROWS_AS(apply(database, bytes), UnreadableInput);
+        CHECK_THROWS_AS(storage::apply(database, bytes), UnreadableInput);
     }
 }
 
