@@ -4688,6 +4688,10 @@
         <source>{3} has the project open for writing since {2} (process {0} on {1}).</source>
         <translation>{3} hat das Projekt seit {2} zum Schreiben geöffnet (Prozess {0} auf {1}).</translation>
     </message>
+    <message>
+        <source>The list has more than {0} cells.</source>
+        <translation>Die Liste hat mehr als {0} Zellen.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -4890,6 +4894,13 @@
     <message>
         <source>Without a date</source>
         <translation>Ohne Datum</translation>
+    </message>
+</context>
+<context>
+    <name>PictureFile</name>
+    <message>
+        <source>This file is no photo.</source>
+        <translation>Diese Datei ist kein Foto.</translation>
     </message>
 </context>
 <context>

@@ -4688,6 +4688,10 @@
         <source>{3} has the project open for writing since {2} (process {0} on {1}).</source>
         <translation>{3} a ouvert le projet en écriture depuis {2} (processus {0} sur {1}).</translation>
     </message>
+    <message>
+        <source>The list has more than {0} cells.</source>
+        <translation>La liste a plus de {0} cellules.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -4890,6 +4894,13 @@
     <message>
         <source>Without a date</source>
         <translation>Sans date</translation>
+    </message>
+</context>
+<context>
+    <name>PictureFile</name>
+    <message>
+        <source>This file is no photo.</source>
+        <translation>Ce fichier n’est pas une photo.</translation>
     </message>
 </context>
 <context>
