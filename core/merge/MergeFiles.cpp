@@ -76,27 +76,30 @@ bool bring(const fs::path &from, const fs::path &folder, const Media &media)
 
 } // namespace
 
-BroughtFiles bringFiles(const Records &merged, const CopyOfProject &mine,
-                        const CopyOfProject &other)
+bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfProject &other,
+                BroughtFiles &brought,
+                const std::function<bool(std::size_t done, std::size_t total)> &onFile)
 {
-    BroughtFiles brought;
     const FilesBySum there(other);
     const FilesBySum here(mine);
+    std::size_t done = 0;
     for (const auto &media : merged.media) {
         const auto target = evidence::locate(mine.folder, media);
         std::error_code none;
-        if (!target || fs::exists(*target, none))
-            continue;
-        auto source = there.find(media);
-        if (!source)
-            source = here.find(media);
-        if (source && bring(*source, mine.folder, media))
-            ++brought.copied;
-        else if (const auto *known = mine.records->find(media.id);
-                 !known || known->file != media.file)
-            brought.missing.push_back(media.file);
+        if (target && !fs::exists(*target, none)) {
+            auto source = there.find(media);
+            if (!source)
+                source = here.find(media);
+            if (source && bring(*source, mine.folder, media))
+                brought.copied.push_back(*target);
+            else if (const auto *known = mine.records->find(media.id);
+                     !known || known->file != media.file)
+                brought.missing.push_back(media.file);
+        }
+        if (onFile && !onFile(++done, merged.media.size()))
+            return false;
     }
-    return brought;
+    return true;
 }
 
 } // namespace lastrivet::merge

@@ -5,6 +5,7 @@
 #include "core/records/Records.h"
 
 #include <filesystem>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -18,14 +19,16 @@ struct CopyOfProject {
 
 /// What became of the files of a merge.
 struct BroughtFiles {
-    std::size_t copied = 0;
+    std::vector<std::filesystem::path> copied;
     /// New files, as records name them, that neither copy has whole.
     std::vector<std::string> missing;
 };
 
 /// Copies into `mine` what `merged` names and is not there, durably and only with the sum that the
-/// record gives. Nothing is overwritten. Throws `Fault` when the disk does not take it.
-BroughtFiles bringFiles(const Records &merged, const CopyOfProject &mine,
-                        const CopyOfProject &other);
+/// record gives, and notes each in `brought`. Nothing is overwritten. `onFile` hears how many of all
+/// were looked at; false when it stopped that. Throws `Fault` when the disk does not take it.
+bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfProject &other,
+                BroughtFiles &brought,
+                const std::function<bool(std::size_t done, std::size_t total)> &onFile = {});
 
 } // namespace lastrivet::merge

@@ -65,7 +65,7 @@ struct MergeReport {
     std::size_t changes = 0;
     /// Records that are not as they were here.
     std::size_t records = 0;
-    /// Files that were copied, and new ones that neither copy has any more.
+    /// Files that were copied, and those that neither copy has any more.
     std::size_t files = 0;
     std::vector<std::string> missing_files;
     /// What is to decide, newly or still.

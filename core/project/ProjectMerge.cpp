@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/merge/CopyRead.h"
 #include "core/merge/Decision.h"
-#include "core/merge/MergeFiles.h"
 #include "core/merge/MergeHistories.h"
 #include "core/project/ProjectImplementation.h"
 #include "core/project/WorkingEdit.h"
@@ -11,35 +11,10 @@
 
 #include <algorithm>
 #include <fmt/format.h>
-#include <unordered_map>
 
 namespace lastrivet {
 
 namespace {
-
-namespace fs = std::filesystem;
-
-/// Another copy of the project, as it was at one moment.
-class OtherCopy {
-public:
-    explicit OtherCopy(const fs::path &place)
-        : m_folder(fs::is_regular_file(place) ? place.parent_path() : place)
-        , m_opening(storage::openCopyOf(
-              fs::is_regular_file(place) ? place : storage::ProjectFolder(place).database()))
-        , m_records(storage::RecordReader(m_opening.database->sql()).readAll())
-        , m_history(storage::Journal(*m_opening.database).rows())
-    {
-    }
-
-    merge::CopyOfProject files() const { return {m_folder, &m_records}; }
-    const merge::History &history() const { return m_history; }
-
-private:
-    fs::path m_folder;
-    storage::Opening m_opening;
-    Records m_records;
-    merge::History m_history;
-};
 
 std::vector<std::int64_t> undecided(const storage::ConflictRows &conflicts)
 {
@@ -65,17 +40,15 @@ const Field *fieldOf(const storage::ConflictRow &conflict)
     return found == fields.end() ? nullptr : &*found;
 }
 
-using Entries = std::unordered_map<std::string, const JournalEntry *>;
-
-MergeConflict::Change changeOf(const std::string &id, const Entries &entries)
+MergeConflict::Change changeOf(const std::string &id, const storage::Journal &journal)
 {
-    const auto found = entries.find(id);
-    if (found == entries.end())
+    const auto row = journal.rowOf(id);
+    if (!row)
         return {id, {}, {}, 0};
-    return {id, found->second->who, found->second->label, found->second->stamp};
+    return {id, row->who.value_or(""), row->label, row->stamp};
 }
 
-MergeConflict conflictOf(const storage::ConflictRow &row, const Entries &entries)
+MergeConflict conflictOf(const storage::ConflictRow &row, const storage::Journal &journal)
 {
     const auto *field = fieldOf(row);
     return {row.id,
@@ -85,8 +58,8 @@ MergeConflict conflictOf(const storage::ConflictRow &row, const Entries &entries
             row.item,
             storage::valueText(field, row.kept),
             storage::valueText(field, row.lost),
-            changeOf(row.kept_by, entries),
-            changeOf(row.lost_by, entries),
+            changeOf(row.kept_by, journal),
+            changeOf(row.lost_by, journal),
             row.reason,
             row.decision,
             merge::canBeTaken(row)};
@@ -119,12 +92,12 @@ void Project::Implementation::writeState(const merge::MergeState &after,
     }
 }
 
-Result<MergeReport, Refusal> Project::Implementation::merge(const fs::path &other)
+Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesystem::path &other)
 {
     if (auto message = obstacle())
         return Refusal{{}, std::move(*message)};
     return storage::withFaults([&]() -> Result<MergeReport, Refusal> {
-        const OtherCopy copy(other);
+        const merge::CopyRead copy(other);
         const auto &sql = m_opening.database->sql();
         const auto merged = merge::mergeHistories({*m_records, storage::readConflicts(sql)},
                                                   m_store->journal.rows(), copy.history());
@@ -133,9 +106,10 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const fs::path &othe
         report.conflicts = undecided(merged.state.conflicts);
         if (merged.carried.empty())
             return report;
-        auto brought = merge::bringFiles(merged.state.records, {m_folder.root(), m_records.get()},
-                                         copy.files());
-        report.files = brought.copied;
+        merge::BroughtFiles brought;
+        merge::bringFiles(merged.state.records, {m_folder.root(), m_records.get()}, copy.files(),
+                          brought);
+        report.files = brought.copied.size();
         report.missing_files = std::move(brought.missing);
         Plan plan{ChangeKind::Merge,
                   fmt::format("{} changes of another copy merged", merged.carried.size()),
@@ -160,16 +134,9 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const fs::path &othe
 
 std::vector<MergeConflict> Project::Implementation::conflicts() const
 {
-    const auto rows = storage::readConflicts(database().sql());
-    if (rows.empty())
-        return {};
-    const auto journal = m_store->journal.entries();
-    Entries entries;
-    for (const auto &entry : journal)
-        entries.emplace(entry.change_id, &entry);
     std::vector<MergeConflict> conflicts;
-    for (const auto &[id, row] : rows)
-        conflicts.push_back(conflictOf(row, entries));
+    for (const auto &[id, row] : storage::readConflicts(database().sql()))
+        conflicts.push_back(conflictOf(row, m_store->journal));
     return conflicts;
 }
 

@@ -26,6 +26,44 @@
     </message>
 </context>
 <context>
+    <name>Merge</name>
+    <message numerus="yes">
+        <source>%n changes of another copy are brought in</source>
+        <translation>
+            <numerusform>%n change of another copy is brought in</numerusform>
+            <numerusform>%n changes of another copy are brought in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are in neither copy</source>
+        <translation>
+            <numerusform>%n file is in neither copy</numerusform>
+            <numerusform>%n files are in neither copy</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files copied</source>
+        <translation>
+            <numerusform>%n file copied</numerusform>
+            <numerusform>%n files copied</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things to decide</source>
+        <translation>
+            <numerusform>%n thing to decide</numerusform>
+            <numerusform>%n things to decide</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing new: this project has every change of the other copy; %n things are still to decide.</source>
+        <translation>
+            <numerusform>Nothing new: this project has every change of the other copy; %n thing is still to decide.</numerusform>
+            <numerusform>Nothing new: this project has every change of the other copy; %n things are still to decide.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Packet</name>
     <message numerus="yes">
         <source>%n closings</source>
@@ -169,6 +207,16 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::AccountModel</name>
+    <message numerus="yes">
+        <source>and %n records more; a printed journal names them</source>
+        <translation>
+            <numerusform>and %n record more; a printed journal names it</numerusform>
+            <numerusform>and %n records more; a printed journal names them</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::AirframePanel</name>
     <message numerus="yes">
         <source>Not on the picture: %n parts</source>
@@ -299,6 +347,26 @@
         <translation>
             <numerusform>%n finding is neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</numerusform>
             <numerusform>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::JournalModel</name>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation>
+            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::JournalPage</name>
+    <message numerus="yes">
+        <source>%n rows</source>
+        <translation>
+            <numerusform>%n row</numerusform>
+            <numerusform>%n rows</numerusform>
         </translation>
     </message>
 </context>
@@ -597,6 +665,16 @@
         <translation>
             <numerusform>%1; of all, %n soon out of reach</numerusform>
             <numerusform>%1; of all, %n soon out of reach</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TodayPage</name>
+    <message numerus="yes">
+        <source>After a merge, %n things are to decide</source>
+        <translation>
+            <numerusform>After a merge, %n thing is to decide</numerusform>
+            <numerusform>After a merge, %n things are to decide</numerusform>
         </translation>
     </message>
 </context>

@@ -12,6 +12,8 @@
 #include "ui/convert/QtText.h"
 #include "ui/daylog/EntryEdit.h"
 #include "ui/daylog/LogbookForm.h"
+#include "ui/journal/ConflictsView.h"
+#include "ui/journal/JournalPage.h"
 #include "ui/photos/PhotoBar.h"
 #include "ui/photos/PhotoGrid.h"
 #include "ui/photos/PhotosPage.h"
@@ -33,6 +35,7 @@
 #include <QComboBox>
 #include <QDir>
 #include <QLineEdit>
+#include <QListView>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QSettings>
@@ -229,6 +232,25 @@ public:
         take(QStringLiteral("preferences"), preferences);
     }
 
+    /// What merges left to decide, one thing after another, and the history of a part.
+    void takeJournal()
+    {
+        auto &view = *m_window.view();
+        view.open(ui::PageId::Journal);
+        auto &page = static_cast<ui::JournalPage &>(view.page(ui::PageId::Journal));
+        page.showDecisions();
+        auto &list = page.conflicts().list();
+        for (int row = 0; list.isVisible() && row < list.model()->rowCount(); ++row) {
+            list.setCurrentIndex(list.model()->index(row, 0));
+            take(QStringLiteral("journal-to-decide-%1").arg(row));
+        }
+        for (const Component &part : view.session().records()->components) {
+            page.showRecord({RecordType::Component, part.id.value()});
+            take(QStringLiteral("journal-of-a-part"));
+            return;
+        }
+    }
+
     /// The places of an inspection, from plan to report.
     void takeInspection()
     {
@@ -328,5 +350,6 @@ int main(int argc, char *argv[])
     gallery.takeCapture();
     gallery.takePrints();
     gallery.takeBackups();
+    gallery.takeJournal();
     return 0;
 }

@@ -5,6 +5,7 @@
 #include "core/project/acts/ClosingUp.h"
 #include "core/readiness/Sentences.h"
 #include "ui/convert/QtText.h"
+#include "ui/journal/HistoryButton.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/StateBadge.h"
@@ -49,10 +50,15 @@ void ClosingHead::build()
     actions->addWidget(m_badge, 1);
     for (QPushButton *button : {m_packet, m_visit, m_accept, m_close})
         actions->addWidget(button);
+    auto *back = new QHBoxLayout;
+    back->addWidget(m_back);
+    back->addStretch(1);
+    back->addWidget(new HistoryButton(
+        [this] { return RecordRef{RecordType::Closing, m_shown.value()}; }, this));
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 8);
     layout->setSpacing(Theme::space);
-    layout->addWidget(m_back, 0, Qt::AlignLeft);
+    layout->addLayout(back);
     layout->addWidget(m_title);
     layout->addWidget(m_place);
     layout->addLayout(actions);
@@ -101,6 +107,7 @@ QString ClosingHead::gapOf(const Closing &closing, const readiness::ClosingAnswe
 
 void ClosingHead::show(const Closing &closing, const readiness::ClosingAnswer &answer)
 {
+    m_shown = closing.id;
     m_title->setText(toQt(closing.title));
     m_place->setText(placeOf(closing));
     m_badge->show(answer, gapOf(closing, answer));

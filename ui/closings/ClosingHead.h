@@ -39,6 +39,7 @@ private:
     QString gapOf(const Closing &closing, const readiness::ClosingAnswer &answer) const;
 
     Session &m_session;
+    Id<Closing> m_shown;
     QLabel *m_title;
     QLabel *m_place;
     StateBadge *m_badge;

@@ -5,6 +5,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/daylog/LogActs.h"
 #include "ui/daylog/WorkersEditor.h"
+#include "ui/journal/HistoryButton.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Flow.h"
@@ -56,6 +57,8 @@ LogDetail::LogDetail(Session &session, PictureLoader &loader, QWidget *parent)
     , m_split(flatButton(tr("Split this entry…"), this))
     , m_move(flatButton({}, this))
     , m_withdraw(flatButton({}, this))
+    , m_history(new HistoryButton(
+          [this] { return RecordRef{RecordType::WorkSession, m_entries.front().value()}; }, this))
 {
     build();
 }
@@ -76,6 +79,7 @@ void LogDetail::build()
     auto *flow = new Flow(buttons);
     for (QPushButton *button : {m_split, m_move, m_withdraw})
         flow->addWidget(button);
+    flow->addWidget(m_history);
     layout->addWidget(buttons);
     layout->addStretch(1);
     m_several->setWordWrap(true);
@@ -104,6 +108,7 @@ void LogDetail::show(const std::vector<Id<WorkSession>> &entries)
     m_several->setVisible(entries.size() > 1);
     showSeveral();
     m_split->setVisible(isOne);
+    m_history->setVisible(isOne);
     m_move->setText(isOne ? tr("Move this entry…") : tr("Move them…"));
     m_withdraw->setText(isOne ? tr("Withdraw this entry") : tr("Withdraw them"));
     for (QPushButton *button : {m_split, m_move, m_withdraw})

@@ -54,6 +54,7 @@ private:
     QPushButton *m_split;
     QPushButton *m_move;
     QPushButton *m_withdraw;
+    QPushButton *m_history;
 };
 
 } // namespace lastrivet::ui

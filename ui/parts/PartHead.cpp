@@ -4,6 +4,7 @@
 
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
+#include "ui/journal/HistoryButton.h"
 #include "ui/parts/PartFigures.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Marks.h"
@@ -24,6 +25,8 @@ PartHead::PartHead(Session &session, QWidget *parent)
     , m_state(new QLabel(this))
     , m_facts(new QLabel(this))
     , m_below(new QCheckBox(tr("With everything below"), this))
+    , m_history(new HistoryButton(
+          [this] { return RecordRef{RecordType::Component, m_shown.value()}; }, this))
 {
     m_heading->setFont(m_session.theme().font(1));
     m_heading->setWordWrap(true);
@@ -36,6 +39,7 @@ PartHead::PartHead(Session &session, QWidget *parent)
     auto *second = new QHBoxLayout;
     second->addWidget(m_facts, 1);
     second->addWidget(m_below, 0, Qt::AlignTop);
+    second->addWidget(m_history, 0, Qt::AlignTop);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
@@ -55,6 +59,7 @@ void PartHead::show(Id<Component> part, const PartFigures &figures)
     const Component *shown = records->findLive(part);
     m_heading->setText(shown ? partName(*records, part) : tr("The whole aircraft"));
     m_below->setVisible(shown);
+    m_history->setVisible(shown);
     m_shown = shown ? part : Id<Component>{};
     showState(m_shown);
     QStringList words;

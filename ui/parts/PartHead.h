@@ -8,6 +8,7 @@
 
 class QCheckBox;
 class QLabel;
+class QPushButton;
 
 namespace lastrivet::ui {
 
@@ -41,6 +42,7 @@ private:
     QLabel *m_state;
     QLabel *m_facts;
     QCheckBox *m_below;
+    QPushButton *m_history;
 };
 
 } // namespace lastrivet::ui

@@ -49,6 +49,7 @@ void MainWindow::buildFileMenu()
     add(menu, tr("Bring in a &list…"), {},
         [this] { ListDialog(m_view->session(), this).exec(); });
     add(menu, tr("&Export records…"), {}, [this] { exportFile(); });
+    add(menu, tr("&Merge another copy…"), {}, [this] { mergeCopy(); });
     add(menu, tr("&Verify records and files"), {}, [this] { verifyProject(); });
     menu.addSeparator();
     add(menu, tr("&Back up now"), Qt::CTRL | Qt::Key_B, [this] { backUpNow(); });
@@ -83,7 +84,7 @@ void MainWindow::buildGoMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&Go"));
     for (const PageDescription &page : pageList()) {
-        const auto keys = QKeySequence(Qt::CTRL | Qt::Key(int(Qt::Key_1) + int(page.id)));
+        const auto keys = QKeySequence(Qt::CTRL | Qt::Key(int(Qt::Key_0) + page.figure()));
         auto *action = add(menu, page.name(), keys, [this, id = page.id] { m_view->open(id); });
         action->setIcon(m_surroundings.theme.icon(page.icon));
         // The finder lists pages by itself.

@@ -8,6 +8,7 @@
 #include "ui/backup/RestoreForm.h"
 #include "ui/bench/BenchView.h"
 #include "ui/convert/QtText.h"
+#include "ui/journal/MergeTask.h"
 #include "ui/prints/PrintForm.h"
 #include "ui/shell/FileTasks.h"
 #include "ui/shell/Finder.h"
@@ -263,6 +264,15 @@ void MainWindow::exportFile()
         QFileDialog::getSaveFileName(this, tr("Export records"), {}, tr("Records (*.json)"));
     if (!file.isEmpty())
         tasks::exportTo(m_view->session(), file);
+}
+
+void MainWindow::mergeCopy()
+{
+    const QString database = QFileDialog::getOpenFileName(
+        this, tr("Merge another copy: choose records.db in its folder"), {},
+        tr("Databases of projects (*.db);;All files (*)"));
+    if (!database.isEmpty())
+        mergeInto(m_view->session(), database, m_view);
 }
 
 void MainWindow::verifyProject()

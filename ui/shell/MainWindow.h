@@ -95,6 +95,7 @@ private:
     void openBackup();
     void backUpNow();
     void openRestored(const QString &folder, const QString &remark);
+    void mergeCopy();
     void updateActions();
     void leaveBench();
     /// Those of the menus, and those of the page that is shown.

@@ -4,6 +4,7 @@
 
 #include "ui/closings/ClosingsPage.h"
 #include "ui/daylog/LogPage.h"
+#include "ui/journal/JournalPage.h"
 #include "ui/parts/PartsPage.h"
 #include "ui/photos/PhotosPage.h"
 #include "ui/shell/RecordsPage.h"
@@ -39,7 +40,7 @@ QString PageDescription::name() const
 std::span<const PageDescription> pageList()
 {
     using enum RecordType;
-    static const std::array<PageDescription, 9> list{{
+    static const std::array<PageDescription, 10> list{{
         {PageId::Today, QT_TRANSLATE_NOOP("Page", "Today"), QStringLiteral("pages/today"),
          make<TodayPage>},
         {PageId::Parts, QT_TRANSLATE_NOOP("Page", "Parts"), QStringLiteral("pages/parts"),
@@ -59,6 +60,8 @@ std::span<const PageDescription> pageList()
          QStringLiteral("pages/certificate"),
          makeRecords<CertificateDocument, CreditTask, Weighing, Equipment, LoadingCase, Envelope,
                      Flight>},
+        {PageId::Journal, QT_TRANSLATE_NOOP("Page", "Journal"), QStringLiteral("pages/journal"),
+         make<JournalPage>},
     }};
     return list;
 }

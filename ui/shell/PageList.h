@@ -15,7 +15,7 @@ namespace lastrivet::ui {
 class Page;
 class Session;
 
-/// The pages, in the order of the rail; Ctrl+1 opens the first.
+/// The pages, in the order of the rail; Ctrl+1 opens the first, Ctrl+0 the tenth.
 enum class PageId {
     Today,
     Parts,
@@ -26,6 +26,7 @@ enum class PageId {
     Stores,
     Hours,
     Certificate,
+    Journal,
 };
 
 /// What the window knows of a page before it is made.
@@ -38,6 +39,8 @@ struct PageDescription {
     Page *(*make)(Session &session, QWidget *parent);
 
     QString name() const;
+    /// The figure that opens the page together with Ctrl.
+    int figure() const { return (int(id) + 1) % 10; }
 };
 
 /// Every page, in order; the one place where a page is added.

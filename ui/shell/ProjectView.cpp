@@ -8,6 +8,8 @@
 #include "ui/backup/PlainPapers.h"
 #include "ui/convert/QtText.h"
 #include "ui/daylog/TimerBar.h"
+#include "ui/journal/JournalCall.h"
+#include "ui/journal/JournalPage.h"
 #include "ui/photos/PhotosPage.h"
 #include "ui/photos/WatchedFolder.h"
 #include "ui/shell/Page.h"
@@ -193,6 +195,25 @@ void ProjectView::updateBanner()
     const QString reason = inWords({why, {}});
     m_banner->setText(tr("To read only. %1").arg(reason));
     m_banner->setVisible(m_session->isReadOnly());
+}
+
+bool ProjectView::event(QEvent *event)
+{
+    if (event->type() != JournalCall::eventType())
+        return QWidget::event(event);
+    showJournal(static_cast<const JournalCall &>(*event));
+    event->accept();
+    return true;
+}
+
+void ProjectView::showJournal(const JournalCall &call)
+{
+    open(PageId::Journal);
+    auto &journal = static_cast<JournalPage &>(page(PageId::Journal));
+    if (call.about())
+        journal.showRecord(*call.about());
+    else
+        journal.showDecisions();
 }
 
 void ProjectView::resizeEvent(QResizeEvent *event)

@@ -19,6 +19,7 @@ namespace lastrivet::ui {
 
 class BackupKeeper;
 class DailyCopy;
+class JournalCall;
 class MessageLine;
 class Page;
 class PlainPapers;
@@ -57,12 +58,14 @@ Q_SIGNALS:
     void backupWanted();
 
 protected:
+    bool event(QEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
 private:
     void build();
     void connectSession();
     void updateBanner();
+    void showJournal(const JournalCall &call);
     void placeCapture();
     void leaveCapture();
 
@@ -80,7 +83,7 @@ private:
     /// Made when it is first asked for.
     SquawkCapture *m_capture = nullptr;
     QPointer<QWidget> m_focusBefore;
-    std::array<Page *, 9> m_pages{};
+    std::array<Page *, 10> m_pages{};
     PageId m_current = PageId::Today;
     std::vector<RecordRef> m_visited;
 };

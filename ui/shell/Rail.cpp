@@ -21,12 +21,14 @@ Rail::Rail(const Theme &theme, QWidget *parent)
     layout->setContentsMargins(0, 8, 1, 8);
     layout->setSpacing(0);
     for (const PageDescription &page : pageList()) {
+        // What is looked up now and then stands apart from what is used every evening.
+        if (page.id == PageId::Journal)
+            layout->addStretch(1);
         auto *button = new RailButton(theme, page.icon, page.name(), this);
-        button->setToolTip(tr("%1 (Ctrl+%2)").arg(page.name()).arg(int(page.id) + 1));
+        button->setToolTip(tr("%1 (Ctrl+%2)").arg(page.name()).arg(page.figure()));
         m_buttons->addButton(button, int(page.id));
         layout->addWidget(button);
     }
-    layout->addStretch(1);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
     connect(m_buttons, &QButtonGroup::idClicked, this,
             [this](int id) { Q_EMIT chosen(PageId(id)); });

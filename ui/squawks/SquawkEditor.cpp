@@ -4,6 +4,7 @@
 
 #include "core/project/acts/SquawkActs.h"
 #include "ui/convert/QtText.h"
+#include "ui/journal/HistoryButton.h"
 #include "ui/shell/Session.h"
 #include "ui/squawks/RepairOptions.h"
 #include "ui/squawks/SquawkPictures.h"
@@ -122,6 +123,8 @@ QWidget *SquawkEditor::buildActs()
     for (QPushButton *button :
          {m_fixAndCheck, m_fix, m_verify, m_accept, m_again, m_takeBack, m_withdraw})
         flow->addWidget(button);
+    flow->addWidget(new HistoryButton(
+        [this] { return RecordRef{RecordType::Squawk, m_squawk.value()}; }, acts));
     connect(m_withdraw, &QPushButton::clicked, this, &SquawkEditor::withdrawIt);
     return acts;
 }

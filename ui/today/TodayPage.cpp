@@ -4,6 +4,7 @@
 
 #include "ui/backup/BackupNotice.h"
 #include "ui/convert/QtText.h"
+#include "ui/journal/JournalCall.h"
 #include "ui/today/AirframePanel.h"
 #include "ui/today/HoursPanel.h"
 #include "ui/today/StandingPanel.h"
@@ -17,6 +18,7 @@
 #include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QResizeEvent>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -51,6 +53,7 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
     , m_headline(new QLabel(this))
     , m_teaching(new QLabel(this))
     , m_timer(new QLabel(this))
+    , m_undecided(new QPushButton(this))
     , m_airframe(new AirframePanel(session, this))
     , m_standing(new StandingPanel(theme(), this))
     , m_hours(new HoursPanel(theme(), this))
@@ -81,6 +84,7 @@ void TodayPage::build()
     m_empty->setSentence(tr("Here stands each evening what must stay open and what can be worked "
                             "on. It begins with a part and the closing that will hide it."));
     m_empty->setAction(tr("Make the first closing"));
+    connect(m_undecided, &QPushButton::clicked, this, [this] { callDecisions(*this); });
     connect(m_empty, &EmptyPlace::acted, this, [this] {
         session().goTo({RecordType::Closing, 0});
     });
@@ -97,6 +101,7 @@ void TodayPage::build()
     whole->setSpacing(12);
     for (QLabel *label : {m_headline, m_teaching, m_timer})
         whole->addWidget(label);
+    whole->addWidget(m_undecided, 0, Qt::AlignLeft);
     whole->addLayout(m_columns);
     whole->addWidget(m_hours);
     whole->addWidget(m_empty, 1);
@@ -202,6 +207,7 @@ void TodayPage::fill()
     showTimer();
     if (m_backup)
         m_backup->lookAgain();
+    showUndecided();
 }
 
 void TodayPage::fillLists(const today::Today &page)
@@ -237,6 +243,16 @@ BackupNotice &TodayPage::follow(BackupKeeper &keeper)
     auto *whole = static_cast<QVBoxLayout *>(m_scroll->widget()->layout());
     whole->insertWidget(whole->indexOf(m_timer) + 1, m_backup);
     return *m_backup;
+}
+
+/// What a merge left stays here until somebody has decided it.
+void TodayPage::showUndecided()
+{
+    int count = 0;
+    for (const MergeConflict &conflict : session().project().conflicts())
+        count += conflict.decision ? 0 : 1;
+    m_undecided->setVisible(count > 0);
+    m_undecided->setText(tr("After a merge, %n things are to decide", nullptr, count));
 }
 
 void TodayPage::showRecord(RecordRef)

@@ -7,6 +7,7 @@
 
 class QBoxLayout;
 class QLabel;
+class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
 
@@ -51,12 +52,14 @@ private:
     void fill();
     void fillLists(const today::Today &page);
     void showTimer();
+    void showUndecided();
     void limitWidths();
 
     QLabel *m_headline;
     QLabel *m_teaching;
     QLabel *m_timer;
     BackupNotice *m_backup = nullptr;
+    QPushButton *m_undecided;
     AirframePanel *m_airframe;
     StandingPanel *m_standing;
     HoursPanel *m_hours;

@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/journal/Account.h"
+
+#include "core/records/Designation.h"
+
+namespace lastrivet::journal {
+
+namespace {
+
+FieldAccount accountOf(const Records &records, RecordType type, const FieldChange &change)
+{
+    const Field *field = describe(type).find(change.name);
+    if (!field)
+        return {};
+    if (!field->isCollection())
+        return {field,
+                valueOf(records, field, change.from),
+                valueOf(records, field, change.to),
+                {},
+                {}};
+    FieldAccount account{field, {}, {}, {}, {}};
+    for (const std::string &item : change.added)
+        account.added.push_back(itemOf(records, *field, item));
+    for (const std::string &item : change.removed)
+        account.removed.push_back(itemOf(records, *field, item));
+    return account;
+}
+
+/// Whether a field of the record leads to one of the parts.
+bool isOn(const RecordDescription &description, const void *record,
+          const std::set<std::int64_t> &parts)
+{
+    for (const Field &field : description.fields) {
+        if (field.target != RecordType::Component)
+            continue;
+        if (field.type == FieldType::Ref) {
+            const Scalar id = field.value(record);
+            if (const auto *number = std::get_if<std::int64_t>(&id);
+                number && parts.contains(*number))
+                return true;
+        } else if (field.type == FieldType::Refs) {
+            for (std::size_t i = 0; i < field.size(record); ++i) {
+                const Scalar id = field.item(record, i);
+                if (const auto *number = std::get_if<std::int64_t>(&id);
+                    number && parts.contains(*number))
+                    return true;
+            }
+        }
+    }
+    return false;
+}
+
+std::set<std::int64_t> branchOf(const Records &records, Id<Component> part)
+{
+    std::set<std::int64_t> branch{part.value()};
+    for (std::size_t before = 0; before != branch.size();) {
+        before = branch.size();
+        for (const Component &each : records.components) {
+            if (branch.contains(each.parent_id.value()))
+                branch.insert(each.id.value());
+        }
+    }
+    return branch;
+}
+
+} // namespace
+
+std::vector<RecordAccount> accountOf(const Records &records,
+                                     const std::vector<JournalChange> &changes)
+{
+    std::vector<RecordAccount> accounts;
+    for (const JournalChange &change : changes) {
+        RecordAccount account{change.record,
+                              designated(records, change.record),
+                              records.find(change.record.type, change.record.id) != nullptr,
+                              change.kind,
+                              {}};
+        for (const FieldChange &field : change.fields)
+            account.fields.push_back(accountOf(records, change.record.type, field));
+        accounts.push_back(std::move(account));
+    }
+    return accounts;
+}
+
+std::set<RecordRef> belongingTo(const Records &records, Id<Component> part)
+{
+    std::set<RecordRef> all;
+    const auto branch = branchOf(records, part);
+    for (const std::int64_t id : branch)
+        all.insert({RecordType::Component, id});
+    for (std::size_t i = 0; i < recordTypeCount; ++i) {
+        const auto type = RecordType(i);
+        if (type == RecordType::Project || type == RecordType::Component)
+            continue;
+        const auto &description = describe(type);
+        const AnyTable &table = records.table(type);
+        const void *record = table.nextAny(0);
+        for (; record; record = table.nextAny(idOf(description, record))) {
+            if (isOn(description, record, branch))
+                all.insert({type, idOf(description, record)});
+        }
+    }
+    return all;
+}
+
+} // namespace lastrivet::journal

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/journal/Value.h"
+#include "core/project/JournalEntry.h"
+
+#include <set>
+#include <vector>
+
+namespace lastrivet::journal {
+
+/// How a field of a record changed, as people read it.
+struct FieldAccount {
+    /// Null for the copy of the rule profile, whose text is no reading for people.
+    const Field *field = nullptr;
+    Value from;
+    Value to;
+    std::vector<Value> added;
+    std::vector<Value> removed;
+};
+
+/// What became of one record.
+struct RecordAccount {
+    RecordRef record;
+    Message name;
+    /// False when it was taken back since.
+    bool is_there = true;
+    RowChange kind = RowChange::Update;
+    std::vector<FieldAccount> fields;
+};
+
+/// What a journal row changed, record by record, with the names that records have now.
+std::vector<RecordAccount> accountOf(const Records &records,
+                                     const std::vector<JournalChange> &changes);
+
+/// A part with everything inside it, and all that is recorded on these parts.
+std::set<RecordRef> belongingTo(const Records &records, Id<Component> part);
+
+} // namespace lastrivet::journal

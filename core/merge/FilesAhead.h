@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <filesystem>
+#include <functional>
+#include <vector>
+
+namespace lastrivet::merge {
+
+/// Copies the files that a merge is going to name ahead of it, so that the merge itself is short.
+///
+/// They go with this when it ends and nobody has said that they stay.
+class FilesAhead {
+public:
+    /// How many of the merged photographs were looked at; false stops.
+    using OnFile = std::function<bool(std::size_t done, std::size_t total)>;
+
+    /// `project` is a project's folder, `other` another copy's folder or database file.
+    FilesAhead(std::filesystem::path project, std::filesystem::path other);
+    ~FilesAhead();
+    FilesAhead(const FilesAhead &) = delete;
+    FilesAhead &operator=(const FilesAhead &) = delete;
+
+    /// On any thread; false when it was stopped. Throws `Fault`s, `UnreadableInput` when the other
+    /// is no copy of the project.
+    bool bring(const OnFile &onFile = {});
+    std::size_t copied() const { return m_copied.size(); }
+    void stay() { m_copied.clear(); }
+
+private:
+    std::filesystem::path m_project;
+    std::filesystem::path m_place;
+    std::vector<std::filesystem::path> m_copied;
+};
+
+} // namespace lastrivet::merge

@@ -1,0 +1,201 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/journal/JournalPage.h"
+
+#include "tests/ui/print/PrintedFolder.h"
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/Looks.h"
+#include "tests/ui/support/ModelWatch.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/journal/AccountModel.h"
+#include "ui/journal/JournalDetail.h"
+#include "ui/journal/JournalModel.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QListView>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::test {
+
+namespace {
+
+const QString filterName = QStringLiteral("Filter by words or by a hash");
+
+/// The page in a window of its own, over a project in which some things happened.
+struct Window {
+    Window()
+    {
+        workshop.clock.advance(std::chrono::minutes{1});
+        rename("Wing bay three");
+        workshop.clock.advance(std::chrono::hours{24});
+        rename("Bay 3");
+        page = std::make_unique<ui::JournalPage>(*session);
+        page->resize(1100, 680);
+        page->show();
+        REQUIRE(QTest::qWaitForWindowExposed(page.get()));
+    }
+    void rename(std::string_view name)
+    {
+        REQUIRE(session->change(QStringLiteral("Bay renamed"), [&](Edit &edit) {
+            edit.update(workshop.bay, [&](Component &part) { part.name = name; });
+        }));
+    }
+    ui::JournalModel &model() { return page->model(); }
+    QString label(int row) { return model().index(row, 0).data().toString(); }
+    /// What the detail says, a line for each record and field.
+    QStringList account()
+    {
+        QStringList lines;
+        const auto &account = page->detail().account();
+        for (int row = 0; row < account.rowCount(); ++row)
+            lines << account.index(row, 0).data(Qt::AccessibleTextRole).toString();
+        return lines;
+    }
+
+    Workshop workshop;
+    std::unique_ptr<ui::Session> session = workshop.session();
+    std::unique_ptr<ui::JournalPage> page;
+};
+
+} // namespace
+
+TEST_CASE("The journal is listed by day, the latest change first and its fields beside it")
+{
+    Window window;
+    const ModelWatch watch(window.model());
+    CHECK(window.model().index(0, 0).data(ui::JournalModel::IsDayRole).toBool());
+    CHECK(window.label(1) == QStringLiteral("Bay renamed"));
+    // Another day, then the change of the day before.
+    CHECK(window.model().index(2, 0).data(ui::JournalModel::IsDayRole).toBool());
+    CHECK(window.label(3) == QStringLiteral("Bay renamed"));
+    const QStringList account = window.account();
+    REQUIRE(account.size() == 2);
+    CHECK(account[0].contains(QStringLiteral("Bay 3")));
+    CHECK(account[1] == QStringLiteral("Name: Wing bay three → Bay 3"));
+    picture(*window.page, 1110, 680, "journal");
+}
+
+TEST_CASE("Enter goes from a row to what it changed, and from there to the record")
+{
+    Window window;
+    std::vector<RecordRef> wanted;
+    QObject::connect(window.session.get(), &ui::Session::recordWanted, window.page.get(),
+                     [&](RecordRef record) { wanted.push_back(record); });
+    window.page->firstFocus()->setFocus();
+    QTest::keyClick(&window.page->list(), Qt::Key_Down);
+    QTest::keyClick(&window.page->list(), Qt::Key_Return);
+    REQUIRE(window.page->detail().records().hasFocus());
+    QTest::keyClick(&window.page->detail().records(), Qt::Key_Return);
+    CHECK(wanted == std::vector<RecordRef>{{RecordType::Component, window.workshop.bay.value()}});
+    QTest::keyClick(&window.page->detail().records(), Qt::Key_Escape);
+    CHECK(window.page->list().hasFocus());
+}
+
+TEST_CASE("A hash, or its beginning as it stands on a paper, finds its row")
+{
+    Window window;
+    const std::string hash = window.session->project().notePrinted("Packet for the wing");
+    window.page->hide();
+    window.page->show();
+    CHECK(window.label(1) == QStringLiteral("Packet for the wing"));
+    CHECK(window.page->detail().facts().contains(QStringLiteral("printed")));
+    type(*window.page, filterName, ui::toQt(hash.substr(0, 16)) + QStringLiteral("…"));
+    CHECK(window.model().listedCount() == 1);
+    CHECK(window.label(1) == QStringLiteral("Packet for the wing"));
+    press(*window.page, QStringLiteral("Copy the hash"));
+    CHECK(QGuiApplication::clipboard()->text() == ui::toQt(hash));
+    type(*window.page, filterName, QStringLiteral("0123456789abcdef"));
+    CHECK(window.model().listedCount() == 0);
+    press(*window.page, QStringLiteral("Show everything"));
+    CHECK(window.model().listedCount() == int(window.session->project().journal().size()));
+}
+
+TEST_CASE("Person, kind, words and period each leave out what does not match")
+{
+    Window window;
+    const int all = window.model().listedCount();
+    type(*window.page, filterName, QStringLiteral("renamed BAY"));
+    CHECK(window.model().listedCount() == 2);
+    type(*window.page, QStringLiteral("From"), QStringLiteral("2026-03-15"));
+    CHECK(window.model().listedCount() == 1);
+    press(*window.page, QStringLiteral("Clear"));
+    CHECK(window.model().listedCount() == all);
+    type(*window.page, QStringLiteral("Until"), QStringLiteral("2026-03-14"));
+    CHECK(window.model().listedCount() == all - 1);
+    press(*window.page, QStringLiteral("Clear"));
+    REQUIRE_NOTHROW(window.session->undo());
+    choice(*window.page, QStringLiteral("Filter by kind")).setCurrentText(QStringLiteral("undone"));
+    REQUIRE(window.model().listedCount() == 1);
+    CHECK(window.page->detail().facts().contains(QStringLiteral("It takes back: Bay renamed")));
+}
+
+TEST_CASE("The history of a record is what touched it, and of a part also what is inside it")
+{
+    Window window;
+    window.page->showRecord({RecordType::Component, window.workshop.bay.value()});
+    const int own = window.model().listedCount();
+    CHECK(own >= 2);
+    CHECK(own < int(window.session->project().journal().size()));
+    CHECK(says(*window.page, QStringLiteral("Only what touched")));
+    window.page->showRecord({RecordType::Component, window.workshop.rudder.value()});
+    const int rudder = window.model().listedCount();
+    CHECK(rudder < own);
+    window.page->showRecord({RecordType::Squawk, window.workshop.squawk.value()});
+    CHECK(window.model().listedCount() >= 1);
+    press(*window.page, QStringLiteral("Show everything"));
+    CHECK(window.model().listedCount() == int(window.session->project().journal().size()));
+}
+
+TEST_CASE("What is written late, and while the clock was set back, is marked in the list")
+{
+    Window window;
+    REQUIRE(window.session->change(QStringLiteral("Found in January"), [&](Edit &edit) {
+        edit.update(window.workshop.squawk,
+                    [](Squawk &known) { known.found_on = Moment::parse("2026-01-02"); });
+    }));
+    CHECK(window.model()
+              .index(1, 0)
+              .data(ui::JournalModel::MarksRole)
+              .toString()
+              .contains(QStringLiteral("late: found")));
+    window.workshop.clock.advance(-std::chrono::hours{48});
+    window.rename("Bay III");
+    CHECK(window.model()
+              .index(1, 0)
+              .data(ui::JournalModel::MarksRole)
+              .toString()
+              .contains(QStringLiteral("clock had been set back")));
+}
+
+TEST_CASE("What is listed is printed, with the hash of its own row at the foot")
+{
+    Window window;
+    const tests::PrintedFolder folder;
+    const auto pdf = folder.path("journal.pdf");
+    window.page->setChooseFile([&](const QString &) { return ui::pathText(pdf); });
+    type(*window.page, filterName, QStringLiteral("renamed"));
+    press(*window.page, QStringLiteral("Print…"));
+    REQUIRE(tests::PrintedFolder::isSound(pdf));
+    const QString text = tests::PrintedFolder::text(pdf);
+    CHECK(text.contains(QStringLiteral("Wing bay three → Bay 3")));
+    CHECK(text.contains(QStringLiteral("left out is what does not match")));
+    const auto newest = window.session->project().journal().back();
+    CHECK(newest.kind == ChangeKind::Printed);
+    CHECK(text.contains(ui::toQt(newest.hash.substr(0, 16))));
+    type(*window.page, filterName, ui::toQt(newest.hash.substr(0, 16)));
+    CHECK(window.model().listedCount() == 1);
+}
+
+TEST_CASE("Everything on the journal page has a name, is reached by keyboard, and is not cut")
+{
+    Window window;
+    CHECK(nameless(*window.page).join(u'\n').toStdString() == "");
+    CHECK(cutTexts(*window.page).join(u'\n').toStdString() == "");
+    CHECK(beyondTheTabulator(*window.page).join(u'\n').toStdString() == "");
+}
+
+} // namespace lastrivet::test

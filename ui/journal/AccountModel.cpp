@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/journal/AccountModel.h"
+
+#include "ui/journal/ScreenWording.h"
+#include "ui/print/JournalWords.h"
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// An import may touch thousands; nobody reads them here.
+constexpr std::size_t mostRecords = 200;
+constexpr RecordRef nothing{RecordType::Project, 0};
+
+} // namespace
+
+AccountModel::AccountModel(QObject *parent)
+    : QAbstractListModel(parent)
+    , m_words(screenWording())
+{
+}
+
+void AccountModel::show(const std::vector<journal::RecordAccount> &records)
+{
+    beginResetModel();
+    m_rows.clear();
+    m_records = int(records.size());
+    for (std::size_t i = 0; i < std::min(records.size(), mostRecords); ++i)
+        add(records[i]);
+    if (records.size() > mostRecords)
+        m_rows.push_back({false,
+                          nothing,
+                          {},
+                          tr("and %n records more; a printed journal names them", nullptr,
+                             int(records.size() - mostRecords))});
+    endResetModel();
+}
+
+void AccountModel::add(const journal::RecordAccount &record)
+{
+    const RecordRef leadsTo = record.is_there ? record.record : nothing;
+    const QString became = print::becameIn(m_words, record.kind);
+    const QString name = m_words.sentence(record.name);
+    m_rows.push_back({true, leadsTo, {}, became.isEmpty() ? name : tr("%1: %2").arg(name, became)});
+    for (const journal::FieldAccount &field : record.fields) {
+        const QString change = print::changeIn(m_words, field, record.kind);
+        if (!change.isEmpty())
+            m_rows.push_back({false, leadsTo, print::titleIn(m_words, field.field), change});
+    }
+}
+
+RecordRef AccountModel::recordAt(int row) const
+{
+    return row >= 0 && row < rowCount() ? m_rows[std::size_t(row)].record : nothing;
+}
+
+int AccountModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : int(m_rows.size());
+}
+
+QVariant AccountModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const Row &row = m_rows[std::size_t(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+        return row.text;
+    case Qt::AccessibleTextRole:
+        return row.title.isEmpty() ? row.text : QStringLiteral("%1: %2").arg(row.title, row.text);
+    case IsRecordRole:
+        return row.isRecord;
+    case TitleRole:
+        return row.title;
+    default:
+        return {};
+    }
+}
+
+Qt::ItemFlags AccountModel::flags(const QModelIndex &index) const
+{
+    // A reader goes from field to field; only records lead somewhere.
+    return index.isValid() ? Qt::ItemIsEnabled | Qt::ItemIsSelectable : Qt::NoItemFlags;
+}
+
+} // namespace lastrivet::ui

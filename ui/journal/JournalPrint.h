@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/prints/PrintTask.h"
+
+#include <QString>
+
+#include <cstdint>
+#include <vector>
+
+namespace lastrivet::ui {
+
+/// What of the journal is to be printed.
+struct JournalListing {
+    /// The rows, by seq in rising order.
+    std::vector<std::int64_t> rows;
+    /// In the words of the person who filtered; empty when nothing is left out.
+    QString filter;
+};
+
+/// Prints these rows of the journal on a worker.
+void printJournal(Session &session, JournalListing listing, const QString &file);
+
+} // namespace lastrivet::ui
