@@ -3,7 +3,7 @@
 #include "core/journal/RecordHistory.h"
 
 #include "core/base/Clock.h"
-#include "core/storage/Journal.h"
+#include "core/storage/JournalSearch.h"
 #include "core/storage/Opening.h"
 
 namespace lastrivet::journal {
@@ -14,7 +14,7 @@ std::vector<std::int64_t> rowsTouching(const std::filesystem::path &folder,
     return storage::withFaults([&] {
         const auto opening =
             storage::openDatabase(storage::ProjectFolder(folder), true, SystemClock{}.now());
-        return storage::Journal(*opening.database).touching(records);
+        return storage::rowsTouching(*opening.database, records);
     });
 }
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Journal.h"
 
-#include "core/storage/Changeset.h"
 #include "core/storage/Schema.h"
 
 #include <SQLiteCpp/Statement.h>
@@ -10,7 +9,6 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <openssl/rand.h>
-#include <span>
 
 namespace lastrivet::storage {
 
@@ -154,22 +152,6 @@ JournalEntry insert(const SQLite::Database &database, const JournalRow &row)
     return entry;
 }
 
-/// A changeset has the names of its tables in it, and each of a record begins with its type's: most
-/// rows need no closer look.
-bool namesAny(std::span<const std::uint8_t> bytes, const std::set<std::string_view> &tables)
-{
-    const std::string_view text(reinterpret_cast<const char *>(bytes.data()), bytes.size());
-    return std::ranges::any_of(tables, [&](std::string_view table) {
-        return text.find(table) != std::string_view::npos ||
-               (table == word(RecordType::Project) && text.find(profileTable) != text.npos);
-    });
-}
-
-bool isAnyOf(const std::vector<RecordRef> &touched, const std::set<RecordRef> &wanted)
-{
-    return std::ranges::any_of(touched, [&](RecordRef each) { return wanted.contains(each); });
-}
-
 } // namespace
 
 Sha256::Digest hashOf(const JournalRow &row)
@@ -251,24 +233,6 @@ std::vector<JournalEntry> Journal::entries() const
     while (row.executeStep())
         entries.push_back(entryAt(row));
     return entries;
-}
-
-std::vector<std::int64_t> Journal::touching(const std::set<RecordRef> &records) const
-{
-    std::set<std::string_view> types;
-    for (const RecordRef record : records)
-        types.insert(word(record.type));
-    std::vector<std::int64_t> rows;
-    SQLite::Statement row(m_database.sql(), R"(SELECT "seq","changeset" FROM "journal"
-                                               WHERE "changeset" IS NOT NULL ORDER BY "seq")");
-    while (row.executeStep()) {
-        const SQLite::Column column = row.getColumn(1);
-        const std::span bytes(static_cast<const std::uint8_t *>(column.getBlob()),
-                              std::size_t(column.getBytes()));
-        if (namesAny(bytes, types) && isAnyOf(touchedBy(bytes), records))
-            rows.push_back(row.getColumn(0).getInt64());
-    }
-    return rows;
 }
 
 Blob Journal::changeset(std::int64_t seq) const

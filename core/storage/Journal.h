@@ -9,7 +9,6 @@
 
 #include <functional>
 #include <optional>
-#include <set>
 #include <string>
 #include <vector>
 
@@ -66,8 +65,6 @@ public:
     std::optional<JournalEntry> newest() const;
     /// Oldest first.
     std::vector<JournalEntry> entries() const;
-    /// The rows whose changesets touch any of the records, oldest first.
-    std::vector<std::int64_t> touching(const std::set<RecordRef> &records) const;
     /// Empty for a row without changes, or no such row.
     Blob changeset(std::int64_t seq) const;
     void forEachRow(const std::function<void(const JournalRow &)> &each) const;

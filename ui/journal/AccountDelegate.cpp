@@ -18,7 +18,7 @@ namespace {
 constexpr int edge = 8;
 constexpr int above = 4;
 constexpr int widestTitle = 180;
-constexpr int wraps = Qt::TextWordWrap | Qt::TextWrapAnywhere;
+constexpr int wraps = Qt::TextWordWrap;
 
 /// The words of a row at the right of its title.
 QRect textPlace(const QRect &row, bool isRecord)

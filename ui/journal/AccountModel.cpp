@@ -15,6 +15,22 @@ namespace {
 constexpr std::size_t mostRecords = 200;
 constexpr RecordRef nothing{RecordType::Project, 0};
 
+/// A hash or a file's name may be longer than a line; elsewhere lines break between words.
+QString breakable(QString text)
+{
+    constexpr int longest = 24;
+    constexpr QChar mayBreakHere(0x200b);
+    int run = 0;
+    for (qsizetype i = 0; i < text.size(); ++i) {
+        run = text[i].isSpace() ? 0 : run + 1;
+        if (run > longest) {
+            text.insert(i, mayBreakHere);
+            run = 0;
+        }
+    }
+    return text;
+}
+
 } // namespace
 
 AccountModel::AccountModel(QObject *parent)
@@ -69,7 +85,7 @@ QVariant AccountModel::data(const QModelIndex &index, int role) const
     const Row &row = m_rows[std::size_t(index.row())];
     switch (role) {
     case Qt::DisplayRole:
-        return row.text;
+        return breakable(row.text);
     case Qt::AccessibleTextRole:
         return row.title.isEmpty() ? row.text : QStringLiteral("%1: %2").arg(row.title, row.text);
     case IsRecordRole:

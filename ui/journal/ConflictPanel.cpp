@@ -89,10 +89,10 @@ void ConflictPanel::build()
     layout->addWidget(m_field);
     layout->addLayout(m_sides);
     layout->addWidget(m_leftOutHead);
-    layout->addWidget(m_leftOutList, 1);
+    layout->addWidget(m_leftOutList, 1000);
     layout->addWidget(m_hint);
     buildActs(*layout);
-    layout->addStretch(0);
+    layout->addStretch(1);
 }
 
 void ConflictPanel::buildActs(QLayout &layout)

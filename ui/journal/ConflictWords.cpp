@@ -90,6 +90,8 @@ QString lostIn(const Records &records, const MergeConflict &conflict)
 
 QString authorIn(const Records &records, const MergeConflict::Change &change)
 {
+    if (change.change_id.empty())
+        return {};
     if (change.stamp == 0)
         return tr("It is not known who wrote it.");
     using namespace std::chrono;

@@ -19,6 +19,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -117,8 +119,12 @@ void JournalDetail::fill(const JournalEntry &entry)
                 tr("in the copy that wrote it %1").arg(inGroups(toQt(entry.origin_hash)));
     m_hash->setText(hash);
     try {
-        m_account->show(
-            journal::accountOf(*m_session.records(), m_session.project().changesOf(entry.seq)));
+        auto account = journal::accountOf(*m_session.records(),
+                                          m_session.project().changesOf(entry.seq));
+        std::ranges::stable_partition(account, [this](const journal::RecordAccount &each) {
+            return each.record == m_about;
+        });
+        m_account->show(account);
     } catch (const Fault &fault) {
         m_account->show({});
         m_session.complain(inWords({fault.what(), {}}));

@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <optional>
+
 class QLabel;
 class QListView;
 class QPushButton;
@@ -26,6 +28,8 @@ public:
 
     /// Null shows nothing.
     void show(const JournalEntry *entry);
+    /// The record whose history is read stands before all others.
+    void setAbout(std::optional<RecordRef> about) { m_about = about; }
     QListView &records() const { return *m_list; }
     const AccountModel &account() const { return *m_account; }
     QString facts() const;
@@ -45,6 +49,7 @@ private:
     QPushButton *m_copy;
     QListView *m_list;
     QString m_hashText;
+    std::optional<RecordRef> m_about;
 };
 
 } // namespace lastrivet::ui

@@ -242,6 +242,7 @@ void JournalPage::lookAbout()
 void JournalPage::showEverything()
 {
     m_record.reset();
+    m_detail->setAbout(std::nullopt);
     m_about->hide();
     m_model->setRowsOnly(std::nullopt);
     choose(m_model->firstEntry());
@@ -265,6 +266,7 @@ void JournalPage::showChosen()
 void JournalPage::showRecord(RecordRef record)
 {
     m_record = record;
+    m_detail->setAbout(record);
     m_filter->clear();
     showChanges();
     lookAbout();
