@@ -23,6 +23,7 @@ void declareBackup(CLI::App &program, Action &chosen);
 void declareConflicts(CLI::App &program, Action &chosen);
 void declareCredit(CLI::App &program, Action &chosen);
 void declareExport(CLI::App &program, Action &chosen);
+void declareForecast(CLI::App &program, Action &chosen);
 void declareHours(CLI::App &program, Action &chosen);
 void declareImport(CLI::App &program, Action &chosen);
 void declareJournal(CLI::App &program, Action &chosen);

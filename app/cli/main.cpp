@@ -24,6 +24,7 @@ void declareVerbs(CLI::App &program, Action &chosen)
     declareReady(program, chosen);
     declareRestore(program, chosen);
     declareSquawks(program, chosen);
+    declareForecast(program, chosen);
     declareHours(program, chosen);
     declareBackup(program, chosen);
     declareConflicts(program, chosen);

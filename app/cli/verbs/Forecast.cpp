@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/forecast/Forecast.h"
+#include "app/cli/Names.h"
+#include "app/cli/OpenProject.h"
+#include "app/cli/PlainText.h"
+#include "app/cli/VerbOptions.h"
+#include "core/answers/ForecastJson.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <fmt/ostream.h>
+
+namespace lastrivet::cli {
+
+namespace {
+
+struct Options : VerbOptions {
+    std::uint64_t seed = 1;
+    std::optional<std::string> asOf;
+    std::optional<double> hoursPerWeek;
+    std::vector<std::string> without;
+    bool json = false;
+};
+
+using forecast::Range;
+
+std::string hoursRange(const Range<std::int64_t> &minutes)
+{
+    const auto hours = [](std::int64_t given) { return (given + 30) / 60; };
+    return fmt::format("{} to {} h, most likely about {} h", hours(minutes.p10),
+                       hours(minutes.p90), hours(minutes.p50));
+}
+
+void print(const forecast::Forecast &told, const Records &records, std::ostream &out)
+{
+    const auto &left = told.work_left;
+    fmt::print(out, "To do: {}, {}.\n", counted(left.steps, "step"), counted(left.squawks, "squawk"));
+    fmt::print(out, "Hours to go: {}.\n", hoursRange(told.minutes_to_go));
+    if (told.finish)
+        fmt::print(out, "Done between {} and {}; four times out of five by {}.\n",
+                   told.finish->p10.text(), told.finish->p90.text(), told.finish->p80.text());
+    else if (told.needs_hours_per_week)
+        fmt::print(out, "When: the log is too short to tell; say --hours-per-week.\n");
+    else
+        fmt::print(out, "When: not within a hundred years at this pace.\n");
+    if (left.guessed_estimates > 0)
+        fmt::print(out, "{} had no estimate; what finished steps took stands in.\n",
+                   counted(left.guessed_estimates, "step"));
+    if (left.squawks_without_estimate > 0)
+        fmt::print(out, "{} nobody estimated: not in the sum.\n",
+                   counted(left.squawks_without_estimate, "squawk"));
+    if (left.excluded_steps > 0)
+        fmt::print(out, "{} left out by choice.\n", counted(left.excluded_steps, "step"));
+    auto assemblies = told.assemblies;
+    std::sort(assemblies.begin(), assemblies.end(), [](const auto &a, const auto &b) {
+        return a.share_of_spread > b.share_of_spread;
+    });
+    for (const auto &assembly : assemblies) {
+        const auto *part = records.find(assembly.assembly);
+        fmt::print(out, "  {}: {}; {:.0f} % of the spread\n",
+                   part ? onOneLine(part->name) : std::string("Work on no part"),
+                   hoursRange(assembly.minutes_to_go), 100 * assembly.share_of_spread);
+    }
+}
+
+Outcome tell(const Options &options, Terminal &terminal)
+{
+    const auto project = openForReading(options.project);
+    const Records &records = *project->records();
+    const Moment asOf = options.asOf ? momentOf(*options.asOf, "--as-of") : project->today();
+    if (options.hoursPerWeek && !(*options.hoursPerWeek > 0 && *options.hoursPerWeek <= 168))
+        throw WrongUsage("--hours-per-week: a week has 168 hours, and some of them.");
+    forecast::Options wish;
+    wish.seed = options.seed;
+    wish.hours_per_week = options.hoursPerWeek;
+    for (const auto &code : options.without)
+        wish.without.push_back(partOf(records, code).id);
+    std::sort(wish.without.begin(), wish.without.end());
+    const auto told = forecast::forecast(records, asOf, wish);
+    if (options.json)
+        answers::writeJson(told, records, terminal.out());
+    else
+        print(told, records, terminal.out());
+    return Outcome::Done;
+}
+
+} // namespace
+
+void declareForecast(CLI::App &program, Action &chosen)
+{
+    auto options = std::make_shared<Options>();
+    CLI::App &verb = addVerb(program, "forecast", "Hours and dates to go, as ranges", *options);
+    verb.add_option("--seed", options->seed, "The same seed gives the same answer");
+    verb.add_option("--as-of", options->asOf, "A day or a moment; today when not said")
+        ->type_name("MOMENT");
+    verb.add_option("--hours-per-week", options->hoursPerWeek, "In place of the log's own pace");
+    verb.add_option("--without", options->without, "Parts left out by choice")->type_name("CODE…");
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return tell(*options, terminal); });
+}
+
+} // namespace lastrivet::cli
