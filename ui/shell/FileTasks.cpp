@@ -5,8 +5,11 @@
 #include "core/base/Error.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/Import.h"
+#include "core/project/SecondDatabases.h"
 #include "core/verify/Verification.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/RefusalText.h"
+#include "ui/shell/FindingsDialog.h"
 #include "ui/shell/Session.h"
 
 #include <QCoreApplication>
@@ -56,7 +59,21 @@ void tellErrors(Session &session, const exchange::InputErrors &errors, const QSt
             : tr("Nothing was imported; %1 errors. The first: %2").arg(errors.size()).arg(first));
 }
 
-void tellVerification(Session &session, const Verification &found)
+void tellMerge(Session &session, const MergeReport &report)
+{
+    const auto open = int(report.conflicts.size());
+    const QString brought = tr("Merged: %1 changes of the other copy, which touch %2 records.")
+                                .arg(report.changes)
+                                .arg(report.records);
+    if (open == 0)
+        session.say(brought);
+    else
+        session.complain(
+            brought + QLatin1Char(' ') +
+            tr("Not everything could be settled: %1 things are to be decided.").arg(open));
+}
+
+void tellVerification(Session &session, const Verification &found, QWidget *window)
 {
     if (found.isFaultless()) {
         session.say(tr("Verified: %1 records, %2 journal rows and %3 files are as they should be.")
@@ -65,11 +82,8 @@ void tellVerification(Session &session, const Verification &found)
                         .arg(found.files));
         return;
     }
-    const QString first = toQt(found.findings.front().text);
-    session.complain(
-        found.findings.size() == 1
-            ? tr("Verified, 1 fault found: %1").arg(first)
-            : tr("Verified, %1 faults found; the first: %2").arg(found.findings.size()).arg(first));
+    session.complain(tr("Looked over: not everything is as it should be."));
+    (new FindingsDialog(session, found, window))->open();
 }
 
 } // namespace
@@ -89,6 +103,23 @@ void importInto(Session &session, const QString &file)
     QGuiApplication::restoreOverrideCursor();
 }
 
+void mergeSecond(Session &session, const QString &file)
+{
+    QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+    try {
+        const auto merged = session.project().merge(toPath(file));
+        if (merged) {
+            putAway(session.project(), toPath(file));
+            tellMerge(session, *merged);
+        } else {
+            session.complain(tr("Nothing was merged: %1").arg(inWords(merged.reason())));
+        }
+    } catch (const Fault &fault) {
+        session.complain(tr("Nothing was merged: %1").arg(inWords({fault.what(), {}})));
+    }
+    QGuiApplication::restoreOverrideCursor();
+}
+
 void exportTo(Session &session, const QString &file)
 {
     const auto records = session.records();
@@ -101,14 +132,14 @@ void exportTo(Session &session, const QString &file)
         });
 }
 
-void verify(Session &session)
+void verify(Session &session, QWidget *window)
 {
     const auto found = std::make_shared<Verification>();
     const auto folder = session.project().folder();
     session.runLong(
         tr("Verifying records and files"),
-        [found, folder](Progress &) { *found = lastrivet::verify(folder); }, &session,
-        [&session, found] { tellVerification(session, *found); });
+        [found, folder](Progress &) { *found = lastrivet::verify(folder); }, window,
+        [&session, found, window] { tellVerification(session, *found, window); });
 }
 
 } // namespace lastrivet::ui::tasks

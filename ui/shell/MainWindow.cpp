@@ -12,6 +12,7 @@
 #include "ui/prints/PrintForm.h"
 #include "ui/shell/FileTasks.h"
 #include "ui/shell/Finder.h"
+#include "ui/shell/NoticeBars.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/Preferences.h"
 #include "ui/shell/ProjectView.h"
@@ -163,6 +164,10 @@ void MainWindow::showProject(std::unique_ptr<Session> session)
     setWindowTitle(tr("%1 – Lastrivet").arg(toQt(opened.records()->project.name)));
     connect(&opened, &Session::changed, this, &MainWindow::updateActions);
     connect(m_view, &ProjectView::backupWanted, this, &MainWindow::openBackup);
+    connect(&m_view->notices(), &NoticeBars::placeWanted, this, &MainWindow::browse);
+    connect(&m_view->notices(), &NoticeBars::mergeWanted, m_view,
+            [this](const QString &file) { tasks::mergeSecond(m_view->session(), file); });
+    connect(&m_view->notices(), &NoticeBars::verifyWanted, this, &MainWindow::verifyProject);
     updateActions();
     m_view->focusPage();
 }
@@ -277,7 +282,7 @@ void MainWindow::mergeCopy()
 
 void MainWindow::verifyProject()
 {
-    tasks::verify(m_view->session());
+    tasks::verify(m_view->session(), m_view);
 }
 
 void MainWindow::openBackup()

@@ -6,12 +6,12 @@
 #include "ui/backup/BackupNotice.h"
 #include "ui/backup/DailyCopy.h"
 #include "ui/backup/PlainPapers.h"
-#include "ui/convert/QtText.h"
 #include "ui/daylog/TimerBar.h"
 #include "ui/journal/JournalCall.h"
 #include "ui/journal/JournalPage.h"
 #include "ui/photos/PhotosPage.h"
 #include "ui/photos/WatchedFolder.h"
+#include "ui/shell/NoticeBars.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/Rail.h"
 #include "ui/squawks/SquawkCapture.h"
@@ -19,7 +19,6 @@
 #include "ui/widgets/MessageLine.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -43,14 +42,13 @@ ProjectView::ProjectView(std::unique_ptr<Session> session, QWidget *parent)
     , m_backups(std::make_unique<BackupKeeper>(*m_session))
     , m_papers(std::make_unique<PlainPapers>(*m_session))
     , m_rail(new Rail(m_session->theme(), this))
-    , m_banner(new QLabel(this))
+    , m_notices(new NoticeBars(*m_session, this))
     , m_stack(new QStackedWidget(this))
     , m_timer(new TimerBar(*m_session, this))
     , m_line(new MessageLine(this))
 {
     build();
     connectSession();
-    updateBanner();
     open(PageId::Today);
 }
 
@@ -64,14 +62,10 @@ ProjectView::~ProjectView()
 
 void ProjectView::build()
 {
-    m_banner->setWordWrap(true);
-    m_banner->setContentsMargins(16, 8, 16, 8);
-    m_banner->setAutoFillBackground(true);
-    m_banner->setBackgroundRole(QPalette::Highlight);
     m_timer->setContentsMargins(16, 4, 16, 4);
     auto *right = new QVBoxLayout;
     right->setSpacing(0);
-    right->addWidget(m_banner);
+    right->addWidget(m_notices);
     right->addWidget(m_stack, 1);
     right->addWidget(m_timer);
     right->addWidget(m_line);
@@ -187,14 +181,6 @@ void ProjectView::focusPage()
     Page &shown = page(m_current);
     QWidget *first = shown.firstFocus();
     (first ? first : &shown)->setFocus();
-}
-
-void ProjectView::updateBanner()
-{
-    const std::string why = m_session->project().readOnlyReason();
-    const QString reason = inWords({why, {}});
-    m_banner->setText(tr("To read only. %1").arg(reason));
-    m_banner->setVisible(m_session->isReadOnly());
 }
 
 bool ProjectView::event(QEvent *event)

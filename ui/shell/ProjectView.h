@@ -12,7 +12,6 @@
 #include <memory>
 #include <vector>
 
-class QLabel;
 class QStackedWidget;
 
 namespace lastrivet::ui {
@@ -21,6 +20,7 @@ class BackupKeeper;
 class DailyCopy;
 class JournalCall;
 class MessageLine;
+class NoticeBars;
 class Page;
 class PlainPapers;
 class Rail;
@@ -47,6 +47,7 @@ public:
     const std::vector<RecordRef> &visited() const { return m_visited; }
     BackupKeeper &backups() const { return *m_backups; }
     PlainPapers &plainPapers() const { return *m_papers; }
+    NoticeBars &notices() const { return *m_notices; }
     /// Opens the line for a new squawk over whatever page the person is on; Squawks has its own.
     void startSquawk();
     /// Puts focus where typing does something on this page.
@@ -64,7 +65,6 @@ protected:
 private:
     void build();
     void connectSession();
-    void updateBanner();
     void showJournal(const JournalCall &call);
     void placeCapture();
     void leaveCapture();
@@ -76,7 +76,7 @@ private:
     std::unique_ptr<BackupKeeper> m_backups;
     std::unique_ptr<PlainPapers> m_papers;
     Rail *m_rail;
-    QLabel *m_banner;
+    NoticeBars *m_notices;
     QStackedWidget *m_stack;
     TimerBar *m_timer;
     MessageLine *m_line;

@@ -1,0 +1,186 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/NoticeBars.h"
+
+#include "core/project/SecondDatabases.h"
+#include "core/verify/OpeningCheck.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+
+#include <QAccessible>
+#include <QGuiApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int lookMilliseconds = 3000;
+/// The first page is to be there first.
+constexpr int settleMilliseconds = 1500;
+
+/// The second database that the notice is about; empty when it is about none.
+std::filesystem::path namedIn(const Message &notice,
+                              const std::vector<std::filesystem::path> &seconds)
+{
+    for (const auto &second : seconds) {
+        if (notice.arguments == std::vector<std::string>{second.filename().string()})
+            return second;
+    }
+    return {};
+}
+
+} // namespace
+
+/// One sentence over the page, with what can be done about it. A loud one cannot be dismissed.
+class NoticeBars::Bar final : public QFrame {
+public:
+    Bar(const QString &text, bool isLoud, QWidget *parent)
+        : QFrame(parent)
+        , m_text(new QLabel(text, this))
+        , m_layout(new QHBoxLayout(this))
+        , m_isLoud(isLoud)
+    {
+        setAutoFillBackground(true);
+        setBackgroundRole(isLoud ? QPalette::Highlight : QPalette::AlternateBase);
+        m_text->setForegroundRole(isLoud ? QPalette::HighlightedText : QPalette::WindowText);
+        m_text->setWordWrap(true);
+        m_text->setTextFormat(Qt::PlainText);
+        m_text->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        m_layout->setContentsMargins(16, 4, 8, 4);
+        m_layout->addWidget(m_text, 1);
+        setMinimumHeight(36);
+        setAccessibleName(text);
+        QAccessibleEvent event(this, QAccessible::Alert);
+        QAccessible::updateAccessibility(&event);
+    }
+
+    QString text() const { return m_text->text(); }
+    bool isLoud() const { return m_isLoud; }
+    QPushButton *addButton(const QString &words)
+    {
+        auto *button = new QPushButton(words, this);
+        m_layout->addWidget(button);
+        return button;
+    }
+
+private:
+    QLabel *m_text;
+    QHBoxLayout *m_layout;
+    bool m_isLoud;
+};
+
+NoticeBars::NoticeBars(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_bars(new QVBoxLayout(this))
+{
+    m_bars->setContentsMargins(0, 0, 0, 0);
+    m_bars->setSpacing(1);
+    const Project &project = session.project();
+    if (project.isReadOnly())
+        add(tr("To read only. %1").arg(inWords(project.readOnlyMessage())), true);
+    const auto seconds = secondDatabases(project);
+    for (const Message &notice : project.notices())
+        addNotice(notice, pathText(namedIn(notice, seconds)));
+    connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtPlace);
+    m_look.start(lookMilliseconds);
+    connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, &NoticeBars::lookAtPlace);
+    QTimer::singleShot(settleMilliseconds, this, &NoticeBars::lookForDamage);
+}
+
+NoticeBars::~NoticeBars()
+{
+    m_stop.request_stop();
+}
+
+NoticeBars::Bar *NoticeBars::add(const QString &text, bool isLoud)
+{
+    auto *bar = new Bar(text, isLoud, this);
+    m_bars->addWidget(bar);
+    return bar;
+}
+
+void NoticeBars::addNotice(const Message &notice, const QString &second)
+{
+    Bar *bar = add(inWords(notice), false);
+    if (!second.isEmpty() && !m_session.isReadOnly()) {
+        QPushButton *merge = bar->addButton(tr("Merge it"));
+        connect(merge, &QPushButton::clicked, this, [this, bar, second] {
+            bar->deleteLater();
+            Q_EMIT mergeWanted(second);
+        });
+    }
+    QPushButton *dismiss = bar->addButton(tr("Dismiss"));
+    dismiss->setProperty("flat", true);
+    connect(dismiss, &QPushButton::clicked, bar, &QObject::deleteLater);
+}
+
+void NoticeBars::lookAtPlace()
+{
+    const Project &project = m_session.project();
+    if (project.isInPlace() == !m_moved)
+        return;
+    if (m_moved) {
+        // Its button may be what waits for a folder to be chosen.
+        m_bars->removeWidget(m_moved);
+        m_moved->hide();
+        m_moved->deleteLater();
+        m_moved = nullptr;
+        m_session.say(tr("The project's folder is back."));
+        return;
+    }
+    m_moved =
+        add(tr("The project's folder is no longer at %1. Nothing can be written down until it is "
+               "back, or is opened where it is now.")
+                .arg(pathText(project.folder())),
+            true);
+    QPushButton *find = m_moved->addButton(tr("Open it where it is…"));
+    connect(find, &QPushButton::clicked, this, &NoticeBars::placeWanted);
+}
+
+void NoticeBars::lookForDamage()
+{
+    const auto damages = std::make_shared<std::vector<Message>>();
+    m_session.executor().run(
+        this,
+        [damages, folder = m_session.project().folder(), stop = m_stop.get_token()] {
+            *damages = damagesAtOpening(folder, stop);
+        },
+        [this, damages] {
+            if (m_session.project().isInPlace())
+                showDamages(*damages);
+        });
+}
+
+void NoticeBars::showDamages(const std::vector<Message> &damages)
+{
+    for (const Message &damage : damages) {
+        Bar *bar = add(tr("%1 Look everything over before you go on, and keep the backups.")
+                           .arg(inWords(damage)),
+                       true);
+        QPushButton *verify = bar->addButton(tr("Verify records and files"));
+        connect(verify, &QPushButton::clicked, this, &NoticeBars::verifyWanted);
+    }
+}
+
+void NoticeBars::dismissAll()
+{
+    for (QObject *child : children()) {
+        if (auto *bar = dynamic_cast<Bar *>(child); bar && !bar->isLoud())
+            bar->deleteLater();
+    }
+}
+
+QStringList NoticeBars::texts() const
+{
+    QStringList texts;
+    for (int i = 0; i < m_bars->count(); ++i)
+        texts.append(static_cast<Bar *>(m_bars->itemAt(i)->widget())->text());
+    return texts;
+}
+
+} // namespace lastrivet::ui

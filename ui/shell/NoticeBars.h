@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Message.h"
+
+#include <QFrame>
+#include <QTimer>
+
+#include <functional>
+#include <optional>
+#include <stop_token>
+#include <vector>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace lastrivet::ui {
+
+class Session;
+
+/// What somebody has to know before going on with a project, over whatever page is shown: that it
+/// is to read only, lies unusually, is damaged, or is no longer where it was opened.
+class NoticeBars final : public QWidget {
+    Q_OBJECT
+
+public:
+    /// Looks the database over in the background a moment after.
+    explicit NoticeBars(Session &session, QWidget *parent = nullptr);
+    ~NoticeBars() override;
+
+    /// Looks whether the folder is where it was opened; also done every few seconds.
+    void lookAtPlace();
+    /// Looks the database over now.
+    void lookForDamage();
+    /// Takes away what can be dismissed.
+    void dismissAll();
+    /// The sentences that are shown, from the top.
+    QStringList texts() const;
+
+Q_SIGNALS:
+    /// The project is to be opened where it is now.
+    void placeWanted();
+    /// What this second database of the project has is to be brought in.
+    void mergeWanted(const QString &file);
+    /// Everything is to be looked over.
+    void verifyWanted();
+
+private:
+    class Bar;
+
+    Bar *add(const QString &text, bool isLoud);
+    /// What can be dismissed; a second database can be merged.
+    void addNotice(const Message &notice, const QString &second);
+    void showDamages(const std::vector<Message> &damages);
+
+    Session &m_session;
+    QVBoxLayout *m_bars;
+    Bar *m_moved = nullptr;
+    QTimer m_look;
+    std::stop_source m_stop;
+};
+
+} // namespace lastrivet::ui
