@@ -341,6 +341,16 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::FindingsDialog</name>
+    <message numerus="yes">
+        <source>%n things are not as they should be.</source>
+        <translation>
+            <numerusform>%n thing is not as it should be.</numerusform>
+            <numerusform>%n things are not as they should be.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::InspectionView</name>
     <message numerus="yes">
         <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>

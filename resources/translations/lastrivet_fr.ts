@@ -148,6 +148,53 @@
     </message>
 </context>
 <context>
+    <name>Conflicts</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, or %3?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not known who wrote it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decided: the other was taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decided: what stood was kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back in one copy, gone on with in the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Field</name>
     <message>
         <source>yes</source>
@@ -1118,6 +1165,32 @@
     </message>
 </context>
 <context>
+    <name>JournalFilter</name>
+    <message>
+        <source>changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>JournalPrint</name>
+    <message>
+        <source>Journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ListInput</name>
     <message>
         <source>Column %1</source>
@@ -1212,6 +1285,64 @@
     <message>
         <source>Ask for a visit</source>
         <translation>Demander une visite</translation>
+    </message>
+</context>
+<context>
+    <name>Merge</name>
+    <message>
+        <source>%1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n changes of another copy are brought in</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files are in neither copy</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files copied</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things to decide</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Merging another copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing new: this project has every change of the other copy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing new: this project has every change of the other copy; %n things are still to decide.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was merged. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing to decide</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4692,6 +4823,130 @@
         <source>The list has more than {0} cells.</source>
         <translation>La liste a plus de {0} cellules.</translation>
     </message>
+    <message>
+        <source>At the foot of its pages: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each row&apos;s hash is made of the row and of the hash before it: one row changed later would change every hash after it. A paper that was printed from these records has a hash at its foot and dates them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the copy that wrote it: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row matches.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is left out: {0} rows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row, and its hash begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rule profile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who changed what in these records, field by field, and when. As of {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>added: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and {0} records more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by a newer program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copies merged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from another copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the watched folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>imported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it takes back: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late: {0} {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>removed: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken from the program anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the clock had been set back, the time is that of the row before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} rows; left out is what does not match: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -4818,6 +5073,10 @@
     <message>
         <source>Certificate</source>
         <translation>Certificat</translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6717,20 +6976,28 @@
         <translation>Rien n’a été importé ; %1 erreurs. La première : %2</translation>
     </message>
     <message>
-        <source>Verified, %1 faults found; the first: %2</source>
-        <translation>Vérifié, %1 défauts trouvés ; le premier : %2</translation>
-    </message>
-    <message>
-        <source>Verified, 1 fault found: %1</source>
-        <translation>Vérifié, 1 défaut trouvé : %1</translation>
-    </message>
-    <message>
         <source>Verified: %1 records, %2 journal rows and %3 files are as they should be.</source>
         <translation>Vérifié : %1 enregistrements, %2 lignes du registre et %3 fichiers sont comme il se doit.</translation>
     </message>
     <message>
         <source>Verifying records and files</source>
         <translation>Vérification des dossiers et des fichiers</translation>
+    </message>
+    <message>
+        <source>Looked over: not everything is as it should be.</source>
+        <translation>Vérifié : tout n’est pas comme il faut.</translation>
+    </message>
+    <message>
+        <source>Merged: %1 changes of the other copy, which touch %2 records.</source>
+        <translation>Fusionné : %1 modifications de l’autre copie, qui touchent %2 enregistrements.</translation>
+    </message>
+    <message>
+        <source>Not everything could be settled: %1 things are to be decided.</source>
+        <translation>Tout n’a pas pu être réglé : %1 points sont à décider.</translation>
+    </message>
+    <message>
+        <source>Nothing was merged: %1</source>
+        <translation>Rien n’a été fusionné : %1</translation>
     </message>
 </context>
 <context>
@@ -7902,6 +8169,20 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::AccountModel</name>
+    <message numerus="yes">
+        <source>and %n records more; a printed journal names them</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::ActForm</name>
     <message>
         <source>Leave it</source>
@@ -8800,6 +9081,100 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::ConflictPanel</name>
+    <message>
+        <source>What it would have changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came later, and stood after the merge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came earlier, and lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One copy went on with it: it stayed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other copy took it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This change was left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep what stands (K)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the other (T)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the record (K)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Withdraw it (T)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it out (K)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try it again (T)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other value cannot be put here by itself. Where it is the right one, go to the record and write it there; then keep what stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was changed: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ConflictsView</name>
+    <message>
+        <source>Show what was decided as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Things to decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Merging another copy has left nothing to decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything is decided.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::DailyCopy</name>
     <message>
         <source>The copy of the day could not be made; your records are saved. %1</source>
@@ -8928,6 +9303,44 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::FindingsDialog</name>
+    <message>
+        <source>Make anew what can be</source>
+        <translation>Refaire ce qui peut l’être</translation>
+    </message>
+    <message>
+        <source>Records and files looked over</source>
+        <translation>Données et fichiers vérifiés</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Ce qui a été trouvé</translation>
+    </message>
+    <message>
+        <source>The search index and the small copies of photos can be made anew, and half-written files removed. Records, photos and papers are never touched: for those, compare a backup.</source>
+        <translation>L’index de recherche et les petites copies des photos peuvent être refaits, et les fichiers à moitié écrits supprimés. Les données, photos et papiers ne sont jamais touchés : pour ceux-là, comparez une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>Everything is as it should be now.</source>
+        <translation>Tout est maintenant comme il faut.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things are not as they should be.</source>
+        <translation>
+            <numerusform>%n chose n’est pas comme il faut.</numerusform>
+            <numerusform>%n choses ne sont pas comme il faut.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Fait : %1</translation>
+    </message>
+    <message>
+        <source>Making anew what can be</source>
+        <translation>Réfection de ce qui peut l’être</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::FolderLine</name>
     <message>
         <source>Choose…</source>
@@ -8939,6 +9352,17 @@
     <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::HistoryButton</name>
+    <message>
+        <source>History</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who changed what about it, and when</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9178,6 +9602,168 @@
     <message>
         <source>Visit cancelled</source>
         <translation>Visite annulée</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::JournalDetail</name>
+    <message>
+        <source>Copy the hash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does again: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It takes back: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hash below stands at the foot of the pages that were printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row %1, hash %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the copy that wrote it %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hash is copied.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::JournalFilterBar</name>
+    <message>
+        <source>Clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words, or the hash at a paper&apos;s foot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter by words or by a hash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter by person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>anybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filter by kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>until which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear the filter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::JournalModel</name>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::JournalPage</name>
+    <message>
+        <source>Changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row of the journal matches.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print the journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print what is listed (Ctrl+P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with all that is inside it or recorded on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only what touched %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking through the journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To decide (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9730,6 +10316,18 @@
         <source>&amp;Restore a backup…</source>
         <translation>&amp;Restaurer une sauvegarde…</translation>
     </message>
+    <message>
+        <source>&amp;Merge another copy…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Merge another copy: choose records.db in its folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Databases of projects (*.db);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MatchBar</name>
@@ -10003,6 +10601,41 @@
     <message>
         <source>Project begun</source>
         <translation>Projet commencé</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::NoticeBars</name>
+    <message>
+        <source>To read only. %1</source>
+        <translation>Lecture seule. %1</translation>
+    </message>
+    <message>
+        <source>Merge it</source>
+        <translation>Fusionner</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>Masquer</translation>
+    </message>
+    <message>
+        <source>The project&apos;s folder is back.</source>
+        <translation>Le dossier du projet est revenu.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s folder is no longer at %1. Nothing can be written down until it is back, or is opened where it is now.</source>
+        <translation>Le dossier du projet n’est plus à %1. Rien ne peut être noté tant qu’il n’est pas revenu ou ouvert là où il est maintenant.</translation>
+    </message>
+    <message>
+        <source>Open it where it is…</source>
+        <translation>L’ouvrir là où il est…</translation>
+    </message>
+    <message>
+        <source>%1 Look everything over before you go on, and keep the backups.</source>
+        <translation>%1 Vérifiez tout avant de continuer, et gardez les sauvegardes.</translation>
+    </message>
+    <message>
+        <source>Verify records and files</source>
+        <translation>Vérifier données et fichiers</translation>
     </message>
 </context>
 <context>
@@ -10885,10 +11518,6 @@
 </context>
 <context>
     <name>lastrivet::ui::ProjectView</name>
-    <message>
-        <source>To read only. %1</source>
-        <translation>Lecture seule. %1</translation>
-    </message>
     <message>
         <source>This project is to read only: nothing can be written down.</source>
         <translation>Ce projet est en lecture seule : rien ne peut être inscrit.</translation>
@@ -12416,6 +13045,13 @@
     <message>
         <source>Every step on record is done, or has to wait for another.</source>
         <translation>Chaque étape inscrite est faite, ou doit en attendre une autre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>After a merge, %n things are to decide</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>

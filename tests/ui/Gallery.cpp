@@ -23,6 +23,7 @@
 #include "ui/shell/Finder.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/NewProjectForm.h"
+#include "ui/shell/NoticeBars.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/PageList.h"
 #include "ui/shell/PersonalSettings.h"
@@ -339,6 +340,8 @@ int main(int argc, char *argv[])
     gallery.take(QStringLiteral("start-parts"));
     if (!window.openFolder(QString::fromLocal8Bit(argv[1])))
         return 3;
+    // That the day of the pictures is before the journal's is no matter here.
+    window.view()->notices().dismissAll();
     gallery.takePages();
     gallery.takeParts();
     gallery.takeBench();
