@@ -20,7 +20,7 @@ using Reasons = std::vector<std::string>;
 /// A region about to be closed, with a photo of it.
 void addClosing(Project &project, Supplies &supplies)
 {
-    if (!project.records()->closings.empty())
+    if (!project.records()->closings.isEmpty())
         return;
     const auto part = project.records()->components.begin()->id;
     project.change("Closing planned", [&](Edit &edit) {
