@@ -59,17 +59,17 @@ TEST_CASE("A list of squawks keeps its order and holds nothing that a spreadshee
     CHECK(bench.cell(*table, 1, "state") == "open");
 }
 
-TEST_CASE("A list that cannot be written leaves the older file as it was")
+TEST_CASE("A list that cannot be written leaves what was there as it was, and nothing beside it")
 {
+    namespace fs = std::filesystem;
     const Bench bench;
     const test::TemporaryFolder folder;
-    const auto file = folder / "list.csv";
-    std::ofstream(file) << "older";
-    std::filesystem::create_directory(folder / "list.csv.part");
-    CHECK_THROWS_AS(writeSquawkListFile(bench.records, bench.list, file), NotSaved);
-    std::string text;
-    std::ifstream(file) >> text;
-    CHECK(text == "older");
+    const auto place = folder / "list.csv";
+    fs::create_directory(place);
+    std::ofstream(place / "older") << "older";
+    CHECK_THROWS_AS(writeSquawkListFile(bench.records, bench.list, place), NotSaved);
+    CHECK(fs::exists(place / "older"));
+    CHECK(std::distance(fs::directory_iterator(folder.path()), fs::directory_iterator()) == 1);
 }
 
 } // namespace lastrivet::exchange
