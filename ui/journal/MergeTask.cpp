@@ -53,9 +53,10 @@ void finish(Session &session, merge::FilesAhead &files, const QString &place, QW
     QGuiApplication::setOverrideCursor(Qt::WaitCursor);
     try {
         const std::size_t copied = files.copied();
+        // From here on it may not be known whether records name them.
+        files.stay();
         const auto report = session.project().merge(toPath(place));
         if (report) {
-            files.stay();
             session.say(inOneSentence(*report, copied + report->files));
             if (!report->conflicts.empty())
                 callDecisions(*view);
