@@ -155,7 +155,7 @@ void ConflictPanel::showLeftOut(std::int64_t seq)
         if (seq > 0)
             account = journal::accountOf(*m_session.records(), m_session.project().changesOf(seq));
     } catch (const Fault &fault) {
-        m_session.complain(inWords({fault.what(), {}}));
+        m_session.complain(inWords(Message{fault.what(), {}}));
     }
     m_leftOut->show(account);
     m_leftOutHead->setVisible(!account.empty());
@@ -222,7 +222,7 @@ void ConflictPanel::decide(ConflictDecision decision)
         Q_EMIT m_session.said(toQt(done->label), true);
         Q_EMIT decided();
     } catch (const Fault &fault) {
-        m_session.complain(tr("Nothing was changed: %1").arg(inWords({fault.what(), {}})));
+        m_session.complain(tr("Nothing was changed: %1").arg(inWords(Message{fault.what(), {}})));
     }
 }
 

@@ -118,7 +118,7 @@ QString summaryIn(const Records &records, const MergeConflict &conflict)
 
 QString reasonIn(const MergeConflict &conflict)
 {
-    QString reason = inWords({conflict.reason, {}});
+    QString reason = inWords(Message{conflict.reason, {}});
     const print::Wording words = screenWording();
     for (const Field &field : describe(conflict.record.type).fields) {
         const QString name = toQt(field.name);

@@ -82,7 +82,7 @@ void ConflictsView::refresh()
         m_all = m_session.project().conflicts();
     } catch (const Fault &fault) {
         m_all.clear();
-        m_session.complain(inWords({fault.what(), {}}));
+        m_session.complain(inWords(Message{fault.what(), {}}));
     }
     m_undecided =
         int(std::ranges::count_if(m_all, [](const MergeConflict &each) { return !each.decision; }));

@@ -127,7 +127,7 @@ void JournalDetail::fill(const JournalEntry &entry)
         m_account->show(account);
     } catch (const Fault &fault) {
         m_account->show({});
-        m_session.complain(inWords({fault.what(), {}}));
+        m_session.complain(inWords(Message{fault.what(), {}}));
     }
     m_list->scrollToTop();
 }

@@ -64,7 +64,7 @@ void finish(Session &session, merge::FilesAhead &files, const QString &place, QW
             refuse(session, inWords(report.reason()));
         }
     } catch (const Fault &fault) {
-        refuse(session, inWords({fault.what(), {}}));
+        refuse(session, inWords(Message{fault.what(), {}}));
     }
     QGuiApplication::restoreOverrideCursor();
 }
@@ -74,7 +74,7 @@ void finish(Session &session, merge::FilesAhead &files, const QString &place, QW
 void mergeInto(Session &session, const QString &place, QWidget *view)
 {
     if (session.isReadOnly()) {
-        refuse(session, inWords({session.project().readOnlyReason(), {}}));
+        refuse(session, inWords(Message{session.project().readOnlyReason(), {}}));
         return;
     }
     const auto files =
@@ -88,7 +88,7 @@ void mergeInto(Session &session, const QString &place, QWidget *view)
                     return progress.report(qint64(done), qint64(total));
                 });
             } catch (const Fault &fault) {
-                *why = inWords({fault.what(), {}});
+                *why = inWords(Message{fault.what(), {}});
             }
         },
         view,

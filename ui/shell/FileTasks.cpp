@@ -98,7 +98,7 @@ void importInto(Session &session, const QString &file)
         else
             tellErrors(session, result.reason(), file);
     } catch (const Fault &fault) {
-        session.complain(tr("Nothing was imported. %1").arg(inWords({fault.what(), {}})));
+        session.complain(tr("Nothing was imported. %1").arg(inWords(Message{fault.what(), {}})));
     }
     QGuiApplication::restoreOverrideCursor();
 }
@@ -115,7 +115,7 @@ void mergeSecond(Session &session, const QString &file)
             session.complain(tr("Nothing was merged: %1").arg(inWords(merged.reason())));
         }
     } catch (const Fault &fault) {
-        session.complain(tr("Nothing was merged: %1").arg(inWords({fault.what(), {}})));
+        session.complain(tr("Nothing was merged: %1").arg(inWords(Message{fault.what(), {}})));
     }
     QGuiApplication::restoreOverrideCursor();
 }

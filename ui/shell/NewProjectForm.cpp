@@ -100,7 +100,7 @@ void NewProjectForm::offerStarters()
     try {
         m_starters = standardStarters();
     } catch (const Fault &fault) {
-        hint(inWords({fault.what(), {}}));
+        hint(inWords(Message{fault.what(), {}}));
     }
     for (const Starter &each : m_starters)
         m_starter->addItem(starterText(each.title));
@@ -197,7 +197,7 @@ bool NewProjectForm::perform()
         if (!make(builder))
             return false;
     } catch (const Fault &fault) {
-        hint(inWords({fault.what(), {}}));
+        hint(inWords(Message{fault.what(), {}}));
         return false;
     }
     Q_EMIT made(folder());

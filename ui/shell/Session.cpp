@@ -88,7 +88,7 @@ bool Session::change(const QString &label, const Body &body)
     try {
         return report(m_project->change(toStd(label), body), label);
     } catch (const Fault &fault) {
-        complain(tr("Nothing was changed: %1").arg(inWords({fault.what(), {}})));
+        complain(tr("Nothing was changed: %1").arg(inWords(Message{fault.what(), {}})));
         return false;
     }
 }
@@ -119,7 +119,7 @@ void Session::redo()
 
 void Session::complain(const std::exception &fault)
 {
-    complain(inWords({fault.what(), {}}));
+    complain(inWords(Message{fault.what(), {}}));
 }
 
 const entry::PartFinder &Session::partFinder() const
@@ -197,7 +197,7 @@ void Session::runLong(const QString &title, std::function<void(Progress &)> work
             try {
                 work(*progress);
             } catch (const std::exception &error) {
-                *fault = inWords({error.what(), {}});
+                *fault = inWords(Message{error.what(), {}});
             }
         },
         [this, progress, fault, done = std::move(done)] {
