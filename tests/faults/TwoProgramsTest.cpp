@@ -69,7 +69,7 @@ TEST_CASE("Of two programs at one project one writes, the other is told, and not
     Said two;
     const auto isEnough = [](const Said &said) { return said.told > 2 && said.saved.size() > 20; };
     while (steady_clock::now() < begun + seconds{times(3, 60)} ||
-           (!(isEnough(one) && isEnough(two)) && steady_clock::now() < begun + seconds{60})) {
+           (!(isEnough(one) && isEnough(two)) && steady_clock::now() < begun + seconds{240})) {
         std::this_thread::sleep_for(milliseconds{100});
         one = told(first.linesSoFar(), second.process());
         two = told(second.linesSoFar(), first.process());
