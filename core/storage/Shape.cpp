@@ -45,9 +45,10 @@ std::string normalised(const std::string &sql)
 std::vector<std::string> ownTables(const Database &database)
 {
     std::vector<std::string> tables;
-    // What full-text search and SQLite itself keep is not ours to compare.
+    // What full-text search and SQLite itself keep is not ours to compare, and neither are views.
     SQLite::Statement row(database.sql(), R"(SELECT "name" FROM pragma_table_list
-        WHERE "schema"='main' AND "type"<>'shadow' AND "name" NOT LIKE 'sqlite\_%' ESCAPE '\')");
+        WHERE "schema"='main' AND "type" NOT IN ('shadow','view')
+        AND "name" NOT LIKE 'sqlite\_%' ESCAPE '\')");
     while (row.executeStep())
         tables.push_back(row.getColumn(0).getString());
     return tables;

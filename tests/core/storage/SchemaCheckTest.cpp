@@ -34,9 +34,6 @@ TEST_CASE("A project with a planted trigger or index is not written, and verify 
     const auto [statement, name] = GENERATE(table<std::string, std::string>({
         {"CREATE TRIGGER tidy AFTER INSERT ON component BEGIN DELETE FROM squawk; END", "tidy"},
         {"CREATE UNIQUE INDEX one_name ON component(name)", "one_name"},
-        {"CREATE VIEW v AS SELECT 1; "
-         "CREATE TRIGGER t INSTEAD OF INSERT ON v BEGIN DELETE FROM journal; END",
-         "t"},
         {"PRAGMA writable_schema=ON; INSERT INTO sqlite_schema VALUES ('trigger', "
          "'sqlite_hidden', 'component', 0, 'CREATE TRIGGER sqlite_hidden AFTER INSERT ON component "
          "BEGIN DELETE FROM squawk; END')",
@@ -50,13 +47,24 @@ TEST_CASE("A project with a planted trigger or index is not written, and verify 
     CHECK_THAT(findings.front().text, Contains(name));
 }
 
+TEST_CASE("A trigger on a view keeps a project from being written, too")
+{
+    test::TestProject project;
+    project.close();
+    project.tamper("CREATE VIEW v AS SELECT 1; "
+                   "CREATE TRIGGER hidden INSTEAD OF INSERT ON v BEGIN DELETE FROM journal; END");
+    CHECK_THAT(complaintOf(project, false), Contains("hidden"));
+    CHECK(complaintOf(project, true).empty());
+}
+
 TEST_CASE("A project whose tables were altered is not read")
 {
     test::TestProject project;
     project.close();
     const auto *statement = GENERATE(
         "ALTER TABLE component RENAME TO hidden; CREATE VIEW component AS SELECT * FROM hidden",
-        "ALTER TABLE component ADD COLUMN planted TEXT", "PRAGMA foreign_keys=OFF; DROP TABLE squawk",
+        "ALTER TABLE component ADD COLUMN planted TEXT",
+        "PRAGMA foreign_keys=OFF; DROP TABLE squawk",
         "DROP TABLE search; CREATE TABLE search(title, body)",
         "PRAGMA writable_schema=ON; UPDATE sqlite_schema SET sql=replace(sql, 'INTEGER', 'TEXT') "
         "WHERE name='component'");
@@ -71,7 +79,7 @@ TEST_CASE("Further tables, views and what SQLite keeps for itself are left alone
     project.part("Wing");
     project.close();
     project.tamper("CREATE TABLE my_list(a); CREATE VIEW parts AS SELECT name FROM component; "
-                   "ANALYZE");
+                   "CREATE VIEW names AS SELECT * FROM parts; ANALYZE");
     CHECK(complaintOf(project, true).empty());
     CHECK(complaintOf(project, false).empty());
 }
