@@ -202,13 +202,14 @@ JournalEntry Project::Implementation::append(const Plan &plan, storage::Blob cha
 ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label)
 {
     ChangeNotice notice{m_records, outcome.after, std::move(outcome.touched), std::move(label)};
+    // Merged changes may come to nothing; their rows are in the journal all the same.
+    if (outcome.entry)
+        keep(*outcome.entry);
     if (notice.touched.empty())
         return notice;
     m_records = notice.after;
     if (notice.before->profile_copy != notice.after->profile_copy)
         useProfile(*m_records);
-    if (outcome.entry)
-        keep(*outcome.entry);
     // A copy: a subscriber may unsubscribe.
     for (const auto subscribers = m_subscribers; const auto &[number, subscriber] : subscribers)
         subscriber(notice);

@@ -151,47 +151,47 @@
     <name>Conflicts</name>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1: %2, or %3?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 oder %3?</translation>
     </message>
     <message>
         <source>It is not known who wrote it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht bekannt, wer das geschrieben hat.</translation>
     </message>
     <message>
         <source>decided: the other was taken</source>
-        <translation type="unfinished"></translation>
+        <translation>entschieden: das andere wurde übernommen</translation>
     </message>
     <message>
         <source>decided: what stood was kept</source>
-        <translation type="unfinished"></translation>
+        <translation>entschieden: was stand, blieb</translation>
     </message>
     <message>
         <source>left out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>weggelassen: %1</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>row %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile %1</translation>
     </message>
     <message>
         <source>taken back in one copy, gone on with in the other</source>
-        <translation type="unfinished"></translation>
+        <translation>in der einen Kopie zurückgenommen, in der anderen weitergeführt</translation>
     </message>
     <message>
         <source>“%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“</translation>
     </message>
 </context>
 <context>
@@ -1168,26 +1168,26 @@
     <name>JournalFilter</name>
     <message>
         <source>changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen</translation>
     </message>
     <message>
         <source>from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ab %1</translation>
     </message>
     <message>
         <source>until %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1</translation>
     </message>
     <message>
         <source>“%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“</translation>
     </message>
 </context>
 <context>
     <name>JournalPrint</name>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal</translation>
     </message>
 </context>
 <context>
@@ -1291,58 +1291,58 @@
     <name>Merge</name>
     <message>
         <source>%1.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1.</translation>
     </message>
     <message numerus="yes">
         <source>%n changes of another copy are brought in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Änderung einer anderen Kopie ist übernommen</numerusform>
+            <numerusform>%n Änderungen einer anderen Kopie sind übernommen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are in neither copy</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Datei ist in keiner der Kopien</numerusform>
+            <numerusform>%n Dateien sind in keiner der Kopien</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files copied</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Datei kopiert</numerusform>
+            <numerusform>%n Dateien kopiert</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n things to decide</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Sache ist zu entscheiden</numerusform>
+            <numerusform>%n Sachen sind zu entscheiden</numerusform>
         </translation>
     </message>
     <message>
         <source>Merging another copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Kopie wird zusammengeführt</translation>
     </message>
     <message>
         <source>Nothing new: this project has every change of the other copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts Neues: Dieses Projekt hat alle Änderungen der anderen Kopie.</translation>
     </message>
     <message numerus="yes">
         <source>Nothing new: this project has every change of the other copy; %n things are still to decide.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Nichts Neues: Dieses Projekt hat alle Änderungen der anderen Kopie; %n Sache ist noch zu entscheiden.</numerusform>
+            <numerusform>Nichts Neues: Dieses Projekt hat alle Änderungen der anderen Kopie; %n Sachen sind noch zu entscheiden.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing was merged. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts zusammengeführt. %1</translation>
     </message>
     <message>
         <source>nothing to decide</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts ist zu entscheiden</translation>
     </message>
 </context>
 <context>
@@ -4825,127 +4825,127 @@
     </message>
     <message>
         <source>At the foot of its pages: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Fuß seiner Seiten: {0}</translation>
     </message>
     <message>
         <source>Changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen</translation>
     </message>
     <message>
         <source>Each row&apos;s hash is made of the row and of the hash before it: one row changed later would change every hash after it. A paper that was printed from these records has a hash at its foot and dates them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Prüfsumme jeder Zeile entsteht aus der Zeile und der Prüfsumme davor: Würde eine Zeile später geändert, änderten sich alle Prüfsummen danach. Ein Papier, das aus diesen Aufzeichnungen gedruckt wurde, trägt am Fuß eine Prüfsumme und datiert sie.</translation>
     </message>
     <message>
         <source>In the copy that wrote it: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Kopie, die sie schrieb: {0}</translation>
     </message>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal</translation>
     </message>
     <message>
         <source>No row matches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zeile passt.</translation>
     </message>
     <message>
         <source>Nothing is left out: {0} rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist weggelassen: {0} Zeilen.</translation>
     </message>
     <message>
         <source>Row, and its hash begins</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile und Anfang ihrer Prüfsumme</translation>
     </message>
     <message>
         <source>Rule profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelprofil</translation>
     </message>
     <message>
         <source>Who changed what in these records, field by field, and when. As of {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer in diesen Aufzeichnungen was geändert hat, Feld für Feld, und wann. Stand {0}.</translation>
     </message>
     <message>
         <source>added: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>hinzugefügt: {0}</translation>
     </message>
     <message>
         <source>and {0} records more</source>
-        <translation type="unfinished"></translation>
+        <translation>und {0} weitere Datensätze</translation>
     </message>
     <message>
         <source>by a newer program</source>
-        <translation type="unfinished"></translation>
+        <translation>durch ein neueres Programm</translation>
     </message>
     <message>
         <source>copies merged</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopien zusammengeführt</translation>
     </message>
     <message>
         <source>done again</source>
-        <translation type="unfinished"></translation>
+        <translation>wiederholt</translation>
     </message>
     <message>
         <source>from another copy</source>
-        <translation type="unfinished"></translation>
+        <translation>aus einer anderen Kopie</translation>
     </message>
     <message>
         <source>from the watched folder</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem beobachteten Ordner</translation>
     </message>
     <message>
         <source>imported</source>
-        <translation type="unfinished"></translation>
+        <translation>importiert</translation>
     </message>
     <message>
         <source>it takes back: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>nimmt zurück: {0}</translation>
     </message>
     <message>
         <source>late: {0} {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>verspätet: {0} {1}</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>printed</source>
-        <translation type="unfinished"></translation>
+        <translation>gedruckt</translation>
     </message>
     <message>
         <source>removed: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>entfernt: {0}</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgenommen</translation>
     </message>
     <message>
         <source>taken from the program anew</source>
-        <translation type="unfinished"></translation>
+        <translation>neu vom Programm übernommen</translation>
     </message>
     <message>
         <source>the clock had been set back, the time is that of the row before</source>
-        <translation type="unfinished"></translation>
+        <translation>die Uhr war zurückgestellt, die Zeit ist die der Zeile davor</translation>
     </message>
     <message>
         <source>undone</source>
-        <translation type="unfinished"></translation>
+        <translation>rückgängig gemacht</translation>
     </message>
     <message>
         <source>written down</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgeschrieben</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>{0} of {1} rows; left out is what does not match: {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} von {1} Zeilen; weggelassen ist, was nicht passt zu: {2}.</translation>
     </message>
 </context>
 <context>
@@ -5076,7 +5076,7 @@
     </message>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal</translation>
     </message>
 </context>
 <context>
@@ -8172,14 +8172,14 @@
     <name>lastrivet::ui::AccountModel</name>
     <message numerus="yes">
         <source>and %n records more; a printed journal names them</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>und %n weiterer Datensatz; ein gedrucktes Journal nennt ihn</numerusform>
+            <numerusform>und %n weitere Datensätze; ein gedrucktes Journal nennt sie</numerusform>
         </translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -9084,94 +9084,94 @@
     <name>lastrivet::ui::ConflictPanel</name>
     <message>
         <source>What it would have changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie geändert hätte</translation>
     </message>
     <message>
         <source>Go to the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Datensatz</translation>
     </message>
     <message>
         <source>Came later, and stood after the merge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kam später und blieb beim Zusammenführen stehen</translation>
     </message>
     <message>
         <source>Came earlier, and lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Kam früher und unterlag</translation>
     </message>
     <message>
         <source>One copy went on with it: it stayed</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie führte es weiter: es blieb</translation>
     </message>
     <message>
         <source>is on record</source>
-        <translation type="unfinished"></translation>
+        <translation>ist aufgezeichnet</translation>
     </message>
     <message>
         <source>The other copy took it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Die andere Kopie nahm es zurück</translation>
     </message>
     <message>
         <source>was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>wurde zurückgenommen</translation>
     </message>
     <message>
         <source>This change was left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Änderung wurde weggelassen</translation>
     </message>
     <message>
         <source>Keep what stands (K)</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten, was steht (K)</translation>
     </message>
     <message>
         <source>Take the other (T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Das andere übernehmen (T)</translation>
     </message>
     <message>
         <source>Keep the record (K)</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Datensatz behalten (K)</translation>
     </message>
     <message>
         <source>Withdraw it (T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihn zurückziehen (T)</translation>
     </message>
     <message>
         <source>Leave it out (K)</source>
-        <translation type="unfinished"></translation>
+        <translation>Weglassen (K)</translation>
     </message>
     <message>
         <source>Try it again (T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal versuchen (T)</translation>
     </message>
     <message>
         <source>The other value cannot be put here by itself. Where it is the right one, go to the record and write it there; then keep what stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der andere Wert lässt sich nicht von selbst einsetzen. Ist er der richtige, gehen Sie zum Datensatz und schreiben Sie ihn dort hin; behalten Sie dann, was steht.</translation>
     </message>
     <message>
         <source>Nothing was changed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde geändert: %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictsView</name>
     <message>
         <source>Show what was decided as well</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch Entschiedenes zeigen</translation>
     </message>
     <message>
         <source>Things to decide</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu entscheiden</translation>
     </message>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>Merging another copy has left nothing to decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Zusammenführen mit einer anderen Kopie ließ nichts zu entscheiden.</translation>
     </message>
     <message>
         <source>Everything is decided.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles ist entschieden.</translation>
     </message>
 </context>
 <context>
@@ -9358,11 +9358,11 @@
     <name>lastrivet::ui::HistoryButton</name>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>Who changed what about it, and when</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer daran was geändert hat, und wann</translation>
     </message>
 </context>
 <context>
@@ -9608,103 +9608,103 @@
     <name>lastrivet::ui::JournalDetail</name>
     <message>
         <source>Copy the hash</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfsumme kopieren</translation>
     </message>
     <message>
         <source>What was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geändert wurde</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>It does again: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie wiederholt: %1</translation>
     </message>
     <message>
         <source>It takes back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie nimmt zurück: %1</translation>
     </message>
     <message>
         <source>The hash below stands at the foot of the pages that were printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Prüfsumme unten steht am Fuß der gedruckten Seiten.</translation>
     </message>
     <message>
         <source>Row %1, hash %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile %1, Prüfsumme %2</translation>
     </message>
     <message>
         <source>in the copy that wrote it %1</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Kopie, die sie schrieb %1</translation>
     </message>
     <message>
         <source>The hash is copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Prüfsumme ist kopiert.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::JournalFilterBar</name>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeren</translation>
     </message>
     <message>
         <source>Words, or the hash at a paper&apos;s foot</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter, oder die Prüfsumme am Fuß eines Papiers</translation>
     </message>
     <message>
         <source>Filter by words or by a hash</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Wörtern oder einer Prüfsumme filtern</translation>
     </message>
     <message>
         <source>Filter by person</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Person filtern</translation>
     </message>
     <message>
         <source>anybody</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Personen</translation>
     </message>
     <message>
         <source>Filter by kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Art filtern</translation>
     </message>
     <message>
         <source>every kind</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Art</translation>
     </message>
     <message>
         <source>from which day</source>
-        <translation type="unfinished"></translation>
+        <translation>ab welchem Tag</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab</translation>
     </message>
     <message>
         <source>until which day</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zu welchem Tag</translation>
     </message>
     <message>
         <source>Until</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis</translation>
     </message>
     <message>
         <source>Clear the filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Filter leeren</translation>
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Tag.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::JournalModel</name>
     <message numerus="yes">
         <source>%1 and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 und %n weiterer</numerusform>
+            <numerusform>%1 und %n weitere</numerusform>
         </translation>
     </message>
 </context>
@@ -9712,57 +9712,57 @@
     <name>lastrivet::ui::JournalPage</name>
     <message>
         <source>Changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>No row of the journal matches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zeile des Journals passt.</translation>
     </message>
     <message>
         <source>Print the journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Journal drucken</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Print what is listed (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken, was gelistet ist (Strg+P)</translation>
     </message>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal</translation>
     </message>
     <message>
         <source>Show everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles zeigen</translation>
     </message>
     <message>
         <source>with all that is inside it or recorded on it</source>
-        <translation type="unfinished"></translation>
+        <translation>mit allem, was darin ist oder daran aufgezeichnet ist</translation>
     </message>
     <message>
         <source>Only what touched %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was %1 betraf</translation>
     </message>
     <message>
         <source>Looking through the journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Journal wird durchgesehen</translation>
     </message>
     <message>
         <source>To decide (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu entscheiden (%1)</translation>
     </message>
     <message numerus="yes">
         <source>%n rows</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeilen</numerusform>
         </translation>
     </message>
 </context>
@@ -10318,15 +10318,15 @@
     </message>
     <message>
         <source>&amp;Merge another copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Kopie &amp;zusammenführen…</translation>
     </message>
     <message>
         <source>Merge another copy: choose records.db in its folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Kopie zusammenführen: records.db in ihrem Ordner wählen</translation>
     </message>
     <message>
         <source>Databases of projects (*.db);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Datenbanken von Projekten (*.db);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -13048,9 +13048,9 @@
     </message>
     <message numerus="yes">
         <source>After a merge, %n things are to decide</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Nach dem Zusammenführen ist %n Sache zu entscheiden</numerusform>
+            <numerusform>Nach dem Zusammenführen sind %n Sachen zu entscheiden</numerusform>
         </translation>
     </message>
 </context>

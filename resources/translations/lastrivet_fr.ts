@@ -151,47 +151,47 @@
     <name>Conflicts</name>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1: %2, or %3?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2 ou %3 ?</translation>
     </message>
     <message>
         <source>It is not known who wrote it.</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne sait pas qui l’a écrit.</translation>
     </message>
     <message>
         <source>decided: the other was taken</source>
-        <translation type="unfinished"></translation>
+        <translation>décidé : l’autre a été repris</translation>
     </message>
     <message>
         <source>decided: what stood was kept</source>
-        <translation type="unfinished"></translation>
+        <translation>décidé : ce qui était en place est resté</translation>
     </message>
     <message>
         <source>left out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>laissé de côté : %1</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>rien</translation>
     </message>
     <message>
         <source>row %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ligne %1</translation>
     </message>
     <message>
         <source>taken back in one copy, gone on with in the other</source>
-        <translation type="unfinished"></translation>
+        <translation>annulé dans une copie, poursuivi dans l’autre</translation>
     </message>
     <message>
         <source>“%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 »</translation>
     </message>
 </context>
 <context>
@@ -1168,26 +1168,26 @@
     <name>JournalFilter</name>
     <message>
         <source>changes</source>
-        <translation type="unfinished"></translation>
+        <translation>modifications</translation>
     </message>
     <message>
         <source>from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>du %1</translation>
     </message>
     <message>
         <source>until %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jusqu’au %1</translation>
     </message>
     <message>
         <source>“%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 »</translation>
     </message>
 </context>
 <context>
     <name>JournalPrint</name>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Registre</translation>
     </message>
 </context>
 <context>
@@ -1291,58 +1291,58 @@
     <name>Merge</name>
     <message>
         <source>%1.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1.</translation>
     </message>
     <message numerus="yes">
         <source>%n changes of another copy are brought in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n modification d’une autre copie est reprise</numerusform>
+            <numerusform>%n modifications d’une autre copie sont reprises</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are in neither copy</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fichier n’est dans aucune des copies</numerusform>
+            <numerusform>%n fichiers ne sont dans aucune des copies</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files copied</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fichier copié</numerusform>
+            <numerusform>%n fichiers copiés</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n things to decide</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n chose à décider</numerusform>
+            <numerusform>%n choses à décider</numerusform>
         </translation>
     </message>
     <message>
         <source>Merging another copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusion avec une autre copie</translation>
     </message>
     <message>
         <source>Nothing new: this project has every change of the other copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien de nouveau : ce projet a toutes les modifications de l’autre copie.</translation>
     </message>
     <message numerus="yes">
         <source>Nothing new: this project has every change of the other copy; %n things are still to decide.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Rien de nouveau : ce projet a toutes les modifications de l’autre copie ; %n chose reste à décider.</numerusform>
+            <numerusform>Rien de nouveau : ce projet a toutes les modifications de l’autre copie ; %n choses restent à décider.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing was merged. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été fusionné. %1</translation>
     </message>
     <message>
         <source>nothing to decide</source>
-        <translation type="unfinished"></translation>
+        <translation>rien à décider</translation>
     </message>
 </context>
 <context>
@@ -4825,127 +4825,127 @@
     </message>
     <message>
         <source>At the foot of its pages: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Au pied de ses pages : {0}</translation>
     </message>
     <message>
         <source>Changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Modifications</translation>
     </message>
     <message>
         <source>Each row&apos;s hash is made of the row and of the hash before it: one row changed later would change every hash after it. A paper that was printed from these records has a hash at its foot and dates them.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’empreinte de chaque ligne est faite de la ligne et de l’empreinte précédente : une ligne modifiée plus tard changerait toutes les empreintes suivantes. Un papier imprimé à partir de ces enregistrements porte une empreinte à son pied et les date.</translation>
     </message>
     <message>
         <source>In the copy that wrote it: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans la copie qui l’a écrite : {0}</translation>
     </message>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Registre</translation>
     </message>
     <message>
         <source>No row matches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune ligne ne correspond.</translation>
     </message>
     <message>
         <source>Nothing is left out: {0} rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est omis : {0} lignes.</translation>
     </message>
     <message>
         <source>Row, and its hash begins</source>
-        <translation type="unfinished"></translation>
+        <translation>Ligne et début de son empreinte</translation>
     </message>
     <message>
         <source>Rule profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Profil de règles</translation>
     </message>
     <message>
         <source>Who changed what in these records, field by field, and when. As of {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui a modifié quoi dans ces enregistrements, champ par champ, et quand. État au {0}.</translation>
     </message>
     <message>
         <source>added: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>ajouté : {0}</translation>
     </message>
     <message>
         <source>and {0} records more</source>
-        <translation type="unfinished"></translation>
+        <translation>et {0} autres enregistrements</translation>
     </message>
     <message>
         <source>by a newer program</source>
-        <translation type="unfinished"></translation>
+        <translation>par un programme plus récent</translation>
     </message>
     <message>
         <source>copies merged</source>
-        <translation type="unfinished"></translation>
+        <translation>copies fusionnées</translation>
     </message>
     <message>
         <source>done again</source>
-        <translation type="unfinished"></translation>
+        <translation>refait</translation>
     </message>
     <message>
         <source>from another copy</source>
-        <translation type="unfinished"></translation>
+        <translation>d’une autre copie</translation>
     </message>
     <message>
         <source>from the watched folder</source>
-        <translation type="unfinished"></translation>
+        <translation>du dossier surveillé</translation>
     </message>
     <message>
         <source>imported</source>
-        <translation type="unfinished"></translation>
+        <translation>importé</translation>
     </message>
     <message>
         <source>it takes back: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>annule : {0}</translation>
     </message>
     <message>
         <source>late: {0} {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>tardif : {0} {1}</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>non</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>rien</translation>
     </message>
     <message>
         <source>printed</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimé</translation>
     </message>
     <message>
         <source>removed: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>retiré : {0}</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>annulé</translation>
     </message>
     <message>
         <source>taken from the program anew</source>
-        <translation type="unfinished"></translation>
+        <translation>repris à nouveau du programme</translation>
     </message>
     <message>
         <source>the clock had been set back, the time is that of the row before</source>
-        <translation type="unfinished"></translation>
+        <translation>l’horloge avait été retardée, l’heure est celle de la ligne précédente</translation>
     </message>
     <message>
         <source>undone</source>
-        <translation type="unfinished"></translation>
+        <translation>annulation</translation>
     </message>
     <message>
         <source>written down</source>
-        <translation type="unfinished"></translation>
+        <translation>noté</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>oui</translation>
     </message>
     <message>
         <source>{0} of {1} rows; left out is what does not match: {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} lignes sur {1} ; est omis ce qui ne correspond pas à : {2}.</translation>
     </message>
 </context>
 <context>
@@ -5076,7 +5076,7 @@
     </message>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Registre</translation>
     </message>
 </context>
 <context>
@@ -8172,14 +8172,14 @@
     <name>lastrivet::ui::AccountModel</name>
     <message numerus="yes">
         <source>and %n records more; a printed journal names them</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>et %n autre enregistrement ; un registre imprimé le nomme</numerusform>
+            <numerusform>et %n autres enregistrements ; un registre imprimé les nomme</numerusform>
         </translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -9084,94 +9084,94 @@
     <name>lastrivet::ui::ConflictPanel</name>
     <message>
         <source>What it would have changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu’elle aurait modifié</translation>
     </message>
     <message>
         <source>Go to the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller à l’enregistrement</translation>
     </message>
     <message>
         <source>Came later, and stood after the merge</source>
-        <translation type="unfinished"></translation>
+        <translation>Venu plus tard, resté en place après la fusion</translation>
     </message>
     <message>
         <source>Came earlier, and lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Venu plus tôt, et écarté</translation>
     </message>
     <message>
         <source>One copy went on with it: it stayed</source>
-        <translation type="unfinished"></translation>
+        <translation>Une copie l’a poursuivi : il est resté</translation>
     </message>
     <message>
         <source>is on record</source>
-        <translation type="unfinished"></translation>
+        <translation>est enregistré</translation>
     </message>
     <message>
         <source>The other copy took it back</source>
-        <translation type="unfinished"></translation>
+        <translation>L’autre copie l’a annulé</translation>
     </message>
     <message>
         <source>was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>a été annulé</translation>
     </message>
     <message>
         <source>This change was left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette modification a été laissée de côté</translation>
     </message>
     <message>
         <source>Keep what stands (K)</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder ce qui est en place (K)</translation>
     </message>
     <message>
         <source>Take the other (T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre l’autre (T)</translation>
     </message>
     <message>
         <source>Keep the record (K)</source>
-        <translation type="unfinished"></translation>
+        <translation>Garder l’enregistrement (K)</translation>
     </message>
     <message>
         <source>Withdraw it (T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Le retirer (T)</translation>
     </message>
     <message>
         <source>Leave it out (K)</source>
-        <translation type="unfinished"></translation>
+        <translation>La laisser de côté (K)</translation>
     </message>
     <message>
         <source>Try it again (T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Réessayer (T)</translation>
     </message>
     <message>
         <source>The other value cannot be put here by itself. Where it is the right one, go to the record and write it there; then keep what stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’autre valeur ne peut pas être mise ici telle quelle. Si c’est la bonne, allez à l’enregistrement et écrivez-la ; gardez ensuite ce qui est en place.</translation>
     </message>
     <message>
         <source>Nothing was changed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été modifié : %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictsView</name>
     <message>
         <source>Show what was decided as well</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer aussi ce qui est décidé</translation>
     </message>
     <message>
         <source>Things to decide</source>
-        <translation type="unfinished"></translation>
+        <translation>À décider</translation>
     </message>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>Merging another copy has left nothing to decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fusion avec une autre copie n’a rien laissé à décider.</translation>
     </message>
     <message>
         <source>Everything is decided.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout est décidé.</translation>
     </message>
 </context>
 <context>
@@ -9358,11 +9358,11 @@
     <name>lastrivet::ui::HistoryButton</name>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Historique</translation>
     </message>
     <message>
         <source>Who changed what about it, and when</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui y a modifié quoi, et quand</translation>
     </message>
 </context>
 <context>
@@ -9608,103 +9608,103 @@
     <name>lastrivet::ui::JournalDetail</name>
     <message>
         <source>Copy the hash</source>
-        <translation type="unfinished"></translation>
+        <translation>Copier l’empreinte</translation>
     </message>
     <message>
         <source>What was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été modifié</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>It does again: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle refait : %1</translation>
     </message>
     <message>
         <source>It takes back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle annule : %1</translation>
     </message>
     <message>
         <source>The hash below stands at the foot of the pages that were printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’empreinte ci-dessous se trouve au pied des pages imprimées.</translation>
     </message>
     <message>
         <source>Row %1, hash %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ligne %1, empreinte %2</translation>
     </message>
     <message>
         <source>in the copy that wrote it %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dans la copie qui l’a écrite %1</translation>
     </message>
     <message>
         <source>The hash is copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’empreinte est copiée.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::JournalFilterBar</name>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer</translation>
     </message>
     <message>
         <source>Words, or the hash at a paper&apos;s foot</source>
-        <translation type="unfinished"></translation>
+        <translation>Mots, ou l’empreinte au pied d’un papier</translation>
     </message>
     <message>
         <source>Filter by words or by a hash</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par mots ou par une empreinte</translation>
     </message>
     <message>
         <source>Filter by person</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par personne</translation>
     </message>
     <message>
         <source>anybody</source>
-        <translation type="unfinished"></translation>
+        <translation>toute personne</translation>
     </message>
     <message>
         <source>Filter by kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Filtrer par nature</translation>
     </message>
     <message>
         <source>every kind</source>
-        <translation type="unfinished"></translation>
+        <translation>toute nature</translation>
     </message>
     <message>
         <source>from which day</source>
-        <translation type="unfinished"></translation>
+        <translation>depuis quel jour</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Du</translation>
     </message>
     <message>
         <source>until which day</source>
-        <translation type="unfinished"></translation>
+        <translation>jusqu’à quel jour</translation>
     </message>
     <message>
         <source>Until</source>
-        <translation type="unfinished"></translation>
+        <translation>Au</translation>
     </message>
     <message>
         <source>Clear the filter</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer le filtre</translation>
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas un jour.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::JournalModel</name>
     <message numerus="yes">
         <source>%1 and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 et %n autre</numerusform>
+            <numerusform>%1 et %n autres</numerusform>
         </translation>
     </message>
 </context>
@@ -9712,57 +9712,57 @@
     <name>lastrivet::ui::JournalPage</name>
     <message>
         <source>Changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Modifications</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer…</translation>
     </message>
     <message>
         <source>No row of the journal matches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune ligne du registre ne correspond.</translation>
     </message>
     <message>
         <source>Print the journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer le registre</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Print what is listed (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer ce qui est listé (Ctrl+P)</translation>
     </message>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Registre</translation>
     </message>
     <message>
         <source>Show everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout montrer</translation>
     </message>
     <message>
         <source>with all that is inside it or recorded on it</source>
-        <translation type="unfinished"></translation>
+        <translation>avec tout ce qu’elle contient ou qui y est noté</translation>
     </message>
     <message>
         <source>Only what touched %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Seulement ce qui a touché %1</translation>
     </message>
     <message>
         <source>Looking through the journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Parcours du registre</translation>
     </message>
     <message>
         <source>To decide (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>À décider (%1)</translation>
     </message>
     <message numerus="yes">
         <source>%n rows</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne</numerusform>
+            <numerusform>%n lignes</numerusform>
         </translation>
     </message>
 </context>
@@ -10318,15 +10318,15 @@
     </message>
     <message>
         <source>&amp;Merge another copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fusionner une autre copie…</translation>
     </message>
     <message>
         <source>Merge another copy: choose records.db in its folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusionner une autre copie : choisir records.db dans son dossier</translation>
     </message>
     <message>
         <source>Databases of projects (*.db);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bases de données de projets (*.db);;Tous les fichiers (*)</translation>
     </message>
 </context>
 <context>
@@ -13048,9 +13048,9 @@
     </message>
     <message numerus="yes">
         <source>After a merge, %n things are to decide</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Après une fusion, %n chose est à décider</numerusform>
+            <numerusform>Après une fusion, %n choses sont à décider</numerusform>
         </translation>
     </message>
 </context>

@@ -5,6 +5,7 @@
 #include "core/backup/Backup.h"
 #include "core/backup/OwnCopies.h"
 #include "core/evidence/IntakeStore.h"
+#include "core/base/Clock.h"
 #include "core/exchange/Archive.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/Import.h"
@@ -134,7 +135,7 @@ Reasons exportTables(Project &project, Supplies &)
 
 Reasons exportArchive(Project &project, Supplies &)
 {
-    exchange::writeArchive(*project.records(), project.folder(), beside(project, "whole.zip"));
+    exchange::writeArchive(project.folder(), beside(project, "whole.zip"), SystemClock{}.now());
     return {};
 }
 

@@ -228,17 +228,24 @@ TEST_CASE("Over five hundred made-up builders the ranges hold as often as they s
         const auto factor = [&] {
             return std::exp(mean + std::sqrt(variance) * normal(random));
         };
+        const double again = rework(random);
         Steps steps;
+        double other = 0;
         for (int done = 0; done < 12; ++done) {
             const auto id = steps.step(1000);
-            steps.finish(id, "2026-03-02", std::max<std::int64_t>(1, std::llround(1000 * factor())));
+            const auto took = std::max<std::int64_t>(1, std::llround(1000 * factor()));
+            steps.finish(id, "2026-03-02", took);
+            other += double(took);
         }
+        const auto mended = steps.project.session(
+            steps.wing, "2026-03-03", std::max<std::int64_t>(1, std::llround(again * other)));
+        steps.project.change(mended, [](WorkSession &work) { work.kind = WorkKind::Rework; });
         double truth = 0;
         for (int left = 0; left < 15; ++left) {
             steps.step(1000);
             truth += 1000 * factor();
         }
-        truth *= 1 + rework(random);
+        truth *= 1 + again;
         forecast::Options options;
         options.seed = std::uint64_t(i);
         options.draws = 1000;

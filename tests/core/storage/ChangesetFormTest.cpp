@@ -6,6 +6,7 @@
 #include "core/storage/Changeset.h"
 #include "core/storage/JournalChanges.h"
 #include "core/storage/RecordWriter.h"
+#include "core/storage/Migration.h"
 #include "core/storage/Schema.h"
 #include "core/storage/Transaction.h"
 #include "tests/support/RandomRecords.h"

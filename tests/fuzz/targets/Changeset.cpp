@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Migration.h"
 #include "core/storage/Changeset.h"
 #include "core/base/Error.h"
 #include "core/storage/JournalChanges.h"

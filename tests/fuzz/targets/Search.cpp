@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/RecordPointer.h"
+#include "core/storage/Migration.h"
 #include "core/storage/Schema.h"
 #include "core/storage/SearchIndex.h"
 #include "tests/fuzz/Targets.h"

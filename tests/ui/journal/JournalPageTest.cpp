@@ -12,6 +12,7 @@
 #include "ui/journal/JournalDetail.h"
 #include "ui/journal/JournalModel.h"
 
+#include <QComboBox>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QListView>
