@@ -28,6 +28,8 @@ struct Window {
     {
         window.resize(1280, 720);
         window.show();
+        window.activateWindow();
+        REQUIRE(QTest::qWaitForWindowActive(&window));
         REQUIRE(window.openFolder(ui::pathText(copies.workshop.folder())));
         copies.disagree(session());
     }

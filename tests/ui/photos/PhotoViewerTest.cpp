@@ -9,6 +9,9 @@
 #include <QFile>
 #include <QLineEdit>
 #include <QTest>
+
+#include <filesystem>
+#include <fstream>
 #include <QWheelEvent>
 
 #include <catch2/catch.hpp>
@@ -238,6 +241,10 @@ TEST_CASE("Videos are opened with the program that the computer has for them")
 {
     PhotosWindow window;
     const Opener opener;
+    // Only what is a video by its first bytes is handed on: ISO/IEC 14496-12, the box ftyp.
+    const auto place = window.session->project().folder() / "photos/2026/run.mp4";
+    std::filesystem::create_directories(place.parent_path());
+    std::ofstream(place, std::ios::binary) << std::string("\0\0\0\x18""ftypmp42\0\0\0\0mp42isom", 24);
     window.change([](Edit &edit) {
         edit.put(Media{.kind = MediaKind::Video, .file = "photos/2026/run.mp4"});
     });

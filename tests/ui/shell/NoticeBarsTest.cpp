@@ -40,7 +40,7 @@ struct Opened {
     QPushButton *button(const char *words)
     {
         for (auto *button : bars().findChildren<QPushButton *>()) {
-            if (button->text() == QLatin1String(words))
+            if (button->text() == QString::fromUtf8(words))
                 return button;
         }
         return nullptr;
