@@ -3,6 +3,7 @@
 #include "core/project/Project.h"
 
 #include "core/base/Error.h"
+#include "core/evidence/files/NewFile.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/project/ProjectImplementation.h"
 #include "core/storage/JournalChanges.h"
@@ -72,6 +73,8 @@ std::unique_ptr<Project> Project::open(const std::filesystem::path &folder, Opti
     return storage::withFaults([&] {
         auto opening = storage::openDatabase(storage::ProjectFolder(folder), options.readOnly,
                                              timeOf(options));
+        if (opening.lock && opening.lock->isAfterCrash())
+            evidence::sweepLeftovers(folder);
         auto opened = std::make_unique<Implementation>(folder, std::move(opening), options);
         opened->load();
         opened->lookAround();

@@ -179,8 +179,13 @@ void copyDatabase(const Database &database, const fs::path &to)
     // Under its own name a copy is whole, whenever the power fails.
     const auto unfinished =
         to.parent_path() / fmt::format(".tmp-{}-{}", ::getpid(), to.filename().string());
-    std::error_code ignored;
-    fs::remove(unfinished, ignored);
+    // SQLite keeps a journal beside the file that it writes, and may not get to remove it.
+    const auto discard = [&] {
+        std::error_code ignored;
+        fs::remove(unfinished, ignored);
+        fs::remove(beside(unfinished, "-journal"), ignored);
+    };
+    discard();
     try {
         SQLite::Statement copy(database.sql(), "VACUUM INTO ?");
         copy.bind(1, unfinished.string());
@@ -188,7 +193,7 @@ void copyDatabase(const Database &database, const fs::path &to)
         syncFile(unfinished);
         fs::rename(unfinished, to);
     } catch (...) {
-        fs::remove(unfinished, ignored);
+        discard();
         throw;
     }
     syncFolder(to.parent_path());

@@ -108,6 +108,7 @@ std::unique_ptr<WriterLock> WriterLock::take(const std::filesystem::path &file, 
     std::unique_ptr<WriterLock> lock(new WriterLock(descriptor));
     if (!leadsTo(file, descriptor))
         return take(file, now);
+    lock->m_isAfterCrash = read(file).has_value();
     lock->signAs(fmt::format("{} {} {} {}\n", ::getpid(), now.time_since_epoch().count(),
                              hostName(), userName()));
     return lock;

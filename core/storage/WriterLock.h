@@ -38,6 +38,10 @@ public:
     /// of a second while the file speaks of nobody, or of a program of this computer that is gone.
     static std::optional<Holder> holder(const std::filesystem::path &file);
 
+    /// Whether the program that had it before ended without giving it back: killed, or without
+    /// power. It may have left half-written files.
+    bool isAfterCrash() const { return m_isAfterCrash; }
+
     ~WriterLock();
     WriterLock(const WriterLock &) = delete;
     WriterLock &operator=(const WriterLock &) = delete;
@@ -50,6 +54,7 @@ private:
     void signAs(const std::string &text) const;
 
     int m_file;
+    bool m_isAfterCrash = false;
 };
 
 } // namespace lastrivet::storage
