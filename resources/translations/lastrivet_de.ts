@@ -6987,18 +6987,6 @@
         <source>Looked over: not everything is as it should be.</source>
         <translation>Durchgesehen: nicht alles ist, wie es sein soll.</translation>
     </message>
-    <message>
-        <source>Merged: %1 changes of the other copy, which touch %2 records.</source>
-        <translation>Zusammengeführt: %1 Änderungen der anderen Kopie, die %2 Aufzeichnungen betreffen.</translation>
-    </message>
-    <message>
-        <source>Not everything could be settled: %1 things are to be decided.</source>
-        <translation>Nicht alles ließ sich klären: %1 Dinge sind zu entscheiden.</translation>
-    </message>
-    <message>
-        <source>Nothing was merged: %1</source>
-        <translation>Nichts wurde zusammengeführt: %1</translation>
-    </message>
 </context>
 <context>
     <name>TodayRows</name>

@@ -6987,18 +6987,6 @@
         <source>Looked over: not everything is as it should be.</source>
         <translation>Vérifié : tout n’est pas comme il faut.</translation>
     </message>
-    <message>
-        <source>Merged: %1 changes of the other copy, which touch %2 records.</source>
-        <translation>Fusionné : %1 modifications de l’autre copie, qui touchent %2 enregistrements.</translation>
-    </message>
-    <message>
-        <source>Not everything could be settled: %1 things are to be decided.</source>
-        <translation>Tout n’a pas pu être réglé : %1 points sont à décider.</translation>
-    </message>
-    <message>
-        <source>Nothing was merged: %1</source>
-        <translation>Rien n’a été fusionné : %1</translation>
-    </message>
 </context>
 <context>
     <name>TodayRows</name>

@@ -4,6 +4,7 @@
 
 #include "core/base/Error.h"
 #include "core/merge/FilesAhead.h"
+#include "core/project/SecondDatabases.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
 #include "ui/journal/JournalCall.h"
@@ -15,6 +16,7 @@
 #include <QStringList>
 #include <QWidget>
 
+#include <functional>
 #include <memory>
 
 namespace lastrivet::ui {
@@ -48,30 +50,43 @@ void refuse(Session &session, const QString &why)
     session.complain(tr("Nothing was merged. %1").arg(why));
 }
 
-void finish(Session &session, merge::FilesAhead &files, const QString &place, QWidget *view)
+void tell(Session &session, const MergeReport &report, std::size_t copied, QWidget *view)
+{
+    session.say(inOneSentence(report, copied + report.files));
+    if (!report.conflicts.empty())
+        callDecisions(*view);
+}
+
+using Afterwards = std::function<void()>;
+
+void finish(Session &session, merge::FilesAhead &files, const QString &place, QWidget *view,
+            const Afterwards &afterwards)
 {
     QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+    bool isMerged = false;
     try {
         const std::size_t copied = files.copied();
         // From here on it may not be known whether records name them.
         files.stay();
         const auto report = session.project().merge(toPath(place));
-        if (report) {
-            session.say(inOneSentence(*report, copied + report->files));
-            if (!report->conflicts.empty())
-                callDecisions(*view);
-        } else {
+        if (report)
+            tell(session, *report, copied, view);
+        else
             refuse(session, inWords(report.reason()));
-        }
+        isMerged = bool(report);
     } catch (const Fault &fault) {
         refuse(session, inWords(Message{fault.what(), {}}));
+    }
+    try {
+        if (isMerged)
+            afterwards();
+    } catch (const Fault &fault) {
+        session.complain(inWords(Message{fault.what(), {}}));
     }
     QGuiApplication::restoreOverrideCursor();
 }
 
-} // namespace
-
-void mergeInto(Session &session, const QString &place, QWidget *view)
+void start(Session &session, const QString &place, QWidget *view, const Afterwards &afterwards)
 {
     if (session.isReadOnly()) {
         refuse(session, inWords(Message{session.project().readOnlyReason(), {}}));
@@ -92,12 +107,25 @@ void mergeInto(Session &session, const QString &place, QWidget *view)
             }
         },
         view,
-        [&session, files, why, place, view] {
+        [&session, files, why, place, view, afterwards] {
             if (why->isEmpty())
-                finish(session, *files, place, view);
+                finish(session, *files, place, view, afterwards);
             else
                 refuse(session, *why);
         });
+}
+
+} // namespace
+
+void mergeInto(Session &session, const QString &place, QWidget *view)
+{
+    start(session, place, view, [] {});
+}
+
+void mergeSecond(Session &session, const QString &database, QWidget *view)
+{
+    start(session, database, view,
+          [&session, database] { putAway(session.project(), toPath(database)); });
 }
 
 } // namespace lastrivet::ui

@@ -5,7 +5,6 @@
 #include "core/base/Error.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/Import.h"
-#include "core/project/SecondDatabases.h"
 #include "core/verify/Verification.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
@@ -59,20 +58,6 @@ void tellErrors(Session &session, const exchange::InputErrors &errors, const QSt
             : tr("Nothing was imported; %1 errors. The first: %2").arg(errors.size()).arg(first));
 }
 
-void tellMerge(Session &session, const MergeReport &report)
-{
-    const auto open = int(report.conflicts.size());
-    const QString brought = tr("Merged: %1 changes of the other copy, which touch %2 records.")
-                                .arg(report.changes)
-                                .arg(report.records);
-    if (open == 0)
-        session.say(brought);
-    else
-        session.complain(
-            brought + QLatin1Char(' ') +
-            tr("Not everything could be settled: %1 things are to be decided.").arg(open));
-}
-
 void tellVerification(Session &session, const Verification &found, QWidget *window)
 {
     if (found.isFaultless()) {
@@ -99,23 +84,6 @@ void importInto(Session &session, const QString &file)
             tellErrors(session, result.reason(), file);
     } catch (const Fault &fault) {
         session.complain(tr("Nothing was imported. %1").arg(inWords(Message{fault.what(), {}})));
-    }
-    QGuiApplication::restoreOverrideCursor();
-}
-
-void mergeSecond(Session &session, const QString &file)
-{
-    QGuiApplication::setOverrideCursor(Qt::WaitCursor);
-    try {
-        const auto merged = session.project().merge(toPath(file));
-        if (merged) {
-            putAway(session.project(), toPath(file));
-            tellMerge(session, *merged);
-        } else {
-            session.complain(tr("Nothing was merged: %1").arg(inWords(merged.reason())));
-        }
-    } catch (const Fault &fault) {
-        session.complain(tr("Nothing was merged: %1").arg(inWords(Message{fault.what(), {}})));
     }
     QGuiApplication::restoreOverrideCursor();
 }

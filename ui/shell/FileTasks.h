@@ -17,8 +17,6 @@ namespace tasks {
 void importInto(Session &session, const QString &file);
 /// Writes all records to an interchange file.
 void exportTo(Session &session, const QString &file);
-/// Brings in what a second database in the project's folder has, and puts it among the backups.
-void mergeSecond(Session &session, const QString &file);
 /// Looks the whole project over on a worker, and says what was found; faults are listed over
 /// `window`.
 void verify(Session &session, QWidget *window);

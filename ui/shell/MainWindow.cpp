@@ -166,7 +166,7 @@ void MainWindow::showProject(std::unique_ptr<Session> session)
     connect(m_view, &ProjectView::backupWanted, this, &MainWindow::openBackup);
     connect(&m_view->notices(), &NoticeBars::placeWanted, this, &MainWindow::browse);
     connect(&m_view->notices(), &NoticeBars::mergeWanted, m_view,
-            [this](const QString &file) { tasks::mergeSecond(m_view->session(), file); });
+            [this](const QString &file) { mergeSecond(m_view->session(), file, m_view); });
     connect(&m_view->notices(), &NoticeBars::verifyWanted, this, &MainWindow::verifyProject);
     updateActions();
     m_view->focusPage();
