@@ -16,7 +16,7 @@ std::string damageInCopies(const fs::path &site)
     const auto backup = site / shelf / Site::projectName;
     std::string damage;
     if (fs::exists(backup / "records.db"))
-        damage = damageIn(backup);
+        damage = damageIn(backup, Leftovers::MayBeThere);
     for (const auto &project : {site / Site::projectName, backup}) {
         for (const auto &copy : storage::databaseCopies(project / "backups")) {
             const storage::Database database(copy.file, storage::Database::Access::Immutable,

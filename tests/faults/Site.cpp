@@ -31,11 +31,13 @@ Site::Site(std::filesystem::path root)
     addPart(*m_project);
 }
 
-std::string damageIn(const std::filesystem::path &project)
+std::string damageIn(const std::filesystem::path &project, Leftovers leftovers)
 {
     std::string damage;
     for (const auto &finding : verify(project).findings) {
-        if (!finding.text.starts_with("No record names the file"))
+        const bool isLeftover = finding.text.find("is half-written") != std::string::npos;
+        if (!finding.text.starts_with("No record names the file") &&
+            !(isLeftover && leftovers == Leftovers::MayBeThere))
             damage += finding.text + "\n";
     }
     return damage;

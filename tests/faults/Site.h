@@ -43,9 +43,13 @@ private:
     std::unique_ptr<Project> m_project;
 };
 
+/// Half-written files go when a project is opened for writing after a crash; a backup that was
+/// broken off keeps them until the next one.
+enum class Leftovers { Gone, MayBeThere };
+
 /// What `verify` finds in a project that a break may not leave behind: everything but files that
 /// no record names. Empty when all is well.
-std::string damageIn(const std::filesystem::path &project);
+std::string damageIn(const std::filesystem::path &project, Leftovers leftovers = Leftovers::Gone);
 
 /// Adds a part: a project that came through must be able to go on.
 void addPart(Project &project);

@@ -43,9 +43,9 @@ struct Said {
 Said told(const std::vector<std::string> &lines, pid_t other)
 {
     Said said;
-    const auto telling = fmt::format("Process {} on ", other);
+    const auto telling = fmt::format("(process {} on ", other);
     for (const auto &line : lines) {
-        if (line.starts_with(telling))
+        if (line.find(telling) != std::string::npos)
             ++said.told;
         else if (line != "ready")
             said.saved.insert(line);
