@@ -6,9 +6,11 @@
 #include "core/storage/SchemaCheck.h"
 #include "core/storage/SchemaSteps.h"
 
+#include <SQLiteCpp/Database.h>
+#include <sqlite3.h>
+
 #include <array>
 #include <fmt/format.h>
-#include <fstream>
 #include <optional>
 
 namespace lastrivet::storage {
@@ -41,11 +43,21 @@ bool isNotEmpty(const std::filesystem::path &file)
     return !none && size > 0;
 }
 
-std::optional<Header> findHeader(const std::filesystem::path &file)
+/// Read through SQLite: closing a file of our own would end the locks that another connection of
+/// this program holds on it, as POSIX has it.
+std::optional<Header> findHeader(const std::filesystem::path &path)
 {
+    std::optional<SQLite::Database> opened;
+    try {
+        opened.emplace(path.string(), SQLite::OPEN_READONLY);
+    } catch (const SQLite::Exception &) {
+        return std::nullopt;
+    }
+    sqlite3_file *file = nullptr;
     Header header{};
-    std::ifstream stream(file, std::ios::binary);
-    if (!stream.read(reinterpret_cast<char *>(header.data()), header.size()) ||
+    if (sqlite3_file_control(opened->getHandle(), "main", SQLITE_FCNTL_FILE_POINTER, &file) !=
+            SQLITE_OK ||
+        file->pMethods->xRead(file, header.data(), int(header.size()), 0) != SQLITE_OK ||
         std::string_view(reinterpret_cast<const char *>(header.data()), magic.size()) != magic)
         return std::nullopt;
     return header;

@@ -5,24 +5,37 @@
 #include "core/storage/Schema.h"
 
 #include <algorithm>
+#include <string>
 #include <system_error>
 
 namespace lastrivet::storage {
 
 namespace fs = std::filesystem;
 
+namespace {
+
+/// The database itself, and what SQLite keeps beside it: opened and closed here, its shared memory
+/// would lose the locks by which another program knows that it is in use.
+bool isOf(const std::string &database, const std::string &name)
+{
+    return name == database || name.starts_with(database + '-');
+}
+
+} // namespace
+
 std::vector<fs::path> strayDatabases(const ProjectFolder &folder)
 {
+    const auto own = folder.database().filename().string();
     std::vector<fs::path> strays;
     std::error_code failure;
     for (auto at = fs::directory_iterator(folder.root(), failure);
          !failure && at != fs::directory_iterator(); at.increment(failure)) {
-        const auto name = at->path().filename();
+        const auto name = at->path().filename().string();
         std::error_code ignored;
         // Hidden files are such programs' own, and not whole yet.
         const bool isPlain = at->symlink_status(ignored).type() == fs::file_type::regular &&
-                             !name.string().starts_with('.');
-        if (isPlain && name != folder.database().filename() && isProjectDatabase(at->path()))
+                             !name.starts_with('.');
+        if (isPlain && !isOf(own, name) && isProjectDatabase(at->path()))
             strays.push_back(at->path());
     }
     std::ranges::sort(strays);
