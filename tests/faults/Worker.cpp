@@ -12,6 +12,7 @@
 #include <cstdlib>
 #include <ctime>
 #include <exception>
+#include <string>
 #include <system_error>
 
 namespace lastrivet::faults {
@@ -112,8 +113,11 @@ const std::vector<std::string> &Worker::said()
 {
     while (hear(forEver)) {
     }
-    ::waitpid(m_process, nullptr, 0);
+    int status = 0;
+    ::waitpid(m_process, &status, 0);
     m_isRunning = false;
+    if (WIFSIGNALED(status) && WTERMSIG(status) != SIGKILL)
+        m_lines.push_back("ended by signal " + std::to_string(WTERMSIG(status)));
     return m_lines;
 }
 
