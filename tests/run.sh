@@ -2,8 +2,9 @@
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
-# Builds and runs all tests; before them the core tests under the address and undefined-behaviour
-# sanitizers, unless QUICK=1. Ends with CTest's summary of the whole.
+# Builds and runs all tests: those of the core and of the terminal program under the address and
+# undefined-behaviour sanitizers, then the desktop's and the faults. With QUICK=1 all of them
+# without sanitizers. Ends with CTest's summary.
 
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
@@ -15,12 +16,15 @@ run_tests() {
 }
 
 install_missing build run test
-sanitized=passed
-if [ "${QUICK:-0}" != 1 ]; then
-    build_preset asan
-    run_tests asan || sanitized=failed
+if [ "${QUICK:-0}" = 1 ]; then
+    build_preset dev
+    run_tests dev
+    exit
 fi
-build_preset dev
-[ "$sanitized" = passed ] || say "The sanitized core tests FAILED, see above"
-run_tests dev
+sanitized=passed
+build_preset asan
+run_tests asan || sanitized=failed
+build_preset desktop
+[ "$sanitized" = passed ] || say "The sanitized tests FAILED, see above"
+run_tests desktop
 [ "$sanitized" = passed ]
