@@ -1,123 +1,12 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/base/Error.h"
-#include "core/evidence/IntakeStore.h"
-#include "core/verify/Verification.h"
-#include "tests/support/ProjectCopies.h"
-#include "tests/support/TestPictures.h"
+#include "tests/support/TwoCopies.h"
 
 #include <catch2/catch.hpp>
 
-#include <map>
-
 using namespace lastrivet;
 using test::ProjectCopy;
-
-namespace {
-
-/// Two computers that begin with the same project: a wing with a squawk on it.
-struct TwoCopies {
-    ProjectCopy robin{"Robin"};
-    Id<Component> wing;
-    Id<Squawk> squawk;
-    std::unique_ptr<ProjectCopy> kims;
-
-    TwoCopies()
-    {
-        robin.change("A beginning", [this](Edit &edit) {
-            Person builder;
-            builder.name = "Robin";
-            builder.roles = {Role::Builder};
-            edit.put(builder);
-            Component part;
-            part.name = "Wing";
-            wing = edit.put(part);
-            squawk = edit.put(newSquawk(edit, "Overdriven rivet"));
-        });
-        kims = std::make_unique<ProjectCopy>(robin, "Kim");
-        later(robin);
-    }
-
-    Squawk newSquawk(const Edit &edit, std::string_view title) const
-    {
-        Squawk made;
-        made.number = nextNumber<Squawk>(edit.records());
-        made.title = title;
-        made.component_id = wing;
-        made.found_on = edit.today();
-        return made;
-    }
-
-    ProjectCopy &kim() { return *kims; }
-    /// The copy's clock goes on, beyond everything done so far.
-    void later(ProjectCopy &copy)
-    {
-        m_time += std::chrono::minutes{10};
-        copy.clock().set(test::FakeClock{}.now() + m_time);
-    }
-    void rename(ProjectCopy &copy, std::string_view name)
-    {
-        later(copy);
-        copy.change("Renamed to " + std::string(name), [&](Edit &edit) {
-            edit.update(wing, [&](Component &part) { part.name = name; });
-        });
-    }
-    void note(ProjectCopy &copy, std::string_view note)
-    {
-        later(copy);
-        copy.change("Note", [&](Edit &edit) {
-            edit.update(wing, [&](Component &part) { part.note = note; });
-        });
-    }
-    Id<Component> part(ProjectCopy &copy, std::string_view name, std::string_view code = {})
-    {
-        later(copy);
-        Component part;
-        part.name = name;
-        part.code = code;
-        Id<Component> id;
-        copy.change("Part " + part.name, [&](Edit &edit) { id = edit.put(part); });
-        return id;
-    }
-    Id<Squawk> find(ProjectCopy &copy, std::string_view title)
-    {
-        later(copy);
-        Id<Squawk> id;
-        copy.change("Squawk", [&](Edit &edit) { id = edit.put(newSquawk(edit, title)); });
-        return id;
-    }
-    /// Both take each other's changes in, and must come to the same.
-    void mergeBoth()
-    {
-        later(robin);
-        later(kim());
-        ProjectCopy first(robin, "Robin");
-        kim().merge(robin);
-        robin.merge(kim());
-        first.merge(kim());
-        REQUIRE(*robin->records() == *kim()->records());
-        REQUIRE(*first->records() == *kim()->records());
-        for (auto *copy : {&robin, &kim()}) {
-            for (const auto &finding : verify(copy->folder()).findings)
-                FAIL_CHECK(finding.text);
-        }
-    }
-    const Component &wingOf(ProjectCopy &copy) { return *copy->records()->components.find(wing); }
-
-private:
-    std::chrono::milliseconds m_time{0};
-};
-
-Id<Media> takeIn(ProjectCopy &copy, const std::filesystem::path &file, Id<Component> part)
-{
-    const auto report = evidence::takeIn(
-        *copy, {{file, {}, {{RecordType::Component, part.value()}}, {}, {}, {}}}, 1, {}, {},
-        ChangeKind::Change);
-    REQUIRE(report.failures.empty());
-    return report.taken.empty() ? report.already_there.at(0) : report.taken.front();
-}
-
-} // namespace
+using test::TwoCopies;
 
 TEST_CASE("What two people did to different things is all there after a merge")
 {
@@ -177,7 +66,8 @@ TEST_CASE("A decision that changes nothing is a change too, can be undone, and t
     CHECK(two.wingOf(two.robin).name == "Left wing");
 }
 
-TEST_CASE("The same value from both sides, and a value that its author changed again, are no conflicts")
+TEST_CASE(
+    "The same value from both sides, and a value that its author changed again, are no conflicts")
 {
     TwoCopies two;
     two.rename(two.robin, "Left wing");
@@ -332,102 +222,4 @@ TEST_CASE("A change that was set aside and that its author took back is nothing 
     two.mergeBoth();
     CHECK(two.robin->conflicts().empty());
     CHECK(two.robin->records()->components.size() == 2);
-}
-
-TEST_CASE("A photograph that both took in becomes one, with both links, and files are copied")
-{
-    TwoCopies two;
-    const auto both = test::testPicture("grey.jpg");
-    const auto mine = test::testPicture("glass.png");
-    const auto rib = two.part(two.robin, "Rib");
-    const auto spar = two.part(two.kim(), "Spar");
-    two.later(two.robin);
-    const auto first = takeIn(two.robin, both, rib);
-    two.later(two.kim());
-    const auto second = takeIn(two.kim(), both, spar);
-    const auto kims = takeIn(two.kim(), mine, spar);
-    two.later(two.kim());
-    two.kim().change("Check", [&](Edit &edit) {
-        Expense receipt;
-        receipt.spent_on = edit.today();
-        receipt.what = "Rivets";
-        receipt.amount = 1250;
-        receipt.currency = "EUR";
-        receipt.media_id = second;
-        edit.put(receipt);
-    });
-    two.mergeBoth();
-    const auto &records = *two.robin->records();
-    CHECK_FALSE(records.find(second));
-    REQUIRE(records.find(first));
-    CHECK(records.find(first)->links.size() == 2);
-    CHECK(records.expenses.begin()->media_id == first);
-    CHECK(test::readBytes(two.robin.folder() / records.find(kims)->file) == test::readBytes(mine));
-    CHECK(two.robin->conflicts().empty());
-}
-
-TEST_CASE("Before the merge's row stand the other's changes, with their hash, person and time")
-{
-    TwoCopies two;
-    two.rename(two.kim(), "Left wing");
-    const auto made = two.kim()->journal().back();
-    two.note(two.robin, "Primed");
-    two.later(two.robin);
-    two.robin.merge(two.kim());
-    const auto journal = two.robin->journal();
-    REQUIRE(journal.size() > 2);
-    const auto &carried = journal[journal.size() - 2];
-    CHECK(carried.kind == ChangeKind::Carried);
-    CHECK(carried.change_id == made.change_id);
-    CHECK(carried.who == "Kim");
-    CHECK(carried.label == made.label);
-    CHECK(carried.stamp == made.stamp);
-    CHECK(journal.back().kind == ChangeKind::Merge);
-    CHECK(journal.back().stamp > carried.stamp);
-    CHECK_FALSE(two.robin->undo());
-}
-
-TEST_CASE("A paper that was printed from the other copy is dated by the merged journal as well")
-{
-    TwoCopies two;
-    const auto hash = two.kim()->notePrinted("Packet");
-    two.robin.merge(two.kim());
-    const auto journal = two.robin->journal();
-    CHECK(std::any_of(journal.begin(), journal.end(), [&](const JournalEntry &entry) {
-        return entry.kind == ChangeKind::Carried && entry.label == "Packet" &&
-               entry.origin_hash == hash;
-    }));
-}
-
-TEST_CASE("Another project, a file that is none, and a merge with itself change nothing")
-{
-    TwoCopies two;
-    ProjectCopy stranger("Sascha");
-    const auto rows = two.robin->journal().size();
-    CHECK_THROWS_WITH(two.robin->merge(stranger.folder()),
-                      Catch::Contains("not copies of one project"));
-    const TemporaryFolder folder;
-    test::writeText(folder.path() / "note.txt", "hello");
-    CHECK_THROWS_AS(two.robin->merge(folder.path() / "note.txt"), UnreadableInput);
-    CHECK_THROWS_AS(two.robin->merge(folder.path()), UnreadableInput);
-    CHECK_THROWS_AS(two.robin->merge(folder.path() / "nowhere"), Fault);
-    CHECK(two.robin.merge(two.robin).changes == 0);
-    CHECK(two.robin->journal().size() == rows);
-}
-
-TEST_CASE("The other copy is only read")
-{
-    TwoCopies two;
-    two.rename(two.kim(), "Left wing");
-    const auto state = [&] {
-        std::map<std::string, std::vector<std::uint8_t>> files;
-        for (const auto &entry : std::filesystem::recursive_directory_iterator(two.kim().folder())) {
-            if (entry.is_regular_file())
-                files[entry.path().string()] = test::readBytes(entry.path());
-        }
-        return files;
-    };
-    const auto before = state();
-    two.robin.merge(two.kim());
-    CHECK(state() == before);
 }

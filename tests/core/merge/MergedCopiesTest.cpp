@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Error.h"
+#include "core/evidence/IntakeStore.h"
+#include "tests/support/TestPictures.h"
+#include "tests/support/TwoCopies.h"
+
+#include <catch2/catch.hpp>
+
+#include <map>
+
+using namespace lastrivet;
+using test::ProjectCopy;
+using test::TwoCopies;
+
+namespace {
+
+Id<Media> takeIn(ProjectCopy &copy, const std::filesystem::path &file, Id<Component> part)
+{
+    const auto report =
+        evidence::takeIn(*copy, {{file, {}, {{RecordType::Component, part.value()}}, {}, {}, {}}},
+                         1, {}, {}, ChangeKind::Change);
+    REQUIRE(report.failures.empty());
+    return report.taken.empty() ? report.already_there.at(0) : report.taken.front();
+}
+
+} // namespace
+
+TEST_CASE("A photograph that both took in becomes one, with both links, and files are copied")
+{
+    TwoCopies two;
+    const auto both = test::testPicture("grey.jpg");
+    const auto mine = test::testPicture("glass.png");
+    const auto rib = two.part(two.robin, "Rib");
+    const auto spar = two.part(two.kim(), "Spar");
+    two.later(two.robin);
+    const auto first = takeIn(two.robin, both, rib);
+    two.later(two.kim());
+    const auto second = takeIn(two.kim(), both, spar);
+    const auto kims = takeIn(two.kim(), mine, spar);
+    two.later(two.kim());
+    two.kim().change("Check", [&](Edit &edit) {
+        Expense receipt;
+        receipt.spent_on = edit.today();
+        receipt.what = "Rivets";
+        receipt.amount = 1250;
+        receipt.currency = "EUR";
+        receipt.media_id = second;
+        edit.put(receipt);
+    });
+    two.mergeBoth();
+    const auto &records = *two.robin->records();
+    CHECK_FALSE(records.find(second));
+    REQUIRE(records.find(first));
+    CHECK(records.find(first)->links.size() == 2);
+    CHECK(records.expenses.begin()->media_id == first);
+    CHECK(test::readBytes(two.robin.folder() / records.find(kims)->file) == test::readBytes(mine));
+    CHECK(two.robin->conflicts().empty());
+}
+
+TEST_CASE("Before the merge's row stand the other's changes, with their hash, person and time")
+{
+    TwoCopies two;
+    two.rename(two.kim(), "Left wing");
+    const auto made = two.kim()->journal().back();
+    two.note(two.robin, "Primed");
+    two.later(two.robin);
+    two.robin.merge(two.kim());
+    const auto journal = two.robin->journal();
+    REQUIRE(journal.size() > 2);
+    const auto &carried = journal[journal.size() - 2];
+    CHECK(carried.kind == ChangeKind::Carried);
+    CHECK(carried.change_id == made.change_id);
+    CHECK(carried.who == "Kim");
+    CHECK(carried.label == made.label);
+    CHECK(carried.stamp == made.stamp);
+    CHECK(journal.back().kind == ChangeKind::Merge);
+    CHECK(journal.back().stamp > carried.stamp);
+    CHECK_FALSE(two.robin->undo());
+}
+
+TEST_CASE("A paper that was printed from the other copy is dated by the merged journal as well")
+{
+    TwoCopies two;
+    const auto hash = two.kim()->notePrinted("Packet");
+    two.robin.merge(two.kim());
+    const auto journal = two.robin->journal();
+    CHECK(std::any_of(journal.begin(), journal.end(), [&](const JournalEntry &entry) {
+        return entry.kind == ChangeKind::Carried && entry.label == "Packet" &&
+               entry.origin_hash == hash;
+    }));
+}
+
+TEST_CASE("Another project, a file that is none, and a merge with itself change nothing")
+{
+    TwoCopies two;
+    ProjectCopy stranger("Sascha");
+    const auto rows = two.robin->journal().size();
+    CHECK_THROWS_WITH(two.robin->merge(stranger.folder()),
+                      Catch::Contains("not copies of one project"));
+    const TemporaryFolder folder;
+    test::writeText(folder.path() / "note.txt", "hello");
+    CHECK_THROWS_AS(two.robin->merge(folder.path() / "note.txt"), UnreadableInput);
+    CHECK_THROWS_AS(two.robin->merge(folder.path()), UnreadableInput);
+    CHECK_THROWS_AS(two.robin->merge(folder.path() / "nowhere"), Fault);
+    CHECK(two.robin.merge(two.robin).changes == 0);
+    CHECK(two.robin->journal().size() == rows);
+}
+
+TEST_CASE("The other copy is only read")
+{
+    TwoCopies two;
+    two.rename(two.kim(), "Left wing");
+    const auto state = [&] {
+        std::map<std::string, std::vector<std::uint8_t>> files;
+        for (const auto &entry :
+             std::filesystem::recursive_directory_iterator(two.kim().folder())) {
+            if (entry.is_regular_file())
+                files[entry.path().string()] = test::readBytes(entry.path());
+        }
+        return files;
+    };
+    const auto before = state();
+    two.robin.merge(two.kim());
+    CHECK(state() == before);
+}
