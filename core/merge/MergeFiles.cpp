@@ -18,6 +18,13 @@ namespace {
 
 namespace fs = std::filesystem;
 
+/// One call of the system: to resolve the place of every file of a large project takes seconds.
+bool isThere(const fs::path &folder, const Media &media)
+{
+    std::error_code none;
+    return fs::exists(folder / media.file, none);
+}
+
 /// Finds the file of a photograph by its sum, whatever it is called.
 class FilesBySum {
 public:
@@ -35,7 +42,9 @@ public:
     {
         const auto bySum = m_bySum.find(wanted.sha256);
         const auto *media = bySum != m_bySum.end() ? bySum->second : m_records.find(wanted.id);
-        const auto file = media ? evidence::locate(m_folder, *media) : std::nullopt;
+        if (!media || !isThere(m_folder, *media))
+            return std::nullopt;
+        const auto file = evidence::locate(m_folder, *media);
         std::error_code none;
         return file && fs::is_regular_file(*file, none) ? file : std::nullopt;
     }
@@ -74,6 +83,21 @@ bool bring(const fs::path &from, const fs::path &folder, const Media &media)
     return true;
 }
 
+void bringOne(const Media &media, const FilesBySum &there, const FilesBySum &here,
+              const CopyOfProject &mine, BroughtFiles &brought)
+{
+    if (!evidence::mayNameFile(media.file))
+        return;
+    auto source = there.find(media);
+    if (!source)
+        source = here.find(media);
+    const auto target = source ? evidence::locate(mine.folder, media) : std::optional<fs::path>();
+    if (target && bring(*source, mine.folder, media))
+        brought.copied.push_back(*target);
+    else if (const auto *known = mine.records->find(media.id); !known || known->file != media.file)
+        brought.missing.push_back(media.file);
+}
+
 } // namespace
 
 bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfProject &other,
@@ -84,18 +108,8 @@ bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfPr
     const FilesBySum here(mine);
     std::size_t done = 0;
     for (const auto &media : merged.media) {
-        const auto target = evidence::locate(mine.folder, media);
-        std::error_code none;
-        if (target && !fs::exists(*target, none)) {
-            auto source = there.find(media);
-            if (!source)
-                source = here.find(media);
-            if (source && bring(*source, mine.folder, media))
-                brought.copied.push_back(*target);
-            else if (const auto *known = mine.records->find(media.id);
-                     !known || known->file != media.file)
-                brought.missing.push_back(media.file);
-        }
+        if (!isThere(mine.folder, media))
+            bringOne(media, there, here, mine, brought);
         if (onFile && !onFile(++done, merged.media.size()))
             return false;
     }
