@@ -25,6 +25,8 @@ struct DanglingRow {
     /// Of the record; 0 in the tables of sets and lists.
     std::int64_t id = 0;
     std::string missing;
+
+    bool operator==(const DanglingRow &) const = default;
 };
 std::vector<DanglingRow> danglingRows(const Database &database);
 

@@ -41,7 +41,9 @@ bool note(Database &database, const SchemaStep &step, Blob changeset, Time now)
 bool runStep(Database &database, const SchemaStep &step, Time now,
              const std::function<void()> &check = {})
 {
-    Transaction transaction(database, ReferenceCheck::AtTheEnd);
+    // Damage from before is no reason to lock a person out: verify tells it, and a step that needs
+    // whole references fails by itself.
+    Transaction transaction(database, danglingRows(database));
     std::optional<ChangeRecording> recording;
     // The first step makes the tables that can be watched from then on.
     if (schemaOf(database) > 0)

@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Transaction.h"
 
-#include "core/storage/Integrity.h"
-
+#include <algorithm>
 #include <fmt/format.h>
 #include <spdlog/spdlog.h>
 
@@ -25,6 +24,12 @@ Transaction::Transaction(Database &database, ReferenceCheck check)
     }
 }
 
+Transaction::Transaction(Database &database, std::vector<DanglingRow> known)
+    : Transaction(database, ReferenceCheck::AtTheEnd)
+{
+    m_known = std::move(known);
+}
+
 Transaction::~Transaction()
 {
     end();
@@ -41,9 +46,10 @@ void Transaction::commit()
 
 void Transaction::requireReferences() const
 {
-    if (const auto rows = danglingRows(m_database); !rows.empty()) {
-        throw Fault(fmt::format("{} {} names a {} that does not exist.", rows.front().table,
-                                rows.front().id, rows.front().missing));
+    for (const auto &row : danglingRows(m_database)) {
+        if (std::find(m_known.begin(), m_known.end(), row) == m_known.end())
+            throw Fault(fmt::format("{} {} names a {} that does not exist.", row.table, row.id,
+                                    row.missing));
     }
 }
 

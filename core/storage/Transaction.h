@@ -3,6 +3,9 @@
 #pragma once
 
 #include "core/storage/Database.h"
+#include "core/storage/Integrity.h"
+
+#include <vector>
 
 namespace lastrivet::storage {
 
@@ -18,6 +21,8 @@ enum class ReferenceCheck {
 class Transaction {
 public:
     explicit Transaction(Database &database, ReferenceCheck check = ReferenceCheck::WithEachRow);
+    /// References are checked at the end; what dangled before, which `known` tells, may stay.
+    Transaction(Database &database, std::vector<DanglingRow> known);
     ~Transaction();
     Transaction(const Transaction &) = delete;
     Transaction &operator=(const Transaction &) = delete;
@@ -32,6 +37,7 @@ private:
 
     Database &m_database;
     ReferenceCheck m_check;
+    std::vector<DanglingRow> m_known;
     bool m_isOpen = true;
 };
 

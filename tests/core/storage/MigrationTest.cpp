@@ -160,6 +160,18 @@ TEST_CASE("A step that fails leaves the database as it was, says so once, and ke
     CHECK(fixture.findings() == std::vector<Finding>{});
 }
 
+TEST_CASE("A reference that dangled before a step is for verify to tell, not a reason to stay out")
+{
+    Fixture fixture;
+    fixture.old.tamper(R"(PRAGMA foreign_keys=OFF; UPDATE "component" SET "parent_id"=99)");
+    REQUIRE_NOTHROW(fixture.old.migrate());
+    CHECK(partIn(*fixture.open()).name == "Left wing");
+    const auto findings = fixture.findings();
+    CHECK(std::any_of(findings.begin(), findings.end(), [](const Finding &finding) {
+        return finding.text.find("does not exist") != std::string::npos;
+    }));
+}
+
 TEST_CASE("A database whose tables somebody altered is not migrated, and the difference is named")
 {
     Fixture fixture;
