@@ -12,6 +12,18 @@
 
 namespace lastrivet::cli {
 
+namespace {
+
+OpenedProject openAndTell(const std::string &folder, const std::string &who, Terminal &terminal)
+{
+    OpenedProject project(Project::open(folder, {nullptr, who, false}).release());
+    for (const Message &notice : project->notices())
+        terminal.complain(english(notice));
+    return project;
+}
+
+} // namespace
+
 OpenedProject openForReading(const std::string &folder)
 {
     return OpenedProject(Project::open(folder, {nullptr, {}, true}).release());
@@ -30,11 +42,20 @@ void CloseWithCopy::operator()(Project *project) const
     }
 }
 
-OpenedProject openForWriting(const std::string &folder, const std::string &who)
+OpenedProject openForWriting(const std::string &folder, const std::string &who, Terminal &terminal)
 {
-    OpenedProject project(Project::open(folder, {nullptr, who, false}).release());
+    auto project = openAndTell(folder, who, terminal);
     if (project->isReadOnly())
         throw NotWritable(fmt::format("{}: {}", folder, project->readOnlyReason()));
+    return project;
+}
+
+OpenedProject openToPrint(const std::string &folder, const std::string &who, Terminal &terminal)
+{
+    auto project = openAndTell(folder, who, terminal);
+    if (project->isReadOnly())
+        terminal.complain(project->readOnlyReason() +
+                          " It is printed, but the journal does not say so.");
     return project;
 }
 

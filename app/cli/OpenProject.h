@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/cli/Terminal.h"
 #include "core/project/Project.h"
 
 #include <memory>
@@ -18,9 +19,14 @@ using OpenedProject = std::unique_ptr<Project, CloseWithCopy>;
 
 /// Opens a project without the right to write; throws `Fault`s.
 OpenedProject openForReading(const std::string &folder);
-/// Opens a project to write to it. `who` may be empty. Throws `NotWritable`, which says who has it
-/// and since when, when another program does.
-OpenedProject openForWriting(const std::string &folder, const std::string &who);
+/// Opens a project to write to it, and tells what has to be known of it. `who` may be empty. Throws
+/// `NotWritable`, which says who has it and since when, when another program does.
+OpenedProject openForWriting(const std::string &folder, const std::string &who,
+                             Terminal &terminal);
+/// Opens a project for something that is printed and that its journal is to say. A paper from a copy
+/// that cannot be written is worth having, its hash still dates it: then it is told that the journal
+/// does not say so.
+OpenedProject openToPrint(const std::string &folder, const std::string &who, Terminal &terminal);
 
 /// Throws `Invalid` with one line per reason when a change was refused.
 void requireDone(const Result<ChangeNotice, Refusal> &result);

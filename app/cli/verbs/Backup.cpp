@@ -23,7 +23,7 @@ struct Options : VerbOptions {
 void note(const Options &options, const backup::LastBackup &last, Terminal &terminal)
 {
     try {
-        backup::noteBackup(*openForWriting(options.project, {}), last);
+        backup::noteBackup(*openForWriting(options.project, {}, terminal), last);
     } catch (const NotWritable &fault) {
         terminal.complain(std::string("The backup is whole, but the project could not note its "
                                       "date. ") +

@@ -47,7 +47,7 @@ Outcome tell(const Options &options, Terminal &terminal)
 {
     const bool isAsked = options.keep.empty() && options.take.empty();
     const auto project = isAsked ? openForReading(options.project)
-                                 : openForWriting(options.project, options.who);
+                                 : openForWriting(options.project, options.who, terminal);
     decide(*project, options.keep, ConflictDecision::Kept);
     decide(*project, options.take, ConflictDecision::Taken);
     auto conflicts = project->conflicts();

@@ -76,11 +76,11 @@ bool isThere(const std::string &folder)
 /// The files into the project one after the other; each of them whole or not at all.
 class ImportRun {
 public:
-    explicit ImportRun(const Options &options)
+    ImportRun(const Options &options, Terminal &terminal)
         : m_options(options)
     {
         if (!options.mayCreate || isThere(options.project))
-            m_project = openForWriting(options.project, options.who);
+            m_project = openForWriting(options.project, options.who, terminal);
         else if (!options.as.empty())
             throw WrongUsage("--create: a list alone makes no project; begin with \"new\".");
     }
@@ -189,7 +189,7 @@ void warnOfMissing(const Imported &imported, Terminal &terminal)
 
 Outcome take(const Options &options, Terminal &terminal)
 {
-    ImportRun run(options);
+    ImportRun run(options, terminal);
     std::vector<Imported> all;
     for (const std::string &file : options.files) {
         all.push_back({file, run.take(file, terminal)});

@@ -54,7 +54,7 @@ void writeJson(Id<WorkSession> id, const WorkSession &session, std::ostream &out
 
 Outcome enter(const Options &options, Terminal &terminal)
 {
-    const auto project = openForWriting(options.project, options.who);
+    const auto project = openForWriting(options.project, options.who, terminal);
     const WorkSession session = sessionFrom(options, *project);
     const Component &part = *project->records()->find(session.component_id);
     const std::string label =

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/Logbook.h"
 #include "app/cli/Names.h"
+#include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/PrintShop.h"
 #include "app/cli/VerbOptions.h"
@@ -94,11 +95,7 @@ void tell(const Options &options, const packet::Logbook &log, const print::Print
 Outcome make(const Options &options, Terminal &terminal)
 {
     const packet::LogbookChoice choice = choiceOf(options);
-    const auto project = Project::open(options.project, {nullptr, options.who, false});
-    // A log from a copy that cannot be written is worth having; its hash still dates it.
-    if (project->isReadOnly())
-        terminal.complain(project->readOnlyReason() +
-                          " The log is made, but the journal does not say so.");
+    const auto project = openToPrint(options.project, options.who, terminal);
     const packet::Logbook log = logOf(*project, choice);
     tell(options, log, printTo(options, *project, log), terminal.out());
     return Outcome::Done;

@@ -61,7 +61,7 @@ void print(const MergeReport &report, const Project &project, std::ostream &out)
 
 Outcome merge(const Options &options, Terminal &terminal)
 {
-    const auto project = openForWriting(options.project, options.who);
+    const auto project = openForWriting(options.project, options.who, terminal);
     const auto report = project->merge(options.other);
     if (!report)
         requireDone(report.reason());

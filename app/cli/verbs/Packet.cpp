@@ -128,12 +128,8 @@ void tellJson(const Options &options, const IdSet<Closing> &closings,
 
 Outcome make(const Options &options, Terminal &terminal)
 {
-    const auto project = Project::open(options.project, {nullptr, options.who, false});
+    const auto project = openToPrint(options.project, options.who, terminal);
     const auto closings = closingsOf(*project->records(), options.closings);
-    // A packet from a copy that cannot be written is worth having; its hash still dates it.
-    if (project->isReadOnly())
-        terminal.complain(project->readOnlyReason() +
-                          " The packet is made, but the journal does not say so.");
     const print::PacketMade made = makeIn(options, *project, closings);
     if (options.json)
         tellJson(options, closings, made, terminal.out());

@@ -140,7 +140,7 @@ Outcome list(const Options &options, Terminal &terminal)
 /// Every file by itself: those that are good are taken in, the others named.
 Outcome takeIn(const Options &options, Terminal &terminal)
 {
-    const auto project = openForWriting(options.project, options.who);
+    const auto project = openForWriting(options.project, options.who, terminal);
     const auto files = filesFrom(options, *project->records());
     const IntakeReport report = evidence::takeIn(*project, files);
     for (const auto &failure : report.failures)

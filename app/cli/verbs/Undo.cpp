@@ -18,7 +18,7 @@ struct Options : VerbOptions {
 
 Outcome undo(const Options &options, Terminal &terminal)
 {
-    const auto project = openForWriting(options.project, options.who);
+    const auto project = openForWriting(options.project, options.who, terminal);
     const auto label = project->undoLabel();
     if (!label) {
         terminal.complain("There is nothing to undo.");
