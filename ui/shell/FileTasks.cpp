@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/FileTasks.h"
 
+#include "core/base/Clock.h"
 #include "core/base/Error.h"
+#include "core/exchange/Archive.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/Import.h"
 #include "core/verify/Verification.h"
@@ -17,15 +19,16 @@
 #include <QGuiApplication>
 
 #include <memory>
+#include <stdexcept>
 #include <stop_token>
 
 namespace lastrivet::ui::tasks {
 
 namespace {
 
-QString tr(const char *text)
+QString tr(const char *text, int count = -1)
 {
-    return QCoreApplication::translate("Tasks", text);
+    return QCoreApplication::translate("Tasks", text, nullptr, count);
 }
 
 void tellImport(Session &session, const exchange::ImportReport &report)
@@ -71,6 +74,44 @@ void tellVerification(Session &session, const Verification &found, QWidget *wind
     (new FindingsDialog(session, found, window))->open();
 }
 
+void tellArchive(Session &session, const exchange::ArchiveReport &report, const QString &name)
+{
+    if (!report.missing.empty())
+        session.complain(tr("%1 was written without %n files that are not in the project; “Verify "
+                            "records and files” names them.",
+                            int(report.missing.size()))
+                             .arg(name));
+    else if (!report.altered.empty())
+        session.complain(
+            tr("%1 was written; %n files in it are no longer what was taken in; “Verify "
+               "records and files” names them.",
+               int(report.altered.size()))
+                .arg(name));
+    else
+        session.say(
+            tr("The whole project with %n files was written to %1.", int(report.files)).arg(name));
+}
+
+void archiveTo(Session &session, const QString &file)
+{
+    const auto report = std::make_shared<std::optional<exchange::ArchiveReport>>();
+    const auto folder = session.project().folder();
+    session.runLong(
+        tr("Writing the whole project into one file"),
+        [=, cancelled = tr("The export was cancelled.")](Progress &progress) {
+            *report =
+                exchange::writeArchive(folder, toPath(file), SystemClock{}.now(), [&](double part) {
+                    return progress.report(qint64(part * 100), 100);
+                });
+            if (!*report)
+                throw std::runtime_error(cancelled.toStdString());
+        },
+        &session,
+        [&session, report, name = QFileInfo(file).fileName()] {
+            tellArchive(session, **report, name);
+        });
+}
+
 } // namespace
 
 void importInto(Session &session, const QString &file)
@@ -90,6 +131,10 @@ void importInto(Session &session, const QString &file)
 
 void exportTo(Session &session, const QString &file)
 {
+    if (file.endsWith(QLatin1String(".zip"), Qt::CaseInsensitive)) {
+        archiveTo(session, file);
+        return;
+    }
     const auto records = session.records();
     session.runLong(
         tr("Exporting records"),

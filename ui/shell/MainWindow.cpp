@@ -133,8 +133,9 @@ void MainWindow::closeEvent(QCloseEvent *event)
 
 bool MainWindow::openFolder(const QString &folder)
 {
-    // One project, by whatever way somebody goes to it.
-    const QFileInfo info(folder);
+    // One project, by whatever way somebody goes to it; a file manager names the database in it.
+    const QFileInfo named(folder);
+    const QFileInfo info(named.isFile() ? named.absolutePath() : folder);
     const QString place = info.exists() ? info.canonicalFilePath() : info.absoluteFilePath();
     if (m_view && place == m_folder)
         return true;
@@ -265,10 +266,16 @@ void MainWindow::importFile()
 
 void MainWindow::exportFile()
 {
-    const QString file =
-        QFileDialog::getSaveFileName(this, tr("Export records"), {}, tr("Records (*.json)"));
-    if (!file.isEmpty())
-        tasks::exportTo(m_view->session(), file);
+    const QString records = tr("Records (*.json)");
+    const QString everything = tr("The whole project with its files (*.zip)");
+    QString chosen = records;
+    QString file = QFileDialog::getSaveFileName(
+        this, tr("Export records"), {}, records + QStringLiteral(";;") + everything, &chosen);
+    if (file.isEmpty())
+        return;
+    if (QFileInfo(file).suffix().isEmpty())
+        file += chosen == everything ? QStringLiteral(".zip") : QStringLiteral(".json");
+    tasks::exportTo(m_view->session(), file);
 }
 
 void MainWindow::mergeCopy()
