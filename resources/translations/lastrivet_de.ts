@@ -6987,6 +6987,35 @@
         <source>Looked over: not everything is as it should be.</source>
         <translation>Durchgesehen: nicht alles ist, wie es sein soll.</translation>
     </message>
+    <message numerus="yes">
+        <source>%1 was written without %n files that are not in the project; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%1 wurde ohne %n Datei geschrieben, die im Projekt fehlt; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%1 wurde ohne %n Dateien geschrieben, die im Projekt fehlen; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%1 wurde geschrieben; %n Datei darin ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%1 wurde geschrieben; %n Dateien darin sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The export was cancelled.</source>
+        <translation>Der Export wurde abgebrochen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The whole project with %n files was written to %1.</source>
+        <translation>
+            <numerusform>Das ganze Projekt mit %n Datei wurde nach %1 geschrieben.</numerusform>
+            <numerusform>Das ganze Projekt mit %n Dateien wurde nach %1 geschrieben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Writing the whole project into one file</source>
+        <translation>Das ganze Projekt wird in eine Datei geschrieben</translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>
@@ -10315,6 +10344,10 @@
     <message>
         <source>Databases of projects (*.db);;All files (*)</source>
         <translation>Datenbanken von Projekten (*.db);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The whole project with its files (*.zip)</source>
+        <translation>Das ganze Projekt mit seinen Dateien (*.zip)</translation>
     </message>
 </context>
 <context>

@@ -173,6 +173,30 @@
     </message>
 </context>
 <context>
+    <name>Tasks</name>
+    <message numerus="yes">
+        <source>%1 was written without %n files that are not in the project; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%1 was written without %n file that is not in the project; “Verify records and files” names it.</numerusform>
+            <numerusform>%1 was written without %n files that are not in the project; “Verify records and files” names them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%1 was written; %n file in it is no longer what was taken in; “Verify records and files” names it.</numerusform>
+            <numerusform>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The whole project with %n files was written to %1.</source>
+        <translation>
+            <numerusform>The whole project with %n file was written to %1.</numerusform>
+            <numerusform>The whole project with %n files was written to %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TodayRows</name>
     <message numerus="yes">
         <source>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</source>

@@ -6987,6 +6987,35 @@
         <source>Looked over: not everything is as it should be.</source>
         <translation>Vérifié : tout n’est pas comme il faut.</translation>
     </message>
+    <message numerus="yes">
+        <source>%1 was written without %n files that are not in the project; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%1 a été écrit sans %n fichier qui manque au projet ; « Vérifier dossiers et fichiers » le nomme.</numerusform>
+            <numerusform>%1 a été écrit sans %n fichiers qui manquent au projet ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</source>
+        <translation>
+            <numerusform>%1 a été écrit ; %n fichier n’y est plus ce qui avait été pris ; « Vérifier dossiers et fichiers » le nomme.</numerusform>
+            <numerusform>%1 a été écrit ; %n fichiers n’y sont plus ce qui avait été pris ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The export was cancelled.</source>
+        <translation>L’export a été annulé.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The whole project with %n files was written to %1.</source>
+        <translation>
+            <numerusform>Tout le projet avec %n fichier a été écrit dans %1.</numerusform>
+            <numerusform>Tout le projet avec %n fichiers a été écrit dans %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Writing the whole project into one file</source>
+        <translation>Écriture de tout le projet dans un seul fichier</translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>
@@ -10315,6 +10344,10 @@
     <message>
         <source>Databases of projects (*.db);;All files (*)</source>
         <translation>Bases de données de projets (*.db);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>The whole project with its files (*.zip)</source>
+        <translation>Tout le projet avec ses fichiers (*.zip)</translation>
     </message>
 </context>
 <context>
