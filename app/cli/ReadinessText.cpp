@@ -5,6 +5,7 @@
 #include "app/cli/PlainText.h"
 #include "core/readiness/Sentences.h"
 #include "core/today/Today.h"
+#include "core/today/WorkOrder.h"
 
 #include <algorithm>
 #include <array>
@@ -91,7 +92,7 @@ private:
 
     void printHeadline() const
     {
-        for (const Message &sentence : today::headline(today::today(m_records, m_answer).tally))
+        for (const Message &sentence : today::headline(today::tally(m_records, m_answer)))
             m_out << english(sentence) << '\n';
     }
 
@@ -132,7 +133,7 @@ private:
         printTitle(closing);
         if (closing.state == State::Closed)
             return;
-        const auto blockers = today::nearestFirst(closing, m_answer);
+        const auto blockers = m_order.nearestFirst(closing);
         for (std::size_t i = 0; i < std::min(nearest, blockers.size()); ++i)
             printBlocker(*blockers[i]);
         if (blockers.empty() && closing.state == State::ClosedEarly)
@@ -194,6 +195,7 @@ private:
     }
 
     const Answer &m_answer;
+    const today::WorkOrder m_order{m_answer};
     const Records &m_records;
     const ReadinessScope &m_scope;
     std::ostream &m_out;

@@ -133,18 +133,20 @@ Hours hours(const Records &records, Moment asOf)
 
 } // namespace
 
-std::vector<const Blocker *> nearestFirst(const ClosingAnswer &closing, const Answer &answer)
+Tally tally(const Records &records, const Answer &answer)
 {
-    return WorkOrder(answer).nearestFirst(closing);
+    Tally tally;
+    for (const auto &closing : answer.closings) {
+        if (isRegion(records, closing.id))
+            count(tally, closing);
+    }
+    return tally;
 }
 
 Today today(const Records &records, const Answer &answer)
 {
     Today page;
-    for (const auto &closing : answer.closings) {
-        if (isRegion(records, closing.id))
-            count(page.tally, closing);
-    }
+    page.tally = tally(records, answer);
     page.stays_open = staysOpen(records, answer);
     page.workable = workable(answer);
     page.last_chance = lastChance(answer);

@@ -89,15 +89,11 @@ struct Today {
     Hours hours;
 };
 
-/// Made from an answer to these records, as of the answer's moment.
+/// How the closings stand, and all that the first page says; made from an answer to these records.
+Tally tally(const Records &records, const readiness::Answer &answer);
 Today today(const Records &records, const readiness::Answer &answer);
 
 /// The first page in one sentence or two: how many closings must stay open, and against how many
 /// nothing on record stands. Never says that anything is safe.
 std::vector<Message> headline(const Tally &tally);
-
-/// The blockers in the order in which they can be cleared (see `WorkOrder`).
-std::vector<const readiness::Blocker *> nearestFirst(const readiness::ClosingAnswer &closing,
-                                                     const readiness::Answer &answer);
-
 } // namespace lastrivet::today

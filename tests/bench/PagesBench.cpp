@@ -1,12 +1,9 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
-#include "core/base/Error.h"
-#include "core/profiles/ProfileLibrary.h"
 #include "core/project/Project.h"
-#include "core/records/Description.h"
 #include "tests/support/FakeClock.h"
-#include "tests/support/ReferenceLoad.h"
+#include "tests/support/ReferenceProject.h"
 #include "tests/support/TemporaryFolder.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Executor.h"
@@ -34,32 +31,6 @@ using namespace lastrivet;
 
 constexpr double pageGoal = 200;
 constexpr double actionGoal = 100;
-
-void putAll(Edit &edit, const Records &records)
-{
-    edit.put(records.project);
-    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
-        const auto &table = records.table(RecordType(i));
-        for (std::int64_t id = 0; const void *record = table.nextAny(id);) {
-            id = idOf(describe(RecordType(i)), record);
-            edit.putAny(RecordType(i), record);
-        }
-    }
-}
-
-void makeProject(const std::filesystem::path &folder, const Clock &clock)
-{
-    test::ProjectBuilder load;
-    test::fillReferenceLoad(load, 1);
-    ProjectFacts facts = load.records.project;
-    facts.builder_id = {};
-    const auto project =
-        Project::create(folder, facts, ProfileLibrary::standard().profile("plain"), {&clock, {}});
-    const auto result = project->change(
-        "Import", [&](Edit &edit) { putAll(edit, load.records); }, ChangeKind::Import);
-    if (!result)
-        throw Fault(english(result.reason()));
-}
 
 struct Took {
     double clock = 0;
@@ -177,7 +148,7 @@ int main(int argc, char *argv[])
     const test::TemporaryFolder place;
     const test::FakeClock clock;
     const auto folder = place / "Load.lastrivet";
-    makeProject(folder, clock);
+    test::makeReferenceProject(folder, clock);
     QSettings settings(ui::pathText(place / "settings.ini"), QSettings::IniFormat);
     ui::Theme theme(application);
     ui::ThreadExecutor executor;

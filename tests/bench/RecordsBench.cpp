@@ -1,13 +1,11 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Measures the core beside a yardstick in the same run and prints ratios; see README of this folder
-// for what the goals are. Usage: records_bench [FACTOR] (1 is ten builders' lifetimes).
-#include "core/profiles/ProfileLibrary.h"
-#include "core/project/Project.h"
+// Measures the core beside a yardstick in the same run and prints ratios: records_bench [FACTOR
+// [FOLDER]]. 1 is ten builders' lifetimes; the project stays in FOLDER when that is given.
+#include "core/base/TemporaryFolder.h"
 #include "core/readiness/Readiness.h"
-#include "core/records/Description.h"
 #include "tests/bench/Stopwatch.h"
-#include "tests/support/ReferenceLoad.h"
+#include "tests/support/ReferenceProject.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>
@@ -15,6 +13,10 @@
 #include <charconv>
 #include <cstring>
 #include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <memory>
+#include <string>
 
 using namespace lastrivet;
 using namespace lastrivet::bench;
@@ -23,23 +25,12 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Every open squawk of every closing whose reach it meets: one of the twenty-eight rules, in SQL.
-constexpr const char *openSquawkQuery = R"sql(
-WITH RECURSIVE above(part, ancestor) AS (
-    SELECT id, id FROM component WHERE withdrawn_on IS NULL
-    UNION ALL
-    SELECT above.part, c.parent_id FROM above JOIN component c ON c.id = above.ancestor
-    WHERE c.parent_id IS NOT NULL)
-SELECT e.closing_id, s.id
-FROM squawk s
-JOIN above ON above.part = s.component_id
-JOIN closing_encloses e ON e.item = above.ancestor
-JOIN closing c ON c.id = e.closing_id AND c.withdrawn_on IS NULL
-WHERE s.withdrawn_on IS NULL AND s.found_on <= '2026-11-25'
-  AND (s.verified_on IS NULL OR s.verified_on > '2026-11-25')
-  AND (s.accepted_on IS NULL OR s.accepted_on > '2026-11-25')
-  AND s.id NOT IN (SELECT squawk_id FROM squawk_needs_access_to)
-)sql";
+/// One of the rules of readiness, for `sqlite3` as well.
+std::string openSquawkQuery()
+{
+    std::ifstream file(LASTRIVET_OPEN_SQUAWK_QUERY);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
 
 std::int64_t countRows(SQLite::Database &database, const std::string &sql)
 {
@@ -55,32 +46,6 @@ void report(std::string_view what, double ours, double yardstick, std::string_vi
     const auto ratio = yardstick > 0 ? fmt::format("{:.2f}", ours / yardstick) : std::string("–");
     fmt::print("{:<46} {:>10.3f} ms {:>10.3f} ms  ratio {:>6}  goal {}\n", what, ours, yardstick,
                ratio, goal);
-}
-
-Profile plainProfile()
-{
-    return ProfileLibrary::standard().profile("plain");
-}
-
-void fill(Project &project, const Records &records)
-{
-    const auto filled = project.change(
-        "Reference load",
-        [&](Edit &edit) {
-            for (std::size_t t = 1; t < recordTypeCount; ++t) {
-                const auto &table = records.table(RecordType(t));
-                const auto &description = describe(RecordType(t));
-                for (const void *row = table.nextAny(0); row;
-                     row = table.nextAny(idOf(description, row)))
-                    edit.putAny(RecordType(t), row);
-            }
-            ProjectFacts facts = edit.records().project;
-            facts.builder_id = records.project.builder_id;
-            edit.put(facts);
-        },
-        ChangeKind::Import);
-    if (!filled)
-        throw std::runtime_error(english(filled.reason()));
 }
 
 /// A bare insert of one row with the settings that the project uses.
@@ -119,15 +84,12 @@ double logEntry(Project &project)
 void measure(const fs::path &folder, std::size_t factor)
 {
     const SystemClock clock;
-    test::ProjectBuilder builder;
-    test::fillReferenceLoad(builder, 1, test::LoadSize{}.times(factor));
-    ProjectFacts facts;
-    facts.name = "Load";
-    facts.profile = "plain";
     const fs::path path = folder / "Load.lastrivet";
-    auto project = Project::create(path, facts, plainProfile(), {&clock, {}, false});
-    report("fill the project, all rows",
-           medianMilliseconds(1, [&] { fill(*project, builder.records); }), 0, "–");
+    std::unique_ptr<Project> project;
+    report(
+        "make the project, all rows",
+        medianMilliseconds(1, [&] { project = test::makeReferenceProject(path, clock, factor); }),
+        0, "–");
     project.reset();
     report("open the project",
            medianMilliseconds(5,
@@ -139,7 +101,7 @@ void measure(const fs::path &folder, std::size_t factor)
 
     SQLite::Database database((path / "records.db").string(), SQLite::OPEN_READONLY);
     const Moment today = *Moment::parse("2026-11-25");
-    const double query = medianMilliseconds(5, [&] { countRows(database, openSquawkQuery); });
+    const double query = medianMilliseconds(5, [&] { countRows(database, openSquawkQuery()); });
     const Snapshot records = project->records();
     report(
         "full readiness : SQL query of one rule",
@@ -164,10 +126,11 @@ int main(int argc, char **argv)
     std::size_t factor = 1;
     if (argc > 1)
         std::from_chars(argv[1], argv[1] + std::strlen(argv[1]), factor);
-    const fs::path folder = fs::temp_directory_path() / fmt::format("lastrivet-bench-{}", factor);
-    fs::remove_all(folder);
-    fs::create_directories(folder);
-    measure(folder, factor);
-    fs::remove_all(folder);
+    if (argc > 2) {
+        measure(argv[2], factor);
+        return 0;
+    }
+    const lastrivet::TemporaryFolder temporary;
+    measure(temporary.path(), factor);
     return 0;
 }

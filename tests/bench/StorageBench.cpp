@@ -1,16 +1,14 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/profiles/ProfileLibrary.h"
-#include "core/project/Project.h"
-#include "core/records/Description.h"
 #include "core/storage/Database.h"
 #include "core/storage/Opening.h"
 #include "core/verify/Verification.h"
 #include "tests/bench/Stopwatch.h"
-#include "tests/support/ReferenceLoad.h"
+#include "tests/support/ReferenceProject.h"
 
 #include <cstdio>
 #include <fmt/format.h>
+#include <memory>
 
 using namespace lastrivet;
 
@@ -21,18 +19,6 @@ void report(std::string_view what, double milliseconds)
 {
     fmt::print("{:<46} {:10.2f} ms\n", what, milliseconds);
     std::fflush(stdout);
-}
-
-void putAll(Edit &edit, const Records &records)
-{
-    edit.put(records.project);
-    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
-        const auto &table = records.table(RecordType(i));
-        for (std::int64_t id = 0; const void *record = table.nextAny(id);) {
-            id = idOf(describe(RecordType(i)), record);
-            edit.putAny(RecordType(i), record);
-        }
-    }
 }
 
 void requireDone(const Result<ChangeNotice, Refusal> &result)
@@ -80,14 +66,10 @@ int main()
 {
     const lastrivet::TemporaryFolder temporary;
     const auto folder = temporary.path() / "Bench.lastrivet";
-    test::ProjectBuilder load;
-    test::fillReferenceLoad(load, 1);
-    ProjectFacts facts = load.records.project;
-    facts.builder_id = {};
-    auto project = Project::create(folder, facts, ProfileLibrary::standard().profile("plain"), {});
+    const SystemClock clock;
+    std::unique_ptr<Project> project;
     report("import of the reference load", bench::medianMilliseconds(1, [&] {
-               requireDone(project->change(
-                   "Import", [&](Edit &edit) { putAll(edit, load.records); }, ChangeKind::Import));
+               project = test::makeReferenceProject(folder, clock);
            }));
     report("undo of the import",
            bench::medianMilliseconds(1, [&] { requireDone(project->undo()); }));
