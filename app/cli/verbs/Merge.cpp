@@ -46,7 +46,7 @@ void print(const MergeReport &report, const Project &project, std::ostream &out)
     if (report.changes == 0)
         fmt::print(out, "Nothing new: this project has all changes of the other copy.\n");
     else
-        fmt::print(out, "{} brought in; {} differ from before; {} copied.\n",
+        fmt::print(out, "{} brought in; {} changed by it; {} copied.\n",
                    counted(std::int64_t(report.changes), "change"),
                    counted(std::int64_t(report.records), "record"),
                    counted(std::int64_t(report.files), "file"));
