@@ -43,7 +43,7 @@ chroot "$root" sh -euc '
     lastrivet-cli import Demo.lastrivet /usr/share/lastrivet/demo/demo.json --create
     lastrivet-cli ready Demo.lastrivet | head -n 12
     lastrivet-cli workshop torque --thread 1/4-28 --nut tension
-    closing=$(lastrivet-cli ready Demo.lastrivet --json | sed -n "s/^ *\"closing\": \([0-9]*\),*$/\1/p" | head -n 1)
+    closing=$(lastrivet-cli ready Demo.lastrivet --json | sed -n "s/.*\"closings\":\[{\"id\":\([0-9]*\).*/\1/p")
     lastrivet-cli packet Demo.lastrivet --closing "$closing" --to packet.pdf
     head -c 5 packet.pdf | grep -q %PDF
     lastrivet-cli verify Demo.lastrivet
