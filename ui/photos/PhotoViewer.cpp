@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/PhotoViewer.h"
 
-#include "core/evidence/MediaFile.h"
 #include "core/project/acts/PhotoActs.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
@@ -10,14 +9,13 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PictureLoader.h"
+#include "ui/widgets/ProjectFiles.h"
 
-#include <QDesktopServices>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QStackedWidget>
-#include <QUrl>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
@@ -315,12 +313,7 @@ void PhotoViewer::keepCaption()
 
 void PhotoViewer::openFile()
 {
-    const Media *media = m_session.records()->find(m_media);
-    const auto file =
-        media ? evidence::locateToOpen(m_session.project().folder(), *media) : std::nullopt;
-    if (!file || !QDesktopServices::openUrl(QUrl::fromLocalFile(pathText(*file))))
-        m_session.complain(tr("This computer has no program that opens %1.")
-                               .arg(media ? toQt(media->file) : QString()));
+    ui::openFile(m_session, m_media);
 }
 
 } // namespace lastrivet::ui

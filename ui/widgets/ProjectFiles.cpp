@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/ProjectFiles.h"
+
+#include "core/base/Error.h"
+#include "core/evidence/IntakeStore.h"
+#include "core/evidence/MediaFile.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+
+#include <QCoreApplication>
+#include <QDesktopServices>
+#include <QMimeData>
+#include <QUrl>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QString tr(const char *text, int count = -1)
+{
+    return QCoreApplication::translate("ProjectFiles", text, nullptr, count);
+}
+
+} // namespace
+
+bool attachFiles(Session &session, const QString &name, const QStringList &files,
+                 const std::function<void(Edit &, Id<Media>)> &attach)
+{
+    std::vector<evidence::IncomingFile> incoming;
+    for (const QString &file : files) {
+        evidence::IncomingFile one;
+        one.path = toPath(file);
+        incoming.push_back(std::move(one));
+    }
+    evidence::IntakeReport report;
+    try {
+        report = evidence::takeIn(session.project(), incoming, 1);
+    } catch (const Fault &fault) {
+        session.complain(fault);
+        return false;
+    }
+    auto taken = report.taken;
+    taken.insert(taken.end(), report.already_there.begin(), report.already_there.end());
+    const bool isDone =
+        !taken.empty() &&
+        session.change(tr("%1: %n files attached", int(taken.size())).arg(name), [&](Edit &edit) {
+            for (const Id<Media> file : taken)
+                attach(edit, file);
+        });
+    if (!report.failures.empty())
+        session.complain(inWords(report.failures.front().why));
+    return isDone;
+}
+
+void openFile(Session &session, Id<Media> id)
+{
+    const Media *media = session.records()->find(id);
+    const auto file =
+        media ? evidence::locateToOpen(session.project().folder(), *media) : std::nullopt;
+    if (!file || !QDesktopServices::openUrl(QUrl::fromLocalFile(pathText(*file))))
+        session.complain(tr("This computer has no program that opens %1.")
+                             .arg(media ? toQt(media->file) : QString()));
+}
+
+QStringList filesIn(const QMimeData &offered)
+{
+    QStringList files;
+    for (const QUrl &url : offered.urls()) {
+        if (url.isLocalFile())
+            files << url.toLocalFile();
+    }
+    return files;
+}
+
+} // namespace lastrivet::ui
