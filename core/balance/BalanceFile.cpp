@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/balance/BalanceFile.h"
 
+#include "core/base/Tongue.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/StrictJson.h"
 
@@ -21,7 +22,7 @@ constexpr std::array<std::string_view, 5> armUnits{"in", "mm", "cm", "m", "ft"};
 
 [[noreturn]] void refuse(const std::string &pointer, const std::string &what)
 {
-    throw ProfileFault{pointer, what};
+    throw ProfileFault{pointer, verbatim(what)};
 }
 
 void requireOnly(const json &object, const std::string &pointer,
@@ -102,8 +103,8 @@ Result<Question, Message> readQuestion(std::string_view text)
         question.chord = chordOf(object);
         return question;
     } catch (const ProfileFault &fault) {
-        return Message{"{0}", {fault.pointer.empty() ? "It " + fault.what + "."
-                                                     : fault.pointer + " " + fault.what + "."}};
+        const std::string place = fault.pointer.empty() ? "It" : fault.pointer;
+        return Message{"{0}", {place + " " + english(fault.what) + "."}};
     }
 }
 

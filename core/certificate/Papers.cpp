@@ -4,8 +4,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
-#include <tuple>
 
 namespace lastrivet::certificate {
 
@@ -70,28 +68,12 @@ ByKey latestByKey(const Records &records, Moment asOf)
 void fill(Paper &paper, const CertificateDocument &document, Moment asOf)
 {
     paper.state = stateOf(document, asOf);
-    if (paper.state == PaperState::Missing)
+    // A record without dates is there whatever the day; nothing has happened on it.
+    if (paper.state == PaperState::Missing && (document.asked_on || document.received_on))
         return;
     paper.record = document.id;
     paper.hasNumber = !document.number.empty();
     paper.hasScan = !document.media_ids.empty();
-}
-
-/// A text without what people leave out or put in between.
-std::string plain(std::string_view text)
-{
-    std::string plain;
-    for (const char c : text) {
-        if (c != ' ' && c != '-' && c != '.')
-            plain += c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
-    }
-    return plain;
-}
-
-std::string_view builderName(const Records &records)
-{
-    const auto *builder = records.find(records.project.builder_id);
-    return builder ? std::string_view(builder->name) : std::string_view();
 }
 
 } // namespace
@@ -127,49 +109,38 @@ std::vector<Paper> missingPapers(const Records &records, const Profile &profile,
     return missing;
 }
 
-std::vector<Disagreement> disagreements(const Records &records)
+Message inWords(const Paper &paper, const Records &records)
 {
-    std::vector<Disagreement> found;
-    const auto compare = [&](const CertificateDocument &document, std::string_view what,
-                             const std::string &written, std::string_view expected) {
-        if (!written.empty() && !expected.empty() && plain(written) != plain(expected))
-            found.push_back({std::string(what), document.id, written, std::string(expected)});
+    const CertificateDocument *document = records.find(paper.record);
+    const auto on = [](const std::optional<Moment> &moment) {
+        return std::vector<std::string>{moment->text()};
     };
-    const auto &project = records.project;
-    for (const auto &document : records.certificate_documents) {
-        if (document.withdrawn_on)
-            continue;
-        compare(document, "name", document.name_as_written, builderName(records));
-        compare(document, "model", document.model_as_written, project.model);
-        compare(document, "serial number", document.serial_as_written, project.serial_number);
-        compare(document, "registration", document.registration_as_written, project.registration);
+    switch (paper.state) {
+    case PaperState::Missing:
+        break;
+    case PaperState::Asked:
+        return {"asked for on {0}", on(document->asked_on)};
+    case PaperState::Here:
+        return {"here since {0}", on(document->received_on)};
+    case PaperState::Expired:
+        return {"expired after {0}", on(document->expires_on)};
     }
-    return found;
+    return {"not here", {}};
 }
 
-std::vector<SameSerialNumber> sameSerialNumbers(const Records &records)
+Message inWords(Need need)
 {
-    std::vector<SameSerialNumber> found;
-    std::map<std::tuple<std::string, std::string>, RecordRef> first;
-    const auto look = [&](RecordRef record, const std::string &part, const std::string &serial,
-                          bool counts) {
-        if (!counts || serial.empty() || part.empty())
-            return;
-        const auto [known, isNew] = first.try_emplace({plain(part), plain(serial)}, record);
-        if (!isNew)
-            found.push_back({known->second, record, serial});
-    };
-    for (const auto &part : records.components)
-        look({RecordType::Component, part.id.value()}, part.part_number, part.serial_number,
-             !part.withdrawn_on);
-    for (const auto &piece : records.equipment) {
-        const auto *part = records.find(piece.component_id);
-        // Equipment that stands for a part of the tree says the same of it.
-        const bool isThatPart = part && plain(part->serial_number) == plain(piece.serial_number);
-        look({RecordType::Equipment, piece.id.value()}, piece.part_number, piece.serial_number,
-             !piece.withdrawn_on && !piece.removed_on && !isThatPart);
+    switch (need) {
+    case Need::Required:
+        return {"required", {}};
+    case Need::Expected:
+        return {"expected", {}};
+    case Need::SomeCases:
+        return {"in some cases", {}};
+    case Need::Resale:
+        break;
     }
-    return found;
+    return {"for resale", {}};
 }
 
 } // namespace lastrivet::certificate

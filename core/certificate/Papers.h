@@ -30,7 +30,7 @@ struct Paper {
     /// As people cite it; empty for an added document.
     std::string source;
     PaperState state = PaperState::Missing;
-    /// The latest record of it; none when it is missing.
+    /// The latest record of it; none while nobody began one.
     Id<CertificateDocument> record;
     /// Received without a number, or without a picture of it: told, but no fault.
     bool hasNumber = false;
@@ -44,28 +44,9 @@ std::vector<Paper> papers(const Records &records, const Profile &profile, Moment
 /// Required documents that are not here, in the same order.
 std::vector<Paper> missingPapers(const Records &records, const Profile &profile, Moment asOf);
 
-/// Two papers, or a paper and the project, that do not say the same.
-struct Disagreement {
-    /// What is written differently: "name", "model", "serial number", "registration".
-    std::string what;
-    Id<CertificateDocument> document;
-    std::string written;
-    /// What the project's own facts say.
-    std::string expected;
-};
-
-/// Documents whose name, model, serial number or registration is written otherwise than the
-/// project has it. Upper and lower case, spaces, hyphens and full stops do not count; an empty
-/// entry disagrees with nothing.
-std::vector<Disagreement> disagreements(const Records &records);
-
-/// Two live parts or pieces of equipment that claim one serial number of one maker's part.
-struct SameSerialNumber {
-    RecordRef first{RecordType::Equipment, 0};
-    RecordRef second{RecordType::Equipment, 0};
-    std::string serial_number;
-};
-
-std::vector<SameSerialNumber> sameSerialNumbers(const Records &records);
+/// "not here", "asked for on 3 Mar 2026", "here since …", "expired on …": the state with its day.
+Message inWords(const Paper &paper, const Records &records);
+/// "required", "expected", "in some cases", "for resale".
+Message inWords(Need need);
 
 } // namespace lastrivet::certificate

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/credit/Credit.h"
 
+#include "core/credit/Tenths.h"
 #include "core/records/invariants/Ancestors.h"
 
 #include <algorithm>
@@ -61,10 +62,9 @@ bool isShown(const CreditTask &task, const Records &records, const PartsShown &p
 
 void addTick(TwoColumns &columns, const CreditTask &task)
 {
-    const auto builder = task.assembly_tenths + task.fabrication_tenths;
-    const auto maker = task.kit_tenths + task.commercial_tenths;
-    columns.builder_half_ticks += builder > maker ? 2 : builder == maker ? 1 : 0;
-    columns.maker_half_ticks += maker > builder ? 2 : builder == maker ? 1 : 0;
+    const HalfTicks ticks = halfTicksOf(task);
+    columns.builder_half_ticks += ticks.builder;
+    columns.maker_half_ticks += ticks.maker;
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/DocumentBuilder.h"
 
+#include "core/base/Tongue.h"
 #include "core/exchange/DocumentFormat.h"
 #include "core/exchange/FieldValue.h"
 #include "core/profiles/ProfileJson.h"
@@ -238,7 +239,7 @@ void DocumentBuilder::endProfile()
         m_reading.document.profile = *profile;
     else
         m_reading.errors.push_back(
-            {"/profile_copy" + profile.reason().pointer, {}, {"{0}.", {profile.reason().what}}});
+            {"/profile_copy" + profile.reason().pointer, {}, {"{0}.", {nested(profile.reason().what)}}});
 }
 
 void DocumentBuilder::endDocument()

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/base/Result.h"
 #include "core/profiles/Profile.h"
 
@@ -14,7 +15,8 @@ namespace lastrivet {
 struct ProfileFault {
     /// JSON pointer (RFC 6901); empty for the whole text.
     std::string pointer;
-    std::string what;
+    /// Goes on after the place: "is empty".
+    Message what;
 
     /// One sentence: the place, the pointer, what is wrong. `place`: the file as people know it.
     std::string sentence(std::string_view place) const;

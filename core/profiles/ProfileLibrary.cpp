@@ -5,6 +5,7 @@
 #include "core/base/Error.h"
 #include "core/profiles/ProfileJson.h"
 
+#include <cstdlib>
 #include <fmt/format.h>
 #include <fstream>
 #include <iterator>
@@ -44,6 +45,11 @@ std::set<std::string> idsIn(const fs::path &folder)
     return ids;
 }
 
+std::vector<fs::path> shippedFolders()
+{
+    return {fs::path(LASTRIVET_RESOURCES) / "profiles", fs::path("/usr/share/lastrivet/profiles")};
+}
+
 } // namespace
 
 Profile readProfileFile(const fs::path &file)
@@ -59,10 +65,31 @@ ProfileLibrary::ProfileLibrary(std::vector<fs::path> folders)
 {
 }
 
+ProfileLibrary ProfileLibrary::shipped()
+{
+    return ProfileLibrary(shippedFolders());
+}
+
 ProfileLibrary ProfileLibrary::standard()
 {
-    return ProfileLibrary(
-        {fs::path(LASTRIVET_RESOURCES) / "profiles", fs::path("/usr/share/lastrivet/profiles")});
+    auto folders = shippedFolders();
+    if (const fs::path own = ownFolder(); !own.empty())
+        folders.push_back(own);
+    return ProfileLibrary(std::move(folders));
+}
+
+fs::path ProfileLibrary::ownFolder()
+{
+    const auto valueOf = [](const char *name) {
+        const char *value = std::getenv(name);
+        return fs::path(value ? value : "");
+    };
+    const fs::path data = valueOf("XDG_DATA_HOME");
+    // The specification takes a path that is not absolute for none.
+    if (data.is_absolute())
+        return data / "lastrivet" / "profiles";
+    const fs::path home = valueOf("HOME");
+    return home.is_absolute() ? home / ".local/share/lastrivet/profiles" : fs::path();
 }
 
 std::vector<std::string> ProfileLibrary::ids() const

@@ -19,7 +19,12 @@ public:
     explicit ProfileLibrary(std::vector<std::filesystem::path> folders);
     /// The profiles that come with the program: beside its source while it is being developed, else
     /// where it was installed.
+    static ProfileLibrary shipped();
+    /// Those, and the person's own.
     static ProfileLibrary standard();
+    /// Where the person's own profiles lie: below the folder for data of the XDG Base Directory
+    /// Specification. Empty where there is no home.
+    static std::filesystem::path ownFolder();
 
     /// Every id there is, in alphabetical order.
     std::vector<std::string> ids() const;

@@ -17,6 +17,7 @@ namespace {
 using nlohmann::json;
 using profiles::inQuotes;
 using profiles::pointerStep;
+using profiles::refuseAt;
 
 constexpr std::size_t longestText = 2'000;
 constexpr std::size_t longestKey = 64;
@@ -45,7 +46,7 @@ public:
                      Row &into)
     {
         if (!value.is_object())
-            throw ProfileFault{pointer, "is no object"};
+            refuseAt(pointer, {"is no object", {}});
         ObjectReader reader(value, pointer, cited);
         profiles::fieldsOf(reader, into);
         reader.refuseOthers();
@@ -55,9 +56,8 @@ public:
     {
         into = textOf(needed(name), at(name));
         if (!isKey(into))
-            refuse(name, fmt::format("{} is no key: lower-case letters, digits, - and _, at most "
-                                     "{} of them",
-                                     inQuotes(into), longestKey));
+            refuse(name, {"{0} is no key: lower-case letters, digits, - and _, at most {1} of them",
+                          {inQuotes(into), std::to_string(longestKey)}});
     }
     void text(const char *name, std::string &into) { into = textOf(needed(name), at(name)); }
     void optionalText(const char *name, std::string &into)
@@ -75,7 +75,7 @@ public:
         text(name, into);
         const auto moment = Moment::parse(into);
         if (!moment || moment->hasTime())
-            refuse(name, fmt::format("{} is no day from 1900 to 2199", inQuotes(into)));
+            refuse(name, {"{0} is no day from 1900 to 2199", {inQuotes(into)}});
     }
     void optionalDay(const char *name, std::string &into)
     {
@@ -86,7 +86,7 @@ public:
     {
         const json &value = needed(name);
         if (!value.is_boolean())
-            refuse(name, "is neither true nor false");
+            refuse(name, {"is neither true nor false", {}});
         into = value.get<bool>();
     }
     void number(const char *name, std::int64_t &into, std::int64_t low, std::int64_t high)
@@ -96,7 +96,8 @@ public:
         const bool fits = value.is_number_integer() &&
                           !(value.is_number_unsigned() && value.get<std::uint64_t>() > INT64_MAX);
         if (!fits || value.get<std::int64_t>() < low || value.get<std::int64_t>() > high)
-            refuse(name, fmt::format("is no whole number from {} to {}", low, high));
+            refuse(name, {"is no whole number from {0} to {1}",
+                          {std::to_string(low), std::to_string(high)}});
         into = value.get<std::int64_t>();
     }
     void optionalNumber(const char *name, std::optional<std::int64_t> &into, std::int64_t low,
@@ -122,8 +123,7 @@ public:
         eachOf(name, least, [&](const json &value, const std::string &pointer) {
             const Word word = wordOf<Word>(value, pointer);
             if (into.contains(word))
-                throw ProfileFault{pointer,
-                                   fmt::format("\"{}\" is listed twice", lastrivet::word(word))};
+                refuseAt(pointer, {"{0} is listed twice", {inQuotes(lastrivet::word(word))}});
             into.insert(word);
         });
     }
@@ -153,9 +153,9 @@ private:
     }
 
     std::string at(std::string_view name) const { return m_pointer + '/' + pointerStep(name); }
-    [[noreturn]] void refuse(std::string_view name, std::string what) const
+    [[noreturn]] void refuse(std::string_view name, Message what) const
     {
-        throw ProfileFault{at(name), std::move(what)};
+        refuseAt(at(name), std::move(what));
     }
 
     const json *find(const char *name)
@@ -168,14 +168,14 @@ private:
     {
         const json *value = find(name);
         if (!value)
-            refuse(name, "is missing");
+            refuse(name, {"is missing", {}});
         return *value;
     }
     void refuseOthers() const
     {
         for (const auto &[name, value] : m_object.items()) {
             if (!m_asked.contains(name))
-                refuse(name, "is no field of a profile");
+                refuse(name, {"is no field of a profile", {}});
         }
     }
 
@@ -183,9 +183,9 @@ private:
     {
         const json &list = needed(name);
         if (!list.is_array())
-            refuse(name, "is no list");
+            refuse(name, {"is no list", {}});
         if (list.size() < least)
-            refuse(name, fmt::format("has fewer than {} entries", least));
+            refuse(name, {"has fewer than {0} entries", {std::to_string(least)}});
         for (std::size_t i = 0; i < list.size(); ++i)
             body(list[i], fmt::format("{}/{}", at(name), i));
     }
@@ -193,23 +193,24 @@ private:
     static std::string textOf(const json &value, const std::string &pointer)
     {
         if (!value.is_string())
-            throw ProfileFault{pointer, "is no text"};
+            refuseAt(pointer, {"is no text", {}});
         std::string text = value.get<std::string>();
         if (text.empty())
-            throw ProfileFault{pointer, "is empty"};
+            refuseAt(pointer, {"is empty", {}});
         if (text.size() > longestText)
-            throw ProfileFault{pointer, fmt::format("is longer than {} bytes", longestText)};
+            refuseAt(pointer, {"is longer than {0} bytes", {std::to_string(longestText)}});
         if (text.find('\0') != std::string::npos)
-            throw ProfileFault{pointer, "holds the character U+0000"};
+            refuseAt(pointer, {"holds the character U+0000", {}});
         return text;
     }
     template <class Word> static Word wordOf(const json &value, const std::string &pointer)
     {
         const std::string text = textOf(value, pointer);
         const auto word = parseWord<Word>(text);
-        if (!word)
-            throw ProfileFault{pointer, fmt::format("{} is none of {}", inQuotes(text),
-                                                    fmt::join(Words<Word>::list, ", "))};
+        if (!word) {
+            const auto known = fmt::format("{}", fmt::join(Words<Word>::list, ", "));
+            refuseAt(pointer, {"{0} is none of {1}", {inQuotes(text), known}});
+        }
         return *word;
     }
 
@@ -225,9 +226,10 @@ void refuseDoubles(const std::vector<Row> &rows, std::string Row::*name, std::st
 {
     std::set<std::string_view> seen;
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        if (!seen.insert(rows[i].*name).second)
-            throw ProfileFault{fmt::format("{}/{}/{}", pointer, i, field),
-                               fmt::format("{} is there already", inQuotes(rows[i].*name))};
+        if (seen.insert(rows[i].*name).second)
+            continue;
+        const auto place = fmt::format("{}/{}/{}", pointer, i, field);
+        refuseAt(place, {"{0} is there already", {inQuotes(rows[i].*name)}});
     }
 }
 
@@ -240,8 +242,8 @@ void checkNames(const Profile &profile, const std::vector<Cited> &cited)
     refuseDoubles(profile.sources, &Profile::Source::id, "/sources", "id");
     for (const Cited &citation : cited) {
         if (!profile.findSource(citation.source))
-            throw ProfileFault{citation.pointer, fmt::format("{} is none of the listed sources",
-                                                             inQuotes(citation.source))};
+            refuseAt(citation.pointer,
+                     {"{0} is none of the listed sources", {inQuotes(citation.source)}});
     }
 }
 
@@ -249,8 +251,8 @@ void checkNames(const Profile &profile, const std::vector<Cited> &cited)
 
 std::string ProfileFault::sentence(std::string_view place) const
 {
-    return pointer.empty() ? fmt::format("{} {}.", place, what)
-                           : fmt::format("{}: {} {}.", place, pointer, what);
+    return pointer.empty() ? fmt::format("{} {}.", place, english(what))
+                           : fmt::format("{}: {} {}.", place, pointer, english(what));
 }
 
 Result<Profile, ProfileFault> readProfile(std::string_view text)

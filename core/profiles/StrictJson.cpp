@@ -5,7 +5,6 @@
 #include "core/profiles/ProfileJson.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <vector>
@@ -38,14 +37,13 @@ private:
     void enter(int depth)
     {
         if (depth >= deepest)
-            throw ProfileFault{"", fmt::format("is nested more than {} deep", deepest)};
+            refuseAt("", {"is nested more than {0} deep", {std::to_string(deepest)}});
         m_keys.emplace_back();
     }
     void note(const std::string &key)
     {
         if (!m_keys.back().insert(key).second)
-            throw ProfileFault{
-                "", fmt::format("the field {} stands twice in one object", inQuotes(key))};
+            refuseAt("", {"the field {0} stands twice in one object", {inQuotes(key)}});
     }
 
     std::vector<std::set<std::string>> m_keys;
@@ -56,10 +54,17 @@ ProfileFault notJson(std::string_view text, std::size_t byte)
     const std::string_view before = text.substr(0, byte > 0 ? byte - 1 : 0);
     const auto line = 1 + std::ranges::count(before, '\n');
     const auto column = before.size() - (before.rfind('\n') + 1) + 1;
-    return {"", fmt::format("is not JSON at line {}, column {}", line, column)};
+    return {"",
+            {"is not JSON at line {0}, column {1}",
+             {std::to_string(line), std::to_string(column)}}};
 }
 
 } // namespace
+
+void refuseAt(std::string pointer, Message what)
+{
+    throw ProfileFault{std::move(pointer), std::move(what)};
+}
 
 std::string pointerStep(std::string_view key)
 {
@@ -89,13 +94,13 @@ std::string inQuotes(std::string_view text)
 json parseStrictly(std::string_view text)
 {
     if (text.size() > longestProfile)
-        throw ProfileFault{"", "is longer than 1 MiB"};
+        refuseAt("", {"is longer than 1 MiB", {}});
     try {
         return json::parse(text, Gate{});
     } catch (const json::parse_error &error) {
         throw notJson(text, error.byte);
     } catch (const json::exception &) {
-        throw ProfileFault{"", "holds a number that is too large"};
+        refuseAt("", {"holds a number that is too large", {}});
     }
 }
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
+
 #include <nlohmann/json_fwd.hpp>
 #include <string>
 #include <string_view>
@@ -12,6 +14,9 @@ namespace lastrivet::profiles {
 /// UTF-8, longer than 1 MiB or nested more than 8 deep, and for a key that stands twice in one
 /// object.
 nlohmann::json parseStrictly(std::string_view text);
+
+/// Throws a `ProfileFault`.
+[[noreturn]] void refuseAt(std::string pointer, Message what);
 
 /// A key as it stands in a JSON pointer (RFC 6901).
 std::string pointerStep(std::string_view key);

@@ -51,7 +51,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view l
     if (m_records != before)
         throw std::logic_error("a change was made within a change");
     const auto touched = edit.touched();
-    if (auto wrong = violations(edit.records(), m_profile, touched); !wrong.empty())
+    if (auto wrong = violations(edit.records(), edit.profile(), touched); !wrong.empty())
         return Refusal{std::move(wrong), {}};
     Plan plan{kind, std::string(label), {}, touched.size(), {}, &edit.records()};
     plan.write = [&]() -> std::optional<Refusal> {
@@ -59,6 +59,8 @@ Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view l
             m_store->writer.write(ref.type, before->find(ref.type, ref.id),
                                   edit.records().find(ref.type, ref.id));
         }
+        if (edit.newProfile())
+            m_store->writer.writeProfile(edit.records().profile_copy);
         return std::nullopt;
     };
     return carryOut(plan);

@@ -3,6 +3,7 @@
 #include "core/project/WorkingEdit.h"
 
 #include "core/base/Clock.h"
+#include "core/profiles/ProfileJson.h"
 #include "core/records/Description.h"
 
 #include <algorithm>
@@ -84,6 +85,15 @@ void WorkingEdit::putAny(RecordType type, const void *record)
     std::stable_sort(session.workers.begin(), session.workers.end(),
                      [](const auto &a, const auto &b) { return a.person_id < b.person_id; });
     m_records.put(type, &session);
+}
+
+void WorkingEdit::useProfile(const Profile &profile)
+{
+    m_newProfile = profile;
+    m_records.profile_copy = profileJson(profile);
+    ProjectFacts facts = m_records.project;
+    facts.profile = profile.id;
+    putAny(RecordType::Project, &facts);
 }
 
 std::vector<RecordRef> WorkingEdit::touched() const

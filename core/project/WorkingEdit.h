@@ -5,6 +5,7 @@
 #include "core/project/Edit.h"
 
 #include <chrono>
+#include <optional>
 #include <vector>
 
 namespace lastrivet {
@@ -17,11 +18,15 @@ public:
                 std::chrono::sys_time<std::chrono::milliseconds> now, std::int64_t &greatestId);
 
     const Records &records() const override { return m_records; }
-    const Profile &profile() const override { return m_profile; }
+    const Profile &profile() const override { return m_newProfile ? *m_newProfile : m_profile; }
     Moment now() const override;
     std::int64_t newId() override;
     void putAny(RecordType type, const void *record) override;
 
+    /// The project goes by this profile from now on, and keeps it as its copy.
+    void useProfile(const Profile &profile);
+    /// The profile that was put; null while the project keeps its own.
+    const Profile *newProfile() const { return m_newProfile ? &*m_newProfile : nullptr; }
     /// The records that are not as they were, each once, in order.
     std::vector<RecordRef> touched() const;
 
@@ -34,6 +39,7 @@ private:
     std::chrono::sys_time<std::chrono::milliseconds> m_now;
     std::int64_t &m_greatestId;
     std::vector<RecordRef> m_put;
+    std::optional<Profile> m_newProfile;
 };
 
 /// The greatest id of any record.

@@ -22,8 +22,10 @@ WORDS_TOO = {"core/packet/InWords.cpp", "core/records/Noun.cpp", "core/readiness
 NOT_SAID = ("core/storage/", "core/answers/", "core/profiles/", "core/base/", "core/verify/",
             "core/airframe/KindOfAircraft.cpp", "core/airframe/PlaceWords.cpp", "core/entry/Fold.cpp",
             "core/evidence/ReadableName.cpp", "core/exchange/JsonEvents.cpp", "ui/print/PdfFinish.cpp")
-# … but for what the window says of a project by itself.
-SAID = {"core/verify/OpeningCheck.cpp"}
+# … but for what the window says of a project and of profiles by itself.
+SAID = {"core/profiles/ProfileDraft.cpp", "core/profiles/ProfileReader.cpp",
+        "core/profiles/StrictJson.cpp",
+        "core/verify/OpeningCheck.cpp"}
 MACHINE = re.compile(r"\bfmt::|static_assert|QStringLiteral|QLatin1String|QLatin1Char|#include")
 THROWN = re.compile(r"\bthrow \w+\(\s*$")
 
@@ -132,12 +134,20 @@ def starter_texts(root):
             yield text.replace("\\", "\\\\").replace('"', '\\"')
 
 
+def credit_texts(root):
+    whole = json.loads((root / "resources/credit/tasks.json").read_text(encoding="utf-8"))
+    for kind in whole["classes"]:
+        yield kind["title"]
+        for section in kind["sections"]:
+            yield from [section["title"], *section["tasks"]]
+
+
 def main():
     root, output = Path(sys.argv[1]), Path(sys.argv[2])
     groups = {"Message": sorted(set(core_patterns(root)) | set(printed_patterns(root))),
               "Word": sorted(set(vocabulary(root))),
               "FieldName": sorted(set(field_names(root))),
-              "Starter": sorted(set(starter_texts(root)))}
+              "Starter": sorted(set(starter_texts(root)) | set(credit_texts(root)))}
     lines = ["// Made by resources/translations/collect.py; read by lupdate, never compiled."]
     for context, texts in groups.items():
         lines += [f'QT_TRANSLATE_NOOP("{context}", "{text}"),' for text in texts]

@@ -4,6 +4,10 @@
 #include "tests/ui/support/Looks.h"
 #include "ui/backup/BackupForm.h"
 #include "ui/backup/RestoreForm.h"
+#include "ui/certificate/CertificatePage.h"
+#include "ui/certificate/CrossCheckView.h"
+#include "ui/certificate/MajorPortionView.h"
+#include "ui/certificate/PapersView.h"
 #include "ui/closings/ClosingView.h"
 #include "ui/closings/ClosingsPage.h"
 #include "ui/closings/FindingRows.h"
@@ -19,6 +23,8 @@
 #include "ui/photos/PhotosPage.h"
 #include "ui/photos/PictureView.h"
 #include "ui/prints/PrintForm.h"
+#include "ui/rules/RulesDraft.h"
+#include "ui/rules/RulesView.h"
 #include "ui/shell/Executor.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/MainWindow.h"
@@ -164,6 +170,29 @@ public:
         }
     }
 
+    /// The places of the certificate, and rules with something wrong in them.
+    void takeCertificate()
+    {
+        auto &view = *m_window.view();
+        view.open(ui::PageId::Certificate);
+        auto &page = static_cast<ui::CertificatePage &>(view.page(ui::PageId::Certificate));
+        for (const CertificateDocument &document : view.session().records()->certificate_documents)
+            page.showRecord({RecordType::CertificateDocument, document.id.value()});
+        take(QStringLiteral("certificate-document"));
+        page.open(page.crossCheck());
+        take(QStringLiteral("certificate-facts"));
+        page.open(page.majorPortion());
+        take(QStringLiteral("certificate-portion"));
+        page.open(page.rules());
+        take(QStringLiteral("certificate-rules"));
+        Profile wrong = page.rules().draft().profile();
+        wrong.documents.emplace_back();
+        page.rules().draft().begin(wrong);
+        press(QStringLiteral("Show it"));
+        take(QStringLiteral("certificate-rules-wrong"));
+        page.open(page.papers());
+    }
+
     /// Photos by part, what is missing, and the first one with marks opened.
     void takePhotos()
     {
@@ -204,6 +233,18 @@ public:
             take(QStringLiteral("print-%1").arg(kind));
         }
         m_window.printForm().hide();
+    }
+
+    /// The long papers themselves, as PDF.
+    void makePapers()
+    {
+        for (const ui::PrintKind kind : {ui::PrintKind::MajorPortion, ui::PrintKind::FinalFile}) {
+            ui::PrintWish wish;
+            wish.kind = kind;
+            wish.choices = ui::usualChoices();
+            wish.file = QDir(m_folder).filePath(QStringLiteral("paper-%1.pdf").arg(int(kind)));
+            ui::carryOut(m_window.view()->session(), wish);
+        }
     }
 
     void takeBackups()
@@ -349,9 +390,11 @@ int main(int argc, char *argv[])
     gallery.takeLog();
     gallery.takeClosings();
     gallery.takeInspection();
+    gallery.takeCertificate();
     gallery.takePhotos();
     gallery.takeCapture();
     gallery.takePrints();
+    gallery.makePapers();
     gallery.takeBackups();
     gallery.takeJournal();
     return 0;

@@ -26,29 +26,6 @@ const Standing::Event *latestEvent(const Standing &standing)
     return standing.events.empty() ? nullptr : &standing.events.back();
 }
 
-void drawStates(Pages &pages, const HandOver &book)
-{
-    const Wording &words = pages.wording();
-    Table table;
-    table.columns = {{words.text("Closing"), 4}, {words.text("Part"), 4},
-                     {words.text("State"), 4.4}, {words.text("Closed"), 2.2},
-                     {words.text("By"), 2.4}};
-    for (const Standing &standing : book.whole.standings) {
-        const Standing::Event *event = latestEvent(standing);
-        const bool isClosed = event && event->closed_on;
-        table.rows.push_back(
-            {{{asIs(standing.title), Mark::None, true},
-              {asIs(standing.part)},
-              {words.text(readiness::stateInWords(standing.state)), markOf(standing.state)},
-              {isClosed ? words.day(event->closed_on, event->approximate) : QString()},
-              {isClosed ? asIs(event->by) : QString()}}});
-    }
-    pages.smallHeading(words.text("What is closed"), leastHeightOf(table, pages.body().width()));
-    if (table.rows.empty())
-        pages.text(words.text("No closing is on record."));
-    drawTable(pages, table);
-}
-
 /// A section without rows is left out, and named here instead.
 void drawNotOnRecord(Pages &pages, const HandOver &book)
 {
@@ -94,6 +71,29 @@ QString nameInTree(const HandOver::Part &part)
 
 } // namespace
 
+void drawWhatIsClosed(Pages &pages, const HandOver &book)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Closing"), 4}, {words.text("Part"), 4},
+                     {words.text("State"), 4.4}, {words.text("Closed"), 2.2},
+                     {words.text("By"), 2.4}};
+    for (const Standing &standing : book.whole.standings) {
+        const Standing::Event *event = latestEvent(standing);
+        const bool isClosed = event && event->closed_on;
+        table.rows.push_back(
+            {{{asIs(standing.title), Mark::None, true},
+              {asIs(standing.part)},
+              {words.text(readiness::stateInWords(standing.state)), markOf(standing.state)},
+              {isClosed ? words.day(event->closed_on, event->approximate) : QString()},
+              {isClosed ? asIs(event->by) : QString()}}});
+    }
+    pages.smallHeading(words.text("What is closed"), leastHeightOf(table, pages.body().width()));
+    if (table.rows.empty())
+        pages.text(words.text("No closing is on record."));
+    drawTable(pages, table);
+}
+
 void drawBookFront(Pages &pages, const HandOver &book)
 {
     const Wording &words = pages.wording();
@@ -101,7 +101,7 @@ void drawBookFront(Pages &pages, const HandOver &book)
               words.text("As built, as the records say on {0}", {book.whole.as_of.text()}));
     drawAircraft(pages, book.whole.front.aircraft);
     drawHowLong(pages, book);
-    drawStates(pages, book);
+    drawWhatIsClosed(pages, book);
     drawNotOnRecord(pages, book);
     drawContents(pages);
 }

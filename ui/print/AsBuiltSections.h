@@ -12,6 +12,9 @@ class Pages;
 /// Which aircraft, how long it took, what is closed, what is not on record, and the contents.
 void drawBookFront(Pages &pages, const packet::HandOver &book);
 void drawParts(Pages &pages, const packet::HandOver &book);
+/// Every closing in a line: its state, when and by whom it was closed.
+void drawWhatIsClosed(Pages &pages, const packet::HandOver &book);
+/// Every closing with its hold points and its history.
 void drawClosings(Pages &pages, const packet::HandOver &book);
 void drawEquipment(Pages &pages, const packet::HandOver &book);
 void drawLogSummary(Pages &pages, const packet::HandOver &book);

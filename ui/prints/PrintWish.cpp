@@ -6,8 +6,10 @@
 #include "core/calendar/CalendarFile.h"
 #include "ui/convert/QtText.h"
 #include "ui/print/BlankForm.h"
+#include "ui/print/FinalFilePrinter.h"
 #include "ui/print/HandOverPrinter.h"
 #include "ui/print/LabelSheet.h"
+#include "ui/print/MajorPortionPrinter.h"
 #include "ui/print/TagSheet.h"
 #include "ui/shell/Session.h"
 
@@ -75,6 +77,14 @@ std::optional<print::Printed> print(const Source &source, const print::Imprint &
         return print::printBlankForm({formOf(wish.kind), source.aircraft(),
                                       source.records->project.units, wish.sheets},
                                      imprint, wish.choices, source.place(), onPercent);
+    if (wish.kind == PrintKind::MajorPortion)
+        return print::printMajorPortion(
+            packet::majorPortion(*source.records, source.profile, source.answer->as_of), imprint,
+            pictures, wish.choices, source.place(), onPercent);
+    if (wish.kind == PrintKind::FinalFile)
+        return print::printFinalFile(
+            packet::finalFile(*source.records, source.profile, *source.answer), imprint, pictures,
+            wish.choices, source.place(), onPercent);
     if (wish.kind == PrintKind::HandOver)
         return print::printHandOver(
             packet::handOver(*source.records, source.profile, *source.answer), imprint, pictures,
@@ -120,6 +130,10 @@ QString nameOf(PrintKind kind)
         return tr("Blank form: log of a week");
     case PrintKind::FindingForm:
         return tr("Blank form: findings of a visit");
+    case PrintKind::MajorPortion:
+        return tr("Major portion with its evidence");
+    case PrintKind::FinalFile:
+        return tr("File for the final inspection");
     case PrintKind::HandOver:
         return tr("Hand-over book");
     case PrintKind::Calendar:

@@ -18,10 +18,12 @@ enum class PrintKind {
     BatchForm,
     WeekForm,
     FindingForm,
+    MajorPortion,
+    FinalFile,
     HandOver,
     Calendar,
 };
-inline constexpr int printKindCount = 10;
+inline constexpr int printKindCount = 12;
 
 /// A document as a person chose it; what does not concern its kind is left alone.
 struct PrintWish {

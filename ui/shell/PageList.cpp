@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/PageList.h"
 
+#include "ui/certificate/CertificatePage.h"
 #include "ui/closings/ClosingsPage.h"
 #include "ui/daylog/LogPage.h"
 #include "ui/journal/JournalPage.h"
@@ -58,8 +59,7 @@ std::span<const PageDescription> pageList()
          makeRecords<WorkSession, Person>},
         {PageId::Certificate, QT_TRANSLATE_NOOP("Page", "Certificate"),
          QStringLiteral("pages/certificate"),
-         makeRecords<CertificateDocument, CreditTask, Weighing, Equipment, LoadingCase, Envelope,
-                     Flight>},
+         make<CertificatePage>},
         {PageId::Journal, QT_TRANSLATE_NOOP("Page", "Journal"), QStringLiteral("pages/journal"),
          make<JournalPage>},
     }};

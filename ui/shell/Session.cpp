@@ -40,6 +40,8 @@ void Session::receive(const ChangeNotice &notice)
 {
     m_records = notice.after;
     m_partFinder.reset();
+    if (notice.before->profile_copy != notice.after->profile_copy)
+        m_profile = std::make_shared<Profile>(m_project->profile());
     Q_EMIT changed(notice);
     startAnswer();
 }

@@ -46,6 +46,14 @@ void PhotoStrip::show(const std::vector<RecordRef> &records)
     setVisible(count() > 0);
 }
 
+void PhotoStrip::showFiles(const std::vector<Id<Media>> &files)
+{
+    m_model->setFilter([files](const Records &, const Media &media) {
+        return std::ranges::find(files, media.id) != files.end();
+    });
+    setVisible(count() > 0);
+}
+
 void PhotoStrip::apply(const ChangeNotice &notice)
 {
     m_model->apply(notice);

@@ -21,6 +21,8 @@ public:
 
     /// Photos linked to one of these records.
     void show(const std::vector<RecordRef> &records);
+    /// These photos and videos.
+    void showFiles(const std::vector<Id<Media>> &files);
     void apply(const ChangeNotice &notice);
     int count() const;
 

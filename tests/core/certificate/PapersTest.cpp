@@ -111,47 +111,6 @@ TEST_CASE("Required documents that are not here are what is missing")
     CHECK(missingPapers(project.records, canada(), on("2026-04-01")).size() == before.size() - 1);
 }
 
-TEST_CASE("What papers write otherwise than the project is named, spelling aside")
-{
-    test::ProjectBuilder project;
-    project.records.project.model = "Swift 2";
-    project.records.project.registration = "C-FABC";
-    project.records.project.serial_number = "0042";
-    auto paper = document("registration");
-    paper.model_as_written = "SWIFT-2";
-    paper.registration_as_written = "CFABC";
-    paper.serial_as_written = "42";
-    const auto id = project.add(paper);
-    const auto found = disagreements(project.records);
-    REQUIRE(found.size() == 1);
-    CHECK(found.front().what == "serial number");
-    CHECK(found.front().document == id);
-    CHECK(found.front().written == "42");
-    CHECK(found.front().expected == "0042");
-}
-
-TEST_CASE("One serial number on two parts of one kind is told, and equipment that is the part is not")
-{
-    test::ProjectBuilder project;
-    const auto left = project.part("Left magneto");
-    const auto right = project.part("Right magneto");
-    for (const auto id : {left, right}) {
-        project.change(id, [](Component &part) {
-            part.part_number = "M-100";
-            part.serial_number = "77 A";
-        });
-    }
-    REQUIRE(sameSerialNumbers(project.records).size() == 1);
-    project.change(right, [](Component &part) { part.serial_number = "78A"; });
-    Equipment listed;
-    listed.name = "Left magneto";
-    listed.component_id = left;
-    listed.part_number = "M-100";
-    listed.serial_number = "77A";
-    project.add(listed);
-    CHECK(sameSerialNumbers(project.records).empty());
-}
-
 TEST_CASE("Trouble-free hours count from the last flight with a fault")
 {
     test::ProjectBuilder project;

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/certificate/Papers.h"
+#include "core/packet/CorrectionsReport.h"
+#include "core/packet/HandOver.h"
+#include "core/packet/MajorPortion.h"
+
+#include <string>
+#include <vector>
+
+namespace lastrivet::packet {
+
+/// Everything that goes to the final inspection, in one document.
+struct FinalFile {
+    /// A document on the way to the certificate.
+    struct Document {
+        std::string title;
+        std::optional<Need> need;
+        Message state;
+        certificate::PaperState standing = certificate::PaperState::Missing;
+        std::string number;
+        std::string edition;
+        std::size_t scans = 0;
+    };
+    /// Two records that do not say the same.
+    struct Difference {
+        std::string record;
+        Message what;
+    };
+
+    Aircraft aircraft;
+    std::vector<Document> documents;
+    std::vector<Difference> differences;
+    /// Every inspection that was held, by day, with its findings and what became of them.
+    std::vector<CorrectionsReport> inspections;
+    MajorPortion major_portion;
+    /// The aircraft as built: closings, equipment, hours, deviations, bulletins, open squawks.
+    HandOver built;
+
+    std::size_t missingDocuments() const;
+    std::size_t openFindings() const;
+    /// Closings that are not closed, of the whole aircraft's too.
+    std::size_t openClosings() const;
+};
+
+FinalFile finalFile(const Records &records, const Profile &profile,
+                    const readiness::Answer &answer);
+
+} // namespace lastrivet::packet

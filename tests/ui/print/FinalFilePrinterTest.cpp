@@ -1,0 +1,156 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/FinalFilePrinter.h"
+
+#include "core/readiness/Readiness.h"
+#include "tests/support/WingProject.h"
+#include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/MajorPortionPrinter.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::tests;
+
+namespace {
+
+void addTask(Records &records, std::int64_t id, std::string_view section, std::string_view title,
+             const credit::Tenths &tenths, IdSet<Component> parts = {})
+{
+    CreditTask task;
+    task.id = Id<CreditTask>{id};
+    task.section = section;
+    task.task = title;
+    task.not_applicable = tenths.sum() == 0;
+    task.component_ids = std::move(parts);
+    credit::setTenths(task, tenths);
+    records.credit_tasks.put(task);
+}
+
+void addTasks(WingProject &project)
+{
+    addTask(project.records, 1, "Wings", "Ribs of the wing", {3, 1, 4, 2}, {project.rib});
+    addTask(project.records, 2, "Wings", "Skins of the wing", {10, 0, 0, 0});
+    addTask(project.records, 3, "Floats", "Fitting of floats", {});
+    Media photo;
+    photo.id = Id<Media>{801};
+    photo.file = "photos/ribs.jpg";
+    photo.sha256 = "0123456789abcdef" + std::string(48, 'a');
+    photo.taken_on = WingProject::at("2026-01-05");
+    photo.caption = "Riveting the ribs";
+    photo.shows = {Shows::BuilderAtWork};
+    photo.links = {{RecordType::Component, project.rib.value()}};
+    project.records.media.put(photo);
+    photo.id = Id<Media>{802};
+    photo.kind = MediaKind::Video;
+    photo.file = "photos/ribs.mp4";
+    photo.caption = "Film of it";
+    project.records.media.put(photo);
+}
+
+std::vector<QString> words(std::initializer_list<const char *> list)
+{
+    std::vector<QString> words;
+    for (const char *word : list)
+        words.push_back(QString::fromUtf8(word));
+    return words;
+}
+
+} // namespace
+
+TEST_CASE("The major portion prints its columns, its sums and what shows each task")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addTasks(project);
+    const auto form = packet::majorPortion(project.records, project.profile, project.as_of);
+    const auto pdf = folder.path("portion.pdf");
+    const auto printed =
+        print::printMajorPortion(form, imprintOfTest(), folder.pictures(), {}, pdf);
+    REQUIRE(printed);
+    // The film cannot be printed and is only listed.
+    CHECK(printed->pictures == 1);
+    CHECK(PrintedFolder::isSound(pdf));
+    const QString text = PrintedFolder::text(pdf);
+    for (const QString &word :
+         words({"MAJOR PORTION", "Ribs of the wing", "does not apply", "Sums",
+                "the authority decides", "Riveting the ribs", "video: Film of it", "0123456789ab",
+                "pictures 1, 2", "Signature", "Cautions"})) {
+        INFO(word.toStdString());
+        CHECK(text.contains(word));
+    }
+}
+
+TEST_CASE("The file for the final inspection holds everything that goes there, in one document")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addTasks(project);
+    Inspection visit = *project.records.find(Id<Inspection>{1});
+    visit.held_on = WingProject::at("2026-03-10");
+    visit.report_number = "R-7";
+    project.records.inspections.put(visit);
+    CertificateDocument letter;
+    letter.id = Id<CertificateDocument>{1};
+    letter.key = project.profile.documents.empty() ? "letter" : project.profile.documents[0].key;
+    letter.number = "A-17";
+    letter.received_on = WingProject::at("2026-01-05");
+    letter.serial_as_written = "4711";
+    project.records.certificate_documents.put(letter);
+    const auto answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    const auto file = packet::finalFile(project.records, project.profile, answer);
+    REQUIRE(file.inspections.size() == 1);
+    CHECK(file.openFindings() == 1);
+    const auto pdf = folder.path("final.pdf");
+    REQUIRE(print::printFinalFile(file, imprintOfTest(), folder.pictures(), {}, pdf));
+    CHECK(PrintedFolder::isSound(pdf));
+    const QString text = PrintedFolder::text(pdf);
+    for (const QString &word :
+         words({"FILE FOR THE FINAL INSPECTION", "Contents", "Not complete",
+                "Documents for the certificate", "A-17", "the serial number is 4711",
+                "Inspections, findings and corrections", "R-7", "Rivet set too deep in rib 3",
+                "Drilled out and replaced", "What is closed",
+                "Who did how much of each task", "The log in short", "Thicker doubler",
+                "Cautions"})) {
+        INFO(word.toStdString());
+        CHECK(text.contains(word, Qt::CaseInsensitive));
+    }
+}
+
+TEST_CASE("What is open is counted on the first page of the file, and only that")
+{
+    WingProject project;
+    const auto answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    const auto file = packet::finalFile(project.records, project.profile, answer);
+    std::size_t open = 0;
+    for (const Squawk &squawk : project.records.squawks)
+        open += !squawk.withdrawn_on && happened(squawk.found_on, project.as_of) &&
+                        !squawk.verified_on && !squawk.accepted_on
+                    ? 1
+                    : 0;
+    CHECK(file.built.whole.squawks.size() == open);
+    std::size_t closed = 0;
+    for (const auto &closing : answer.closings)
+        closed += closing.state == readiness::State::Closed ||
+                          closing.state == readiness::State::ClosedEarly
+                      ? 1
+                      : 0;
+    CHECK(file.openClosings() + closed == answer.closings.size());
+}
+
+TEST_CASE("A project without records gives a file that says what is not on record")
+{
+    const PrintedFolder folder;
+    const WingProject wing;
+    Records records;
+    records.project.name = "Begun today";
+    const auto answer = readiness::readiness(records, wing.profile, wing.as_of);
+    const auto pdf = folder.path("final.pdf");
+    REQUIRE(print::printFinalFile(packet::finalFile(records, wing.profile, answer),
+                                  imprintOfTest(), folder.pictures(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    CHECK(text.contains(QLatin1String("Begun today")));
+    CHECK(text.contains(QLatin1String("Nothing on record of")));
+}

@@ -1,0 +1,141 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/certificate/CertificatePage.h"
+
+#include "ui/certificate/CrossCheckView.h"
+#include "ui/certificate/MajorPortionView.h"
+#include "ui/certificate/PapersView.h"
+#include "ui/prints/AskToPrint.h"
+#include "ui/rules/RulesView.h"
+#include "ui/shell/RecordsPage.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+CertificatePage::CertificatePage(Session &session, QWidget *parent)
+    : Page(session, parent)
+    , m_head(new QHBoxLayout)
+    , m_buttons(new QButtonGroup(this))
+    , m_stack(new QStackedWidget(this))
+    , m_papers(new PapersView(session, this))
+    , m_crossCheck(new CrossCheckView(session, this))
+    , m_majorPortion(new MajorPortionView(session, this))
+    , m_rules(new RulesView(session, this))
+    , m_others(new RecordsPage(session,
+                               {RecordType::Weighing, RecordType::Equipment,
+                                RecordType::LoadingCase, RecordType::Envelope, RecordType::Flight},
+                               this))
+{
+    build();
+    show(*m_papers);
+    updateWords();
+}
+
+void CertificatePage::build()
+{
+    addPlace(tr("Documents"), *m_papers);
+    m_toCrossCheck = addPlace(tr("Facts and agreement"), *m_crossCheck);
+    addPlace(tr("Major portion"), *m_majorPortion);
+    addPlace(tr("Weighing, equipment, flights"), *m_others);
+    addPlace(tr("Rules"), *m_rules);
+    m_places = {m_papers, m_crossCheck, m_majorPortion, m_rules};
+    auto *print = new QPushButton(tr("File for the final inspection…"), this);
+    print->setToolTip(tr("Documents, inspections, equipment, major portion, log, deviations and "
+                         "bulletins as one PDF"));
+    m_head->addStretch(1);
+    m_head->addWidget(print);
+    connect(print, &QPushButton::clicked, this,
+            [this] { askToPrint(*this, this->session(), PrintKind::FinalFile); });
+    // It has a margin of its own.
+    m_others->layout()->setContentsMargins(0, 0, 0, 0);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(16, 12, 16, 8);
+    layout->setSpacing(12);
+    layout->addLayout(m_head);
+    layout->addWidget(m_stack, 1);
+}
+
+QPushButton *CertificatePage::addPlace(const QString &words, QWidget &place)
+{
+    auto *button = new QPushButton(words, this);
+    button->setCheckable(true);
+    m_buttons->addButton(button, m_stack->addWidget(&place));
+    m_head->addWidget(button);
+    connect(button, &QPushButton::clicked, this, [this, &place] { show(place); });
+    return button;
+}
+
+void CertificatePage::show(QWidget &place)
+{
+    m_stack->setCurrentWidget(&place);
+    m_buttons->button(m_stack->currentIndex())->setChecked(true);
+}
+
+void CertificatePage::open(CertificatePlace &place)
+{
+    show(place);
+    place.firstFocus()->setFocus();
+}
+
+CertificatePlace *CertificatePage::shown() const
+{
+    return qobject_cast<CertificatePlace *>(m_stack->currentWidget());
+}
+
+void CertificatePage::updateWords()
+{
+    const int count = m_crossCheck->disagreementCount();
+    m_toCrossCheck->setText(count == 0 ? tr("Facts and agreement")
+                                       : tr("Facts and agreement (≠ %n)", nullptr, count));
+}
+
+void CertificatePage::showRecord(RecordRef record)
+{
+    for (CertificatePlace *place : m_places) {
+        if (place->showRecord(record)) {
+            show(*place);
+            return;
+        }
+    }
+    if (record.type == RecordType::Project)
+        return;
+    m_others->showRecord(record);
+    show(*m_others);
+}
+
+void CertificatePage::startNew()
+{
+    if (CertificatePlace *place = shown())
+        place->startNew();
+}
+
+QWidget *CertificatePage::firstFocus()
+{
+    CertificatePlace *place = shown();
+    return place ? place->firstFocus() : m_others->firstFocus();
+}
+
+void CertificatePage::recordsChanged(const ChangeNotice &notice)
+{
+    for (CertificatePlace *place : m_places)
+        place->apply(notice);
+    updateWords();
+}
+
+void CertificatePage::answerChanged()
+{
+    for (CertificatePlace *place : m_places)
+        place->applyAnswer();
+}
+
+void CertificatePage::themeChanged()
+{
+    recordsChanged({session().records(), session().records(), {}, {}});
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shell/Page.h"
+
+class QButtonGroup;
+class QHBoxLayout;
+class QPushButton;
+class QStackedWidget;
+
+namespace lastrivet::ui {
+
+class CertificatePlace;
+class CrossCheckView;
+class MajorPortionView;
+class PapersView;
+class RecordsPage;
+class RulesView;
+
+/// The way to the certificate: its documents, whether they agree, and what goes into them.
+class CertificatePage final : public Page {
+    Q_OBJECT
+
+public:
+    explicit CertificatePage(Session &session, QWidget *parent = nullptr);
+
+    void showRecord(RecordRef record) override;
+    void startNew() override;
+    QWidget *firstFocus() override;
+
+    PapersView &papers() const { return *m_papers; }
+    CrossCheckView &crossCheck() const { return *m_crossCheck; }
+    MajorPortionView &majorPortion() const { return *m_majorPortion; }
+    RulesView &rules() const { return *m_rules; }
+    void open(CertificatePlace &place);
+
+protected:
+    void recordsChanged(const ChangeNotice &notice) override;
+    void answerChanged() override;
+    void themeChanged() override;
+
+private:
+    void build();
+    QPushButton *addPlace(const QString &words, QWidget &place);
+    void show(QWidget &place);
+    void updateWords();
+    CertificatePlace *shown() const;
+
+    QHBoxLayout *m_head;
+    QButtonGroup *m_buttons;
+    QStackedWidget *m_stack;
+    PapersView *m_papers;
+    CrossCheckView *m_crossCheck;
+    MajorPortionView *m_majorPortion;
+    RulesView *m_rules;
+    /// Weighing, equipment and flights as they are on record.
+    RecordsPage *m_others;
+    QPushButton *m_toCrossCheck = nullptr;
+    std::vector<CertificatePlace *> m_places;
+};
+
+} // namespace lastrivet::ui

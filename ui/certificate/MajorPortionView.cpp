@@ -1,0 +1,280 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/certificate/MajorPortionView.h"
+
+#include "core/base/Error.h"
+#include "core/credit/CreditSentences.h"
+#include "core/project/acts/CreditActs.h"
+#include "ui/certificate/CreditModel.h"
+#include "ui/certificate/TaskPanel.h"
+#include "ui/certificate/TenthsEditor.h"
+#include "ui/convert/QtText.h"
+#include "ui/prints/AskToPrint.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/PictureLoader.h"
+#include "ui/widgets/PlainTable.h"
+
+#include <QComboBox>
+#include <QCoreApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+std::string inLanguage(const std::string &text)
+{
+    return toStd(QCoreApplication::translate("Starter", text.c_str()));
+}
+
+/// The rows in the language of the records.
+credit::SuggestedTasks inLanguage(credit::SuggestedTasks suggested)
+{
+    for (auto &section : suggested.sections) {
+        section.title = inLanguage(section.title);
+        for (std::string &task : section.tasks)
+            task = inLanguage(task);
+    }
+    return suggested;
+}
+
+} // namespace
+
+MajorPortionView::MajorPortionView(Session &session, QWidget *parent)
+    : CertificatePlace(parent)
+    , m_session(session)
+    , m_loader(new PictureLoader(session, this))
+    , m_model(new CreditModel(session, this))
+    , m_verdict(new QLabel(this))
+    , m_rules(new QLabel(this))
+    , m_table(new PlainTable(tr("Tasks of the major portion"), this))
+    , m_tableOrEmpty(new QStackedWidget(this))
+    , m_class(new QComboBox(this))
+    , m_suggest(new QPushButton(tr("Add the usual tasks"), this))
+    , m_own(new QLineEdit(this))
+    , m_add(new QPushButton(tr("Add a task"), this))
+    , m_panel(new TaskPanel(session, *m_loader, this))
+    , m_panelArea(new QScrollArea(this))
+{
+    build();
+    m_table->selectRow(0);
+    showCurrent();
+    updateWords();
+}
+
+void MajorPortionView::build()
+{
+    m_panelArea->setWidgetResizable(true);
+    m_panelArea->setWidget(m_panel);
+    m_panelArea->setFocusPolicy(Qt::NoFocus);
+    m_panelArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto *halves = new QSplitter(this);
+    halves->setChildrenCollapsible(false);
+    halves->addWidget(buildTable());
+    halves->addWidget(m_panelArea);
+    halves->setStretchFactor(0, 5);
+    halves->setStretchFactor(1, 3);
+    halves->setSizes({700, 400});
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(halves);
+    connect(m_panel, &TaskPanel::settled, this, &MajorPortionView::goOn);
+}
+
+QWidget *MajorPortionView::buildTable()
+{
+    m_verdict->setFont(m_session.theme().font(1));
+    for (QLabel *label : {m_verdict, m_rules})
+        label->setWordWrap(true);
+    m_rules->setForegroundRole(QPalette::PlaceholderText);
+    m_table->setModel(m_model);
+    m_table->setWideColumn(CreditModel::Task);
+    auto *empty = new EmptyPlace(
+        tr("Here stands, task by task, what the maker, paid help and the builder did, in tenths. "
+           "Begin with the usual tasks of the aircraft's class, then bring them into line with the "
+           "form of your authority."),
+        this);
+    m_tableOrEmpty->addWidget(m_table);
+    m_tableOrEmpty->addWidget(empty);
+    auto *left = new QWidget(this);
+    auto *layout = new QVBoxLayout(left);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_verdict);
+    layout->addWidget(m_rules);
+    layout->addWidget(m_tableOrEmpty, 1);
+    layout->addWidget(buildFoot());
+    connect(m_table, &PlainTable::rowChosen, this, [this] { showCurrent(); });
+    connect(m_table, &PlainTable::activated, this, [this] { m_panel->tenths().startTyping(); });
+    return left;
+}
+
+QWidget *MajorPortionView::buildFoot()
+{
+    auto *foot = new QWidget(this);
+    offerClasses();
+    constexpr int shortest = 12;
+    m_class->setAccessibleName(tr("Class of aircraft"));
+    m_class->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_class->setMinimumContentsLength(shortest);
+    m_own->setMinimumWidth(m_own->fontMetrics().averageCharWidth() * 18);
+    m_suggest->setToolTip(tr("Common practice and no authority's form; rows that are there stay."));
+    m_own->setPlaceholderText(tr("Section: task"));
+    m_own->setAccessibleName(tr("A task that the form does not name"));
+    auto *print = new QPushButton(tr("Print…"), foot);
+    print->setAccessibleName(tr("Print the major portion with its evidence"));
+    auto *line = new QHBoxLayout(foot);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->addWidget(m_own, 1);
+    line->addWidget(m_add);
+    line->addSpacing(16);
+    line->addWidget(m_class);
+    line->addWidget(m_suggest);
+    line->addSpacing(16);
+    line->addWidget(print);
+    connect(print, &QPushButton::clicked, this,
+            [this] { askToPrint(*this, m_session, PrintKind::MajorPortion); });
+    connect(m_suggest, &QPushButton::clicked, this, &MajorPortionView::addSuggested);
+    connect(m_add, &QPushButton::clicked, this, &MajorPortionView::addOwn);
+    connect(m_own, &QLineEdit::returnPressed, this, &MajorPortionView::addOwn);
+    return foot;
+}
+
+void MajorPortionView::offerClasses()
+{
+    try {
+        for (const auto &suggested : credit::suggestedTasks())
+            m_class->addItem(toQt(inLanguage(suggested.title)));
+    } catch (const Fault &fault) {
+        m_session.complain(fault);
+    }
+}
+
+void MajorPortionView::addSuggested()
+{
+    const int chosen = m_class->currentIndex();
+    if (chosen < 0)
+        return;
+    const auto suggested = inLanguage(credit::suggestedTasks()[std::size_t(chosen)]);
+    const auto count = acts::countMissing(*m_session.records(), suggested);
+    if (count == 0) {
+        m_session.say(tr("All usual tasks are there already."));
+        return;
+    }
+    m_session.change(tr("%n usual tasks added, each for the maker until you enter who did it",
+                        nullptr, int(count)),
+                     [&](Edit &edit) { acts::addTasks(edit, suggested); });
+}
+
+void MajorPortionView::addOwn()
+{
+    const QString typed = m_own->text().trimmed();
+    const auto colon = typed.indexOf(QLatin1Char(':'));
+    const QString task = typed.mid(colon + 1).trimmed();
+    if (task.isEmpty()) {
+        m_own->setFocus();
+        return;
+    }
+    Id<CreditTask> made;
+    if (!m_session.change(tr("Task “%1” added").arg(task), [&](Edit &edit) {
+            made = acts::addTask(edit, toStd(typed.left(std::max<qsizetype>(0, colon))),
+                                 toStd(task));
+        }))
+        return;
+    m_own->clear();
+    showRecord({RecordType::CreditTask, made.value()});
+    m_panel->tenths().startTyping();
+}
+
+void MajorPortionView::showCurrent()
+{
+    const int row = m_table->currentRow();
+    const auto task = m_model->taskAt(row);
+    m_panelArea->setVisible(bool(task));
+    if (task)
+        m_panel->show(task, m_model->evidenceAt(row));
+}
+
+/// With the keyboard: from one task to the next, tenths by tenths.
+void MajorPortionView::goOn()
+{
+    const int next = m_table->currentRow() + 1;
+    if (next >= m_model->rowCount()) {
+        m_table->setFocus();
+        return;
+    }
+    m_table->selectRow(next);
+    m_panel->tenths().startTyping();
+}
+
+QString MajorPortionView::verdict() const
+{
+    return m_verdict->text();
+}
+
+void MajorPortionView::updateWords()
+{
+    const auto account =
+        credit::account(*m_session.records(), m_session.project().profile());
+    QStringList sentences;
+    for (const Message &sentence : credit::verdict(account))
+        sentences << inWords(sentence);
+    m_verdict->setText(sentences.join(QLatin1Char(' ')));
+    QStringList rules;
+    if (!account.evidence_gaps.empty())
+        rules << tr("%n claimed tasks have no picture.", nullptr,
+                    int(account.evidence_gaps.size()));
+    rules << tr("Tasks count, hours do not. Rules change: check the current form with your "
+                "authority.");
+    m_rules->setText(rules.join(QLatin1Char(' ')));
+    const bool isAny = m_model->rowCount() > 0;
+    m_tableOrEmpty->setCurrentIndex(isAny ? 0 : 1);
+    for (const int column : {CreditModel::BuilderTick, CreditModel::MakerTick})
+        m_table->setColumnHidden(column, !account.two_columns);
+    m_table->fitColumns(130);
+    for (QWidget *widget : std::initializer_list<QWidget *>{m_own, m_add, m_class, m_suggest})
+        widget->setEnabled(!m_session.isReadOnly());
+}
+
+bool MajorPortionView::showRecord(RecordRef record)
+{
+    if (record.type != RecordType::CreditTask)
+        return false;
+    if (const int row = m_model->rowOf(Id<CreditTask>{record.id}); row >= 0) {
+        m_table->selectRow(row);
+        m_table->scrollTo(m_model->index(row, 0));
+    }
+    return true;
+}
+
+void MajorPortionView::apply(const ChangeNotice &notice)
+{
+    const auto shown = m_panel->shown();
+    m_model->refresh();
+    if (m_table->currentRow() < 0)
+        m_table->selectRow(std::max(0, m_model->rowOf(shown)));
+    m_panel->apply(notice);
+    showCurrent();
+    updateWords();
+}
+
+void MajorPortionView::startNew()
+{
+    m_own->setFocus();
+}
+
+QWidget *MajorPortionView::firstFocus()
+{
+    return m_model->rowCount() > 0 ? static_cast<QWidget *>(m_table) : m_suggest;
+}
+
+} // namespace lastrivet::ui

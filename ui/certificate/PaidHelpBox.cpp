@@ -1,0 +1,112 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/certificate/PaidHelpBox.h"
+
+#include "core/credit/CreditSentences.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+PaidHelpBox::PaidHelpBox(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_assembly(new QSpinBox(this))
+    , m_fabrication(new QSpinBox(this))
+    , m_answer(new QLabel(this))
+    , m_take(new QPushButton(tr("It will be so: keep these tenths"), this))
+{
+    build();
+}
+
+void PaidHelpBox::build()
+{
+    auto *heading = new QLabel(tr("What if paid help did some of it?"), this);
+    QFont bold = font();
+    bold.setBold(true);
+    heading->setFont(bold);
+    m_answer->setWordWrap(true);
+    m_take->setProperty("flat", true);
+    auto *form = new QFormLayout;
+    form->addRow(tr("Tenths of the assembly"), m_assembly);
+    form->addRow(tr("Tenths of the fabrication"), m_fabrication);
+    for (QSpinBox *box : {m_assembly, m_fabrication}) {
+        box->setAccessibleName(
+            static_cast<QLabel *>(form->labelForField(box))->text());
+        box->findChild<QLineEdit *>()->setAccessibleName(box->accessibleName());
+        box->setButtonSymbols(QAbstractSpinBox::NoButtons);
+        box->setFixedWidth(56);
+        connect(box, &QSpinBox::valueChanged, this, &PaidHelpBox::ask);
+    }
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addWidget(heading);
+    layout->addLayout(form);
+    layout->addWidget(m_answer);
+    layout->addWidget(m_take, 0, Qt::AlignLeft);
+    connect(m_take, &QPushButton::clicked, this, &PaidHelpBox::wanted);
+}
+
+void PaidHelpBox::show(Id<CreditTask> id)
+{
+    const bool isOther = id != m_task;
+    m_task = id;
+    const CreditTask *task = m_session.records()->findLive(id);
+    setVisible(task && !task->not_applicable &&
+               task->assembly_tenths + task->fabrication_tenths > 0);
+    if (!task)
+        return;
+    m_assembly->setRange(0, int(task->assembly_tenths));
+    m_fabrication->setRange(0, int(task->fabrication_tenths));
+    if (isOther) {
+        m_assembly->setValue(0);
+        m_fabrication->setValue(0);
+    }
+    ask();
+}
+
+credit::PaidHelp PaidHelpBox::help() const
+{
+    return {m_task, m_assembly->value(), m_fabrication->value()};
+}
+
+credit::Tenths PaidHelpBox::tenths() const
+{
+    const CreditTask *task = m_session.records()->findLive(m_task);
+    return task ? credit::withHelp(*task, help()) : credit::Tenths{};
+}
+
+QString PaidHelpBox::answer() const
+{
+    return m_answer->text();
+}
+
+void PaidHelpBox::ask()
+{
+    const auto records = m_session.records();
+    const Profile &profile = m_session.project().profile();
+    const bool isAsked = m_assembly->value() + m_fabrication->value() > 0;
+    m_take->setVisible(isAsked);
+    m_take->setEnabled(!m_session.isReadOnly());
+    if (isAsked) {
+        const auto then = credit::ifPaid(*records, profile, help());
+        m_answer->setText(tr("Then: %1").arg(inWords(credit::outcome(then))));
+        return;
+    }
+    const auto spare = credit::tenthsToSpare(credit::account(*records, profile));
+    m_answer->setText(
+        spare ? tr("Of all tasks together, %n tenths can still be paid for before the builder's "
+                   "share is no longer more than half.",
+                   nullptr, int(*spare))
+              : tr("The builder's share is not more than half as it is."));
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/credit/Tenths.h"
+
+#include <QWidget>
+
+#include <array>
+
+class QLabel;
+class QPushButton;
+class QSpinBox;
+
+namespace lastrivet::ui {
+
+/// The four columns of one task, to be filled in until they make ten tenths; Enter keeps them.
+class TenthsEditor final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit TenthsEditor(QWidget *parent = nullptr);
+
+    /// Shows what is on record; what is being typed goes.
+    void show(const credit::Tenths &tenths, bool isApplicable);
+    credit::Tenths tenths() const;
+    bool isBeingTyped() const;
+    void startTyping();
+
+Q_SIGNALS:
+    /// The four columns are right and to be kept.
+    void kept();
+    void notApplicable();
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    void build();
+    void keep();
+    void updateWords();
+
+    credit::Tenths m_shown;
+    bool m_isApplicable = true;
+    std::array<QSpinBox *, 4> m_boxes{};
+    QLabel *m_sum;
+    QPushButton *m_keep;
+    QPushButton *m_none;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,163 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/CorrectionsSections.h"
+
+#include "core/base/Tongue.h"
+#include "core/packet/InWords.h"
+#include "ui/print/Facts.h"
+#include "ui/print/Mark.h"
+#include "ui/print/Pages.h"
+#include "ui/print/PhotoGrid.h"
+#include "ui/print/Table.h"
+
+namespace lastrivet::print {
+
+namespace {
+
+using packet::CorrectionsReport;
+using packet::SquawkEntry;
+
+QString standingIn(const Wording &words, const CorrectionsReport &report)
+{
+    if (report.findings.empty())
+        return words.text("The visit found nothing.");
+    if (report.openCount() == 0)
+        return words.text("All findings are verified or accepted.");
+    return words.text("Findings: {0}. Neither verified nor accepted: {1}; corrected of these: {2}.",
+                      {std::to_string(report.findings.size()), std::to_string(report.openCount()),
+                       std::to_string(report.correctedCount())});
+}
+
+QString byWhom(const Wording &words, const std::optional<Moment> &on, const std::string &by)
+{
+    return by.empty() ? words.date(on) : words.date(on) + QStringLiteral(", ") + asIs(by);
+}
+
+QString verifiedIn(const Wording &words, const SquawkEntry &squawk)
+{
+    switch (squawk.state) {
+    case SquawkEntry::State::Verified:
+        return byWhom(words, squawk.verified_on, squawk.verified_by);
+    case SquawkEntry::State::Accepted:
+        return words.text("accepted as it is: {0}", {squawk.accepted_basis}) +
+               QLatin1Char('\n') + byWhom(words, squawk.accepted_on, squawk.accepted_by);
+    case SquawkEntry::State::Fixed:
+    case SquawkEntry::State::Open:
+        break;
+    }
+    return words.text("waits for: {0}", {nested(packet::inWords(squawk.verify_by))});
+}
+
+QString correctionIn(const Wording &words, const SquawkEntry &squawk)
+{
+    if (squawk.fixed_on)
+        return asIs(squawk.correction) + QLatin1Char('\n') +
+               byWhom(words, squawk.fixed_on, squawk.fixed_by);
+    return squawk.repair_plan.empty() ? words.text("not corrected yet")
+                                      : words.text("planned: {0}", {squawk.repair_plan});
+}
+
+void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, PictureShelf &shelf,
+                 bool isKnownToContents)
+{
+    const Wording &words = pages.wording();
+    const SquawkEntry &squawk = finding.squawk;
+    const std::string &number =
+        squawk.finding_number.empty() ? squawk.number : squawk.finding_number;
+    const QString title = words.text("{0}  {1}", {number, squawk.title});
+    const double following =
+        points(finding.before.empty() && finding.after.empty() ? 110 : 330);
+    if (isKnownToContents)
+        pages.heading(1, title, following);
+    else
+        pages.smallHeading(title, following);
+    Table table;
+    table.columns = {{words.text("Squawk"), 2.2}, {words.text("Finding"), 4},
+                     {words.text("Correction"), 4}, {words.text("Verified"), 3}};
+    QStringList found{words.sentence(packet::inWords(squawk.severity))};
+    for (const std::string &text : {squawk.part, squawk.detail, finding.note}) {
+        if (!text.empty())
+            found << asIs(text);
+    }
+    found << words.text("found {0}", {squawk.found_on ? squawk.found_on->text() : std::string{}});
+    table.rows.push_back({{{asIs(squawk.number), markOf(squawk.severity)},
+                           {found.join(QLatin1Char('\n'))},
+                           {correctionIn(words, squawk), Mark::None, !squawk.fixed_on},
+                           {verifiedIn(words, squawk)}}});
+    drawTable(pages, table);
+    if (finding.before.empty() && finding.after.empty()) {
+        pages.text(words.text("No photograph of it is on record."), Size::Small);
+        return;
+    }
+    const double half = pages.body().width() / 2 + points(7);
+    pages.advance(points(6));
+    pages.need(points(200));
+    pages.painter().setPen(Qt::black);
+    TextBlock(words.text("Before"), Size::Small, half, true)
+        .draw(pages.painter(), {pages.body().left(), pages.y()});
+    TextBlock(words.text("After"), Size::Small, half, true)
+        .draw(pages.painter(), {pages.body().left() + half, pages.y()});
+    pages.advance(points(13));
+    drawSideBySide(pages, finding.before, finding.after, shelf);
+}
+
+} // namespace
+
+QString visitName(const Wording &words, const CorrectionsReport &report)
+{
+    const auto &visit = report.visit;
+    QString name = words.sentence(packet::inWords(visit.kind));
+    if (visit.held_on)
+        name = words.text("{0} of {1}", {name.toStdString(), visit.held_on->text()});
+    const std::string &number =
+        visit.report_number.empty() ? visit.reference : visit.report_number;
+    return number.empty() ? name
+                          : words.text("{0}, report {1}", {name.toStdString(), number});
+}
+
+void drawVisit(Pages &pages, const CorrectionsReport &report)
+{
+    const Wording &words = pages.wording();
+    const auto &visit = report.visit;
+    drawNotice(pages, standingIn(words, report),
+               words.text("State of the records on {0}. This is the builder's record, not an "
+                          "approval.",
+                          {report.as_of.text()}));
+    drawFacts(pages, {{words.text("Inspector"), asIs(visit.inspector)},
+                      {words.text("Builder"), asIs(report.aircraft.builder)},
+                      {words.text("Asked for"), words.date(visit.asked_on)},
+                      {words.text("Complete"), words.date(visit.completed_on)},
+                      {words.text("Serial number"), asIs(report.aircraft.serial_number)},
+                      {words.text("File of the authority"), asIs(report.aircraft.authority_file)}});
+    if (report.verdicts.empty())
+        return;
+    Table table;
+    table.columns = {{words.text("Closing"), 4}, {words.text("Hold point"), 3},
+                     {words.text("Result"), 3}, {words.text("Remarks"), 3}};
+    for (const auto &verdict : report.verdicts)
+        table.rows.push_back({{{asIs(verdict.closing)},
+                               {words.sentence(packet::inWords(verdict.kind))},
+                               {words.text(packet::inWords(verdict.result))},
+                               {asIs(verdict.remarks)}}});
+    pages.smallHeading(words.text("Looked at"), leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawFindings(Pages &pages, const CorrectionsReport &report, PictureShelf &shelf,
+                  bool areKnownToContents)
+{
+    if (report.findings.empty())
+        pages.text(pages.wording().text("No finding of this visit is on record."));
+    for (const auto &finding : report.findings)
+        drawFinding(pages, finding, shelf, areKnownToContents);
+}
+
+int pictureCount(const CorrectionsReport &report)
+{
+    std::size_t count = 0;
+    for (const auto &finding : report.findings)
+        count += finding.before.size() + finding.after.size();
+    return int(count);
+}
+
+} // namespace lastrivet::print

@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/packet/CorrectionsReport.h"
+#include "ui/print/PictureShelf.h"
+
+#include <QString>
+
+// What a document says of one inspection.
+namespace lastrivet::print {
+
+class Pages;
+class Wording;
+
+/// "Pre-cover inspection of 14 Mar 2026, report 7".
+QString visitName(const Wording &words, const packet::CorrectionsReport &report);
+/// How its findings stand, who came when, and what was said of each hold point.
+void drawVisit(Pages &pages, const packet::CorrectionsReport &report);
+/// Each finding with its correction, and pictures before and after.
+void drawFindings(Pages &pages, const packet::CorrectionsReport &report, PictureShelf &shelf,
+                  bool areKnownToContents);
+/// Photographs in it.
+int pictureCount(const packet::CorrectionsReport &report);
+
+} // namespace lastrivet::print

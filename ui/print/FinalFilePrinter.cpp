@@ -1,0 +1,187 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/FinalFilePrinter.h"
+
+#include "core/base/Tongue.h"
+#include "ui/print/AircraftFacts.h"
+#include "ui/print/AsBuiltSections.h"
+#include "ui/print/Cautions.h"
+#include "ui/print/CorrectionsSections.h"
+#include "ui/print/Facts.h"
+#include "ui/print/MajorPortionSections.h"
+#include "ui/print/PacketSections.h"
+#include "ui/print/Pages.h"
+#include "ui/print/PartTable.h"
+#include "ui/print/Title.h"
+
+#include <utility>
+
+namespace lastrivet::print {
+
+namespace {
+
+using packet::FinalFile;
+
+/// What is not complete, each only where there is any of it.
+QStringList notComplete(const Wording &words, const FinalFile &file)
+{
+    const std::pair<std::size_t, std::string_view> counts[] = {
+        {file.missingDocuments(), "Required documents that are not here: {0}."},
+        {file.differences.size(), "Entries of papers that do not agree: {0}."},
+        {file.openFindings(), "Findings of inspections neither verified nor accepted: {0}."},
+        {file.openClosings(), "Closings that are not closed: {0}."},
+        {file.built.whole.squawks.size(), "Squawks that are open: {0}."},
+        {file.major_portion.account.evidence_gaps.size(),
+         "Tasks of the major portion without a picture: {0}."},
+    };
+    QStringList sentences;
+    for (const auto &[count, pattern] : counts) {
+        if (count > 0)
+            sentences << words.text(pattern, {std::to_string(count)});
+    }
+    return sentences;
+}
+
+/// Sections that are left out.
+void drawNotOnRecord(Pages &pages, const FinalFile &file)
+{
+    const Wording &words = pages.wording();
+    const packet::Packet &built = file.built.whole;
+    const std::pair<bool, std::string_view> kinds[] = {
+        {file.inspections.empty(), "inspections"},
+        {file.built.equipment.empty(), "equipment"},
+        {file.major_portion.tasks.empty(), "tasks of the major portion"},
+        {file.built.hours.empty(), "log entries"},
+        {built.deviations.empty(), "deviations from the drawings"},
+        {built.bulletins.empty(), "bulletins"},
+    };
+    QStringList missing;
+    for (const auto &[isEmpty, name] : kinds) {
+        if (isEmpty)
+            missing << words.text(name);
+    }
+    if (missing.isEmpty())
+        return;
+    pages.smallHeading(words.text("Nothing on record of"), lineHeight(Size::Body));
+    pages.text(missing.join(QStringLiteral(", ")));
+}
+
+void drawFront(Pages &pages, const FinalFile &file)
+{
+    const Wording &words = pages.wording();
+    drawTitle(pages, words.text("File for the final inspection"), aircraftName(file.aircraft),
+              words.text("As the records say on {0}", {file.built.whole.as_of.text()}));
+    const QStringList open = notComplete(words, file);
+    drawNotice(pages,
+               words.text(open.isEmpty() ? "Nothing of this kind is open on record"
+                                         : "Not complete"),
+               open.isEmpty()
+                   ? words.text("Every required document is here, findings are verified or "
+                                "accepted, and closings are closed. Only the inspector's own look "
+                                "tells whether the work is right.")
+                   : open.join(QLatin1Char(' ')));
+    drawAircraft(pages, file.aircraft);
+    drawNotOnRecord(pages, file);
+    drawContents(pages);
+}
+
+void drawDocuments(Pages &pages, const FinalFile &file)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Document"), 5}, {words.text("Needed"), 2.6},
+                     {words.text("State"), 3.4}, {words.text("Number"), 2.6},
+                     {words.text("Edition"), 2}, {words.text("Scans"), 1, true}};
+    for (const FinalFile::Document &document : file.documents) {
+        const bool isHere = document.standing == certificate::PaperState::Here;
+        table.rows.push_back(
+            {{{asIs(document.title)},
+              {document.need ? words.sentence(certificate::inWords(*document.need)) : QString()},
+              {words.sentence(document.state), Mark::None,
+               !isHere && document.need == Need::Required},
+              {asIs(document.number)},
+              {asIs(document.edition)},
+              {document.scans > 0 ? QString::number(document.scans) : QString()}}});
+    }
+    pages.breakPage();
+    drawSection(pages, words.text("Documents for the certificate"), table,
+                words.text("No document is on record."));
+    if (file.differences.empty())
+        return;
+    Table differences;
+    differences.columns = {{words.text("Document"), 3}, {words.text("Does not agree"), 7}};
+    for (const FinalFile::Difference &difference : file.differences)
+        differences.rows.push_back(
+            {{{asIs(difference.record), Mark::None, true}, {words.sentence(difference.what)}}});
+    pages.smallHeading(words.text("Papers that do not agree"),
+                       leastHeightOf(differences, pages.body().width()));
+    drawTable(pages, differences);
+}
+
+void drawInspections(Pages &pages, const FinalFile &file, PictureShelf &shelf)
+{
+    if (file.inspections.empty())
+        return;
+    const Wording &words = pages.wording();
+    pages.breakPage();
+    pages.heading(0, words.text("Inspections, findings and corrections"), points(160));
+    for (const packet::CorrectionsReport &report : file.inspections) {
+        pages.heading(1, visitName(words, report), points(140));
+        drawVisit(pages, report);
+        drawFindings(pages, report, shelf, false);
+    }
+}
+
+void drawMajorPortion(Pages &pages, const FinalFile &file)
+{
+    if (file.major_portion.tasks.empty())
+        return;
+    pages.breakPage();
+    pages.heading(0, pages.wording().text("Major portion"), points(120));
+    drawPortionVerdict(pages, file.major_portion);
+    drawPortionForm(pages, file.major_portion, 1);
+    drawPortionEvidence(pages, file.major_portion, 1);
+}
+
+template <class Entries>
+void drawIfAny(Pages &pages, const packet::Packet &whole, const Entries &entries,
+               void (*draw)(Pages &, const packet::Packet &))
+{
+    if (!entries.empty())
+        draw(pages, whole);
+}
+
+void drawAll(Pages &pages, const FinalFile &file, PictureShelf &shelf)
+{
+    const packet::Packet &built = file.built.whole;
+    drawFront(pages, file);
+    drawDocuments(pages, file);
+    drawInspections(pages, file, shelf);
+    pages.heading(0, pages.wording().text("Closings"), points(160));
+    drawWhatIsClosed(pages, file.built);
+    drawIfAny(pages, built, built.squawks, drawSquawks);
+    drawEquipment(pages, file.built);
+    drawMajorPortion(pages, file);
+    drawLogSummary(pages, file.built);
+    drawIfAny(pages, built, built.deviations, drawDeviations);
+    drawIfAny(pages, built, built.bulletins, drawBulletins);
+    drawCautions(pages, built.cautions);
+}
+
+} // namespace
+
+std::optional<Printed> printFinalFile(const FinalFile &file, const Imprint &imprint,
+                                      const Pictures &pictures, const Choices &choices,
+                                      const std::filesystem::path &place,
+                                      const OnPercent &onPercent)
+{
+    Document document =
+        documentAbout(file.aircraft, choices.wording.text("File for the final inspection"));
+    for (const packet::CorrectionsReport &report : file.inspections)
+        document.picture_count += pictureCount(report);
+    document.sections = {
+        [&](Pages &pages, PictureShelf &shelf) { drawAll(pages, file, shelf); }};
+    return printDocument(document, imprint, pictures, choices, place, onPercent);
+}
+
+} // namespace lastrivet::print

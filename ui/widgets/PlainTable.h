@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QTableView>
+
+namespace lastrivet::ui {
+
+/// A table to read row by row: whole rows are chosen, no grid, and Tab leaves it.
+class PlainTable final : public QTableView {
+    Q_OBJECT
+
+public:
+    explicit PlainTable(const QString &name, QWidget *parent = nullptr);
+
+    /// The column that takes what the others leave.
+    void setWideColumn(int column);
+    /// Gives every other column the width of its content, up to `widest`.
+    void fitColumns(int widest = 220);
+    int currentRow() const { return currentIndex().row(); }
+
+Q_SIGNALS:
+    void rowChosen(int row);
+
+protected:
+    void currentChanged(const QModelIndex &current, const QModelIndex &previous) override;
+
+private:
+    int m_wideColumn = -1;
+};
+
+} // namespace lastrivet::ui
