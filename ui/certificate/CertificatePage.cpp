@@ -8,9 +8,9 @@
 #include "ui/prints/AskToPrint.h"
 #include "ui/rules/RulesView.h"
 #include "ui/shell/RecordsPage.h"
+#include "ui/widgets/Flow.h"
 
 #include <QButtonGroup>
-#include <QHBoxLayout>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -19,7 +19,8 @@ namespace lastrivet::ui {
 
 CertificatePage::CertificatePage(Session &session, QWidget *parent)
     : Page(session, parent)
-    , m_head(new QHBoxLayout)
+    , m_head(new QWidget(this))
+    , m_flow(new Flow(m_head))
     , m_buttons(new QButtonGroup(this))
     , m_stack(new QStackedWidget(this))
     , m_papers(new PapersView(session, this))
@@ -44,11 +45,11 @@ void CertificatePage::build()
     addPlace(tr("Weighing, equipment, flights"), *m_others);
     addPlace(tr("Rules"), *m_rules);
     m_places = {m_papers, m_crossCheck, m_majorPortion, m_rules};
-    auto *print = new QPushButton(tr("File for the final inspection…"), this);
+    auto *print = new QPushButton(tr("File for the final inspection…"), m_head);
     print->setToolTip(tr("Documents, inspections, equipment, major portion, log, deviations and "
                          "bulletins as one PDF"));
-    m_head->addStretch(1);
-    m_head->addWidget(print);
+    print->setProperty("flat", true);
+    m_flow->addWidget(print);
     connect(print, &QPushButton::clicked, this,
             [this] { askToPrint(*this, this->session(), PrintKind::FinalFile); });
     // It has a margin of its own.
@@ -56,16 +57,16 @@ void CertificatePage::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->setSpacing(12);
-    layout->addLayout(m_head);
+    layout->addWidget(m_head);
     layout->addWidget(m_stack, 1);
 }
 
 QPushButton *CertificatePage::addPlace(const QString &words, QWidget &place)
 {
-    auto *button = new QPushButton(words, this);
+    auto *button = new QPushButton(words, m_head);
     button->setCheckable(true);
     m_buttons->addButton(button, m_stack->addWidget(&place));
-    m_head->addWidget(button);
+    m_flow->addWidget(button);
     connect(button, &QPushButton::clicked, this, [this, &place] { show(place); });
     return button;
 }

@@ -5,7 +5,6 @@
 #include "ui/shell/Page.h"
 
 class QButtonGroup;
-class QHBoxLayout;
 class QPushButton;
 class QStackedWidget;
 
@@ -13,6 +12,7 @@ namespace lastrivet::ui {
 
 class CertificatePlace;
 class CrossCheckView;
+class Flow;
 class MajorPortionView;
 class PapersView;
 class RecordsPage;
@@ -47,7 +47,8 @@ private:
     void updateWords();
     CertificatePlace *shown() const;
 
-    QHBoxLayout *m_head;
+    QWidget *m_head;
+    Flow *m_flow;
     QButtonGroup *m_buttons;
     QStackedWidget *m_stack;
     PapersView *m_papers;

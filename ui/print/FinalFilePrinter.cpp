@@ -79,7 +79,7 @@ void drawFront(Pages &pages, const FinalFile &file)
                    ? words.text("Every required document is here, findings are verified or "
                                 "accepted, and closings are closed. Only the inspector's own look "
                                 "tells whether the work is right.")
-                   : open.join(QLatin1Char(' ')));
+                   : open.join(QLatin1Char('\n')));
     drawAircraft(pages, file.aircraft);
     drawNotOnRecord(pages, file);
     drawContents(pages);
@@ -128,7 +128,8 @@ void drawInspections(Pages &pages, const FinalFile &file, PictureShelf &shelf)
     for (const packet::CorrectionsReport &report : file.inspections) {
         pages.heading(1, visitName(words, report), points(140));
         drawVisit(pages, report);
-        drawFindings(pages, report, shelf, false);
+        if (!report.findings.empty())
+            drawFindings(pages, report, shelf, false);
     }
 }
 
