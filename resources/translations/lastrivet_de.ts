@@ -195,6 +195,73 @@
     </message>
 </context>
 <context>
+    <name>CreditModel</name>
+    <message>
+        <source>Section</source>
+        <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Tenths done by the maker of kit or part</source>
+        <translation>Zehntel, die der Hersteller des Bausatzes oder Teils ausgeführt hat</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Tenths done by paid help</source>
+        <translation>Zehntel, die bezahlte Hilfe ausgeführt hat</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>C</translation>
+    </message>
+    <message>
+        <source>Tenths assembled by the builder</source>
+        <translation>Zehntel, die der Erbauer montiert hat</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>Tenths fabricated by the builder</source>
+        <translation>Zehntel, die der Erbauer angefertigt hat</translation>
+    </message>
+    <message>
+        <source>Builder</source>
+        <translation>Erbauer</translation>
+    </message>
+    <message>
+        <source>Tick of the builder, in two columns</source>
+        <translation>Häkchen des Erbauers, in zwei Spalten</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>Tick of the maker, in two columns</source>
+        <translation>Häkchen des Herstellers, in zwei Spalten</translation>
+    </message>
+    <message>
+        <source>Shown by</source>
+        <translation>Belegt durch</translation>
+    </message>
+    <message>
+        <source>Pictures and log entries on record</source>
+        <translation>Bilder und Einträge im Bautagebuch</translation>
+    </message>
+</context>
+<context>
     <name>Field</name>
     <message>
         <source>yes</source>
@@ -4947,6 +5014,378 @@
         <source>{0} of {1} rows; left out is what does not match: {2}.</source>
         <translation>{0} von {1} Zeilen; weggelassen ist, was nicht passt zu: {2}.</translation>
     </message>
+    <message>
+        <source>A column holds from 0 to 10 tenths.</source>
+        <translation>Eine Spalte fasst 0 bis 10 Zehntel.</translation>
+    </message>
+    <message>
+        <source>A maker</source>
+        <translation>A Hersteller</translation>
+    </message>
+    <message>
+        <source>As the records say on {0}</source>
+        <translation>Nach dem Stand der Aufzeichnungen vom {0}</translation>
+    </message>
+    <message>
+        <source>B paid help</source>
+        <translation>B bezahlte Hilfe</translation>
+    </message>
+    <message>
+        <source>By the builder&apos;s own figures; the authority decides</source>
+        <translation>Nach den eigenen Zahlen des Erbauers; die Behörde entscheidet</translation>
+    </message>
+    <message>
+        <source>By these figures the major portion is not the builder&apos;s; the authority decides.</source>
+        <translation>Nach diesen Zahlen liegt der überwiegende Teil nicht beim Erbauer; die Behörde entscheidet.</translation>
+    </message>
+    <message>
+        <source>By these figures the major portion is the builder&apos;s; the authority decides.</source>
+        <translation>Nach diesen Zahlen liegt der überwiegende Teil beim Erbauer; die Behörde entscheidet.</translation>
+    </message>
+    <message>
+        <source>C builder, assembly</source>
+        <translation>C Erbauer, Montage</translation>
+    </message>
+    <message>
+        <source>Closings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closings that are not closed: {0}.</source>
+        <translation>Schließstellen, die nicht geschlossen sind: {0}.</translation>
+    </message>
+    <message>
+        <source>D builder, fabrication</source>
+        <translation>D Erbauer, Anfertigung</translation>
+    </message>
+    <message>
+        <source>Document</source>
+        <translation>Dokument</translation>
+    </message>
+    <message>
+        <source>Documents for the certificate</source>
+        <translation>Dokumente für das Zeugnis</translation>
+    </message>
+    <message>
+        <source>Does not agree</source>
+        <translation>Stimmt nicht überein</translation>
+    </message>
+    <message>
+        <source>Edition</source>
+        <translation>Ausgabe</translation>
+    </message>
+    <message>
+        <source>Entries of papers that do not agree: {0}.</source>
+        <translation>Angaben in Papieren, die nicht übereinstimmen: {0}.</translation>
+    </message>
+    <message>
+        <source>Every required document is here, findings are verified or accepted, and closings are closed. Only the inspector&apos;s own look tells whether the work is right.</source>
+        <translation>Jedes erforderliche Dokument liegt vor, Feststellungen sind nachgeprüft oder angenommen, Schließstellen sind geschlossen. Ob die Arbeit stimmt, zeigt nur der Blick des Prüfers selbst.</translation>
+    </message>
+    <message>
+        <source>File for the final inspection</source>
+        <translation>Mappe für die Endprüfung</translation>
+    </message>
+    <message>
+        <source>Findings of inspections neither verified nor accepted: {0}.</source>
+        <translation>Feststellungen von Prüfungen, weder nachgeprüft noch angenommen: {0}.</translation>
+    </message>
+    <message>
+        <source>In tenths it is {0} %.</source>
+        <translation>In Zehnteln sind es {0} %.</translation>
+    </message>
+    <message>
+        <source>Inspections, findings and corrections</source>
+        <translation>Prüfungen, Feststellungen und Behebungen</translation>
+    </message>
+    <message>
+        <source>Major portion</source>
+        <translation>Überwiegender Teil</translation>
+    </message>
+    <message>
+        <source>NO PICTURE on record</source>
+        <translation>KEIN BILD vorhanden</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation>Nötig</translation>
+    </message>
+    <message>
+        <source>No document is on record.</source>
+        <translation>Kein Dokument ist verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No task is on record.</source>
+        <translation>Keine Aufgabe ist verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No task that applies is entered yet.</source>
+        <translation>Noch ist keine zutreffende Aufgabe eingetragen.</translation>
+    </message>
+    <message>
+        <source>Not complete</source>
+        <translation>Nicht vollständig</translation>
+    </message>
+    <message>
+        <source>Nothing of this kind is open on record</source>
+        <translation>Nichts dergleichen ist nach den Aufzeichnungen offen</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Papers that do not agree</source>
+        <translation>Papiere, die nicht übereinstimmen</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Bild</translation>
+    </message>
+    <message>
+        <source>Pictures that show the tasks</source>
+        <translation>Bilder, die die Aufgaben zeigen</translation>
+    </message>
+    <message>
+        <source>Required documents that are not here: {0}.</source>
+        <translation>Erforderliche Dokumente, die noch fehlen: {0}.</translation>
+    </message>
+    <message>
+        <source>SHA-256 begins</source>
+        <translation>SHA-256 beginnt mit</translation>
+    </message>
+    <message>
+        <source>Scans</source>
+        <translation>Scans</translation>
+    </message>
+    <message>
+        <source>Shown by</source>
+        <translation>Belegt durch</translation>
+    </message>
+    <message>
+        <source>Squawks that are open: {0}.</source>
+        <translation>Offene Beanstandungen: {0}.</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>Tasks claimed by the builder that no picture shows: {0}.</source>
+        <translation>Aufgaben, die der Erbauer für sich beansprucht und die kein Bild zeigt: {0}.</translation>
+    </message>
+    <message>
+        <source>Tasks of the major portion without a picture: {0}.</source>
+        <translation>Aufgaben des überwiegenden Teils ohne Bild: {0}.</translation>
+    </message>
+    <message>
+        <source>The builder&apos;s share is {0} % of {1} tasks that apply: more than half.</source>
+        <translation>Der Anteil des Erbauers beträgt {0} % von {1} zutreffenden Aufgaben: mehr als die Hälfte.</translation>
+    </message>
+    <message>
+        <source>The builder&apos;s share is {0} % of {1} tasks that apply: not more than half.</source>
+        <translation>Der Anteil des Erbauers beträgt {0} % von {1} zutreffenden Aufgaben: nicht mehr als die Hälfte.</translation>
+    </message>
+    <message>
+        <source>The first two photographs of each task</source>
+        <translation>Die ersten beiden Fotos jeder Aufgabe</translation>
+    </message>
+    <message>
+        <source>The four columns add up to {0}; the tenths of a task add up to 10.</source>
+        <translation>Die vier Spalten ergeben {0}; die Zehntel einer Aufgabe ergeben 10.</translation>
+    </message>
+    <message>
+        <source>Tick of the builder</source>
+        <translation>Häkchen des Erbauers</translation>
+    </message>
+    <message>
+        <source>Tick of the maker</source>
+        <translation>Häkchen des Herstellers</translation>
+    </message>
+    <message>
+        <source>Ticks of the builder: {0}, of the maker: {1}; the builder does not have more.</source>
+        <translation>Häkchen des Erbauers: {0}, des Herstellers: {1}; der Erbauer hat nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Ticks of the builder: {0}, of the maker: {1}; the builder has more.</source>
+        <translation>Häkchen des Erbauers: {0}, des Herstellers: {1}; der Erbauer hat mehr.</translation>
+    </message>
+    <message>
+        <source>Who did how much of each task</source>
+        <translation>Wer wie viel von jeder Aufgabe ausgeführt hat</translation>
+    </message>
+    <message>
+        <source>asked for on {0}</source>
+        <translation>angefordert am {0}</translation>
+    </message>
+    <message>
+        <source>builder&apos;s name</source>
+        <translation>Name des Erbauers</translation>
+    </message>
+    <message>
+        <source>entries of the log: {0}, {1} to {2}; {3}</source>
+        <translation>Einträge im Bautagebuch: {0}, {1} bis {2}; {3}</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>erwartet</translation>
+    </message>
+    <message>
+        <source>expired after {0}</source>
+        <translation>abgelaufen nach dem {0}</translation>
+    </message>
+    <message>
+        <source>for resale</source>
+        <translation>für den Wiederverkauf</translation>
+    </message>
+    <message>
+        <source>has fewer than {0} entries</source>
+        <translation>hat weniger als {0} Einträge</translation>
+    </message>
+    <message>
+        <source>here since {0}</source>
+        <translation>liegt vor seit {0}</translation>
+    </message>
+    <message>
+        <source>holds a number that is too large</source>
+        <translation>enthält eine zu große Zahl</translation>
+    </message>
+    <message>
+        <source>holds the character U+0000</source>
+        <translation>enthält das Zeichen U+0000</translation>
+    </message>
+    <message>
+        <source>in some cases</source>
+        <translation>in manchen Fällen</translation>
+    </message>
+    <message>
+        <source>in tenths of a task</source>
+        <translation>in Zehnteln einer Aufgabe</translation>
+    </message>
+    <message>
+        <source>is empty</source>
+        <translation>ist leer</translation>
+    </message>
+    <message>
+        <source>is longer than 1 MiB</source>
+        <translation>ist länger als 1 MiB</translation>
+    </message>
+    <message>
+        <source>is longer than {0} bytes</source>
+        <translation>ist länger als {0} Bytes</translation>
+    </message>
+    <message>
+        <source>is neither true nor false</source>
+        <translation>ist weder wahr noch falsch</translation>
+    </message>
+    <message>
+        <source>is nested more than {0} deep</source>
+        <translation>ist tiefer als {0} verschachtelt</translation>
+    </message>
+    <message>
+        <source>is no field of a profile</source>
+        <translation>ist kein Feld eines Regelwerks</translation>
+    </message>
+    <message>
+        <source>is no whole number from {0} to {1}</source>
+        <translation>ist keine ganze Zahl von {0} bis {1}</translation>
+    </message>
+    <message>
+        <source>is not JSON at line {0}, column {1}</source>
+        <translation>ist kein JSON in Zeile {0}, Spalte {1}</translation>
+    </message>
+    <message>
+        <source>is that of a profile that came with the program and says otherwise: a copy needs an id of its own</source>
+        <translation>ist die eines Regelwerks, das mit dem Programm kam und anders lautet: eine Kopie braucht eine eigene Kennung</translation>
+    </message>
+    <message>
+        <source>log entries</source>
+        <translation>Einträge im Bautagebuch</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>not here</source>
+        <translation>fehlt noch</translation>
+    </message>
+    <message>
+        <source>pictures {0}</source>
+        <translation>Bilder {0}</translation>
+    </message>
+    <message>
+        <source>registration</source>
+        <translation>Kennzeichen</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>erforderlich</translation>
+    </message>
+    <message>
+        <source>tasks of the major portion</source>
+        <translation>Aufgaben des überwiegenden Teils</translation>
+    </message>
+    <message>
+        <source>the builder&apos;s name is {0} there, and {1} in the facts of the project</source>
+        <translation>der Name des Erbauers lautet dort {0}, in den Angaben des Projekts {1}</translation>
+    </message>
+    <message>
+        <source>the field {0} stands twice in one object</source>
+        <translation>das Feld {0} steht zweimal in einem Objekt</translation>
+    </message>
+    <message>
+        <source>the model is {0} there, and {1} in the facts of the project</source>
+        <translation>das Modell lautet dort {0}, in den Angaben des Projekts {1}</translation>
+    </message>
+    <message>
+        <source>the registration is {0} there, and {1} in the facts of the project</source>
+        <translation>das Kennzeichen lautet dort {0}, in den Angaben des Projekts {1}</translation>
+    </message>
+    <message>
+        <source>the serial number is {0} on the equipment list, and {1} on the part</source>
+        <translation>die Seriennummer lautet in der Ausrüstungsliste {0}, am Teil {1}</translation>
+    </message>
+    <message>
+        <source>the serial number is {0} there, and {1} in the facts of the project</source>
+        <translation>die Seriennummer lautet dort {0}, in den Angaben des Projekts {1}</translation>
+    </message>
+    <message>
+        <source>video: {0}</source>
+        <translation>Video: {0}</translation>
+    </message>
+    <message>
+        <source>{0} (added)</source>
+        <translation>{0} (ergänzt)</translation>
+    </message>
+    <message>
+        <source>{0} is listed twice</source>
+        <translation>{0} ist zweimal aufgeführt</translation>
+    </message>
+    <message>
+        <source>{0} is no day from 1900 to 2199</source>
+        <translation>{0} ist kein Tag von 1900 bis 2199</translation>
+    </message>
+    <message>
+        <source>{0} is no key: lower-case letters, digits, - and _, at most {1} of them</source>
+        <translation>{0} ist kein Schlüssel: Kleinbuchstaben, Ziffern, - und _, höchstens {1} davon</translation>
+    </message>
+    <message>
+        <source>{0} is none of the listed sources</source>
+        <translation>{0} ist keine der aufgeführten Quellen</translation>
+    </message>
+    <message>
+        <source>{0} is none of {1}</source>
+        <translation>{0} ist keines von {1}</translation>
+    </message>
+    <message>
+        <source>{0} is there already</source>
+        <translation>{0} gibt es schon</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -5077,6 +5516,29 @@
     <message>
         <source>Journal</source>
         <translation>Journal</translation>
+    </message>
+</context>
+<context>
+    <name>PaperModel</name>
+    <message>
+        <source>Document</source>
+        <translation>Dokument</translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation>Nötig</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Scans</source>
+        <translation>Scans</translation>
     </message>
 </context>
 <context>
@@ -5247,6 +5709,32 @@
             <numerusform>%n Fotos konnten nicht gedruckt werden.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>File for the final inspection</source>
+        <translation>Mappe für die Endprüfung</translation>
+    </message>
+    <message>
+        <source>Major portion with its evidence</source>
+        <translation>Überwiegender Teil mit seinen Belegen</translation>
+    </message>
+</context>
+<context>
+    <name>ProjectFiles</name>
+    <message numerus="yes">
+        <source>%1: %n files attached</source>
+        <translation>
+            <numerusform>%1: %n Datei angehängt</numerusform>
+            <numerusform>%1: %n Dateien angehängt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This computer has no program that opens %1.</source>
+        <translation>Auf diesem Computer öffnet kein Programm %1.</translation>
+    </message>
 </context>
 <context>
     <name>Recording</name>
@@ -5376,6 +5864,229 @@
     <message>
         <source>Flights</source>
         <translation>Flüge</translation>
+    </message>
+</context>
+<context>
+    <name>RuleField</name>
+    <message>
+        <source>id</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>edition</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>late_acceptance_by</source>
+        <translation>spätere Annahme durch</translation>
+    </message>
+    <message>
+        <source>factory_closing_needs_document</source>
+        <translation>Werksschließung braucht Nachweis</translation>
+    </message>
+    <message>
+        <source>credit_basis</source>
+        <translation>Zählweise des überwiegenden Teils</translation>
+    </message>
+    <message>
+        <source>interior_photos</source>
+        <translation>Innenaufnahmen</translation>
+    </message>
+    <message>
+        <source>one_open_request</source>
+        <translation>eine offene Anfrage</translation>
+    </message>
+    <message>
+        <source>late_entry_days</source>
+        <translation>Tage bis zum Nachtrag</translation>
+    </message>
+    <message>
+        <source>basis</source>
+        <translation>Begründung</translation>
+    </message>
+    <message>
+        <source>hold_points</source>
+        <translation>Haltepunkte</translation>
+    </message>
+    <message>
+        <source>checklists</source>
+        <translation>Prüflisten</translation>
+    </message>
+    <message>
+        <source>documents</source>
+        <translation>Dokumente</translation>
+    </message>
+    <message>
+        <source>test_period</source>
+        <translation>Erprobung</translation>
+    </message>
+    <message>
+        <source>credit</source>
+        <translation>überwiegender Teil</translation>
+    </message>
+    <message>
+        <source>cautions</source>
+        <translation>Hinweise</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Wörter</translation>
+    </message>
+    <message>
+        <source>sources</source>
+        <translation>Quellen</translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>Gewähr</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>signer_role</source>
+        <translation>Unterschrift durch</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>erforderlich</translation>
+    </message>
+    <message>
+        <source>component_kinds</source>
+        <translation>Arten von Teilen</translation>
+    </message>
+    <message>
+        <source>constructions</source>
+        <translation>Bauweisen</translation>
+    </message>
+    <message>
+        <source>scope</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>item</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>items</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>need</source>
+        <translation>nötig</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>wann</translation>
+    </message>
+    <message>
+        <source>applies_to</source>
+        <translation>gilt für</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>passes_when</source>
+        <translation>bestanden, wenn</translation>
+    </message>
+    <message>
+        <source>read_on</source>
+        <translation>gelesen am</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Anmerkung</translation>
+    </message>
+    <message>
+        <source>squawk</source>
+        <translation>Beanstandung</translation>
+    </message>
+    <message>
+        <source>squawks</source>
+        <translation>Beanstandungen</translation>
+    </message>
+    <message>
+        <source>finding</source>
+        <translation>Feststellung</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <translation>Feststellungen</translation>
+    </message>
+    <message>
+        <source>undercarriage</source>
+        <translation>Fahrwerk</translation>
+    </message>
+    <message>
+        <source>inspector</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>adviser</source>
+        <translation>Berater</translation>
+    </message>
+    <message>
+        <source>authority</source>
+        <translation>Behörde</translation>
+    </message>
+    <message>
+        <source>certificate</source>
+        <translation>Zeugnis</translation>
+    </message>
+</context>
+<context>
+    <name>RulesView</name>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>The whole %1.</source>
+        <translation>Das Ganze %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>place in the rules, fault</comment>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
@@ -5715,13 +6426,6 @@
 </context>
 <context>
     <name>SectionActs</name>
-    <message numerus="yes">
-        <source>%1: %n files attached</source>
-        <translation>
-            <numerusform>%1: %n Datei angehängt</numerusform>
-            <numerusform>%1: %n Dateien angehängt</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Asked…</source>
         <translation>Angefragt…</translation>
@@ -6910,6 +7614,522 @@
     <message>
         <source>welded or riveted and sealed</source>
         <translation>geschweißt, oder genietet und abgedichtet</translation>
+    </message>
+    <message>
+        <source>Aeroplane with engine</source>
+        <translation>Motorflugzeug</translation>
+    </message>
+    <message>
+        <source>Ailerons and flaps</source>
+        <translation>Querruder und Klappen</translation>
+    </message>
+    <message>
+        <source>Airbrake, flap and trim controls</source>
+        <translation>Bremsklappen-, Wölbklappen- und Trimmsteuerung</translation>
+    </message>
+    <message>
+        <source>Airbrakes</source>
+        <translation>Bremsklappen</translation>
+    </message>
+    <message>
+        <source>Attachment and automatic connections</source>
+        <translation>Befestigung und automatische Anschlüsse</translation>
+    </message>
+    <message>
+        <source>Attachment and rigging of the tail</source>
+        <translation>Befestigung und Einstellung des Leitwerks</translation>
+    </message>
+    <message>
+        <source>Balance</source>
+        <translation>Ausgleich</translation>
+    </message>
+    <message>
+        <source>Balance and tracking</source>
+        <translation>Auswuchten und Spurlauf</translation>
+    </message>
+    <message>
+        <source>Balance of the surfaces</source>
+        <translation>Ausgleich der Ruder</translation>
+    </message>
+    <message>
+        <source>Balloon or airship</source>
+        <translation>Ballon oder Luftschiff</translation>
+    </message>
+    <message>
+        <source>Basket or car</source>
+        <translation>Korb oder Gondel</translation>
+    </message>
+    <message>
+        <source>Basket or car and floor</source>
+        <translation>Korb oder Gondel und Boden</translation>
+    </message>
+    <message>
+        <source>Burner frame</source>
+        <translation>Brennerrahmen</translation>
+    </message>
+    <message>
+        <source>Burner or propulsion</source>
+        <translation>Brenner oder Antrieb</translation>
+    </message>
+    <message>
+        <source>Burner, valves and hoses</source>
+        <translation>Brenner, Ventile und Schläuche</translation>
+    </message>
+    <message>
+        <source>Cabin, skins and fairings</source>
+        <translation>Kabine, Beplankung und Verkleidungen</translation>
+    </message>
+    <message>
+        <source>Cables, tubes, pulleys and bellcranks</source>
+        <translation>Seile, Stangen, Rollen und Umlenkhebel</translation>
+    </message>
+    <message>
+        <source>Canopy and frame</source>
+        <translation>Haube und Rahmen</translation>
+    </message>
+    <message>
+        <source>Clutch, or pre-rotator</source>
+        <translation>Kupplung oder Vorrotation</translation>
+    </message>
+    <message>
+        <source>Cockpit, seat and harness points</source>
+        <translation>Cockpit, Sitz und Gurtpunkte</translation>
+    </message>
+    <message>
+        <source>Column or stick, and pedals</source>
+        <translation>Knüppel oder Steuersäule und Pedale</translation>
+    </message>
+    <message>
+        <source>Control run in the wing</source>
+        <translation>Steuerungslauf im Flügel</translation>
+    </message>
+    <message>
+        <source>Cooling and cowling</source>
+        <translation>Kühlung und Haube</translation>
+    </message>
+    <message>
+        <source>Corrosion protection</source>
+        <translation>Korrosionsschutz</translation>
+    </message>
+    <message>
+        <source>Cutting of the panels</source>
+        <translation>Zuschnitt der Bahnen</translation>
+    </message>
+    <message>
+        <source>Doors, canopy and windows</source>
+        <translation>Türen, Haube und Fenster</translation>
+    </message>
+    <message>
+        <source>Drive</source>
+        <translation>Antriebsstrang</translation>
+    </message>
+    <message>
+        <source>Electrical system</source>
+        <translation>Elektrik</translation>
+    </message>
+    <message>
+        <source>Electrical system and radio</source>
+        <translation>Elektrik und Funk</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Engine and propeller</source>
+        <translation>Motor und Propeller</translation>
+    </message>
+    <message>
+        <source>Engine and propeller, where there are any</source>
+        <translation>Motor und Propeller, wo vorhanden</translation>
+    </message>
+    <message>
+        <source>Engine controls</source>
+        <translation>Motorbedienung</translation>
+    </message>
+    <message>
+        <source>Engine controls and fuel system</source>
+        <translation>Motorbedienung und Kraftstoffanlage</translation>
+    </message>
+    <message>
+        <source>Engine controls and governor</source>
+        <translation>Motorbedienung und Drehzahlregler</translation>
+    </message>
+    <message>
+        <source>Engine, where there is one</source>
+        <translation>Motor, wo vorhanden</translation>
+    </message>
+    <message>
+        <source>Envelope</source>
+        <translation>Hülle</translation>
+    </message>
+    <message>
+        <source>Exhaust</source>
+        <translation>Auspuff</translation>
+    </message>
+    <message>
+        <source>Exhaust and cabin heat</source>
+        <translation>Auspuff und Kabinenheizung</translation>
+    </message>
+    <message>
+        <source>Fairings</source>
+        <translation>Verkleidungen</translation>
+    </message>
+    <message>
+        <source>Filling and painting</source>
+        <translation>Spachteln und Lackieren</translation>
+    </message>
+    <message>
+        <source>Fin and stabiliser</source>
+        <translation>Seiten- und Höhenflosse</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Fitting of engine and propeller</source>
+        <translation>Einbau von Motor und Propeller</translation>
+    </message>
+    <message>
+        <source>Fitting of the engine</source>
+        <translation>Einbau des Motors</translation>
+    </message>
+    <message>
+        <source>Fitting of the propeller and spinner</source>
+        <translation>Anbau von Propeller und Spinner</translation>
+    </message>
+    <message>
+        <source>Flight controls</source>
+        <translation>Steuerung</translation>
+    </message>
+    <message>
+        <source>Floors and inside panels</source>
+        <translation>Böden und Innenverkleidung</translation>
+    </message>
+    <message>
+        <source>Frame and attachment</source>
+        <translation>Rahmen und Befestigung</translation>
+    </message>
+    <message>
+        <source>Frame or keel</source>
+        <translation>Rahmen oder Kiel</translation>
+    </message>
+    <message>
+        <source>Frames, shells or longerons</source>
+        <translation>Spante, Schalen oder Längsgurte</translation>
+    </message>
+    <message>
+        <source>Fuel lines, valves and filters</source>
+        <translation>Kraftstoffleitungen, Hähne und Filter</translation>
+    </message>
+    <message>
+        <source>Fuel tanks and their attachment</source>
+        <translation>Kraftstoffbehälter und ihre Befestigung</translation>
+    </message>
+    <message>
+        <source>Fuel tanks in the wing</source>
+        <translation>Tanks im Flügel</translation>
+    </message>
+    <message>
+        <source>Fuel tanks outside the wing</source>
+        <translation>Tanks außerhalb des Flügels</translation>
+    </message>
+    <message>
+        <source>Fuel tanks, lines and valves</source>
+        <translation>Tanks, Leitungen und Hähne</translation>
+    </message>
+    <message>
+        <source>Gearboxes and belts</source>
+        <translation>Getriebe und Riemen</translation>
+    </message>
+    <message>
+        <source>Glider, with or without engine</source>
+        <translation>Segelflugzeug, mit oder ohne Motor</translation>
+    </message>
+    <message>
+        <source>Helicopter or gyroplane</source>
+        <translation>Hubschrauber oder Tragschrauber</translation>
+    </message>
+    <message>
+        <source>Hinges and balance</source>
+        <translation>Scharniere und Ausgleich</translation>
+    </message>
+    <message>
+        <source>Hinges and brackets</source>
+        <translation>Scharniere und Beschläge</translation>
+    </message>
+    <message>
+        <source>Induction and cooling, baffles</source>
+        <translation>Ansaugung und Kühlung, Leitbleche</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumente</translation>
+    </message>
+    <message>
+        <source>Instruments and finish</source>
+        <translation>Instrumente und Oberfläche</translation>
+    </message>
+    <message>
+        <source>Joining of the fuselage&apos;s parts</source>
+        <translation>Zusammenfügen der Rumpfteile</translation>
+    </message>
+    <message>
+        <source>Landing gear</source>
+        <translation>Fahrwerk</translation>
+    </message>
+    <message>
+        <source>Leading edges</source>
+        <translation>Nasen</translation>
+    </message>
+    <message>
+        <source>Legs, struts and attachment</source>
+        <translation>Beine, Streben und Befestigung</translation>
+    </message>
+    <message>
+        <source>Lines, pulleys and crown ring</source>
+        <translation>Leinen, Rollen und Kronenring</translation>
+    </message>
+    <message>
+        <source>Longerons, frames and bulkheads</source>
+        <translation>Längsgurte, Spante und Schotte</translation>
+    </message>
+    <message>
+        <source>Main rotor blades</source>
+        <translation>Hauptrotorblätter</translation>
+    </message>
+    <message>
+        <source>Main rotor head and mast</source>
+        <translation>Hauptrotorkopf und Mast</translation>
+    </message>
+    <message>
+        <source>Main wheel, legs and brake</source>
+        <translation>Hauptrad, Beine und Bremse</translation>
+    </message>
+    <message>
+        <source>Mount or pylon</source>
+        <translation>Motorträger oder Klappträger</translation>
+    </message>
+    <message>
+        <source>Nose or tail wheel and steering</source>
+        <translation>Bug- oder Spornrad und Lenkung</translation>
+    </message>
+    <message>
+        <source>Oxygen, vacuum and other systems</source>
+        <translation>Sauerstoff, Unterdruck und andere Anlagen</translation>
+    </message>
+    <message>
+        <source>Padding and equipment</source>
+        <translation>Polster und Ausrüstung</translation>
+    </message>
+    <message>
+        <source>Parachute or other vents</source>
+        <translation>Parachute oder andere Ventile</translation>
+    </message>
+    <message>
+        <source>Pitot and static lines</source>
+        <translation>Pitot- und Statikleitungen</translation>
+    </message>
+    <message>
+        <source>Placards and markings</source>
+        <translation>Beschriftung und Kennzeichen</translation>
+    </message>
+    <message>
+        <source>Propeller, where there is one</source>
+        <translation>Propeller, wo vorhanden</translation>
+    </message>
+    <message>
+        <source>Radios and antennas</source>
+        <translation>Funkgeräte und Antennen</translation>
+    </message>
+    <message>
+        <source>Retraction</source>
+        <translation>Einziehmechanik</translation>
+    </message>
+    <message>
+        <source>Ribs</source>
+        <translation>Rippen</translation>
+    </message>
+    <message>
+        <source>Ribs or cores</source>
+        <translation>Rippen oder Kerne</translation>
+    </message>
+    <message>
+        <source>Rigging of wings to fuselage</source>
+        <translation>Anbau und Einstellung der Flügel am Rumpf</translation>
+    </message>
+    <message>
+        <source>Rigging, travel and stops</source>
+        <translation>Einstellung, Ausschläge und Anschläge</translation>
+    </message>
+    <message>
+        <source>Root fittings and main pins</source>
+        <translation>Wurzelbeschläge und Hauptbolzen</translation>
+    </message>
+    <message>
+        <source>Rotor brake</source>
+        <translation>Rotorbremse</translation>
+    </message>
+    <message>
+        <source>Rotors</source>
+        <translation>Rotoren</translation>
+    </message>
+    <message>
+        <source>Rudder and elevator</source>
+        <translation>Seiten- und Höhenruder</translation>
+    </message>
+    <message>
+        <source>Scoop and suspension</source>
+        <translation>Schürze und Aufhängung</translation>
+    </message>
+    <message>
+        <source>Seams and load tapes</source>
+        <translation>Nähte und Lastbänder</translation>
+    </message>
+    <message>
+        <source>Seats and harness points</source>
+        <translation>Sitze und Gurtpunkte</translation>
+    </message>
+    <message>
+        <source>Shafts and couplings</source>
+        <translation>Wellen und Kupplungen</translation>
+    </message>
+    <message>
+        <source>Skids or legs</source>
+        <translation>Kufen oder Beine</translation>
+    </message>
+    <message>
+        <source>Skins or covering</source>
+        <translation>Beplankung oder Bespannung</translation>
+    </message>
+    <message>
+        <source>Skins or covering frame</source>
+        <translation>Beplankung oder Bespanngerüst</translation>
+    </message>
+    <message>
+        <source>Skins or covering of fin and stabiliser</source>
+        <translation>Beplankung oder Bespannung der Flossen</translation>
+    </message>
+    <message>
+        <source>Skins or covering of rudder and elevator</source>
+        <translation>Beplankung oder Bespannung von Seiten- und Höhenruder</translation>
+    </message>
+    <message>
+        <source>Spars</source>
+        <translation>Holme</translation>
+    </message>
+    <message>
+        <source>Spars and ribs</source>
+        <translation>Holme und Rippen</translation>
+    </message>
+    <message>
+        <source>Spars and ribs of fin and stabiliser</source>
+        <translation>Holme und Rippen der Flossen</translation>
+    </message>
+    <message>
+        <source>Spars and ribs of rudder and elevator</source>
+        <translation>Holme und Rippen von Seiten- und Höhenruder</translation>
+    </message>
+    <message>
+        <source>Spars, ribs or cores</source>
+        <translation>Holme, Rippen oder Kerne</translation>
+    </message>
+    <message>
+        <source>Stabilisers</source>
+        <translation>Stabilisierungsflossen</translation>
+    </message>
+    <message>
+        <source>Steering and fins</source>
+        <translation>Steuerung und Flossen</translation>
+    </message>
+    <message>
+        <source>Stick and pedals</source>
+        <translation>Knüppel und Pedale</translation>
+    </message>
+    <message>
+        <source>Stick, collective and pedals</source>
+        <translation>Knüppel, Blattverstellhebel und Pedale</translation>
+    </message>
+    <message>
+        <source>Struts and attachment fittings</source>
+        <translation>Streben und Anschlussbeschläge</translation>
+    </message>
+    <message>
+        <source>Swashplate or head controls</source>
+        <translation>Taumelscheibe oder Kopfsteuerung</translation>
+    </message>
+    <message>
+        <source>Systems</source>
+        <translation>Anlagen</translation>
+    </message>
+    <message>
+        <source>Systems and finish</source>
+        <translation>Anlagen und Oberfläche</translation>
+    </message>
+    <message>
+        <source>Tail</source>
+        <translation>Leitwerk</translation>
+    </message>
+    <message>
+        <source>Tail boom</source>
+        <translation>Heckausleger</translation>
+    </message>
+    <message>
+        <source>Tail rotor or rudder</source>
+        <translation>Heckrotor oder Seitenruder</translation>
+    </message>
+    <message>
+        <source>Tail wheel or skid</source>
+        <translation>Spornrad oder Kufe</translation>
+    </message>
+    <message>
+        <source>Towing hooks</source>
+        <translation>Schleppkupplungen</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Trimmung</translation>
+    </message>
+    <message>
+        <source>Trim and flap controls</source>
+        <translation>Trimm- und Klappensteuerung</translation>
+    </message>
+    <message>
+        <source>Trim tabs</source>
+        <translation>Trimmklappen</translation>
+    </message>
+    <message>
+        <source>Tubes, cables and bellcranks</source>
+        <translation>Stangen, Seile und Umlenkhebel</translation>
+    </message>
+    <message>
+        <source>Upholstery</source>
+        <translation>Polsterung</translation>
+    </message>
+    <message>
+        <source>Water ballast</source>
+        <translation>Wasserballast</translation>
+    </message>
+    <message>
+        <source>Wheels, brakes and brake lines</source>
+        <translation>Räder, Bremsen und Bremsleitungen</translation>
+    </message>
+    <message>
+        <source>Wheels, brakes and steering</source>
+        <translation>Räder, Bremsen und Lenkung</translation>
+    </message>
+    <message>
+        <source>Wing tips</source>
+        <translation>Randbögen</translation>
+    </message>
+    <message>
+        <source>Wings</source>
+        <translation>Flügel</translation>
+    </message>
+    <message>
+        <source>Wiring and lights in the wing</source>
+        <translation>Leitungen und Lichter im Flügel</translation>
     </message>
 </context>
 <context>
@@ -8742,6 +9962,44 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::CertificatePage</name>
+    <message>
+        <source>Documents</source>
+        <translation>Dokumente</translation>
+    </message>
+    <message>
+        <source>Facts and agreement</source>
+        <translation>Angaben und Abgleich</translation>
+    </message>
+    <message>
+        <source>Major portion</source>
+        <translation>Überwiegender Teil</translation>
+    </message>
+    <message>
+        <source>Weighing, equipment, flights</source>
+        <translation>Wägung, Ausrüstung, Flüge</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>File for the final inspection…</source>
+        <translation>Mappe für die Endprüfung…</translation>
+    </message>
+    <message>
+        <source>Documents, inspections, equipment, major portion, log, deviations and bulletins as one PDF</source>
+        <translation>Dokumente, Prüfungen, Ausrüstung, überwiegender Teil, Bautagebuch, Abweichungen und Bulletins als ein PDF</translation>
+    </message>
+    <message numerus="yes">
+        <source>Facts and agreement (≠ %n)</source>
+        <translation>
+            <numerusform>Angaben und Abgleich (≠ %n)</numerusform>
+            <numerusform>Angaben und Abgleich (≠ %n)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::CheckListModel</name>
     <message>
         <source>%1 (not applicable)</source>
@@ -9189,6 +10447,161 @@
     <message>
         <source>Everything is decided.</source>
         <translation>Alles ist entschieden.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CreditModel</name>
+    <message numerus="yes">
+        <source>%n pictures</source>
+        <translation>
+            <numerusform>%n Bild</numerusform>
+            <numerusform>%n Bilder</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n Eintrag</numerusform>
+            <numerusform>%n Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 (added)</source>
+        <translation>%1 (ergänzt)</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation>trifft nicht zu</translation>
+    </message>
+    <message>
+        <source>no picture</source>
+        <translation>kein Bild</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CrossCheckModel</name>
+    <message>
+        <source>Facts of the project</source>
+        <translation>Angaben des Projekts</translation>
+    </message>
+    <message>
+        <source>not entered</source>
+        <translation>nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>says the same</source>
+        <translation>sagt dasselbe</translation>
+    </message>
+    <message>
+        <source>says otherwise than the project</source>
+        <translation>sagt anderes als das Projekt</translation>
+    </message>
+    <message>
+        <source>nobody wrote down what it says</source>
+        <translation>niemand hat notiert, was es sagt</translation>
+    </message>
+    <message>
+        <source>the project&apos;s own facts do not say it</source>
+        <translation>die Angaben des Projekts sagen es selbst nicht</translation>
+    </message>
+    <message>
+        <source>Document</source>
+        <translation>Dokument</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>document, its number</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CrossCheckView</name>
+    <message>
+        <source>Project</source>
+        <translation>Projekt</translation>
+    </message>
+    <message>
+        <source>Builder</source>
+        <translation>Erbauer</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Anschrift</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>Authority&apos;s file</source>
+        <translation>Aktenzeichen der Behörde</translation>
+    </message>
+    <message>
+        <source>Maximum weight</source>
+        <translation>Höchstmasse</translation>
+    </message>
+    <message>
+        <source>Begun on</source>
+        <translation>Begonnen am</translation>
+    </message>
+    <message>
+        <source>its closing is closed, the step is not done</source>
+        <translation>ihre Schließstelle ist geschlossen, der Schritt ist nicht erledigt</translation>
+    </message>
+    <message>
+        <source>closed by the factory, no document on record</source>
+        <translation>vom Werk geschlossen, kein Nachweis verzeichnet</translation>
+    </message>
+    <message>
+        <source>no closing is recorded for it</source>
+        <translation>dafür ist keine Schließstelle verzeichnet</translation>
+    </message>
+    <message>
+        <source>names no part</source>
+        <translation>nennt kein Teil</translation>
+    </message>
+    <message>
+        <source>What the papers say of the aircraft</source>
+        <translation>Was die Papiere vom Luftfahrzeug sagen</translation>
+    </message>
+    <message>
+        <source>Serial numbers</source>
+        <translation>Seriennummern</translation>
+    </message>
+    <message>
+        <source>No serial number stands on two parts, and none stands otherwise on the equipment list.</source>
+        <translation>Keine Seriennummer steht auf zwei Teilen, und keine steht anders in der Ausrüstungsliste.</translation>
+    </message>
+    <message>
+        <source>To complete in the records</source>
+        <translation>In den Aufzeichnungen zu ergänzen</translation>
+    </message>
+    <message>
+        <source>No hole of this kind is in the records.</source>
+        <translation>Die Aufzeichnungen haben keine solche Lücke.</translation>
+    </message>
+    <message>
+        <source>Facts of the project</source>
+        <translation>Angaben des Projekts</translation>
+    </message>
+    <message>
+        <source>No paper is on record yet. What each says of name, model, serial number and registration is compared here.</source>
+        <translation>Noch ist kein Papier verzeichnet. Was jedes über Namen, Modell, Seriennummer und Kennzeichen sagt, wird hier verglichen.</translation>
+    </message>
+    <message>
+        <source>What is written down from the papers agrees with the project.</source>
+        <translation>Was aus den Papieren notiert ist, stimmt mit dem Projekt überein.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</source>
+        <translation>
+            <numerusform>%n Angabe stimmt nicht überein; solche Papiere schickt eine Behörde zurück. Groß und klein, Leerzeichen, Bindestriche und Punkte zählen nicht.</numerusform>
+            <numerusform>%n Angaben stimmen nicht überein; solche Papiere schickt eine Behörde zurück. Groß und klein, Leerzeichen, Bindestriche und Punkte zählen nicht.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>has the serial number %1, as %2 has</source>
+        <translation>hat die Seriennummer %1 wie auch %2</translation>
     </message>
 </context>
 <context>
@@ -10351,6 +11764,75 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::MajorPortionView</name>
+    <message>
+        <source>Tasks of the major portion</source>
+        <translation>Aufgaben des überwiegenden Teils</translation>
+    </message>
+    <message>
+        <source>Add the usual tasks</source>
+        <translation>Übliche Aufgaben hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a task</source>
+        <translation>Aufgabe hinzufügen</translation>
+    </message>
+    <message>
+        <source>Here stands, task by task, what the maker, paid help and the builder did, in tenths. Begin with the usual tasks of the aircraft&apos;s class, then bring them into line with the form of your authority.</source>
+        <translation>Hier steht Aufgabe für Aufgabe in Zehnteln, was Hersteller, bezahlte Hilfe und Erbauer ausgeführt haben. Beginnen Sie mit den üblichen Aufgaben der Luftfahrzeugklasse und gleichen Sie sie dann dem Formular Ihrer Behörde an.</translation>
+    </message>
+    <message>
+        <source>Class of aircraft</source>
+        <translation>Klasse des Luftfahrzeugs</translation>
+    </message>
+    <message>
+        <source>Common practice and no authority&apos;s form; rows that are there stay.</source>
+        <translation>Übliche Praxis und kein Formular einer Behörde; vorhandene Zeilen bleiben.</translation>
+    </message>
+    <message>
+        <source>Section: task</source>
+        <translation>Abschnitt: Aufgabe</translation>
+    </message>
+    <message>
+        <source>A task that the form does not name</source>
+        <translation>Eine Aufgabe, die das Formular nicht nennt</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Print the major portion with its evidence</source>
+        <translation>Den überwiegenden Teil mit seinen Belegen drucken</translation>
+    </message>
+    <message>
+        <source>All usual tasks are there already.</source>
+        <translation>Alle üblichen Aufgaben sind schon da.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n usual tasks added, each for the maker until you enter who did it</source>
+        <translation>
+            <numerusform>%n übliche Aufgabe hinzugefügt, für den Hersteller, bis Sie eintragen, wer sie ausgeführt hat</numerusform>
+            <numerusform>%n übliche Aufgaben hinzugefügt, jede für den Hersteller, bis Sie eintragen, wer sie ausgeführt hat</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Task “%1” added</source>
+        <translation>Aufgabe „%1“ hinzugefügt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n claimed tasks have no picture.</source>
+        <translation>
+            <numerusform>%n beanspruchte Aufgabe hat kein Bild.</numerusform>
+            <numerusform>%n beanspruchte Aufgaben haben kein Bild.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tasks count, hours do not. Rules change: check the current form with your authority.</source>
+        <translation>Aufgaben zählen, Stunden nicht. Regeln ändern sich: Prüfen Sie das geltende Formular bei Ihrer Behörde.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::MatchBar</name>
     <message>
         <source>Confirm them all</source>
@@ -10806,6 +12288,219 @@
     <message>
         <source>A file of this name is there. Press again to replace it.</source>
         <translation>Eine Datei dieses Namens ist da. Noch einmal drücken, um sie zu ersetzen.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PaidHelpBox</name>
+    <message>
+        <source>It will be so: keep these tenths</source>
+        <translation>So wird es: diese Zehntel behalten</translation>
+    </message>
+    <message>
+        <source>What if paid help did some of it?</source>
+        <translation>Was, wenn bezahlte Hilfe etwas davon ausführt?</translation>
+    </message>
+    <message>
+        <source>Tenths of the assembly</source>
+        <translation>Zehntel der Montage</translation>
+    </message>
+    <message>
+        <source>Tenths of the fabrication</source>
+        <translation>Zehntel der Anfertigung</translation>
+    </message>
+    <message>
+        <source>Then: %1</source>
+        <translation>Dann: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</source>
+        <translation>
+            <numerusform>Von allen Aufgaben zusammen kann noch %n Zehntel bezahlt werden, bevor der Anteil des Erbauers nicht mehr über der Hälfte liegt.</numerusform>
+            <numerusform>Von allen Aufgaben zusammen können noch %n Zehntel bezahlt werden, bevor der Anteil des Erbauers nicht mehr über der Hälfte liegt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The builder&apos;s share is not more than half as it is.</source>
+        <translation>Der Anteil des Erbauers liegt schon jetzt nicht über der Hälfte.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PaperModel</name>
+    <message>
+        <source>On no list of the country: added here.</source>
+        <translation>Auf keiner Liste des Landes: hier ergänzt.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PaperPanel</name>
+    <message>
+        <source>Asked for on</source>
+        <translation>Angefordert am</translation>
+    </message>
+    <message>
+        <source>Here since</source>
+        <translation>Liegt vor seit</translation>
+    </message>
+    <message>
+        <source>Valid until</source>
+        <translation>Gültig bis</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s name on it</source>
+        <translation>Name des Erbauers darauf</translation>
+    </message>
+    <message>
+        <source>Model on it</source>
+        <translation>Modell darauf</translation>
+    </message>
+    <message>
+        <source>Serial number on it</source>
+        <translation>Seriennummer darauf</translation>
+    </message>
+    <message>
+        <source>Registration on it</source>
+        <translation>Kennzeichen darauf</translation>
+    </message>
+    <message>
+        <source>Asked for…</source>
+        <translation>Angefordert…</translation>
+    </message>
+    <message>
+        <source>It is here…</source>
+        <translation>Es liegt vor…</translation>
+    </message>
+    <message>
+        <source>A newer one…</source>
+        <translation>Ein neueres…</translation>
+    </message>
+    <message>
+        <source>Write down what it says</source>
+        <translation>Notieren, was es sagt</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>Zurückziehen</translation>
+    </message>
+    <message>
+        <source>Scans of it</source>
+        <translation>Scans davon</translation>
+    </message>
+    <message>
+        <source>All records of it</source>
+        <translation>Alle Einträge dazu</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>no number</source>
+        <translation>ohne Nummer</translation>
+    </message>
+    <message>
+        <source>here since %1</source>
+        <translation>liegt vor seit %1</translation>
+    </message>
+    <message>
+        <source>asked for on %1</source>
+        <translation>angefordert am %1</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>zählt</translation>
+    </message>
+    <message>
+        <source>%1: asked for</source>
+        <translation>%1: angefordert</translation>
+    </message>
+    <message>
+        <source>Asked for</source>
+        <translation>Angefordert</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>%1: here</source>
+        <translation>%1: liegt vor</translation>
+    </message>
+    <message>
+        <source>It is here</source>
+        <translation>Es liegt vor</translation>
+    </message>
+    <message>
+        <source>Number on it, if any</source>
+        <translation>Nummer darauf, falls vorhanden</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Seit</translation>
+    </message>
+    <message>
+        <source>%1: begun</source>
+        <translation>%1: begonnen</translation>
+    </message>
+    <message>
+        <source>%1: scan taken off</source>
+        <translation>%1: Scan abgenommen</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PapersView</name>
+    <message>
+        <source>Documents on the way to the certificate</source>
+        <translation>Dokumente auf dem Weg zum Zeugnis</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>A document that is on no list</source>
+        <translation>Ein Dokument, das auf keiner Liste steht</translation>
+    </message>
+    <message>
+        <source>Document “%1” added</source>
+        <translation>Dokument „%1“ hinzugefügt</translation>
+    </message>
+    <message>
+        <source>These rules require no document; what is usual is listed.</source>
+        <translation>Diese Regeln fordern kein Dokument; aufgeführt ist, was üblich ist.</translation>
+    </message>
+    <message>
+        <source>Every document that these rules require is here.</source>
+        <translation>Jedes Dokument, das diese Regeln fordern, liegt vor.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n required documents are not here yet.</source>
+        <translation>
+            <numerusform>%n erforderliches Dokument fehlt noch.</numerusform>
+            <numerusform>%n erforderliche Dokumente fehlen noch.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n that are here have no scan.</source>
+        <translation>
+            <numerusform>%n vorliegendes hat keinen Scan.</numerusform>
+            <numerusform>%n vorliegende haben keinen Scan.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rules change: check the current edition with your authority.</source>
+        <translation>Regeln ändern sich: Prüfen Sie die geltende Ausgabe bei Ihrer Behörde.</translation>
     </message>
 </context>
 <context>
@@ -11274,10 +12969,6 @@
     <message>
         <source>%1: caption</source>
         <translation>%1: Bildtext</translation>
-    </message>
-    <message>
-        <source>This computer has no program that opens %1.</source>
-        <translation>Dieser Computer hat kein Programm, das %1 öffnet.</translation>
     </message>
 </context>
 <context>
@@ -11772,6 +13463,132 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::RulesDraft</name>
+    <message>
+        <source>%1, own copy</source>
+        <translation>%1, eigene Kopie</translation>
+    </message>
+    <message>
+        <source>Rules: %1</source>
+        <translation>Regeln: %1</translation>
+    </message>
+    <message>
+        <source>%1 is written.</source>
+        <translation>%1 ist geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>%1 konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read.</source>
+        <translation>%1 konnte nicht gelesen werden.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>file, what is wrong in it</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RulesForm</name>
+    <message>
+        <source>none named</source>
+        <translation>keine genannt</translation>
+    </message>
+    <message>
+        <source>One on each line</source>
+        <translation>Eines je Zeile</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RulesView</name>
+    <message>
+        <source>Show it</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Use in this project</source>
+        <translation>In diesem Projekt verwenden</translation>
+    </message>
+    <message>
+        <source>Keep for other projects</source>
+        <translation>Für andere Projekte behalten</translation>
+    </message>
+    <message>
+        <source>Write to a file…</source>
+        <translation>In eine Datei schreiben…</translation>
+    </message>
+    <message>
+        <source>Add a line</source>
+        <translation>Zeile hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Nach oben</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Nach unten</translation>
+    </message>
+    <message>
+        <source>Begin with other rules</source>
+        <translation>Mit anderen Regeln beginnen</translation>
+    </message>
+    <message>
+        <source>The rules, part by part</source>
+        <translation>Die Regeln, Teil für Teil</translation>
+    </message>
+    <message>
+        <source>Begin with…</source>
+        <translation>Beginnen mit…</translation>
+    </message>
+    <message>
+        <source>the rules of this project</source>
+        <translation>den Regeln dieses Projekts</translation>
+    </message>
+    <message>
+        <source>the draft before this one</source>
+        <translation>dem Entwurf vor diesem</translation>
+    </message>
+    <message>
+        <source>a file…</source>
+        <translation>einer Datei…</translation>
+    </message>
+    <message>
+        <source>Read rules</source>
+        <translation>Regeln lesen</translation>
+    </message>
+    <message>
+        <source>Rules (*.json)</source>
+        <translation>Regeln (*.json)</translation>
+    </message>
+    <message>
+        <source>Write the rules</source>
+        <translation>Die Regeln schreiben</translation>
+    </message>
+    <message>
+        <source>Below are the rules of this project.</source>
+        <translation>Unten stehen die Regeln dieses Projekts.</translation>
+    </message>
+    <message>
+        <source>Below is a copy to change; nothing is changed yet.</source>
+        <translation>Unten steht eine Kopie zum Ändern; noch ist nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Below is a draft that can be used. Hold points and checks on record stay; closings made later get those of the new rules.</source>
+        <translation>Unten steht ein Entwurf, der verwendet werden kann. Vorhandene Haltepunkte und Prüfpunkte bleiben; spätere Schließstellen bekommen die der neuen Regeln.</translation>
+    </message>
+    <message>
+        <source>This project goes by: %1, last gone through on %2. Each rule names its source and how far that was seen; check the current edition with your authority.</source>
+        <translation>Dieses Projekt folgt: %1, zuletzt durchgesehen am %2. Jede Regel nennt ihre Quelle und wie weit sie gesehen wurde; prüfen Sie die geltende Ausgabe bei Ihrer Behörde.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::SavedFilterMenu</name>
     <message>
         <source>Filters</source>
@@ -11820,6 +13637,25 @@
     <message>
         <source>A saved filter needs a name.</source>
         <translation>Ein gespeicherter Filter braucht einen Namen.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ScanList</name>
+    <message>
+        <source>None attached. Files can be dropped here.</source>
+        <translation>Nichts angehängt. Dateien können hier abgelegt werden.</translation>
+    </message>
+    <message>
+        <source>Attach…</source>
+        <translation>Anhängen…</translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation>Abnehmen</translation>
+    </message>
+    <message>
+        <source>Attach files</source>
+        <translation>Dateien anhängen</translation>
     </message>
 </context>
 <context>
@@ -12945,6 +14781,85 @@
     <message>
         <source>%1 “Log it” once more logs it like this.</source>
         <translation>%1 Noch einmal „Eintragen“ trägt es so ein.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TaskPanel</name>
+    <message>
+        <source>Parts it was done on</source>
+        <translation>Teile, an denen es ausgeführt wurde</translation>
+    </message>
+    <message>
+        <source>Pictures named for it</source>
+        <translation>Dafür benannte Bilder</translation>
+    </message>
+    <message>
+        <source>Log entries of its parts</source>
+        <translation>Einträge im Bautagebuch zu seinen Teilen</translation>
+    </message>
+    <message>
+        <source>No log entry on its parts.</source>
+        <translation>Kein Eintrag im Bautagebuch zu seinen Teilen.</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>Zurückziehen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>section: task</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>No picture shows the builder at work on it. A photo of the parts named above that is marked “builder at work” counts, and so does one attached here.</source>
+        <translation>Kein Bild zeigt den Erbauer bei dieser Arbeit. Ein Foto der oben genannten Teile mit der Angabe „Erbauer bei der Arbeit“ zählt, ebenso eines, das hier angehängt wird.</translation>
+    </message>
+    <message>
+        <source>%1: tenths</source>
+        <translation>%1: Zehntel</translation>
+    </message>
+    <message>
+        <source>%1: does not apply</source>
+        <translation>%1: trifft nicht zu</translation>
+    </message>
+    <message>
+        <source>%1: picture taken off</source>
+        <translation>%1: Bild abgenommen</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TenthsEditor</name>
+    <message>
+        <source>Keep the tenths</source>
+        <translation>Zehntel behalten</translation>
+    </message>
+    <message>
+        <source>Does not apply</source>
+        <translation>Trifft nicht zu</translation>
+    </message>
+    <message>
+        <source>A: maker of kit or part</source>
+        <translation>A: Hersteller von Bausatz oder Teil</translation>
+    </message>
+    <message>
+        <source>B: paid help</source>
+        <translation>B: bezahlte Hilfe</translation>
+    </message>
+    <message>
+        <source>C: builder, assembly</source>
+        <translation>C: Erbauer, Montage</translation>
+    </message>
+    <message>
+        <source>D: builder, fabrication</source>
+        <translation>D: Erbauer, Anfertigung</translation>
+    </message>
+    <message>
+        <source>Does not apply; tenths make it apply.</source>
+        <translation>Trifft nicht zu; mit Zehnteln trifft es zu.</translation>
+    </message>
+    <message>
+        <source>Together 10 tenths.</source>
+        <translation>Zusammen 10 Zehntel.</translation>
     </message>
 </context>
 <context>

@@ -143,7 +143,7 @@
     </message>
 </context>
 <context>
-    <name>SectionActs</name>
+    <name>ProjectFiles</name>
     <message numerus="yes">
         <source>%1: %n files attached</source>
         <translation>
@@ -341,6 +341,16 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::CertificatePage</name>
+    <message numerus="yes">
+        <source>Facts and agreement (≠ %n)</source>
+        <translation>
+            <numerusform>Facts and agreement (≠ %n)</numerusform>
+            <numerusform>Facts and agreement (≠ %n)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::CheckPanel</name>
     <message numerus="yes">
         <source>%n lines ticked</source>
@@ -361,6 +371,33 @@
         <translation>
             <numerusform>%n line is applicable again</numerusform>
             <numerusform>%n lines are applicable again</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CreditModel</name>
+    <message numerus="yes">
+        <source>%n pictures</source>
+        <translation>
+            <numerusform>%n picture</numerusform>
+            <numerusform>%n pictures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n entry</numerusform>
+            <numerusform>%n entries</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CrossCheckView</name>
+    <message numerus="yes">
+        <source>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</source>
+        <translation>
+            <numerusform>%n entry does not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</numerusform>
+            <numerusform>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</numerusform>
         </translation>
     </message>
 </context>
@@ -445,6 +482,23 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::MajorPortionView</name>
+    <message numerus="yes">
+        <source>%n usual tasks added, each for the maker until you enter who did it</source>
+        <translation>
+            <numerusform>%n usual task added, for the maker until you enter who did it</numerusform>
+            <numerusform>%n usual tasks added, each for the maker until you enter who did it</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n claimed tasks have no picture.</source>
+        <translation>
+            <numerusform>%n claimed task has no picture.</numerusform>
+            <numerusform>%n claimed tasks have no picture.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::MatchBar</name>
     <message numerus="yes">
         <source>%n photos were taken during work that is in the log.</source>
@@ -522,6 +576,33 @@
         <translation>
             <numerusform>%n of its findings is neither verified nor accepted; see the visit itself.</numerusform>
             <numerusform>%n of its findings are neither verified nor accepted; see the visit itself.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PaidHelpBox</name>
+    <message numerus="yes">
+        <source>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</source>
+        <translation>
+            <numerusform>Of all tasks together, %n tenth can still be paid for before the builder&apos;s share is no longer more than half.</numerusform>
+            <numerusform>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PapersView</name>
+    <message numerus="yes">
+        <source>%n required documents are not here yet.</source>
+        <translation>
+            <numerusform>%n required document is not here yet.</numerusform>
+            <numerusform>%n required documents are not here yet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n that are here have no scan.</source>
+        <translation>
+            <numerusform>%n that is here has no scan.</numerusform>
+            <numerusform>%n that are here have no scan.</numerusform>
         </translation>
     </message>
 </context>

@@ -195,6 +195,73 @@
     </message>
 </context>
 <context>
+    <name>CreditModel</name>
+    <message>
+        <source>Section</source>
+        <translation>Section</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Tâche</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Tenths done by the maker of kit or part</source>
+        <translation>Dixièmes réalisés par le fabricant du kit ou de la pièce</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Tenths done by paid help</source>
+        <translation>Dixièmes réalisés par une aide rémunérée</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>C</translation>
+    </message>
+    <message>
+        <source>Tenths assembled by the builder</source>
+        <translation>Dixièmes assemblés par le constructeur</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>Tenths fabricated by the builder</source>
+        <translation>Dixièmes fabriqués par le constructeur</translation>
+    </message>
+    <message>
+        <source>Builder</source>
+        <translation>Constructeur</translation>
+    </message>
+    <message>
+        <source>Tick of the builder, in two columns</source>
+        <translation>Coche du constructeur, en deux colonnes</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Fabricant</translation>
+    </message>
+    <message>
+        <source>Tick of the maker, in two columns</source>
+        <translation>Coche du fabricant, en deux colonnes</translation>
+    </message>
+    <message>
+        <source>Shown by</source>
+        <translation>Montré par</translation>
+    </message>
+    <message>
+        <source>Pictures and log entries on record</source>
+        <translation>Photos et entrées du carnet</translation>
+    </message>
+</context>
+<context>
     <name>Field</name>
     <message>
         <source>yes</source>
@@ -4947,6 +5014,378 @@
         <source>{0} of {1} rows; left out is what does not match: {2}.</source>
         <translation>{0} lignes sur {1} ; est omis ce qui ne correspond pas à : {2}.</translation>
     </message>
+    <message>
+        <source>A column holds from 0 to 10 tenths.</source>
+        <translation>Une colonne contient de 0 à 10 dixièmes.</translation>
+    </message>
+    <message>
+        <source>A maker</source>
+        <translation>A fabricant</translation>
+    </message>
+    <message>
+        <source>As the records say on {0}</source>
+        <translation>D’après les enregistrements au {0}</translation>
+    </message>
+    <message>
+        <source>B paid help</source>
+        <translation>B aide rémunérée</translation>
+    </message>
+    <message>
+        <source>By the builder&apos;s own figures; the authority decides</source>
+        <translation>D’après les chiffres du constructeur ; l’autorité décide</translation>
+    </message>
+    <message>
+        <source>By these figures the major portion is not the builder&apos;s; the authority decides.</source>
+        <translation>D’après ces chiffres, la majeure partie n’est pas l’œuvre du constructeur ; l’autorité décide.</translation>
+    </message>
+    <message>
+        <source>By these figures the major portion is the builder&apos;s; the authority decides.</source>
+        <translation>D’après ces chiffres, la majeure partie est l’œuvre du constructeur ; l’autorité décide.</translation>
+    </message>
+    <message>
+        <source>C builder, assembly</source>
+        <translation>C constructeur, assemblage</translation>
+    </message>
+    <message>
+        <source>Closings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closings that are not closed: {0}.</source>
+        <translation>Fermetures non fermées : {0}.</translation>
+    </message>
+    <message>
+        <source>D builder, fabrication</source>
+        <translation>D constructeur, fabrication</translation>
+    </message>
+    <message>
+        <source>Document</source>
+        <translation>Document</translation>
+    </message>
+    <message>
+        <source>Documents for the certificate</source>
+        <translation>Documents pour le certificat</translation>
+    </message>
+    <message>
+        <source>Does not agree</source>
+        <translation>Ne concorde pas</translation>
+    </message>
+    <message>
+        <source>Edition</source>
+        <translation>Édition</translation>
+    </message>
+    <message>
+        <source>Entries of papers that do not agree: {0}.</source>
+        <translation>Mentions de documents qui ne concordent pas : {0}.</translation>
+    </message>
+    <message>
+        <source>Every required document is here, findings are verified or accepted, and closings are closed. Only the inspector&apos;s own look tells whether the work is right.</source>
+        <translation>Chaque document requis est là, les constatations sont vérifiées ou acceptées, les fermetures sont fermées. Seul le regard de l’inspecteur dit si le travail est juste.</translation>
+    </message>
+    <message>
+        <source>File for the final inspection</source>
+        <translation>Dossier pour l’inspection finale</translation>
+    </message>
+    <message>
+        <source>Findings of inspections neither verified nor accepted: {0}.</source>
+        <translation>Constatations d’inspections ni vérifiées ni acceptées : {0}.</translation>
+    </message>
+    <message>
+        <source>In tenths it is {0} %.</source>
+        <translation>En dixièmes, cela fait {0} %.</translation>
+    </message>
+    <message>
+        <source>Inspections, findings and corrections</source>
+        <translation>Inspections, constatations et corrections</translation>
+    </message>
+    <message>
+        <source>Major portion</source>
+        <translation>Majeure partie</translation>
+    </message>
+    <message>
+        <source>NO PICTURE on record</source>
+        <translation>AUCUNE PHOTO enregistrée</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation>Exigence</translation>
+    </message>
+    <message>
+        <source>No document is on record.</source>
+        <translation>Aucun document n’est enregistré.</translation>
+    </message>
+    <message>
+        <source>No task is on record.</source>
+        <translation>Aucune tâche n’est enregistrée.</translation>
+    </message>
+    <message>
+        <source>No task that applies is entered yet.</source>
+        <translation>Aucune tâche applicable n’est encore saisie.</translation>
+    </message>
+    <message>
+        <source>Not complete</source>
+        <translation>Incomplet</translation>
+    </message>
+    <message>
+        <source>Nothing of this kind is open on record</source>
+        <translation>Rien de tel n’est ouvert dans les enregistrements</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Numéro</translation>
+    </message>
+    <message>
+        <source>Papers that do not agree</source>
+        <translation>Documents qui ne concordent pas</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Photo</translation>
+    </message>
+    <message>
+        <source>Pictures that show the tasks</source>
+        <translation>Photos qui montrent les tâches</translation>
+    </message>
+    <message>
+        <source>Required documents that are not here: {0}.</source>
+        <translation>Documents requis absents : {0}.</translation>
+    </message>
+    <message>
+        <source>SHA-256 begins</source>
+        <translation>SHA-256 commence par</translation>
+    </message>
+    <message>
+        <source>Scans</source>
+        <translation>Copies</translation>
+    </message>
+    <message>
+        <source>Shown by</source>
+        <translation>Montré par</translation>
+    </message>
+    <message>
+        <source>Squawks that are open: {0}.</source>
+        <translation>Anomalies ouvertes : {0}.</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Tâche</translation>
+    </message>
+    <message>
+        <source>Tasks claimed by the builder that no picture shows: {0}.</source>
+        <translation>Tâches revendiquées par le constructeur qu’aucune photo ne montre : {0}.</translation>
+    </message>
+    <message>
+        <source>Tasks of the major portion without a picture: {0}.</source>
+        <translation>Tâches de la majeure partie sans photo : {0}.</translation>
+    </message>
+    <message>
+        <source>The builder&apos;s share is {0} % of {1} tasks that apply: more than half.</source>
+        <translation>La part du constructeur est de {0} % de {1} tâches applicables : plus de la moitié.</translation>
+    </message>
+    <message>
+        <source>The builder&apos;s share is {0} % of {1} tasks that apply: not more than half.</source>
+        <translation>La part du constructeur est de {0} % de {1} tâches applicables : pas plus de la moitié.</translation>
+    </message>
+    <message>
+        <source>The first two photographs of each task</source>
+        <translation>Les deux premières photos de chaque tâche</translation>
+    </message>
+    <message>
+        <source>The four columns add up to {0}; the tenths of a task add up to 10.</source>
+        <translation>Les quatre colonnes donnent {0} ; les dixièmes d’une tâche donnent 10.</translation>
+    </message>
+    <message>
+        <source>Tick of the builder</source>
+        <translation>Coche du constructeur</translation>
+    </message>
+    <message>
+        <source>Tick of the maker</source>
+        <translation>Coche du fabricant</translation>
+    </message>
+    <message>
+        <source>Ticks of the builder: {0}, of the maker: {1}; the builder does not have more.</source>
+        <translation>Coches du constructeur : {0}, du fabricant : {1} ; le constructeur n’en a pas davantage.</translation>
+    </message>
+    <message>
+        <source>Ticks of the builder: {0}, of the maker: {1}; the builder has more.</source>
+        <translation>Coches du constructeur : {0}, du fabricant : {1} ; le constructeur en a davantage.</translation>
+    </message>
+    <message>
+        <source>Who did how much of each task</source>
+        <translation>Qui a fait quelle part de chaque tâche</translation>
+    </message>
+    <message>
+        <source>asked for on {0}</source>
+        <translation>demandé le {0}</translation>
+    </message>
+    <message>
+        <source>builder&apos;s name</source>
+        <translation>nom du constructeur</translation>
+    </message>
+    <message>
+        <source>entries of the log: {0}, {1} to {2}; {3}</source>
+        <translation>entrées du carnet : {0}, du {1} au {2} ; {3}</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>attendu</translation>
+    </message>
+    <message>
+        <source>expired after {0}</source>
+        <translation>expiré après le {0}</translation>
+    </message>
+    <message>
+        <source>for resale</source>
+        <translation>pour la revente</translation>
+    </message>
+    <message>
+        <source>has fewer than {0} entries</source>
+        <translation>a moins de {0} entrées</translation>
+    </message>
+    <message>
+        <source>here since {0}</source>
+        <translation>reçu le {0}</translation>
+    </message>
+    <message>
+        <source>holds a number that is too large</source>
+        <translation>contient un nombre trop grand</translation>
+    </message>
+    <message>
+        <source>holds the character U+0000</source>
+        <translation>contient le caractère U+0000</translation>
+    </message>
+    <message>
+        <source>in some cases</source>
+        <translation>dans certains cas</translation>
+    </message>
+    <message>
+        <source>in tenths of a task</source>
+        <translation>en dixièmes d’une tâche</translation>
+    </message>
+    <message>
+        <source>is empty</source>
+        <translation>est vide</translation>
+    </message>
+    <message>
+        <source>is longer than 1 MiB</source>
+        <translation>dépasse 1 Mio</translation>
+    </message>
+    <message>
+        <source>is longer than {0} bytes</source>
+        <translation>dépasse {0} octets</translation>
+    </message>
+    <message>
+        <source>is neither true nor false</source>
+        <translation>n’est ni vrai ni faux</translation>
+    </message>
+    <message>
+        <source>is nested more than {0} deep</source>
+        <translation>est imbriqué à plus de {0} niveaux</translation>
+    </message>
+    <message>
+        <source>is no field of a profile</source>
+        <translation>n’est pas un champ de règles</translation>
+    </message>
+    <message>
+        <source>is no whole number from {0} to {1}</source>
+        <translation>n’est pas un nombre entier de {0} à {1}</translation>
+    </message>
+    <message>
+        <source>is not JSON at line {0}, column {1}</source>
+        <translation>n’est pas du JSON à la ligne {0}, colonne {1}</translation>
+    </message>
+    <message>
+        <source>is that of a profile that came with the program and says otherwise: a copy needs an id of its own</source>
+        <translation>est celui de règles livrées avec le programme, qui disent autre chose : une copie a besoin d’un identifiant à elle</translation>
+    </message>
+    <message>
+        <source>log entries</source>
+        <translation>entrées du carnet</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>modèle</translation>
+    </message>
+    <message>
+        <source>not here</source>
+        <translation>absent</translation>
+    </message>
+    <message>
+        <source>pictures {0}</source>
+        <translation>photos {0}</translation>
+    </message>
+    <message>
+        <source>registration</source>
+        <translation>immatriculation</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>requis</translation>
+    </message>
+    <message>
+        <source>tasks of the major portion</source>
+        <translation>tâches de la majeure partie</translation>
+    </message>
+    <message>
+        <source>the builder&apos;s name is {0} there, and {1} in the facts of the project</source>
+        <translation>le nom du constructeur y est {0}, et {1} dans les données du projet</translation>
+    </message>
+    <message>
+        <source>the field {0} stands twice in one object</source>
+        <translation>le champ {0} figure deux fois dans un objet</translation>
+    </message>
+    <message>
+        <source>the model is {0} there, and {1} in the facts of the project</source>
+        <translation>le modèle y est {0}, et {1} dans les données du projet</translation>
+    </message>
+    <message>
+        <source>the registration is {0} there, and {1} in the facts of the project</source>
+        <translation>l’immatriculation y est {0}, et {1} dans les données du projet</translation>
+    </message>
+    <message>
+        <source>the serial number is {0} on the equipment list, and {1} on the part</source>
+        <translation>le numéro de série est {0} sur la liste d’équipement, et {1} sur la pièce</translation>
+    </message>
+    <message>
+        <source>the serial number is {0} there, and {1} in the facts of the project</source>
+        <translation>le numéro de série y est {0}, et {1} dans les données du projet</translation>
+    </message>
+    <message>
+        <source>video: {0}</source>
+        <translation>vidéo : {0}</translation>
+    </message>
+    <message>
+        <source>{0} (added)</source>
+        <translation>{0} (ajoutée)</translation>
+    </message>
+    <message>
+        <source>{0} is listed twice</source>
+        <translation>{0} figure deux fois</translation>
+    </message>
+    <message>
+        <source>{0} is no day from 1900 to 2199</source>
+        <translation>{0} n’est pas un jour de 1900 à 2199</translation>
+    </message>
+    <message>
+        <source>{0} is no key: lower-case letters, digits, - and _, at most {1} of them</source>
+        <translation>{0} n’est pas une clé : minuscules, chiffres, - et _, au plus {1}</translation>
+    </message>
+    <message>
+        <source>{0} is none of the listed sources</source>
+        <translation>{0} n’est aucune des sources indiquées</translation>
+    </message>
+    <message>
+        <source>{0} is none of {1}</source>
+        <translation>{0} n’est aucun de {1}</translation>
+    </message>
+    <message>
+        <source>{0} is there already</source>
+        <translation>{0} existe déjà</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -5077,6 +5516,29 @@
     <message>
         <source>Journal</source>
         <translation>Registre</translation>
+    </message>
+</context>
+<context>
+    <name>PaperModel</name>
+    <message>
+        <source>Document</source>
+        <translation>Document</translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation>Exigence</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Numéro</translation>
+    </message>
+    <message>
+        <source>Scans</source>
+        <translation>Copies</translation>
     </message>
 </context>
 <context>
@@ -5247,6 +5709,32 @@
             <numerusform>%n photos n’ont pas pu être imprimées.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>File for the final inspection</source>
+        <translation>Dossier pour l’inspection finale</translation>
+    </message>
+    <message>
+        <source>Major portion with its evidence</source>
+        <translation>Majeure partie avec ses preuves</translation>
+    </message>
+</context>
+<context>
+    <name>ProjectFiles</name>
+    <message numerus="yes">
+        <source>%1: %n files attached</source>
+        <translation>
+            <numerusform>%1 : %n fichier joint</numerusform>
+            <numerusform>%1 : %n fichiers joints</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This computer has no program that opens %1.</source>
+        <translation>Aucun programme de cet ordinateur n’ouvre %1.</translation>
+    </message>
 </context>
 <context>
     <name>Recording</name>
@@ -5376,6 +5864,229 @@
     <message>
         <source>Flights</source>
         <translation>Vols</translation>
+    </message>
+</context>
+<context>
+    <name>RuleField</name>
+    <message>
+        <source>id</source>
+        <translation>identifiant</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>edition</source>
+        <translation>édition</translation>
+    </message>
+    <message>
+        <source>late_acceptance_by</source>
+        <translation>acceptation tardive par</translation>
+    </message>
+    <message>
+        <source>factory_closing_needs_document</source>
+        <translation>la fermeture d’usine exige un document</translation>
+    </message>
+    <message>
+        <source>credit_basis</source>
+        <translation>mode de compte de la majeure partie</translation>
+    </message>
+    <message>
+        <source>interior_photos</source>
+        <translation>photos de l’intérieur</translation>
+    </message>
+    <message>
+        <source>one_open_request</source>
+        <translation>une seule demande ouverte</translation>
+    </message>
+    <message>
+        <source>late_entry_days</source>
+        <translation>jours avant entrée tardive</translation>
+    </message>
+    <message>
+        <source>basis</source>
+        <translation>fondement</translation>
+    </message>
+    <message>
+        <source>hold_points</source>
+        <translation>points d’arrêt</translation>
+    </message>
+    <message>
+        <source>checklists</source>
+        <translation>listes de contrôle</translation>
+    </message>
+    <message>
+        <source>documents</source>
+        <translation>documents</translation>
+    </message>
+    <message>
+        <source>test_period</source>
+        <translation>période d’essais</translation>
+    </message>
+    <message>
+        <source>credit</source>
+        <translation>majeure partie</translation>
+    </message>
+    <message>
+        <source>cautions</source>
+        <translation>mises en garde</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>termes</translation>
+    </message>
+    <message>
+        <source>sources</source>
+        <translation>sources</translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation>règle</translation>
+    </message>
+    <message>
+        <source>rules</source>
+        <translation>règles</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>texte</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>source</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>fiabilité</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>genre</translation>
+    </message>
+    <message>
+        <source>signer_role</source>
+        <translation>signataire</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>requis</translation>
+    </message>
+    <message>
+        <source>component_kinds</source>
+        <translation>genres de pièces</translation>
+    </message>
+    <message>
+        <source>constructions</source>
+        <translation>modes de construction</translation>
+    </message>
+    <message>
+        <source>scope</source>
+        <translation>portée</translation>
+    </message>
+    <message>
+        <source>item</source>
+        <translation>point</translation>
+    </message>
+    <message>
+        <source>items</source>
+        <translation>points</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>endroit</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>clé</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>titre</translation>
+    </message>
+    <message>
+        <source>need</source>
+        <translation>exigence</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>quand</translation>
+    </message>
+    <message>
+        <source>applies_to</source>
+        <translation>s’applique à</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>heures</translation>
+    </message>
+    <message>
+        <source>columns</source>
+        <translation>colonnes</translation>
+    </message>
+    <message>
+        <source>passes_when</source>
+        <translation>atteint si</translation>
+    </message>
+    <message>
+        <source>read_on</source>
+        <translation>lu le</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>squawk</source>
+        <translation>anomalie</translation>
+    </message>
+    <message>
+        <source>squawks</source>
+        <translation>anomalies</translation>
+    </message>
+    <message>
+        <source>finding</source>
+        <translation>constatation</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <translation>constatations</translation>
+    </message>
+    <message>
+        <source>undercarriage</source>
+        <translation>train d’atterrissage</translation>
+    </message>
+    <message>
+        <source>inspector</source>
+        <translation>inspecteur</translation>
+    </message>
+    <message>
+        <source>adviser</source>
+        <translation>conseiller</translation>
+    </message>
+    <message>
+        <source>authority</source>
+        <translation>autorité</translation>
+    </message>
+    <message>
+        <source>certificate</source>
+        <translation>certificat</translation>
+    </message>
+</context>
+<context>
+    <name>RulesView</name>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message>
+        <source>The whole %1.</source>
+        <translation>L’ensemble %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>place in the rules, fault</comment>
+        <translation>%1 : %2.</translation>
     </message>
 </context>
 <context>
@@ -5715,13 +6426,6 @@
 </context>
 <context>
     <name>SectionActs</name>
-    <message numerus="yes">
-        <source>%1: %n files attached</source>
-        <translation>
-            <numerusform>%1 : %n fichier joint</numerusform>
-            <numerusform>%1 : %n fichiers joints</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Asked…</source>
         <translation>Demandé…</translation>
@@ -6910,6 +7614,522 @@
     <message>
         <source>welded or riveted and sealed</source>
         <translation>soudé, ou riveté et étanché</translation>
+    </message>
+    <message>
+        <source>Aeroplane with engine</source>
+        <translation>Avion à moteur</translation>
+    </message>
+    <message>
+        <source>Ailerons and flaps</source>
+        <translation>Ailerons et volets</translation>
+    </message>
+    <message>
+        <source>Airbrake, flap and trim controls</source>
+        <translation>Commandes d’aérofreins, de volets et de compensation</translation>
+    </message>
+    <message>
+        <source>Airbrakes</source>
+        <translation>Aérofreins</translation>
+    </message>
+    <message>
+        <source>Attachment and automatic connections</source>
+        <translation>Fixation et raccords automatiques</translation>
+    </message>
+    <message>
+        <source>Attachment and rigging of the tail</source>
+        <translation>Fixation et réglage de l’empennage</translation>
+    </message>
+    <message>
+        <source>Balance</source>
+        <translation>Équilibrage</translation>
+    </message>
+    <message>
+        <source>Balance and tracking</source>
+        <translation>Équilibrage et alignement</translation>
+    </message>
+    <message>
+        <source>Balance of the surfaces</source>
+        <translation>Équilibrage des gouvernes</translation>
+    </message>
+    <message>
+        <source>Balloon or airship</source>
+        <translation>Ballon ou dirigeable</translation>
+    </message>
+    <message>
+        <source>Basket or car</source>
+        <translation>Nacelle</translation>
+    </message>
+    <message>
+        <source>Basket or car and floor</source>
+        <translation>Nacelle et plancher</translation>
+    </message>
+    <message>
+        <source>Burner frame</source>
+        <translation>Cadre de brûleur</translation>
+    </message>
+    <message>
+        <source>Burner or propulsion</source>
+        <translation>Brûleur ou propulsion</translation>
+    </message>
+    <message>
+        <source>Burner, valves and hoses</source>
+        <translation>Brûleur, vannes et tuyaux</translation>
+    </message>
+    <message>
+        <source>Cabin, skins and fairings</source>
+        <translation>Cabine, revêtements et carénages</translation>
+    </message>
+    <message>
+        <source>Cables, tubes, pulleys and bellcranks</source>
+        <translation>Câbles, tubes, poulies et renvois</translation>
+    </message>
+    <message>
+        <source>Canopy and frame</source>
+        <translation>Verrière et cadre</translation>
+    </message>
+    <message>
+        <source>Clutch, or pre-rotator</source>
+        <translation>Embrayage ou prélanceur</translation>
+    </message>
+    <message>
+        <source>Cockpit, seat and harness points</source>
+        <translation>Habitacle, siège et points d’ancrage</translation>
+    </message>
+    <message>
+        <source>Column or stick, and pedals</source>
+        <translation>Manche ou volant, et palonnier</translation>
+    </message>
+    <message>
+        <source>Control run in the wing</source>
+        <translation>Commandes dans l’aile</translation>
+    </message>
+    <message>
+        <source>Cooling and cowling</source>
+        <translation>Refroidissement et capot</translation>
+    </message>
+    <message>
+        <source>Corrosion protection</source>
+        <translation>Protection contre la corrosion</translation>
+    </message>
+    <message>
+        <source>Cutting of the panels</source>
+        <translation>Coupe des panneaux</translation>
+    </message>
+    <message>
+        <source>Doors, canopy and windows</source>
+        <translation>Portes, verrière et fenêtres</translation>
+    </message>
+    <message>
+        <source>Drive</source>
+        <translation>Transmission</translation>
+    </message>
+    <message>
+        <source>Electrical system</source>
+        <translation>Circuit électrique</translation>
+    </message>
+    <message>
+        <source>Electrical system and radio</source>
+        <translation>Circuit électrique et radio</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Moteur</translation>
+    </message>
+    <message>
+        <source>Engine and propeller</source>
+        <translation>Moteur et hélice</translation>
+    </message>
+    <message>
+        <source>Engine and propeller, where there are any</source>
+        <translation>Moteur et hélice, s’il y en a</translation>
+    </message>
+    <message>
+        <source>Engine controls</source>
+        <translation>Commandes moteur</translation>
+    </message>
+    <message>
+        <source>Engine controls and fuel system</source>
+        <translation>Commandes moteur et circuit de carburant</translation>
+    </message>
+    <message>
+        <source>Engine controls and governor</source>
+        <translation>Commandes moteur et régulateur</translation>
+    </message>
+    <message>
+        <source>Engine, where there is one</source>
+        <translation>Moteur, s’il y en a un</translation>
+    </message>
+    <message>
+        <source>Envelope</source>
+        <translation>Enveloppe</translation>
+    </message>
+    <message>
+        <source>Exhaust</source>
+        <translation>Échappement</translation>
+    </message>
+    <message>
+        <source>Exhaust and cabin heat</source>
+        <translation>Échappement et chauffage cabine</translation>
+    </message>
+    <message>
+        <source>Fairings</source>
+        <translation>Carénages</translation>
+    </message>
+    <message>
+        <source>Filling and painting</source>
+        <translation>Enduit et peinture</translation>
+    </message>
+    <message>
+        <source>Fin and stabiliser</source>
+        <translation>Dérive et plan fixe</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Finition</translation>
+    </message>
+    <message>
+        <source>Fitting of engine and propeller</source>
+        <translation>Montage du moteur et de l’hélice</translation>
+    </message>
+    <message>
+        <source>Fitting of the engine</source>
+        <translation>Montage du moteur</translation>
+    </message>
+    <message>
+        <source>Fitting of the propeller and spinner</source>
+        <translation>Montage de l’hélice et du cône</translation>
+    </message>
+    <message>
+        <source>Flight controls</source>
+        <translation>Commandes de vol</translation>
+    </message>
+    <message>
+        <source>Floors and inside panels</source>
+        <translation>Planchers et garnitures</translation>
+    </message>
+    <message>
+        <source>Frame and attachment</source>
+        <translation>Cadre et fixation</translation>
+    </message>
+    <message>
+        <source>Frame or keel</source>
+        <translation>Cadre ou quille</translation>
+    </message>
+    <message>
+        <source>Frames, shells or longerons</source>
+        <translation>Cadres, coques ou longerons</translation>
+    </message>
+    <message>
+        <source>Fuel lines, valves and filters</source>
+        <translation>Conduites, robinets et filtres de carburant</translation>
+    </message>
+    <message>
+        <source>Fuel tanks and their attachment</source>
+        <translation>Réservoirs et leur fixation</translation>
+    </message>
+    <message>
+        <source>Fuel tanks in the wing</source>
+        <translation>Réservoirs dans l’aile</translation>
+    </message>
+    <message>
+        <source>Fuel tanks outside the wing</source>
+        <translation>Réservoirs hors de l’aile</translation>
+    </message>
+    <message>
+        <source>Fuel tanks, lines and valves</source>
+        <translation>Réservoirs, conduites et robinets</translation>
+    </message>
+    <message>
+        <source>Gearboxes and belts</source>
+        <translation>Boîtes et courroies</translation>
+    </message>
+    <message>
+        <source>Glider, with or without engine</source>
+        <translation>Planeur, avec ou sans moteur</translation>
+    </message>
+    <message>
+        <source>Helicopter or gyroplane</source>
+        <translation>Hélicoptère ou autogire</translation>
+    </message>
+    <message>
+        <source>Hinges and balance</source>
+        <translation>Charnières et équilibrage</translation>
+    </message>
+    <message>
+        <source>Hinges and brackets</source>
+        <translation>Charnières et ferrures</translation>
+    </message>
+    <message>
+        <source>Induction and cooling, baffles</source>
+        <translation>Admission et refroidissement, déflecteurs</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instruments</translation>
+    </message>
+    <message>
+        <source>Instruments and finish</source>
+        <translation>Instruments et finition</translation>
+    </message>
+    <message>
+        <source>Joining of the fuselage&apos;s parts</source>
+        <translation>Assemblage des éléments du fuselage</translation>
+    </message>
+    <message>
+        <source>Landing gear</source>
+        <translation>Train d’atterrissage</translation>
+    </message>
+    <message>
+        <source>Leading edges</source>
+        <translation>Bords d’attaque</translation>
+    </message>
+    <message>
+        <source>Legs, struts and attachment</source>
+        <translation>Jambes, contrefiches et fixation</translation>
+    </message>
+    <message>
+        <source>Lines, pulleys and crown ring</source>
+        <translation>Cordes, poulies et couronne</translation>
+    </message>
+    <message>
+        <source>Longerons, frames and bulkheads</source>
+        <translation>Longerons, cadres et cloisons</translation>
+    </message>
+    <message>
+        <source>Main rotor blades</source>
+        <translation>Pales du rotor principal</translation>
+    </message>
+    <message>
+        <source>Main rotor head and mast</source>
+        <translation>Moyeu du rotor principal et mât</translation>
+    </message>
+    <message>
+        <source>Main wheel, legs and brake</source>
+        <translation>Roue principale, jambes et frein</translation>
+    </message>
+    <message>
+        <source>Mount or pylon</source>
+        <translation>Bâti ou pylône</translation>
+    </message>
+    <message>
+        <source>Nose or tail wheel and steering</source>
+        <translation>Roue avant ou roulette et direction</translation>
+    </message>
+    <message>
+        <source>Oxygen, vacuum and other systems</source>
+        <translation>Oxygène, dépression et autres circuits</translation>
+    </message>
+    <message>
+        <source>Padding and equipment</source>
+        <translation>Rembourrage et équipement</translation>
+    </message>
+    <message>
+        <source>Parachute or other vents</source>
+        <translation>Parachute ou autres évents</translation>
+    </message>
+    <message>
+        <source>Pitot and static lines</source>
+        <translation>Circuits pitot et statique</translation>
+    </message>
+    <message>
+        <source>Placards and markings</source>
+        <translation>Plaquettes et marquages</translation>
+    </message>
+    <message>
+        <source>Propeller, where there is one</source>
+        <translation>Hélice, s’il y en a une</translation>
+    </message>
+    <message>
+        <source>Radios and antennas</source>
+        <translation>Radios et antennes</translation>
+    </message>
+    <message>
+        <source>Retraction</source>
+        <translation>Rétraction</translation>
+    </message>
+    <message>
+        <source>Ribs</source>
+        <translation>Nervures</translation>
+    </message>
+    <message>
+        <source>Ribs or cores</source>
+        <translation>Nervures ou noyaux</translation>
+    </message>
+    <message>
+        <source>Rigging of wings to fuselage</source>
+        <translation>Montage et réglage des ailes</translation>
+    </message>
+    <message>
+        <source>Rigging, travel and stops</source>
+        <translation>Réglage, débattements et butées</translation>
+    </message>
+    <message>
+        <source>Root fittings and main pins</source>
+        <translation>Ferrures d’emplanture et axes principaux</translation>
+    </message>
+    <message>
+        <source>Rotor brake</source>
+        <translation>Frein de rotor</translation>
+    </message>
+    <message>
+        <source>Rotors</source>
+        <translation>Rotors</translation>
+    </message>
+    <message>
+        <source>Rudder and elevator</source>
+        <translation>Direction et profondeur</translation>
+    </message>
+    <message>
+        <source>Scoop and suspension</source>
+        <translation>Jupe et suspension</translation>
+    </message>
+    <message>
+        <source>Seams and load tapes</source>
+        <translation>Coutures et sangles</translation>
+    </message>
+    <message>
+        <source>Seats and harness points</source>
+        <translation>Sièges et points d’ancrage</translation>
+    </message>
+    <message>
+        <source>Shafts and couplings</source>
+        <translation>Arbres et accouplements</translation>
+    </message>
+    <message>
+        <source>Skids or legs</source>
+        <translation>Patins ou jambes</translation>
+    </message>
+    <message>
+        <source>Skins or covering</source>
+        <translation>Revêtement ou entoilage</translation>
+    </message>
+    <message>
+        <source>Skins or covering frame</source>
+        <translation>Revêtement ou ossature d’entoilage</translation>
+    </message>
+    <message>
+        <source>Skins or covering of fin and stabiliser</source>
+        <translation>Revêtement ou entoilage de la dérive et du plan fixe</translation>
+    </message>
+    <message>
+        <source>Skins or covering of rudder and elevator</source>
+        <translation>Revêtement ou entoilage de la direction et de la profondeur</translation>
+    </message>
+    <message>
+        <source>Spars</source>
+        <translation>Longerons d’aile</translation>
+    </message>
+    <message>
+        <source>Spars and ribs</source>
+        <translation>Longerons et nervures</translation>
+    </message>
+    <message>
+        <source>Spars and ribs of fin and stabiliser</source>
+        <translation>Longerons et nervures de la dérive et du plan fixe</translation>
+    </message>
+    <message>
+        <source>Spars and ribs of rudder and elevator</source>
+        <translation>Longerons et nervures de la direction et de la profondeur</translation>
+    </message>
+    <message>
+        <source>Spars, ribs or cores</source>
+        <translation>Longerons, nervures ou noyaux</translation>
+    </message>
+    <message>
+        <source>Stabilisers</source>
+        <translation>Stabilisateurs</translation>
+    </message>
+    <message>
+        <source>Steering and fins</source>
+        <translation>Direction et dérives</translation>
+    </message>
+    <message>
+        <source>Stick and pedals</source>
+        <translation>Manche et palonnier</translation>
+    </message>
+    <message>
+        <source>Stick, collective and pedals</source>
+        <translation>Manche, pas collectif et palonnier</translation>
+    </message>
+    <message>
+        <source>Struts and attachment fittings</source>
+        <translation>Mâts et ferrures de fixation</translation>
+    </message>
+    <message>
+        <source>Swashplate or head controls</source>
+        <translation>Plateau cyclique ou commande de tête</translation>
+    </message>
+    <message>
+        <source>Systems</source>
+        <translation>Circuits</translation>
+    </message>
+    <message>
+        <source>Systems and finish</source>
+        <translation>Circuits et finition</translation>
+    </message>
+    <message>
+        <source>Tail</source>
+        <translation>Empennage</translation>
+    </message>
+    <message>
+        <source>Tail boom</source>
+        <translation>Poutre de queue</translation>
+    </message>
+    <message>
+        <source>Tail rotor or rudder</source>
+        <translation>Rotor de queue ou gouvernail</translation>
+    </message>
+    <message>
+        <source>Tail wheel or skid</source>
+        <translation>Roulette ou patin de queue</translation>
+    </message>
+    <message>
+        <source>Towing hooks</source>
+        <translation>Crochets de remorquage</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Compensation</translation>
+    </message>
+    <message>
+        <source>Trim and flap controls</source>
+        <translation>Commandes de compensation et de volets</translation>
+    </message>
+    <message>
+        <source>Trim tabs</source>
+        <translation>Compensateurs</translation>
+    </message>
+    <message>
+        <source>Tubes, cables and bellcranks</source>
+        <translation>Tubes, câbles et renvois</translation>
+    </message>
+    <message>
+        <source>Upholstery</source>
+        <translation>Sellerie</translation>
+    </message>
+    <message>
+        <source>Water ballast</source>
+        <translation>Ballast d’eau</translation>
+    </message>
+    <message>
+        <source>Wheels, brakes and brake lines</source>
+        <translation>Roues, freins et conduites de frein</translation>
+    </message>
+    <message>
+        <source>Wheels, brakes and steering</source>
+        <translation>Roues, freins et direction</translation>
+    </message>
+    <message>
+        <source>Wing tips</source>
+        <translation>Saumons d’aile</translation>
+    </message>
+    <message>
+        <source>Wings</source>
+        <translation>Ailes</translation>
+    </message>
+    <message>
+        <source>Wiring and lights in the wing</source>
+        <translation>Câblage et feux dans l’aile</translation>
     </message>
 </context>
 <context>
@@ -8742,6 +9962,44 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::CertificatePage</name>
+    <message>
+        <source>Documents</source>
+        <translation>Documents</translation>
+    </message>
+    <message>
+        <source>Facts and agreement</source>
+        <translation>Données et concordance</translation>
+    </message>
+    <message>
+        <source>Major portion</source>
+        <translation>Majeure partie</translation>
+    </message>
+    <message>
+        <source>Weighing, equipment, flights</source>
+        <translation>Pesée, équipement, vols</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Règles</translation>
+    </message>
+    <message>
+        <source>File for the final inspection…</source>
+        <translation>Dossier pour l’inspection finale…</translation>
+    </message>
+    <message>
+        <source>Documents, inspections, equipment, major portion, log, deviations and bulletins as one PDF</source>
+        <translation>Documents, inspections, équipement, majeure partie, carnet, écarts et bulletins en un seul PDF</translation>
+    </message>
+    <message numerus="yes">
+        <source>Facts and agreement (≠ %n)</source>
+        <translation>
+            <numerusform>Données et concordance (≠ %n)</numerusform>
+            <numerusform>Données et concordance (≠ %n)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::CheckListModel</name>
     <message>
         <source>%1 (not applicable)</source>
@@ -9189,6 +10447,161 @@
     <message>
         <source>Everything is decided.</source>
         <translation>Tout est décidé.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CreditModel</name>
+    <message numerus="yes">
+        <source>%n pictures</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n entrée</numerusform>
+            <numerusform>%n entrées</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 (added)</source>
+        <translation>%1 (ajoutée)</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation>sans objet</translation>
+    </message>
+    <message>
+        <source>no picture</source>
+        <translation>aucune photo</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CrossCheckModel</name>
+    <message>
+        <source>Facts of the project</source>
+        <translation>Données du projet</translation>
+    </message>
+    <message>
+        <source>not entered</source>
+        <translation>non saisi</translation>
+    </message>
+    <message>
+        <source>says the same</source>
+        <translation>dit la même chose</translation>
+    </message>
+    <message>
+        <source>says otherwise than the project</source>
+        <translation>dit autre chose que le projet</translation>
+    </message>
+    <message>
+        <source>nobody wrote down what it says</source>
+        <translation>personne n’a noté ce qu’il dit</translation>
+    </message>
+    <message>
+        <source>the project&apos;s own facts do not say it</source>
+        <translation>les données du projet ne le disent pas</translation>
+    </message>
+    <message>
+        <source>Document</source>
+        <translation>Document</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>document, its number</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::CrossCheckView</name>
+    <message>
+        <source>Project</source>
+        <translation>Projet</translation>
+    </message>
+    <message>
+        <source>Builder</source>
+        <translation>Constructeur</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Adresse</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Type</translation>
+    </message>
+    <message>
+        <source>Authority&apos;s file</source>
+        <translation>Dossier de l’autorité</translation>
+    </message>
+    <message>
+        <source>Maximum weight</source>
+        <translation>Masse maximale</translation>
+    </message>
+    <message>
+        <source>Begun on</source>
+        <translation>Commencé le</translation>
+    </message>
+    <message>
+        <source>its closing is closed, the step is not done</source>
+        <translation>sa fermeture est fermée, l’étape n’est pas faite</translation>
+    </message>
+    <message>
+        <source>closed by the factory, no document on record</source>
+        <translation>fermé en usine, aucun document enregistré</translation>
+    </message>
+    <message>
+        <source>no closing is recorded for it</source>
+        <translation>aucune fermeture n’est enregistrée pour elle</translation>
+    </message>
+    <message>
+        <source>names no part</source>
+        <translation>ne nomme aucune pièce</translation>
+    </message>
+    <message>
+        <source>What the papers say of the aircraft</source>
+        <translation>Ce que les documents disent de l’aéronef</translation>
+    </message>
+    <message>
+        <source>Serial numbers</source>
+        <translation>Numéros de série</translation>
+    </message>
+    <message>
+        <source>No serial number stands on two parts, and none stands otherwise on the equipment list.</source>
+        <translation>Aucun numéro de série ne figure sur deux pièces, et aucun ne diffère sur la liste d’équipement.</translation>
+    </message>
+    <message>
+        <source>To complete in the records</source>
+        <translation>À compléter dans les enregistrements</translation>
+    </message>
+    <message>
+        <source>No hole of this kind is in the records.</source>
+        <translation>Les enregistrements n’ont pas de lacune de ce genre.</translation>
+    </message>
+    <message>
+        <source>Facts of the project</source>
+        <translation>Données du projet</translation>
+    </message>
+    <message>
+        <source>No paper is on record yet. What each says of name, model, serial number and registration is compared here.</source>
+        <translation>Aucun document n’est encore enregistré. Ce que chacun dit du nom, du modèle, du numéro de série et de l’immatriculation est comparé ici.</translation>
+    </message>
+    <message>
+        <source>What is written down from the papers agrees with the project.</source>
+        <translation>Ce qui est noté des documents concorde avec le projet.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</source>
+        <translation>
+            <numerusform>%n mention ne concorde pas ; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
+            <numerusform>%n mentions ne concordent pas ; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>has the serial number %1, as %2 has</source>
+        <translation>a le numéro de série %1, comme %2</translation>
     </message>
 </context>
 <context>
@@ -10351,6 +11764,75 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::MajorPortionView</name>
+    <message>
+        <source>Tasks of the major portion</source>
+        <translation>Tâches de la majeure partie</translation>
+    </message>
+    <message>
+        <source>Add the usual tasks</source>
+        <translation>Ajouter les tâches usuelles</translation>
+    </message>
+    <message>
+        <source>Add a task</source>
+        <translation>Ajouter une tâche</translation>
+    </message>
+    <message>
+        <source>Here stands, task by task, what the maker, paid help and the builder did, in tenths. Begin with the usual tasks of the aircraft&apos;s class, then bring them into line with the form of your authority.</source>
+        <translation>Ici figure, tâche par tâche et en dixièmes, ce qu’ont fait le fabricant, l’aide rémunérée et le constructeur. Commencez par les tâches usuelles de la classe d’aéronef, puis accordez-les avec le formulaire de votre autorité.</translation>
+    </message>
+    <message>
+        <source>Class of aircraft</source>
+        <translation>Classe d’aéronef</translation>
+    </message>
+    <message>
+        <source>Common practice and no authority&apos;s form; rows that are there stay.</source>
+        <translation>Pratique courante et non un formulaire d’autorité ; les lignes présentes restent.</translation>
+    </message>
+    <message>
+        <source>Section: task</source>
+        <translation>Section : tâche</translation>
+    </message>
+    <message>
+        <source>A task that the form does not name</source>
+        <translation>Une tâche que le formulaire ne nomme pas</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimer…</translation>
+    </message>
+    <message>
+        <source>Print the major portion with its evidence</source>
+        <translation>Imprimer la majeure partie avec ses preuves</translation>
+    </message>
+    <message>
+        <source>All usual tasks are there already.</source>
+        <translation>Toutes les tâches usuelles sont déjà là.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n usual tasks added, each for the maker until you enter who did it</source>
+        <translation>
+            <numerusform>%n tâche usuelle ajoutée, au fabricant jusqu’à ce que vous saisissiez qui l’a faite</numerusform>
+            <numerusform>%n tâches usuelles ajoutées, chacune au fabricant jusqu’à ce que vous saisissiez qui l’a faite</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Task “%1” added</source>
+        <translation>Tâche « %1 » ajoutée</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n claimed tasks have no picture.</source>
+        <translation>
+            <numerusform>%n tâche revendiquée n’a pas de photo.</numerusform>
+            <numerusform>%n tâches revendiquées n’ont pas de photo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tasks count, hours do not. Rules change: check the current form with your authority.</source>
+        <translation>Les tâches comptent, pas les heures. Les règles changent : vérifiez le formulaire en vigueur auprès de votre autorité.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::MatchBar</name>
     <message>
         <source>Confirm them all</source>
@@ -10806,6 +12288,219 @@
     <message>
         <source>A file of this name is there. Press again to replace it.</source>
         <translation>Un fichier de ce nom existe. Pressez de nouveau pour le remplacer.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PaidHelpBox</name>
+    <message>
+        <source>It will be so: keep these tenths</source>
+        <translation>Ce sera ainsi : garder ces dixièmes</translation>
+    </message>
+    <message>
+        <source>What if paid help did some of it?</source>
+        <translation>Et si une aide rémunérée en faisait une partie ?</translation>
+    </message>
+    <message>
+        <source>Tenths of the assembly</source>
+        <translation>Dixièmes de l’assemblage</translation>
+    </message>
+    <message>
+        <source>Tenths of the fabrication</source>
+        <translation>Dixièmes de la fabrication</translation>
+    </message>
+    <message>
+        <source>Then: %1</source>
+        <translation>Alors : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</source>
+        <translation>
+            <numerusform>Sur l’ensemble des tâches, %n dixième peut encore être payé avant que la part du constructeur ne dépasse plus la moitié.</numerusform>
+            <numerusform>Sur l’ensemble des tâches, %n dixièmes peuvent encore être payés avant que la part du constructeur ne dépasse plus la moitié.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The builder&apos;s share is not more than half as it is.</source>
+        <translation>La part du constructeur ne dépasse pas la moitié en l’état.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PaperModel</name>
+    <message>
+        <source>On no list of the country: added here.</source>
+        <translation>Sur aucune liste du pays : ajouté ici.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PaperPanel</name>
+    <message>
+        <source>Asked for on</source>
+        <translation>Demandé le</translation>
+    </message>
+    <message>
+        <source>Here since</source>
+        <translation>Reçu le</translation>
+    </message>
+    <message>
+        <source>Valid until</source>
+        <translation>Valable jusqu’au</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s name on it</source>
+        <translation>Nom du constructeur dessus</translation>
+    </message>
+    <message>
+        <source>Model on it</source>
+        <translation>Modèle dessus</translation>
+    </message>
+    <message>
+        <source>Serial number on it</source>
+        <translation>Numéro de série dessus</translation>
+    </message>
+    <message>
+        <source>Registration on it</source>
+        <translation>Immatriculation dessus</translation>
+    </message>
+    <message>
+        <source>Asked for…</source>
+        <translation>Demandé…</translation>
+    </message>
+    <message>
+        <source>It is here…</source>
+        <translation>Il est là…</translation>
+    </message>
+    <message>
+        <source>A newer one…</source>
+        <translation>Un plus récent…</translation>
+    </message>
+    <message>
+        <source>Write down what it says</source>
+        <translation>Noter ce qu’il dit</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Scans of it</source>
+        <translation>Copies du document</translation>
+    </message>
+    <message>
+        <source>All records of it</source>
+        <translation>Tous ses enregistrements</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Source : %1</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>no number</source>
+        <translation>sans numéro</translation>
+    </message>
+    <message>
+        <source>here since %1</source>
+        <translation>reçu le %1</translation>
+    </message>
+    <message>
+        <source>asked for on %1</source>
+        <translation>demandé le %1</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>compte</translation>
+    </message>
+    <message>
+        <source>%1: asked for</source>
+        <translation>%1 : demandé</translation>
+    </message>
+    <message>
+        <source>Asked for</source>
+        <translation>Demandé</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Le</translation>
+    </message>
+    <message>
+        <source>%1: here</source>
+        <translation>%1 : reçu</translation>
+    </message>
+    <message>
+        <source>It is here</source>
+        <translation>Il est là</translation>
+    </message>
+    <message>
+        <source>Number on it, if any</source>
+        <translation>Numéro dessus, s’il y en a un</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Depuis le</translation>
+    </message>
+    <message>
+        <source>%1: begun</source>
+        <translation>%1 : commencé</translation>
+    </message>
+    <message>
+        <source>%1: scan taken off</source>
+        <translation>%1 : copie retirée</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PapersView</name>
+    <message>
+        <source>Documents on the way to the certificate</source>
+        <translation>Documents en vue du certificat</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Ajouter</translation>
+    </message>
+    <message>
+        <source>A document that is on no list</source>
+        <translation>Un document qui n’est sur aucune liste</translation>
+    </message>
+    <message>
+        <source>Document “%1” added</source>
+        <translation>Document « %1 » ajouté</translation>
+    </message>
+    <message>
+        <source>These rules require no document; what is usual is listed.</source>
+        <translation>Ces règles n’exigent aucun document ; sont listés ceux d’usage.</translation>
+    </message>
+    <message>
+        <source>Every document that these rules require is here.</source>
+        <translation>Chaque document qu’exigent ces règles est là.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n required documents are not here yet.</source>
+        <translation>
+            <numerusform>%n document requis n’est pas encore là.</numerusform>
+            <numerusform>%n documents requis ne sont pas encore là.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n that are here have no scan.</source>
+        <translation>
+            <numerusform>%n reçu est sans copie.</numerusform>
+            <numerusform>%n reçus sont sans copie.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rules change: check the current edition with your authority.</source>
+        <translation>Les règles changent : vérifiez l’édition en vigueur auprès de votre autorité.</translation>
     </message>
 </context>
 <context>
@@ -11274,10 +12969,6 @@
     <message>
         <source>%1: caption</source>
         <translation>%1 : légende</translation>
-    </message>
-    <message>
-        <source>This computer has no program that opens %1.</source>
-        <translation>Cet ordinateur n’a pas de programme qui ouvre %1.</translation>
     </message>
 </context>
 <context>
@@ -11772,6 +13463,132 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::RulesDraft</name>
+    <message>
+        <source>%1, own copy</source>
+        <translation>%1, copie personnelle</translation>
+    </message>
+    <message>
+        <source>Rules: %1</source>
+        <translation>Règles : %1</translation>
+    </message>
+    <message>
+        <source>%1 is written.</source>
+        <translation>%1 est écrit.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>%1 n’a pas pu être écrit.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read.</source>
+        <translation>%1 n’a pas pu être lu.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>file, what is wrong in it</comment>
+        <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RulesForm</name>
+    <message>
+        <source>none named</source>
+        <translation>aucune indiquée</translation>
+    </message>
+    <message>
+        <source>One on each line</source>
+        <translation>Un par ligne</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RulesView</name>
+    <message>
+        <source>Show it</source>
+        <translation>Montrer</translation>
+    </message>
+    <message>
+        <source>Use in this project</source>
+        <translation>Utiliser dans ce projet</translation>
+    </message>
+    <message>
+        <source>Keep for other projects</source>
+        <translation>Garder pour d’autres projets</translation>
+    </message>
+    <message>
+        <source>Write to a file…</source>
+        <translation>Écrire dans un fichier…</translation>
+    </message>
+    <message>
+        <source>Add a line</source>
+        <translation>Ajouter une ligne</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Enlever</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Monter</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Descendre</translation>
+    </message>
+    <message>
+        <source>Begin with other rules</source>
+        <translation>Commencer avec d’autres règles</translation>
+    </message>
+    <message>
+        <source>The rules, part by part</source>
+        <translation>Les règles, partie par partie</translation>
+    </message>
+    <message>
+        <source>Begin with…</source>
+        <translation>Commencer avec…</translation>
+    </message>
+    <message>
+        <source>the rules of this project</source>
+        <translation>les règles de ce projet</translation>
+    </message>
+    <message>
+        <source>the draft before this one</source>
+        <translation>le brouillon précédent</translation>
+    </message>
+    <message>
+        <source>a file…</source>
+        <translation>un fichier…</translation>
+    </message>
+    <message>
+        <source>Read rules</source>
+        <translation>Lire des règles</translation>
+    </message>
+    <message>
+        <source>Rules (*.json)</source>
+        <translation>Règles (*.json)</translation>
+    </message>
+    <message>
+        <source>Write the rules</source>
+        <translation>Écrire les règles</translation>
+    </message>
+    <message>
+        <source>Below are the rules of this project.</source>
+        <translation>Ci-dessous figurent les règles de ce projet.</translation>
+    </message>
+    <message>
+        <source>Below is a copy to change; nothing is changed yet.</source>
+        <translation>Ci-dessous figure une copie à modifier ; rien n’est encore changé.</translation>
+    </message>
+    <message>
+        <source>Below is a draft that can be used. Hold points and checks on record stay; closings made later get those of the new rules.</source>
+        <translation>Ci-dessous figure un brouillon utilisable. Les points d’arrêt et contrôles enregistrés restent ; les fermetures faites plus tard reçoivent ceux des nouvelles règles.</translation>
+    </message>
+    <message>
+        <source>This project goes by: %1, last gone through on %2. Each rule names its source and how far that was seen; check the current edition with your authority.</source>
+        <translation>Ce projet suit : %1, revu pour la dernière fois le %2. Chaque règle nomme sa source et dans quelle mesure elle a été vue ; vérifiez l’édition en vigueur auprès de votre autorité.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::SavedFilterMenu</name>
     <message>
         <source>Filters</source>
@@ -11820,6 +13637,25 @@
     <message>
         <source>A saved filter needs a name.</source>
         <translation>Un filtre enregistré demande un nom.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ScanList</name>
+    <message>
+        <source>None attached. Files can be dropped here.</source>
+        <translation>Rien de joint. Des fichiers peuvent être déposés ici.</translation>
+    </message>
+    <message>
+        <source>Attach…</source>
+        <translation>Joindre…</translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Attach files</source>
+        <translation>Joindre des fichiers</translation>
     </message>
 </context>
 <context>
@@ -12945,6 +14781,85 @@
     <message>
         <source>%1 “Log it” once more logs it like this.</source>
         <translation>%1 « Inscrire » encore une fois l’inscrit ainsi.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TaskPanel</name>
+    <message>
+        <source>Parts it was done on</source>
+        <translation>Pièces concernées</translation>
+    </message>
+    <message>
+        <source>Pictures named for it</source>
+        <translation>Photos désignées pour elle</translation>
+    </message>
+    <message>
+        <source>Log entries of its parts</source>
+        <translation>Entrées du carnet sur ses pièces</translation>
+    </message>
+    <message>
+        <source>No log entry on its parts.</source>
+        <translation>Aucune entrée du carnet sur ses pièces.</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>section: task</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>No picture shows the builder at work on it. A photo of the parts named above that is marked “builder at work” counts, and so does one attached here.</source>
+        <translation>Aucune photo ne montre le constructeur à l’œuvre. Une photo des pièces nommées ci-dessus marquée « constructeur au travail » compte, de même qu’une photo jointe ici.</translation>
+    </message>
+    <message>
+        <source>%1: tenths</source>
+        <translation>%1 : dixièmes</translation>
+    </message>
+    <message>
+        <source>%1: does not apply</source>
+        <translation>%1 : sans objet</translation>
+    </message>
+    <message>
+        <source>%1: picture taken off</source>
+        <translation>%1 : photo retirée</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TenthsEditor</name>
+    <message>
+        <source>Keep the tenths</source>
+        <translation>Garder les dixièmes</translation>
+    </message>
+    <message>
+        <source>Does not apply</source>
+        <translation>Sans objet</translation>
+    </message>
+    <message>
+        <source>A: maker of kit or part</source>
+        <translation>A : fabricant du kit ou de la pièce</translation>
+    </message>
+    <message>
+        <source>B: paid help</source>
+        <translation>B : aide rémunérée</translation>
+    </message>
+    <message>
+        <source>C: builder, assembly</source>
+        <translation>C : constructeur, assemblage</translation>
+    </message>
+    <message>
+        <source>D: builder, fabrication</source>
+        <translation>D : constructeur, fabrication</translation>
+    </message>
+    <message>
+        <source>Does not apply; tenths make it apply.</source>
+        <translation>Sans objet ; des dixièmes la rendent applicable.</translation>
+    </message>
+    <message>
+        <source>Together 10 tenths.</source>
+        <translation>Ensemble 10 dixièmes.</translation>
     </message>
 </context>
 <context>
