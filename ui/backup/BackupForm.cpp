@@ -77,6 +77,8 @@ void BackupForm::tellOfFolder()
     else
         words = tr("This folder is on another disk. Keep that disk in another building.");
     m_remark->setText(words);
+    if (isVisible())
+        fitHeight(*this);
 }
 
 backup::BackupChoice BackupForm::chosen() const

@@ -4,6 +4,8 @@
 
 #include "ui/widgets/ActForm.h"
 
+#include <QLayout>
+
 #include <algorithm>
 
 namespace lastrivet::ui {
@@ -13,6 +15,15 @@ namespace {
 constexpr int widest = 640;
 
 } // namespace
+
+void fitHeight(ActForm &form)
+{
+    // Lines that wrap need more room than the layout's own wish, which knows no width.
+    if (form.layout())
+        form.layout()->activate();
+    form.resize(form.width(),
+                std::max(form.sizeHint().height(), form.heightForWidth(form.width())));
+}
 
 void floatOver(ActForm &form, QWidget &first)
 {
@@ -24,7 +35,7 @@ void floatOver(ActForm &form, QWidget &first)
     form.raise();
     if (const QWidget *window = form.parentWidget()) {
         form.setFixedWidth(std::min(widest, window->width() - 32));
-        form.adjustSize();
+        fitHeight(form);
         form.move((window->width() - form.width()) / 2,
                   std::max(8, std::min(48, window->height() - form.height() - 8)));
     }
