@@ -24,8 +24,9 @@ namespace fs = std::filesystem;
 /// The contents of an archive, gathered until it is written.
 class Contents {
 public:
-    Contents(const fs::path &place, const fs::path &named)
-        : m_zip(place, named)
+    Contents(const fs::path &place, const fs::path &named,
+             std::chrono::sys_time<std::chrono::milliseconds> made)
+        : m_zip(place, named, made)
     {
     }
 
@@ -103,12 +104,13 @@ std::optional<ArchiveReport> writeArchive(const fs::path &projectFolder, const f
         const fs::path database = between / "records.db";
         const auto source = storage::openDatabase(folder, true, now);
         storage::copyVerified(*source.database, database);
+        fs::last_write_time(database, std::chrono::file_clock::from_sys(now));
         const storage::Database copy(database, storage::Database::Access::Immutable,
                                      storage::Database::Safety::RollbackJournal);
         const Records records = storage::RecordReader(copy.sql()).readAll();
         ArchiveReport report;
         const auto write = [&](const fs::path &unfinished) {
-            Contents contents(unfinished, file);
+            Contents contents(unfinished, file, now);
             for (const char *page : {"READ-ME-FIRST.txt", "photos-of-part.sql"}) {
                 if (isFile(projectFolder / page))
                     contents.addFile(page, projectFolder / page);

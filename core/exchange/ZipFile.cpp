@@ -40,8 +40,10 @@ void ZipFile::Discard::operator()(zip *archive) const
     zip_discard(archive);
 }
 
-ZipFile::ZipFile(const std::filesystem::path &place, std::filesystem::path named)
+ZipFile::ZipFile(const std::filesystem::path &place, std::filesystem::path named,
+                 std::chrono::sys_time<std::chrono::milliseconds> made)
     : m_named(std::move(named))
+    , m_made(std::chrono::system_clock::to_time_t(made))
 {
     int error = 0;
     m_zip.reset(zip_open(place.c_str(), ZIP_CREATE | ZIP_TRUNCATE, &error));
@@ -56,7 +58,9 @@ ZipFile::ZipFile(const std::filesystem::path &place, std::filesystem::path named
 
 void ZipFile::addText(const std::string &name, const std::string &text)
 {
-    add(name, zip_source_buffer(m_zip.get(), text.data(), text.size(), 0), ZIP_CM_DEFLATE);
+    const auto index =
+        add(name, zip_source_buffer(m_zip.get(), text.data(), text.size(), 0), ZIP_CM_DEFLATE);
+    zip_file_set_mtime(m_zip.get(), index, m_made, 0);
 }
 
 void ZipFile::addFile(const std::string &name, const std::filesystem::path &file)
@@ -78,7 +82,7 @@ bool ZipFile::finish(const OnProgress &onProgress)
     return true;
 }
 
-void ZipFile::add(const std::string &name, zip_source_t *source, int method)
+std::uint64_t ZipFile::add(const std::string &name, zip_source_t *source, int method)
 {
     const auto index =
         source ? zip_file_add(m_zip.get(), name.c_str(), source, ZIP_FL_ENC_UTF_8) : -1;
@@ -87,6 +91,7 @@ void ZipFile::add(const std::string &name, zip_source_t *source, int method)
         fail(zip_strerror(m_zip.get()));
     }
     zip_set_file_compression(m_zip.get(), zip_uint64_t(index), method, 0);
+    return std::uint64_t(index);
 }
 
 void ZipFile::fail(const std::string &why) const

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <chrono>
+#include <cstdint>
+#include <ctime>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -19,8 +22,10 @@ public:
     /// Done so far, from 0 to 1; false ends the writing.
     using OnProgress = std::function<bool(double)>;
 
-    /// Sentences speak of `named`, which the file at `place` is going to be.
-    ZipFile(const std::filesystem::path &place, std::filesystem::path named);
+    /// Sentences speak of `named`, which the file at `place` is going to be. Texts in it are dated
+    /// `made`; so the same content at the same time makes the same bytes.
+    ZipFile(const std::filesystem::path &place, std::filesystem::path named,
+            std::chrono::sys_time<std::chrono::milliseconds> made);
 
     /// `text` must live until the archive is finished.
     void addText(const std::string &name, const std::string &text);
@@ -35,10 +40,11 @@ private:
         void operator()(zip *archive) const;
     };
 
-    void add(const std::string &name, zip_source *source, int method);
+    std::uint64_t add(const std::string &name, zip_source *source, int method);
     [[noreturn]] void fail(const std::string &why) const;
 
     std::filesystem::path m_named;
+    std::time_t m_made;
     std::unique_ptr<zip, Discard> m_zip;
 };
 
