@@ -7,6 +7,9 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
+#include <optional>
+#include <utility>
 
 namespace lastrivet::airframe {
 
@@ -97,65 +100,65 @@ void add(ZoneSet &zones, const Place &place, Zone left, Zone right)
         zones.insert(right);
 }
 
-/// Before anything stands in for what a drawing lacks.
-ZoneSet plainZones(const Place &place)
+/// What there is on the left and on the right.
+std::optional<std::pair<Zone, Zone>> bothSides(const Place &place)
 {
-    ZoneSet zones;
     switch (*place.spot) {
     case Spot::Wing:
     case Spot::UpperWing:
-        add(zones, place, Zone::LeftWing, Zone::RightWing);
-        break;
+        return std::pair(Zone::LeftWing, Zone::RightWing);
     case Spot::LowerWing:
-        add(zones, place, Zone::LowerLeftWing, Zone::LowerRightWing);
-        break;
+        return std::pair(Zone::LowerLeftWing, Zone::LowerRightWing);
     case Spot::WingTank:
-        add(zones, place, Zone::LeftTank, Zone::RightTank);
-        break;
+        return std::pair(Zone::LeftTank, Zone::RightTank);
     case Spot::Tank:
         if (!place.side)
-            return {Zone::FuselageTank};
-        add(zones, place, Zone::LeftTank, Zone::RightTank);
-        break;
+            return std::nullopt;
+        return std::pair(Zone::LeftTank, Zone::RightTank);
     case Spot::Aileron:
-        add(zones, place, Zone::LeftAileron, Zone::RightAileron);
-        break;
+        return std::pair(Zone::LeftAileron, Zone::RightAileron);
     case Spot::Flap:
-        add(zones, place, Zone::LeftFlap, Zone::RightFlap);
-        break;
+        return std::pair(Zone::LeftFlap, Zone::RightFlap);
     case Spot::Gear:
     case Spot::MainWheel:
-        add(zones, place, Zone::LeftMainWheel, Zone::RightMainWheel);
-        break;
-    case Spot::Tail:
-        return {Zone::Stabiliser, Zone::Elevator, Zone::Fin, Zone::Rudder};
-    case Spot::Fuselage:
-        return {Zone::Cockpit, Zone::CentreFuselage, Zone::RearFuselage};
-    case Spot::FuselageTank:
-        return {Zone::FuselageTank};
-    case Spot::Stabiliser:
-        return {Zone::Stabiliser};
-    case Spot::Elevator:
-        return {Zone::Elevator};
-    case Spot::Fin:
-        return {Zone::Fin};
-    case Spot::Rudder:
-        return {Zone::Rudder};
-    case Spot::Foreplane:
-        return {Zone::Foreplane};
-    case Spot::EngineBay:
-        return {Zone::EngineBay};
-    case Spot::Cockpit:
-        return {Zone::Cockpit};
-    case Spot::CentreFuselage:
-        return {Zone::CentreFuselage};
-    case Spot::RearFuselage:
-        return {Zone::RearFuselage};
-    case Spot::NoseWheel:
-        return {Zone::NoseWheel};
-    case Spot::TailWheel:
-        return {Zone::TailWheel};
+        return std::pair(Zone::LeftMainWheel, Zone::RightMainWheel);
+    default:
+        return std::nullopt;
     }
+}
+
+/// Where a spot lies that is there once.
+ZoneSet inTheMiddle(Spot spot)
+{
+    static const std::map<Spot, ZoneSet> zones{
+        {Spot::Tail, {Zone::Stabiliser, Zone::Elevator, Zone::Fin, Zone::Rudder}},
+        {Spot::Fuselage, {Zone::Cockpit, Zone::CentreFuselage, Zone::RearFuselage}},
+        {Spot::Tank, {Zone::FuselageTank}},
+        {Spot::FuselageTank, {Zone::FuselageTank}},
+        {Spot::Stabiliser, {Zone::Stabiliser}},
+        {Spot::Elevator, {Zone::Elevator}},
+        {Spot::Fin, {Zone::Fin}},
+        {Spot::Rudder, {Zone::Rudder}},
+        {Spot::Foreplane, {Zone::Foreplane}},
+        {Spot::EngineBay, {Zone::EngineBay}},
+        {Spot::Cockpit, {Zone::Cockpit}},
+        {Spot::CentreFuselage, {Zone::CentreFuselage}},
+        {Spot::RearFuselage, {Zone::RearFuselage}},
+        {Spot::NoseWheel, {Zone::NoseWheel}},
+        {Spot::TailWheel, {Zone::TailWheel}},
+    };
+    const auto found = zones.find(spot);
+    return found == zones.end() ? ZoneSet{} : found->second;
+}
+
+/// Before anything stands in for what a drawing lacks.
+ZoneSet plainZones(const Place &place)
+{
+    const auto sides = bothSides(place);
+    if (!sides)
+        return inTheMiddle(*place.spot);
+    ZoneSet zones;
+    add(zones, place, sides->first, sides->second);
     return zones;
 }
 

@@ -82,6 +82,11 @@ void StopForm::build()
     layout->addLayout(buttons);
     connect(confirmButton, &QPushButton::clicked, this, &StopForm::confirm);
     connect(leaveButton, &QPushButton::clicked, this, &StopForm::left);
+    connectFields();
+}
+
+void StopForm::connectFields()
+{
     for (QLineEdit *field : {m_done, m_stopped, m_worked})
         connect(field, &QLineEdit::returnPressed, this, &StopForm::confirm);
     connect(m_stopped, &QLineEdit::textEdited, this, &StopForm::takeStopTime);

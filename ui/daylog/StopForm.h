@@ -41,6 +41,7 @@ protected:
 
 private:
     void build();
+    void connectFields();
     void confirm();
     void takeStopTime();
     void takeTypedTime();

@@ -40,14 +40,8 @@ MessageLine::MessageLine(QWidget *parent)
 {
     m_sentence->setWordWrap(true);
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_bar->setFixedWidth(160);
-    m_bar->setTextVisible(false);
     m_fade.setSingleShot(true);
-    auto *work = new QHBoxLayout(m_work);
-    work->setContentsMargins(0, 0, 0, 0);
-    for (QWidget *widget : {static_cast<QWidget *>(m_workTitle), static_cast<QWidget *>(m_bar),
-                            static_cast<QWidget *>(m_cancel)})
-        work->addWidget(widget);
+    buildWork();
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(12, 2, 8, 2);
     layout->addWidget(m_mark);
@@ -59,13 +53,24 @@ MessageLine::MessageLine(QWidget *parent)
     connect(m_undo, &QPushButton::clicked, this, &MessageLine::undoWanted);
     connect(m_dismiss, &QPushButton::clicked, this, &MessageLine::clear);
     connect(&m_fade, &QTimer::timeout, this, &MessageLine::clear);
+    clear();
+}
+
+void MessageLine::buildWork()
+{
+    m_bar->setFixedWidth(160);
+    m_bar->setTextVisible(false);
+    auto *work = new QHBoxLayout(m_work);
+    work->setContentsMargins(0, 0, 0, 0);
+    for (QWidget *widget : {static_cast<QWidget *>(m_workTitle), static_cast<QWidget *>(m_bar),
+                            static_cast<QWidget *>(m_cancel)})
+        work->addWidget(widget);
     connect(&m_poll, &QTimer::timeout, this, &MessageLine::updateProgress);
     connect(m_cancel, &QPushButton::clicked, this, [this] {
         if (m_progress)
             m_progress->cancel();
         m_cancel->setEnabled(false);
     });
-    clear();
     m_work->hide();
 }
 

@@ -36,6 +36,8 @@ Q_SIGNALS:
 
 private:
     void set(const QString &sentence, bool isUndoable, bool isComplaint);
+    /// What a worker is at, with a way to stop it.
+    void buildWork();
     void clear();
     void updateProgress();
 
