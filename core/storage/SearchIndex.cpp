@@ -206,7 +206,7 @@ std::vector<SearchHit> SearchIndex::at(RecordRef record) const
 
 std::vector<SearchHit> SearchIndex::titled(const std::string &terms, std::size_t limit) const
 {
-    constexpr std::int64_t mostLookedAt = 5'000;
+    constexpr std::int64_t mostLookedAt = 2'000;
     std::vector<std::pair<int, RecordRef>> found;
     SQLite::Statement row(m_database.sql(),
                           R"(SELECT rowid FROM "search" WHERE "search" MATCH ?

@@ -33,6 +33,9 @@ QDateTimeEdit:focus, QSpinBox:focus { border: 2px solid @accent; padding: 3px 5p
 QLineEdit:disabled, QComboBox:disabled { color: @border; border-color: @line; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus { border: none; padding: 0; }
 QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 24px; }
+QSpinBox::up-button, QSpinBox::down-button { border: none; width: 20px; }
+QSpinBox::up-arrow { image: url(:/icons/actions/raise.svg); width: 10px; height: 10px; }
+QSpinBox::down-arrow { image: url(:/icons/actions/choose.svg); width: 10px; height: 10px; }
 QComboBox::down-arrow, QDateEdit::down-arrow { image: url(:/icons/actions/choose.svg); width: 12px; height: 12px; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: 14px; height: 14px; border: 1px solid @border; background: @surface; }
