@@ -112,7 +112,8 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesyste
         report.files = brought.copied.size();
         report.missing_files = std::move(brought.missing);
         Plan plan{ChangeKind::Merge,
-                  fmt::format("{} changes of another copy merged", merged.carried.size()),
+                  fmt::format("{} {} of another copy merged", merged.carried.size(),
+                              merged.carried.size() == 1 ? "change" : "changes"),
                   {},
                   merged.touched.size(),
                   {},
