@@ -5048,7 +5048,7 @@
     </message>
     <message>
         <source>Closings</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließstellen</translation>
     </message>
     <message>
         <source>Closings that are not closed: {0}.</source>
@@ -5064,7 +5064,7 @@
     </message>
     <message>
         <source>Documents for the certificate</source>
-        <translation>Dokumente für das Zeugnis</translation>
+        <translation>Dokumente für die Zulassung</translation>
     </message>
     <message>
         <source>Does not agree</source>
@@ -5308,7 +5308,7 @@
     </message>
     <message>
         <source>model</source>
-        <translation>Modell</translation>
+        <translation>Muster</translation>
     </message>
     <message>
         <source>not here</source>
@@ -5340,7 +5340,7 @@
     </message>
     <message>
         <source>the model is {0} there, and {1} in the facts of the project</source>
-        <translation>das Modell lautet dort {0}, in den Angaben des Projekts {1}</translation>
+        <translation>das Muster lautet dort {0}, in den Angaben des Projekts {1}</translation>
     </message>
     <message>
         <source>the registration is {0} there, and {1} in the facts of the project</source>
@@ -5348,11 +5348,11 @@
     </message>
     <message>
         <source>the serial number is {0} on the equipment list, and {1} on the part</source>
-        <translation>die Seriennummer lautet in der Ausrüstungsliste {0}, am Teil {1}</translation>
+        <translation>die Werknummer lautet in der Ausrüstungsliste {0}, am Teil {1}</translation>
     </message>
     <message>
         <source>the serial number is {0} there, and {1} in the facts of the project</source>
-        <translation>die Seriennummer lautet dort {0}, in den Angaben des Projekts {1}</translation>
+        <translation>die Werknummer lautet dort {0}, in den Angaben des Projekts {1}</translation>
     </message>
     <message>
         <source>video: {0}</source>
@@ -6070,7 +6070,7 @@
     </message>
     <message>
         <source>certificate</source>
-        <translation>Zeugnis</translation>
+        <translation>Zulassung</translation>
     </message>
 </context>
 <context>
@@ -10530,7 +10530,7 @@
     </message>
     <message>
         <source>Type</source>
-        <translation>Muster</translation>
+        <translation>Flugzeugtyp</translation>
     </message>
     <message>
         <source>Authority&apos;s file</source>
@@ -10566,11 +10566,11 @@
     </message>
     <message>
         <source>Serial numbers</source>
-        <translation>Seriennummern</translation>
+        <translation>Werknummern</translation>
     </message>
     <message>
         <source>No serial number stands on two parts, and none stands otherwise on the equipment list.</source>
-        <translation>Keine Seriennummer steht auf zwei Teilen, und keine steht anders in der Ausrüstungsliste.</translation>
+        <translation>Keine Werknummer steht auf zwei Teilen, und keine steht anders in der Ausrüstungsliste.</translation>
     </message>
     <message>
         <source>To complete in the records</source>
@@ -10586,7 +10586,7 @@
     </message>
     <message>
         <source>No paper is on record yet. What each says of name, model, serial number and registration is compared here.</source>
-        <translation>Noch ist kein Papier verzeichnet. Was jedes über Namen, Modell, Seriennummer und Kennzeichen sagt, wird hier verglichen.</translation>
+        <translation>Noch ist kein Papier verzeichnet. Was jedes über Namen, Muster, Werknummer und Kennzeichen sagt, wird hier verglichen.</translation>
     </message>
     <message>
         <source>What is written down from the papers agrees with the project.</source>
@@ -10601,7 +10601,7 @@
     </message>
     <message>
         <source>has the serial number %1, as %2 has</source>
-        <translation>hat die Seriennummer %1 wie auch %2</translation>
+        <translation>hat die Werknummer %1 wie auch %2</translation>
     </message>
 </context>
 <context>
@@ -12359,11 +12359,11 @@
     </message>
     <message>
         <source>Model on it</source>
-        <translation>Modell darauf</translation>
+        <translation>Muster darauf</translation>
     </message>
     <message>
         <source>Serial number on it</source>
-        <translation>Seriennummer darauf</translation>
+        <translation>Werknummer darauf</translation>
     </message>
     <message>
         <source>Registration on it</source>
@@ -12462,7 +12462,7 @@
     <name>lastrivet::ui::PapersView</name>
     <message>
         <source>Documents on the way to the certificate</source>
-        <translation>Dokumente auf dem Weg zum Zeugnis</translation>
+        <translation>Dokumente auf dem Weg zur Zulassung</translation>
     </message>
     <message>
         <source>Add</source>

@@ -5048,7 +5048,7 @@
     </message>
     <message>
         <source>Closings</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermetures</translation>
     </message>
     <message>
         <source>Closings that are not closed: {0}.</source>
