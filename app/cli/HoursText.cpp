@@ -12,6 +12,7 @@
 namespace lastrivet::cli {
 
 using hours::ComponentHours;
+using hours::Grouping;
 using hours::Total;
 using hours::Totals;
 
@@ -122,16 +123,16 @@ TextTable tableBy(Grouping by, const Totals &totals, const Records &records)
     case Grouping::Kind:
         return kindTable(totals);
     case Grouping::Component:
+    case Grouping::Step:
         break;
     }
     return PartTable(totals, records).table();
 }
 
 /// In whole per cent, rounded down.
-std::int64_t reworkShare(const Totals &totals)
+std::int64_t perCent(Minutes part, Minutes whole)
 {
-    const auto all = totals.total.worker_minutes.count();
-    return all == 0 ? 0 : totals.rework.worker_minutes.count() * 100 / all;
+    return whole.count() == 0 ? 0 : part.count() * 100 / whole.count();
 }
 
 } // namespace
@@ -141,7 +142,36 @@ void printHours(const Totals &totals, Grouping by, const Records &records, std::
     tableBy(by, totals, records).print(out);
     fmt::print(out, "In all {} by the clock, {} of all who worked, in {}; {} % of it rework.\n",
                hoursText(totals.total.minutes), hoursText(totals.total.worker_minutes),
-               counted(totals.total.sessions, "log entry", "log entries"), reworkShare(totals));
+               counted(totals.total.sessions, "log entry", "log entries"),
+               perCent(totals.rework.worker_minutes, totals.total.worker_minutes));
+}
+
+void printEstimates(const hours::Estimates &estimates, const Records &records, std::ostream &out)
+{
+    TextTable table({{"part"}, {"step"}, {"estimate", right}, {"took", right}, {"", right}});
+    std::vector<const hours::StepEstimate *> rows;
+    for (const auto &row : estimates.steps)
+        rows.push_back(&row);
+    std::stable_sort(rows.begin(), rows.end(), [&](const auto *a, const auto *b) {
+        return records.find(a->step)->component_id < records.find(b->step)->component_id;
+    });
+    const auto ratio = [](Minutes actual, Minutes estimate) {
+        return fmt::format("{} %", perCent(actual, estimate));
+    };
+    for (const auto *row : rows) {
+        const Step &step = *records.find(row->step);
+        const Component *part = records.find(step.component_id);
+        table.add({part ? part->name : std::string(), step.title, hoursText(row->estimate),
+                   hoursText(row->actual), ratio(row->actual, row->estimate)});
+    }
+    table.print(out);
+    fmt::print(out, "In all {} were thought to take {} and took {}: {}.\n",
+               counted(std::int64_t(estimates.steps.size()), "step"), hoursText(estimates.estimate),
+               hoursText(estimates.actual), ratio(estimates.actual, estimates.estimate));
+    if (estimates.without_estimate + estimates.without_hours > 0)
+        fmt::print(out, "Left out: {} without an estimate, {} without time in the log.\n",
+                   counted(estimates.without_estimate, "finished step"),
+                   counted(estimates.without_hours, "finished step"));
 }
 
 } // namespace lastrivet::cli

@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/Words.h"
+#include "core/hours/Estimates.h"
+#include "core/hours/Grouping.h"
 #include "core/hours/Hours.h"
 #include "core/records/Records.h"
 
@@ -10,20 +11,10 @@
 
 namespace lastrivet::cli {
 
-/// How hours are grouped for reading.
-enum class Grouping { Component, Month, Week, Person, Kind };
-
 /// The hours for people: a table in one grouping, then the sums.
-void printHours(const hours::Totals &totals, Grouping by, const Records &records,
+void printHours(const hours::Totals &totals, hours::Grouping by, const Records &records,
                 std::ostream &out);
+/// What finished steps were thought to take, part by part, and what they took.
+void printEstimates(const hours::Estimates &estimates, const Records &records, std::ostream &out);
 
 } // namespace lastrivet::cli
-
-namespace lastrivet {
-
-template <> struct Words<cli::Grouping> {
-    static constexpr std::array<std::string_view, 5> list{"component", "month", "week", "person",
-                                                          "kind"};
-};
-
-} // namespace lastrivet

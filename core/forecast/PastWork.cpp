@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/forecast/PastWork.h"
 
+#include "core/hours/Course.h"
+#include "core/hours/Estimates.h"
+#include "core/hours/Hours.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -10,73 +14,33 @@ namespace lastrivet::forecast {
 
 namespace {
 
-constexpr std::int64_t mostWeeks = 26;
+using std::chrono::days;
+using std::chrono::sys_days;
 
-bool counts(const WorkSession &session, Moment asOf)
-{
-    return !session.withdrawn_on && session.began && !after(*session.began, asOf);
-}
-
-/// Weeks begin on Mondays, as in ISO 8601; 1970-01-05 was one.
-std::int64_t weekOf(Moment moment)
-{
-    const auto day = moment.day().time_since_epoch().count();
-    return (day + 3 >= 0 ? day + 3 : day + 3 - 6) / 7;
-}
-
-/// What the workers add up to; without workers the builder worked.
-double minutesOf(const WorkSession &session)
-{
-    const double all = double(session.minutes.value_or(Minutes{0}).count());
-    double sum = session.workers.empty() ? all : 0;
-    for (const auto &worker : session.workers)
-        sum += worker.minutes ? double(worker.minutes->count()) : all;
-    return sum;
-}
-
-void addRatios(PastWork &past, const Records &records, Moment asOf)
-{
-    for (const auto &[id, minutes] : minutesByStep(records, asOf)) {
-        const auto *step = records.find(id);
-        const bool isDone = step && !step->withdrawn_on && step->done_on &&
-                            !after(*step->done_on, asOf);
-        if (isDone && step->estimate_minutes && step->estimate_minutes->count() > 0 && minutes > 0)
-            past.log_ratios.push_back(std::log(minutes / double(step->estimate_minutes->count())));
-    }
-}
+constexpr int mostWeeks = 26;
 
 } // namespace
-
-std::vector<std::pair<Id<Step>, double>> minutesByStep(const Records &records, Moment asOf)
-{
-    std::map<Id<Step>, double> sums;
-    for (const auto &session : records.work_sessions) {
-        if (counts(session, asOf) && session.step_id)
-            sums[session.step_id] += minutesOf(session);
-    }
-    return {sums.begin(), sums.end()};
-}
 
 PastWork pastWork(const Records &records, Moment asOf)
 {
     PastWork past;
-    const auto thisWeek = weekOf(asOf);
-    std::optional<std::int64_t> first;
-    std::map<std::int64_t, double> byWeek;
+    std::map<sys_days, double> weeks;
     for (const auto &session : records.work_sessions) {
-        if (!counts(session, asOf))
+        if (!hours::counts(session, asOf))
             continue;
-        const auto minutes = minutesOf(session);
+        const double minutes = double(hours::workerMinutes(session).count());
         (session.kind == WorkKind::Rework ? past.rework_minutes : past.other_minutes) += minutes;
-        const auto week = weekOf(*session.began);
-        first = first ? std::min(*first, week) : week;
-        byWeek[week] += minutes;
+        weeks[hours::mondayOf(session.began->day())] += minutes;
     }
-    if (first) {
-        for (auto week = std::max(*first, thisWeek - mostWeeks); week < thisWeek; ++week)
-            past.weeks.push_back(byWeek.contains(week) ? byWeek[week] : 0);
+    if (!weeks.empty()) {
+        const sys_days running = hours::mondayOf(asOf.day());
+        const sys_days first = std::max(weeks.begin()->first, running - days{7 * mostWeeks});
+        for (auto monday = first; monday < running; monday += days{7})
+            past.weeks.push_back(weeks.contains(monday) ? weeks[monday] : 0);
     }
-    addRatios(past, records, asOf);
+    for (const auto &step : hours::estimates(records, asOf).steps)
+        past.log_ratios.push_back(
+            std::log(double(step.actual.count()) / double(step.estimate.count())));
     return past;
 }
 

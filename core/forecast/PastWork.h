@@ -22,7 +22,4 @@ struct PastWork {
 /// Man-minutes: what the workers add up to, as the hours do.
 PastWork pastWork(const Records &records, Moment asOf);
 
-/// Minutes of work on a step, by step, up to `asOf`.
-std::vector<std::pair<Id<Step>, double>> minutesByStep(const Records &records, Moment asOf);
-
 } // namespace lastrivet::forecast

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/forecast/WorkLeft.h"
 
-#include "core/forecast/PastWork.h"
+#include "core/hours/Estimates.h"
 
 #include <algorithm>
 #include <map>
@@ -13,11 +13,6 @@ namespace lastrivet::forecast {
 namespace {
 
 constexpr double twoHours = 120;
-
-bool hasCome(const std::optional<Moment> &moment, Moment asOf)
-{
-    return moment && !after(*moment, asOf);
-}
 
 std::optional<double> median(std::vector<double> values)
 {
@@ -34,9 +29,10 @@ public:
     Guess(const Records &records, Moment asOf)
         : m_records(records)
     {
-        for (const auto &[id, minutes] : minutesByStep(records, asOf)) {
+        for (const auto &[id, worked] : hours::minutesByStep(records, asOf)) {
             const auto *step = records.find(id);
-            if (!step || step->withdrawn_on || !hasCome(step->done_on, asOf) || minutes <= 0)
+            const double minutes = double(worked.count());
+            if (!step || step->withdrawn_on || !happened(step->done_on, asOf) || minutes <= 0)
                 continue;
             m_all.push_back(minutes);
             if (const auto *part = records.find(step->component_id))
@@ -79,51 +75,91 @@ Place placeOf(const Records &records, Id<Component> part, const IdSet<Component>
     // Records from elsewhere may hold a circle; a chain is never longer than there are parts.
     for (std::size_t i = 0; part && i <= records.components.size(); ++i) {
         place.assembly = part;
-        place.isExcluded = place.isExcluded || std::binary_search(without.begin(), without.end(), part);
+        place.isExcluded =
+            place.isExcluded || std::binary_search(without.begin(), without.end(), part);
         const auto *found = records.find(part);
         part = found ? found->parent_id : Id<Component>{};
     }
     return place;
 }
 
-} // namespace
+/// Sorts what is left by assembly.
+class Gathering {
+public:
+    Gathering(const Records &records, Moment asOf, const WorkChoice &choice)
+        : m_records(records)
+        , m_choice(choice)
+        , m_guess(records, asOf)
+    {
+    }
 
-WorkLeft workLeft(const Records &records, Moment asOf, const IdSet<Component> &without)
-{
-    const Guess guess(records, asOf);
-    WorkLeft left;
-    std::map<Id<Component>, AssemblyWork> assemblies;
-    const auto workOf = [&](Id<Component> assembly) -> AssemblyWork & {
-        return assemblies.try_emplace(assembly, AssemblyWork{assembly, {}, 0}).first->second;
-    };
-    for (const auto &step : records.steps) {
-        if (step.withdrawn_on || hasCome(step.done_on, asOf) || hasCome(step.dropped_on, asOf))
-            continue;
-        const auto place = placeOf(records, step.component_id, without);
-        left.excluded_steps += place.isExcluded;
+    void add(const Step &step)
+    {
+        const auto place = placeOf(m_records, step.component_id, m_choice.without);
+        m_left.excluded_steps += place.isExcluded;
         if (place.isExcluded)
-            continue;
-        ++left.steps;
-        left.guessed_estimates += !step.estimate_minutes;
+            return;
+        ++m_left.steps;
+        m_left.guessed_estimates += !step.estimate_minutes;
         workOf(place.assembly)
             .steps.push_back(step.estimate_minutes ? double(step.estimate_minutes->count())
-                                                   : guess.minutesFor(step));
+                                                   : m_guess.minutesFor(step));
     }
-    for (const auto &squawk : records.squawks) {
-        if (squawk.withdrawn_on || !hasCome(squawk.found_on, asOf) ||
-            hasCome(squawk.fixed_on, asOf) || hasCome(squawk.accepted_on, asOf))
-            continue;
-        const auto place = placeOf(records, squawk.component_id, without);
+
+    void add(const Squawk &squawk)
+    {
+        const auto place = placeOf(m_records, squawk.component_id, m_choice.without);
+        m_left.excluded_squawks += place.isExcluded;
         if (place.isExcluded)
-            continue;
-        ++left.squawks;
-        left.squawks_without_estimate += !squawk.estimate_minutes;
+            return;
+        ++m_left.squawks;
+        m_left.squawks_without_estimate += !squawk.estimate_minutes;
         if (squawk.estimate_minutes)
             workOf(place.assembly).squawks += double(squawk.estimate_minutes->count());
     }
-    for (auto &[id, work] : assemblies)
-        left.assemblies.push_back(std::move(work));
-    return left;
+
+    WorkLeft left() &&
+    {
+        for (auto &[id, work] : m_assemblies)
+            m_left.assemblies.push_back(std::move(work));
+        return std::move(m_left);
+    }
+
+private:
+    AssemblyWork &workOf(Id<Component> assembly)
+    {
+        return m_assemblies.try_emplace(assembly, AssemblyWork{assembly, {}, 0}).first->second;
+    }
+
+    const Records &m_records;
+    const WorkChoice &m_choice;
+    Guess m_guess;
+    WorkLeft m_left;
+    std::map<Id<Component>, AssemblyWork> m_assemblies;
+};
+
+} // namespace
+
+WorkLeft workLeft(const Records &records, Moment asOf, const WorkChoice &choice)
+{
+    Gathering gathering(records, asOf, choice);
+    for (const auto &step : records.steps) {
+        if (!step.withdrawn_on && !happened(step.done_on, asOf) &&
+            !happened(step.dropped_on, asOf) && (!choice.takes_step || choice.takes_step(step)))
+            gathering.add(step);
+    }
+    for (const auto &squawk : records.squawks) {
+        if (!squawk.withdrawn_on && happened(squawk.found_on, asOf) &&
+            !happened(squawk.fixed_on, asOf) && !happened(squawk.accepted_on, asOf) &&
+            (!choice.takes_squawk || choice.takes_squawk(squawk)))
+            gathering.add(squawk);
+    }
+    return std::move(gathering).left();
+}
+
+bool isLeftOut(const Records &records, Id<Component> part, const IdSet<Component> &without)
+{
+    return placeOf(records, part, without).isExcluded;
 }
 
 } // namespace lastrivet::forecast

@@ -4,6 +4,7 @@
 
 #include "core/records/Records.h"
 
+#include <functional>
 #include <vector>
 
 namespace lastrivet::forecast {
@@ -26,14 +27,25 @@ struct WorkLeft {
     std::int64_t guessed_estimates = 0;
     /// Squawks that nobody estimated: they are in no sum.
     std::int64_t squawks_without_estimate = 0;
-    /// Steps left out by choice.
+    /// Left out by choice, in no other figure.
     std::int64_t excluded_steps = 0;
+    std::int64_t excluded_squawks = 0;
 };
 
-/// Steps neither done nor dropped at `asOf`, and squawks not fixed or accepted, without those at or
-/// below the parts `without`. A step without an estimate takes the median of what finished steps on
-/// parts of its kind took, else of all finished steps, else the median of all estimates, else two
-/// hours (a chosen value, ours).
-WorkLeft workLeft(const Records &records, Moment asOf, const IdSet<Component> &without);
+/// Which of it is looked at; what is not set takes everything.
+struct WorkChoice {
+    /// Parts that are left out by choice, with everything below.
+    IdSet<Component> without;
+    std::function<bool(const Step &)> takes_step{};
+    std::function<bool(const Squawk &)> takes_squawk{};
+};
+
+/// Steps neither done nor dropped at `asOf`, and squawks not fixed or accepted. A step without an
+/// estimate takes the median of what finished steps on parts of its kind took, else of all finished
+/// steps, else the median of all estimates, else two hours (a chosen value, ours).
+WorkLeft workLeft(const Records &records, Moment asOf, const WorkChoice &choice);
+
+/// True when a part or one around it is left out by choice.
+bool isLeftOut(const Records &records, Id<Component> part, const IdSet<Component> &without);
 
 } // namespace lastrivet::forecast

@@ -27,14 +27,17 @@ std::pair<int, int> monthOf(sys_days day)
     return {int(date.year()), int(unsigned(date.month()))};
 }
 
-/// Stops at the largest number, so that absurd entries of a stranger's file do no harm.
-void add(Minutes &sum, Minutes more)
-{
-    std::int64_t count = 0;
-    if (__builtin_add_overflow(sum.count(), more.count(), &count))
-        count = std::numeric_limits<std::int64_t>::max();
-    sum = Minutes{count};
-}
+struct Period {
+    Total total;
+    Minutes rework;
+
+    void add(const Total &one, WorkKind kind)
+    {
+        total += one;
+        if (kind == WorkKind::Rework)
+            hours::add(rework, one.worker_minutes);
+    }
+};
 
 class Sum {
 public:
@@ -54,8 +57,8 @@ public:
         if (session.kind == WorkKind::Rework)
             m_totals.rework += one;
         m_kinds[session.kind] += one;
-        m_weeks[isoWeek(session.began->day())] += one;
-        m_months[monthOf(session.began->day())] += one;
+        m_weeks[isoWeek(session.began->day())].add(one, session.kind);
+        m_months[monthOf(session.began->day())].add(one, session.kind);
         addComponent(session.component_id, one);
     }
 
@@ -68,9 +71,9 @@ public:
         for (const auto &[known, hours] : m_people)
             m_totals.people.push_back(hours);
         for (const auto &[week, total] : m_weeks)
-            m_totals.weeks.push_back({week.first, week.second, total});
+            m_totals.weeks.push_back({week.first, week.second, total.total, total.rework});
         for (const auto &[month, total] : m_months)
-            m_totals.months.push_back({month.first, month.second, total});
+            m_totals.months.push_back({month.first, month.second, total.total, total.rework});
         return std::move(m_totals);
     }
 
@@ -108,11 +111,19 @@ private:
     std::map<WorkKind, Total> m_kinds;
     /// Keyed so that the unknown person comes last.
     std::map<std::pair<bool, Id<Person>>, PersonHours> m_people;
-    std::map<std::pair<int, int>, Total> m_weeks;
-    std::map<std::pair<int, int>, Total> m_months;
+    std::map<std::pair<int, int>, Period> m_weeks;
+    std::map<std::pair<int, int>, Period> m_months;
 };
 
 } // namespace
+
+void add(Minutes &sum, Minutes more)
+{
+    std::int64_t count = 0;
+    if (__builtin_add_overflow(sum.count(), more.count(), &count))
+        count = std::numeric_limits<std::int64_t>::max();
+    sum = Minutes{count};
+}
 
 Total &Total::operator+=(const Total &other)
 {
@@ -120,6 +131,15 @@ Total &Total::operator+=(const Total &other)
     add(worker_minutes, other.worker_minutes);
     sessions += other.sessions;
     return *this;
+}
+
+Minutes workerMinutes(const WorkSession &session)
+{
+    const Minutes all = session.minutes.value_or(Minutes{});
+    Minutes sum = session.workers.empty() ? all : Minutes{};
+    for (const auto &worker : session.workers)
+        add(sum, worker.minutes.value_or(all));
+    return sum;
 }
 
 Totals totals(const Records &records)

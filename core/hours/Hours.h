@@ -51,6 +51,8 @@ struct WeekHours {
     int year = 0;
     int week = 0;
     Total total;
+    /// Of all who worked: done again.
+    Minutes rework;
 
     friend bool operator==(const WeekHours &, const WeekHours &) = default;
 };
@@ -59,6 +61,8 @@ struct MonthHours {
     int year = 0;
     int month = 0;
     Total total;
+    /// Of all who worked: done again.
+    Minutes rework;
 
     friend bool operator==(const MonthHours &, const MonthHours &) = default;
 };
@@ -80,6 +84,12 @@ struct Totals {
 
     friend bool operator==(const Totals &, const Totals &) = default;
 };
+
+/// Adds and stops at the largest number, so that absurd entries of a stranger's file do no harm.
+void add(Minutes &sum, Minutes more);
+
+/// What those who worked add up to; without workers the project's builder worked.
+Minutes workerMinutes(const WorkSession &session);
 
 /// Sums all live log entries; those without workers are the project's builder's.
 Totals totals(const Records &records);

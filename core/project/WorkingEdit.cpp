@@ -3,6 +3,7 @@
 #include "core/project/WorkingEdit.h"
 
 #include "core/base/Clock.h"
+#include "core/base/IdTime.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/records/Description.h"
 
@@ -12,8 +13,6 @@
 namespace lastrivet {
 
 namespace {
-
-constexpr std::int64_t idsPerSecond = 100'000;
 
 std::int64_t randomBelow(std::int64_t bound)
 {
@@ -25,8 +24,7 @@ std::int64_t randomBelow(std::int64_t bound)
 std::int64_t idOfTime(std::chrono::sys_time<std::chrono::milliseconds> now)
 {
     using namespace std::chrono;
-    constexpr sys_days start = year{2025} / January / 1;
-    const auto elapsed = floor<seconds>(now) - start;
+    const auto elapsed = floor<seconds>(now) - idStart;
     return std::max<std::int64_t>(elapsed.count(), 0) * idsPerSecond + randomBelow(idsPerSecond);
 }
 

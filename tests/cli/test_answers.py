@@ -5,8 +5,10 @@
 import csv
 import io
 import subprocess
+from datetime import date, timedelta
 
-from documents import BURR, LEFT_SKIN, LOOSE_WIRE, OVERDRIVEN, RIGHT_SKIN, RIVET_RIBS, SCRATCH, bench
+from documents import (BURR, LEFT_SKIN, LOOSE_WIRE, OVERDRIVEN, RIGHT_SKIN, RIGHT_WING, RIVET_RIBS,
+                       SCRATCH, bench)
 from terminal import TerminalTest
 
 
@@ -133,12 +135,98 @@ class Hours(TerminalTest):
                 self.assertIn(shown, text)
                 self.assertIn("2 h 30", text)
 
+    def test_csv_has_the_figures_of_the_grouping_in_whole_minutes(self):
+        rows = list(csv.DictReader(io.StringIO(
+            self.ask("hours", self.project, "--by", "week", "--csv").out)))
+        self.assertEqual([(row["week"], int(row["minutes"]), int(row["worker_minutes"]))
+                          for row in rows],
+                         [(row["week"], row["minutes"], row["worker_minutes"])
+                          for row in self.hours["weeks"]])
+        self.assertEqual(sum(int(row["rework_worker_minutes"]) for row in rows),
+                         self.hours["rework"]["worker_minutes"])
+        parts = list(csv.DictReader(io.StringIO(self.ask("hours", self.project, "--csv").out)))
+        self.assertEqual(sum(int(row["own_minutes"]) for row in parts),
+                         self.hours["total"]["minutes"])
+
+    def test_by_step_the_estimate_stands_beside_what_it_took(self):
+        document = bench()
+        document["steps"][0]["done_on"] = "2026-01-04"
+        document["work_sessions"][0]["step_id"] = RIVET_RIBS
+        self.project = self.folder / "Done.lastrivet"
+        self.make_project(document)
+        text = self.ask("hours", self.project, "--by", "step").out
+        self.assertRegex(text, r"Rivet the nose ribs +1 h 30 +2 h 20 +155 %")
+        rows = list(csv.DictReader(io.StringIO(
+            self.ask("hours", self.project, "--by", "step", "--csv").out)))
+        self.assertEqual([(row["step_id"], row["estimate_minutes"], row["worker_minutes"])
+                          for row in rows], [(str(RIVET_RIBS), "90", "140")])
+
     def test_an_unknown_grouping_is_wrong_usage(self):
         self.refused(2, "hours", self.project, "--by", "moon", says="moon")
 
     def rows(self, query):
         row = self.database(query)[0]
         return row["a"], row["b"]
+
+
+class Forecast(TerminalTest):
+    def setUp(self):
+        super().setUp()
+        document = bench()
+        for week in range(60):
+            day = date(2025, 1, 6) + timedelta(weeks=week)
+            step = 1000 + week
+            document["steps"].append({"id": step, "component_id": RIGHT_WING, "title": "Step",
+                                      "estimate_minutes": 120,
+                                      **({"done_on": day.isoformat()} if week < 52 else {})})
+            if week < 52:
+                document["work_sessions"].append(
+                    {"id": step, "began": day.isoformat(), "minutes": 150 + week % 7,
+                     "component_id": RIGHT_WING, "step_id": step, "kind": "assembly"})
+        self.make_project(document)
+
+    def forecast(self, *more):
+        return self.ask("forecast", self.project, "--as-of", "2026-01-20", "--json", *more).json()
+
+    def test_ranges_rise_and_the_same_seed_says_the_same(self):
+        told = self.forecast("--seed", 5)
+        for name in ("minutes_to_go", "finish"):
+            self.assertEqual(list(told[name]), ["p10", "p50", "p80", "p90"])
+            self.assertEqual(sorted(told[name].values()), list(told[name].values()))
+        self.assertEqual(told, self.forecast("--seed", 5))
+        self.assertNotEqual(told, self.forecast("--seed", 6))
+        self.assertEqual(told["work_left"]["steps"], 10)
+        self.assertEqual(told["work_left"]["guessed_estimates"], 1)
+        self.assertNotIn("look_back", told)
+
+    def test_what_is_left_out_by_choice_is_named(self):
+        told = self.forecast("--without", "RW")
+        self.assertEqual([part["component"] for part in told["without"]], [RIGHT_WING])
+        self.assertEqual(told["work_left"]["excluded_steps"], 8)
+        text = self.ask("forecast", self.project, "--as-of", "2026-01-20", "--without", "RW").out
+        self.assertRegex(text, r"(?m)^Left out by choice: Right wing \(8 steps, 0 squawks\)\.$")
+
+    def test_a_look_back_tells_each_month_what_was_said_and_what_came(self):
+        told = self.forecast("--look-back")["look_back"]
+        days = [month["day"] for month in told["months"]]
+        self.assertEqual(days, [f"2025-{month:02}-01" for month in range(4, 13)] + ["2026-01-01"])
+        march = told["months"][0]
+        self.assertEqual(march["steps_since"], 52 - 13)
+        worked = self.database("SELECT sum(minutes) AS m FROM work_session WHERE step_id >= 1000"
+                               " AND began > '2025-04-01'")[0]["m"]
+        # The one rework entry of the bench counts too; half an hour by one.
+        self.assertEqual(march["came"], worked + 30)
+        text = self.ask("forecast", self.project, "--as-of", "2026-01-20", "--look-back").out
+        self.assertRegex(text, r"(?m)^2025-04-01 ")
+
+    def test_a_short_log_asks_for_hours_a_week(self):
+        told = self.ask("forecast", self.project, "--as-of", "2025-02-01", "--json").json()
+        self.assertTrue(told["needs_hours_per_week"])
+        self.assertIsNone(told["finish"])
+        told = self.ask("forecast", self.project, "--as-of", "2025-02-01", "--json",
+                        "--hours-per-week", "6").json()
+        self.assertFalse(told["needs_hours_per_week"])
+        self.assertIsNotNone(told["finish"])
 
 
 class Credit(TerminalTest):

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/forecast/Forecast.h"
 #include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
+#include "app/cli/TextTable.h"
 #include "app/cli/VerbOptions.h"
 #include "core/answers/ForecastJson.h"
 
@@ -21,22 +21,45 @@ struct Options : VerbOptions {
     std::optional<std::string> asOf;
     std::optional<double> hoursPerWeek;
     std::vector<std::string> without;
+    bool lookBack = false;
     bool json = false;
 };
 
 using forecast::Range;
 
+/// For each month; enough to tell a tenth from the middle.
+constexpr std::size_t drawsLookingBack = 2000;
+
 std::string hoursRange(const Range<std::int64_t> &minutes)
 {
     const auto hours = [](std::int64_t given) { return (given + 30) / 60; };
-    return fmt::format("{} to {} h, most likely about {} h", hours(minutes.p10),
+    return fmt::format("{} to {} h, as likely above as below {} h", hours(minutes.p10),
                        hours(minutes.p90), hours(minutes.p50));
+}
+
+std::string nameOf(Id<Component> id, const Records &records)
+{
+    const auto *part = records.find(id);
+    return part ? onOneLine(part->name) : std::string("Work on no part");
+}
+
+void printLeftOut(const forecast::Forecast &told, const Records &records, std::ostream &out)
+{
+    if (told.without.empty())
+        return;
+    std::vector<std::string> names;
+    for (const auto id : told.without)
+        names.push_back(nameOf(id, records));
+    fmt::print(out, "Left out by choice: {} ({}, {}).\n", fmt::join(names, ", "),
+               counted(told.work_left.excluded_steps, "step"),
+               counted(told.work_left.excluded_squawks, "squawk"));
 }
 
 void print(const forecast::Forecast &told, const Records &records, std::ostream &out)
 {
     const auto &left = told.work_left;
-    fmt::print(out, "To do: {}, {}.\n", counted(left.steps, "step"), counted(left.squawks, "squawk"));
+    fmt::print(out, "To do: {}, {}.\n", counted(left.steps, "step"),
+               counted(left.squawks, "squawk"));
     fmt::print(out, "Hours to go: {}.\n", hoursRange(told.minutes_to_go));
     if (told.finish)
         fmt::print(out, "Done between {} and {}; four times out of five by {}.\n",
@@ -51,18 +74,38 @@ void print(const forecast::Forecast &told, const Records &records, std::ostream 
     if (left.squawks_without_estimate > 0)
         fmt::print(out, "{} nobody estimated: not in the sum.\n",
                    counted(left.squawks_without_estimate, "squawk"));
-    if (left.excluded_steps > 0)
-        fmt::print(out, "{} left out by choice.\n", counted(left.excluded_steps, "step"));
+    printLeftOut(told, records, out);
     auto assemblies = told.assemblies;
-    std::sort(assemblies.begin(), assemblies.end(), [](const auto &a, const auto &b) {
-        return a.share_of_spread > b.share_of_spread;
-    });
-    for (const auto &assembly : assemblies) {
-        const auto *part = records.find(assembly.assembly);
-        fmt::print(out, "  {}: {}; {:.0f} % of the spread\n",
-                   part ? onOneLine(part->name) : std::string("Work on no part"),
+    std::sort(assemblies.begin(), assemblies.end(),
+              [](const auto &a, const auto &b) { return a.share_of_spread > b.share_of_spread; });
+    for (const auto &assembly : assemblies)
+        fmt::print(out, "  {}: {}; {:.0f} % of the spread\n", nameOf(assembly.assembly, records),
                    hoursRange(assembly.minutes_to_go), 100 * assembly.share_of_spread);
-    }
+}
+
+/// What was said each month of the work that is done by now, and what came.
+void print(const forecast::LookBack &told, std::ostream &out)
+{
+    constexpr auto right = TextTable::Align::Right;
+    TextTable table({{"on"},
+                     {"steps to do"},
+                     {"hours to go", right},
+                     {"done by (P50)"},
+                     {"of these done now", right},
+                     {"said (P10 to P90)", right},
+                     {"came", right}});
+    const auto hours = [](std::int64_t minutes) { return fmt::to_string((minutes + 30) / 60); };
+    for (const auto &look : told.looks)
+        table.add({look.day.text(), fmt::to_string(look.steps_left),
+                   hours(look.minutes_to_go.p10) + " to " + hours(look.minutes_to_go.p90),
+                   look.finish ? look.finish->p50.text() : "-", fmt::to_string(look.steps_since),
+                   hours(look.said.p10) + " to " + hours(look.said.p90), hours(look.came)});
+    fmt::print(out, "\nLooking back, month by month, in hours:\n");
+    table.print(out);
+    fmt::print(out, "No more came than P50 said in {} of {} months, than P80 said in {}.\n",
+               told.within_p50, told.with_outcome, told.within_p80);
+    if (told.finished_on)
+        fmt::print(out, "The last step was done on {}.\n", told.finished_on->text());
 }
 
 Outcome tell(const Options &options, Terminal &terminal)
@@ -76,13 +119,21 @@ Outcome tell(const Options &options, Terminal &terminal)
     wish.seed = options.seed;
     wish.hours_per_week = options.hoursPerWeek;
     for (const auto &code : options.without)
-        wish.without.push_back(partOf(records, code).id);
-    std::sort(wish.without.begin(), wish.without.end());
+        wish.choice.without.push_back(partOf(records, code).id);
+    std::sort(wish.choice.without.begin(), wish.choice.without.end());
     const auto told = forecast::forecast(records, asOf, wish);
-    if (options.json)
-        answers::writeJson(told, records, terminal.out());
-    else
+    std::optional<forecast::LookBack> lookBack;
+    if (options.lookBack) {
+        wish.draws = drawsLookingBack;
+        lookBack = forecast::lookBack(records, asOf, wish);
+    }
+    if (options.json) {
+        answers::writeJson(told, lookBack ? &*lookBack : nullptr, records, terminal.out());
+    } else {
         print(told, records, terminal.out());
+        if (lookBack)
+            print(*lookBack, terminal.out());
+    }
     return Outcome::Done;
 }
 
@@ -97,6 +148,8 @@ void declareForecast(CLI::App &program, Action &chosen)
         ->type_name("MOMENT");
     verb.add_option("--hours-per-week", options->hoursPerWeek, "In place of the log's own pace");
     verb.add_option("--without", options->without, "Parts left out by choice")->type_name("CODE…");
+    verb.add_flag("--look-back", options->lookBack,
+                  "What the forecast said each month, and what came");
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen, [options](Terminal &terminal) { return tell(*options, terminal); });
 }

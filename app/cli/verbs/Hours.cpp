@@ -5,6 +5,7 @@
 #include "app/cli/OpenProject.h"
 #include "app/cli/VerbOptions.h"
 #include "core/answers/HoursJson.h"
+#include "core/exchange/csv/HoursCsv.h"
 
 #include <CLI/CLI.hpp>
 
@@ -12,8 +13,11 @@ namespace lastrivet::cli {
 
 namespace {
 
+using hours::Grouping;
+
 struct Options : VerbOptions {
     std::string by{word(Grouping::Component)};
+    bool csv = false;
     bool json = false;
 };
 
@@ -22,11 +26,14 @@ Outcome tell(const Options &options, Terminal &terminal)
     const auto by = wordOf<Grouping>(options.by, "--by");
     const auto project = openForReading(options.project);
     const Records &records = *project->records();
-    const hours::Totals totals = hours::totals(records);
     if (options.json)
-        answers::writeJson(totals, records, terminal.out());
+        answers::writeJson(hours::totals(records), records, terminal.out());
+    else if (options.csv)
+        exchange::writeHours(records, project->today(), by, terminal.out());
+    else if (by == Grouping::Step)
+        printEstimates(hours::estimates(records, project->today()), records, terminal.out());
     else
-        printHours(totals, by, records, terminal.out());
+        printHours(hours::totals(records), by, records, terminal.out());
     return Outcome::Done;
 }
 
@@ -40,6 +47,7 @@ void declareHours(CLI::App &program, Action &chosen)
             "--by", options->by,
             fmt::format("One of {}; JSON has them all", fmt::join(Words<Grouping>::list, ", ")))
         ->type_name("WHAT");
+    verb.add_flag("--csv", options->csv, "The same as CSV, in whole minutes");
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen, [options](Terminal &terminal) { return tell(*options, terminal); });
 }

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/forecast/Forecast.h"
+#include "core/forecast/Futures.h"
 #include "core/forecast/Quantile.h"
 #include "tests/support/ProjectBuilder.h"
 
@@ -156,7 +157,7 @@ TEST_CASE("What is left, what was guessed, and what was left out by choice is to
     project.squawk(steps.wing, "2026-03-01");
     const auto fixed = project.squawk(steps.wing, "2026-03-01");
     project.change(fixed, [](Squawk &found) { found.fixed_on = on("2026-03-03"); });
-    const auto left = workLeft(project.records, on("2026-04-01"), {paint});
+    const auto left = workLeft(project.records, on("2026-04-01"), {.without = {paint}});
     CHECK(left.steps == 2);
     CHECK(left.guessed_estimates == 1);
     CHECK(left.squawks == 2);
@@ -225,9 +226,7 @@ TEST_CASE("Over five hundred made-up builders the ranges hold as often as they s
     for (int i = 0; i < builders; ++i) {
         const double variance = 1 / precision(random);
         const double mean = 0.2 + std::sqrt(variance / 2) * normal(random);
-        const auto factor = [&] {
-            return std::exp(mean + std::sqrt(variance) * normal(random));
-        };
+        const auto factor = [&] { return std::exp(mean + std::sqrt(variance) * normal(random)); };
         const double again = rework(random);
         Steps steps;
         double other = 0;

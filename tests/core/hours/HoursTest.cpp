@@ -60,10 +60,10 @@ TEST_CASE("Hours add up by part, kind, person, week and month")
                                                {WorkKind::Other, total(20, 20, 1)}});
     CHECK(sums.people ==
           std::vector<PersonHours>{{project.builder, Minutes{150}, 3}, {helper, Minutes{40}, 1}});
-    CHECK(sums.weeks ==
-          std::vector<WeekHours>{{2026, 1, total(130, 170, 2)}, {2026, 2, total(20, 20, 1)}});
-    CHECK(sums.months ==
-          std::vector<MonthHours>{{2025, 12, total(100, 140, 1)}, {2026, 1, total(50, 50, 2)}});
+    CHECK(sums.weeks == std::vector<WeekHours>{{2026, 1, total(130, 170, 2), Minutes{30}},
+                                               {2026, 2, total(20, 20, 1), Minutes{0}}});
+    CHECK(sums.months == std::vector<MonthHours>{{2025, 12, total(100, 140, 1), Minutes{0}},
+                                                 {2026, 1, total(50, 50, 2), Minutes{30}}});
 }
 
 TEST_CASE("A session without workers is the builder's, and of an unknown person without one")

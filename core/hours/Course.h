@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Minutes.h"
+#include "core/records/Records.h"
+
+#include <chrono>
+#include <vector>
+
+namespace lastrivet::hours {
+
+/// Where the hours of all who worked stood at the end of a day.
+struct CoursePoint {
+    std::chrono::sys_days day{};
+    Minutes done;
+    /// Of those: done again.
+    Minutes rework;
+
+    friend bool operator==(const CoursePoint &, const CoursePoint &) = default;
+};
+
+/// How the hours grew: the eve of the first week, then the end of each week (ISO 8601: Sunday) to
+/// that of `asOf`, which the last point stands on. Empty without a log entry.
+std::vector<CoursePoint> course(const Records &records, Moment asOf);
+
+/// The Monday of a day's week.
+std::chrono::sys_days mondayOf(std::chrono::sys_days day);
+
+} // namespace lastrivet::hours
