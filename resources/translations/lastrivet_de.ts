@@ -9267,6 +9267,18 @@
         <source>value</source>
         <translation>Wert</translation>
     </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>week</source>
+        <translation>Woche</translation>
+    </message>
 </context>
 <context>
     <name>Zone</name>

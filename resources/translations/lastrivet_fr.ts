@@ -9267,6 +9267,18 @@
         <source>value</source>
         <translation>valeur</translation>
     </message>
+    <message>
+        <source>kind</source>
+        <translation>type</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>mois</translation>
+    </message>
+    <message>
+        <source>week</source>
+        <translation>semaine</translation>
+    </message>
 </context>
 <context>
     <name>Zone</name>
