@@ -103,7 +103,7 @@ QWidget *CrossCheckView::buildFacts()
     layout->addWidget(m_facts);
     layout->addStretch(1);
     m_facts->show(1);
-    constexpr int leastFacts = 400;
+    constexpr int leastFacts = 360;
     auto *area = scrolled(*place, this);
     area->setMinimumWidth(leastFacts);
     return area;
@@ -134,7 +134,7 @@ QWidget *CrossCheckView::buildChecks()
 void CrossCheckView::fill()
 {
     m_model->refresh();
-    m_table->fitColumns();
+    m_table->fitColumns(140);
     fillDoubles();
     const auto found = certificate::disagreements(*m_session.records());
     m_disagreements = int(found.size());

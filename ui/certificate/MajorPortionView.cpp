@@ -77,14 +77,13 @@ void MajorPortionView::build()
     m_panelArea->setWidgetResizable(true);
     m_panelArea->setWidget(m_panel);
     m_panelArea->setFocusPolicy(Qt::NoFocus);
-    m_panelArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto *halves = new QSplitter(this);
     halves->setChildrenCollapsible(false);
     halves->addWidget(buildTable());
     halves->addWidget(m_panelArea);
     halves->setStretchFactor(0, 5);
     halves->setStretchFactor(1, 3);
-    halves->setSizes({700, 400});
+    halves->setSizes({660, 440});
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(halves);
@@ -122,7 +121,7 @@ QWidget *MajorPortionView::buildFoot()
 {
     auto *foot = new QWidget(this);
     offerClasses();
-    constexpr int shortest = 12;
+    constexpr int shortest = 18;
     m_class->setAccessibleName(tr("Class of aircraft"));
     m_class->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_class->setMinimumContentsLength(shortest);

@@ -46,7 +46,6 @@ void PapersView::build()
     m_panelArea->setWidgetResizable(true);
     m_panelArea->setWidget(m_panel);
     m_panelArea->setFocusPolicy(Qt::NoFocus);
-    m_panelArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto *halves = new QSplitter(this);
     halves->setChildrenCollapsible(false);
     halves->addWidget(buildList());

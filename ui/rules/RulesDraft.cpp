@@ -80,7 +80,7 @@ void RulesDraft::replace(const Profile &profile)
 {
     m_session.keepLocalState(earlierKey, profileJson(m_profile));
     m_profile = profile;
-    m_asBegun = profileJson(m_profile);
+    m_asBegun.clear();
     m_isKept = false;
     keep();
     check();

@@ -35,7 +35,7 @@ public:
     const std::optional<ProfileFault> &fault() const { return m_fault; }
     /// Word for word those of the project.
     bool isOfProject() const;
-    /// As it was before anybody typed.
+    /// A copy of the project's rules that nobody has typed into yet.
     bool isUntouched() const;
 
     void useInProject();
@@ -60,6 +60,7 @@ private:
     Session &m_session;
     Profile m_profile;
     std::optional<ProfileFault> m_fault;
+    /// Empty once other rules were taken up.
     std::string m_asBegun;
     bool m_isKept = true;
     QTimer m_keeping;

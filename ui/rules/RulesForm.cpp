@@ -5,10 +5,10 @@
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/rules/RulesWords.h"
-#include "ui/widgets/Flow.h"
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -184,12 +184,14 @@ void RulesForm::addTicks(const char *name, WordList list,
                          const std::function<bool(std::size_t)> &isIn,
                          const std::function<void(std::size_t, bool)> &tick)
 {
+    constexpr std::size_t sideBySide = 3;
     auto *place = new QWidget(this);
-    auto *flow = new Flow(place);
+    auto *grid = new QGridLayout(place);
+    grid->setContentsMargins(0, 0, 0, 0);
     for (std::size_t i = 0; i < list.size(); ++i) {
         auto *box = new QCheckBox(plainWord(list[i]), place);
         box->setChecked(isIn(i));
-        flow->addWidget(box);
+        grid->addWidget(box, int(i / sideBySide), int(i % sideBySide));
         connect(box, &QCheckBox::toggled, this, [this, i, tick](bool isOn) {
             tick(i, isOn);
             Q_EMIT edited();

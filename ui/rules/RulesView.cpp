@@ -226,7 +226,8 @@ void RulesView::updateWords()
     m_add->setEnabled(bool(node.add));
     for (QPushButton *button : {m_remove, m_up, m_down})
         button->setEnabled(bool(node.remove));
-    m_use->setEnabled(isRight && !m_draft->isOfProject() && !m_session.isReadOnly());
+    m_use->setEnabled(isRight && !m_draft->isOfProject() && !m_draft->isUntouched() &&
+                      !m_session.isReadOnly());
     m_own->setEnabled(isRight);
 }
 
