@@ -62,6 +62,10 @@ void writeDrills(JsonWriter &json, const std::vector<workshop::Drill> &drills)
 {
     json.key("drill");
     drills.empty() ? json.null() : json.value(drills.front().drill);
+    if (!drills.empty()) {
+        json.member("drill_source", drills.front().source.document);
+        json.member("drill_verified", drills.front().source.verified);
+    }
     json.key("drills");
     json.beginArray();
     for (const auto &drill : drills) {
@@ -191,6 +195,66 @@ void printEdge(double diameter, std::ostream &out)
     printSpacings(out, "Edge distance, from the middle of the hole:",
                   workshop::edgeDistances(diameter));
     printSpacings(out, "Pitch:", workshop::pitches(diameter));
+    out << workshopCaution;
+}
+
+void writeJson(const workshop::WireRun &run, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member("gauge", run.gauge);
+    json.member("drop", run.drop);
+    json.member("ohms_per_foot", run.ohms_per_foot);
+    json.member("most_amps", run.most_amps);
+    writeSource(json, run.source);
+    json.key("limits");
+    json.beginArray();
+    for (const auto &limit : workshop::dropLimits()) {
+        json.beginObject();
+        json.member("nominal", limit.nominal);
+        json.member("continuous", limit.continuous);
+        json.member("intermittent", limit.intermittent);
+        writeSource(json, limit.source);
+        json.endObject();
+    }
+    json.endArray();
+    json.endObject();
+}
+
+void print(const workshop::WireRun &run, std::ostream &out)
+{
+    fmt::print(out, "AWG {}: {:.4f} V are lost; the wire carries at most {} A\nSource: {}\n",
+               run.gauge, run.drop, run.most_amps, sourceText(run.source));
+    for (const auto &limit : workshop::dropLimits())
+        fmt::print(out, "At {} V: {} V all the time, {} V now and then: {}\n", limit.nominal,
+                   limit.continuous, limit.intermittent, sourceText(limit.source));
+    out << workshopCaution;
+}
+
+void writeJson(const workshop::WorkshopTable &table, std::ostream &out)
+{
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginArray();
+    for (std::size_t row = 0; row < table.rowCount(); ++row) {
+        json.beginObject();
+        for (const auto &column : table.columns())
+            json.member(column, table.text(row, column));
+        json.endObject();
+    }
+    json.endArray();
+}
+
+void print(const workshop::WorkshopTable &table, std::ostream &out)
+{
+    for (std::size_t row = 0; row < table.rowCount(); ++row) {
+        std::vector<std::string> cells;
+        for (const auto &column : table.columns()) {
+            const auto &cell = table.text(row, column);
+            if (!cell.empty() && column != "source" && column != "verified")
+                cells.push_back(fmt::format("{} {}", spaced(column), cell));
+        }
+        fmt::print(out, "{}: {}\n", fmt::join(cells, ", "), sourceText(table.source(row)));
+    }
     out << workshopCaution;
 }
 

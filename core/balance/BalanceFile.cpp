@@ -65,6 +65,11 @@ std::string unit(const json &object, const char *name,
 
 Item itemOf(const json &object, const std::string &pointer)
 {
+    for (const char *own : {"weight_unit", "arm_unit", "unit"}) {
+        if (object.is_object() && object.contains(own))
+            refuse(pointer + "/" + own,
+                   "is not known here: all items share the weight_unit and arm_unit of the file");
+    }
     requireOnly(object, pointer, {"name", "weight", "arm"});
     Item item;
     const auto name = object.find("name");

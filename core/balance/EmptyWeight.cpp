@@ -42,19 +42,6 @@ void addEquipment(EmptyWeight &empty, const Equipment &equipment, Line::Kind kin
                            {RecordType::Equipment, equipment.id.value()}});
 }
 
-/// Of several, the latest; of one day without times, that with the greatest id.
-const Weighing *latest(const Records &records, Moment asOf)
-{
-    const Weighing *found = nullptr;
-    for (const auto &weighing : records.weighings) {
-        if (weighing.withdrawn_on || !weighing.weighed_on || after(*weighing.weighed_on, asOf))
-            continue;
-        if (!found || !after(*found->weighed_on, *weighing.weighed_on))
-            found = &weighing;
-    }
-    return found;
-}
-
 } // namespace
 
 Result<EmptyWeight, Message> weighed(const Weighing &weighing)
@@ -80,9 +67,21 @@ Result<EmptyWeight, Message> weighed(const Weighing &weighing)
     return summed(std::move(empty));
 }
 
+const Weighing *latestWeighing(const Records &records, Moment asOf)
+{
+    const Weighing *found = nullptr;
+    for (const auto &weighing : records.weighings) {
+        if (weighing.withdrawn_on || !weighing.weighed_on || after(*weighing.weighed_on, asOf))
+            continue;
+        if (!found || !after(*found->weighed_on, *weighing.weighed_on))
+            found = &weighing;
+    }
+    return found;
+}
+
 Result<EmptyWeight, Message> emptyWeight(const Records &records, Moment asOf)
 {
-    const auto *weighing = latest(records, asOf);
+    const auto *weighing = latestWeighing(records, asOf);
     if (!weighing)
         return Message{"The aeroplane has not been weighed.", {}};
     auto empty = weighed(*weighing);

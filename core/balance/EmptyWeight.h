@@ -40,6 +40,10 @@ struct EmptyWeight {
 /// readings, a tare below zero, and a reading below its tare.
 Result<EmptyWeight, Message> weighed(const Weighing &weighing);
 
+/// Of live weighings not after `asOf` the latest; of one day without times that with the greatest
+/// id. Null when nothing was weighed.
+const Weighing *latestWeighing(const Records &records, Moment asOf);
+
 /// The latest weighing not after `asOf`, with the equipment that was fitted and removed between it
 /// and `asOf`. Says so when nothing was weighed.
 Result<EmptyWeight, Message> emptyWeight(const Records &records, Moment asOf);

@@ -66,6 +66,28 @@ bool isOnEdge(const Corner &a, const Corner &b, const Corner &point)
     return along >= -1e-9 && along <= scale * scale + 1e-9;
 }
 
+/// What conversion between units adds.
+bool isSameArm(double a, double b)
+{
+    return std::abs(a - b) <= 1e-6 * std::max(1.0, std::abs(a));
+}
+
+/// The loads of a case; two lines of one load at one arm are one.
+std::vector<Load> mergedLoads(const LoadingCase &loading, Units units)
+{
+    std::vector<Load> merged;
+    for (const auto &load : loadsOf(loading, units)) {
+        const auto known = std::find_if(merged.begin(), merged.end(), [&](const Load &other) {
+            return other.what == load.what && isSameArm(other.arm, load.arm);
+        });
+        if (known == merged.end())
+            merged.push_back(load);
+        else
+            known->most += load.most;
+    }
+    return merged;
+}
+
 } // namespace
 
 Result<Extremes, Message> extremes(const Item &empty, std::span<const Load> loads,
@@ -94,6 +116,74 @@ std::vector<Load> loadsOf(const LoadingCase &loading, Units units)
         loads.push_back({item.what, 0, converted(item.weight, loading.weight_unit, units.weight),
                          converted(item.arm, loading.arm_unit, units.arm)});
     return loads;
+}
+
+std::vector<Load> loadsOf(const Records &records, Units units)
+{
+    std::vector<Load> all;
+    // In how many cases each load stands: one that is not in all of them may be left out.
+    std::vector<std::size_t> counts;
+    std::size_t cases = 0;
+    for (const auto &loading : records.loading_cases) {
+        if (loading.withdrawn_on)
+            continue;
+        ++cases;
+        for (const auto &load : mergedLoads(loading, units)) {
+            const auto known = std::find_if(all.begin(), all.end(), [&](const Load &other) {
+                return other.what == load.what && isSameArm(other.arm, load.arm);
+            });
+            if (known == all.end()) {
+                all.push_back({load.what, load.most, load.most, load.arm});
+                counts.push_back(1);
+                continue;
+            }
+            known->least = std::min(known->least, load.most);
+            known->most = std::max(known->most, load.most);
+            ++counts[std::size_t(known - all.begin())];
+        }
+    }
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (counts[i] < cases)
+            all[i].least = 0;
+    }
+    return all;
+}
+
+Result<Balance, Message> loaded(const Item *empty, const LoadingCase &loading,
+                                std::optional<Chord> chord, Units units)
+{
+    std::vector<Item> items;
+    if (empty)
+        items.push_back(*empty);
+    for (const auto &load : loadsOf(loading, units))
+        items.push_back({load.what, load.most, load.arm});
+    return balance(items, chord);
+}
+
+const Envelope *envelopeOf(const Records &records)
+{
+    const Envelope *latest = nullptr;
+    for (const auto &envelope : records.envelopes) {
+        if (!envelope.withdrawn_on)
+            latest = &envelope;
+    }
+    return latest;
+}
+
+std::optional<Chord> chordOf(const Envelope &envelope, Units units)
+{
+    if (!envelope.lemac || !envelope.mac || *envelope.mac <= 0)
+        return std::nullopt;
+    return Chord{converted(*envelope.lemac, envelope.arm_unit, units.arm),
+                 converted(*envelope.mac, envelope.arm_unit, units.arm)};
+}
+
+std::optional<double> mostWeight(const Records &records, Units units)
+{
+    const auto &project = records.project;
+    if (!project.maximum_weight || !project.weight_unit)
+        return std::nullopt;
+    return converted(*project.maximum_weight, *project.weight_unit, units.weight);
 }
 
 bool isWithin(const Envelope &envelope, double weight, double cg, Units units)

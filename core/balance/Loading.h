@@ -6,6 +6,7 @@
 #include "core/balance/Units.h"
 #include "core/records/Envelope.h"
 #include "core/records/LoadingCase.h"
+#include "core/records/Records.h"
 
 #include <vector>
 
@@ -42,6 +43,23 @@ Result<Extremes, Message> extremes(const Item &empty, std::span<const Load> load
 
 /// The loads of a case in other units; each may be left out.
 std::vector<Load> loadsOf(const LoadingCase &loading, Units units);
+
+/// What may be loaded, over all live cases: of each load no less than the least and no more than the
+/// most that any case has of it; one that a case leaves out may be left out. Loads are told apart
+/// by what they are and by their arm, in the order in which the cases name them.
+std::vector<Load> loadsOf(const Records &records, Units units);
+
+/// A case on top of the empty aeroplane; by itself when `empty` is null, since before the weighing
+/// people write the estimated empty weight into their cases.
+Result<Balance, Message> loaded(const Item *empty, const LoadingCase &loading,
+                                std::optional<Chord> chord, Units units);
+
+/// The envelope that holds: the live one with the greatest id; null when there is none.
+const Envelope *envelopeOf(const Records &records);
+/// Its chord in other units; nothing when it has none, or one without length.
+std::optional<Chord> chordOf(const Envelope &envelope, Units units);
+/// The most the aeroplane may weigh, as the project says; nothing when it does not.
+std::optional<double> mostWeight(const Records &records, Units units);
 
 /// Whether weight and centre of gravity lie within the envelope, on its edge included. An envelope
 /// of less than three corners holds nothing.

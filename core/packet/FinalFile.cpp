@@ -113,6 +113,7 @@ FinalFile finalFile(const Records &records, const Profile &profile, const readin
                    .differences = differencesIn(records, profile),
                    .inspections = inspectionsOf(records, profile, answer.as_of),
                    .major_portion = majorPortion(records, profile, answer.as_of),
+                   .weight = weightReport(records, profile, answer.as_of),
                    .built = handOver(records, profile, answer)};
     keepWhatIsOpen(file.built.whole);
     return file;

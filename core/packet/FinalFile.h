@@ -6,6 +6,7 @@
 #include "core/packet/CorrectionsReport.h"
 #include "core/packet/HandOver.h"
 #include "core/packet/MajorPortion.h"
+#include "core/packet/WeightReport.h"
 
 #include <string>
 #include <vector>
@@ -36,6 +37,7 @@ struct FinalFile {
     /// Every inspection that was held, by day, with its findings and what became of them.
     std::vector<CorrectionsReport> inspections;
     MajorPortion major_portion;
+    WeightReport weight;
     /// The aircraft as built: closings, equipment, hours, deviations, bulletins, open squawks.
     HandOver built;
 

@@ -147,6 +147,17 @@ Result<Rivet, Message> rivet(double diameter, double grip)
     return rivet;
 }
 
+bool isWithin(const ShopHead &head, double diameter, double height)
+{
+    constexpr double rounding = 0.0005;
+    const auto isIn = [](double value, const std::optional<double> &least,
+                         const std::optional<double> &most) {
+        return (!least || value + rounding >= *least) && (!most || value <= *most + rounding);
+    };
+    return isIn(diameter, head.diameter_min, head.diameter_max) &&
+           isIn(height, head.height_min, head.height_max);
+}
+
 std::vector<Spacing> edgeDistances(double diameter)
 {
     return spacings("edge_", diameter);

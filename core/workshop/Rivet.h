@@ -67,6 +67,10 @@ std::vector<std::string> rivetDiameters();
 /// `diameter` and `grip` in inches. Says which diameters there are when this is none of them.
 Result<Rivet, Message> rivet(double diameter, double grip);
 
+/// Whether a driven head of this width and height, in inches, is within one source's band. Half a
+/// thousandth is what the tables' own rounding takes.
+bool isWithin(const ShopHead &head, double diameter, double height);
+
 std::vector<Spacing> edgeDistances(double diameter);
 std::vector<Spacing> pitches(double diameter);
 

@@ -64,6 +64,65 @@ class Workshop(TerminalTest):
             self.assertAlmostEqual(answer["cg"], moment / weight, places=9)
             self.assertAlmostEqual(answer["percent_mac"], (moment / weight - 10) * 2, places=9)
 
+    def test_published_misprints_are_not_repeated(self):
+        # AC 43.13-1B fig. 10-13 prints +18.6; its own sums are 38,466 over 2,100. Fig. 10-14 prints
+        # the divisor 20366 for 2036.
+        empty = [("empty", 1169, 10.6), ("oil", 17, -49), ("pilot", 170, 16)]
+        for items, weight, cg in (
+                (empty + [("front", 170, 16), ("rear", 340, 48), ("fuel", 234, 22)], 2100, 18.32),
+                (empty + [("rear", 170, 48), ("front", 170, 16), ("fuel", 240, 22),
+                          ("baggage", 100, 75.5)], 2036, 18.66)):
+            path = self.folder / "items.json"
+            path.write_text(json.dumps({
+                "weight_unit": "lb", "arm_unit": "in",
+                "items": [dict(zip(("name", "weight", "arm"), item)) for item in items]}),
+                encoding="utf-8")
+            answer = self.ask("workshop", "balance", path, "--json").json()
+            self.assertEqual(answer["weight"], weight)
+            self.assertAlmostEqual(answer["cg"], cg, places=2)
+            self.assertIsNone(answer["percent_mac"])
+
+    def test_voltage_drop(self):
+        # AC 43.13-1B CHG 1 tables 11-7 and 11-8; their 3.60 and .366 do not fit their own numbers.
+        for gauge, run, drop in (("6", 107, 0.9416), ("4", 90, 0.504), ("12", 88, 3.5552),
+                                 ("14", 100, 6.12), ("10", 39, 0.9828), ("10", 19.5, 0.4914),
+                                 ("10", 156, 3.9312), ("10", 273, 6.8796)):
+            answer = self.ask("workshop", "wire", "--gauge", gauge, "--run", str(run),
+                              "--amps", "20", "--json").json()
+            self.assertAlmostEqual(answer["drop"], drop, places=9)
+            self.assertIn("Table 11-9", answer["source"])
+
+    def test_setback_of_a_bend(self):
+        # AC 43.13-1B p. 4-14: .064 sheet, radius .25.
+        for angle, setback in (("45", 0.130), ("135", 0.758)):
+            answer = self.ask("workshop", "bend", "--angle", angle, "--radius", ".25",
+                              "--sheet", ".064", "--json").json()
+            self.assertAlmostEqual(answer["setback"], setback, places=3)
+
+    def test_tables_are_given_as_published(self):
+        rows = self.ask("workshop", "table", "crimp_pull", "--json").json()
+        self.assertTrue(all(row["source"] and row["verified"] for row in rows))
+        said = self.ask("workshop", "table", "crimp_pull").out
+        self.assertIn("(from memory)", said)
+        self.assertIn("maker's drawings and manuals come first", said)
+
+    def test_units_are_never_mixed_in_silence(self):
+        path = self.folder / "items.json"
+        item = {"name": "empty", "weight": 400, "arm": 1000}
+        for document, says in (
+                ({"weight_unit": "kg", "arm_unit": "mm", "items": [{**item, "weight_unit": "lb"}]},
+                 "all items share"),
+                ({"weight_unit": "stone", "arm_unit": "mm", "items": [item]}, "/weight_unit"),
+                ({"arm_unit": "mm", "items": [item]}, "/weight_unit"),
+                ({"weight_unit": "kg", "arm_unit": "mm", "items": [{**item, "weight": "900 lb"}]},
+                 "/items/0/weight")):
+            path.write_text(json.dumps(document), encoding="utf-8")
+            self.refused(3, "workshop", "balance", path, says=says)
+        self.refused(2, "workshop", "torque", "--thread", "1/4-28", "--nut", "shear", "--drag",
+                     "5Nm", says="--drag")
+        self.refused(2, "workshop", "rivet", "--diameter", "3.2mm", "--grip", "0.1",
+                     says="--diameter")
+
     def test_wrong_input_gets_one_line(self):
         for arguments, says in (
                 (("torque", "--thread", "1/4-27", "--nut", "shear"), "no thread 1/4-27"),
@@ -71,6 +130,10 @@ class Workshop(TerminalTest):
                 (("torque", "--thread", "1/4-28", "--nut", "shear", "--drag", "41"), "more than"),
                 (("wrench", "--lever", "10", "--extension", "4"), "--desired"),
                 (("wrench", "--desired", "5", "--lever", "10", "--extension=-10"), "grip"),
+                (("wire", "--gauge", "7", "--run", "5", "--amps", "2"), "no wire size 7"),
+                (("wire", "--gauge", "12", "--run", "0", "--amps", "2"), "longer than nothing"),
+                (("bend", "--angle", "180", "--radius", ".1", "--sheet", ".04"), "180 degrees"),
+                (("table", "torque_metric"), "no table"),
                 (("rivet", "--diameter", "1/7", "--grip", "0.1"), "no solid rivet"),
                 (("rivet", "--diameter", "eighth", "--grip", "0.1"), "--diameter"),
                 (("rivet", "--diameter", "1/8", "--grip=-0.1"), "--grip")):

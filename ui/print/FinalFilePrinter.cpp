@@ -13,6 +13,7 @@
 #include "ui/print/Pages.h"
 #include "ui/print/PartTable.h"
 #include "ui/print/Title.h"
+#include "ui/print/WeightSection.h"
 
 #include <utility>
 
@@ -161,7 +162,8 @@ void drawAll(Pages &pages, const FinalFile &file, PictureShelf &shelf)
     pages.heading(0, pages.wording().text("Closings"), points(160));
     drawWhatIsClosed(pages, file.built);
     drawIfAny(pages, built, built.squawks, drawSquawks);
-    drawEquipment(pages, file.built);
+    pages.breakPage();
+    drawWeight(pages, file.weight);
     drawMajorPortion(pages, file);
     drawLogSummary(pages, file.built);
     drawIfAny(pages, built, built.deviations, drawDeviations);

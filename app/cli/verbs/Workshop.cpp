@@ -8,10 +8,12 @@
 #include "core/base/Error.h"
 #include "core/base/JsonWriter.h"
 #include "core/workshop/Inches.h"
+#include "core/workshop/Sheet.h"
 #include "core/workshop/Wrench.h"
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <fmt/ostream.h>
 #include <fstream>
 #include <iterator>
@@ -30,6 +32,15 @@ struct Options {
     double extension = 0;
     std::string diameter;
     std::string grip;
+    std::string gauge;
+    double run = 0;
+    double amps = 0;
+    std::string rating = "105";
+    double celsius = 20;
+    double angle = 90;
+    std::string radius;
+    std::string sheet;
+    std::string table;
     std::string file;
     bool json = false;
 };
@@ -119,6 +130,54 @@ Outcome edge(const Options &options, Terminal &terminal)
     return endLine(terminal);
 }
 
+Outcome wire(const Options &options, Terminal &terminal)
+{
+    const auto rating = wordOf<workshop::Rating>(options.rating, "--rating");
+    const auto answer = workshop::wireRun(options.gauge, options.run, options.amps, rating,
+                                          options.celsius);
+    if (!options.json) {
+        print(usable(answer), terminal.out());
+        return Outcome::Done;
+    }
+    writeJson(usable(answer), terminal.out());
+    return endLine(terminal);
+}
+
+Outcome bend(const Options &options, Terminal &terminal)
+{
+    const auto answer =
+        workshop::setback(options.angle, inchesOf(options.radius, "--radius"),
+                          inchesOf(options.sheet, "--sheet"));
+    if (!options.json) {
+        fmt::print(terminal.out(), "Setback {:.4f} in\nSource: {}\n{}", usable(answer),
+                   workshop::setbackSource, workshopCaution);
+        return Outcome::Done;
+    }
+    {
+        JsonWriter json(terminal.out(), JsonWriter::Layout::Indented);
+        json.beginObject();
+        json.member("setback", usable(answer));
+        json.member("source", workshop::setbackSource);
+        json.endObject();
+    }
+    return endLine(terminal);
+}
+
+Outcome table(const Options &options, Terminal &terminal)
+{
+    const auto names = workshop::WorkshopTable::names();
+    if (std::find(names.begin(), names.end(), options.table) == names.end())
+        throw WrongUsage(fmt::format("There is no table “{}”; there are {}.", options.table,
+                                     fmt::join(names, ", ")));
+    const auto &found = workshop::WorkshopTable::named(options.table);
+    if (!options.json) {
+        print(found, terminal.out());
+        return Outcome::Done;
+    }
+    writeJson(found, terminal.out());
+    return endLine(terminal);
+}
+
 Outcome balance(const Options &options, Terminal &terminal)
 {
     std::ifstream stream(options.file, std::ios::binary);
@@ -185,6 +244,36 @@ void declareEdge(CLI::App &workshop, const std::shared_ptr<Options> &options, Ac
     whenNamed(verb, chosen, [options](Terminal &terminal) { return edge(*options, terminal); });
 }
 
+void declareWire(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
+{
+    CLI::App &verb = *workshop.add_subcommand("wire", "Voltage drop of a copper wire");
+    verb.add_option("--gauge", options->gauge, "AWG, as 12 or 00")->required();
+    verb.add_option("--run", options->run, "Length in feet, one way")->required();
+    verb.add_option("--amps", options->amps, "Current")->required();
+    verb.add_option("--rating", options->rating, "Insulation in °C: 105, 150 or 200");
+    verb.add_option("--celsius", options->celsius, "Temperature of the conductor, 20 if not given");
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return wire(*options, terminal); });
+}
+
+void declareBend(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
+{
+    CLI::App &verb = *workshop.add_subcommand("bend", "Setback of a bend in sheet metal");
+    verb.add_option("--angle", options->angle, "What the sheet is bent by, in degrees")->required();
+    verb.add_option("--radius", options->radius, "Inner radius in inches")->required();
+    verb.add_option("--sheet", options->sheet, "Thickness in inches")->required();
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return bend(*options, terminal); });
+}
+
+void declareTable(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
+{
+    CLI::App &verb = *workshop.add_subcommand("table", "A published table, row by row");
+    verb.add_option("NAME", options->table, "As torque_fine")->required()->type_name("");
+    addJsonFlag(verb, options->json);
+    whenNamed(verb, chosen, [options](Terminal &terminal) { return table(*options, terminal); });
+}
+
 void declareBalance(CLI::App &workshop, const std::shared_ptr<Options> &options, Action &chosen)
 {
     CLI::App &verb = *workshop.add_subcommand("balance", "Weight, moment and centre of gravity");
@@ -205,6 +294,9 @@ void declareWorkshop(CLI::App &program, Action &chosen)
     declareWrench(workshop, options, chosen);
     declareRivet(workshop, options, chosen);
     declareEdge(workshop, options, chosen);
+    declareWire(workshop, options, chosen);
+    declareBend(workshop, options, chosen);
+    declareTable(workshop, options, chosen);
     declareBalance(workshop, options, chosen);
 }
 

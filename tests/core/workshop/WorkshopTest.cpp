@@ -210,7 +210,7 @@ TEST_CASE("Every number of every table says where it is from and how far it was 
             CHECK_FALSE(table.source(row).document.empty());
             const auto &verified = table.source(row).verified;
             CHECK((verified.find("read in ") != std::string::npos || verified == "computed" ||
-                   verified == "from memory"));
+                   verified == "second hand" || verified == "from memory"));
         }
     }
 }

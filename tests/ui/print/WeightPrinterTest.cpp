@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/WeightPrinter.h"
+
+#include "tests/support/WingProject.h"
+#include "tests/ui/print/PrintedFolder.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::tests;
+
+namespace {
+
+/// FAA-H-8083-30 chapter 4 fig. 4-20, with limits and loads made up around it.
+void addWeighing(WingProject &project)
+{
+    Records &records = project.records;
+    Weighing weighing;
+    weighing.id = Id<Weighing>{1};
+    weighing.weighed_on = WingProject::at("2026-01-05");
+    weighing.weight_unit = WeightUnit::Pounds;
+    weighing.arm_unit = ArmUnit::Inches;
+    weighing.datum = "Leading edge of the wing";
+    weighing.scale_readings = {{"left main", 650, 5, 70, {}},
+                               {"right main", 640, 5, 70, {}},
+                               {"nose", 225, 2.5, -30, {}}};
+    weighing.corrections = {{"Fuel, 30 gal", -177, 95}, {"Unusable fuel", 6, 98}};
+    records.weighings.put(weighing);
+    Envelope envelope;
+    envelope.id = Id<Envelope>{1};
+    envelope.weight_unit = WeightUnit::Pounds;
+    envelope.arm_unit = ArmUnit::Inches;
+    envelope.points = {{1300, 45}, {2000, 48}, {2000, 58}, {1300, 58}};
+    envelope.lemac = 40;
+    envelope.mac = 50;
+    envelope.source = "Drawing W-1";
+    records.envelopes.put(envelope);
+    LoadingCase loading;
+    loading.id = Id<LoadingCase>{1};
+    loading.name = "Pilot and full tanks";
+    loading.weight_unit = WeightUnit::Pounds;
+    loading.arm_unit = ArmUnit::Inches;
+    loading.items = {{"Pilot", 170, 60}, {"Fuel", 200, 95}};
+    records.loading_cases.put(loading);
+    records.project.maximum_weight = 2000;
+    records.project.weight_unit = WeightUnit::Pounds;
+}
+
+packet::WeightReport reportOf(const WingProject &project)
+{
+    return packet::weightReport(project.records, project.profile, project.as_of);
+}
+
+} // namespace
+
+TEST_CASE("The weight and balance report says how it was weighed and what it came to")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addWeighing(project);
+    const auto pdf = folder.path("weight.pdf");
+    const auto report = reportOf(project);
+    REQUIRE(report.empty);
+    CHECK(report.empty->sum.weight == 1331.5);
+    REQUIRE(print::printWeightReport(report, imprintOfTest(), {}, pdf));
+    CHECK(PrintedFolder::isSound(pdf));
+    const QString text = PrintedFolder::text(pdf);
+    for (const char *word : {"WEIGHT AND BALANCE REPORT", "Leading edge of the wing", "left main",
+                             "1,331.50", "50.09", "66,698.0", "Pilot and full tanks",
+                             "Farthest forward", "Farthest aft", "Drawing W-1", "Signature",
+                             "Cautions"}) {
+        INFO(word);
+        CHECK(text.contains(QString::fromUtf8(word)));
+    }
+}
+
+TEST_CASE("Without a weighing the report says so, and still lists equipment and loadings")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addWeighing(project);
+    project.records.weighings = {};
+    const auto pdf = folder.path("weight.pdf");
+    REQUIRE(print::printWeightReport(reportOf(project), imprintOfTest(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    CHECK(text.contains(QStringLiteral("has not been weighed")));
+    CHECK(text.contains(QStringLiteral("Pilot and full tanks")));
+}

@@ -1,0 +1,238 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/EnvelopeDrawing.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPolygonF>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lastrivet::print {
+
+namespace {
+
+/// The least and the most of a direction, with round steps between.
+struct Axis {
+    double low = 0;
+    double high = 1;
+    double step = 1;
+};
+
+/// 1, 2 or 5 times a power of ten, so that there are about `wanted` steps.
+double roundStep(double span, int wanted)
+{
+    const double rough = std::max(span, 1e-9) / wanted;
+    const double power = std::pow(10, std::floor(std::log10(rough)));
+    for (const double factor : {1.0, 2.0, 5.0}) {
+        if (factor * power >= rough)
+            return factor * power;
+    }
+    return 10 * power;
+}
+
+Axis axisOver(double low, double high, int wanted)
+{
+    const double step = roundStep(high - low, wanted);
+    return {step * std::floor(low / step), step * std::ceil(high / step), step};
+}
+
+class Drawing {
+public:
+    Drawing(QPainter &painter, const QRectF &place, const EnvelopePlot &plot,
+            const EnvelopeLook &look);
+
+    void draw();
+
+private:
+    void spread();
+    QPointF at(double arm, double weight) const;
+    void drawGrid();
+    void drawLimits();
+    void drawPoint(const EnvelopePoint &point);
+    void drawMark(const EnvelopePoint &point, const QPointF &middle);
+
+    QPainter &m_painter;
+    QRectF m_place;
+    const EnvelopePlot &m_plot;
+    const EnvelopeLook &m_look;
+    QFontMetricsF m_metrics;
+    QRectF m_field;
+    Axis m_arms;
+    Axis m_weights;
+};
+
+Drawing::Drawing(QPainter &painter, const QRectF &place, const EnvelopePlot &plot,
+                 const EnvelopeLook &look)
+    : m_painter(painter)
+    , m_place(place)
+    , m_plot(plot)
+    , m_look(look)
+    , m_metrics(look.font, painter.device())
+{
+    spread();
+    const double line = m_metrics.height();
+    const double left = m_metrics.horizontalAdvance(m_plot.number(m_weights.high)) + line;
+    m_field = place.adjusted(left, 1.4 * line, -line, -2.6 * line);
+}
+
+void Drawing::spread()
+{
+    double leftmost = 1e300;
+    double rightmost = -1e300;
+    double lowest = 1e300;
+    double highest = -1e300;
+    const auto take = [&](double arm, double weight) {
+        leftmost = std::min(leftmost, arm);
+        rightmost = std::max(rightmost, arm);
+        lowest = std::min(lowest, weight);
+        highest = std::max(highest, weight);
+    };
+    for (const auto &corner : m_plot.corners)
+        take(corner.arm, corner.weight);
+    for (const auto &point : m_plot.points)
+        take(point.arm, point.weight);
+    const double armRoom = std::max(0.08 * (rightmost - leftmost), 1e-3);
+    const double weightRoom = std::max(0.08 * (highest - lowest), 1e-3);
+    m_arms = axisOver(leftmost - armRoom, rightmost + armRoom, 6);
+    m_weights = axisOver(lowest - weightRoom, highest + weightRoom, 5);
+}
+
+QPointF Drawing::at(double arm, double weight) const
+{
+    return {m_field.left() + m_field.width() * (arm - m_arms.low) / (m_arms.high - m_arms.low),
+            m_field.bottom() - m_field.height() * (weight - m_weights.low) /
+                                   (m_weights.high - m_weights.low)};
+}
+
+void Drawing::drawGrid()
+{
+    const double line = m_metrics.height();
+    m_painter.setFont(m_look.font);
+    for (double arm = m_arms.low; arm <= m_arms.high + m_arms.step / 2; arm += m_arms.step) {
+        const QPointF foot = at(arm, m_weights.low);
+        m_painter.setPen(QPen(m_look.quiet, m_look.pen / 3));
+        m_painter.drawLine(foot, at(arm, m_weights.high));
+        m_painter.setPen(m_look.ink);
+        m_painter.drawText(QRectF(foot.x() - 6 * line, foot.y() + 0.2 * line, 12 * line, line),
+                           Qt::AlignHCenter, m_plot.number(arm));
+    }
+    for (double weight = m_weights.low; weight <= m_weights.high + m_weights.step / 2;
+         weight += m_weights.step) {
+        const QPointF side = at(m_arms.low, weight);
+        m_painter.setPen(QPen(m_look.quiet, m_look.pen / 3));
+        m_painter.drawLine(side, at(m_arms.high, weight));
+        m_painter.setPen(m_look.ink);
+        m_painter.drawText(QRectF(m_place.left(), side.y() - line / 2,
+                                  side.x() - m_place.left() - 0.4 * line, line),
+                           Qt::AlignRight | Qt::AlignVCenter, m_plot.number(weight));
+    }
+    m_painter.drawText(QRectF(m_field.left(), m_field.bottom() + 1.3 * line, m_field.width(),
+                              1.2 * line),
+                       Qt::AlignRight, m_plot.arm_title);
+    m_painter.drawText(QRectF(m_place.left(), m_place.top(), m_place.width(), 1.2 * line),
+                       Qt::AlignLeft, m_plot.weight_title);
+}
+
+void Drawing::drawLimits()
+{
+    if (m_plot.corners.size() < 2)
+        return;
+    QPolygonF limits;
+    for (const auto &corner : m_plot.corners)
+        limits << at(corner.arm, corner.weight);
+    m_painter.setPen(QPen(m_look.ink, m_look.pen));
+    m_painter.setBrush(m_look.fill);
+    m_painter.drawPolygon(limits);
+}
+
+void Drawing::drawMark(const EnvelopePoint &point, const QPointF &middle)
+{
+    const double r = 0.32 * m_metrics.height();
+    m_painter.setPen(QPen(m_look.ink, m_look.pen));
+    m_painter.setBrush(m_look.ink);
+    switch (point.shape) {
+    case EnvelopePoint::Shape::Empty:
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawRect(QRectF(middle.x() - r, middle.y() - r, 2 * r, 2 * r));
+        return;
+    case EnvelopePoint::Shape::Case:
+        m_painter.drawEllipse(middle, r, r);
+        return;
+    case EnvelopePoint::Shape::Forward:
+        m_painter.drawPolygon(QPolygonF{middle + QPointF(-1.3 * r, 0), middle + QPointF(r, -r),
+                                        middle + QPointF(r, r)});
+        return;
+    case EnvelopePoint::Shape::Aft:
+        m_painter.drawPolygon(QPolygonF{middle + QPointF(1.3 * r, 0), middle + QPointF(-r, -r),
+                                        middle + QPointF(-r, r)});
+        return;
+    }
+}
+
+void Drawing::drawPoint(const EnvelopePoint &point)
+{
+    const QPointF middle = at(point.arm, point.weight);
+    const double line = m_metrics.height();
+    drawMark(point, middle);
+    // Signs stand at different sides, so that a case and an extreme at one place can both be read.
+    const bool isLeft = point.shape == EnvelopePoint::Shape::Forward;
+    const bool isBelow = point.shape == EnvelopePoint::Shape::Aft;
+    const double wide = m_metrics.horizontalAdvance(point.sign);
+    const double x = isLeft ? middle.x() - 0.6 * line - wide : middle.x() + 0.6 * line;
+    m_painter.setPen(m_look.ink);
+    m_painter.drawText(QRectF(x, isBelow ? middle.y() : middle.y() - line, wide + line, line),
+                       Qt::AlignLeft, point.sign);
+}
+
+void Drawing::draw()
+{
+    m_painter.save();
+    m_painter.setRenderHint(QPainter::Antialiasing);
+    drawGrid();
+    drawLimits();
+    for (const auto &point : m_plot.points)
+        drawPoint(point);
+    m_painter.restore();
+}
+
+} // namespace
+
+QString signOfCase(std::size_t index)
+{
+    return QString::number(index + 1);
+}
+
+EnvelopePlot envelopePlot(const packet::WeightReport &report)
+{
+    using Shape = EnvelopePoint::Shape;
+    EnvelopePlot plot;
+    if (report.limits)
+        plot.corners = report.limits->corners;
+    if (report.empty)
+        plot.points.push_back({QStringLiteral("E"), report.empty->sum.weight,
+                               report.empty->sum.cg, Shape::Empty});
+    for (std::size_t i = 0; i < report.cases.size(); ++i) {
+        if (!report.cases[i].refusal)
+            plot.points.push_back({signOfCase(i), report.cases[i].sum.weight,
+                                   report.cases[i].sum.cg, Shape::Case});
+    }
+    if (report.extremes) {
+        const auto &forward = report.extremes->forward.sum;
+        const auto &aft = report.extremes->aft.sum;
+        plot.points.push_back({QStringLiteral("F"), forward.weight, forward.cg, Shape::Forward});
+        plot.points.push_back({QStringLiteral("A"), aft.weight, aft.cg, Shape::Aft});
+    }
+    return plot;
+}
+
+void paintEnvelope(QPainter &painter, const QRectF &place, const EnvelopePlot &plot,
+                   const EnvelopeLook &look)
+{
+    if (plot.corners.empty() && plot.points.empty())
+        return;
+    Drawing(painter, place, plot, look).draw();
+}
+
+} // namespace lastrivet::print

@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/WeightPrinter.h"
+
+#include "ui/print/AircraftFacts.h"
+#include "ui/print/Cautions.h"
+#include "ui/print/Measures.h"
+#include "ui/print/Table.h"
+#include "ui/print/Title.h"
+#include "ui/print/WeightSection.h"
+
+namespace lastrivet::print {
+
+namespace {
+
+void drawSignature(Pages &pages)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Name"), 4, false, true}, {words.text("Credential"), 3, false, true},
+                     {words.text("Signature"), 4, false, true},
+                     {words.text("Date"), 2, false, true}};
+    table.rows.push_back({{{}, {}, {}, {}}, Table::Bar::None, false, points(30)});
+    table.has_grid = true;
+    pages.smallHeading(words.text("Weighed and worked out by"),
+                       leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+}
+
+void drawReport(Pages &pages, const packet::WeightReport &report)
+{
+    const Wording &words = pages.wording();
+    drawTitle(pages, words.text("Weight and balance report"), aircraftName(report.aircraft),
+              words.text("As the records say on {0}", {report.as_of->text()}));
+    drawAircraft(pages, report.aircraft);
+    drawWeight(pages, report);
+    drawSignature(pages);
+    drawCautions(pages, report.cautions);
+}
+
+} // namespace
+
+std::optional<Printed> printWeightReport(const packet::WeightReport &report,
+                                         const Imprint &imprint, const Choices &choices,
+                                         const std::filesystem::path &place,
+                                         const OnPercent &onPercent)
+{
+    Document document =
+        documentAbout(report.aircraft, choices.wording.text("Weight and balance report"));
+    document.sections = {[&](Pages &pages, PictureShelf &) { drawReport(pages, report); }};
+    return printDocument(document, imprint, {}, choices, place, onPercent);
+}
+
+} // namespace lastrivet::print
