@@ -5386,6 +5386,258 @@
         <source>{0} is there already</source>
         <translation>{0} gibt es schon</translation>
     </message>
+    <message>
+        <source>% MAC</source>
+        <translation>% MAC</translation>
+    </message>
+    <message>
+        <source>A bend is between 0 and 180 degrees.</source>
+        <translation>Eine Biegung liegt zwischen 0 und 180 Grad.</translation>
+    </message>
+    <message>
+        <source>A bend radius is 0 or more.</source>
+        <translation>Ein Biegeradius ist 0 oder größer.</translation>
+    </message>
+    <message>
+        <source>A current is above zero.</source>
+        <translation>Ein Strom ist größer als null.</translation>
+    </message>
+    <message>
+        <source>A run of wire is longer than nothing.</source>
+        <translation>Eine Leitung ist länger als nichts.</translation>
+    </message>
+    <message>
+        <source>A sheet is thicker than nothing and at most {0} in.</source>
+        <translation>Ein Blech ist dicker als nichts und höchstens {0} in dick.</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+    <message>
+        <source>Calibrated until</source>
+        <translation>Kalibriert bis</translation>
+    </message>
+    <message>
+        <source>Centre of gravity</source>
+        <translation>Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>Credential</source>
+        <translation>Nachweis</translation>
+    </message>
+    <message>
+        <source>Datum</source>
+        <translation>Bezugsebene</translation>
+    </message>
+    <message>
+        <source>Deviation or bulletin</source>
+        <translation>Abweichung oder Mitteilung</translation>
+    </message>
+    <message>
+        <source>Empty weight</source>
+        <translation>Leermasse</translation>
+    </message>
+    <message>
+        <source>Empty weight and centre of gravity</source>
+        <translation>Leermasse und Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>Equipment list</source>
+        <translation>Ausrüstungsliste</translation>
+    </message>
+    <message>
+        <source>Equipment on board</source>
+        <translation>Ausrüstung an Bord</translation>
+    </message>
+    <message>
+        <source>Equipment that was fitted or removed since the weighing has no weight or no arm on record: {0} items are not in the sum.</source>
+        <translation>Ausrüstung, die seit der Wägung ein- oder ausgebaut wurde, hat keine Masse oder keinen Hebelarm verzeichnet: {0} Posten sind nicht in der Summe.</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>Levelled by</source>
+        <translation>Ausgerichtet nach</translation>
+    </message>
+    <message>
+        <source>Limits from: {0}</source>
+        <translation>Grenzen aus: {0}</translation>
+    </message>
+    <message>
+        <source>Loading</source>
+        <translation>Beladung</translation>
+    </message>
+    <message>
+        <source>Loading and limits</source>
+        <translation>Beladung und Grenzen</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Moment</translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation>Netto</translation>
+    </message>
+    <message>
+        <source>No equipment is on record.</source>
+        <translation>Keine Ausrüstung verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No loading is on record.</source>
+        <translation>Keine Beladung verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No wire of the table carries {0} A over {1} ft with a drop of at most {2} V.</source>
+        <translation>Keine Leitung der Tabelle trägt {0} A über {1} ft bei höchstens {2} V Abfall.</translation>
+    </message>
+    <message>
+        <source>OUTSIDE the limits</source>
+        <translation>AUSSERHALB der Grenzen</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>Rivets an inch, share, width and pitch are above zero.</source>
+        <translation>Niete je Zoll, Anteil, Breite und Teilung sind größer als null.</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Waage</translation>
+    </message>
+    <message>
+        <source>Scale under</source>
+        <translation>Waage unter</translation>
+    </message>
+    <message>
+        <source>Square: the empty aeroplane. Discs: the loadings by their number. Triangles: the extremes. E, F and A name them.</source>
+        <translation>Quadrat: das leere Flugzeug. Scheiben: die Beladungen mit ihrer Nummer. Dreiecke: die äußersten Lagen. E, F und A benennen sie.</translation>
+    </message>
+    <message>
+        <source>Tare</source>
+        <translation>Tara</translation>
+    </message>
+    <message>
+        <source>The centre of gravity lies at {0} % of the mean aerodynamic chord.</source>
+        <translation>Der Schwerpunkt liegt bei {0} % der mittleren aerodynamischen Flügeltiefe.</translation>
+    </message>
+    <message>
+        <source>The drop that is allowed is above zero.</source>
+        <translation>Der erlaubte Abfall ist größer als null.</translation>
+    </message>
+    <message>
+        <source>The extremes are searched over all loads that the cases name: of each no less than the least and no more than the most of any case, within the maximum weight.</source>
+        <translation>Die äußersten Lagen werden über alle Zuladungen gesucht, die die Fälle nennen: von jeder nicht weniger als das Wenigste und nicht mehr als das Meiste eines Falles, innerhalb der Höchstmasse.</translation>
+    </message>
+    <message>
+        <source>The table has no rivets of {0} in for a sheet of {1} in.</source>
+        <translation>Die Tabelle hat keine Niete von {0} in für ein Blech von {1} in.</translation>
+    </message>
+    <message>
+        <source>The table has no wire size {0}; it has {1}.</source>
+        <translation>Die Tabelle hat keine Leitungsgröße {0}; sie hat {1}.</translation>
+    </message>
+    <message>
+        <source>The wire&apos;s temperature is between {0} and {1} °C.</source>
+        <translation>Die Temperatur der Leitung liegt zwischen {0} und {1} °C.</translation>
+    </message>
+    <message>
+        <source>Weigh indoors, level, with scales whose calibration holds, and say which fuel and oil were on board. The flight manual and the authority decide on limits.</source>
+        <translation>Im Gebäude wägen, ausgerichtet, mit Waagen, deren Kalibrierung gilt, und sagen, welcher Kraftstoff und welches Öl an Bord waren. Über Grenzen entscheiden Flughandbuch und Behörde.</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Gewogen</translation>
+    </message>
+    <message>
+        <source>Weighed and worked out by</source>
+        <translation>Gewogen und berechnet von</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Weight and balance</source>
+        <translation>Masse und Schwerpunktlage</translation>
+    </message>
+    <message>
+        <source>Weight and balance report</source>
+        <translation>Wägebericht mit Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>What changes the weight</source>
+        <translation>Was die Masse ändert</translation>
+    </message>
+    <message>
+        <source>after the weighing: not in it</source>
+        <translation>nach der Wägung: nicht darin</translation>
+    </message>
+    <message>
+        <source>before the weighing: in it</source>
+        <translation>vor der Wägung: darin</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>Korrektur</translation>
+    </message>
+    <message>
+        <source>fitted since</source>
+        <translation>seither eingebaut</translation>
+    </message>
+    <message>
+        <source>is not known here: all items share the weight_unit and arm_unit of the file</source>
+        <translation>ist hier nicht bekannt: alle Posten haben weight_unit und arm_unit der Datei</translation>
+    </message>
+    <message>
+        <source>removed since</source>
+        <translation>seither ausgebaut</translation>
+    </message>
+    <message>
+        <source>scale, net</source>
+        <translation>Waage, netto</translation>
+    </message>
+    <message>
+        <source>within the limits</source>
+        <translation>innerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>“{0}” is no arm; write it as 1750, 1750 mm or 68.9 in.</source>
+        <translation>„{0}“ ist kein Hebelarm; schreiben Sie 1750, 1750 mm oder 68.9 in.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no force; write it as 38 lb or 170 N.</source>
+        <translation>„{0}“ ist keine Kraft; schreiben Sie 38 lb oder 170 N.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no length of wire; write it as 20 ft or 6 m.</source>
+        <translation>„{0}“ ist keine Leitungslänge; schreiben Sie 20 ft oder 6 m.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no length; write it as 1/8, 0.125 in or 3.2 mm.</source>
+        <translation>„{0}“ ist keine Länge; schreiben Sie 1/8, 0.125 in oder 3.2 mm.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no number.</source>
+        <translation>„{0}“ ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no torque; write it as 20 in-lb, 2 ft-lb or 2.3 N·m.</source>
+        <translation>„{0}“ ist kein Drehmoment; schreiben Sie 20 in-lb, 2 ft-lb oder 2.3 N·m.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no weight; write it as 84, 84 kg or 185 lb.</source>
+        <translation>„{0}“ ist keine Masse; schreiben Sie 84, 84 kg oder 185 lb.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

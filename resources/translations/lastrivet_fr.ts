@@ -5386,6 +5386,258 @@
         <source>{0} is there already</source>
         <translation>{0} existe déjà</translation>
     </message>
+    <message>
+        <source>% MAC</source>
+        <translation>% CMA</translation>
+    </message>
+    <message>
+        <source>A bend is between 0 and 180 degrees.</source>
+        <translation>Un pli est compris entre 0 et 180 degrés.</translation>
+    </message>
+    <message>
+        <source>A bend radius is 0 or more.</source>
+        <translation>Un rayon de pliage est de 0 ou plus.</translation>
+    </message>
+    <message>
+        <source>A current is above zero.</source>
+        <translation>Un courant est supérieur à zéro.</translation>
+    </message>
+    <message>
+        <source>A run of wire is longer than nothing.</source>
+        <translation>Un câble est plus long que rien.</translation>
+    </message>
+    <message>
+        <source>A sheet is thicker than nothing and at most {0} in.</source>
+        <translation>Une tôle est plus épaisse que rien et d’au plus {0} in.</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Bras de levier</translation>
+    </message>
+    <message>
+        <source>Calibrated until</source>
+        <translation>Étalonné jusqu’au</translation>
+    </message>
+    <message>
+        <source>Centre of gravity</source>
+        <translation>Centre de gravité</translation>
+    </message>
+    <message>
+        <source>Credential</source>
+        <translation>Qualification</translation>
+    </message>
+    <message>
+        <source>Datum</source>
+        <translation>Plan de référence</translation>
+    </message>
+    <message>
+        <source>Deviation or bulletin</source>
+        <translation>Écart ou bulletin</translation>
+    </message>
+    <message>
+        <source>Empty weight</source>
+        <translation>Masse à vide</translation>
+    </message>
+    <message>
+        <source>Empty weight and centre of gravity</source>
+        <translation>Masse à vide et centre de gravité</translation>
+    </message>
+    <message>
+        <source>Equipment list</source>
+        <translation>Liste d’équipement</translation>
+    </message>
+    <message>
+        <source>Equipment on board</source>
+        <translation>Équipement à bord</translation>
+    </message>
+    <message>
+        <source>Equipment that was fitted or removed since the weighing has no weight or no arm on record: {0} items are not in the sum.</source>
+        <translation>De l’équipement monté ou démonté depuis la pesée n’a ni masse ni bras de levier enregistrés : {0} éléments ne sont pas dans la somme.</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Carburant</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Comment</translation>
+    </message>
+    <message>
+        <source>Levelled by</source>
+        <translation>Mis de niveau par</translation>
+    </message>
+    <message>
+        <source>Limits from: {0}</source>
+        <translation>Limites tirées de : {0}</translation>
+    </message>
+    <message>
+        <source>Loading</source>
+        <translation>Chargement</translation>
+    </message>
+    <message>
+        <source>Loading and limits</source>
+        <translation>Chargement et limites</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Moment</translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation>Net</translation>
+    </message>
+    <message>
+        <source>No equipment is on record.</source>
+        <translation>Aucun équipement enregistré.</translation>
+    </message>
+    <message>
+        <source>No loading is on record.</source>
+        <translation>Aucun chargement enregistré.</translation>
+    </message>
+    <message>
+        <source>No wire of the table carries {0} A over {1} ft with a drop of at most {2} V.</source>
+        <translation>Aucun fil du tableau ne porte {0} A sur {1} ft avec une chute d’au plus {2} V.</translation>
+    </message>
+    <message>
+        <source>OUTSIDE the limits</source>
+        <translation>HORS des limites</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Huile</translation>
+    </message>
+    <message>
+        <source>Rivets an inch, share, width and pitch are above zero.</source>
+        <translation>Rivets par pouce, part, largeur et pas sont supérieurs à zéro.</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Balance</translation>
+    </message>
+    <message>
+        <source>Scale under</source>
+        <translation>Balance sous</translation>
+    </message>
+    <message>
+        <source>Square: the empty aeroplane. Discs: the loadings by their number. Triangles: the extremes. E, F and A name them.</source>
+        <translation>Carré : l’avion à vide. Disques : les chargements par leur numéro. Triangles : les extrêmes. E, F et A les désignent.</translation>
+    </message>
+    <message>
+        <source>Tare</source>
+        <translation>Tare</translation>
+    </message>
+    <message>
+        <source>The centre of gravity lies at {0} % of the mean aerodynamic chord.</source>
+        <translation>Le centre de gravité se trouve à {0} % de la corde moyenne aérodynamique.</translation>
+    </message>
+    <message>
+        <source>The drop that is allowed is above zero.</source>
+        <translation>La chute admise est supérieure à zéro.</translation>
+    </message>
+    <message>
+        <source>The extremes are searched over all loads that the cases name: of each no less than the least and no more than the most of any case, within the maximum weight.</source>
+        <translation>Les extrêmes sont cherchés sur toutes les charges que nomment les cas : de chacune pas moins que le moins et pas plus que le plus d’un cas, dans la masse maximale.</translation>
+    </message>
+    <message>
+        <source>The table has no rivets of {0} in for a sheet of {1} in.</source>
+        <translation>Le tableau n’a pas de rivets de {0} in pour une tôle de {1} in.</translation>
+    </message>
+    <message>
+        <source>The table has no wire size {0}; it has {1}.</source>
+        <translation>Le tableau n’a pas de calibre de fil {0} ; il a {1}.</translation>
+    </message>
+    <message>
+        <source>The wire&apos;s temperature is between {0} and {1} °C.</source>
+        <translation>La température du fil est comprise entre {0} et {1} °C.</translation>
+    </message>
+    <message>
+        <source>Weigh indoors, level, with scales whose calibration holds, and say which fuel and oil were on board. The flight manual and the authority decide on limits.</source>
+        <translation>Peser à l’intérieur, de niveau, avec des balances dont l’étalonnage est valable, et dire quels carburant et huile étaient à bord. Le manuel de vol et l’autorité décident des limites.</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Pesé</translation>
+    </message>
+    <message>
+        <source>Weighed and worked out by</source>
+        <translation>Pesé et calculé par</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Weight and balance</source>
+        <translation>Masse et centrage</translation>
+    </message>
+    <message>
+        <source>Weight and balance report</source>
+        <translation>Rapport de masse et centrage</translation>
+    </message>
+    <message>
+        <source>What changes the weight</source>
+        <translation>Ce qui change la masse</translation>
+    </message>
+    <message>
+        <source>after the weighing: not in it</source>
+        <translation>après la pesée : n’y est pas</translation>
+    </message>
+    <message>
+        <source>before the weighing: in it</source>
+        <translation>avant la pesée : y est</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>correction</translation>
+    </message>
+    <message>
+        <source>fitted since</source>
+        <translation>monté depuis</translation>
+    </message>
+    <message>
+        <source>is not known here: all items share the weight_unit and arm_unit of the file</source>
+        <translation>est inconnu ici : tous les éléments ont les weight_unit et arm_unit du fichier</translation>
+    </message>
+    <message>
+        <source>removed since</source>
+        <translation>démonté depuis</translation>
+    </message>
+    <message>
+        <source>scale, net</source>
+        <translation>balance, net</translation>
+    </message>
+    <message>
+        <source>within the limits</source>
+        <translation>dans les limites</translation>
+    </message>
+    <message>
+        <source>“{0}” is no arm; write it as 1750, 1750 mm or 68.9 in.</source>
+        <translation>« {0} » n’est pas un bras de levier ; écrivez 1750, 1750 mm ou 68.9 in.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no force; write it as 38 lb or 170 N.</source>
+        <translation>« {0} » n’est pas une force ; écrivez 38 lb ou 170 N.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no length of wire; write it as 20 ft or 6 m.</source>
+        <translation>« {0} » n’est pas une longueur de fil ; écrivez 20 ft ou 6 m.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no length; write it as 1/8, 0.125 in or 3.2 mm.</source>
+        <translation>« {0} » n’est pas une longueur ; écrivez 1/8, 0.125 in ou 3.2 mm.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no number.</source>
+        <translation>« {0} » n’est pas un nombre.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no torque; write it as 20 in-lb, 2 ft-lb or 2.3 N·m.</source>
+        <translation>« {0} » n’est pas un couple ; écrivez 20 in-lb, 2 ft-lb ou 2.3 N·m.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no weight; write it as 84, 84 kg or 185 lb.</source>
+        <translation>« {0} » n’est pas une masse ; écrivez 84, 84 kg ou 185 lb.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
