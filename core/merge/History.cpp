@@ -61,6 +61,16 @@ std::size_t commonRows(const History &mine, const History &other)
     return common;
 }
 
+std::size_t rowsToKeep(std::size_t common, const History &mine, const History &other)
+{
+    for (const auto *history : {&mine, &other}) {
+        const auto beyond = std::span(*history).subspan(common);
+        if (std::any_of(beyond.begin(), beyond.end(), isCarried))
+            return std::min<std::size_t>(common, 1);
+    }
+    return common;
+}
+
 std::vector<const JournalRow *> unionBeyond(std::size_t common, const History &mine,
                                             const History &other)
 {

@@ -17,9 +17,10 @@ MergedHistories mergeHistories(MergeState mine, const History &myRows, const His
     auto carried = newTo(myRows, otherRows);
     if (carried.empty())
         return {std::move(mine), {}, {}};
-    auto touched = rewind(mine, std::span(myRows).subspan(common));
+    const auto kept = rowsToKeep(common, myRows, otherRows);
+    auto touched = rewind(mine, std::span(myRows).subspan(kept));
     Replay replay(std::move(mine));
-    for (const auto *row : unionBeyond(common, myRows, otherRows))
+    for (const auto *row : unionBeyond(kept, myRows, otherRows))
         replay.play(*row);
     touched.insert(replay.touched().begin(), replay.touched().end());
     return {replay.state(), std::move(touched), std::move(carried)};

@@ -298,7 +298,8 @@ TEST_CASE("A value that one copy showed is in the merged records or among what i
 
 TEST_CASE("Three copies merged in different orders come to the same")
 {
-    mergeAllWays(GENERATE(range(101U, 109U)));
+    // In 2083 a change comes by way of a third copy, made without what the other two have in common.
+    mergeAllWays(GENERATE(range(101U, 109U), value(2083U)));
 }
 
 TEST_CASE("The same of three copies over many histories", "[.long]")
