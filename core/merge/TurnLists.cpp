@@ -117,13 +117,14 @@ void Turn::changeSequence(RecordRows &rows, const RowEdit &edit)
     const auto same = [&](const auto &entry) { return saysTheSame(edit, entry.second, 2); };
     const auto at = list.find(edit.key(1));
     if (edit.kind == RowChange::Insert) {
-        // Links are facts, told once; of other lists two rows may say the same.
-        const bool isLinks = edit.table->name() == "media_links";
+        const Cell place = std::int64_t(list.size());
+        // Links are facts, told once; of other lists two rows may say the same. What goes right
+        // behind the last was added by somebody who saw the others.
+        const bool isLinks = edit.table->name() == "media_links" && edit.key(1) != place;
         if (isLinks ? std::any_of(list.begin(), list.end(), same) : at != list.end() && same(*at))
             return;
         auto row = rowOf(edit);
         row[0] = rows.ref.id;
-        const Cell place = std::int64_t(list.size());
         list.emplace(at == list.end() ? edit.key(1) : place, std::move(row));
     } else if (const auto meant = meantBy(edit, list); edit.kind == RowChange::Delete) {
         if (meant != list.end())

@@ -266,7 +266,8 @@ void mergeAllWays(unsigned seed)
 
 TEST_CASE("Two people work apart and merge three times: the result is the same whoever merges first")
 {
-    mergeThrice(GENERATE(range(1U, 13U)));
+    // In the two last a photograph has the same link twice.
+    mergeThrice(GENERATE(range(1U, 13U), values({1024U, 1058U})));
 }
 
 TEST_CASE("The same over many histories", "[.long]")
