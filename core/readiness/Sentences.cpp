@@ -28,7 +28,7 @@ constexpr Wording wordings[] = {
      "say where it is, or that it is not inside"},
     {"{0} was closed with gaps", "have the inspector accept it late, or open it again"},
     {"{0}, a box inside, is still open", "close that one first"},
-    {"{0}: fitted but not torqued", "torque it and record the value"},
+    {"{0}: finger-tight, fitted but not torqued", "torque it and record the value"},
     {"{0}: not measured", "measure it and record the value"},
     {"{0}: the last measurement is outside its limits",
      "correct it and measure again, or record who accepts it and on what basis"},

@@ -3,12 +3,14 @@
 #include "core/today/Reminders.h"
 
 #include "core/base/Tongue.h"
+#include "core/fasteners/FastenerState.h"
 #include "core/project/acts/Inspecting.h"
 #include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <optional>
 
 namespace lastrivet::today {
@@ -33,6 +35,29 @@ void addOutOfReach(Rows &rows, const Records &records, const Answer &answer)
              item.record,
              {"Open behind “{1}”, which is closed: {0}",
               {nested(named(records, item.record)), titleOf(records, item.closings.front())}}});
+    }
+}
+
+/// One row for each part: bolts left finger-tight come by the dozen.
+void addFingerTight(Rows &rows, const Records &records, Moment asOf)
+{
+    std::map<Id<Component>, std::vector<const Fastener *>> byPart;
+    for (const Fastener *fastener : fasteners::fingerTight(records, asOf))
+        byPart[fastener->component_id].push_back(fastener);
+    for (const auto &[part, loose] : byPart) {
+        const Fastener &oldest = *loose.front();
+        const RecordRef ref{RecordType::Fastener, oldest.id.value()};
+        const auto name = nested(named(records, {RecordType::Component, part.value()}));
+        if (loose.size() == 1)
+            rows.push_back({AttentionKind::FingerTight,
+                            ref,
+                            {"Finger-tight since {0}: {1}, {2}",
+                             {oldest.fitted_on->text(), oldest.place, name}}});
+        else
+            rows.push_back({AttentionKind::FingerTight,
+                            ref,
+                            {"Finger-tight in {0} places, the first since {1}: {2}",
+                             {std::to_string(loose.size()), oldest.fitted_on->text(), name}}});
     }
 }
 
@@ -195,6 +220,7 @@ void addGaps(Rows &rows, const Records &records, const Answer &answer)
 std::vector<Attention> reminders(const Records &records, const Answer &answer)
 {
     Rows rows;
+    addFingerTight(rows, records, answer.as_of);
     addOutOfReach(rows, records, answer);
     addClosedEarly(rows, records, answer);
     addOutdated(rows, records, answer);

@@ -42,6 +42,7 @@ struct WorkableStep {
 };
 
 enum class AttentionKind {
+    FingerTight,
     OutOfReach,
     ClosedEarly,
     OutdatedSignature,

@@ -21,7 +21,8 @@ WORDS_TOO = {"core/packet/InWords.cpp", "core/records/Noun.cpp", "core/readiness
 # Developers' and machine texts: they stay English.
 NOT_SAID = ("core/storage/", "core/answers/", "core/profiles/", "core/base/", "core/verify/",
             "core/airframe/KindOfAircraft.cpp", "core/airframe/PlaceWords.cpp", "core/entry/Fold.cpp",
-            "core/evidence/ReadableName.cpp", "core/exchange/JsonEvents.cpp", "ui/print/PdfFinish.cpp")
+            "core/evidence/ReadableName.cpp", "core/exchange/JsonEvents.cpp",
+            "core/fasteners/SpokenWords.cpp", "ui/print/PdfFinish.cpp")
 # … but for what the window says of a project and of profiles by itself.
 SAID = {"core/profiles/ProfileDraft.cpp", "core/profiles/ProfileReader.cpp",
         "core/profiles/StrictJson.cpp",

@@ -1,33 +1,20 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/CalibrationAt.h"
 #include "core/readiness/rules/Rules.h"
-
-#include <algorithm>
 
 namespace lastrivet::readiness::rules {
 
 namespace {
-
-/// The latest calibration by the moment of use, by day; of one day, the later in the list.
-const Tool::Calibration *calibrationAt(const Judgement &judgement, const Tool &tool, Moment use)
-{
-    const Tool::Calibration *latest = nullptr;
-    for (const auto &calibration : tool.calibrations) {
-        if (!happened(calibration.calibrated_on, use) ||
-            !judgement.counts(calibration.calibrated_on))
-            continue;
-        if (!latest || calibration.calibrated_on->day() >= latest->calibrated_on->day())
-            latest = &calibration;
-    }
-    return latest;
-}
 
 bool isUncalibrated(const Judgement &judgement, Id<Tool> id, Moment use)
 {
     const Tool *tool = judgement.ground().records.findLive(id);
     if (!tool || !tool->needs_calibration)
         return false;
-    const auto *calibration = calibrationAt(judgement, *tool, use);
+    const auto *calibration = calibrationAt(
+        *tool, use,
+        [&](const std::optional<Moment> &moment) { return judgement.counts(moment); });
     return !calibration || after(use, *calibration->due_on);
 }
 

@@ -33,6 +33,8 @@ void checkNeeds(Review &review);
 void checkAuthority(Review &review);
 /// Minutes of log entries, of those who worked, and of flights.
 void checkLog(Review &review);
+/// What was counted and what it costs is not below zero.
+void checkCounts(Review &review);
 /// The tenths of a credit task.
 void checkCredit(Review &review);
 

@@ -14,7 +14,7 @@ using namespace invariants;
 constexpr void (*families[])(Review &) = {
     checkRequired,  checkReferences, checkNumbers, checkTree,  checkSteps,
     checkEvents,    checkEnclosure,  checkFactory, checkDates, checkNeeds,
-    checkAuthority, checkLog,        checkCredit,
+    checkAuthority, checkLog,        checkCounts,  checkCredit,
 };
 
 std::vector<Violation> outcome(Review review)

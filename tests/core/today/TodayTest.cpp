@@ -166,6 +166,40 @@ TEST_CASE("Expiry is announced thirty days ahead and forgotten thirty days after
     CHECK_FALSE(expires("2026-02-11"));
 }
 
+TEST_CASE("Bolts left finger-tight are told first, until they are torqued")
+{
+    Bench bench;
+    Id<Fastener> hinge;
+    Id<Fastener> horn;
+    bench.change([&](Edit &edit) {
+        Component wing;
+        wing.name = "Wing";
+        Fastener bolt;
+        bolt.component_id = edit.put(wing);
+        bolt.place = "Hinge";
+        bolt.torque_min = 50;
+        bolt.torque_max = 70;
+        bolt.fitted_on = Moment::parse("2026-03-01");
+        hinge = edit.put(bolt);
+        bolt.place = "Horn";
+        bolt.fitted_on = Moment::parse("2026-03-02");
+        horn = edit.put(bolt);
+    });
+    const auto torque = [&](Id<Fastener> id) {
+        bench.change([&](Edit &edit) {
+            edit.update(id, [](Fastener &bolt) {
+                bolt.torqued_on = Moment::parse("2026-03-10");
+                bolt.torque_value = 60;
+            });
+        });
+    };
+    CHECK(bench.hasAttention(AttentionKind::FingerTight));
+    torque(hinge);
+    CHECK(bench.hasAttention(AttentionKind::FingerTight));
+    torque(horn);
+    CHECK_FALSE(bench.hasAttention(AttentionKind::FingerTight));
+}
+
 TEST_CASE("Late parts, due calibrations and asked visits need attention until they are settled")
 {
     Bench bench;

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/CsvPrices.h"
+
+#include "core/base/Trimmed.h"
+#include "core/records/Description.h"
+#include "core/stores/MoneyText.h"
+
+#include <algorithm>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+bool isPrice(std::string_view field)
+{
+    return field == "unit_price" || field == "amount";
+}
+
+/// The column that says the currency; a new one at the end where there is none.
+std::size_t currencyColumn(CsvTable &table, CsvColumns &columns)
+{
+    const auto found = std::find(columns.begin(), columns.end(), "currency");
+    if (found != columns.end())
+        return std::size_t(found - columns.begin());
+    columns.emplace_back("currency");
+    table.header.emplace_back("currency");
+    for (auto &row : table.rows)
+        row.emplace_back();
+    return columns.size() - 1;
+}
+
+} // namespace
+
+void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual)
+{
+    const auto price = std::find_if(columns.begin(), columns.end(), isPrice);
+    if (price == columns.end())
+        return;
+    const auto place = std::size_t(price - columns.begin());
+    if (table.header[place] == *price)
+        return;
+    const auto currency = currencyColumn(table, columns);
+    for (auto &row : table.rows) {
+        const std::string own(trimmed(row[currency]));
+        const auto money = stores::readMoney(row[place], own.empty() ? usual : own);
+        if (trimmed(row[place]).empty() || !money)
+            continue;
+        row[place] = std::to_string(money->minor_units);
+        row[currency] = money->currency;
+    }
+}
+
+std::vector<std::string_view> unfilled(RecordType type, const CsvColumns &columns)
+{
+    std::vector<std::string_view> missing;
+    for (const Field &field : describe(type).fields) {
+        const bool isFilled =
+            std::find(columns.begin(), columns.end(), field.name) != columns.end();
+        if (field.required && field.type != FieldType::Id && !isFilled)
+            missing.push_back(field.name);
+    }
+    return missing;
+}
+
+} // namespace lastrivet::exchange

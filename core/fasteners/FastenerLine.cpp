@@ -1,0 +1,201 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/fasteners/FastenerLine.h"
+
+#include "core/base/Trimmed.h"
+#include "core/fasteners/SpokenWords.h"
+#include "core/fasteners/TorqueProposal.h"
+#include "core/fasteners/TorqueUnits.h"
+
+#include <algorithm>
+#include <charconv>
+#include <optional>
+#include <vector>
+
+namespace lastrivet::fasteners {
+
+namespace {
+
+/// What a line says, before the table is asked.
+struct Spoken {
+    Fastener fastener;
+    workshop::Nut nut = workshop::Nut::Tension;
+    std::optional<double> drag;
+    std::optional<TorqueUnit> drag_unit;
+    bool has_limits = false;
+};
+
+/// Takes a number off the front; what is behind it stays, without spaces.
+std::optional<double> takeNumber(std::string_view &text)
+{
+    double number = 0;
+    const auto [end, error] =
+        std::from_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed);
+    if (error != std::errc{})
+        return std::nullopt;
+    text.remove_prefix(std::size_t(end - text.data()));
+    text = trimmed(text);
+    return number;
+}
+
+/// "50-70 in-lb", "50 to 70 N-m": with a unit, since a thread looks the same without.
+bool takeLimits(Spoken &spoken, std::string_view chunk)
+{
+    const auto least = takeNumber(chunk);
+    if (!least)
+        return false;
+    for (const std::string_view between : {"-", "–", "to ", "bis ", "à "}) {
+        if (!chunk.starts_with(between))
+            continue;
+        auto rest = trimmed(chunk.substr(between.size()));
+        const auto most = takeNumber(rest);
+        const auto unit = most ? torqueUnitSaid(rest) : std::nullopt;
+        if (!unit)
+            return false;
+        spoken.fastener.torque_min = *least;
+        spoken.fastener.torque_max = *most;
+        spoken.fastener.torque_unit = *unit;
+        spoken.has_limits = true;
+        return true;
+    }
+    return false;
+}
+
+bool takeDrag(Spoken &spoken, std::string_view chunk)
+{
+    auto rest = behindDrag(chunk);
+    if (!rest)
+        return false;
+    const auto drag = takeNumber(*rest);
+    const auto unit = rest->empty() ? std::nullopt : torqueUnitSaid(*rest);
+    if (!drag || (!rest->empty() && !unit))
+        return false;
+    spoken.drag = drag;
+    spoken.drag_unit = unit;
+    return true;
+}
+
+bool takeLocking(Spoken &spoken, std::string_view chunk)
+{
+    const auto locking = lockingSaid(chunk);
+    if (locking)
+        spoken.fastener.locking = *locking;
+    return locking.has_value();
+}
+
+bool takeNut(Spoken &spoken, std::string_view chunk)
+{
+    const auto nut = nutSaid(chunk);
+    if (nut)
+        spoken.nut = *nut;
+    return nut.has_value();
+}
+
+/// "M6", "M6x1", "M10x1.25", and no part number that begins alike.
+bool isMetric(std::string_view word)
+{
+    constexpr std::string_view digits = "0123456789";
+    if (!word.starts_with('M'))
+        return false;
+    word.remove_prefix(1);
+    const auto size = std::min(word.find_first_not_of(digits), word.size());
+    const auto pitch = word.substr(size);
+    return size > 0 &&
+           (pitch.empty() || (pitch.size() > 1 && pitch.front() == 'x' &&
+                              pitch.find_first_not_of("0123456789.", 1) == std::string_view::npos));
+}
+
+/// "1/4-28", "10-32", "#10-32", "M6": what can be nothing else.
+bool isThread(std::string_view word)
+{
+    return isMetric(word) || (word.find('-') != std::string_view::npos &&
+                              word.find_first_not_of("#0123456789/-") == std::string_view::npos);
+}
+
+bool takeThread(Spoken &spoken, std::string_view chunk)
+{
+    const auto end = std::min(chunk.find(' '), chunk.size());
+    const auto word = chunk.substr(0, end);
+    const auto rest = trimmed(chunk.substr(end));
+    if (!isThread(word) || (!rest.empty() && !takeNut(spoken, rest)))
+        return false;
+    spoken.fastener.thread = word;
+    return true;
+}
+
+/// "12 x rear spar hinge": the count is one where there is none.
+std::optional<Message> takePlace(Fastener &fastener, std::string_view chunk)
+{
+    auto rest = chunk;
+    std::int64_t count = 0;
+    const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), count);
+    rest.remove_prefix(std::size_t(end - rest.data()));
+    rest = trimmed(rest);
+    for (const std::string_view times : {"x ", "X ", "× ", "* "}) {
+        if (error != std::errc{} || !rest.starts_with(times))
+            continue;
+        if (count < 1)
+            return Message{"A line is for one fastener or more.", {}};
+        fastener.quantity = count;
+        fastener.place = trimmed(rest.substr(times.size()));
+    }
+    if (fastener.place.empty())
+        fastener.place = chunk;
+    return std::nullopt;
+}
+
+std::vector<std::string_view> chunks(std::string_view line)
+{
+    std::vector<std::string_view> found;
+    while (!line.empty()) {
+        const auto end = std::min(line.find(','), line.size());
+        if (const auto chunk = trimmed(line.substr(0, end)); !chunk.empty())
+            found.push_back(chunk);
+        line.remove_prefix(std::min(end + 1, line.size()));
+    }
+    return found;
+}
+
+std::optional<Message> addLimits(Spoken &spoken)
+{
+    Fastener &fastener = spoken.fastener;
+    if (!fastener.thread.empty() && !spoken.has_limits) {
+        const auto proposal = proposalFor(fastener, spoken.nut);
+        if (!proposal)
+            return Message{"The torque table has no thread “{0}”: write the limits of the drawing "
+                           "behind it, like 8-10 N-m.",
+                           {fastener.thread}};
+        fastener.torque_min = proposal->least;
+        fastener.torque_max = proposal->most;
+    }
+    if (spoken.drag)
+        fastener.torque_drag = converted(
+            *spoken.drag, spoken.drag_unit.value_or(fastener.torque_unit), fastener.torque_unit);
+    return whyNotLimits(fastener);
+}
+
+} // namespace
+
+Result<Fastener, Message> readFastenerLine(std::string_view line)
+{
+    const auto parts = chunks(line);
+    if (parts.empty())
+        return Message{"Say where the fastener is.", {}};
+    Spoken spoken;
+    if (auto wrong = takePlace(spoken.fastener, parts.front()))
+        return *wrong;
+    for (auto part = parts.begin() + 1; part != parts.end(); ++part) {
+        const bool isKnown = takeLimits(spoken, *part) || takeDrag(spoken, *part) ||
+                             takeThread(spoken, *part) || takeNut(spoken, *part) ||
+                             takeLocking(spoken, *part);
+        if (isKnown)
+            continue;
+        std::string &hardware = spoken.fastener.hardware;
+        hardware += (hardware.empty() ? "" : ", ") + std::string(*part);
+    }
+    if (auto wrong = addLimits(spoken))
+        return *wrong;
+    return spoken.fastener;
+}
+
+} // namespace lastrivet::fasteners

@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/fasteners/FastenerState.h"
+
+#include "core/readiness/Limits.h"
+
+#include <algorithm>
+
+namespace lastrivet::fasteners {
+
+namespace {
+
+bool isLockedByHand(Locking locking)
+{
+    return locking == Locking::SplitPin || locking == Locking::SafetyWire ||
+           locking == Locking::JamNut || locking == Locking::LockTab;
+}
+
+bool isOutside(const Fastener &fastener, Moment asOf)
+{
+    if (!fastener.torque_value || happened(fastener.accepted_on, asOf))
+        return false;
+    const double torque = *fastener.torque_value - fastener.torque_drag.value_or(0);
+    return readiness::isOutside(torque, fastener.torque_min, fastener.torque_max);
+}
+
+} // namespace
+
+FastenerState stateOf(const Fastener &fastener, Moment asOf)
+{
+    if (happened(fastener.removed_on, asOf))
+        return FastenerState::Removed;
+    if (!happened(fastener.fitted_on, asOf))
+        return FastenerState::ToFit;
+    const bool isTorqued = happened(fastener.torqued_on, asOf);
+    if ((fastener.torque_min || fastener.torque_max) && !isTorqued)
+        return FastenerState::FingerTight;
+    if (isTorqued && isOutside(fastener, asOf))
+        return FastenerState::OutOfLimits;
+    if (isLockedByHand(fastener.locking) && !happened(fastener.locked_on, asOf))
+        return FastenerState::ToLock;
+    if (isTorqued && !happened(fastener.marked_on, asOf))
+        return FastenerState::ToSeal;
+    return FastenerState::Done;
+}
+
+std::vector<const Fastener *> fingerTight(const Records &records, Moment asOf)
+{
+    std::vector<const Fastener *> found;
+    for (const Fastener &fastener : records.fasteners) {
+        if (!fastener.withdrawn_on && stateOf(fastener, asOf) == FastenerState::FingerTight)
+            found.push_back(&fastener);
+    }
+    std::stable_sort(found.begin(), found.end(), [](const Fastener *a, const Fastener *b) {
+        return sortsBefore(*a->fitted_on, *b->fitted_on);
+    });
+    return found;
+}
+
+} // namespace lastrivet::fasteners

@@ -1,0 +1,18 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Message.h"
+#include "core/base/Result.h"
+#include "core/records/Measurement.h"
+
+#include <string_view>
+
+namespace lastrivet::measuring {
+
+/// What is to be measured in one line: its name and, behind a comma, its limits with their unit:
+/// `span of the stabiliser, 2740-2746 mm`, `bond, < 0.005 ohm`, `wall, > 1.4 mm`. A comma that no
+/// limits follow belongs to the name. Says in one sentence what is wrong.
+Result<Measurement, Message> readMeasurementLine(std::string_view line);
+
+} // namespace lastrivet::measuring

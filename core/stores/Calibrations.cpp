@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/stores/Calibrations.h"
+
+#include "core/readiness/CalibrationAt.h"
+
+namespace lastrivet::stores {
+
+namespace {
+
+/// The calibration at the time of use, as it is on record on a day.
+const Tool::Calibration *calibrationAt(const Tool &tool, Moment use, Moment asOf)
+{
+    return readiness::calibrationAt(
+        tool, use, [asOf](const std::optional<Moment> &moment) { return happened(moment, asOf); });
+}
+
+ToolState stateOf(const Tool &tool, const std::optional<std::int64_t> &daysLeft)
+{
+    if (!tool.needs_calibration)
+        return ToolState::NeedsNone;
+    if (!daysLeft)
+        return ToolState::NeverCalibrated;
+    if (*daysLeft < 0)
+        return ToolState::Overdue;
+    return *daysLeft <= dueSoonDays ? ToolState::DueSoon : ToolState::InCalibration;
+}
+
+void note(ToolStanding &standing, const Tool &tool, RecordRef record, Moment use, Moment asOf)
+{
+    ++standing.uses;
+    if (!tool.needs_calibration)
+        return;
+    const auto *calibration = calibrationAt(tool, use, asOf);
+    if (!calibration || !calibration->due_on || after(use, *calibration->due_on))
+        standing.outside.push_back(record);
+}
+
+} // namespace
+
+ToolStanding standingOf(const Tool &tool, const Records &records, Moment asOf)
+{
+    ToolStanding standing;
+    if (const auto *last = calibrationAt(tool, asOf, asOf)) {
+        standing.calibration = std::size_t(last - tool.calibrations.data());
+        standing.has_certificate = records.findLive(last->certificate_id) != nullptr;
+        if (last->due_on)
+            standing.days_left = (last->due_on->day() - asOf.day()).count();
+    }
+    standing.state = stateOf(tool, standing.days_left);
+    for (const Fastener &fastener : records.fasteners) {
+        if (!fastener.withdrawn_on && fastener.tool_id == tool.id &&
+            happened(fastener.torqued_on, asOf))
+            note(standing, tool, {RecordType::Fastener, fastener.id.value()}, *fastener.torqued_on,
+                 asOf);
+    }
+    for (const Measurement &measurement : records.measurements) {
+        if (!measurement.withdrawn_on && measurement.tool_id == tool.id &&
+            happened(measurement.measured_on, asOf))
+            note(standing, tool, {RecordType::Measurement, measurement.id.value()},
+                 *measurement.measured_on, asOf);
+    }
+    return standing;
+}
+
+} // namespace lastrivet::stores

@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Records.h"
+
+#include <vector>
+
+namespace lastrivet::stores {
+
+enum class ToolState {
+    NeedsNone,       ///< not to be calibrated
+    NeverCalibrated, ///< to be calibrated, and nothing on record
+    InCalibration,
+    DueSoon, ///< within `dueSoonDays`
+    Overdue,
+};
+
+/// How far ahead a calibration is announced.
+inline constexpr std::int64_t dueSoonDays = 30;
+
+/// How a tool stands on a day.
+struct ToolStanding {
+    ToolState state = ToolState::NeedsNone;
+    /// The place in the tool's list of the calibration that counts; none when there is none.
+    std::optional<std::size_t> calibration;
+    std::optional<std::int64_t> days_left;
+    bool has_certificate = false;
+    /// Torques and measurements on record with it.
+    std::int64_t uses = 0;
+    /// Of those: made while it was not in calibration.
+    std::vector<RecordRef> outside;
+};
+
+ToolStanding standingOf(const Tool &tool, const Records &records, Moment asOf);
+
+} // namespace lastrivet::stores

@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Message.h"
+#include "core/base/Result.h"
+#include "core/records/Expense.h"
+
+#include <string_view>
+
+namespace lastrivet::stores {
+
+/// An expense in one line: the amount, a currency where it is not the usual one, a category before
+/// a colon, and what was bought: `34.90 hardware: bolts and nuts`, `120 USD taps`. Without a day.
+Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view usualCurrency);
+
+} // namespace lastrivet::stores

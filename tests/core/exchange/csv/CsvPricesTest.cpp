@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/CsvPrices.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::exchange;
+
+namespace {
+
+CsvTable read(std::string_view text)
+{
+    const auto table = readCsv(text);
+    REQUIRE(table);
+    return *table;
+}
+
+} // namespace
+
+TEST_CASE("Prices as people write them become minor units, each in its currency")
+{
+    auto table = read("Item;Qty;Price\nRib;4;\"1.250,50\"\nNut;8;0,95 USD\nPin;1;\nBag;1;free\n");
+    auto columns = columnsByHeader(table, RecordType::PartLine);
+    REQUIRE(columns == CsvColumns{"name", "quantity", "unit_price"});
+    rewritePrices(table, columns, "CAD");
+    CHECK(columns == CsvColumns{"name", "quantity", "unit_price", "currency"});
+    CHECK(table.rows[0][2] == "125050");
+    CHECK(table.rows[0][3] == "CAD");
+    CHECK(table.rows[1][2] == "95");
+    CHECK(table.rows[1][3] == "USD");
+    CHECK(table.rows[2][3].empty());
+    CHECK(table.rows[3][2] == "free");
+}
+
+TEST_CASE("A row's own currency says how its price is read; minor units of an export stay")
+{
+    auto table = read("name,quantity,Preis,currency\nRib,1,1200,JPY\nNut,1,1200,\n");
+    auto columns = columnsByHeader(table, RecordType::PartLine);
+    rewritePrices(table, columns, "EUR");
+    CHECK(table.rows[0][2] == "1200");
+    CHECK(table.rows[1][2] == "120000");
+    CHECK(table.rows[1][3] == "EUR");
+
+    auto exported = read("name,quantity,unit_price,currency\nRib,1,1250,EUR\n");
+    columns = columnsByHeader(exported, RecordType::PartLine);
+    rewritePrices(exported, columns, "EUR");
+    CHECK(exported.rows[0][2] == "1250");
+}
+
+TEST_CASE("A list with other columns lacks what a packing line must have")
+{
+    const auto known = read("Bezeichnung,Menge,Teilenummer\nRippe,4,R-6\n");
+    const auto columns = columnsByHeader(known, RecordType::PartLine);
+    CHECK(columns == CsvColumns{"name", "quantity", "part_number"});
+    CHECK(unfilled(RecordType::PartLine, columns).empty());
+    const auto other = read("Latitude,Longitude\n47,11\n");
+    CHECK(unfilled(RecordType::PartLine, columnsByHeader(other, RecordType::PartLine)) ==
+          std::vector<std::string_view>{"name", "quantity"});
+}

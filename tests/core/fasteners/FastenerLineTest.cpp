@@ -1,0 +1,134 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/fasteners/FastenerLine.h"
+
+#include "core/fasteners/TorqueProposal.h"
+#include "core/fasteners/TorqueUnits.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::fasteners;
+
+namespace {
+
+Fastener read(std::string_view line)
+{
+    const auto fastener = readFastenerLine(line);
+    INFO(line);
+    REQUIRE(fastener);
+    return *fastener;
+}
+
+std::string why(std::string_view line)
+{
+    const auto fastener = readFastenerLine(line);
+    INFO(line);
+    REQUIRE_FALSE(fastener);
+    return english(fastener.reason());
+}
+
+} // namespace
+
+TEST_CASE("Twelve equal bolts are one line, with the limits of the table for their thread")
+{
+    const auto bolts = read("12 x rear spar hinge, AN4-7A, 1/4-28, drag 6, split pin");
+    CHECK(bolts.quantity == 12);
+    CHECK(bolts.place == "rear spar hinge");
+    CHECK(bolts.hardware == "AN4-7A");
+    CHECK(bolts.thread == "1/4-28");
+    // AC 43.13-1B (9/8/98) table 7-1: 50 to 70 in tension, 30 to 40 in shear.
+    CHECK(bolts.torque_min == 50.0);
+    CHECK(bolts.torque_max == 70.0);
+    CHECK(bolts.torque_drag == 6.0);
+    CHECK(bolts.torque_unit == TorqueUnit::InchPounds);
+    CHECK(bolts.locking == Locking::SplitPin);
+    const auto shear = read("2 × horn, 1/4-28 shear");
+    CHECK(shear.torque_min == 30.0);
+    CHECK(shear.torque_max == 40.0);
+    CHECK(read("horn, 1/4-28, shear").torque_max == 40.0);
+}
+
+TEST_CASE("Limits of the drawing stand in place of the table's, in their own unit")
+{
+    const auto metric = read("4 x engine mount, M8x1, 20-24 N-m, drag 1.5");
+    CHECK(metric.thread == "M8x1");
+    CHECK(metric.torque_min == 20.0);
+    CHECK(metric.torque_max == 24.0);
+    CHECK(metric.torque_unit == TorqueUnit::NewtonMetres);
+    CHECK(metric.torque_drag == 1.5);
+    const auto own = read("leg bolt, 3/8-24, 180 to 190 in-lb");
+    CHECK(own.torque_min == 180.0);
+    CHECK(own.torque_max == 190.0);
+}
+
+TEST_CASE("A place alone is a line, and what is nothing else is the hardware")
+{
+    const auto pin = read("Trim tab hinge pin");
+    CHECK(pin.quantity == 1);
+    CHECK(pin.place == "Trim tab hinge pin");
+    CHECK_FALSE(pin.torque_min.has_value());
+    CHECK(read("4 bolts of the seat").place == "4 bolts of the seat");
+    CHECK(read("tank, M2-T20, MS20470AD4-5").hardware == "M2-T20, MS20470AD4-5");
+    CHECK(read("2 x Flügelanschluss, Splint").locking == Locking::SplitPin);
+}
+
+TEST_CASE("A wrong line says in one sentence what is wrong with it")
+{
+    CHECK(why(" , ") == "Say where the fastener is.");
+    CHECK(why("0 x hinge") == "A line is for one fastener or more.");
+    CHECK(why("hinge, M6") ==
+          "The torque table has no thread “M6”: write the limits of the drawing "
+          "behind it, like 8-10 N-m.");
+    CHECK(why("hinge, 1/4-29").find("no thread “1/4-29”") != std::string::npos);
+    CHECK(why("hinge, 10-32, drag 30") ==
+          "A drag of 30 in-lb is more than the 25 in-lb that the nut is tightened to: something is "
+          "wrong with the nut, the bolt or the reading.");
+    CHECK(why("hinge, 10-32, drag -2") == "A drag is a torque of 0 or more.");
+    CHECK(why("hinge, 70-50 in-lb") == "The lower limit 70 is above the upper limit 50.");
+}
+
+TEST_CASE("A proposal is in the fastener's unit, with the drag added to what the wrench is set to")
+{
+    Fastener bolt;
+    bolt.thread = "1/4-28";
+    bolt.torque_drag = 6;
+    const auto tension = proposalFor(bolt, workshop::Nut::Tension);
+    REQUIRE(tension);
+    CHECK(tension->least == 50);
+    CHECK(tension->setLeast() == 56);
+    CHECK(tension->setMost() == 76);
+    CHECK(tension->allowed == 100);
+    CHECK(tension->source.document.find("AC 43.13-1B") != std::string::npos);
+
+    // NIST SP 811: 1 lbf·in = 1.129 848 E-01 N·m.
+    CHECK(converted(1, TorqueUnit::InchPounds, TorqueUnit::NewtonMetres) ==
+          Approx(0.1129848).epsilon(1e-6));
+    CHECK(converted(12, TorqueUnit::InchPounds, TorqueUnit::FootPounds) == Approx(1));
+    // NIST SP 811: 1 lbf·ft = 1.355 818 N·m.
+    CHECK(converted(1, TorqueUnit::FootPounds, TorqueUnit::NewtonMetres) ==
+          Approx(1.355818).epsilon(1e-6));
+    bolt.torque_unit = TorqueUnit::NewtonMetres;
+    bolt.torque_drag = 0.7;
+    const auto metric = proposalFor(bolt, workshop::Nut::Tension);
+    REQUIRE(metric);
+    CHECK(metric->least == Approx(50 * 0.1129848).epsilon(1e-6));
+    CHECK(metric->setMost() == Approx(70 * 0.1129848 + 0.7).epsilon(1e-6));
+
+    bolt.torque_drag = 8;
+    CHECK_FALSE(proposalFor(bolt, workshop::Nut::Tension));
+    bolt.thread = "M6";
+    CHECK(english(proposalFor(bolt, workshop::Nut::Tension).reason()) ==
+          "The torque table has no thread “M6”: take the limits from the drawing.");
+    bolt.thread = {};
+    CHECK_FALSE(proposalFor(bolt, workshop::Nut::Tension));
+}
+
+TEST_CASE("The wrench is set lower by an extension, with the drag in the sum")
+{
+    // TM 1-1500-204-23-9 para 8 works 300 in-lb with a lever of 10 and an extension of 4: 214.
+    const auto setting = wrenchFor(294, 6, 10, 4);
+    REQUIRE(setting);
+    CHECK(*setting == Approx(214.29).epsilon(1e-4));
+    CHECK_FALSE(wrenchFor(294, 6, 0, 4));
+}

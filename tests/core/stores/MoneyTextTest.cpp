@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/stores/MoneyText.h"
+
+#include "core/base/Id.h"
+#include "core/stores/ExpenseLine.h"
+#include "core/stores/MoneySum.h"
+
+#include <catch2/catch.hpp>
+
+#include <limits>
+
+using namespace lastrivet;
+using namespace lastrivet::stores;
+
+namespace {
+
+std::int64_t minor(std::string_view text, std::string_view usual = "EUR")
+{
+    const auto money = readMoney(text, usual);
+    INFO(text);
+    REQUIRE(money);
+    return money->minor_units;
+}
+
+std::string why(std::string_view text, std::string_view usual = "EUR")
+{
+    const auto money = readMoney(text, usual);
+    INFO(text);
+    REQUIRE_FALSE(money);
+    return english(money.reason());
+}
+
+} // namespace
+
+TEST_CASE("An amount is read as people write it, in any of the usual ways to part its figures")
+{
+    CHECK(minor("12.50") == 1250);
+    CHECK(minor("12,5") == 1250);
+    CHECK(minor("12") == 1200);
+    CHECK(minor(" 0.05 ") == 5);
+    CHECK(minor("1,234.50") == 123450);
+    CHECK(minor("1.234,50") == 123450);
+    CHECK(minor("1 234,50") == 123450);
+    CHECK(minor("1\u00a0234,50") == 123450);
+    CHECK(minor("1'234.50") == 123450);
+    CHECK(minor("1.234") == 123400);
+    CHECK(minor("1,234,567") == 123456700);
+    CHECK(minor("0.1") == 10);
+    CHECK(minor(".50") == 50);
+}
+
+TEST_CASE("The currency stands before or behind the amount, or is the usual one")
+{
+    CHECK(readMoney("12.50 cad", "EUR")->currency == "CAD");
+    CHECK(readMoney("USD 3", "EUR")->currency == "USD");
+    CHECK(readMoney("€ 3", "CAD")->currency == "EUR");
+    CHECK(readMoney("3 £", "CAD")->currency == "GBP");
+    CHECK(readMoney("$3.20", "CAD")->currency == "CAD");
+    CHECK(readMoney("3", "cad")->currency == "CAD");
+    CHECK(why("12.50", "") == "“12.50” names no currency; write it behind, in three letters.");
+    CHECK(why("$12", "EUR") == "“$12” is no amount; write it like 12.50.");
+}
+
+TEST_CASE("What is no amount is told in one sentence")
+{
+    CHECK(why("-20") == "“-20” is below zero: amounts are of what was paid.");
+    CHECK(why("EUR -20") == "“EUR -20” is below zero: amounts are of what was paid.");
+    CHECK(why("twelve") == "“twelve” is no amount; write it like 12.50.");
+    CHECK(why("") == "“” is no amount; write it like 12.50.");
+    CHECK(why("1,23,45") == "“1,23,45” is no amount; write it like 12.50.");
+    CHECK(why("12.5055 ") == "“12.5055” has more decimals than EUR has.");
+    CHECK(why("12.5", "JPY") == "“12.5” has more decimals than JPY has.");
+    CHECK(why("99999999999999999999") ==
+          "“99999999999999999999” is too large an amount to be kept.");
+    CHECK(why("90071992547409.92") == "“90071992547409.92” is too large an amount to be kept.");
+    CHECK(minor("90071992547409.91") == largestId);
+}
+
+TEST_CASE("Minor units follow the currency")
+{
+    // ISO 4217; both Unicode CLDR (ICU 72) and the locales of glibc 2.36 say so.
+    CHECK(decimalsOf("EUR") == 2);
+    CHECK(decimalsOf("JPY") == 0);
+    CHECK(decimalsOf("KRW") == 0);
+    CHECK(decimalsOf("ISK") == 0);
+    CHECK(decimalsOf("BHD") == 3);
+    CHECK(decimalsOf("KWD") == 3);
+    CHECK(minor("1.234", "KWD") == 1234);
+    CHECK(minor("1,234", "JPY") == 1234);
+    CHECK(figureOf({1234, "KWD"}) == "1.234");
+    CHECK(figureOf({1234, "JPY"}) == "1234");
+    CHECK(figureOf({5, "EUR"}) == "0.05");
+    CHECK(figureOf({-305, "EUR"}) == "-3.05");
+    CHECK(figureOf({0, "EUR"}) == "0.00");
+    CHECK(figureOf({std::numeric_limits<std::int64_t>::min(), "EUR"}) == "-92233720368547758.08");
+}
+
+TEST_CASE("What was written is read again as the same amount")
+{
+    for (const std::string_view currency : {"EUR", "JPY", "KWD", "CLF"}) {
+        for (std::int64_t units = 1; units < largestId / 7; units = units * 7 + 3) {
+            const auto money = readMoney(figureOf({units, std::string(currency)}), currency);
+            REQUIRE(money);
+            CHECK(money->minor_units == units);
+        }
+    }
+}
+
+TEST_CASE("Sums are exact where floating point is not, and currencies stay apart")
+{
+    MoneySum sum;
+    // Ten cents ten million times and one cent: a float sum ends elsewhere.
+    for (int i = 0; i < 1'000'000; ++i)
+        sum.add(10, "EUR");
+    sum.add(1, "eur");
+    sum.add(500, "USD");
+    CHECK(sum.amounts() == std::vector<Money>{{10'000'001, "EUR"}, {500, "USD"}});
+    CHECK(sum.of("EUR") == 10'000'001);
+    CHECK(sum.of("CAD") == 0);
+    CHECK_FALSE(sum.isBeyond());
+    sum.add(std::numeric_limits<std::int64_t>::max(), "EUR");
+    CHECK(sum.isBeyond());
+    CHECK(sum.of("EUR") == 10'000'001);
+}
+
+TEST_CASE("An expense is told in one line")
+{
+    const auto bolts = readExpenseLine("34.90 hardware: bolts and nuts", "CAD");
+    REQUIRE(bolts);
+    CHECK(bolts->amount == 3490);
+    CHECK(bolts->currency == "CAD");
+    CHECK(bolts->category == "hardware");
+    CHECK(bolts->what == "bolts and nuts");
+    const auto taps = readExpenseLine("120 USD taps", "CAD");
+    REQUIRE(taps);
+    CHECK(taps->currency == "USD");
+    CHECK(taps->amount == 12000);
+    CHECK(taps->category.empty());
+    CHECK(taps->what == "taps");
+    CHECK(readExpenseLine("EUR 3 stamps", "CAD")->currency == "EUR");
+    CHECK(english(readExpenseLine("34.90", "CAD").reason()) ==
+          "Say what was paid for behind the amount.");
+    CHECK(english(readExpenseLine("-3 stamps", "CAD").reason()) ==
+          "“-3” is below zero: amounts are of what was paid.");
+    CHECK(english(readExpenseLine("stamps", "CAD").reason()) ==
+          "“stamps” is no amount; write it like 12.50.");
+}
