@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
+#include "tests/ui/StoresGallery.h"
 #include "tests/ui/support/Looks.h"
 #include "ui/backup/BackupForm.h"
 #include "ui/backup/RestoreForm.h"
@@ -121,6 +122,21 @@ public:
         if (!records->deviations.isEmpty())
             view.goTo({RecordType::Deviation, records->deviations.begin()->id.value()});
         take(QStringLiteral("parts-deviation"));
+        for (const Fastener &fastener : records->fasteners) {
+            if (fastener.withdrawn_on || !fastener.fitted_on || fastener.torqued_on ||
+                !fastener.torque_max)
+                continue;
+            view.goTo({RecordType::Fastener, fastener.id.value()});
+            take(QStringLiteral("parts-fasteners"));
+            break;
+        }
+        for (const Measurement &measurement : records->measurements) {
+            if (measurement.what != "Right sender, full")
+                continue;
+            view.goTo({RecordType::Measurement, measurement.id.value()});
+            take(QStringLiteral("parts-measurements"));
+            break;
+        }
         press(QStringLiteral("The whole aircraft"));
         take(QStringLiteral("parts-whole"));
         if (records->components.isEmpty())
@@ -245,6 +261,13 @@ public:
             wish.file = QDir(m_folder).filePath(QStringLiteral("paper-%1.pdf").arg(int(kind)));
             ui::carryOut(m_window.view()->session(), wish);
         }
+    }
+
+    void takeStores()
+    {
+        test::takeStores(*m_window.view(), [this](const QString &name, QWidget *over) {
+            take(name, over ? *over : m_window);
+        });
     }
 
     void takeBackups()
@@ -395,6 +418,7 @@ int main(int argc, char *argv[])
     gallery.takeCapture();
     gallery.takePrints();
     gallery.makePapers();
+    gallery.takeStores();
     gallery.takeBackups();
     gallery.takeJournal();
     return 0;

@@ -97,6 +97,10 @@ std::vector<ListRow> benchFastenerRows(const today::AtPart &here, const Records 
         if (fastener.quantity > 1)
             row.title = QStringLiteral("%1 × %2").arg(fastener.quantity).arg(row.title);
         row.detail = fastenerDetail(fastener);
+        if (acts::nextAct(fastener) == acts::FastenerAct::Torque) {
+            row.icon = QStringLiteral("marks/alert");
+            row.detail = tr("finger-tight · %1").arg(row.detail);
+        }
         if (const auto act = acts::nextAct(fastener))
             row.action = actWords(*act);
         else

@@ -3,6 +3,7 @@
 #include "ui/convert/FieldText.h"
 
 #include "core/readiness/Names.h"
+#include "ui/convert/MoneyText.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
@@ -115,10 +116,10 @@ bool isNumber(const Field &field)
 
 QString fieldText(const Records &records, const Field &field, const void *record)
 {
-    if (field.name == "unit_price" || field.name == "amount") {
+    if (isMoney(field)) {
         const auto value = field.value(record);
         const auto *minor = std::get_if<std::int64_t>(&value);
-        return minor ? QLocale().toString(double(*minor) / 100, 'f', 2) : QString();
+        return minor ? figureText({*minor, currencyOf(field, record)}) : QString();
     }
     return std::visit(InText{records, field}, field.value(record));
 }

@@ -4,6 +4,8 @@
 
 #include "core/base/Error.h"
 #include "core/exchange/csv/CsvImport.h"
+#include "core/exchange/csv/CsvPrices.h"
+#include "core/records/Description.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/lists/ColumnChoice.h"
@@ -21,6 +23,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTreeView>
@@ -39,6 +42,7 @@ ListDialog::ListDialog(Session &session, QWidget *parent)
     , m_session(session)
     , m_type(new QComboBox(this))
     , m_within(new RecordLine(session, RecordType::Component, this))
+    , m_shipment(new QLineEdit(this))
     , m_days(new QComboBox(this))
     , m_headings(new QCheckBox(tr("The first row holds headings"), this))
     , m_text(new QPlainTextEdit(this))
@@ -51,7 +55,7 @@ ListDialog::ListDialog(Session &session, QWidget *parent)
 {
     build();
     connectParts();
-    readAnew();
+    showType();
 }
 
 void ListDialog::build()
@@ -89,14 +93,16 @@ QWidget *ListDialog::buildInput()
         "Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons."));
     m_text->setLineWrapMode(QPlainTextEdit::NoWrap);
     m_text->setTabChangesFocus(true);
-    auto *form = new QFormLayout;
+    m_shipment->setPlaceholderText(tr("none: name the crate or the delivery"));
+    m_form = new QFormLayout;
     const std::pair<QString, QWidget *> fields[] = {
         {tr("What it lists"), m_type},
         {tr("Rows that name no part"), m_within},
+        {tr("Rows that name no shipment"), m_shipment},
         {tr("Days are written"), m_days},
     };
     for (const auto &[label, field] : fields) {
-        form->addRow(label, field);
+        m_form->addRow(label, field);
         field->setAccessibleName(label);
     }
     m_text->setAccessibleName(tr("The list"));
@@ -109,7 +115,7 @@ QWidget *ListDialog::buildInput()
     auto *side = new QWidget(this);
     auto *layout = new QVBoxLayout(side);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addLayout(form);
+    layout->addLayout(m_form);
     layout->addWidget(m_text, 2);
     layout->addLayout(line);
     layout->addWidget(m_columns, 3);
@@ -138,7 +144,8 @@ void ListDialog::connectParts()
     connect(&m_soon, &QTimer::timeout, this, &ListDialog::readAnew);
     connect(m_text, &QPlainTextEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
     connect(m_headings, &QCheckBox::clicked, this, &ListDialog::readAnew);
-    connect(m_type, &QComboBox::currentIndexChanged, this, &ListDialog::readAnew);
+    connect(m_type, &QComboBox::currentIndexChanged, this, &ListDialog::showType);
+    connect(m_shipment, &QLineEdit::editingFinished, this, &ListDialog::planAnew);
     connect(m_days, &QComboBox::currentIndexChanged, this, &ListDialog::planAnew);
     connect(m_within, &RecordLine::chosenByPerson, this, &ListDialog::planAnew);
     connect(m_columns, &ColumnChoice::chosenChanged, this, &ListDialog::planAnew);
@@ -147,8 +154,18 @@ void ListDialog::connectParts()
 
 ListInput ListDialog::input() const
 {
-    return {RecordType(m_type->currentData().toInt()), m_headings->isChecked(),
-            exchange::DayOrder(m_days->currentData().toInt()), Id<Component>{m_within->chosen()}};
+    return {RecordType(m_type->currentData().toInt()),
+            m_headings->isChecked(),
+            exchange::DayOrder(m_days->currentData().toInt()),
+            Id<Component>{m_within->chosen()},
+            toStd(m_shipment->text()),
+            m_session.records()->project.currency};
+}
+
+void ListDialog::showType()
+{
+    m_form->setRowVisible(m_shipment, input().type == RecordType::PartLine);
+    readAnew();
 }
 
 void ListDialog::setType(RecordType type)
@@ -159,6 +176,12 @@ void ListDialog::setType(RecordType type)
 void ListDialog::setWithin(Id<Component> part)
 {
     m_within->setChosen(part.value());
+    planAnew();
+}
+
+void ListDialog::setShipment(const QString &name)
+{
+    m_shipment->setText(name);
     planAnew();
 }
 
@@ -224,6 +247,11 @@ void ListDialog::planAnew()
 {
     if (m_table.header.empty())
         return;
+    if (const QString missing = whatIsMissing(); !missing.isEmpty()) {
+        m_rows->show({}, 1);
+        say(missing, false);
+        return;
+    }
     const ReadyList list = readyList(m_table, m_columns->chosen(), input());
     m_rows->show(exchange::dryRun(list.table, input().type, list.columns, m_session.project()),
                  m_headings->isChecked() ? 1 : 0);
@@ -241,6 +269,19 @@ void ListDialog::planAnew()
     else if (!errors.empty())
         sentence += QLatin1Char(' ') + asSentence(errors.front().what);
     say(sentence, errors.empty() && added > 0 && !m_session.isReadOnly());
+}
+
+/// One sentence for a list with other columns than such records have; empty when it has them.
+QString ListDialog::whatIsMissing() const
+{
+    const RecordType type = input().type;
+    QStringList fields;
+    for (const std::string_view field : exchange::unfilled(type, m_columns->chosen()))
+        fields << QStringLiteral("“%1”").arg(fieldTitle(*describe(type).find(field)));
+    if (fields.isEmpty())
+        return {};
+    return tr("No column fills %1: choose on the left which one does.")
+        .arg(fields.join(QStringLiteral(", ")));
 }
 
 void ListDialog::say(const QString &sentence, bool canTake)

@@ -9,7 +9,9 @@
 
 class QCheckBox;
 class QComboBox;
+class QFormLayout;
 class QLabel;
+class QLineEdit;
 class QPlainTextEdit;
 class QPushButton;
 class QTreeView;
@@ -32,6 +34,8 @@ public:
     void setType(RecordType type);
     /// Rows that name no part are of this one.
     void setWithin(Id<Component> part);
+    /// Packing lines that name no shipment are of this one.
+    void setShipment(const QString &name);
     /// Shows what of the text can be taken in; plain words without columns are left alone.
     void setText(const QString &text);
     bool openFile(const QString &file);
@@ -49,12 +53,16 @@ private:
     ListInput input() const;
     void readAnew();
     void planAnew();
+    QString whatIsMissing() const;
+    void showType();
     void say(const QString &sentence, bool canTake);
     void browse();
 
     Session &m_session;
     QComboBox *m_type;
     RecordLine *m_within;
+    QLineEdit *m_shipment;
+    QFormLayout *m_form = nullptr;
     QComboBox *m_days;
     QCheckBox *m_headings;
     QPlainTextEdit *m_text;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/lists/ListInput.h"
 
+#include "core/exchange/csv/CsvPrices.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
@@ -15,6 +16,25 @@ namespace {
 std::string_view partField(RecordType type)
 {
     return type == RecordType::Component ? "parent_id" : "component_id";
+}
+
+/// Writes a value into a field's column where rows leave it empty; adds the column when it is missing.
+void fillIn(exchange::CsvTable &table, exchange::CsvColumns &columns, std::string_view field,
+            const std::string &value)
+{
+    const auto place = std::size_t(std::ranges::find(columns, field) - columns.begin());
+    if (place == columns.size()) {
+        columns.emplace_back(field);
+        table.header.emplace_back(field);
+        for (auto &row : table.rows)
+            row.emplace_back();
+    }
+    for (auto &row : table.rows) {
+        const bool isBlank =
+            std::ranges::all_of(row, [](const std::string &cell) { return cell.empty(); });
+        if (row[place].empty() && !isBlank)
+            row[place] = value;
+    }
 }
 
 } // namespace
@@ -46,22 +66,11 @@ bool looksLikeHeadings(const QString &text, RecordType type)
 ReadyList readyList(exchange::CsvTable table, exchange::CsvColumns columns, const ListInput &input)
 {
     exchange::rewriteDays(table, input.type, columns, input.days);
-    const std::string field(partField(input.type));
-    if (!input.within)
-        return {std::move(table), std::move(columns)};
-    auto place = std::size_t(std::ranges::find(columns, field) - columns.begin());
-    if (place == columns.size()) {
-        columns.push_back(field);
-        table.header.push_back(field);
-        for (auto &row : table.rows)
-            row.emplace_back();
-    }
-    for (auto &row : table.rows) {
-        const bool isBlank =
-            std::ranges::all_of(row, [](const std::string &cell) { return cell.empty(); });
-        if (row[place].empty() && !isBlank)
-            row[place] = std::to_string(input.within.value());
-    }
+    exchange::rewritePrices(table, columns, input.currency);
+    if (input.within)
+        fillIn(table, columns, partField(input.type), std::to_string(input.within.value()));
+    if (input.type == RecordType::PartLine && !input.shipment.empty())
+        fillIn(table, columns, "shipment", input.shipment);
     return {std::move(table), std::move(columns)};
 }
 

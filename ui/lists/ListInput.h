@@ -17,6 +17,10 @@ struct ListInput {
     exchange::DayOrder days = exchange::DayOrder::YearMonthDay;
     /// The part of rows that name none; none leaves them without.
     Id<Component> within;
+    /// The shipment of packing lines that name none.
+    std::string shipment{};
+    /// The currency of prices that name none.
+    std::string currency{};
 };
 
 /// The table of the text; a list without headings gets "Column 1", "Column 2" …
@@ -30,7 +34,8 @@ struct ReadyList {
     exchange::CsvTable table;
     exchange::CsvColumns columns;
 };
-/// Days in ISO, and a column for the part of rows that name none.
+/// Days in ISO, prices in minor units, and columns for the part and the shipment of rows that name
+/// none.
 ReadyList readyList(exchange::CsvTable table, exchange::CsvColumns columns, const ListInput &input);
 
 } // namespace lastrivet::ui

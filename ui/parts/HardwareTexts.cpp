@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/SectionTexts.h"
 
+#include "core/fasteners/FastenerState.h"
+#include "core/measuring/Series.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -97,6 +99,48 @@ QString lockedBy(const Session &session, std::int64_t id)
     return fastener.locking == Locking::None ? QString() : plainWord(word(fastener.locking));
 }
 
+QString fastenerStands(const Session &session, std::int64_t id)
+{
+    using enum fasteners::FastenerState;
+    const Fastener &fastener = find<Fastener>(session, id);
+    switch (fasteners::stateOf(fastener, session.today())) {
+    case ToFit:
+        return QCoreApplication::translate("Section", "to fit");
+    case FingerTight:
+        return QCoreApplication::translate("Section", "finger-tight");
+    case OutOfLimits:
+        return QCoreApplication::translate("Section", "outside its limits");
+    case ToLock:
+        return QCoreApplication::translate("Section", "to lock");
+    case ToSeal:
+        return QCoreApplication::translate("Section", "to seal");
+    case Done:
+        return QCoreApplication::translate("Section", "done");
+    case Removed:
+        return QCoreApplication::translate("Section", "removed");
+    }
+    return {};
+}
+
+Tone fastenerTone(const Session &session, std::int64_t id)
+{
+    using enum fasteners::FastenerState;
+    switch (fasteners::stateOf(find<Fastener>(session, id), session.today())) {
+    case FingerTight:
+    case OutOfLimits:
+        return Tone::Alert;
+    case ToLock:
+    case ToSeal:
+        return Tone::Soon;
+    case Done:
+        return Tone::Settled;
+    case ToFit:
+    case Removed:
+        return Tone::Plain;
+    }
+    return Tone::Plain;
+}
+
 bool isFitted(const Records &records, std::int64_t id)
 {
     return records.find(Id<Fastener>{id})->fitted_on.has_value();
@@ -164,6 +208,45 @@ QString measuredOn(const Session &session, std::int64_t id)
 {
     const auto &day = find<Measurement>(session, id).measured_on;
     return day ? dayText(*day) : QString();
+}
+
+QString measurementStands(const Session &session, std::int64_t id)
+{
+    using enum measuring::MeasurementState;
+    const Measurement &measurement = find<Measurement>(session, id);
+    switch (measuring::stateOf(measurement, *session.records(), session.today())) {
+    case ToMeasure:
+        return QCoreApplication::translate("Section", "to measure");
+    case Inside:
+        return measurement.minimum || measurement.maximum
+                   ? QCoreApplication::translate("Section", "within limits")
+                   : QCoreApplication::translate("Section", "no limits");
+    case Outside:
+        return QCoreApplication::translate("Section", "outside its limits");
+    case Accepted:
+        return QCoreApplication::translate("Section", "outside, accepted");
+    case Repeated:
+        return QCoreApplication::translate("Section", "outside, measured again");
+    }
+    return {};
+}
+
+Tone measurementTone(const Session &session, std::int64_t id)
+{
+    using enum measuring::MeasurementState;
+    const Measurement &measurement = find<Measurement>(session, id);
+    switch (measuring::stateOf(measurement, *session.records(), session.today())) {
+    case Outside:
+        return Tone::Alert;
+    case Accepted:
+        return Tone::Soon;
+    case Inside:
+        return measurement.minimum || measurement.maximum ? Tone::Settled : Tone::Plain;
+    case ToMeasure:
+    case Repeated:
+        return Tone::Plain;
+    }
+    return Tone::Plain;
 }
 
 bool writeMeasurement(Edit &edit, std::int64_t id, const QString &text)

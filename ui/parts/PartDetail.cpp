@@ -78,6 +78,8 @@ void PartDetail::build()
     layout->addWidget(m_stack, 1);
     connect(m_ask, &ActLine::ended, this, &PartDetail::finished);
     connect(m_choice, &SectionChoice::chosenChanged, this, &PartDetail::fill);
+    connect(m_head, &PartHead::fingerTightWanted, this,
+            [this] { choose(sectionFor(RecordType::Fastener)); });
     connect(m_head, &PartHead::withBelowChanged, this, [this] {
         updateCounts();
         fill();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/PartFigures.h"
 
+#include "core/fasteners/FastenerState.h"
 #include "core/packet/Places.h"
 #include "core/project/acts/SquawkActs.h"
 
@@ -47,7 +48,7 @@ Id<Component> partOfLink(const Records &records, const Media::Link &link)
     return packet::partOf(records, {link.subject, link.id});
 }
 
-FiguresByPart figuresByPart(const Records &records)
+FiguresByPart figuresByPart(const Records &records, Moment asOf)
 {
     FiguresByPart figures;
     for (const WorkSession &session : records.work_sessions) {
@@ -60,6 +61,9 @@ FiguresByPart figuresByPart(const Records &records)
             upwards(records, squawk.component_id,
                     [&](std::int64_t id) { ++figures[id].open_squawks; });
     }
+    for (const Fastener *fastener : fasteners::fingerTight(records, asOf))
+        upwards(records, fastener->component_id,
+                [&](std::int64_t id) { ++figures[id].finger_tight; });
     addPhotos(records, figures);
     return figures;
 }

@@ -15,6 +15,8 @@ struct PartFigures {
     int open_squawks = 0;
     /// Photos and videos, each once however often it is linked.
     int photos = 0;
+    /// Lines of fasteners that were left finger-tight.
+    int finger_tight = 0;
 
     friend bool operator==(const PartFigures &, const PartFigures &) = default;
 };
@@ -22,7 +24,8 @@ struct PartFigures {
 /// By component id, the whole aircraft under 0; parts with nothing are missing.
 using FiguresByPart = std::unordered_map<std::int64_t, PartFigures>;
 
-FiguresByPart figuresByPart(const Records &records);
+/// `asOf` is the day as of which fasteners are finger-tight.
+FiguresByPart figuresByPart(const Records &records, Moment asOf);
 
 /// The part that the record of a photo's link belongs to; none when it has none.
 Id<Component> partOfLink(const Records &records, const Media::Link &link);

@@ -13,6 +13,7 @@
 #include <QCheckBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
@@ -23,6 +24,7 @@ PartHead::PartHead(Session &session, QWidget *parent)
     , m_heading(new QLabel(this))
     , m_stateShape(new QLabel(this))
     , m_state(new QLabel(this))
+    , m_loose(new QPushButton(this))
     , m_facts(new QLabel(this))
     , m_below(new QCheckBox(tr("With everything below"), this))
     , m_history(new HistoryButton(
@@ -31,9 +33,12 @@ PartHead::PartHead(Session &session, QWidget *parent)
     m_heading->setFont(m_session.theme().font(1));
     m_heading->setWordWrap(true);
     m_facts->setWordWrap(true);
+    m_loose->setToolTip(tr("Fitted, and not torqued yet: show them"));
+    m_loose->hide();
     m_below->setChecked(true);
     auto *top = new QHBoxLayout;
     top->addWidget(m_heading, 1);
+    top->addWidget(m_loose);
     top->addWidget(m_stateShape);
     top->addWidget(m_state);
     auto *second = new QHBoxLayout;
@@ -45,6 +50,7 @@ PartHead::PartHead(Session &session, QWidget *parent)
     layout->setSpacing(4);
     layout->addLayout(top);
     layout->addLayout(second);
+    connect(m_loose, &QPushButton::clicked, this, &PartHead::fingerTightWanted);
     connect(m_below, &QCheckBox::toggled, this, &PartHead::withBelowChanged);
 }
 
@@ -62,6 +68,7 @@ void PartHead::show(Id<Component> part, const PartFigures &figures)
     m_history->setVisible(shown);
     m_shown = shown ? part : Id<Component>{};
     showState(m_shown);
+    showFingerTight(figures.finger_tight);
     QStringList words;
     if (shown)
         words.append(facts(*shown));
@@ -71,6 +78,15 @@ void PartHead::show(Id<Component> part, const PartFigures &figures)
         words.append(shown ? tr("%1 with everything below").arg(hoursText(figures.minutes))
                            : tr("%1 in all").arg(hoursText(figures.minutes)));
     m_facts->setText(words.join(QStringLiteral(" · ")));
+}
+
+void PartHead::showFingerTight(int lines)
+{
+    const Theme &theme = m_session.theme();
+    m_fingerTight = lines;
+    m_loose->setVisible(lines > 0);
+    m_loose->setIcon(theme.icon(QStringLiteral("marks/alert"), theme.colours().closedEarly));
+    m_loose->setText(tr("%n finger-tight", nullptr, lines));
 }
 
 void PartHead::showState(Id<Component> part)

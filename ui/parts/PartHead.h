@@ -26,13 +26,19 @@ public:
     void show(Id<Component> part, const PartFigures &figures);
     bool isWithBelow() const;
     /// The picture of the state takes the colours of the theme.
-    void themeChanged() { showState(m_shown); }
+    void themeChanged()
+    {
+        showState(m_shown);
+        showFingerTight(m_fingerTight);
+    }
 
 Q_SIGNALS:
     void withBelowChanged();
+    void fingerTightWanted();
 
 private:
     void showState(Id<Component> part);
+    void showFingerTight(int lines);
     QString facts(const Component &part) const;
 
     Session &m_session;
@@ -40,6 +46,8 @@ private:
     QLabel *m_heading;
     QLabel *m_stateShape;
     QLabel *m_state;
+    QPushButton *m_loose;
+    int m_fingerTight = 0;
     QLabel *m_facts;
     QCheckBox *m_below;
     QPushButton *m_history;

@@ -15,7 +15,11 @@
 namespace lastrivet::ui {
 
 class ActLine;
+class SectionAside;
 class Session;
+
+/// How what a column says stands out: by a shape in a colour, beside its words.
+enum class Tone { Plain, Settled, Soon, Alert };
 
 /// One column of a section: what it shows, and how it is ticked or written, where it can be.
 struct SectionColumn {
@@ -28,6 +32,17 @@ struct SectionColumn {
     bool (*write)(Edit &edit, std::int64_t id, const QString &text) = nullptr;
     /// What a tick says of the record: "done".
     const char *act = "";
+    Tone (*tone)(const Session &session, std::int64_t id) = nullptr;
+    /// One sentence why the text cannot be written; empty when it can.
+    QString (*whyNot)(const Session &session, std::int64_t id, const QString &text) = nullptr;
+};
+
+/// What one key does with the chosen records of a section.
+struct SectionKey {
+    int key;
+    /// For the hint below the list: "fitted".
+    const char *title;
+    void (*run)(Session &session, ActLine &ask, const std::vector<std::int64_t> &ids);
 };
 
 /// Something people do with the chosen record of a section.
@@ -56,6 +71,13 @@ struct PartSection {
     void (*attach)(Edit &edit, std::int64_t id, Id<Media> file) = nullptr;
     /// New records cannot stand on no part.
     bool needsPart = false;
+    /// One sentence why no new one can be made of the words; empty when it can.
+    QString (*whyNotAdd)(const Session &session, const QString &words) = nullptr;
+    std::span<const SectionKey> (*keys)() = nullptr;
+    /// One sentence why the record cannot be as it would be after a change in its form.
+    QString (*check)(const void *record) = nullptr;
+    /// What stands beside the fields of the chosen record; null for nothing.
+    SectionAside *(*aside)(Session &session, QWidget *parent) = nullptr;
 };
 
 /// Every section in the order of the page.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/PartSection.h"
 
+#include "ui/parts/HardwareActs.h"
 #include "ui/parts/SectionActs.h"
 #include "ui/parts/SectionForms.h"
 #include "ui/parts/SectionRecords.h"
@@ -45,20 +46,28 @@ constexpr std::array fastenerColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Fitted"), false, texts::fastenerPlace,
                   texts::isFitted, texts::tickFitted, nullptr,
                   QT_TRANSLATE_NOOP("Section", "fitted")},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "Hardware"), false, texts::fastenerHardware},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "Limits"), true, texts::torqueLimits},
+    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Stands"),
+                  .isNumber = false,
+                  .text = texts::fastenerStands,
+                  .tone = texts::fastenerTone},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Torque"), true, texts::torqueValue, nullptr,
                   nullptr, texts::writeTorque},
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Limits"), true, texts::torqueLimits},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Marked"), false, texts::markedOn, texts::isMarked,
                   texts::tickMarked, nullptr, QT_TRANSLATE_NOOP("Section", "marked")},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Locked"), false, texts::lockedBy, texts::isLocked,
                   texts::tickLocked, nullptr, QT_TRANSLATE_NOOP("Section", "locked")},
+    SectionColumn{QT_TRANSLATE_NOOP("Section", "Hardware"), false, texts::fastenerHardware},
 };
 constexpr std::array measurementColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Measurement"), false, texts::measurementWhat},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Limits"), true, texts::measurementLimits},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Value"), true, texts::measurementValue, nullptr,
                   nullptr, texts::writeMeasurement},
+    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Stands"),
+                  .isNumber = false,
+                  .text = texts::measurementStands,
+                  .tone = texts::measurementTone},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "On"), false, texts::measuredOn},
 };
 constexpr std::array deviationColumns{
@@ -113,18 +122,27 @@ constexpr std::array allSections{
                 .type = RecordType::Fastener,
                 .columns = fastenerColumns,
                 .collect = sections::fasteners,
-                .addPrompt = QT_TRANSLATE_NOOP("Section", "New fastener: its place"),
+                .addPrompt = QT_TRANSLATE_NOOP(
+                    "Section", "New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin"),
                 .add = sections::newFastener,
                 .form = sections::fastenerForm,
-                .needsPart = true},
+                .needsPart = true,
+                .whyNotAdd = sections::whyNotFastener,
+                .keys = sections::fastenerKeys,
+                .check = sections::whyNotFastenerFields,
+                .aside = sections::torquePanel},
     PartSection{.title = QT_TRANSLATE_NOOP("Section", "Measurements"),
                 .type = RecordType::Measurement,
                 .columns = measurementColumns,
                 .collect = sections::measurements,
-                .addPrompt = QT_TRANSLATE_NOOP("Section", "New measurement: what is measured"),
+                .addPrompt =
+                    QT_TRANSLATE_NOOP("Section", "New: span of the stabiliser, 2740-2746 mm"),
                 .add = sections::newMeasurement,
                 .form = sections::measurementForm,
-                .needsPart = true},
+                .acts = sections::measurementActs,
+                .needsPart = true,
+                .whyNotAdd = sections::whyNotMeasurement,
+                .aside = sections::measurementPanel},
     PartSection{.title = QT_TRANSLATE_NOOP("Section", "Deviations"),
                 .type = RecordType::Deviation,
                 .columns = deviationColumns,

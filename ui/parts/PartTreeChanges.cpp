@@ -21,6 +21,7 @@ bool bearsOnFigures(const RecordRef &record)
     case RecordType::Step:
     case RecordType::WorkSession:
     case RecordType::Squawk:
+    case RecordType::Fastener:
     case RecordType::Media:
         return true;
     default:
@@ -45,7 +46,7 @@ void PartTreeModel::apply(const ChangeNotice &notice)
     }
     if (std::ranges::any_of(notice.touched, bearsOnFigures)) {
         const FiguresByPart before = std::move(m_figures);
-        m_figures = figuresByPart(*notice.after);
+        m_figures = figuresByPart(*notice.after, m_session.today());
         touchFigures(before);
     }
     for (const RecordRef &record : notice.touched) {

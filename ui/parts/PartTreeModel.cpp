@@ -98,7 +98,7 @@ void PartTreeModel::reset()
     beginResetModel();
     m_shape = shapeOf(*m_session.records());
     indexParents();
-    m_figures = figuresByPart(*m_session.records());
+    m_figures = figuresByPart(*m_session.records(), m_session.today());
     endResetModel();
 }
 

@@ -4,6 +4,7 @@
 
 #include "ui/convert/QtText.h"
 #include "ui/parts/SectionActsBar.h"
+#include "ui/parts/SectionAside.h"
 #include "ui/parts/SectionModel.h"
 #include "ui/parts/StepMoves.h"
 #include "ui/parts/StepPicture.h"
@@ -16,6 +17,7 @@
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -46,6 +48,10 @@ SectionList::SectionList(Session &session, ActLine &ask, QWidget *parent)
     , m_halves(new QSplitter(Qt::Vertical, this))
     , m_formArea(new QScrollArea(this))
     , m_forms(new QStackedWidget(this))
+    , m_lower(new QWidget(this))
+    , m_asideArea(new QScrollArea(this))
+    , m_asides(new QStackedWidget(this))
+    , m_keys(new QLabel(this))
 {
     build();
     buildView();
@@ -59,7 +65,7 @@ void SectionList::build()
     m_formArea->setWidget(m_forms);
     m_halves->setChildrenCollapsible(false);
     m_halves->addWidget(buildUpper());
-    m_halves->addWidget(m_formArea);
+    m_halves->addWidget(buildLower());
     m_halves->setStretchFactor(0, 3);
     m_halves->setStretchFactor(1, 2);
     m_halves->setSizes({300, 240});
@@ -93,6 +99,9 @@ QWidget *SectionList::buildUpper()
     layout->addWidget(m_stack, 1);
     layout->addLayout(newLine);
     layout->addWidget(m_acts);
+    m_keys->setForegroundRole(QPalette::PlaceholderText);
+    m_keys->setWordWrap(true);
+    layout->addWidget(m_keys);
     return upper;
 }
 
@@ -109,6 +118,7 @@ void SectionList::buildView()
     m_view->setTabKeyNavigation(false);
     m_view->header()->setStretchLastSection(false);
     m_view->header()->setResizeContentsPrecision(60);
+    m_view->installEventFilter(this);
     connect(m_view, &QTreeView::activated, this, &SectionList::openCurrent);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this] { showCurrent(); });
@@ -132,18 +142,6 @@ void SectionList::buildKeys()
     addKey(QKeySequence(Qt::ALT | Qt::Key_Down), &SectionList::moveDown);
 }
 
-RecordForm *SectionList::form()
-{
-    if (!m_section->form)
-        return nullptr;
-    RecordForm *&form = m_formOf[m_section];
-    if (!form) {
-        form = new RecordForm(m_session, m_section->type, m_section->form(), m_forms);
-        m_forms->addWidget(form);
-    }
-    return form;
-}
-
 void SectionList::show(const PartSection &section, Id<Component> part, bool isWithBelow)
 {
     m_section = &section;
@@ -159,28 +157,66 @@ void SectionList::show(const PartSection &section, Id<Component> part, bool isWi
         m_new->setAccessibleName(m_new->placeholderText());
     }
     m_drawn->setVisible(section.type == RecordType::Step);
+    m_keys->setText(keyWords());
     fitColumns();
     updateEmptiness();
     showCurrent();
+}
+
+/// The words of a log entry stand last, those of everything else first.
+int SectionList::wideColumn() const
+{
+    return m_section->type == RecordType::WorkSession ? m_model->columnCount() - 1 : 0;
 }
 
 /// One column takes the room that the others leave; none of them takes much.
 void SectionList::fitColumns()
 {
     QHeaderView *header = m_view->header();
-    const int columns = m_model->columnCount();
     constexpr int widest = 132;
     constexpr int leeway = 12;
-    const bool isLog = m_section->type == RecordType::WorkSession;
-    for (int column = 0; column < columns; ++column) {
-        const bool isWide = column == (isLog ? columns - 1 : 0);
-        header->setSectionResizeMode(column, isWide ? QHeaderView::Stretch
-                                                    : QHeaderView::Interactive);
-        if (!isWide) {
+    for (int column = 0; column < m_model->columnCount(); ++column) {
+        header->setSectionResizeMode(column, QHeaderView::Interactive);
+        if (column != wideColumn()) {
             m_view->resizeColumnToContents(column);
             header->resizeSection(column, std::min(header->sectionSize(column) + leeway, widest));
         }
     }
+    fitWideColumn();
+}
+
+/// Where the others leave too little, they go on beyond the edge.
+void SectionList::fitWideColumn()
+{
+    constexpr int least = 170;
+    QHeaderView *header = m_view->header();
+    int others = 0;
+    for (int column = 0; column < m_model->columnCount(); ++column)
+        others += column == wideColumn() ? 0 : header->sectionSize(column);
+    if (m_model->columnCount() > 0)
+        header->resizeSection(wideColumn(), std::max(least, m_view->viewport()->width() - others));
+}
+
+void SectionList::setFilter(std::function<bool(std::int64_t id)> filter)
+{
+    m_model->setFilter(std::move(filter));
+    updateEmptiness();
+    showCurrent();
+}
+
+int SectionList::count() const
+{
+    return m_model->rowCount();
+}
+
+void SectionList::setWhenEmpty(const QString &sentence)
+{
+    m_nothing->setText(sentence);
+}
+
+void SectionList::startNew()
+{
+    m_new->setFocus(Qt::ShortcutFocusReason);
 }
 
 void SectionList::choose(RecordRef record)
@@ -212,13 +248,20 @@ void SectionList::showCurrent()
 {
     const RecordRef record = current();
     RecordForm *shown = form();
-    m_formArea->setVisible(shown && record.id != 0);
+    SectionAside *beside = aside();
+    m_lower->setVisible(shown && record.id != 0);
+    m_asideArea->setVisible(beside != nullptr);
+    if (beside) {
+        m_asides->setCurrentWidget(beside);
+        beside->present(record.id);
+    }
     if (shown) {
         m_forms->setCurrentWidget(shown);
         shown->show(record.id);
     }
     m_picture->setCurrent(record.type == RecordType::Step ? record.id : 0);
     m_acts->show(*m_section, record.id);
+    Q_EMIT currentChanged(record);
 }
 
 void SectionList::updateEmptiness()
@@ -228,6 +271,7 @@ void SectionList::updateEmptiness()
                      : isPicture              ? static_cast<QWidget *>(m_picture)
                                               : static_cast<QWidget *>(m_view);
     m_stack->setCurrentWidget(shown);
+    m_keys->setVisible(!m_keys->text().isEmpty() && m_model->rowCount() > 0);
     if (shown != m_picture)
         return;
     m_picture->show(m_model->rows());
@@ -262,6 +306,12 @@ void SectionList::addNew()
     const std::string words = toStd(m_new->text());
     if (words.empty())
         return;
+    if (const QString why =
+            m_section->whyNotAdd ? m_section->whyNotAdd(m_session, m_new->text()) : QString();
+        !why.isEmpty()) {
+        m_session.complain(why);
+        return;
+    }
     std::int64_t added = 0;
     const QString where = m_part ? partName(*m_session.records(), m_part)
                                  : QCoreApplication::translate("Section", m_section->title);

@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <map>
 #include <vector>
 
@@ -22,6 +23,7 @@ namespace lastrivet::ui {
 
 class ActLine;
 class SectionActsBar;
+class SectionAside;
 class SectionModel;
 class StepPicture;
 
@@ -36,10 +38,27 @@ public:
     /// No part stands for the whole aircraft.
     void show(const PartSection &section, Id<Component> part, bool isWithBelow);
     void choose(RecordRef record);
+    /// Leaves out records that it does not hold for.
+    void setFilter(std::function<bool(std::int64_t id)> filter);
+    /// The chosen record; id 0 for none.
+    RecordRef current() const;
+    /// Every chosen record, from top to bottom.
+    std::vector<RecordRef> chosen() const;
+    int count() const;
+    /// What stands where nothing is listed.
+    void setWhenEmpty(const QString &sentence);
+    /// Puts the cursor into the line for a new one.
+    void startNew();
     void apply(const ChangeNotice &notice);
     void applyAnswer();
     QTreeView &view() const { return *m_view; }
     SectionActsBar &acts() const { return *m_acts; }
+
+Q_SIGNALS:
+    void currentChanged(lastrivet::RecordRef record);
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
     void build();
@@ -48,6 +67,8 @@ private:
     void buildKeys();
     void addKey(const QKeySequence &keys, void (SectionList::*act)());
     void fitColumns();
+    void fitWideColumn();
+    int wideColumn() const;
     void showCurrent();
     void updateEmptiness();
     void addNew();
@@ -58,9 +79,11 @@ private:
     void moveDown() { moveSteps(1); }
     void moveSteps(int by);
     void showPicture(bool isShown);
-    RecordRef current() const;
-    std::vector<RecordRef> chosen() const;
+    bool runKey(int key);
     RecordForm *form();
+    SectionAside *aside();
+    QWidget *buildLower();
+    QString keyWords() const;
 
     Session &m_session;
     ActLine &m_ask;
@@ -79,6 +102,11 @@ private:
     QScrollArea *m_formArea;
     QStackedWidget *m_forms;
     std::map<const PartSection *, RecordForm *> m_formOf;
+    QWidget *m_lower;
+    QScrollArea *m_asideArea;
+    QStackedWidget *m_asides;
+    std::map<const PartSection *, SectionAside *> m_asideOf;
+    QLabel *m_keys;
 };
 
 } // namespace lastrivet::ui

@@ -84,9 +84,17 @@ void SectionModel::fill()
     std::vector<RecordRef> rows;
     const auto records = m_session.records();
     for (const std::int64_t id :
-         m_section->collect(*records, partsShown(*records, m_part, m_isWithBelow)))
-        rows.push_back({m_section->type, id});
+         m_section->collect(*records, partsShown(*records, m_part, m_isWithBelow))) {
+        if (!m_filter || m_filter(id))
+            rows.push_back({m_section->type, id});
+    }
     setRows(rows);
+}
+
+void SectionModel::setFilter(Filter filter)
+{
+    m_filter = std::move(filter);
+    fill();
 }
 
 void SectionModel::apply(const ChangeNotice &notice)
@@ -116,11 +124,29 @@ QVariant SectionModel::data(const QModelIndex &index, int role) const
         if (!column.isTicked)
             return {};
         return column.isTicked(*records, id) ? Qt::Checked : Qt::Unchecked;
+    case Qt::DecorationRole:
+        return column.tone ? markOf(column.tone(m_session, id)) : QVariant();
     case Qt::TextAlignmentRole:
         return QVariant((column.isNumber ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     default:
         return {};
     }
+}
+
+QVariant SectionModel::markOf(Tone tone) const
+{
+    const Theme &theme = m_session.theme();
+    switch (tone) {
+    case Tone::Plain:
+        return {};
+    case Tone::Settled:
+        return theme.icon(QStringLiteral("marks/settled"), theme.colours().clear);
+    case Tone::Soon:
+        return theme.icon(QStringLiteral("marks/soon"), theme.colours().hold);
+    case Tone::Alert:
+        return theme.icon(QStringLiteral("marks/alert"), theme.colours().closedEarly);
+    }
+    return {};
 }
 
 bool SectionModel::setData(const QModelIndex &index, const QVariant &value, int role)
@@ -152,6 +178,11 @@ bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QSt
     if (text == column.text(m_session, id))
         return false;
     const QString what = QCoreApplication::translate("Section", column.title).toLower();
+    if (const QString why = column.whyNot ? column.whyNot(m_session, id, text) : QString();
+        !why.isEmpty()) {
+        m_session.complain(why);
+        return false;
+    }
     bool isUnderstood = false;
     const bool isDone = m_session.change(
         tr("%1: %2 changed").arg(nameOf(id), what),

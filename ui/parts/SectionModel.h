@@ -6,6 +6,9 @@
 #include "ui/parts/PartSection.h"
 #include "ui/widgets/RecordRowsModel.h"
 
+#include <cstdint>
+#include <functional>
+
 namespace lastrivet::ui {
 
 class Session;
@@ -19,6 +22,9 @@ public:
 
     /// No part stands for the whole aircraft.
     void show(const PartSection &section, Id<Component> part, bool isWithBelow);
+    /// Leaves out records that it does not hold for; none lists all again.
+    using Filter = std::function<bool(std::int64_t id)>;
+    void setFilter(Filter filter);
     void apply(const ChangeNotice &notice);
     void applyAnswer() { touchAll(); }
 
@@ -39,11 +45,13 @@ private:
     bool tick(const SectionColumn &column, std::int64_t id, bool isTicked);
     bool write(const SectionColumn &column, std::int64_t id, const QString &text);
     QString nameOf(std::int64_t id) const;
+    QVariant markOf(Tone tone) const;
 
     Session &m_session;
     const PartSection *m_section;
     Id<Component> m_part;
     bool m_isWithBelow = true;
+    Filter m_filter;
 };
 
 /// How many records a section has for these parts.

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/SectionRecords.h"
 
+#include "core/fasteners/FastenerLine.h"
+#include "core/measuring/MeasurementLine.h"
 #include "core/project/acts/BulletinActs.h"
 #include "core/project/acts/DeviationActs.h"
 #include "core/project/acts/SquawkActs.h"
@@ -145,12 +147,16 @@ std::int64_t newSquawk(Edit &edit, Id<Component> part, const std::string &words)
 
 std::int64_t newFastener(Edit &edit, Id<Component> part, const std::string &words)
 {
-    return edit.put(Fastener{.component_id = part, .place = words}).value();
+    Fastener fastener = *fasteners::readFastenerLine(words);
+    fastener.component_id = part;
+    return edit.put(std::move(fastener)).value();
 }
 
 std::int64_t newMeasurement(Edit &edit, Id<Component> part, const std::string &words)
 {
-    return edit.put(Measurement{.component_id = part, .what = words}).value();
+    Measurement measurement = *measuring::readMeasurementLine(words);
+    measurement.component_id = part;
+    return edit.put(std::move(measurement)).value();
 }
 
 std::int64_t newDeviation(Edit &edit, Id<Component> part, const std::string &words)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/project/Edit.h"
+#include "ui/parts/PartSection.h"
 
 #include <QString>
 
@@ -40,6 +41,8 @@ QString torqueLimits(const Session &session, std::int64_t id);
 QString torqueValue(const Session &session, std::int64_t id);
 QString markedOn(const Session &session, std::int64_t id);
 QString lockedBy(const Session &session, std::int64_t id);
+QString fastenerStands(const Session &session, std::int64_t id);
+Tone fastenerTone(const Session &session, std::int64_t id);
 bool isFitted(const Records &records, std::int64_t id);
 bool isMarked(const Records &records, std::int64_t id);
 bool isLocked(const Records &records, std::int64_t id);
@@ -52,6 +55,8 @@ QString measurementWhat(const Session &session, std::int64_t id);
 QString measurementLimits(const Session &session, std::int64_t id);
 QString measurementValue(const Session &session, std::int64_t id);
 QString measuredOn(const Session &session, std::int64_t id);
+QString measurementStands(const Session &session, std::int64_t id);
+Tone measurementTone(const Session &session, std::int64_t id);
 bool writeMeasurement(Edit &edit, std::int64_t id, const QString &text);
 
 QString deviationTitle(const Session &session, std::int64_t id);

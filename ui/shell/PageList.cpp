@@ -10,6 +10,7 @@
 #include "ui/photos/PhotosPage.h"
 #include "ui/shell/RecordsPage.h"
 #include "ui/squawks/SquawksPage.h"
+#include "ui/stores/StoresPage.h"
 #include "ui/today/TodayPage.h"
 
 #include <QCoreApplication>
@@ -54,7 +55,7 @@ std::span<const PageDescription> pageList()
         {PageId::Photos, QT_TRANSLATE_NOOP("Page", "Photos"), QStringLiteral("pages/photos"),
          make<PhotosPage>},
         {PageId::Stores, QT_TRANSLATE_NOOP("Page", "Stores"), QStringLiteral("pages/stores"),
-         makeRecords<PartLine, MaterialLot, MaterialUse, Tool, Expense>},
+         make<StoresPage>},
         {PageId::Hours, QT_TRANSLATE_NOOP("Page", "Hours"), QStringLiteral("pages/hours"),
          makeRecords<WorkSession, Person>},
         {PageId::Certificate, QT_TRANSLATE_NOOP("Page", "Certificate"),

@@ -76,6 +76,8 @@ QString mendWords(const Blocker &blocker, bool isWorkable)
 QString attentionIcon(today::AttentionKind kind)
 {
     switch (kind) {
+    case today::AttentionKind::FingerTight:
+        return QStringLiteral("marks/alert");
     case today::AttentionKind::OutOfReach:
         return QStringLiteral("actions/reopen");
     case today::AttentionKind::ClosedEarly:

@@ -28,6 +28,8 @@ ActLine::ActLine(Session &session, QWidget *parent)
     , m_duration(new QLineEdit(this))
     , m_personLabel(new QLabel(this))
     , m_person(new RecordLine(session, RecordType::Person, this))
+    , m_toolLabel(new QLabel(this))
+    , m_tool(new RecordLine(session, RecordType::Tool, this))
     , m_why(new QLabel(this))
     , m_confirm(new QPushButton(this))
 {
@@ -50,10 +52,12 @@ void ActLine::build()
     form->addRow(m_dayLabel, m_day);
     form->addRow(m_durationLabel, m_duration);
     form->addRow(m_personLabel, m_person);
+    form->addRow(m_toolLabel, m_tool);
     m_textLabel->setBuddy(m_text);
     m_dayLabel->setBuddy(m_day);
     m_durationLabel->setBuddy(m_duration);
     m_personLabel->setBuddy(m_person);
+    m_toolLabel->setBuddy(m_tool);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(m_confirm);
     buttons->addWidget(leaveButton);
@@ -70,6 +74,7 @@ void ActLine::build()
     connect(m_day, &QLineEdit::returnPressed, this, &ActLine::confirm);
     connect(m_duration, &QLineEdit::returnPressed, this, &ActLine::confirm);
     connect(m_person, &QLineEdit::returnPressed, this, &ActLine::confirm);
+    connect(m_tool, &QLineEdit::returnPressed, this, &ActLine::confirm);
 }
 
 void ActLine::ask(const Question &question, Act act)
@@ -90,9 +95,12 @@ void ActLine::ask(const Question &question, Act act)
     m_personLabel->setText(question.personLabel);
     m_person->setChosen(question.person.value());
     m_person->setAccessibleName(question.personLabel);
+    m_toolLabel->setText(question.toolLabel);
+    m_tool->setChosen(question.tool.value());
+    m_tool->setAccessibleName(question.toolLabel);
     for (const auto &[label, field] :
          {std::pair<QLabel *, QWidget *>{m_textLabel, m_text}, {m_dayLabel, m_day},
-          {m_durationLabel, m_duration}, {m_personLabel, m_person}}) {
+          {m_durationLabel, m_duration}, {m_personLabel, m_person}, {m_toolLabel, m_tool}}) {
         label->setVisible(!label->text().isEmpty());
         field->setVisible(!label->text().isEmpty());
     }
@@ -117,8 +125,9 @@ void ActLine::explain(const QString &why, QWidget *field)
 std::optional<ActLine::Answer> ActLine::answer()
 {
     m_person->settle();
+    m_tool->settle();
     Answer given{m_text->text().trimmed(), std::nullopt, Id<Person>{m_person->chosen()},
-                 entry::parseDuration(toStd(m_duration->text()))};
+                 entry::parseDuration(toStd(m_duration->text())), Id<Tool>{m_tool->chosen()}};
     given.day = entry::parseDayText(toStd(m_day->text()), m_session.today());
     if (!given.day)
         given.day = parseDay(m_day->text());

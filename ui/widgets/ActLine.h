@@ -6,6 +6,7 @@
 #include "core/base/Minutes.h"
 #include "core/base/Moment.h"
 #include "core/records/Person.h"
+#include "core/records/Tool.h"
 
 #include <QFrame>
 
@@ -37,6 +38,9 @@ public:
         std::optional<Minutes> duration;
         QString personLabel;
         Id<Person> person;
+        /// May stay open.
+        QString toolLabel{};
+        Id<Tool> tool{};
         /// What the text is completed with when it must not stay empty.
         QString textMissing;
     };
@@ -46,6 +50,7 @@ public:
         std::optional<Moment> day;
         Id<Person> person;
         std::optional<Minutes> duration;
+        Id<Tool> tool{};
     };
     /// True when it was done; else the question stays.
     using Act = std::function<bool(const Answer &)>;
@@ -80,6 +85,8 @@ private:
     QLineEdit *m_duration;
     QLabel *m_personLabel;
     RecordLine *m_person;
+    QLabel *m_toolLabel;
+    RecordLine *m_tool;
     QLabel *m_why;
     QPushButton *m_confirm;
 };

@@ -4,7 +4,9 @@
 
 #include "core/entry/DayText.h"
 #include "core/entry/DurationText.h"
+#include "core/stores/MoneyText.h"
 #include "ui/convert/FieldText.h"
+#include "ui/convert/MoneyText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/LongText.h"
@@ -59,6 +61,8 @@ public:
     void show(const void *record) override
     {
         m_shown = fieldText(*m_session.records(), m_field, record);
+        if (isMoney(m_field))
+            m_currency = currencyOf(m_field, record);
         m_line->setText(m_shown);
         m_line->setCursorPosition(0);
         m_line->setModified(false);
@@ -70,7 +74,9 @@ public:
             return;
         m_line->setModified(false);
         const QString text = m_line->text().trimmed();
-        if (m_field.type == FieldType::Text) {
+        if (isMoney(m_field) && !text.isEmpty()) {
+            settleMoney(text);
+        } else if (m_field.type == FieldType::Text) {
             Q_EMIT committed(assignText(m_field, toStd(text)));
         } else if (const auto value = read(text)) {
             Q_EMIT committed(assignScalar(m_field, *value));
@@ -81,6 +87,25 @@ public:
     }
 
 private:
+    /// An amount in the record's currency; one without gets the currency that was written, or the
+    /// project's.
+    void settleMoney(const QString &text)
+    {
+        const std::string usual =
+            m_currency.empty() ? m_session.records()->project.currency : m_currency;
+        const auto money = stores::readMoney(toStd(text), usual);
+        if (!money || (!m_currency.empty() && money->currency != m_currency)) {
+            m_line->setText(m_shown);
+            Q_EMIT refused(money ? tr("This is kept in %1; change its currency first.")
+                                       .arg(toQt(m_currency))
+                                 : inWords(money.reason()));
+            return;
+        }
+        Q_EMIT committed([&field = m_field, money = *money](void *record) {
+            currencyOf(field, record) = money.currency;
+            return field.assign(record, Scalar{money.minor_units});
+        });
+    }
     std::optional<Scalar> read(const QString &text) const
     {
         if (text.isEmpty())
@@ -122,6 +147,8 @@ private:
     const Field &m_field;
     QLineEdit *m_line;
     QString m_shown;
+    /// Of the record that is shown, where the field is an amount.
+    std::string m_currency;
 };
 
 class LongEditor final : public FieldEditor {

@@ -15,6 +15,14 @@ namespace lastrivet::ui {
 
 namespace {
 
+/// Marks say how urgent a row is; all other icons only what it is about.
+QColor colourOf(const QString &icon, const Colours &colours)
+{
+    if (icon == QLatin1String("marks/alert"))
+        return colours.closedEarly;
+    return icon == QLatin1String("marks/soon") ? colours.hold : colours.quietText;
+}
+
 constexpr int side = 8;
 constexpr int above = 5;
 
@@ -30,7 +38,7 @@ void paintMark(QPainter &painter, const QRectF &place, const ListRow &row, const
     else if (row.severity)
         paintSeverity(painter, place, *row.severity, colours);
     else if (!row.icon.isEmpty())
-        paintSvg(painter, place, row.icon, colours.quietText);
+        paintSvg(painter, place, row.icon, colourOf(row.icon, colours));
 }
 
 bool hasMark(const ListRow &row)

@@ -253,10 +253,10 @@ TEST_CASE("A section writes torque and day together, and refuses words that are 
     model.show(ui::partSections()[std::size_t(ui::sectionFor(RecordType::Fastener))],
                workshop.wing, true);
     REQUIRE(model.rowCount() == 1);
-    CHECK(model.setData(model.index(0, 3), QStringLiteral("22.5"), Qt::EditRole));
+    CHECK(model.setData(model.index(0, 2), QStringLiteral("22.5"), Qt::EditRole));
     CHECK(session->records()->find(bolt)->torque_value == 22.5);
     CHECK(session->records()->find(bolt)->torqued_on == session->today());
-    CHECK_FALSE(model.setData(model.index(0, 3), QStringLiteral("tight"), Qt::EditRole));
+    CHECK_FALSE(model.setData(model.index(0, 2), QStringLiteral("tight"), Qt::EditRole));
     CHECK(session->records()->find(bolt)->torque_value == 22.5);
     CHECK(model.setData(model.index(0, 4), Qt::Checked, Qt::CheckStateRole));
     CHECK(session->records()->find(bolt)->marked_on == session->today());

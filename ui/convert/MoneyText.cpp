@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/convert/MoneyText.h"
+
+#include "core/records/Expense.h"
+#include "core/records/PartLine.h"
+#include "core/stores/MoneyText.h"
+#include "ui/convert/QtText.h"
+
+#include <QLocale>
+#include <QStringList>
+
+namespace lastrivet::ui {
+
+QString figureText(const Money &money)
+{
+    const QString plain = toQt(stores::figureOf(money));
+    const bool isNegative = plain.startsWith(QLatin1Char('-'));
+    const QStringList parts = plain.mid(isNegative ? 1 : 0).split(QLatin1Char('.'));
+    const QLocale locale;
+    QString figure = locale.toString(parts.front().toULongLong());
+    if (parts.size() > 1)
+        figure += locale.decimalPoint() + parts.back();
+    return isNegative ? locale.negativeSign() + figure : figure;
+}
+
+QString moneyText(const Money &money)
+{
+    return money.currency.empty()
+               ? figureText(money)
+               : QStringLiteral("%1 %2").arg(figureText(money), toQt(money.currency));
+}
+
+QString moneyText(const std::vector<Money> &amounts)
+{
+    QStringList words;
+    for (const Money &amount : amounts)
+        words << moneyText(amount);
+    return words.isEmpty() ? QStringLiteral("0") : words.join(QStringLiteral(" + "));
+}
+
+bool isMoney(const Field &field)
+{
+    return field.name == "unit_price" || field.name == "amount";
+}
+
+std::string &currencyOf(const Field &field, void *record)
+{
+    return field.name == "unit_price" ? static_cast<PartLine *>(record)->currency
+                                      : static_cast<Expense *>(record)->currency;
+}
+
+const std::string &currencyOf(const Field &field, const void *record)
+{
+    return field.name == "unit_price" ? static_cast<const PartLine *>(record)->currency
+                                      : static_cast<const Expense *>(record)->currency;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/Money.h"
+#include "core/records/Description.h"
+
+#include <QString>
+
+#include <string>
+#include <vector>
+
+namespace lastrivet::ui {
+
+/// The amount as the locale parts its figures, without its currency: "1,234.50". Exact.
+QString figureText(const Money &money);
+/// With its currency behind it: "1,234.50 CAD".
+QString moneyText(const Money &money);
+/// Several amounts, each in its currency; "0" for none.
+QString moneyText(const std::vector<Money> &amounts);
+
+/// True for a field that holds minor units of the record's currency.
+bool isMoney(const Field &field);
+/// The currency of a record with such a field.
+std::string &currencyOf(const Field &field, void *record);
+const std::string &currencyOf(const Field &field, const void *record);
+
+} // namespace lastrivet::ui

@@ -1,0 +1,252 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/HardwareActs.h"
+
+#include "core/fasteners/FastenerLine.h"
+#include "core/fasteners/TorqueProposal.h"
+#include "core/measuring/MeasurementLine.h"
+#include "core/project/acts/BenchActs.h"
+#include "ui/convert/QtText.h"
+#include "ui/parts/MeasurementPanel.h"
+#include "ui/parts/TorquePanel.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/ActLine.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <array>
+
+namespace lastrivet::ui::sections {
+
+namespace {
+
+using Ids = std::vector<std::int64_t>;
+
+QString tr(const char *text, int count = -1)
+{
+    return QCoreApplication::translate("HardwareActs", text, nullptr, count);
+}
+
+QString number(double value)
+{
+    return QLocale().toString(value, 'g', 6);
+}
+
+std::optional<double> readNumber(const QString &text)
+{
+    bool isNumber = false;
+    const double value = QLocale().toDouble(text, &isNumber);
+    return isNumber ? std::optional(value) : std::nullopt;
+}
+
+/// The place of one, or how many lines they are.
+QString nameOf(const Records &records, const std::vector<Id<Fastener>> &fasteners)
+{
+    return fasteners.size() == 1 ? toQt(records.find(fasteners.front())->place)
+                                 : tr("%n lines of fasteners", int(fasteners.size()));
+}
+
+/// Does something to those of the fasteners that still need it, as one change.
+template <class Needs, class Doing>
+void doAll(Session &session, const Ids &ids, const char *label, Needs needs, Doing act)
+{
+    const auto records = session.records();
+    std::vector<Id<Fastener>> open;
+    for (const std::int64_t id : ids) {
+        const Id<Fastener> fastener{id};
+        if (needs(*records->find(fastener)))
+            open.push_back(fastener);
+    }
+    if (open.empty())
+        return;
+    session.change(tr(label).arg(nameOf(*records, open)), [&](Edit &edit) {
+        for (const Id<Fastener> id : open)
+            act(edit, id, edit.today());
+    });
+}
+
+void fit(Session &session, ActLine &, const Ids &ids)
+{
+    doAll(
+        session, ids, QT_TRANSLATE_NOOP("HardwareActs", "%1: fitted"),
+        [](const Fastener &fastener) { return !fastener.fitted_on && !fastener.removed_on; },
+        acts::fitFastener);
+}
+
+void seal(Session &session, ActLine &, const Ids &ids)
+{
+    doAll(
+        session, ids, QT_TRANSLATE_NOOP("HardwareActs", "%1: sealed"),
+        [](const Fastener &fastener) { return fastener.torqued_on && !fastener.marked_on; },
+        acts::markFastener);
+}
+
+void lock(Session &session, ActLine &, const Ids &ids)
+{
+    doAll(
+        session, ids, QT_TRANSLATE_NOOP("HardwareActs", "%1: locked"),
+        [](const Fastener &fastener) { return fastener.fitted_on && !fastener.locked_on; },
+        acts::lockFastener);
+}
+
+/// "56 to 76 in-lb, drag included"
+QString limitsOnWrench(const Fastener &fastener)
+{
+    const double drag = fastener.torque_drag.value_or(0);
+    const QString unit = toQt(word(fastener.torque_unit));
+    if (fastener.torque_min && fastener.torque_max)
+        return tr("Torque on the wrench, %1 to %2 %3")
+            .arg(number(*fastener.torque_min + drag), number(*fastener.torque_max + drag), unit);
+    return tr("Torque on the wrench, %1").arg(unit);
+}
+
+/// The wrench that was used last is the one in the hand.
+Id<Tool> lastWrench(const Records &records)
+{
+    const Fastener *last = nullptr;
+    for (const Fastener &fastener : records.fasteners) {
+        const bool isTorqued =
+            !fastener.withdrawn_on && fastener.torqued_on && records.findLive(fastener.tool_id);
+        if (isTorqued && (!last || !sortsBefore(*fastener.torqued_on, *last->torqued_on)))
+            last = &fastener;
+    }
+    return last ? last->tool_id : Id<Tool>{};
+}
+
+bool writeTorques(Session &session, const std::vector<Id<Fastener>> &fasteners,
+                  const ActLine::Answer &answer)
+{
+    const auto value = readNumber(answer.text);
+    if (!value || *value <= 0) {
+        session.complain(tr("“%1” is no torque.").arg(answer.text));
+        return false;
+    }
+    const QString name = nameOf(*session.records(), fasteners);
+    return session.change(tr("%1: torqued").arg(name), [&](Edit &edit) {
+        for (const Id<Fastener> fastener : fasteners) {
+            edit.update(fastener, [&](Fastener &changed) {
+                if (!changed.fitted_on)
+                    changed.fitted_on = edit.today();
+                if (answer.tool)
+                    changed.tool_id = answer.tool;
+            });
+            acts::torqueFastener(edit, fastener, edit.today(), *value);
+        }
+    });
+}
+
+void torque(Session &session, ActLine &ask, const Ids &ids)
+{
+    const auto records = session.records();
+    const Fastener &first = *records->find(Id<Fastener>{ids.front()});
+    std::vector<Id<Fastener>> chosen;
+    for (const std::int64_t id : ids)
+        chosen.push_back(Id<Fastener>{id});
+    const QString words =
+        ids.size() == 1 ? toQt(first.place)
+                        : tr("%n lines of fasteners, all to the same torque", int(ids.size()));
+    const Id<Tool> tool = records->findLive(first.tool_id) ? first.tool_id : lastWrench(*records);
+    ask.ask({.words = words,
+             .confirm = tr("Torqued"),
+             .textLabel = limitsOnWrench(first),
+             .toolLabel = tr("With"),
+             .tool = tool,
+             .textMissing = tr("Write the torque that the wrench showed.")},
+            [&session, chosen](const ActLine::Answer &answer) {
+                return writeTorques(session, chosen, answer);
+            });
+}
+
+constexpr std::array keys{
+    SectionKey{Qt::Key_F, QT_TRANSLATE_NOOP("Section", "fitted"), fit},
+    SectionKey{Qt::Key_T, QT_TRANSLATE_NOOP("Section", "torqued"), torque},
+    SectionKey{Qt::Key_S, QT_TRANSLATE_NOOP("Section", "sealed"), seal},
+    SectionKey{Qt::Key_L, QT_TRANSLATE_NOOP("Section", "locked"), lock},
+};
+
+bool isMeasured(const Records &records, std::int64_t id)
+{
+    return records.find(Id<Measurement>{id})->value.has_value();
+}
+
+/// The same thing once more: limits, unit and tool are those of the last time.
+void measureAgain(Session &session, ActLine &ask, std::int64_t id)
+{
+    const Id<Measurement> before{id};
+    const Measurement &record = *session.records()->find(before);
+    ask.ask(
+        {.words = tr("%1, measured again").arg(toQt(record.what)),
+         .confirm = tr("Measured"),
+         .textLabel = record.unit.empty() ? tr("Value") : tr("Value, %1").arg(toQt(record.unit)),
+         .dayLabel = tr("On"),
+         .toolLabel = tr("With"),
+         .tool = record.tool_id,
+         .textMissing = tr("Write the value.")},
+        [&session, before, what = toQt(record.what)](const ActLine::Answer &answer) {
+            const auto value = readNumber(answer.text);
+            if (!value) {
+                session.complain(tr("“%1” is no number.").arg(answer.text));
+                return false;
+            }
+            return session.change(tr("%1: measured again").arg(what), [&](Edit &edit) {
+                Measurement again = *edit.records().find(before);
+                again.id = {};
+                again.value = value;
+                again.measured_on = answer.day;
+                again.tool_id = answer.tool;
+                again.planned_on.reset();
+                again.accepted_on.reset();
+                again.accepted_by = {};
+                again.accepted_basis.clear();
+                again.note.clear();
+                edit.put(std::move(again));
+            });
+        });
+}
+
+constexpr std::array measurementsOffered{
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Measure again…"), isMeasured, measureAgain},
+};
+
+} // namespace
+
+QString whyNotFastener(const Session &, const QString &words)
+{
+    const auto read = fasteners::readFastenerLine(toStd(words));
+    return read ? QString() : inWords(read.reason());
+}
+
+QString whyNotFastenerFields(const void *fastener)
+{
+    const auto why = fasteners::whyNotLimits(*static_cast<const Fastener *>(fastener));
+    return why ? inWords(*why) : QString();
+}
+
+std::span<const SectionKey> fastenerKeys()
+{
+    return keys;
+}
+
+SectionAside *torquePanel(Session &session, QWidget *parent)
+{
+    return new TorquePanel(session, parent);
+}
+
+QString whyNotMeasurement(const Session &, const QString &words)
+{
+    const auto read = measuring::readMeasurementLine(toStd(words));
+    return read ? QString() : inWords(read.reason());
+}
+
+std::span<const SectionAct> measurementActs()
+{
+    return measurementsOffered;
+}
+
+SectionAside *measurementPanel(Session &session, QWidget *parent)
+{
+    return new MeasurementPanel(session, parent);
+}
+
+} // namespace lastrivet::ui::sections

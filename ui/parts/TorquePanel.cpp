@@ -1,0 +1,220 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/TorquePanel.h"
+
+#include "core/fasteners/TorqueUnits.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QString number(double value)
+{
+    return QLocale().toString(value, 'g', 4);
+}
+
+QString unitOf(const Fastener &fastener)
+{
+    return toQt(word(fastener.torque_unit));
+}
+
+QLabel *wrapped(QWidget *parent)
+{
+    auto *label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+} // namespace
+
+TorquePanel::TorquePanel(Session &session, QWidget *parent)
+    : SectionAside(parent)
+    , m_session(session)
+    , m_nut(new QComboBox(this))
+    , m_limits(wrapped(this))
+    , m_source(wrapped(this))
+    , m_drag(wrapped(this))
+    , m_take(new QPushButton(tr("Take these limits"), this))
+    , m_lever(new QLineEdit(this))
+    , m_extension(new QLineEdit(this))
+    , m_setting(wrapped(this))
+{
+    build();
+}
+
+void TorquePanel::build()
+{
+    m_nut->addItem(tr("nut in tension"), int(workshop::Nut::Tension));
+    m_nut->addItem(tr("nut in shear"), int(workshop::Nut::Shear));
+    m_nut->setAccessibleName(tr("How the nut is loaded"));
+    m_source->setForegroundRole(QPalette::PlaceholderText);
+    m_lever->setPlaceholderText(tr("grip to drive"));
+    m_extension->setPlaceholderText(tr("0 without one"));
+    auto *fields = new QFormLayout;
+    fields->addRow(tr("Lever of the wrench"), m_lever);
+    fields->addRow(tr("Extension"), m_extension);
+    m_lever->setAccessibleName(tr("Lever of the wrench"));
+    m_extension->setAccessibleName(tr("Extension"));
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(8, 0, 0, 0);
+    layout->setSpacing(6);
+    layout->addWidget(heading(tr("Torque by the table"), this));
+    layout->addWidget(m_nut, 0, Qt::AlignLeft);
+    layout->addWidget(m_limits);
+    layout->addWidget(m_drag);
+    layout->addWidget(m_take, 0, Qt::AlignLeft);
+    layout->addWidget(m_source);
+    layout->addWidget(heading(tr("On the wrench"), this));
+    layout->addLayout(fields);
+    layout->addWidget(m_setting);
+    layout->addStretch(1);
+    connect(m_nut, &QComboBox::activated, this, &TorquePanel::refresh);
+    connect(m_take, &QPushButton::clicked, this, &TorquePanel::take);
+    connect(m_lever, &QLineEdit::textEdited, this, &TorquePanel::refresh);
+    connect(m_extension, &QLineEdit::textEdited, this, &TorquePanel::refresh);
+}
+
+workshop::Nut TorquePanel::nut() const
+{
+    return workshop::Nut(m_nut->currentData().toInt());
+}
+
+/// Limits that are those of a nut in shear say how it is loaded.
+void TorquePanel::chooseNut(const Fastener &fastener)
+{
+    const auto shear = fasteners::proposalFor(fastener, workshop::Nut::Shear);
+    const bool isShear = shear && fastener.torque_max &&
+                         std::abs(*fastener.torque_max - shear->most) < 0.01 * shear->most;
+    m_nut->setCurrentIndex(isShear ? 1 : 0);
+}
+
+void TorquePanel::present(std::int64_t id)
+{
+    const bool isOther = m_id != Id<Fastener>{id};
+    m_id = Id<Fastener>{id};
+    const Fastener *fastener = m_session.records()->findLive(m_id);
+    if (fastener && isOther)
+        chooseNut(*fastener);
+    refresh();
+}
+
+void TorquePanel::refresh()
+{
+    const Fastener *fastener = m_session.records()->findLive(m_id);
+    setVisible(fastener != nullptr);
+    if (!fastener)
+        return;
+    sayProposal(*fastener);
+    sayWrench(*fastener);
+}
+
+void TorquePanel::sayProposal(const Fastener &fastener)
+{
+    const auto found = fasteners::proposalFor(fastener, nut());
+    m_proposal = found ? std::optional(*found) : std::nullopt;
+    m_source->setVisible(bool(found));
+    m_drag->setVisible(bool(found));
+    const bool isTaken =
+        found && fastener.torque_min == found->least && fastener.torque_max == found->most;
+    m_take->setVisible(found && !isTaken && !m_session.isReadOnly());
+    if (!found) {
+        m_limits->setText(inWords(found.reason()));
+        return;
+    }
+    const QString unit = unitOf(fastener);
+    m_limits->setText(tr("%1: %2 to %3 %4, and never above %5 %4.")
+                          .arg(toQt(found->thread), number(found->least), number(found->most), unit,
+                               number(found->allowed)));
+    QStringList words;
+    words << (found->drag > 0
+                  ? tr("With the drag of %1 added: %2 to %3 %4.")
+                        .arg(number(found->drag), number(found->setLeast()),
+                             number(found->setMost()), unit)
+                  : tr("No drag on record: read it off the wrench while the nut runs down, and it "
+                       "is added."));
+    if (const QString warning = dragWarning(fastener); !warning.isEmpty())
+        words << warning;
+    m_drag->setText(words.join(QLatin1Char('\n')));
+    m_source->setText(tr("%1; %2. For clean, dry threads; the drawing of the maker comes first.")
+                          .arg(toQt(found->source.document), toQt(found->source.verified)));
+}
+
+/// A worn self-locking nut runs down too easily.
+QString TorquePanel::dragWarning(const Fastener &fastener) const
+{
+    if (fastener.locking != Locking::SelfLockingNut || !fastener.torque_drag)
+        return {};
+    const double drag =
+        fasteners::converted(*fastener.torque_drag, fastener.torque_unit, TorqueUnit::InchPounds);
+    for (const auto &least : workshop::prevailingTorque(fastener.thread)) {
+        if (drag < least.minimum && !least.source.isFromMemory())
+            return tr("That is less than the %1 in-lb that %2 asks of a self-locking nut.")
+                .arg(number(least.minimum), toQt(least.source.document));
+    }
+    return {};
+}
+
+void TorquePanel::sayWrench(const Fastener &fastener)
+{
+    const auto least = fastener.torque_min ? fastener.torque_min
+                       : m_proposal        ? std::optional(m_proposal->least)
+                                           : std::nullopt;
+    const auto most = fastener.torque_max ? fastener.torque_max
+                      : m_proposal        ? std::optional(m_proposal->most)
+                                          : std::nullopt;
+    bool isLever = false;
+    bool isExtension = true;
+    const double lever = QLocale().toDouble(m_lever->text(), &isLever);
+    const double extension = m_extension->text().trimmed().isEmpty()
+                                 ? 0
+                                 : QLocale().toDouble(m_extension->text(), &isExtension);
+    if (!isLever || !isExtension || !most) {
+        m_setting->setText(most ? tr("Lever and extension in the same unit, from the middle of the "
+                                     "grip to the drive, and from there to the nut.")
+                                : tr("Without limits there is nothing to set."));
+        return;
+    }
+    const double drag = fastener.torque_drag.value_or(0);
+    const auto upper = fasteners::wrenchFor(most.value(), drag, lever, extension);
+    if (!upper) {
+        m_setting->setText(inWords(upper.reason()));
+        return;
+    }
+    const auto lower = least ? fasteners::wrenchFor(least.value(), drag, lever, extension) : upper;
+    m_setting->setText(
+        lower && *lower < *upper
+            ? tr("Set the wrench to %1 to %2 %3.")
+                  .arg(number(*lower), number(*upper), unitOf(fastener))
+            : tr("Set the wrench to at most %1 %2.").arg(number(*upper), unitOf(fastener)));
+}
+
+void TorquePanel::take()
+{
+    if (!m_proposal)
+        return;
+    const auto proposal = *m_proposal;
+    const QString place = toQt(m_session.records()->find(m_id)->place);
+    m_session.change(tr("%1: limits from the table").arg(place), [&](Edit &edit) {
+        edit.update(m_id, [&](Fastener &changed) {
+            changed.torque_min = proposal.least;
+            changed.torque_max = proposal.most;
+        });
+    });
+}
+
+} // namespace lastrivet::ui

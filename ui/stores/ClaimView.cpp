@@ -1,0 +1,128 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/stores/ClaimView.h"
+
+#include "core/base/Error.h"
+#include "core/exchange/WholeFile.h"
+#include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
+#include "ui/print/Language.h"
+#include "ui/prints/PrintTask.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <ostream>
+
+namespace lastrivet::ui {
+
+ClaimView::ClaimView(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_title(heading({}, this))
+    , m_language(new QComboBox(this))
+    , m_text(new QPlainTextEdit(this))
+{
+    m_chooseFile = [this](const QString &suggested) {
+        return QFileDialog::getSaveFileName(this, tr("Save the letter"), suggested,
+                                            tr("Text (*.txt)"));
+    };
+    build();
+}
+
+void ClaimView::build()
+{
+    for (const print::Language &language : print::languages())
+        m_language->addItem(language.name, int(language.id));
+    m_language->setCurrentIndex(
+        std::max(0, m_language->findData(int(usualChoices().wording.locale().language()))));
+    m_language->setAccessibleName(tr("Language of the letter"));
+    m_text->setAccessibleName(tr("The letter"));
+    m_text->setTabChangesFocus(true);
+    auto *copyIt = new QPushButton(tr("Copy"), this);
+    auto *saveIt = new QPushButton(tr("Save as…"), this);
+    auto *back = new QPushButton(tr("Back to the list"), this);
+    back->setProperty("flat", true);
+    setPrimary(*copyIt, true);
+    auto *line = new QHBoxLayout;
+    line->addWidget(m_title, 1);
+    line->addWidget(m_language);
+    line->addWidget(back);
+    line->addWidget(saveIt);
+    line->addWidget(copyIt);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(line);
+    layout->addWidget(m_text, 1);
+    connect(m_language, &QComboBox::activated, this, &ClaimView::write);
+    connect(copyIt, &QPushButton::clicked, this, &ClaimView::copy);
+    connect(saveIt, &QPushButton::clicked, this, &ClaimView::save);
+    connect(back, &QPushButton::clicked, this, &ClaimView::left);
+}
+
+void ClaimView::show(const stores::Claim &claim)
+{
+    m_claim = claim;
+    m_title->setText(claim.shipment.empty() ? tr("Letter about what named no shipment")
+                                            : tr("Letter: %1").arg(toQt(claim.shipment)));
+    write();
+    m_text->setFocus();
+}
+
+void ClaimView::write()
+{
+    const auto language = QLocale::Language(m_language->currentData().toInt());
+    const print::Wording wording = print::wordingIn(print::languageFor(language));
+    QStringList lines;
+    for (const Message &line : stores::letter(*m_session.records(), m_claim, m_session.today()))
+        lines << wording.text(line);
+    m_text->setPlainText(lines.join(QLatin1Char('\n')) + QLatin1Char('\n'));
+}
+
+QString ClaimView::text() const
+{
+    return m_text->toPlainText();
+}
+
+void ClaimView::copy()
+{
+    QApplication::clipboard()->setText(text());
+    m_session.say(tr("The letter is on the clipboard."));
+}
+
+void ClaimView::save()
+{
+    const QString name =
+        printFileName(tr("Claim"), m_session.today().text(), QStringLiteral(".txt"));
+    const QString file = m_chooseFile(QDir(documentsFolder()).filePath(name));
+    if (file.isEmpty())
+        return;
+    try {
+        const std::string written = text().toStdString();
+        exchange::writeWholeFile(toPath(file), [&](std::ostream &out) { out << written; });
+        m_session.say(tr("The letter is in %1.").arg(QDir::toNativeSeparators(file)));
+    } catch (const Fault &fault) {
+        m_session.complain(fault);
+    }
+}
+
+void ClaimView::keyPressEvent(QKeyEvent *event)
+{
+    if (event->key() == Qt::Key_Escape)
+        Q_EMIT left();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/stores/StoresPage.h"
+
+#include "ui/parts/SectionList.h"
+#include "ui/stores/DeliveryBoard.h"
+#include "ui/stores/ExpenseBoard.h"
+#include "ui/stores/MaterialBoard.h"
+#include "ui/stores/ToolBoard.h"
+#include "ui/widgets/Flow.h"
+
+#include <QButtonGroup>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+StoresPage::StoresPage(Session &session, QWidget *parent)
+    : Page(session, parent)
+    , m_deliveries(new DeliveryBoard(session, this))
+    , m_materials(new MaterialBoard(session, this))
+    , m_tools(new ToolBoard(session, this))
+    , m_expenses(new ExpenseBoard(session, this))
+    , m_buttons(new QButtonGroup(this))
+    , m_stack(new QStackedWidget(this))
+{
+    build();
+}
+
+void StoresPage::build()
+{
+    auto *bar = new QWidget(this);
+    auto *flow = new Flow(bar);
+    const std::pair<QString, StoreBoard *> boards[] = {
+        {tr("Packing lists"), m_deliveries},
+        {tr("Materials"), m_materials},
+        {tr("Tools"), m_tools},
+        {tr("Expenses"), m_expenses},
+    };
+    for (const auto &[title, board] : boards) {
+        auto *button = new QPushButton(title, bar);
+        button->setCheckable(true);
+        m_buttons->addButton(button, m_stack->addWidget(board));
+        flow->addWidget(button);
+    }
+    m_buttons->button(0)->setChecked(true);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(16, 12, 16, 8);
+    layout->setSpacing(8);
+    layout->addWidget(bar);
+    layout->addWidget(m_stack, 1);
+    connect(m_buttons, &QButtonGroup::idClicked, m_stack, &QStackedWidget::setCurrentIndex);
+}
+
+StoreBoard &StoresPage::boardOf(RecordType type) const
+{
+    switch (type) {
+    case RecordType::MaterialLot:
+    case RecordType::MaterialUse:
+        return *m_materials;
+    case RecordType::Tool:
+        return *m_tools;
+    case RecordType::Expense:
+        return *m_expenses;
+    default:
+        return *m_deliveries;
+    }
+}
+
+StoreBoard &StoresPage::shown() const
+{
+    return *static_cast<StoreBoard *>(m_stack->currentWidget());
+}
+
+void StoresPage::showBoard(RecordType type)
+{
+    StoreBoard &board = boardOf(type);
+    m_stack->setCurrentWidget(&board);
+    m_buttons->button(m_stack->currentIndex())->setChecked(true);
+}
+
+void StoresPage::showRecord(RecordRef record)
+{
+    if (record.id == 0)
+        return;
+    showBoard(record.type);
+    shown().showRecord(record);
+}
+
+void StoresPage::startNew()
+{
+    shown().list().startNew();
+}
+
+QWidget *StoresPage::firstFocus()
+{
+    return &shown().list().view();
+}
+
+void StoresPage::recordsChanged(const ChangeNotice &notice)
+{
+    for (StoreBoard *board :
+         std::initializer_list<StoreBoard *>{m_deliveries, m_materials, m_tools, m_expenses})
+        board->apply(notice);
+}
+
+void StoresPage::answerChanged()
+{
+    m_deliveries->applyAnswer();
+    m_materials->applyAnswer();
+}
+
+/// The marks of the lists are drawn in the colours of the theme.
+void StoresPage::themeChanged()
+{
+    for (StoreBoard *board :
+         std::initializer_list<StoreBoard *>{m_deliveries, m_materials, m_tools, m_expenses})
+        board->applyAnswer();
+}
+
+} // namespace lastrivet::ui
