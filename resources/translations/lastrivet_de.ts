@@ -63,6 +63,10 @@
         <source>torqued: %1</source>
         <translation>angezogen: %1</translation>
     </message>
+    <message>
+        <source>finger-tight · %1</source>
+        <translation>fingerfest · %1</translation>
+    </message>
 </context>
 <context>
     <name>Closing</name>
@@ -1229,6 +1233,95 @@
     <message>
         <source>zone</source>
         <translation>Zone</translation>
+    </message>
+</context>
+<context>
+    <name>HardwareActs</name>
+    <message>
+        <source>%1: fitted</source>
+        <translation>%1: eingebaut</translation>
+    </message>
+    <message>
+        <source>%1: sealed</source>
+        <translation>%1: versiegelt</translation>
+    </message>
+    <message>
+        <source>%1: locked</source>
+        <translation>%1: gesichert</translation>
+    </message>
+    <message>
+        <source>%1, measured again</source>
+        <translation>%1, noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>%1: measured again</source>
+        <translation>%1: noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>%1: torqued</source>
+        <translation>%1: angezogen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of fasteners</source>
+        <translation>
+            <numerusform>%n Zeile Verbindungselemente</numerusform>
+            <numerusform>%n Zeilen Verbindungselemente</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of fasteners, all to the same torque</source>
+        <translation>
+            <numerusform>%n Zeile Verbindungselemente</numerusform>
+            <numerusform>%n Zeilen Verbindungselemente, alle mit demselben Drehmoment</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>Torque on the wrench, %1</source>
+        <translation>Drehmoment am Schlüssel, %1</translation>
+    </message>
+    <message>
+        <source>Torque on the wrench, %1 to %2 %3</source>
+        <translation>Drehmoment am Schlüssel, %1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>Torqued</source>
+        <translation>Angezogen</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Value, %1</source>
+        <translation>Wert, %1</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Mit</translation>
+    </message>
+    <message>
+        <source>Write the torque that the wrench showed.</source>
+        <translation>Das Drehmoment gehört dazu, das der Schlüssel zeigte.</translation>
+    </message>
+    <message>
+        <source>Write the value.</source>
+        <translation>Der Wert gehört dazu.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number.</source>
+        <translation>„%1“ ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>“%1” is no torque.</source>
+        <translation>„%1“ ist kein Drehmoment.</translation>
     </message>
 </context>
 <context>
@@ -3643,10 +3736,6 @@
         <translation>{0}: Ereignis {1} öffnet, obwohl schon offen ist.</translation>
     </message>
     <message>
-        <source>{0}: fitted but not torqued</source>
-        <translation>{0}: eingebaut, aber nicht angezogen</translation>
-    </message>
-    <message>
         <source>{0}: fixed, not verified</source>
         <translation>{0}: behoben, nicht nachgeprüft</translation>
     </message>
@@ -5638,6 +5727,158 @@
         <source>“{0}” is no weight; write it as 84, 84 kg or 185 lb.</source>
         <translation>„{0}“ ist keine Masse; schreiben Sie 84, 84 kg oder 185 lb.</translation>
     </message>
+    <message>
+        <source>    Photographs: {0}</source>
+        <translation>    Fotos: {0}</translation>
+    </message>
+    <message>
+        <source>  {0} × {1}: expected on {2}</source>
+        <translation>  {0} × {1}: erwartet am {2}</translation>
+    </message>
+    <message>
+        <source>  {0} × {1}: listed {2}, received {3}</source>
+        <translation>  {0} × {1}: laut Liste {2}, erhalten {3}</translation>
+    </message>
+    <message>
+        <source>  {0} × {1}: received {2}, of these damaged {3}</source>
+        <translation>  {0} × {1}: erhalten {2}, davon beschädigt {3}</translation>
+    </message>
+    <message>
+        <source>A count is 0 or more.</source>
+        <translation>Eine Anzahl ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>A drag of {0} {2} is more than the {1} {2} that the nut is tightened to: something is wrong with the nut, the bolt or the reading.</source>
+        <translation>Ein Klemmmoment von {0} {2} ist mehr als die {1} {2}, mit denen die Mutter angezogen wird: mit Mutter, Schraube oder Ablesung stimmt etwas nicht.</translation>
+    </message>
+    <message>
+        <source>A line is for one fastener or more.</source>
+        <translation>Eine Zeile steht für mindestens ein Verbindungselement.</translation>
+    </message>
+    <message>
+        <source>A torque limit is 0 or more.</source>
+        <translation>Eine Drehmomentgrenze ist 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>Aircraft: {0}</source>
+        <translation>Flugzeug: {0}</translation>
+    </message>
+    <message>
+        <source>Damaged</source>
+        <translation>Beschädigt</translation>
+    </message>
+    <message>
+        <source>Finger-tight in {0} places, the first since {1}: {2}</source>
+        <translation>Nur fingerfest an {0} Stellen, zuerst seit {1}: {2}</translation>
+    </message>
+    <message>
+        <source>Finger-tight since {0}: {1}, {2}</source>
+        <translation>Nur fingerfest seit {0}: {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Give the thread, and the table proposes limits.</source>
+        <translation>Mit dem Gewinde schlägt die Tabelle Grenzen vor.</translation>
+    </message>
+    <message>
+        <source>I have counted this shipment against its packing list. These lines do not agree with it:</source>
+        <translation>Ich habe diese Lieferung nach ihrer Packliste gezählt. Diese Posten stimmen nicht damit überein:</translation>
+    </message>
+    <message>
+        <source>Kit number: {0}</source>
+        <translation>Bausatznummer: {0}</translation>
+    </message>
+    <message>
+        <source>Lines without a price are not in this sum.</source>
+        <translation>Posten ohne Preis sind in dieser Summe nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Es fehlen</translation>
+    </message>
+    <message>
+        <source>Not arrived</source>
+        <translation>Nicht eingetroffen</translation>
+    </message>
+    <message>
+        <source>Please send what is missing and replace what is damaged, or tell me by when you will.</source>
+        <translation>Bitte senden Sie das Fehlende und ersetzen Sie das Beschädigte, oder teilen Sie mir mit, bis wann das geschieht.</translation>
+    </message>
+    <message>
+        <source>Say what is measured.</source>
+        <translation>Was wird gemessen?</translation>
+    </message>
+    <message>
+        <source>Say what was paid for behind the amount.</source>
+        <translation>Hinter den Betrag gehört, wofür er bezahlt wurde.</translation>
+    </message>
+    <message>
+        <source>Say where the fastener is.</source>
+        <translation>Wo sitzt das Verbindungselement?</translation>
+    </message>
+    <message>
+        <source>Shipment: {0}</source>
+        <translation>Lieferung: {0}</translation>
+    </message>
+    <message>
+        <source>The lower limit {0} is above the upper limit {1}.</source>
+        <translation>Die untere Grenze {0} liegt über der oberen {1}.</translation>
+    </message>
+    <message>
+        <source>The price of {0} names no currency.</source>
+        <translation>Der Preis von {0} nennt keine Währung.</translation>
+    </message>
+    <message>
+        <source>The prices add up to more than can be kept.</source>
+        <translation>Die Preise ergeben mehr, als sich festhalten lässt.</translation>
+    </message>
+    <message>
+        <source>The torque table has no thread “{0}”: take the limits from the drawing.</source>
+        <translation>Die Drehmomenttabelle kennt kein Gewinde „{0}“: die Grenzen stehen in der Zeichnung.</translation>
+    </message>
+    <message>
+        <source>The torque table has no thread “{0}”: write the limits of the drawing behind it, like 8-10 N-m.</source>
+        <translation>Die Drehmomenttabelle kennt kein Gewinde „{0}“: die Grenzen der Zeichnung gehören dahinter, etwa 8-10 N-m.</translation>
+    </message>
+    <message>
+        <source>What is missing or damaged is priced at {0} {1} in all.</source>
+        <translation>Was fehlt oder beschädigt ist, kostet zusammen {0} {1}.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be damaged when {1} came.</source>
+        <translation>{0} können nicht beschädigt sein, wenn {1} kamen.</translation>
+    </message>
+    <message>
+        <source>{0} has no price on record.</source>
+        <translation>Zu {0} ist kein Preis eingetragen.</translation>
+    </message>
+    <message>
+        <source>{0} has {1} {2}, which is below zero.</source>
+        <translation>{0} hat {1} {2}, das ist unter null.</translation>
+    </message>
+    <message>
+        <source>{0}: finger-tight, fitted but not torqued</source>
+        <translation>{0}: nur fingerfest, eingebaut, aber nicht angezogen</translation>
+    </message>
+    <message>
+        <source>“{0}” has more decimals than {1} has.</source>
+        <translation>„{0}“ hat mehr Nachkommastellen als {1}.</translation>
+    </message>
+    <message>
+        <source>“{0}” is below zero: amounts are of what was paid.</source>
+        <translation>„{0}“ ist unter null: Beträge sagen, was bezahlt wurde.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no amount; write it like 12.50.</source>
+        <translation>„{0}“ ist kein Betrag; so geht es: 12,50.</translation>
+    </message>
+    <message>
+        <source>“{0}” is too large an amount to be kept.</source>
+        <translation>„{0}“ ist ein zu großer Betrag.</translation>
+    </message>
+    <message>
+        <source>“{0}” names no currency; write it behind, in three letters.</source>
+        <translation>„{0}“ nennt keine Währung; sie gehört mit drei Buchstaben dahinter.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -6524,16 +6765,8 @@
         <translation>Verbindungen</translation>
     </message>
     <message>
-        <source>New fastener: its place</source>
-        <translation>Neue Verbindung: ihre Stelle</translation>
-    </message>
-    <message>
         <source>Measurements</source>
         <translation>Messungen</translation>
-    </message>
-    <message>
-        <source>New measurement: what is measured</source>
-        <translation>Neue Messung: was gemessen wird</translation>
     </message>
     <message>
         <source>Deviations</source>
@@ -6674,6 +6907,162 @@
     <message>
         <source>undone %1</source>
         <translation>rückgängig gemacht %1</translation>
+    </message>
+    <message>
+        <source>torqued</source>
+        <translation>angezogen</translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation>versiegelt</translation>
+    </message>
+    <message>
+        <source>to fit</source>
+        <translation>einzubauen</translation>
+    </message>
+    <message>
+        <source>finger-tight</source>
+        <translation>nur fingerfest</translation>
+    </message>
+    <message>
+        <source>outside its limits</source>
+        <translation>außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>to lock</source>
+        <translation>zu sichern</translation>
+    </message>
+    <message>
+        <source>to seal</source>
+        <translation>zu versiegeln</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>ausgebaut</translation>
+    </message>
+    <message>
+        <source>to measure</source>
+        <translation>zu messen</translation>
+    </message>
+    <message>
+        <source>within limits</source>
+        <translation>in den Grenzen</translation>
+    </message>
+    <message>
+        <source>no limits</source>
+        <translation>ohne Grenzen</translation>
+    </message>
+    <message>
+        <source>outside, accepted</source>
+        <translation>außerhalb, angenommen</translation>
+    </message>
+    <message>
+        <source>outside, measured again</source>
+        <translation>außerhalb, neu gemessen</translation>
+    </message>
+    <message>
+        <source>New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin</source>
+        <translation>Neu: 12 x hinteres Scharnier, AN4-7A, 1/4-28, Klemmmoment 6, Splint</translation>
+    </message>
+    <message>
+        <source>New: span of the stabiliser, 2740-2746 mm</source>
+        <translation>Neu: Spannweite des Leitwerks, 2740-2746 mm</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>gezählt</translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <translation>Teilenummer</translation>
+    </message>
+    <message>
+        <source>Listed</source>
+        <translation>Laut Liste</translation>
+    </message>
+    <message>
+        <source>Came</source>
+        <translation>Gekommen</translation>
+    </message>
+    <message>
+        <source>Damaged</source>
+        <translation>Beschädigt</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Good until</source>
+        <translation>Gut bis</translation>
+    </message>
+    <message>
+        <source>Tool</source>
+        <translation>Werkzeug</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Zertifikat</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Betrag</translation>
+    </message>
+    <message>
+        <source>Category</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Lieferant</translation>
+    </message>
+    <message>
+        <source>Receipt</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>Packing lists</source>
+        <translation>Packlisten</translation>
+    </message>
+    <message>
+        <source>New lot: the material</source>
+        <translation>Neue Charge: der Stoff</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Werkzeuge</translation>
+    </message>
+    <message>
+        <source>New tool</source>
+        <translation>Neues Werkzeug</translation>
+    </message>
+    <message>
+        <source>Expenses</source>
+        <translation>Ausgaben</translation>
+    </message>
+    <message>
+        <source>New expense: 34.90 hardware: bolts and nuts</source>
+        <translation>Neue Ausgabe: 34,90 Normteile: Schrauben und Muttern</translation>
+    </message>
+    <message>
+        <source>Price each</source>
+        <translation>Stückpreis</translation>
     </message>
 </context>
 <context>
@@ -6845,6 +7234,42 @@
     <message>
         <source>Whoever reads this later wants to know why.</source>
         <translation>Wer das später liest, will wissen, warum.</translation>
+    </message>
+    <message>
+        <source>Measure again…</source>
+        <translation>Noch einmal messen…</translation>
+    </message>
+    <message>
+        <source>Make a lot of it</source>
+        <translation>Als Charge eintragen</translation>
+    </message>
+    <message>
+        <source>Enter as an expense</source>
+        <translation>Als Ausgabe eintragen</translation>
+    </message>
+    <message>
+        <source>Opened today</source>
+        <translation>Heute angebrochen</translation>
+    </message>
+    <message>
+        <source>Show the certificate</source>
+        <translation>Zertifikat zeigen</translation>
+    </message>
+    <message>
+        <source>Show the receipt</source>
+        <translation>Beleg zeigen</translation>
+    </message>
+    <message>
+        <source>%1: entered as a lot</source>
+        <translation>%1: als Charge eingetragen</translation>
+    </message>
+    <message>
+        <source>%1: entered as an expense</source>
+        <translation>%1: als Ausgabe eingetragen</translation>
+    </message>
+    <message>
+        <source>%1: opened</source>
+        <translation>%1: angebrochen</translation>
     </message>
 </context>
 <context>
@@ -8422,6 +8847,222 @@
     </message>
 </context>
 <context>
+    <name>StoreRows</name>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>%1, due %2</source>
+        <translation>%1, fällig %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n d late</source>
+        <translation>
+            <numerusform>%n Tag zu spät</numerusform>
+            <numerusform>%n Tage zu spät</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damaged</source>
+        <translation>
+            <numerusform>%n beschädigt</numerusform>
+            <numerusform>%n beschädigt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n überfällig</numerusform>
+            <numerusform>%n überfällig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines: %1.</source>
+        <translation>
+            <numerusform>%n Posten: %1.</numerusform>
+            <numerusform>%n Posten: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n short</source>
+        <translation>
+            <numerusform>%n unvollständig</numerusform>
+            <numerusform>%n unvollständig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to count</source>
+        <translation>
+            <numerusform>%n zu zählen</numerusform>
+            <numerusform>%n zu zählen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n lines are here as listed.</source>
+        <translation>
+            <numerusform>%n Posten ist da wie in der Liste.</numerusform>
+            <numerusform>Alle %n Posten sind da wie in der Liste.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>after expiry</source>
+        <translation>nach Ablauf</translation>
+    </message>
+    <message>
+        <source>after expiry, accepted</source>
+        <translation>nach Ablauf, angenommen</translation>
+    </message>
+    <message>
+        <source>certificate on file</source>
+        <translation>Zertifikat liegt vor</translation>
+    </message>
+    <message>
+        <source>keeps open: %1</source>
+        <translation>hält offen: %1</translation>
+    </message>
+    <message>
+        <source>must stay open</source>
+        <translation>muss offen bleiben</translation>
+    </message>
+    <message>
+        <source>no certificate on file</source>
+        <translation>kein Zertifikat</translation>
+    </message>
+    <message>
+        <source>sample %1</source>
+        <translation>Probe %1</translation>
+    </message>
+    <message>
+        <source>step of %1</source>
+        <translation>Schritt an %1</translation>
+    </message>
+    <message>
+        <source>waits: %1</source>
+        <translation>wartet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>StoreTexts</name>
+    <message>
+        <source>on file</source>
+        <translation>liegt vor</translation>
+    </message>
+    <message>
+        <source>%1 d %2 h</source>
+        <translation>%1 T %2 h</translation>
+    </message>
+    <message>
+        <source>%1 more than listed</source>
+        <translation>%1 mehr als in der Liste</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n uses out of calibration</source>
+        <translation>
+            <numerusform>%1 von %n Verwendung ohne gültige Kalibrierung</numerusform>
+            <numerusform>%1 von %n Verwendungen ohne gültige Kalibrierung</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2 after expiry</source>
+        <translation>%1, davon %2 nach Ablauf</translation>
+    </message>
+    <message>
+        <source>%1, damaged %2</source>
+        <translation>%1, beschädigt %2</translation>
+    </message>
+    <message>
+        <source>%1; keeps open: %2</source>
+        <translation>%1; hält offen: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days left</source>
+        <translation>
+            <numerusform>noch %n Tag</numerusform>
+            <numerusform>noch %n Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n times</source>
+        <translation>
+            <numerusform>%n-mal</numerusform>
+            <numerusform>%n-mal</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n uses</source>
+        <translation>
+            <numerusform>%n Verwendung</numerusform>
+            <numerusform>%n Verwendungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>complete</source>
+        <translation>vollständig</translation>
+    </message>
+    <message>
+        <source>cure time not on record</source>
+        <translation>Aushärtezeit nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>cured %1</source>
+        <translation>ausgehärtet %1</translation>
+    </message>
+    <message>
+        <source>cures until %1: %2 left</source>
+        <translation>härtet bis %1: noch %2</translation>
+    </message>
+    <message>
+        <source>damaged %1</source>
+        <translation>beschädigt %1</translation>
+    </message>
+    <message>
+        <source>expected %1</source>
+        <translation>erwartet %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>expired %n days ago</source>
+        <translation>
+            <numerusform>seit %n Tag abgelaufen</numerusform>
+            <numerusform>seit %n Tagen abgelaufen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>late by %n days</source>
+        <translation>
+            <numerusform>%n Tag überfällig</numerusform>
+            <numerusform>%n Tage überfällig</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>missing %1</source>
+        <translation>es fehlen %1</translation>
+    </message>
+    <message>
+        <source>no calibration on record</source>
+        <translation>keine Kalibrierung eingetragen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation>noch nicht gezählt</translation>
+    </message>
+    <message>
+        <source>not to be calibrated</source>
+        <translation>wird nicht kalibriert</translation>
+    </message>
+    <message numerus="yes">
+        <source>overdue by %n days</source>
+        <translation>
+            <numerusform>seit %n Tag überfällig</numerusform>
+            <numerusform>seit %n Tagen überfällig</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Tasks</name>
     <message>
         <source> %1 files were not found; the first: %2.</source>
@@ -9761,6 +10402,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::AmountColumns</name>
+    <message>
+        <source>at most %1, %2</source>
+        <translation>höchstens %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::AnswerForm</name>
     <message>
         <source>what was done about it</source>
@@ -10226,6 +10874,41 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::CalibrationForm</name>
+    <message>
+        <source>Keep the calibration</source>
+        <translation>Kalibrierung festhalten</translation>
+    </message>
+    <message>
+        <source>Calibrated on</source>
+        <translation>Kalibriert am</translation>
+    </message>
+    <message>
+        <source>Due again on</source>
+        <translation>Wieder fällig am</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Zertifikat</translation>
+    </message>
+    <message>
+        <source>%1 was calibrated</source>
+        <translation>%1 wurde kalibriert</translation>
+    </message>
+    <message>
+        <source>Say on which day it is due again.</source>
+        <translation>An welchem Tag ist sie wieder fällig?</translation>
+    </message>
+    <message>
+        <source>It cannot be due before it was calibrated.</source>
+        <translation>Sie kann nicht vor der Kalibrierung fällig sein.</translation>
+    </message>
+    <message>
+        <source>%1: calibrated</source>
+        <translation>%1: kalibriert</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::CertificatePage</name>
     <message>
         <source>Documents</source>
@@ -10339,6 +11022,57 @@
     <message>
         <source>yes</source>
         <translation>ja</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ClaimView</name>
+    <message>
+        <source>Save the letter</source>
+        <translation>Brief speichern</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Text (*.txt)</translation>
+    </message>
+    <message>
+        <source>Language of the letter</source>
+        <translation>Sprache des Briefes</translation>
+    </message>
+    <message>
+        <source>The letter</source>
+        <translation>Der Brief</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Speichern unter…</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
+    </message>
+    <message>
+        <source>Letter about what named no shipment</source>
+        <translation>Brief zu Posten ohne Lieferung</translation>
+    </message>
+    <message>
+        <source>Letter: %1</source>
+        <translation>Brief: %1</translation>
+    </message>
+    <message>
+        <source>The letter is on the clipboard.</source>
+        <translation>Der Brief liegt in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>Claim</source>
+        <translation>Reklamation</translation>
+    </message>
+    <message>
+        <source>The letter is in %1.</source>
+        <translation>Der Brief liegt in %1.</translation>
     </message>
 </context>
 <context>
@@ -10876,6 +11610,104 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::DeliveryBoard</name>
+    <message>
+        <source>Claim letter</source>
+        <translation>Reklamation</translation>
+    </message>
+    <message>
+        <source>Enter as an expense</source>
+        <translation>Als Ausgabe eintragen</translation>
+    </message>
+    <message>
+        <source>Waits for this line</source>
+        <translation>Wartet auf diesen Posten</translation>
+    </message>
+    <message>
+        <source>No open step waits for it.</source>
+        <translation>Kein offener Schritt wartet darauf.</translation>
+    </message>
+    <message>
+        <source>What is not here yet</source>
+        <translation>Was noch nicht da ist</translation>
+    </message>
+    <message>
+        <source>Everything on the lists is here.</source>
+        <translation>Alles auf den Listen ist da.</translation>
+    </message>
+    <message>
+        <source>all lines</source>
+        <translation>alle Posten</translation>
+    </message>
+    <message>
+        <source>still to count</source>
+        <translation>noch zu zählen</translation>
+    </message>
+    <message>
+        <source>not as listed</source>
+        <translation>nicht wie in der Liste</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>überfällig</translation>
+    </message>
+    <message>
+        <source>Shipment</source>
+        <translation>Lieferung</translation>
+    </message>
+    <message>
+        <source>Which lines</source>
+        <translation>Welche Posten</translation>
+    </message>
+    <message>
+        <source>Chosen lines are all there</source>
+        <translation>Gewählte Posten sind alle da</translation>
+    </message>
+    <message>
+        <source>Space counts the line under the cursor</source>
+        <translation>Die Leertaste zählt den Posten unter der Marke</translation>
+    </message>
+    <message>
+        <source>Bring in a list…</source>
+        <translation>Liste hereinholen…</translation>
+    </message>
+    <message>
+        <source>No line here. A packing list can be brought in from a spreadsheet, or be typed line by line below.</source>
+        <translation>Kein Posten hier. Eine Packliste lässt sich aus einer Tabelle hereinholen oder unten Zeile für Zeile schreiben.</translation>
+    </message>
+    <message>
+        <source>all shipments</source>
+        <translation>alle Lieferungen</translation>
+    </message>
+    <message>
+        <source>no shipment named</source>
+        <translation>ohne Lieferung</translation>
+    </message>
+    <message>
+        <source>%1 (open)</source>
+        <translation>%1 (offen)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines counted as listed</source>
+        <translation>
+            <numerusform>%n Posten wie in der Liste gezählt</numerusform>
+            <numerusform>%n Posten wie in der Liste gezählt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing of this shipment is missing, damaged or late.</source>
+        <translation>Von dieser Lieferung fehlt nichts, nichts ist beschädigt oder überfällig.</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>%1: entered as an expense</source>
+        <translation>%1: als Ausgabe eingetragen</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
@@ -10900,6 +11732,74 @@
     <message>
         <source>Enter once more logs it like this.</source>
         <translation>Noch einmal Eingabe trägt es so ein.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ExpenseBoard</name>
+    <message>
+        <source>Expenses by category</source>
+        <translation>Ausgaben nach Art</translation>
+    </message>
+    <message>
+        <source>Expenses by month</source>
+        <translation>Ausgaben nach Monat</translation>
+    </message>
+    <message>
+        <source>Category</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Currency of the bars</source>
+        <translation>Währung der Balken</translation>
+    </message>
+    <message>
+        <source>By category</source>
+        <translation>Nach Art</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>Nach Monat</translation>
+    </message>
+    <message>
+        <source>No expense on record. Write one below: the amount first, then what it was for.</source>
+        <translation>Keine Ausgabe eingetragen. Unten schreiben: erst der Betrag, dann wofür.</translation>
+    </message>
+    <message>
+        <source>all categories</source>
+        <translation>alle Arten</translation>
+    </message>
+    <message>
+        <source>without a category</source>
+        <translation>ohne Art</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n expenses</source>
+        <translation>
+            <numerusform>%n Ausgabe</numerusform>
+            <numerusform>%n Ausgaben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a receipt</source>
+        <translation>
+            <numerusform>%n ohne Beleg</numerusform>
+            <numerusform>%n ohne Beleg</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n below zero, as they were brought in</source>
+        <translation>
+            <numerusform>%n unter null, wie sie hereinkam</numerusform>
+            <numerusform>%n unter null, wie sie hereinkamen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>amounts too large to be added up are left out</source>
+        <translation>Beträge, die zum Summieren zu groß sind, fehlen</translation>
+    </message>
+    <message>
+        <source>In all: %1</source>
+        <translation>Zusammen: %1</translation>
     </message>
 </context>
 <context>
@@ -11481,6 +12381,10 @@
         <source>“%1” is no number.</source>
         <translation>„%1“ ist keine Zahl.</translation>
     </message>
+    <message>
+        <source>This is kept in %1; change its currency first.</source>
+        <translation>Das steht in %1; zuerst die Währung ändern.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LinksEditor</name>
@@ -11637,6 +12541,18 @@
     <message>
         <source>Nothing was brought in. %1</source>
         <translation>Nichts wurde übernommen. %1</translation>
+    </message>
+    <message>
+        <source>none: name the crate or the delivery</source>
+        <translation>keine: Kiste oder Lieferung nennen</translation>
+    </message>
+    <message>
+        <source>Rows that name no shipment</source>
+        <translation>Zeilen ohne Lieferung</translation>
+    </message>
+    <message>
+        <source>No column fills %1: choose on the left which one does.</source>
+        <translation>Keine Spalte füllt %1: links wählen, welche es tut.</translation>
     </message>
 </context>
 <context>
@@ -12116,6 +13032,66 @@
             <numerusform>%n Foto entstand während eingetragener Arbeit.</numerusform>
             <numerusform>%n Fotos entstanden während eingetragener Arbeit.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MaterialBoard</name>
+    <message>
+        <source>Used on…</source>
+        <translation>Verwendet an…</translation>
+    </message>
+    <message>
+        <source>Still curing</source>
+        <translation>Härtet noch</translation>
+    </message>
+    <message>
+        <source>Nothing cures at the moment.</source>
+        <translation>Zurzeit härtet nichts.</translation>
+    </message>
+    <message>
+        <source>Used for</source>
+        <translation>Verwendet für</translation>
+    </message>
+    <message>
+        <source>Nothing on record.</source>
+        <translation>Nichts eingetragen.</translation>
+    </message>
+    <message>
+        <source>Cure times hold at the temperature of the data sheet; in a cold workshop they are longer.</source>
+        <translation>Aushärtezeiten gelten bei der Temperatur des Datenblatts; in einer kalten Werkstatt dauert es länger.</translation>
+    </message>
+    <message>
+        <source>No lot on record. Write the material below, then its lot number and its last good day.</source>
+        <translation>Keine Charge eingetragen. Unten den Stoff schreiben, dann Chargennummer und letzten guten Tag.</translation>
+    </message>
+    <message>
+        <source>No lot has expired or will within 30 days.</source>
+        <translation>Keine Charge ist abgelaufen oder läuft in 30 Tagen ab.</translation>
+    </message>
+    <message>
+        <source>%1 expired, %2 within 30 days.</source>
+        <translation>%1 abgelaufen, %2 in 30 Tagen.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MeasurementPanel</name>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Noch nicht gemessen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Measured %n times.</source>
+        <translation>
+            <numerusform>%n-mal gemessen.</numerusform>
+            <numerusform>%n-mal gemessen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MeasurementPlot</name>
+    <message>
+        <source>Values over time</source>
+        <translation>Werte über die Zeit</translation>
     </message>
 </context>
 <context>
@@ -12803,6 +13779,17 @@
     <message>
         <source>%1 in all</source>
         <translation>%1 insgesamt</translation>
+    </message>
+    <message>
+        <source>Fitted, and not torqued yet: show them</source>
+        <translation>Eingebaut und noch nicht angezogen: zeigen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finger-tight</source>
+        <translation>
+            <numerusform>%n nur fingerfest</numerusform>
+            <numerusform>%n nur fingerfest</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -15048,6 +16035,25 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::StoresPage</name>
+    <message>
+        <source>Packing lists</source>
+        <translation>Packlisten</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>Stoffe</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Werkzeuge</translation>
+    </message>
+    <message>
+        <source>Expenses</source>
+        <translation>Ausgaben</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::TaskPanel</name>
     <message>
         <source>Parts it was done on</source>
@@ -15255,6 +16261,120 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::ToolBoard</name>
+    <message>
+        <source>Calibrated…</source>
+        <translation>Kalibriert…</translation>
+    </message>
+    <message>
+        <source>Calibrations</source>
+        <translation>Kalibrierungen</translation>
+    </message>
+    <message>
+        <source>None on record.</source>
+        <translation>Keine eingetragen.</translation>
+    </message>
+    <message>
+        <source>Used out of calibration</source>
+        <translation>Ohne gültige Kalibrierung verwendet</translation>
+    </message>
+    <message>
+        <source>Everything on record was done in calibration.</source>
+        <translation>Alles Eingetragene geschah mit gültiger Kalibrierung.</translation>
+    </message>
+    <message>
+        <source>What was torqued or measured with a tool out of calibration should be checked again.</source>
+        <translation>Was mit einem Werkzeug ohne gültige Kalibrierung angezogen oder gemessen wurde, sollte nachgeprüft werden.</translation>
+    </message>
+    <message>
+        <source>No tool on record. Those that measure or torque belong here, with the day on which their calibration runs out.</source>
+        <translation>Kein Werkzeug eingetragen. Hierher gehören die zum Messen und Anziehen, mit dem Tag, an dem ihre Kalibrierung abläuft.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TorquePanel</name>
+    <message>
+        <source>Take these limits</source>
+        <translation>Diese Grenzen nehmen</translation>
+    </message>
+    <message>
+        <source>nut in tension</source>
+        <translation>Mutter auf Zug</translation>
+    </message>
+    <message>
+        <source>nut in shear</source>
+        <translation>Mutter auf Scherung</translation>
+    </message>
+    <message>
+        <source>How the nut is loaded</source>
+        <translation>Wie die Mutter belastet ist</translation>
+    </message>
+    <message>
+        <source>grip to drive</source>
+        <translation>Griff bis Vierkant</translation>
+    </message>
+    <message>
+        <source>0 without one</source>
+        <translation>0 ohne</translation>
+    </message>
+    <message>
+        <source>Lever of the wrench</source>
+        <translation>Hebel des Schlüssels</translation>
+    </message>
+    <message>
+        <source>Extension</source>
+        <translation>Verlängerung</translation>
+    </message>
+    <message>
+        <source>Torque by the table</source>
+        <translation>Drehmoment nach Tabelle</translation>
+    </message>
+    <message>
+        <source>On the wrench</source>
+        <translation>Am Schlüssel</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3 %4, and never above %5 %4.</source>
+        <translation>%1: %2 bis %3 %4, und nie über %5 %4.</translation>
+    </message>
+    <message>
+        <source>With the drag of %1 added: %2 to %3 %4.</source>
+        <translation>Mit dem Klemmmoment von %1: %2 bis %3 %4.</translation>
+    </message>
+    <message>
+        <source>No drag on record: read it off the wrench while the nut runs down, and it is added.</source>
+        <translation>Kein Klemmmoment eingetragen: am Schlüssel ablesen, während die Mutter läuft; es wird dazugezählt.</translation>
+    </message>
+    <message>
+        <source>%1; %2. For clean, dry threads; the drawing of the maker comes first.</source>
+        <translation>%1; %2. Für saubere, trockene Gewinde; die Zeichnung des Herstellers geht vor.</translation>
+    </message>
+    <message>
+        <source>That is less than the %1 in-lb that %2 asks of a self-locking nut.</source>
+        <translation>Das ist weniger als die %1 in-lb, die %2 von einer selbstsichernden Mutter verlangt.</translation>
+    </message>
+    <message>
+        <source>Lever and extension in the same unit, from the middle of the grip to the drive, and from there to the nut.</source>
+        <translation>Hebel und Verlängerung in derselben Einheit: von der Mitte des Griffs bis zum Vierkant und von dort bis zur Mutter.</translation>
+    </message>
+    <message>
+        <source>Without limits there is nothing to set.</source>
+        <translation>Ohne Grenzen gibt es nichts einzustellen.</translation>
+    </message>
+    <message>
+        <source>Set the wrench to %1 to %2 %3.</source>
+        <translation>Schlüssel auf %1 bis %2 %3 stellen.</translation>
+    </message>
+    <message>
+        <source>Set the wrench to at most %1 %2.</source>
+        <translation>Schlüssel auf höchstens %1 %2 stellen.</translation>
+    </message>
+    <message>
+        <source>%1: limits from the table</source>
+        <translation>%1: Grenzen aus der Tabelle</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::TroubleList</name>
     <message>
         <source>Dismiss</source>
@@ -15313,6 +16433,85 @@
     <message>
         <source>ticks “%1”</source>
         <translation>hakt „%1“ ab</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::UseForm</name>
+    <message>
+        <source>Keep the use</source>
+        <translation>Verwendung festhalten</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>18-21</source>
+        <translation>18-21</translation>
+    </message>
+    <message>
+        <source>14 d, 24 h; from the data sheet</source>
+        <translation>14 d, 24 h; aus dem Datenblatt</translation>
+    </message>
+    <message>
+        <source>On part</source>
+        <translation>An Teil</translation>
+    </message>
+    <message>
+        <source>Mixed with lot</source>
+        <translation>Gemischt mit Charge</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mischung</translation>
+    </message>
+    <message>
+        <source>Temperature, °C</source>
+        <translation>Temperatur, °C</translation>
+    </message>
+    <message>
+        <source>Humidity, %</source>
+        <translation>Luftfeuchte, %</translation>
+    </message>
+    <message>
+        <source>Cures for</source>
+        <translation>Härtet</translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation>Probe</translation>
+    </message>
+    <message>
+        <source>%1 was used</source>
+        <translation>%1 wurde verwendet</translation>
+    </message>
+    <message>
+        <source>This lot has expired: what is made with it needs somebody&apos;s acceptance.</source>
+        <translation>Diese Charge ist abgelaufen: was damit gemacht wird, muss jemand annehmen.</translation>
+    </message>
+    <message>
+        <source>“%1” is no temperature; write 20 or 18-21.</source>
+        <translation>„%1“ ist keine Temperatur; 20 oder 18-21 schreiben.</translation>
+    </message>
+    <message>
+        <source>“%1” is no humidity between 0 and 100 %.</source>
+        <translation>„%1“ ist keine Luftfeuchte zwischen 0 und 100 %.</translation>
+    </message>
+    <message>
+        <source>“%1” is no time to cure; write 14 d or 24 h.</source>
+        <translation>„%1“ ist keine Aushärtezeit; 14 d oder 24 h schreiben.</translation>
+    </message>
+    <message>
+        <source>Say which part it was used on.</source>
+        <translation>An welchem Teil wurde sie verwendet?</translation>
+    </message>
+    <message>
+        <source>%1: used</source>
+        <translation>%1: verwendet</translation>
     </message>
 </context>
 <context>

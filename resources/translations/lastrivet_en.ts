@@ -2,6 +2,23 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US" sourcelanguage="en">
 <context>
+    <name>HardwareActs</name>
+    <message numerus="yes">
+        <source>%n lines of fasteners</source>
+        <translation>
+            <numerusform>%n line of fasteners</numerusform>
+            <numerusform>%n lines of fasteners</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of fasteners, all to the same torque</source>
+        <translation>
+            <numerusform>%n line of fasteners</numerusform>
+            <numerusform>%n lines of fasteners, all to the same torque</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>LogActs</name>
     <message numerus="yes">
         <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>
@@ -169,6 +186,110 @@
         <translation>
             <numerusform>%n step moved</numerusform>
             <numerusform>%n steps moved</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StoreRows</name>
+    <message numerus="yes">
+        <source>%n d late</source>
+        <translation>
+            <numerusform>%n d late</numerusform>
+            <numerusform>%n d late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damaged</source>
+        <translation>
+            <numerusform>%n damaged</numerusform>
+            <numerusform>%n damaged</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n late</numerusform>
+            <numerusform>%n late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines: %1.</source>
+        <translation>
+            <numerusform>%n line: %1.</numerusform>
+            <numerusform>%n lines: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n short</source>
+        <translation>
+            <numerusform>%n short</numerusform>
+            <numerusform>%n short</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to count</source>
+        <translation>
+            <numerusform>%n to count</numerusform>
+            <numerusform>%n to count</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n lines are here as listed.</source>
+        <translation>
+            <numerusform>%n line is here as listed.</numerusform>
+            <numerusform>All %n lines are here as listed.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StoreTexts</name>
+    <message numerus="yes">
+        <source>%1 of %n uses out of calibration</source>
+        <translation>
+            <numerusform>%1 of %n use out of calibration</numerusform>
+            <numerusform>%1 of %n uses out of calibration</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days left</source>
+        <translation>
+            <numerusform>%n day left</numerusform>
+            <numerusform>%n days left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n times</source>
+        <translation>
+            <numerusform>%n time</numerusform>
+            <numerusform>%n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n uses</source>
+        <translation>
+            <numerusform>%n use</numerusform>
+            <numerusform>%n uses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>expired %n days ago</source>
+        <translation>
+            <numerusform>expired %n day ago</numerusform>
+            <numerusform>expired %n days ago</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>late by %n days</source>
+        <translation>
+            <numerusform>late by %n day</numerusform>
+            <numerusform>late by %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>overdue by %n days</source>
+        <translation>
+            <numerusform>overdue by %n day</numerusform>
+            <numerusform>overdue by %n days</numerusform>
         </translation>
     </message>
 </context>
@@ -402,6 +523,40 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::DeliveryBoard</name>
+    <message numerus="yes">
+        <source>%n lines counted as listed</source>
+        <translation>
+            <numerusform>%n line counted as listed</numerusform>
+            <numerusform>%n lines counted as listed</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ExpenseBoard</name>
+    <message numerus="yes">
+        <source>%n expenses</source>
+        <translation>
+            <numerusform>%n expense</numerusform>
+            <numerusform>%n expenses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a receipt</source>
+        <translation>
+            <numerusform>%n without a receipt</numerusform>
+            <numerusform>%n without a receipt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n below zero, as they were brought in</source>
+        <translation>
+            <numerusform>%n below zero, as it was brought in</numerusform>
+            <numerusform>%n below zero, as they were brought in</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::FindingsDialog</name>
     <message numerus="yes">
         <source>%n things are not as they should be.</source>
@@ -509,6 +664,16 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::MeasurementPanel</name>
+    <message numerus="yes">
+        <source>Measured %n times.</source>
+        <translation>
+            <numerusform>Measured %n time.</numerusform>
+            <numerusform>Measured %n times.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::MessageLine</name>
     <message numerus="yes">
         <source>%1, about %n s to go</source>
@@ -603,6 +768,16 @@
         <translation>
             <numerusform>%n that is here has no scan.</numerusform>
             <numerusform>%n that are here have no scan.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PartHead</name>
+    <message numerus="yes">
+        <source>%n finger-tight</source>
+        <translation>
+            <numerusform>%n finger-tight</numerusform>
+            <numerusform>%n finger-tight</numerusform>
         </translation>
     </message>
 </context>

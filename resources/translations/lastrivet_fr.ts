@@ -63,6 +63,10 @@
         <source>torqued: %1</source>
         <translation>serré : %1</translation>
     </message>
+    <message>
+        <source>finger-tight · %1</source>
+        <translation>serré à la main · %1</translation>
+    </message>
 </context>
 <context>
     <name>Closing</name>
@@ -1229,6 +1233,95 @@
     <message>
         <source>zone</source>
         <translation>zone</translation>
+    </message>
+</context>
+<context>
+    <name>HardwareActs</name>
+    <message>
+        <source>%1: fitted</source>
+        <translation>%1 : posé</translation>
+    </message>
+    <message>
+        <source>%1: sealed</source>
+        <translation>%1 : plombé</translation>
+    </message>
+    <message>
+        <source>%1: locked</source>
+        <translation>%1 : freiné</translation>
+    </message>
+    <message>
+        <source>%1, measured again</source>
+        <translation>%1, mesuré de nouveau</translation>
+    </message>
+    <message>
+        <source>%1: measured again</source>
+        <translation>%1 : mesuré de nouveau</translation>
+    </message>
+    <message>
+        <source>%1: torqued</source>
+        <translation>%1 : serré au couple</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of fasteners</source>
+        <translation>
+            <numerusform>%n ligne de fixations</numerusform>
+            <numerusform>%n lignes de fixations</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of fasteners, all to the same torque</source>
+        <translation>
+            <numerusform>%n ligne de fixations</numerusform>
+            <numerusform>%n lignes de fixations, toutes au même couple</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Mesuré</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Le</translation>
+    </message>
+    <message>
+        <source>Torque on the wrench, %1</source>
+        <translation>Couple sur la clé, %1</translation>
+    </message>
+    <message>
+        <source>Torque on the wrench, %1 to %2 %3</source>
+        <translation>Couple sur la clé, %1 à %2 %3</translation>
+    </message>
+    <message>
+        <source>Torqued</source>
+        <translation>Serré au couple</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Value, %1</source>
+        <translation>Valeur, %1</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Avec</translation>
+    </message>
+    <message>
+        <source>Write the torque that the wrench showed.</source>
+        <translation>Écrivez le couple que la clé a montré.</translation>
+    </message>
+    <message>
+        <source>Write the value.</source>
+        <translation>Écrivez la valeur.</translation>
+    </message>
+    <message>
+        <source>“%1” is no number.</source>
+        <translation>« %1 » n’est pas un nombre.</translation>
+    </message>
+    <message>
+        <source>“%1” is no torque.</source>
+        <translation>« %1 » n’est pas un couple.</translation>
     </message>
 </context>
 <context>
@@ -3643,10 +3736,6 @@
         <translation>{0} : l’événement {1} l’ouvre alors qu’elle est ouverte.</translation>
     </message>
     <message>
-        <source>{0}: fitted but not torqued</source>
-        <translation>{0} : posé mais non serré</translation>
-    </message>
-    <message>
         <source>{0}: fixed, not verified</source>
         <translation>{0} : corrigé, non vérifié</translation>
     </message>
@@ -5638,6 +5727,158 @@
         <source>“{0}” is no weight; write it as 84, 84 kg or 185 lb.</source>
         <translation>« {0} » n’est pas une masse ; écrivez 84, 84 kg ou 185 lb.</translation>
     </message>
+    <message>
+        <source>    Photographs: {0}</source>
+        <translation>    Photos : {0}</translation>
+    </message>
+    <message>
+        <source>  {0} × {1}: expected on {2}</source>
+        <translation>  {0} × {1} : attendu le {2}</translation>
+    </message>
+    <message>
+        <source>  {0} × {1}: listed {2}, received {3}</source>
+        <translation>  {0} × {1} : {2} sur la liste, {3} reçus</translation>
+    </message>
+    <message>
+        <source>  {0} × {1}: received {2}, of these damaged {3}</source>
+        <translation>  {0} × {1} : {2} reçus, dont {3} endommagés</translation>
+    </message>
+    <message>
+        <source>A count is 0 or more.</source>
+        <translation>Un compte est de 0 ou plus.</translation>
+    </message>
+    <message>
+        <source>A drag of {0} {2} is more than the {1} {2} that the nut is tightened to: something is wrong with the nut, the bolt or the reading.</source>
+        <translation>Un couple de freinage de {0} {2} dépasse les {1} {2} auxquels l’écrou est serré : l’écrou, la vis ou la lecture est en cause.</translation>
+    </message>
+    <message>
+        <source>A line is for one fastener or more.</source>
+        <translation>Une ligne vaut pour au moins une fixation.</translation>
+    </message>
+    <message>
+        <source>A torque limit is 0 or more.</source>
+        <translation>Une limite de couple est de 0 ou plus.</translation>
+    </message>
+    <message>
+        <source>Aircraft: {0}</source>
+        <translation>Aéronef : {0}</translation>
+    </message>
+    <message>
+        <source>Damaged</source>
+        <translation>Endommagé</translation>
+    </message>
+    <message>
+        <source>Finger-tight in {0} places, the first since {1}: {2}</source>
+        <translation>Serré à la main à {0} endroits, d’abord le {1} : {2}</translation>
+    </message>
+    <message>
+        <source>Finger-tight since {0}: {1}, {2}</source>
+        <translation>Serré à la main depuis le {0} : {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Give the thread, and the table proposes limits.</source>
+        <translation>Donnez le filetage, et le tableau propose des limites.</translation>
+    </message>
+    <message>
+        <source>I have counted this shipment against its packing list. These lines do not agree with it:</source>
+        <translation>J’ai compté cette livraison d’après sa liste de colisage. Ces lignes ne concordent pas :</translation>
+    </message>
+    <message>
+        <source>Kit number: {0}</source>
+        <translation>Numéro du kit : {0}</translation>
+    </message>
+    <message>
+        <source>Lines without a price are not in this sum.</source>
+        <translation>Les lignes sans prix ne sont pas dans cette somme.</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Manquant</translation>
+    </message>
+    <message>
+        <source>Not arrived</source>
+        <translation>Non arrivé</translation>
+    </message>
+    <message>
+        <source>Please send what is missing and replace what is damaged, or tell me by when you will.</source>
+        <translation>Veuillez envoyer ce qui manque et remplacer ce qui est endommagé, ou me dire pour quand.</translation>
+    </message>
+    <message>
+        <source>Say what is measured.</source>
+        <translation>Dites ce qui est mesuré.</translation>
+    </message>
+    <message>
+        <source>Say what was paid for behind the amount.</source>
+        <translation>Écrivez derrière le montant ce qui a été payé.</translation>
+    </message>
+    <message>
+        <source>Say where the fastener is.</source>
+        <translation>Dites où se trouve la fixation.</translation>
+    </message>
+    <message>
+        <source>Shipment: {0}</source>
+        <translation>Livraison : {0}</translation>
+    </message>
+    <message>
+        <source>The lower limit {0} is above the upper limit {1}.</source>
+        <translation>La limite basse {0} est au-dessus de la limite haute {1}.</translation>
+    </message>
+    <message>
+        <source>The price of {0} names no currency.</source>
+        <translation>Le prix de {0} ne nomme pas de monnaie.</translation>
+    </message>
+    <message>
+        <source>The prices add up to more than can be kept.</source>
+        <translation>La somme des prix dépasse ce qui peut être noté.</translation>
+    </message>
+    <message>
+        <source>The torque table has no thread “{0}”: take the limits from the drawing.</source>
+        <translation>Le tableau des couples n’a pas de filetage « {0} » : prenez les limites du plan.</translation>
+    </message>
+    <message>
+        <source>The torque table has no thread “{0}”: write the limits of the drawing behind it, like 8-10 N-m.</source>
+        <translation>Le tableau des couples n’a pas de filetage « {0} » : écrivez derrière les limites du plan, comme 8-10 N-m.</translation>
+    </message>
+    <message>
+        <source>What is missing or damaged is priced at {0} {1} in all.</source>
+        <translation>Ce qui manque ou est endommagé vaut {0} {1} en tout.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be damaged when {1} came.</source>
+        <translation>{0} ne peuvent être endommagés quand {1} sont arrivés.</translation>
+    </message>
+    <message>
+        <source>{0} has no price on record.</source>
+        <translation>Aucun prix n’est noté pour {0}.</translation>
+    </message>
+    <message>
+        <source>{0} has {1} {2}, which is below zero.</source>
+        <translation>{0} a {1} {2}, ce qui est sous zéro.</translation>
+    </message>
+    <message>
+        <source>{0}: finger-tight, fitted but not torqued</source>
+        <translation>{0} : serré à la main, posé mais pas au couple</translation>
+    </message>
+    <message>
+        <source>“{0}” has more decimals than {1} has.</source>
+        <translation>« {0} » a plus de décimales que {1}.</translation>
+    </message>
+    <message>
+        <source>“{0}” is below zero: amounts are of what was paid.</source>
+        <translation>« {0} » est sous zéro : un montant dit ce qui a été payé.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no amount; write it like 12.50.</source>
+        <translation>« {0} » n’est pas un montant ; écrivez-le comme 12,50.</translation>
+    </message>
+    <message>
+        <source>“{0}” is too large an amount to be kept.</source>
+        <translation>« {0} » est un montant trop grand.</translation>
+    </message>
+    <message>
+        <source>“{0}” names no currency; write it behind, in three letters.</source>
+        <translation>« {0} » ne nomme pas de monnaie ; écrivez-la derrière, en trois lettres.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -6524,16 +6765,8 @@
         <translation>Fixations</translation>
     </message>
     <message>
-        <source>New fastener: its place</source>
-        <translation>Nouvelle fixation : son endroit</translation>
-    </message>
-    <message>
         <source>Measurements</source>
         <translation>Mesures</translation>
-    </message>
-    <message>
-        <source>New measurement: what is measured</source>
-        <translation>Nouvelle mesure : ce qui est mesuré</translation>
     </message>
     <message>
         <source>Deviations</source>
@@ -6674,6 +6907,162 @@
     <message>
         <source>undone %1</source>
         <translation>défait %1</translation>
+    </message>
+    <message>
+        <source>torqued</source>
+        <translation>au couple</translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation>plombé</translation>
+    </message>
+    <message>
+        <source>to fit</source>
+        <translation>à poser</translation>
+    </message>
+    <message>
+        <source>finger-tight</source>
+        <translation>serré à la main</translation>
+    </message>
+    <message>
+        <source>outside its limits</source>
+        <translation>hors limites</translation>
+    </message>
+    <message>
+        <source>to lock</source>
+        <translation>à freiner</translation>
+    </message>
+    <message>
+        <source>to seal</source>
+        <translation>à plomber</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>déposé</translation>
+    </message>
+    <message>
+        <source>to measure</source>
+        <translation>à mesurer</translation>
+    </message>
+    <message>
+        <source>within limits</source>
+        <translation>dans les limites</translation>
+    </message>
+    <message>
+        <source>no limits</source>
+        <translation>sans limites</translation>
+    </message>
+    <message>
+        <source>outside, accepted</source>
+        <translation>hors limites, accepté</translation>
+    </message>
+    <message>
+        <source>outside, measured again</source>
+        <translation>hors limites, remesuré</translation>
+    </message>
+    <message>
+        <source>New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin</source>
+        <translation>Nouveau : 12 x charnière arrière, AN4-7A, 1/4-28, freinage 6, goupille</translation>
+    </message>
+    <message>
+        <source>New: span of the stabiliser, 2740-2746 mm</source>
+        <translation>Nouveau : envergure du stabilisateur, 2740-2746 mm</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>compté</translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <translation>Référence</translation>
+    </message>
+    <message>
+        <source>Listed</source>
+        <translation>Sur la liste</translation>
+    </message>
+    <message>
+        <source>Came</source>
+        <translation>Arrivé</translation>
+    </message>
+    <message>
+        <source>Damaged</source>
+        <translation>Endommagé</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Pour</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>Good until</source>
+        <translation>Bon jusqu’au</translation>
+    </message>
+    <message>
+        <source>Tool</source>
+        <translation>Outil</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Numéro de série</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Échéance</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Étalonnage</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificat</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Montant</translation>
+    </message>
+    <message>
+        <source>Category</source>
+        <translation>Catégorie</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Fournisseur</translation>
+    </message>
+    <message>
+        <source>Receipt</source>
+        <translation>Reçu</translation>
+    </message>
+    <message>
+        <source>Packing lists</source>
+        <translation>Listes de colisage</translation>
+    </message>
+    <message>
+        <source>New lot: the material</source>
+        <translation>Nouveau lot : le produit</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Outils</translation>
+    </message>
+    <message>
+        <source>New tool</source>
+        <translation>Nouvel outil</translation>
+    </message>
+    <message>
+        <source>Expenses</source>
+        <translation>Dépenses</translation>
+    </message>
+    <message>
+        <source>New expense: 34.90 hardware: bolts and nuts</source>
+        <translation>Nouvelle dépense : 34,90 visserie : vis et écrous</translation>
+    </message>
+    <message>
+        <source>Price each</source>
+        <translation>Prix unitaire</translation>
     </message>
 </context>
 <context>
@@ -6845,6 +7234,42 @@
     <message>
         <source>Whoever reads this later wants to know why.</source>
         <translation>Qui lira ceci plus tard voudra savoir pourquoi.</translation>
+    </message>
+    <message>
+        <source>Measure again…</source>
+        <translation>Mesurer de nouveau…</translation>
+    </message>
+    <message>
+        <source>Make a lot of it</source>
+        <translation>En faire un lot</translation>
+    </message>
+    <message>
+        <source>Enter as an expense</source>
+        <translation>Inscrire comme dépense</translation>
+    </message>
+    <message>
+        <source>Opened today</source>
+        <translation>Ouvert aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Show the certificate</source>
+        <translation>Montrer le certificat</translation>
+    </message>
+    <message>
+        <source>Show the receipt</source>
+        <translation>Montrer le reçu</translation>
+    </message>
+    <message>
+        <source>%1: entered as a lot</source>
+        <translation>%1 : inscrit comme lot</translation>
+    </message>
+    <message>
+        <source>%1: entered as an expense</source>
+        <translation>%1 : inscrit comme dépense</translation>
+    </message>
+    <message>
+        <source>%1: opened</source>
+        <translation>%1 : ouvert</translation>
     </message>
 </context>
 <context>
@@ -8422,6 +8847,222 @@
     </message>
 </context>
 <context>
+    <name>StoreRows</name>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1, due %2</source>
+        <translation>%1, échéance %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n d late</source>
+        <translation>
+            <numerusform>%n jour de retard</numerusform>
+            <numerusform>%n jours de retard</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damaged</source>
+        <translation>
+            <numerusform>%n endommagé</numerusform>
+            <numerusform>%n endommagés</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n late</source>
+        <translation>
+            <numerusform>%n en retard</numerusform>
+            <numerusform>%n en retard</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines: %1.</source>
+        <translation>
+            <numerusform>%n ligne : %1.</numerusform>
+            <numerusform>%n lignes : %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n short</source>
+        <translation>
+            <numerusform>%n incomplète</numerusform>
+            <numerusform>%n incomplètes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to count</source>
+        <translation>
+            <numerusform>%n à compter</numerusform>
+            <numerusform>%n à compter</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n lines are here as listed.</source>
+        <translation>
+            <numerusform>%n ligne est là comme sur la liste.</numerusform>
+            <numerusform>Les %n lignes sont là comme sur la liste.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>after expiry</source>
+        <translation>après péremption</translation>
+    </message>
+    <message>
+        <source>after expiry, accepted</source>
+        <translation>après péremption, accepté</translation>
+    </message>
+    <message>
+        <source>certificate on file</source>
+        <translation>certificat classé</translation>
+    </message>
+    <message>
+        <source>keeps open: %1</source>
+        <translation>garde ouvert : %1</translation>
+    </message>
+    <message>
+        <source>must stay open</source>
+        <translation>doit rester ouvert</translation>
+    </message>
+    <message>
+        <source>no certificate on file</source>
+        <translation>pas de certificat classé</translation>
+    </message>
+    <message>
+        <source>sample %1</source>
+        <translation>échantillon %1</translation>
+    </message>
+    <message>
+        <source>step of %1</source>
+        <translation>étape de %1</translation>
+    </message>
+    <message>
+        <source>waits: %1</source>
+        <translation>attend : %1</translation>
+    </message>
+</context>
+<context>
+    <name>StoreTexts</name>
+    <message>
+        <source>on file</source>
+        <translation>classé</translation>
+    </message>
+    <message>
+        <source>%1 d %2 h</source>
+        <translation>%1 j %2 h</translation>
+    </message>
+    <message>
+        <source>%1 more than listed</source>
+        <translation>%1 de plus que la liste</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n uses out of calibration</source>
+        <translation>
+            <numerusform>%1 emploi sur %n hors étalonnage</numerusform>
+            <numerusform>%1 emplois sur %n hors étalonnage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2 after expiry</source>
+        <translation>%1, dont %2 après péremption</translation>
+    </message>
+    <message>
+        <source>%1, damaged %2</source>
+        <translation>%1, endommagé %2</translation>
+    </message>
+    <message>
+        <source>%1; keeps open: %2</source>
+        <translation>%1 ; garde ouvert : %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days left</source>
+        <translation>
+            <numerusform>encore %n jour</numerusform>
+            <numerusform>encore %n jours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n times</source>
+        <translation>
+            <numerusform>%n fois</numerusform>
+            <numerusform>%n fois</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n uses</source>
+        <translation>
+            <numerusform>%n emploi</numerusform>
+            <numerusform>%n emplois</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>complete</source>
+        <translation>complet</translation>
+    </message>
+    <message>
+        <source>cure time not on record</source>
+        <translation>temps de prise non noté</translation>
+    </message>
+    <message>
+        <source>cured %1</source>
+        <translation>pris le %1</translation>
+    </message>
+    <message>
+        <source>cures until %1: %2 left</source>
+        <translation>prise jusqu’au %1 : encore %2</translation>
+    </message>
+    <message>
+        <source>damaged %1</source>
+        <translation>endommagé %1</translation>
+    </message>
+    <message>
+        <source>expected %1</source>
+        <translation>attendu %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>expired %n days ago</source>
+        <translation>
+            <numerusform>périmé depuis %n jour</numerusform>
+            <numerusform>périmé depuis %n jours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>late by %n days</source>
+        <translation>
+            <numerusform>%n jour de retard</numerusform>
+            <numerusform>%n jours de retard</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>missing %1</source>
+        <translation>manque %1</translation>
+    </message>
+    <message>
+        <source>no calibration on record</source>
+        <translation>aucun étalonnage noté</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <translation>pas encore compté</translation>
+    </message>
+    <message>
+        <source>not to be calibrated</source>
+        <translation>sans étalonnage</translation>
+    </message>
+    <message numerus="yes">
+        <source>overdue by %n days</source>
+        <translation>
+            <numerusform>dépassé de %n jour</numerusform>
+            <numerusform>dépassé de %n jours</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Tasks</name>
     <message>
         <source> %1 files were not found; the first: %2.</source>
@@ -9761,6 +10402,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::AmountColumns</name>
+    <message>
+        <source>at most %1, %2</source>
+        <translation>au plus %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::AnswerForm</name>
     <message>
         <source>what was done about it</source>
@@ -10226,6 +10874,41 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::CalibrationForm</name>
+    <message>
+        <source>Keep the calibration</source>
+        <translation>Garder l’étalonnage</translation>
+    </message>
+    <message>
+        <source>Calibrated on</source>
+        <translation>Étalonné le</translation>
+    </message>
+    <message>
+        <source>Due again on</source>
+        <translation>Prochaine échéance</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificat</translation>
+    </message>
+    <message>
+        <source>%1 was calibrated</source>
+        <translation>%1 a été étalonné</translation>
+    </message>
+    <message>
+        <source>Say on which day it is due again.</source>
+        <translation>Dites quel jour est la prochaine échéance.</translation>
+    </message>
+    <message>
+        <source>It cannot be due before it was calibrated.</source>
+        <translation>L’échéance ne peut précéder l’étalonnage.</translation>
+    </message>
+    <message>
+        <source>%1: calibrated</source>
+        <translation>%1 : étalonné</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::CertificatePage</name>
     <message>
         <source>Documents</source>
@@ -10339,6 +11022,57 @@
     <message>
         <source>yes</source>
         <translation>oui</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ClaimView</name>
+    <message>
+        <source>Save the letter</source>
+        <translation>Enregistrer la lettre</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Texte (*.txt)</translation>
+    </message>
+    <message>
+        <source>Language of the letter</source>
+        <translation>Langue de la lettre</translation>
+    </message>
+    <message>
+        <source>The letter</source>
+        <translation>La lettre</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Copier</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Enregistrer sous…</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Retour à la liste</translation>
+    </message>
+    <message>
+        <source>Letter about what named no shipment</source>
+        <translation>Lettre sur ce qui ne nomme pas de livraison</translation>
+    </message>
+    <message>
+        <source>Letter: %1</source>
+        <translation>Lettre : %1</translation>
+    </message>
+    <message>
+        <source>The letter is on the clipboard.</source>
+        <translation>La lettre est dans le presse-papiers.</translation>
+    </message>
+    <message>
+        <source>Claim</source>
+        <translation>Réclamation</translation>
+    </message>
+    <message>
+        <source>The letter is in %1.</source>
+        <translation>La lettre est dans %1.</translation>
     </message>
 </context>
 <context>
@@ -10876,6 +11610,104 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::DeliveryBoard</name>
+    <message>
+        <source>Claim letter</source>
+        <translation>Réclamation</translation>
+    </message>
+    <message>
+        <source>Enter as an expense</source>
+        <translation>Inscrire comme dépense</translation>
+    </message>
+    <message>
+        <source>Waits for this line</source>
+        <translation>Attend cette ligne</translation>
+    </message>
+    <message>
+        <source>No open step waits for it.</source>
+        <translation>Aucune étape ouverte ne l’attend.</translation>
+    </message>
+    <message>
+        <source>What is not here yet</source>
+        <translation>Ce qui n’est pas encore là</translation>
+    </message>
+    <message>
+        <source>Everything on the lists is here.</source>
+        <translation>Tout ce qui est sur les listes est là.</translation>
+    </message>
+    <message>
+        <source>all lines</source>
+        <translation>toutes les lignes</translation>
+    </message>
+    <message>
+        <source>still to count</source>
+        <translation>encore à compter</translation>
+    </message>
+    <message>
+        <source>not as listed</source>
+        <translation>pas comme la liste</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>en retard</translation>
+    </message>
+    <message>
+        <source>Shipment</source>
+        <translation>Livraison</translation>
+    </message>
+    <message>
+        <source>Which lines</source>
+        <translation>Quelles lignes</translation>
+    </message>
+    <message>
+        <source>Chosen lines are all there</source>
+        <translation>Les lignes choisies sont là</translation>
+    </message>
+    <message>
+        <source>Space counts the line under the cursor</source>
+        <translation>L’espace compte la ligne sous le curseur</translation>
+    </message>
+    <message>
+        <source>Bring in a list…</source>
+        <translation>Reprendre une liste…</translation>
+    </message>
+    <message>
+        <source>No line here. A packing list can be brought in from a spreadsheet, or be typed line by line below.</source>
+        <translation>Aucune ligne ici. Une liste de colisage se reprend d’un tableur, ou s’écrit ligne par ligne ci-dessous.</translation>
+    </message>
+    <message>
+        <source>all shipments</source>
+        <translation>toutes les livraisons</translation>
+    </message>
+    <message>
+        <source>no shipment named</source>
+        <translation>sans livraison</translation>
+    </message>
+    <message>
+        <source>%1 (open)</source>
+        <translation>%1 (ouverte)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines counted as listed</source>
+        <translation>
+            <numerusform>%n ligne comptée comme sur la liste</numerusform>
+            <numerusform>%n lignes comptées comme sur la liste</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing of this shipment is missing, damaged or late.</source>
+        <translation>Rien de cette livraison ne manque, n’est endommagé ou en retard.</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>%1: entered as an expense</source>
+        <translation>%1 : inscrit comme dépense</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
@@ -10900,6 +11732,74 @@
     <message>
         <source>Enter once more logs it like this.</source>
         <translation>Entrée encore une fois l’inscrit ainsi.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ExpenseBoard</name>
+    <message>
+        <source>Expenses by category</source>
+        <translation>Dépenses par catégorie</translation>
+    </message>
+    <message>
+        <source>Expenses by month</source>
+        <translation>Dépenses par mois</translation>
+    </message>
+    <message>
+        <source>Category</source>
+        <translation>Catégorie</translation>
+    </message>
+    <message>
+        <source>Currency of the bars</source>
+        <translation>Monnaie des barres</translation>
+    </message>
+    <message>
+        <source>By category</source>
+        <translation>Par catégorie</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>Par mois</translation>
+    </message>
+    <message>
+        <source>No expense on record. Write one below: the amount first, then what it was for.</source>
+        <translation>Aucune dépense notée. Écrivez-en une ci-dessous : le montant d’abord, puis pour quoi.</translation>
+    </message>
+    <message>
+        <source>all categories</source>
+        <translation>toutes les catégories</translation>
+    </message>
+    <message>
+        <source>without a category</source>
+        <translation>sans catégorie</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n expenses</source>
+        <translation>
+            <numerusform>%n dépense</numerusform>
+            <numerusform>%n dépenses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a receipt</source>
+        <translation>
+            <numerusform>%n sans reçu</numerusform>
+            <numerusform>%n sans reçu</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n below zero, as they were brought in</source>
+        <translation>
+            <numerusform>%n sous zéro, comme elle a été reprise</numerusform>
+            <numerusform>%n sous zéro, comme elles ont été reprises</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>amounts too large to be added up are left out</source>
+        <translation>les montants trop grands pour la somme sont omis</translation>
+    </message>
+    <message>
+        <source>In all: %1</source>
+        <translation>En tout : %1</translation>
     </message>
 </context>
 <context>
@@ -11481,6 +12381,10 @@
         <source>“%1” is no number.</source>
         <translation>« %1 » n’est pas un nombre.</translation>
     </message>
+    <message>
+        <source>This is kept in %1; change its currency first.</source>
+        <translation>Ceci est en %1 ; changez d’abord la monnaie.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LinksEditor</name>
@@ -11637,6 +12541,18 @@
     <message>
         <source>Nothing was brought in. %1</source>
         <translation>Rien n’a été importé. %1</translation>
+    </message>
+    <message>
+        <source>none: name the crate or the delivery</source>
+        <translation>aucune : nommez la caisse ou la livraison</translation>
+    </message>
+    <message>
+        <source>Rows that name no shipment</source>
+        <translation>Lignes sans livraison</translation>
+    </message>
+    <message>
+        <source>No column fills %1: choose on the left which one does.</source>
+        <translation>Aucune colonne ne remplit %1 : choisissez laquelle à gauche.</translation>
     </message>
 </context>
 <context>
@@ -12116,6 +13032,66 @@
             <numerusform>%n photo a été prise pendant un travail inscrit.</numerusform>
             <numerusform>%n photos ont été prises pendant un travail inscrit.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MaterialBoard</name>
+    <message>
+        <source>Used on…</source>
+        <translation>Employé sur…</translation>
+    </message>
+    <message>
+        <source>Still curing</source>
+        <translation>Prise en cours</translation>
+    </message>
+    <message>
+        <source>Nothing cures at the moment.</source>
+        <translation>Aucune prise en cours.</translation>
+    </message>
+    <message>
+        <source>Used for</source>
+        <translation>Employé pour</translation>
+    </message>
+    <message>
+        <source>Nothing on record.</source>
+        <translation>Rien de noté.</translation>
+    </message>
+    <message>
+        <source>Cure times hold at the temperature of the data sheet; in a cold workshop they are longer.</source>
+        <translation>Les temps de prise valent à la température de la fiche ; dans un atelier froid ils sont plus longs.</translation>
+    </message>
+    <message>
+        <source>No lot on record. Write the material below, then its lot number and its last good day.</source>
+        <translation>Aucun lot noté. Écrivez le produit ci-dessous, puis son numéro de lot et son dernier bon jour.</translation>
+    </message>
+    <message>
+        <source>No lot has expired or will within 30 days.</source>
+        <translation>Aucun lot n’est périmé ni ne le sera sous 30 jours.</translation>
+    </message>
+    <message>
+        <source>%1 expired, %2 within 30 days.</source>
+        <translation>%1 périmés, %2 sous 30 jours.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MeasurementPanel</name>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Pas encore mesuré.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Measured %n times.</source>
+        <translation>
+            <numerusform>Mesuré %n fois.</numerusform>
+            <numerusform>Mesuré %n fois.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::MeasurementPlot</name>
+    <message>
+        <source>Values over time</source>
+        <translation>Valeurs dans le temps</translation>
     </message>
 </context>
 <context>
@@ -12803,6 +13779,17 @@
     <message>
         <source>%1 in all</source>
         <translation>%1 en tout</translation>
+    </message>
+    <message>
+        <source>Fitted, and not torqued yet: show them</source>
+        <translation>Posé et pas encore au couple : montrer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finger-tight</source>
+        <translation>
+            <numerusform>%n serré à la main</numerusform>
+            <numerusform>%n serrés à la main</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -15048,6 +16035,25 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::StoresPage</name>
+    <message>
+        <source>Packing lists</source>
+        <translation>Listes de colisage</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>Produits</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Outils</translation>
+    </message>
+    <message>
+        <source>Expenses</source>
+        <translation>Dépenses</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::TaskPanel</name>
     <message>
         <source>Parts it was done on</source>
@@ -15255,6 +16261,120 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::ToolBoard</name>
+    <message>
+        <source>Calibrated…</source>
+        <translation>Étalonné…</translation>
+    </message>
+    <message>
+        <source>Calibrations</source>
+        <translation>Étalonnages</translation>
+    </message>
+    <message>
+        <source>None on record.</source>
+        <translation>Aucun noté.</translation>
+    </message>
+    <message>
+        <source>Used out of calibration</source>
+        <translation>Employé hors étalonnage</translation>
+    </message>
+    <message>
+        <source>Everything on record was done in calibration.</source>
+        <translation>Tout ce qui est noté a été fait dans l’étalonnage.</translation>
+    </message>
+    <message>
+        <source>What was torqued or measured with a tool out of calibration should be checked again.</source>
+        <translation>Ce qui a été serré ou mesuré avec un outil hors étalonnage est à revérifier.</translation>
+    </message>
+    <message>
+        <source>No tool on record. Those that measure or torque belong here, with the day on which their calibration runs out.</source>
+        <translation>Aucun outil noté. Ceux qui mesurent ou serrent vont ici, avec le jour où leur étalonnage expire.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TorquePanel</name>
+    <message>
+        <source>Take these limits</source>
+        <translation>Prendre ces limites</translation>
+    </message>
+    <message>
+        <source>nut in tension</source>
+        <translation>écrou en traction</translation>
+    </message>
+    <message>
+        <source>nut in shear</source>
+        <translation>écrou en cisaillement</translation>
+    </message>
+    <message>
+        <source>How the nut is loaded</source>
+        <translation>Charge de l’écrou</translation>
+    </message>
+    <message>
+        <source>grip to drive</source>
+        <translation>poignée au carré</translation>
+    </message>
+    <message>
+        <source>0 without one</source>
+        <translation>0 sans</translation>
+    </message>
+    <message>
+        <source>Lever of the wrench</source>
+        <translation>Levier de la clé</translation>
+    </message>
+    <message>
+        <source>Extension</source>
+        <translation>Rallonge</translation>
+    </message>
+    <message>
+        <source>Torque by the table</source>
+        <translation>Couple d’après le tableau</translation>
+    </message>
+    <message>
+        <source>On the wrench</source>
+        <translation>Sur la clé</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3 %4, and never above %5 %4.</source>
+        <translation>%1 : %2 à %3 %4, et jamais plus de %5 %4.</translation>
+    </message>
+    <message>
+        <source>With the drag of %1 added: %2 to %3 %4.</source>
+        <translation>Avec le freinage de %1 : %2 à %3 %4.</translation>
+    </message>
+    <message>
+        <source>No drag on record: read it off the wrench while the nut runs down, and it is added.</source>
+        <translation>Pas de freinage noté : lisez-le sur la clé pendant que l’écrou descend, il est ajouté.</translation>
+    </message>
+    <message>
+        <source>%1; %2. For clean, dry threads; the drawing of the maker comes first.</source>
+        <translation>%1 ; %2. Pour filets propres et secs ; le plan du constructeur prime.</translation>
+    </message>
+    <message>
+        <source>That is less than the %1 in-lb that %2 asks of a self-locking nut.</source>
+        <translation>C’est moins que les %1 in-lb que %2 demande d’un écrou autofreiné.</translation>
+    </message>
+    <message>
+        <source>Lever and extension in the same unit, from the middle of the grip to the drive, and from there to the nut.</source>
+        <translation>Levier et rallonge dans la même unité : du milieu de la poignée au carré, et de là à l’écrou.</translation>
+    </message>
+    <message>
+        <source>Without limits there is nothing to set.</source>
+        <translation>Sans limites, rien à régler.</translation>
+    </message>
+    <message>
+        <source>Set the wrench to %1 to %2 %3.</source>
+        <translation>Réglez la clé de %1 à %2 %3.</translation>
+    </message>
+    <message>
+        <source>Set the wrench to at most %1 %2.</source>
+        <translation>Réglez la clé à %1 %2 au plus.</translation>
+    </message>
+    <message>
+        <source>%1: limits from the table</source>
+        <translation>%1 : limites du tableau</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::TroubleList</name>
     <message>
         <source>Dismiss</source>
@@ -15313,6 +16433,85 @@
     <message>
         <source>ticks “%1”</source>
         <translation>coche « %1 »</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::UseForm</name>
+    <message>
+        <source>Keep the use</source>
+        <translation>Garder l’emploi</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucun</translation>
+    </message>
+    <message>
+        <source>18-21</source>
+        <translation>18-21</translation>
+    </message>
+    <message>
+        <source>14 d, 24 h; from the data sheet</source>
+        <translation>14 d, 24 h ; de la fiche</translation>
+    </message>
+    <message>
+        <source>On part</source>
+        <translation>Sur la pièce</translation>
+    </message>
+    <message>
+        <source>Mixed with lot</source>
+        <translation>Mélangé au lot</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quand</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mélange</translation>
+    </message>
+    <message>
+        <source>Temperature, °C</source>
+        <translation>Température, °C</translation>
+    </message>
+    <message>
+        <source>Humidity, %</source>
+        <translation>Humidité, %</translation>
+    </message>
+    <message>
+        <source>Cures for</source>
+        <translation>Temps de prise</translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation>Échantillon</translation>
+    </message>
+    <message>
+        <source>%1 was used</source>
+        <translation>%1 a été employé</translation>
+    </message>
+    <message>
+        <source>This lot has expired: what is made with it needs somebody&apos;s acceptance.</source>
+        <translation>Ce lot est périmé : ce qui en est fait doit être accepté par quelqu’un.</translation>
+    </message>
+    <message>
+        <source>“%1” is no temperature; write 20 or 18-21.</source>
+        <translation>« %1 » n’est pas une température ; écrivez 20 ou 18-21.</translation>
+    </message>
+    <message>
+        <source>“%1” is no humidity between 0 and 100 %.</source>
+        <translation>« %1 » n’est pas une humidité entre 0 et 100 %.</translation>
+    </message>
+    <message>
+        <source>“%1” is no time to cure; write 14 d or 24 h.</source>
+        <translation>« %1 » n’est pas un temps de prise ; écrivez 14 d ou 24 h.</translation>
+    </message>
+    <message>
+        <source>Say which part it was used on.</source>
+        <translation>Dites sur quelle pièce il a été employé.</translation>
+    </message>
+    <message>
+        <source>%1: used</source>
+        <translation>%1 : employé</translation>
     </message>
 </context>
 <context>
