@@ -46,6 +46,7 @@ def build(folder):
     photographs.add()
     certificate.add_credit(records, photographs.at_work_on)
     certificate.add_equipment(records)
+    certificate.add_weighing(records)
     certificate.add_loading(records)
     certificate.add_documents(records, papers)
     papers.write(folder)

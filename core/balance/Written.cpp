@@ -3,6 +3,7 @@
 #include "core/balance/Written.h"
 
 #include "core/balance/Units.h"
+#include "core/base/PlainFigures.h"
 
 #include <array>
 #include <charconv>
@@ -20,14 +21,12 @@ struct Written {
     std::string unit;
 };
 
-/// Spaces and apostrophes between figures are how some countries write thousands.
 std::optional<Written> split(std::string_view text)
 {
-    std::string plain;
-    for (const char c : text) {
-        if (c != ' ' && c != '\'')
-            plain += c == ',' ? '.' : c;
-    }
+    const auto figures = plainFigures(text);
+    if (!figures)
+        return std::nullopt;
+    const std::string &plain = *figures;
     Written written;
     const char *begin = plain.data() + (plain.starts_with('+') ? 1 : 0);
     const char *end = plain.data() + plain.size();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/workshop/Quantities.h"
 
+#include "core/base/PlainFigures.h"
 #include "core/workshop/Inches.h"
 
 #include <algorithm>
@@ -45,11 +46,9 @@ constexpr std::array<Unit, 18> units{{
 /// The number and what stands behind it, without spaces, in lower case.
 std::pair<std::string, std::string> parts(std::string_view text)
 {
-    std::string plain;
-    for (const char c : text) {
-        if (c != ' ')
-            plain += c == ',' ? '.' : c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
-    }
+    std::string plain = plainFigures(text).value_or(std::string());
+    for (char &c : plain)
+        c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
     const auto end = plain.find_last_of("0123456789.");
     const auto cut = end == std::string::npos ? 0 : end + 1;
     return {plain.substr(0, cut), plain.substr(cut)};

@@ -32,8 +32,20 @@ def add_equipment(records):
             fitted_on=fitted)
 
 
+def add_weighing(records):
+    """The designer's estimate, until the aeroplane stands on its wheels."""
+    records.add(
+        "weighing", 0, weighed_on="2026-10-17", place="Designer's letter of 12 October 2026",
+        weight_unit="kg", arm_unit=EMPTY_ARM_UNIT, datum="Front face of the propeller flange",
+        fuel_state="none, unusable fuel added", oil_state="full",
+        scale_readings=[{"point": "Whole aeroplane, estimated", "reading": 340.5, "tare": 0.0,
+                         "arm": 1751.6}],
+        corrections=[{"what": "Unusable fuel", "weight": 1.5, "arm": 1850.0}],
+        note="No scale has seen it yet: the estimate stands in for the weighing.")
+
+
 def add_loading(records):
-    """The designer's limits, and two loadings from his estimate of the empty weight."""
+    """The designer's limits, and two loadings within them."""
     cases = {}
     for case, what, weight, arm in rows("loading.txt", 4):
         cases.setdefault(case, []).append((what, float(weight), float(arm)))

@@ -38,12 +38,15 @@
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/Speech.h"
 #include "ui/shell/StartPage.h"
+#include "ui/workshop/TopicView.h"
+#include "ui/workshop/WorkshopPage.h"
 
 #include <QApplication>
 #include <QComboBox>
 #include <QDir>
 #include <QLineEdit>
 #include <QListView>
+#include <QListWidget>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QSettings>
@@ -359,6 +362,37 @@ public:
         }
     }
 
+    /// Each topic of the workshop, a search, and a limit of the project's own.
+    void takeWorkshop()
+    {
+        auto &view = *m_window.view();
+        view.open(ui::PageId::Workshop);
+        auto &page = view.page(ui::PageId::Workshop);
+        auto *topics = page.findChild<QListWidget *>();
+        for (int row = 0; row < topics->count(); ++row) {
+            topics->setCurrentRow(row);
+            take(QStringLiteral("workshop-%1").arg(row));
+        }
+        page.findChild<QLineEdit *>()->setText(QStringLiteral("military"));
+        take(QStringLiteral("workshop-found"));
+        page.findChild<QLineEdit *>()->clear();
+        topics->setCurrentRow(0);
+        static_cast<ui::WorkshopPage &>(page).topic(0).ownLimitWanted(
+            QStringLiteral("torque 8-36 tension"), QStringLiteral("in-lb"));
+        take(QStringLiteral("workshop-own-limit"));
+    }
+
+    /// The places of weighing and flights, with what the project has.
+    void takeWeighing()
+    {
+        auto &view = *m_window.view();
+        for (const RecordType type : {RecordType::Weighing, RecordType::Equipment,
+                                      RecordType::Envelope, RecordType::Flight}) {
+            view.goTo({type, 0});
+            take(QStringLiteral("certificate-") + ui::toQt(word(type)));
+        }
+    }
+
 private:
     void press(const QString &words)
     {
@@ -421,5 +455,7 @@ int main(int argc, char *argv[])
     gallery.takeStores();
     gallery.takeBackups();
     gallery.takeJournal();
+    gallery.takeWorkshop();
+    gallery.takeWeighing();
     return 0;
 }

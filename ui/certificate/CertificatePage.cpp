@@ -5,9 +5,10 @@
 #include "ui/certificate/CrossCheckView.h"
 #include "ui/certificate/MajorPortionView.h"
 #include "ui/certificate/PapersView.h"
+#include "ui/flights/FlightsView.h"
 #include "ui/prints/AskToPrint.h"
 #include "ui/rules/RulesView.h"
-#include "ui/shell/RecordsPage.h"
+#include "ui/weighing/WeighingView.h"
 #include "ui/widgets/Flow.h"
 
 #include <QButtonGroup>
@@ -27,10 +28,8 @@ CertificatePage::CertificatePage(Session &session, QWidget *parent)
     , m_crossCheck(new CrossCheckView(session, this))
     , m_majorPortion(new MajorPortionView(session, this))
     , m_rules(new RulesView(session, this))
-    , m_others(new RecordsPage(session,
-                               {RecordType::Weighing, RecordType::Equipment,
-                                RecordType::LoadingCase, RecordType::Envelope, RecordType::Flight},
-                               this))
+    , m_weighing(new WeighingView(session, this))
+    , m_flights(new FlightsView(session, this))
 {
     build();
     show(*m_papers);
@@ -42,9 +41,10 @@ void CertificatePage::build()
     addPlace(tr("Documents"), *m_papers);
     m_toCrossCheck = addPlace(tr("Facts and agreement"), *m_crossCheck);
     addPlace(tr("Major portion"), *m_majorPortion);
-    addPlace(tr("Weighing, equipment, flights"), *m_others);
+    addPlace(tr("Weight and balance"), *m_weighing);
+    addPlace(tr("Test flights"), *m_flights);
     addPlace(tr("Rules"), *m_rules);
-    m_places = {m_papers, m_crossCheck, m_majorPortion, m_rules};
+    m_places = {m_papers, m_crossCheck, m_majorPortion, m_weighing, m_flights, m_rules};
     auto *print = new QPushButton(tr("File for the final inspection…"), m_head);
     print->setToolTip(tr("Documents, inspections, equipment, major portion, log, deviations and "
                          "bulletins as one PDF"));
@@ -52,8 +52,6 @@ void CertificatePage::build()
     m_flow->addWidget(print);
     connect(print, &QPushButton::clicked, this,
             [this] { askToPrint(*this, this->session(), PrintKind::FinalFile); });
-    // It has a margin of its own.
-    m_others->layout()->setContentsMargins(0, 0, 0, 0);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->setSpacing(12);
@@ -103,22 +101,16 @@ void CertificatePage::showRecord(RecordRef record)
             return;
         }
     }
-    if (record.type == RecordType::Project)
-        return;
-    m_others->showRecord(record);
-    show(*m_others);
 }
 
 void CertificatePage::startNew()
 {
-    if (CertificatePlace *place = shown())
-        place->startNew();
+    shown()->startNew();
 }
 
 QWidget *CertificatePage::firstFocus()
 {
-    CertificatePlace *place = shown();
-    return place ? place->firstFocus() : m_others->firstFocus();
+    return shown()->firstFocus();
 }
 
 void CertificatePage::recordsChanged(const ChangeNotice &notice)

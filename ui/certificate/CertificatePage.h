@@ -12,10 +12,11 @@ namespace lastrivet::ui {
 
 class CertificatePlace;
 class CrossCheckView;
+class FlightsView;
 class Flow;
 class MajorPortionView;
 class PapersView;
-class RecordsPage;
+class WeighingView;
 class RulesView;
 
 /// The way to the certificate: its documents, whether they agree, and what goes into them.
@@ -55,8 +56,8 @@ private:
     CrossCheckView *m_crossCheck;
     MajorPortionView *m_majorPortion;
     RulesView *m_rules;
-    /// Weighing, equipment and flights as they are on record.
-    RecordsPage *m_others;
+    WeighingView *m_weighing;
+    FlightsView *m_flights;
     QPushButton *m_toCrossCheck = nullptr;
     std::vector<CertificatePlace *> m_places;
 };

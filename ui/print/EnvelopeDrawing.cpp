@@ -74,7 +74,7 @@ Drawing::Drawing(QPainter &painter, const QRectF &place, const EnvelopePlot &plo
     spread();
     const double line = m_metrics.height();
     const double left = m_metrics.horizontalAdvance(m_plot.number(m_weights.high)) + line;
-    m_field = place.adjusted(left, 1.4 * line, -line, -2.6 * line);
+    m_field = place.adjusted(left, 1.4 * line, -2 * line, -2.6 * line);
 }
 
 void Drawing::spread()

@@ -11,6 +11,7 @@
 #include "ui/print/LabelSheet.h"
 #include "ui/print/MajorPortionPrinter.h"
 #include "ui/print/TagSheet.h"
+#include "ui/print/WeightPrinter.h"
 #include "ui/shell/Session.h"
 
 #include <QCoreApplication>
@@ -89,6 +90,10 @@ std::optional<print::Printed> print(const Source &source, const print::Imprint &
         return print::printHandOver(
             packet::handOver(*source.records, source.profile, *source.answer), imprint, pictures,
             wish.choices, source.place(), onPercent);
+    if (wish.kind == PrintKind::Weight)
+        return print::printWeightReport(
+            packet::weightReport(*source.records, source.profile, source.answer->as_of), imprint,
+            wish.choices, source.place(), onPercent);
     return print::printTags({source.aircraft(),
                              packet::tags(*source.records, *source.answer, wish.closings),
                              wish.hasCodes},
@@ -136,6 +141,8 @@ QString nameOf(PrintKind kind)
         return tr("File for the final inspection");
     case PrintKind::HandOver:
         return tr("Hand-over book");
+    case PrintKind::Weight:
+        return tr("Weight and balance report");
     case PrintKind::Calendar:
         return tr("Calendar file");
     }

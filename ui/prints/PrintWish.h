@@ -21,9 +21,10 @@ enum class PrintKind {
     MajorPortion,
     FinalFile,
     HandOver,
+    Weight,
     Calendar,
 };
-inline constexpr int printKindCount = 12;
+inline constexpr int printKindCount = 13;
 
 /// A document as a person chose it; what does not concern its kind is left alone.
 struct PrintWish {

@@ -75,7 +75,7 @@ void Finder::addPages(std::vector<ListRow> &rows) const
         if (!fits(page.name()) && !m_line->text().isEmpty())
             continue;
         ListRow row{{RecordType::Project, firstPage - std::int64_t(page.id)}, page.name()};
-        row.figure = tr("page, Ctrl+%1").arg(page.figure());
+        row.figure = tr("page, Ctrl+%1").arg(page.key());
         row.icon = page.icon;
         rows.push_back(std::move(row));
     }

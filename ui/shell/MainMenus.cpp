@@ -84,7 +84,7 @@ void MainWindow::buildGoMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&Go"));
     for (const PageDescription &page : pageList()) {
-        const auto keys = QKeySequence(Qt::CTRL | Qt::Key(int(Qt::Key_0) + page.figure()));
+        const auto keys = QKeySequence(Qt::CTRL | Qt::Key(page.key().unicode()));
         auto *action = add(menu, page.name(), keys, [this, id = page.id] { m_view->open(id); });
         action->setIcon(m_surroundings.theme.icon(page.icon));
         // The finder lists pages by itself.

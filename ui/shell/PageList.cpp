@@ -12,6 +12,7 @@
 #include "ui/squawks/SquawksPage.h"
 #include "ui/stores/StoresPage.h"
 #include "ui/today/TodayPage.h"
+#include "ui/workshop/WorkshopPage.h"
 
 #include <QCoreApplication>
 
@@ -39,10 +40,17 @@ QString PageDescription::name() const
     return QCoreApplication::translate("Page", title);
 }
 
+QChar PageDescription::key() const
+{
+    if (id == PageId::Workshop)
+        return QLatin1Char('T');
+    return QLatin1Char(char('0' + (int(id) + 1) % 10));
+}
+
 std::span<const PageDescription> pageList()
 {
     using enum RecordType;
-    static const std::array<PageDescription, 10> list{{
+    static const std::array<PageDescription, 11> list{{
         {PageId::Today, QT_TRANSLATE_NOOP("Page", "Today"), QStringLiteral("pages/today"),
          make<TodayPage>},
         {PageId::Parts, QT_TRANSLATE_NOOP("Page", "Parts"), QStringLiteral("pages/parts"),
@@ -63,6 +71,8 @@ std::span<const PageDescription> pageList()
          make<CertificatePage>},
         {PageId::Journal, QT_TRANSLATE_NOOP("Page", "Journal"), QStringLiteral("pages/journal"),
          make<JournalPage>},
+        {PageId::Workshop, QT_TRANSLATE_NOOP("Page", "Workshop"),
+         QStringLiteral("pages/workshop"), make<WorkshopPage>},
     }};
     return list;
 }

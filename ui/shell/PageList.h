@@ -15,7 +15,8 @@ namespace lastrivet::ui {
 class Page;
 class Session;
 
-/// The pages, in the order of the rail; Ctrl+1 opens the first, Ctrl+0 the tenth.
+/// The pages, in the order of the rail; Ctrl+1 opens the first, Ctrl+0 the tenth, and Ctrl+T the
+/// tables of the workshop.
 enum class PageId {
     Today,
     Parts,
@@ -27,6 +28,7 @@ enum class PageId {
     Hours,
     Certificate,
     Journal,
+    Workshop,
 };
 
 /// What the window knows of a page before it is made.
@@ -39,8 +41,8 @@ struct PageDescription {
     Page *(*make)(Session &session, QWidget *parent);
 
     QString name() const;
-    /// The figure that opens the page together with Ctrl.
-    int figure() const { return (int(id) + 1) % 10; }
+    /// The key that opens the page together with Ctrl.
+    QChar key() const;
 };
 
 /// Every page, in order; the one place where a page is added.

@@ -25,7 +25,7 @@ Rail::Rail(const Theme &theme, QWidget *parent)
         if (page.id == PageId::Journal)
             layout->addStretch(1);
         auto *button = new RailButton(theme, page.icon, page.name(), this);
-        button->setToolTip(tr("%1 (Ctrl+%2)").arg(page.name()).arg(page.figure()));
+        button->setToolTip(tr("%1 (Ctrl+%2)").arg(page.name()).arg(page.key()));
         m_buttons->addButton(button, int(page.id));
         layout->addWidget(button);
     }

@@ -36,7 +36,7 @@ void ShortcutSheet::open(const std::vector<QAction *> &commands)
     clearLayout(*m_lines);
     m_count = 0;
     for (const PageDescription &page : pageList())
-        addLine(tr("Ctrl+%1").arg(page.figure()), page.name());
+        addLine(tr("Ctrl+%1").arg(page.key()), page.name());
     for (const QAction *action : commands) {
         if (!action->shortcut().isEmpty())
             addLine(action->shortcut().toString(QKeySequence::NativeText), action->iconText());

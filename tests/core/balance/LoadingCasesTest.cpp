@@ -122,6 +122,10 @@ TEST_CASE("Weights and arms are read in the unit that is written, and never in o
     CHECK(*readWeight("-177", WeightUnit::Pounds) == -177);
     CHECK(*readArm("68.9 in", ArmUnit::Millimetres) == Approx(1750.06));
     CHECK(*readArm("1,75 m", ArmUnit::Millimetres) == Approx(1750));
+    CHECK(*readWeight("84\xE2\x80\xAFkg", WeightUnit::Kilograms) == 84);
+    // A thousand or a decimal: nobody can tell.
+    CHECK_FALSE(readArm("1,850", ArmUnit::Millimetres));
+    CHECK_FALSE(readArm("1,851.6", ArmUnit::Millimetres));
     CHECK(*readArm("175 cm", ArmUnit::Inches) == Approx(68.897638));
     CHECK(english(readWeight("13 stone", WeightUnit::Kilograms).reason()).find("“13 stone”") !=
           std::string::npos);

@@ -17,7 +17,11 @@ TEST_CASE("Numbers of the workshop are read with their units, whatever units are
     CHECK(*inTableUnits("1/8", Length, imperial) == 0.125);
     CHECK(*inTableUnits("1-1/4 in", Length, metric) == 1.25);
     CHECK(*inTableUnits("25.4", Length, metric) == Approx(1));
-    CHECK(*inTableUnits("3,175 mm", Length, imperial) == Approx(0.125));
+    CHECK(*inTableUnits("3,18 mm", Length, imperial) == Approx(3.18 / 25.4));
+    CHECK(*inTableUnits("0,125", Length, imperial) == 0.125);
+    // As the program itself writes it, with a no-break space.
+    CHECK(*inTableUnits("20\xC2\xA0in-lb", Torque, metric) == 20);
+    CHECK_FALSE(inTableUnits("1,850 in-lb", Torque, imperial));
     CHECK(*inTableUnits("-2", Length, imperial) == -2);
     // NIST SP 811: 1 lbf·in = 0.112 984 8 N·m; 1 lbf = 4.448 222 N; 1 ft = 0.3048 m.
     CHECK(*inTableUnits("0.1129848 N·m", Torque, imperial) == Approx(1).epsilon(1e-6));

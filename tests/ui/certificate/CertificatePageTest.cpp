@@ -178,7 +178,7 @@ TEST_CASE("Other records of the certificate are found on its page", "[certificat
         radio = edit.put(piece);
     });
     window.view.goTo({RecordType::Equipment, radio.value()});
-    CHECK(button(window.page(), QStringLiteral("Weighing, equipment, flights"))->isChecked());
+    CHECK(button(window.page(), QStringLiteral("Weight and balance"))->isChecked());
 }
 
 TEST_CASE("The certificate page as it looks", "[certificate]")

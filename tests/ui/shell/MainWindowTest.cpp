@@ -44,7 +44,7 @@ TEST_CASE("Each page opens by its key")
     REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
     test::picture(opened.window, 1280, 720, "window-today");
     for (const PageDescription &page : pageList()) {
-        QTest::keyClick(&opened.window, Qt::Key(int(Qt::Key_0) + page.figure()),
+        QTest::keyClick(&opened.window, Qt::Key(page.key().unicode()),
                         Qt::ControlModifier);
         CHECK(opened.window.view()->current() == page.id);
     }

@@ -1,0 +1,15 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace lastrivet {
+
+/// What a person typed as a number with its unit, without spaces of any kind and with a point where
+/// a comma stood. Nothing when the comma could be a thousand as well: "1,850".
+std::optional<std::string> plainFigures(std::string_view text);
+
+} // namespace lastrivet

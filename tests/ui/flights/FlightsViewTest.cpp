@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/flights/FlightsView.h"
+
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/Workshop.h"
+
+#include <QLineEdit>
+#include <QPushButton>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Shown {
+    Shown()
+    {
+        QObject::connect(session.get(), &Session::changed, &view,
+                         [this](const ChangeNotice &notice) { view.apply(notice); });
+        test::picture(view, 1120, 640, "flights");
+    }
+    void fly(const QString &time, const QString &faults = {})
+    {
+        test::type(view, QStringLiteral("Time in the air"), time);
+        if (!faults.isEmpty())
+            test::type(view, QStringLiteral("Faults"), faults);
+        test::press(view, QStringLiteral("Write the flight down"));
+    }
+
+    test::Workshop workshop;
+    std::unique_ptr<Session> session = workshop.session();
+    FlightsView view{*session};
+};
+
+} // namespace
+
+TEST_CASE("What is left of the test period is counted from the last fault")
+{
+    Shown shown;
+    // Canada, powered fixed wing: 25 hours without a fault.
+    CHECK(test::says(shown.view, QStringLiteral("25 h 00 left, counted from the last fault")));
+    shown.fly(QStringLiteral("1h20"));
+    CHECK(test::says(shown.view, QStringLiteral("23 h 40 left, counted from the last fault")));
+    shown.fly(QStringLiteral("40m"), QStringLiteral("Oil pressure low"));
+    CHECK(test::says(shown.view, QStringLiteral("25 h 00 left, counted from the last fault; "
+                                                "23 h 00 left, counted over all flights")));
+    shown.fly(QStringLiteral("2:05"));
+    CHECK(test::says(shown.view, QStringLiteral("22 h 55 left, counted from the last fault; "
+                                                "20 h 55 left, counted over all flights")));
+    CHECK(shown.session->records()->flights.size() == 3);
+    shown.session->undo();
+    CHECK(test::says(shown.view, QStringLiteral("25 h 00 left, counted from the last fault")));
+    test::picture(shown.view, 1120, 640, "flights-filled");
+}
+
+TEST_CASE("A flight without time in the air, or of tomorrow, is not written down")
+{
+    Shown shown;
+    shown.fly(QStringLiteral("soon"));
+    CHECK(test::says(shown.view, QStringLiteral("It needs the time in the air")));
+    test::type(shown.view, QStringLiteral("Flown on"), QStringLiteral("2026-03-15"));
+    shown.fly(QStringLiteral("1h"));
+    CHECK(shown.session->records()->flights.isEmpty());
+}
+
+TEST_CASE("Enough hours without a fault are said to be flown")
+{
+    Shown shown;
+    for (int i = 0; i < 5; ++i)
+        shown.fly(QStringLiteral("5h"));
+    CHECK(test::says(shown.view, QStringLiteral("25 h 00 without a fault are flown")));
+}
+
+} // namespace lastrivet::ui

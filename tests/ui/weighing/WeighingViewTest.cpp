@@ -1,0 +1,178 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/weighing/WeighingView.h"
+
+#include "core/balance/EmptyWeight.h"
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/weighing/LinesEditor.h"
+#include "ui/weighing/LinesModel.h"
+#include "ui/workshop/FigureView.h"
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Shown {
+    Shown()
+    {
+        QObject::connect(session.get(), &Session::changed, &view,
+                         [this](const ChangeNotice &notice) { view.apply(notice); });
+        QObject::connect(session.get(), &Session::complained, &view,
+                         [this](const QString &sentence) { complaint = sentence; });
+        test::picture(view, 1120, 640, "weighing");
+    }
+
+    LinesEditor &lines(const QString &name)
+    {
+        for (LinesEditor *editor : view.findChildren<LinesEditor *>()) {
+            if (editor->view().accessibleName() == name)
+                return *editor;
+        }
+        throw std::runtime_error("no such lines");
+    }
+    void type(const QString &name, int row, int column, const char *text)
+    {
+        LinesModel &model = lines(name).model();
+        model.setData(model.index(row, column), QString::fromUtf8(text), Qt::EditRole);
+    }
+    const Weighing &weighing() { return *session->records()->weighings.begin(); }
+
+    test::Workshop workshop;
+    std::unique_ptr<Session> session = workshop.session();
+    WeighingView view{*session};
+    QString complaint;
+};
+
+const QString scales = QStringLiteral("Scales");
+const QString corrections = QStringLiteral("Taken off and added");
+
+/// FAA-H-8083-30 chapter 4 fig. 4-20.
+void weighLikeTheHandbook(Shown &shown)
+{
+    test::press(shown.view, QStringLiteral("Write the first weighing down"));
+    const char *const rows[][4] = {{"left main", "650 lb", "5 lb", "70 in"},
+                                   {"right main", "640 lb", "5 lb", "70 in"},
+                                   {"nose", "225 lb", "2.5 lb", "-30 in"}};
+    for (int row = 0; row < 3; ++row) {
+        shown.type(scales, row, 0, rows[row][0]);
+        shown.type(scales, row, 1, rows[row][1]);
+        shown.type(scales, row, 2, rows[row][2]);
+        shown.type(scales, row, 4, rows[row][3]);
+    }
+    shown.type(corrections, 0, 0, "Fuel");
+    shown.type(corrections, 0, 1, "-177 lb");
+    shown.type(corrections, 0, 2, "95 in");
+}
+
+} // namespace
+
+TEST_CASE("A weighing typed in place comes to the handbook's sum, whatever unit is written")
+{
+    Shown shown;
+    const QAbstractItemModelTester tester(&shown.lines(scales).model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    weighLikeTheHandbook(shown);
+    // The project is metric: pounds and inches were converted when they were typed.
+    CHECK(shown.weighing().weight_unit == WeightUnit::Kilograms);
+    const auto empty = balance::weighed(shown.weighing());
+    REQUIRE(empty);
+    CHECK(empty->sum.weight == Approx(1325.5 * 0.45359237));
+    CHECK(empty->sum.cg / 25.4 == Approx((66698.0 - 588) / 1325.5));
+    CHECK(test::says(shown.view, QStringLiteral("Empty weight as weighed: 601.2")));
+    test::picture(shown.view, 1120, 640, "weighing-filled");
+}
+
+TEST_CASE("A negative tare, a strange unit and a tool that is not there get one sentence")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    const auto before = shown.weighing();
+    shown.type(scales, 0, 2, "-5");
+    CHECK(shown.complaint.contains(QStringLiteral("A tare is not below zero")));
+    shown.type(scales, 0, 1, "40 stone");
+    CHECK(shown.complaint.contains(QStringLiteral("“40 stone” is no weight")));
+    shown.type(scales, 0, 4, "70 kg");
+    CHECK(shown.complaint.contains(QStringLiteral("“70 kg” is no arm")));
+    shown.type(scales, 0, 5, "Bathroom scale");
+    CHECK(shown.complaint.contains(QStringLiteral("No tool is called")));
+    CHECK(shown.weighing() == before);
+    shown.type(scales, 2, 2, "300");
+    CHECK(test::says(shown.view, QStringLiteral("The reading of nose is below its tare.")));
+}
+
+TEST_CASE("Lines are taken out with the keyboard, and that can be undone")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    QApplication::setActiveWindow(&shown.view);
+    QTableView &table = shown.lines(scales).view();
+    table.setCurrentIndex(table.model()->index(1, 0));
+    table.setFocus();
+    QTest::keyClick(&table, Qt::Key_Delete);
+    CHECK(shown.weighing().scale_readings.size() == 2);
+    CHECK(shown.weighing().scale_readings[1].point == "nose");
+    shown.session->undo();
+    CHECK(shown.weighing().scale_readings.size() == 3);
+    CHECK(shown.lines(scales).model().lines().size() == 3);
+}
+
+TEST_CASE("Loadings and limits are typed in place, and the extremes stand beside them")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    test::press(shown.view, QStringLiteral("Loading and limits"));
+    test::press(shown.view, QStringLiteral("New loading"));
+    const QString aboard = QStringLiteral("On board, besides the empty aeroplane");
+    shown.type(aboard, 0, 0, "Pilot");
+    shown.type(aboard, 0, 1, "80");
+    shown.type(aboard, 0, 2, "1500");
+    shown.type(aboard, 1, 1, "-3");
+    CHECK(shown.complaint.contains(QStringLiteral("nothing or more")));
+    test::press(shown.view, QStringLiteral("Write the limits down"));
+    const QString limits = QStringLiteral("Corners of the limits, in their order");
+    const char *const corners[][2] = {{"600", "1200"}, {"800", "1200"}, {"800", "1400"},
+                                      {"600", "1400"}};
+    for (int row = 0; row < 4; ++row) {
+        shown.type(limits, row, 0, corners[row][0]);
+        shown.type(limits, row, 1, corners[row][1]);
+    }
+    const auto views = shown.view.findChildren<FigureView *>();
+    const auto sums = std::ranges::find_if(views, [](const FigureView *view) {
+        return view->table().title == QStringLiteral("Loading and limits");
+    });
+    REQUIRE(sums != views.end());
+    // Empty, the loading, farthest forward, farthest aft.
+    REQUIRE((*sums)->table().rows.size() == 4);
+    CHECK((*sums)->table().rows[1].cells.value(5) == QStringLiteral("within the limits"));
+    CHECK((*sums)->table().rows[3].cells.value(0) == QStringLiteral("A"));
+    test::picture(shown.view, 1120, 640, "weighing-loading");
+}
+
+TEST_CASE("New equipment has the units of the weighing, and a record is shown where it belongs")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    test::press(shown.view, QStringLiteral("Equipment"));
+    test::press(shown.view, QStringLiteral("New equipment"));
+    const auto equipment = shown.session->records()->equipment.begin();
+    CHECK(equipment->weight_unit == WeightUnit::Kilograms);
+    CHECK(equipment->fitted_on == shown.session->today());
+    CHECK(shown.view.showRecord({RecordType::Equipment, equipment->id.value()}));
+    CHECK_FALSE(shown.view.showRecord({RecordType::Squawk, 1}));
+    test::picture(shown.view, 1120, 640, "weighing-equipment");
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,189 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/workshop/WorkshopPage.h"
+
+#include "core/workshop/WorkshopTable.h"
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/workshop/FigureView.h"
+#include "ui/workshop/SumPanel.h"
+#include "ui/workshop/TableShapes.h"
+#include "ui/workshop/Tables.h"
+#include "ui/workshop/TopicView.h"
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <set>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Shown {
+    Shown()
+    {
+        test::picture(page, 1120, 680, "workshop");
+    }
+
+    SumPanel &sum(int topic, std::size_t index) { return *page.topic(topic).sums()[index]; }
+    /// The cell of an answer.
+    static QString cell(const SumPanel &panel, std::size_t row, int column)
+    {
+        return panel.figures().table().rows.at(row).cells.value(column).replace(
+            QChar(QChar::Nbsp), QLatin1Char(' '));
+    }
+
+    test::Workshop workshop;
+    std::unique_ptr<Session> session = workshop.session();
+    WorkshopPage page{*session};
+};
+
+} // namespace
+
+TEST_CASE("Every workshop table stands on the page, each with its shape")
+{
+    std::set<std::string> shown;
+    for (const Topic &topic : topics()) {
+        for (const auto name : topic.tables) {
+            CAPTURE(std::string(name));
+            CHECK(tableShape(name));
+            CHECK(shown.insert(std::string(name)).second);
+        }
+    }
+    const auto names = workshop::WorkshopTable::names();
+    CHECK(shown == std::set<std::string>(names.begin(), names.end()));
+}
+
+TEST_CASE("Each row that may be set aside by a limit of the project's own has a name of its own")
+{
+    for (const auto &name : workshop::WorkshopTable::names()) {
+        // Worked examples and remarks on storage are no limits.
+        if (name.find("examples") != std::string::npos || name == "sealant")
+            continue;
+        std::set<QString> subjects;
+        for (const FigureRow &row : shownTable(name, UnitSystem::Imperial, {}).rows) {
+            CAPTURE(row.subject.toStdString());
+            CHECK(subjects.insert(row.subject).second);
+        }
+    }
+}
+
+TEST_CASE("Each column that the page shows is a column of its table")
+{
+    for (const auto &name : workshop::WorkshopTable::names()) {
+        const auto *shape = tableShape(name);
+        REQUIRE(shape);
+        const auto &columns = workshop::WorkshopTable::named(name).columns();
+        for (const auto &column : shape->columns) {
+            CAPTURE(name, std::string(column.column));
+            CHECK(std::ranges::find(columns, column.column) != columns.end());
+            CHECK((column.upto.empty() || std::ranges::count(columns, column.upto) == 1));
+            CHECK((column.unit.empty() || std::ranges::count(columns, column.unit) == 1));
+        }
+    }
+}
+
+TEST_CASE("A torque is worked out while its drag is typed, in the units that are chosen")
+{
+    Shown shown;
+    SumPanel &torque = shown.sum(0, 0);
+    auto &thread = test::choice(shown.page, QStringLiteral("Torque of a bolt: Thread"));
+    thread.setCurrentText(QStringLiteral("1/4-28"));
+    test::type(shown.page, QStringLiteral("Torque of a bolt: Drag of the nut"),
+               QStringLiteral("5"));
+    // AC 43.13-1B table 7-1: 50 to 70, never more than 100; 5 of drag in all three.
+    CHECK(Shown::cell(torque, 0, 1) == QStringLiteral("55 – 75 in-lb"));
+    CHECK(Shown::cell(torque, 1, 1) == QStringLiteral("105 in-lb"));
+    CHECK(Shown::cell(torque, 0, 3).startsWith(QStringLiteral("AC 43.13-1B")));
+    test::choice(shown.page, QStringLiteral("Units")).setCurrentIndex(1);
+    CHECK(Shown::cell(torque, 0, 1) == QStringLiteral("6.21 – 8.47 N·m"));
+    test::type(shown.page, QStringLiteral("Torque of a bolt: Drag of the nut"),
+               QStringLiteral("90 in-lb"));
+    CHECK(test::says(shown.page, QStringLiteral("something is wrong with nut, bolt or reading")));
+    test::type(shown.page, QStringLiteral("Torque of a bolt: Drag of the nut"),
+               QStringLiteral("5 mm"));
+    CHECK(test::says(shown.page, QStringLiteral("“5 mm” is no torque")));
+}
+
+TEST_CASE("The project's own limit stands in the table's place, with its source, and is kept")
+{
+    Shown shown;
+    test::choice(shown.page, QStringLiteral("Torque of a bolt: Thread"))
+        .setCurrentText(QStringLiteral("10-32"));
+    test::press(shown.page, QStringLiteral("The project's own limit…"));
+    test::type(shown.page, QStringLiteral("At least"), QStringLiteral("18"));
+    test::type(shown.page, QStringLiteral("At most"), QStringLiteral("22"));
+    test::press(shown.page, QStringLiteral("Keep"));
+    CHECK(test::says(shown.page, QStringLiteral("It needs its source")));
+    test::type(shown.page, QStringLiteral("Source"), QStringLiteral("Drawing 31"));
+    test::press(shown.page, QStringLiteral("Keep"));
+    const SumPanel &torque = shown.sum(0, 0);
+    CHECK(Shown::cell(torque, 0, 1) == QStringLiteral("18 – 22 in-lb"));
+    CHECK(Shown::cell(torque, 0, 3) == QStringLiteral("Drawing 31"));
+    CHECK(torque.figures().table().rows[1].isAside);
+    WorkshopPage again(*shown.session);
+    test::picture(again, 1120, 680, "workshop-own");
+    test::choice(again, QStringLiteral("Torque of a bolt: Thread"))
+        .setCurrentText(QStringLiteral("10-32"));
+    CHECK(Shown::cell(*again.topic(0).sums()[0], 0, 1) == QStringLiteral("18 – 22 in-lb"));
+}
+
+TEST_CASE("Large and small numbers of tables are shown in the units that are chosen")
+{
+    // AC 43.13-1B table 7-3: 1/8 7x19 breaks at 2,000 lb; table 7-8: .040 wire.
+    const auto cell = [](std::string_view table, UnitSystem units, std::size_t row, int column) {
+        return shownTable(table, units, {}).rows.at(row).cells.value(column).replace(
+            QChar(QChar::Nbsp), QLatin1Char(' '));
+    };
+    CHECK(cell("cable_strength", UnitSystem::Imperial, 6, 2) == QStringLiteral("2000 lb"));
+    CHECK(cell("cable_strength", UnitSystem::Metric, 6, 2) == QStringLiteral("8896 N"));
+    CHECK(cell("turnbuckle_safety_wire", UnitSystem::Metric, 0, 2) == QStringLiteral("1.02 mm"));
+    CHECK(cell("turnbuckle_safety_wire", UnitSystem::Imperial, 4, 2) ==
+          QStringLiteral("0.057 in min"));
+}
+
+TEST_CASE("A search finds rows in all tables, and a remembered number says that it is one")
+{
+    Shown shown;
+    test::type(shown.page, QStringLiteral("Search all tables"), QStringLiteral("5/32 military"));
+    const auto views = shown.page.findChildren<FigureView *>();
+    const auto heads = std::ranges::find_if(views, [](const FigureView *view) {
+        return view->isVisible() && view->table().title == QStringLiteral("Shop heads");
+    });
+    REQUIRE(heads != views.end());
+    REQUIRE((*heads)->table().rows.size() == 1);
+    CHECK((*heads)->table().rows[0].isFromMemory);
+    CHECK((*heads)->table().rows[0].cells.join(QLatin1Char(' ')).contains(
+        QStringLiteral("from memory")));
+    test::type(shown.page, QStringLiteral("Search all tables"), QStringLiteral("zeppelin"));
+    CHECK(test::says(shown.page, QStringLiteral("No table has all of these words.")));
+}
+
+TEST_CASE("Every sum of every topic answers what stands in its fields at first")
+{
+    Shown shown;
+    const QAbstractItemModelTester tester(
+        shown.sum(0, 0).figures().model(),
+        QAbstractItemModelTester::FailureReportingMode::Fatal);
+    for (std::size_t i = 0; i < topics().size(); ++i) {
+        for (const SumPanel *panel : shown.page.topic(int(i)).sums()) {
+            CAPTURE(panel->sum().title.toStdString());
+            CHECK_FALSE(panel->figures().table().rows.empty());
+            for (const auto &row : panel->figures().table().rows) {
+                CHECK_FALSE(row.cells.value(1).isEmpty());
+                CHECK_FALSE(row.cells.value(3).isEmpty());
+                CHECK_FALSE(row.cells.value(4).isEmpty());
+            }
+        }
+    }
+}
+
+} // namespace lastrivet::ui

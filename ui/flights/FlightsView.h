@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/certificate/CertificatePlace.h"
+
+class QLabel;
+class QVBoxLayout;
+
+namespace lastrivet::ui {
+
+class ActLine;
+class EmptyPlace;
+class FlightForm;
+class RecordForm;
+class RowListView;
+class Session;
+
+/// The test period: what is still to be flown by the country's rules, a form for the next flight,
+/// and the flights so far.
+class FlightsView final : public CertificatePlace {
+    Q_OBJECT
+
+public:
+    explicit FlightsView(Session &session, QWidget *parent = nullptr);
+
+    bool showRecord(RecordRef record) override;
+    void apply(const ChangeNotice &notice) override;
+    void startNew() override;
+    QWidget *firstFocus() override;
+
+private:
+    QWidget *buildLeft();
+    QWidget *buildRight();
+    void work();
+    void showRules();
+    void showFlights();
+
+    Session &m_session;
+    Id<Flight> m_shown;
+    QLabel *m_sum;
+    QVBoxLayout *m_rules;
+    FlightForm *m_form;
+    RowListView *m_list;
+    RecordForm *m_detail;
+    ActLine *m_ask;
+    QWidget *m_chosen;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/packet/WeightReport.h"
+#include "core/project/Project.h"
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+class QScrollArea;
+
+namespace lastrivet::ui {
+
+class ActLine;
+class RecordForm;
+class RowListView;
+class Session;
+
+/// The equipment list, and the chosen item to change, take out of the aeroplane or withdraw.
+class EquipmentPanel final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit EquipmentPanel(Session &session, QWidget *parent = nullptr);
+
+    void show(Id<Equipment> equipment);
+    void startNew();
+    void apply(const ChangeNotice &notice);
+    void setReport(const packet::WeightReport &report);
+    QWidget *firstFocus() const;
+
+private:
+    QWidget *buildList();
+    QWidget *buildForm();
+    void refresh();
+
+    Session &m_session;
+    Id<Equipment> m_shown;
+    balance::Units m_units;
+    QLabel *m_count;
+    RowListView *m_list;
+    QPushButton *m_new;
+    QPushButton *m_withdraw;
+    ActLine *m_ask;
+    RecordForm *m_form;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/weighing/LimitsEditor.h"
+
+#include "core/balance/Loading.h"
+#include "core/balance/Written.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/weighing/LinesEditor.h"
+#include "ui/weighing/WeightText.h"
+#include "ui/widgets/RecordForm.h"
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+LimitsEditor::LimitsEditor(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_new(new QPushButton(tr("Write the limits down"), this))
+    , m_corners(new LinesEditor(tr("Corners of the limits, in their order"),
+                                {{{}, true}, {{}, true}}, this))
+    , m_form(new RecordForm(session, RecordType::Envelope,
+                            {{"weight_unit"},
+                             {"arm_unit"},
+                             {"lemac", false, tr("Chord begins at")},
+                             {"mac", false, tr("Chord is long")},
+                             {"source"},
+                             {"note", true}},
+                            this))
+{
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(8);
+    layout->addWidget(m_new, 0, Qt::AlignLeft);
+    layout->addWidget(m_corners);
+    layout->addWidget(m_form);
+    connect(m_new, &QPushButton::clicked, this, &LimitsEditor::start);
+    connect(m_corners, &LinesEditor::typed, this, &LimitsEditor::type);
+    connect(m_corners, &LinesEditor::removeWanted, this, [this](int row) {
+        change([row](Envelope &envelope) {
+            envelope.points.erase(envelope.points.begin() + row);
+            return QString();
+        });
+    });
+    refresh();
+}
+
+void LimitsEditor::setUnits(balance::Units units)
+{
+    m_units = units;
+    refresh();
+}
+
+void LimitsEditor::apply(const ChangeNotice &notice)
+{
+    m_form->apply(notice);
+}
+
+void LimitsEditor::start()
+{
+    m_session.change(tr("Limits written down"), [&](Edit &edit) {
+        Envelope envelope;
+        envelope.weight_unit = m_units.weight;
+        envelope.arm_unit = m_units.arm;
+        edit.put(envelope);
+    });
+    refresh();
+}
+
+void LimitsEditor::change(const std::function<QString(Envelope &)> &body)
+{
+    const Envelope *known = balance::envelopeOf(*m_session.records());
+    if (!known)
+        return;
+    Envelope changed = *known;
+    const QString why = body(changed);
+    if (!why.isEmpty())
+        m_session.complain(why);
+    else
+        m_session.change(tr("Limits changed"), [&](Edit &edit) { edit.put(changed); });
+    refresh();
+}
+
+void LimitsEditor::type(int row, int column, const QString &text)
+{
+    change([&](Envelope &envelope) -> QString {
+        if (std::size_t(row) >= envelope.points.size())
+            envelope.points.push_back(envelope.points.empty() ? Envelope::Point{}
+                                                              : envelope.points.back());
+        auto &point = envelope.points[std::size_t(row)];
+        const auto number = column == 0 ? balance::readWeight(toStd(text), envelope.weight_unit)
+                                        : balance::readArm(toStd(text), envelope.arm_unit);
+        if (!number)
+            return inWords(number.reason());
+        (column == 0 ? point.weight : point.arm) = *number;
+        return {};
+    });
+}
+
+void LimitsEditor::refresh()
+{
+    const Envelope *envelope = balance::envelopeOf(*m_session.records());
+    const bool isOpen = !m_session.isReadOnly();
+    m_new->setVisible(!envelope);
+    m_new->setEnabled(isOpen);
+    m_corners->setVisible(envelope);
+    m_form->setVisible(envelope);
+    m_form->show(envelope ? envelope->id.value() : 0);
+    if (!envelope)
+        return;
+    m_corners->setEditable(isOpen);
+    m_corners->setHeads({headWithUnit(tr("Weight"), word(envelope->weight_unit)),
+                         headWithUnit(tr("Arm"), word(envelope->arm_unit))});
+    std::vector<QStringList> lines;
+    for (const auto &point : envelope->points)
+        lines.push_back({plainNumber(point.weight), plainNumber(point.arm)});
+    m_corners->setLines(std::move(lines));
+}
+
+} // namespace lastrivet::ui

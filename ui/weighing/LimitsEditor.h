@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/balance/Units.h"
+#include "core/project/Project.h"
+
+#include <QWidget>
+
+#include <functional>
+
+class QPushButton;
+
+namespace lastrivet::ui {
+
+class LinesEditor;
+class RecordForm;
+class Session;
+
+/// The limits of weight and centre of gravity: corners in their order, chord, source.
+class LimitsEditor final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LimitsEditor(Session &session, QWidget *parent = nullptr);
+
+    /// Units of limits that are written down from now on.
+    void setUnits(balance::Units units);
+    void apply(const ChangeNotice &notice);
+
+private:
+    void start();
+    void refresh();
+    void type(int row, int column, const QString &text);
+    void change(const std::function<QString(Envelope &)> &body);
+
+    Session &m_session;
+    balance::Units m_units;
+    QPushButton *m_new;
+    LinesEditor *m_corners;
+    RecordForm *m_form;
+};
+
+} // namespace lastrivet::ui

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/weighing/LinesEditor.h"
+
+#include "ui/widgets/Density.h"
+#include "ui/widgets/Layouts.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QShortcut>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns, QWidget *parent)
+    : QWidget(parent)
+    , m_model(new LinesModel(std::move(columns), this))
+    , m_view(new QTableView(this))
+    , m_remove(new QPushButton(tr("Take the line out"), this))
+{
+    m_view->setModel(m_model);
+    m_view->setAccessibleName(title);
+    m_view->setShowGrid(true);
+    m_view->setTabKeyNavigation(false);
+    m_view->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
+                            QAbstractItemView::EditKeyPressed |
+                            QAbstractItemView::SelectedClicked);
+    m_view->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_view->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_view->verticalHeader()->hide();
+    m_view->verticalHeader()->setDefaultSectionSize(rowHeight());
+    m_view->horizontalHeader()->setHighlightSections(false);
+    m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_remove->setProperty("flat", true);
+    auto *head = new QHBoxLayout;
+    head->addWidget(heading(title, this), 1);
+    head->addWidget(m_remove);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addLayout(head);
+    layout->addWidget(m_view);
+    auto *key = new QShortcut(QKeySequence::Delete, m_view);
+    key->setContext(Qt::WidgetShortcut);
+    connect(key, &QShortcut::activated, this, &LinesEditor::remove);
+    connect(m_remove, &QPushButton::clicked, this, &LinesEditor::remove);
+    connect(m_model, &LinesModel::typed, this, &LinesEditor::typed);
+    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this] { fit(); });
+    fit();
+}
+
+void LinesEditor::setLines(std::vector<QStringList> lines)
+{
+    m_model->setLines(std::move(lines));
+    fit();
+}
+
+void LinesEditor::setEditable(bool isEditable)
+{
+    m_model->setEditable(isEditable);
+    m_remove->setVisible(isEditable);
+    fit();
+}
+
+void LinesEditor::fit()
+{
+    m_view->setFixedHeight(m_view->horizontalHeader()->sizeHint().height() +
+                           m_model->rowCount() * rowHeight() + 2 * m_view->frameWidth() + 2);
+    const int row = m_view->currentIndex().row();
+    m_remove->setEnabled(row >= 0 && row < int(m_model->lines().size()));
+}
+
+void LinesEditor::remove()
+{
+    const int row = m_view->currentIndex().row();
+    if (row >= 0 && row < int(m_model->lines().size()))
+        Q_EMIT removeWanted(row);
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,253 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/weighing/LoadingPanel.h"
+
+#include "core/balance/Written.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
+#include "ui/weighing/EnvelopePicture.h"
+#include "ui/weighing/LimitsEditor.h"
+#include "ui/weighing/LinesEditor.h"
+#include "ui/weighing/WeightTables.h"
+#include "ui/weighing/WeightText.h"
+#include "ui/widgets/ActLine.h"
+#include "ui/widgets/RecordForm.h"
+#include "ui/widgets/WithdrawAct.h"
+#include "ui/workshop/FigureView.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int leftWidth = 480;
+
+enum Column { WhatColumn, WeightColumn, ArmColumn };
+
+QScrollArea *scrolling(QWidget *content, QWidget *parent)
+{
+    auto *area = new QScrollArea(parent);
+    area->setWidget(content);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    return area;
+}
+
+} // namespace
+
+LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_cases(new QComboBox(this))
+    , m_new(new QPushButton(tr("New loading"), this))
+    , m_withdraw(new QPushButton(tr("Withdraw…"), this))
+    , m_ask(new ActLine(session, this))
+    , m_form(new RecordForm(session, RecordType::LoadingCase,
+                            {{"name"}, {"weight_unit"}, {"arm_unit"}, {"note", true}}, this))
+    , m_items(new LinesEditor(tr("On board, besides the empty aeroplane"),
+                              {{{}, false}, {{}, true}, {{}, true}}, this))
+    , m_picture(new EnvelopePicture(session.theme(), this))
+    , m_how(new QLabel(this))
+    , m_sums(new FigureView(this))
+    , m_limits(new LimitsEditor(session, this))
+{
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(16);
+    layout->addWidget(buildCases());
+    auto *right = new QWidget(this);
+    auto *column = new QVBoxLayout(right);
+    buildResult(*column);
+    layout->addWidget(scrolling(right, this), 1);
+    m_ask->hide();
+    connect(m_cases, &QComboBox::activated, this,
+            [this] { show(Id<LoadingCase>{m_cases->currentData().toLongLong()}); });
+    connect(m_new, &QPushButton::clicked, this, &LoadingPanel::startNew);
+    connect(m_withdraw, &QPushButton::clicked, this, [this] {
+        askToWithdraw(m_session, *m_ask, RecordRef{RecordType::LoadingCase, m_shown.value()});
+    });
+    connect(m_items, &LinesEditor::typed, this, &LoadingPanel::type);
+    connect(m_items, &LinesEditor::removeWanted, this, [this](int row) {
+        change([row](LoadingCase &loading) {
+            loading.items.erase(loading.items.begin() + row);
+            return QString();
+        });
+    });
+}
+
+QWidget *LoadingPanel::buildCases()
+{
+    auto *left = new QWidget(this);
+    m_cases->setAccessibleName(tr("Loading"));
+    m_cases->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_withdraw->setProperty("flat", true);
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(m_new);
+    buttons->addWidget(m_withdraw);
+    buttons->addStretch(1);
+    auto *layout = new QVBoxLayout(left);
+    layout->setContentsMargins(0, 0, 8, 0);
+    layout->setSpacing(8);
+    layout->addWidget(m_cases);
+    layout->addLayout(buttons);
+    layout->addWidget(m_ask);
+    layout->addWidget(m_form);
+    layout->addWidget(m_items);
+    layout->addSpacing(12);
+    layout->addWidget(m_limits);
+    layout->addStretch(1);
+    auto *area = scrolling(left, this);
+    area->setFixedWidth(leftWidth);
+    return area;
+}
+
+void LoadingPanel::buildResult(QVBoxLayout &layout)
+{
+    m_how->setWordWrap(true);
+    m_how->setForegroundRole(QPalette::PlaceholderText);
+    layout.setContentsMargins(0, 0, 8, 0);
+    layout.setSpacing(8);
+    layout.addWidget(m_picture, 1);
+    layout.addWidget(m_sums);
+    layout.addWidget(m_how);
+}
+
+const LoadingCase *LoadingPanel::shown() const
+{
+    return m_session.records()->findLive(m_shown);
+}
+
+void LoadingPanel::change(const std::function<QString(LoadingCase &)> &body)
+{
+    const LoadingCase *known = shown();
+    if (!known)
+        return;
+    LoadingCase changed = *known;
+    const QString why = body(changed);
+    if (!why.isEmpty())
+        m_session.complain(why);
+    else
+        m_session.change(tr("Loading %1 changed").arg(toQt(changed.name)),
+                         [&](Edit &edit) { edit.put(changed); });
+    refresh();
+}
+
+void LoadingPanel::type(int row, int column, const QString &text)
+{
+    change([&](LoadingCase &loading) -> QString {
+        if (std::size_t(row) >= loading.items.size())
+            loading.items.push_back({toStd(tr("load %1").arg(row + 1)), 0, 0});
+        auto &item = loading.items[std::size_t(row)];
+        if (column == WhatColumn) {
+            item.what = toStd(text);
+            return text.isEmpty() ? tr("Say what is on board.") : QString();
+        }
+        const auto number = column == ArmColumn
+                                ? balance::readArm(toStd(text), loading.arm_unit)
+                                : balance::readWeight(toStd(text), loading.weight_unit);
+        if (!number)
+            return inWords(number.reason());
+        if (column == WeightColumn && *number < 0)
+            return tr("What is on board weighs nothing or more.");
+        (column == ArmColumn ? item.arm : item.weight) = *number;
+        return {};
+    });
+}
+
+void LoadingPanel::show(Id<LoadingCase> loading)
+{
+    m_shown = loading;
+    refresh();
+}
+
+void LoadingPanel::startNew()
+{
+    if (m_session.isReadOnly())
+        return;
+    Id<LoadingCase> made;
+    const bool isDone = m_session.change(tr("Loading written down"), [&](Edit &edit) {
+        LoadingCase loading;
+        loading.name = toStd(tr("New loading"));
+        loading.weight_unit = m_report.units.weight;
+        loading.arm_unit = m_report.units.arm;
+        made = edit.put(loading);
+    });
+    if (!isDone)
+        return;
+    show(made);
+    m_form->edit("name");
+}
+
+void LoadingPanel::apply(const ChangeNotice &notice)
+{
+    m_form->apply(notice);
+    m_limits->apply(notice);
+}
+
+void LoadingPanel::setReport(const packet::WeightReport &report)
+{
+    m_report = report;
+    m_limits->setUnits(report.units);
+    refresh();
+}
+
+void LoadingPanel::showCases()
+{
+    m_cases->clear();
+    for (const LoadingCase &loading : m_session.records()->loading_cases) {
+        if (loading.withdrawn_on)
+            continue;
+        if (!shown())
+            m_shown = loading.id;
+        m_cases->addItem(toQt(loading.name), qlonglong(loading.id.value()));
+    }
+    m_cases->setCurrentIndex(m_cases->findData(qlonglong(m_shown.value())));
+    m_cases->setVisible(m_cases->count() > 1);
+}
+
+void LoadingPanel::refresh()
+{
+    showCases();
+    const LoadingCase *loading = shown();
+    const bool isOpen = !m_session.isReadOnly();
+    m_form->show(loading ? loading->id.value() : 0);
+    m_form->setVisible(loading);
+    m_items->setVisible(loading);
+    m_withdraw->setVisible(loading);
+    m_new->setEnabled(isOpen);
+    m_withdraw->setEnabled(isOpen);
+    m_items->setEditable(isOpen);
+    if (loading) {
+        std::vector<QStringList> lines;
+        for (const auto &item : loading->items)
+            lines.push_back({toQt(item.what), plainNumber(item.weight), plainNumber(item.arm)});
+        m_items->setHeads({tr("What"), headWithUnit(tr("Weight"), word(loading->weight_unit)),
+                           headWithUnit(tr("Arm"), word(loading->arm_unit))});
+        m_items->setLines(std::move(lines));
+    }
+    m_picture->show(m_report);
+    m_sums->setTable(loadingTable(m_report));
+    m_how->setText(
+        m_report.no_extremes ? inWords(*m_report.no_extremes)
+        : m_report.extremes
+            ? tr("The extremes are searched over all loads that the loadings name: of each no "
+                 "less than the least and no more than the most of any of them, within the "
+                 "maximum weight.")
+            : tr("The extremes are searched as soon as there are a weighing and a loading. While "
+                 "nothing is weighed, a loading stands for itself."));
+}
+
+QWidget *LoadingPanel::firstFocus() const
+{
+    return shown() ? static_cast<QWidget *>(&m_items->view()) : m_new;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/packet/WeightReport.h"
+#include "core/project/Project.h"
+
+#include <QWidget>
+
+#include <functional>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace lastrivet::ui {
+
+class ActLine;
+class EnvelopePicture;
+class FigureView;
+class LimitsEditor;
+class LinesEditor;
+class RecordForm;
+class Session;
+
+/// The loadings, each with what is on board, and how they and the extremes lie within the limits.
+class LoadingPanel final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit LoadingPanel(Session &session, QWidget *parent = nullptr);
+
+    void show(Id<LoadingCase> loading);
+    void startNew();
+    void apply(const ChangeNotice &notice);
+    void setReport(const packet::WeightReport &report);
+    QWidget *firstFocus() const;
+
+private:
+    QWidget *buildCases();
+    void buildResult(QVBoxLayout &layout);
+    void refresh();
+    void showCases();
+    void type(int row, int column, const QString &text);
+    void change(const std::function<QString(LoadingCase &)> &body);
+    const LoadingCase *shown() const;
+
+    Session &m_session;
+    Id<LoadingCase> m_shown;
+    packet::WeightReport m_report;
+    QComboBox *m_cases;
+    QPushButton *m_new;
+    QPushButton *m_withdraw;
+    ActLine *m_ask;
+    RecordForm *m_form;
+    LinesEditor *m_items;
+    EnvelopePicture *m_picture;
+    QLabel *m_how;
+    FigureView *m_sums;
+    LimitsEditor *m_limits;
+};
+
+} // namespace lastrivet::ui

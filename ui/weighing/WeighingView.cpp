@@ -1,0 +1,149 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/weighing/WeighingView.h"
+
+#include "core/packet/WeightReport.h"
+#include "ui/prints/AskToPrint.h"
+#include "ui/shell/Session.h"
+#include "ui/weighing/EquipmentPanel.h"
+#include "ui/weighing/LoadingPanel.h"
+#include "ui/weighing/WeighingPanel.h"
+#include "ui/weighing/WeightText.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+WeighingView::WeighingView(Session &session, QWidget *parent)
+    : CertificatePlace(parent)
+    , m_session(session)
+    , m_buttons(new QButtonGroup(this))
+    , m_stack(new QStackedWidget(this))
+    , m_sum(new QLabel(this))
+    , m_weighing(new WeighingPanel(session, this))
+    , m_equipment(new EquipmentPanel(session, this))
+    , m_loading(new LoadingPanel(session, this))
+{
+    build();
+    open(m_weighing);
+    work();
+}
+
+void WeighingView::build()
+{
+    auto *head = new QHBoxLayout;
+    const auto add = [&](const QString &words, QWidget *panel) {
+        auto *button = new QPushButton(words, this);
+        button->setCheckable(true);
+        m_buttons->addButton(button, m_stack->addWidget(panel));
+        head->addWidget(button);
+        connect(button, &QPushButton::clicked, panel, [this, panel] { open(panel); });
+    };
+    add(tr("Weighing"), m_weighing);
+    add(tr("Equipment"), m_equipment);
+    add(tr("Loading and limits"), m_loading);
+    auto *print = new QPushButton(tr("Print the report…"), this);
+    print->setProperty("flat", true);
+    m_sum->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    head->addWidget(m_sum, 1);
+    head->addWidget(print);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(12);
+    layout->addLayout(head);
+    layout->addWidget(m_stack, 1);
+    connect(print, &QPushButton::clicked, this,
+            [this] { askToPrint(*this, m_session, PrintKind::Weight); });
+}
+
+void WeighingView::open(QWidget *panel)
+{
+    m_stack->setCurrentWidget(panel);
+    m_buttons->button(m_stack->currentIndex())->setChecked(true);
+}
+
+void WeighingView::work()
+{
+    const auto report = packet::weightReport(*m_session.records(), m_session.project().profile(),
+                                             m_session.today());
+    m_weighing->setReport(report);
+    m_equipment->setReport(report);
+    m_loading->setReport(report);
+    m_sum->setText(report.empty ? tr("Empty: %1").arg(balanceText(report.empty->sum, report.units))
+                                : QString());
+}
+
+bool WeighingView::showRecord(RecordRef record)
+{
+    switch (record.type) {
+    case RecordType::Weighing:
+        m_weighing->show(Id<Weighing>{record.id});
+        open(m_weighing);
+        return true;
+    case RecordType::Equipment:
+        m_equipment->show(Id<Equipment>{record.id});
+        open(m_equipment);
+        return true;
+    case RecordType::LoadingCase:
+        m_loading->show(Id<LoadingCase>{record.id});
+        open(m_loading);
+        return true;
+    case RecordType::Envelope:
+        open(m_loading);
+        return true;
+    default:
+        return false;
+    }
+}
+
+void WeighingView::apply(const ChangeNotice &notice)
+{
+    m_weighing->apply(notice);
+    m_equipment->apply(notice);
+    m_loading->apply(notice);
+    const bool isAbout = std::ranges::any_of(notice.touched, [](RecordRef record) {
+        switch (record.type) {
+        case RecordType::Weighing:
+        case RecordType::Equipment:
+        case RecordType::LoadingCase:
+        case RecordType::Envelope:
+        case RecordType::Deviation:
+        case RecordType::Bulletin:
+        case RecordType::Tool:
+        case RecordType::Project:
+            return true;
+        default:
+            return false;
+        }
+    });
+    if (isAbout)
+        work();
+}
+
+void WeighingView::startNew()
+{
+    if (m_stack->currentWidget() == m_equipment)
+        m_equipment->startNew();
+    else if (m_stack->currentWidget() == m_loading)
+        m_loading->startNew();
+    else
+        m_weighing->startNew();
+}
+
+QWidget *WeighingView::firstFocus()
+{
+    if (m_stack->currentWidget() == m_equipment)
+        return m_equipment->firstFocus();
+    if (m_stack->currentWidget() == m_loading)
+        return m_loading->firstFocus();
+    return m_weighing->firstFocus();
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/weighing/WeightText.h"
+
+#include "ui/convert/QtText.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Weighing", text);
+}
+
+} // namespace
+
+QString plainNumber(double value, int decimals)
+{
+    QLocale locale;
+    // What is shown can be typed again: a comma is never a thousand.
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    QString text = locale.toString(value, 'f', decimals);
+    const QString point = locale.decimalPoint();
+    if (!text.contains(point))
+        return text;
+    while (text.endsWith(QLatin1Char('0')))
+        text.chop(1);
+    if (text.endsWith(point))
+        text.chop(point.size());
+    return text;
+}
+
+QString weightText(double weight, WeightUnit unit)
+{
+    return plainNumber(weight, 1) + QChar(QChar::Nbsp) + toQt(word(unit));
+}
+
+QString armText(double arm, ArmUnit unit)
+{
+    return plainNumber(arm, unit == ArmUnit::Inches ? 2 : 1) + QChar(QChar::Nbsp) +
+           toQt(word(unit));
+}
+
+QString balanceText(const balance::Balance &sum, balance::Units units)
+{
+    const QString weight = weightText(sum.weight, units.weight);
+    const QString arm = armText(sum.cg, units.arm);
+    return sum.percent_mac
+               ? tr("%1 at %2, %3 % MAC").arg(weight, arm, plainNumber(*sum.percent_mac, 1))
+               : tr("%1 at %2").arg(weight, arm);
+}
+
+QString headWithUnit(const QString &head, std::string_view unit)
+{
+    return QStringLiteral("%1, %2").arg(head, toQt(unit));
+}
+
+} // namespace lastrivet::ui

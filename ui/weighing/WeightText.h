@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/balance/Balance.h"
+#include "core/balance/Units.h"
+#include "core/base/Result.h"
+
+#include <QString>
+
+#include <optional>
+
+// Weights and arms as the screen says them, and as people type them.
+namespace lastrivet::ui {
+
+/// At most `decimals` places, without zeros at the end.
+QString plainNumber(double value, int decimals = 3);
+/// "1,331.5 lb".
+QString weightText(double weight, WeightUnit unit);
+/// "50.09 in".
+QString armText(double arm, ArmUnit unit);
+/// "1,331.5 lb at 50.09 in, 24.3 % MAC".
+QString balanceText(const balance::Balance &sum, balance::Units units);
+/// "Reading, kg": a head with its unit.
+QString headWithUnit(const QString &head, std::string_view unit);
+
+} // namespace lastrivet::ui

@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/workshop/FigureModel.h"
+
+#include <QFont>
+#include <QGuiApplication>
+#include <QPalette>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+void FigureModel::setTable(FigureTable table)
+{
+    beginResetModel();
+    m_table = std::move(table);
+    endResetModel();
+}
+
+bool FigureModel::isColumnEmpty(int column) const
+{
+    return std::ranges::all_of(
+        m_table.rows, [&](const FigureRow &row) { return row.cells.value(column).isEmpty(); });
+}
+
+int FigureModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : int(m_table.rows.size());
+}
+
+int FigureModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : int(m_table.heads.size());
+}
+
+QVariant FigureModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const FigureRow &row = m_table.rows[std::size_t(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+    case Qt::ToolTipRole:
+        return row.cells.value(index.column());
+    case Qt::TextAlignmentRole:
+        return int(Qt::AlignLeft | Qt::AlignVCenter);
+    case Qt::FontRole: {
+        QFont font = QGuiApplication::font();
+        font.setBold(row.isMain || row.isOwn);
+        font.setItalic(row.isFromMemory);
+        return font;
+    }
+    case Qt::ForegroundRole:
+        if (row.isAside)
+            return QGuiApplication::palette().brush(QPalette::PlaceholderText);
+        return {};
+    default:
+        return {};
+    }
+}
+
+QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal)
+        return {};
+    if (role == Qt::TextAlignmentRole)
+        return int(Qt::AlignLeft | Qt::AlignVCenter);
+    return role == Qt::DisplayRole ? QVariant(m_table.heads.value(section)) : QVariant();
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/workshop/OwnLimitForm.h"
+
+#include "core/workshop/Quantities.h"
+#include "ui/convert/QtText.h"
+
+#include <QLineEdit>
+#include <QLocale>
+
+namespace lastrivet::ui {
+
+OwnLimitForm::OwnLimitForm(QWidget *parent)
+    : ActForm(tr("Keep"), parent)
+    , m_minimum(new QLineEdit(this))
+    , m_maximum(new QLineEdit(this))
+    , m_unit(new QLineEdit(this))
+    , m_source(new QLineEdit(this))
+{
+    m_source->setPlaceholderText(tr("drawing, manual or letter it is from"));
+    addField(tr("At least"), m_minimum);
+    addField(tr("At most"), m_maximum);
+    addField(tr("Unit"), m_unit);
+    addField(tr("Source"), m_source);
+    connect(this, &ActForm::left, this, &QWidget::hide);
+    hide();
+}
+
+void OwnLimitForm::start(const QString &subject, const QString &unit,
+                         const workshop::OwnLimit *known)
+{
+    const auto number = [](const std::optional<double> &value) {
+        return value ? QLocale().toString(*value) : QString();
+    };
+    m_subject = subject;
+    QString words = subject;
+    setTitle(tr("This project's own limit in the place of: %1. Both lines empty give the table "
+                "its place back.")
+                 .arg(words.replace(QLatin1Char('_'), QLatin1Char(' '))));
+    m_minimum->setText(known ? number(known->minimum) : QString());
+    m_maximum->setText(known ? number(known->maximum) : QString());
+    m_unit->setText(known ? toQt(known->unit) : unit);
+    m_source->setText(known ? toQt(known->source) : QString());
+    hint({});
+    show();
+    m_minimum->setFocus();
+}
+
+bool OwnLimitForm::read(const QLineEdit &line, std::optional<double> &number)
+{
+    number.reset();
+    if (line.text().trimmed().isEmpty())
+        return true;
+    const auto read = workshop::inTableUnits(toStd(line.text()), workshop::Quantity::Number,
+                                             UnitSystem::Imperial);
+    if (!read) {
+        hint(inWords(read.reason()));
+        return false;
+    }
+    number = *read;
+    return true;
+}
+
+bool OwnLimitForm::perform()
+{
+    workshop::OwnLimit limit;
+    limit.subject = toStd(m_subject);
+    limit.unit = toStd(m_unit->text());
+    limit.source = toStd(m_source->text());
+    if (!read(*m_minimum, limit.minimum) || !read(*m_maximum, limit.maximum))
+        return false;
+    if (!limit.minimum && !limit.maximum) {
+        Q_EMIT dropped(m_subject);
+        return true;
+    }
+    if (limit.minimum && limit.maximum && *limit.minimum > *limit.maximum) {
+        hint(tr("The least is more than the most."));
+        return false;
+    }
+    if (limit.source.empty()) {
+        hint(tr("It needs its source: the drawing, manual or letter that says so."));
+        return false;
+    }
+    Q_EMIT kept(limit);
+    return true;
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,218 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/workshop/WorkshopPage.h"
+
+#include "core/workshop/WorkshopTable.h"
+#include "ui/convert/QtText.h"
+#include "ui/widgets/Layouts.h"
+#include "ui/widgets/TallRows.h"
+#include "ui/workshop/FigureView.h"
+#include "ui/workshop/OwnLimitForm.h"
+#include "ui/workshop/Tables.h"
+#include "ui/workshop/TopicView.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+constexpr int leftWidth = 260;
+
+} // namespace
+
+WorkshopPage::WorkshopPage(Session &session, QWidget *parent)
+    : Page(session, parent)
+    , m_topics(topics())
+    , m_views(m_topics.size(), nullptr)
+    , m_own(workshop::ownLimits(
+          session.project().localState(workshop::ownLimitsKey).value_or(std::string())))
+    , m_search(new QLineEdit(this))
+    , m_list(new QListWidget(this))
+    , m_units(new QComboBox(this))
+    , m_stack(new QStackedWidget(this))
+    , m_foundArea(new QScrollArea(this))
+    , m_found(nullptr)
+    , m_ownForm(new OwnLimitForm(this))
+{
+    build();
+    m_list->setCurrentRow(0);
+}
+
+void WorkshopPage::build()
+{
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins(16, 12, 16, 8);
+    layout->setSpacing(16);
+    layout->addWidget(buildLeft());
+    layout->addWidget(buildRight(), 1);
+    connect(m_list, &QListWidget::currentRowChanged, this, &WorkshopPage::choose);
+    connect(m_search, &QLineEdit::textChanged, this, &WorkshopPage::search);
+    connect(m_units, &QComboBox::currentIndexChanged, this, &WorkshopPage::refresh);
+    connect(m_ownForm, &OwnLimitForm::kept, this, [this](const workshop::OwnLimit &limit) {
+        workshop::setOwnLimit(m_own, limit);
+        keepOwn();
+    });
+    connect(m_ownForm, &OwnLimitForm::dropped, this, [this](const QString &subject) {
+        workshop::dropOwnLimit(m_own, toStd(subject));
+        keepOwn();
+    });
+    connect(m_ownForm, &ActForm::left, m_list, qOverload<>(&QWidget::setFocus));
+}
+
+QWidget *WorkshopPage::buildLeft()
+{
+    auto *left = new QWidget(this);
+    left->setFixedWidth(leftWidth);
+    m_search->setPlaceholderText(tr("Search all tables"));
+    m_search->setAccessibleName(tr("Search all tables"));
+    m_search->setClearButtonEnabled(true);
+    m_units->addItem(tr("inches and pounds"), int(UnitSystem::Imperial));
+    m_units->addItem(tr("millimetres and newtons"), int(UnitSystem::Metric));
+    m_units->setAccessibleName(tr("Units"));
+    // Fasteners are sold and tables printed in inches in most countries.
+    m_units->setCurrentIndex(0);
+    m_list->setAccessibleName(tr("Topics"));
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setItemDelegate(new TallRows(m_list));
+    for (const Topic &topic : m_topics)
+        m_list->addItem(topic.title);
+    auto *layout = new QVBoxLayout(left);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_search);
+    layout->addWidget(m_list, 1);
+    layout->addWidget(m_units);
+    return left;
+}
+
+QWidget *WorkshopPage::buildRight()
+{
+    auto *right = new QWidget(this);
+    auto *caution = new QLabel(
+        tr("General practice. The maker's drawings and manuals come first; local rules and "
+           "licensed practice decide. What is from memory is to be looked up before it is used."),
+        right);
+    caution->setWordWrap(true);
+    m_stack->addWidget(buildFound());
+    auto *layout = new QVBoxLayout(right);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_ownForm);
+    layout->addWidget(m_stack, 1);
+    layout->addWidget(caution);
+    return right;
+}
+
+QWidget *WorkshopPage::buildFound()
+{
+    auto *content = new QWidget(m_foundArea);
+    m_found = new QVBoxLayout(content);
+    m_found->setContentsMargins(0, 0, 12, 12);
+    m_foundArea->setWidget(content);
+    m_foundArea->setWidgetResizable(true);
+    m_foundArea->setFocusPolicy(Qt::NoFocus);
+    m_foundArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_foundArea->setAccessibleName(tr("What was found"));
+    return m_foundArea;
+}
+
+UnitSystem WorkshopPage::units() const
+{
+    return UnitSystem(m_units->currentData().toInt());
+}
+
+TopicView &WorkshopPage::topic(int index)
+{
+    TopicView *&view = m_views[std::size_t(index)];
+    if (!view) {
+        view = new TopicView(m_topics[std::size_t(index)], units(), m_own, m_stack);
+        m_stack->addWidget(view);
+        connect(view, &TopicView::ownLimitWanted, this, &WorkshopPage::askForOwn);
+    }
+    return *view;
+}
+
+void WorkshopPage::choose(int index)
+{
+    if (index < 0)
+        return;
+    const QSignalBlocker quiet(m_search);
+    m_search->clear();
+    m_stack->setCurrentWidget(&topic(index));
+}
+
+void WorkshopPage::search()
+{
+    const QString words = m_search->text().trimmed();
+    if (words.isEmpty()) {
+        choose(std::max(0, m_list->currentRow()));
+        return;
+    }
+    showFound(words);
+    m_stack->setCurrentWidget(m_foundArea);
+}
+
+void WorkshopPage::showFound(const QString &words)
+{
+    clearLayout(*m_found);
+    QWidget *content = m_foundArea->widget();
+    for (const Topic &topic : m_topics) {
+        for (const auto name : topic.tables) {
+            FigureTable table = foundIn(shownTable(name, units(), m_own), words);
+            if (table.rows.empty())
+                continue;
+            m_found->addWidget(heading(tr("%1: %2").arg(topic.title, table.title), content));
+            auto *caption = new QLabel(table.caption, content);
+            caption->setWordWrap(true);
+            caption->setForegroundRole(QPalette::PlaceholderText);
+            caption->setVisible(!table.caption.isEmpty());
+            auto *view = new FigureView(content);
+            view->setTable(std::move(table));
+            m_found->addWidget(caption);
+            m_found->addWidget(view);
+        }
+    }
+    if (m_found->count() == 0)
+        m_found->addWidget(new QLabel(tr("No table has all of these words."), content));
+    m_found->addStretch(1);
+}
+
+void WorkshopPage::refresh()
+{
+    for (TopicView *view : m_views) {
+        if (view)
+            view->show(units(), m_own);
+    }
+    if (m_stack->currentWidget() == m_foundArea)
+        showFound(m_search->text().trimmed());
+}
+
+void WorkshopPage::askForOwn(const QString &subject, const QString &unit)
+{
+    m_ownForm->start(subject, unit, workshop::ownLimit(m_own, toStd(subject)));
+}
+
+void WorkshopPage::keepOwn()
+{
+    session().keepLocalState(workshop::ownLimitsKey, workshop::ownLimitsText(m_own));
+    refresh();
+}
+
+void WorkshopPage::showRecord(RecordRef) {}
+
+QWidget *WorkshopPage::firstFocus()
+{
+    return m_search;
+}
+
+void WorkshopPage::recordsChanged(const ChangeNotice &) {}
+
+} // namespace lastrivet::ui
