@@ -17,6 +17,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/daylog/EntryEdit.h"
 #include "ui/daylog/LogbookForm.h"
+#include "ui/hours/HoursPage.h"
 #include "ui/journal/ConflictsView.h"
 #include "ui/journal/JournalPage.h"
 #include "ui/photos/PhotoBar.h"
@@ -319,6 +320,17 @@ public:
         }
     }
 
+    /// Each chart of the hours with its table.
+    void takeHours()
+    {
+        m_window.view()->open(ui::PageId::Hours);
+        auto &page = static_cast<ui::HoursPage &>(m_window.view()->page(ui::PageId::Hours));
+        for (int view = 0; view < ui::hoursViewCount; ++view) {
+            page.choose(ui::HoursView(view));
+            take(QStringLiteral("hours-%1").arg(view));
+        }
+    }
+
     /// The places of an inspection, from plan to report.
     void takeInspection()
     {
@@ -445,6 +457,7 @@ int main(int argc, char *argv[])
     gallery.takeBench();
     gallery.takeShell(settings, theme);
     gallery.takeLog();
+    gallery.takeHours();
     gallery.takeClosings();
     gallery.takeInspection();
     gallery.takeCertificate();

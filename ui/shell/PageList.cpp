@@ -5,6 +5,7 @@
 #include "ui/certificate/CertificatePage.h"
 #include "ui/closings/ClosingsPage.h"
 #include "ui/daylog/LogPage.h"
+#include "ui/hours/HoursPage.h"
 #include "ui/journal/JournalPage.h"
 #include "ui/parts/PartsPage.h"
 #include "ui/photos/PhotosPage.h"
@@ -65,7 +66,7 @@ std::span<const PageDescription> pageList()
         {PageId::Stores, QT_TRANSLATE_NOOP("Page", "Stores"), QStringLiteral("pages/stores"),
          make<StoresPage>},
         {PageId::Hours, QT_TRANSLATE_NOOP("Page", "Hours"), QStringLiteral("pages/hours"),
-         makeRecords<WorkSession, Person>},
+         make<HoursPage>},
         {PageId::Certificate, QT_TRANSLATE_NOOP("Page", "Certificate"),
          QStringLiteral("pages/certificate"),
          make<CertificatePage>},

@@ -9,6 +9,7 @@
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QPushButton>
 
 namespace lastrivet::ui {
 
@@ -16,6 +17,8 @@ HoursPanel::HoursPanel(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_figures{}
     , m_bars(new WeekBars(theme, this))
+    , m_forecast(new QLabel(this))
+    , m_more(new QPushButton(tr("All hours"), this))
 {
     const QString words[] = {tr("this week"), tr("this month"), tr("in all")};
     auto *lines = new QGridLayout(this);
@@ -31,6 +34,19 @@ HoursPanel::HoursPanel(const Theme &theme, QWidget *parent)
         lines->addWidget(new QLabel(words[i], this), i + 1, 1);
     }
     lines->addWidget(m_bars, 0, 3, 4, 1);
+    m_forecast->setWordWrap(true);
+    m_more->setProperty("flat", true);
+    lines->addWidget(m_forecast, 4, 0, 1, 4);
+    lines->addWidget(m_more, 4, 4);
+    connect(m_more, &QPushButton::clicked, this, &HoursPanel::hoursWanted);
+    showForecast({});
+}
+
+void HoursPanel::showForecast(const QString &range)
+{
+    m_forecast->setText(range);
+    m_forecast->setVisible(!range.isEmpty());
+    m_more->setVisible(!range.isEmpty());
 }
 
 void HoursPanel::show(const today::Hours &hours)

@@ -4,7 +4,10 @@
 
 #include "ui/backup/BackupNotice.h"
 #include "ui/convert/QtText.h"
+#include "ui/hours/Reckoning.h"
 #include "ui/journal/JournalCall.h"
+#include "ui/journal/ScreenWording.h"
+#include "ui/print/HoursSentences.h"
 #include "ui/today/AirframePanel.h"
 #include "ui/today/HoursPanel.h"
 #include "ui/today/StandingPanel.h"
@@ -57,6 +60,7 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
     , m_airframe(new AirframePanel(session, this))
     , m_standing(new StandingPanel(theme(), this))
     , m_hours(new HoursPanel(theme(), this))
+    , m_reckoning(new Reckoning(session, Reckoning::Extent::Forecast, this))
     , m_staysOpen(new Section(theme(), tr("Stays open"),
                               tr("No closing that was begun has to stay open."), this))
     , m_workable(new Section(theme(), tr("Workable now"), {}, this))
@@ -72,6 +76,10 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
     , m_scroll(new QScrollArea(this))
 {
     build();
+    connect(m_reckoning, &Reckoning::changed, this, &TodayPage::showForecast);
+    connect(m_hours, &HoursPanel::hoursWanted, this, [this] {
+        this->session().goTo({RecordType::Person, 0});
+    });
     fill();
     connect(&session, &Session::timerChanged, this, &TodayPage::fill);
 }
@@ -203,6 +211,7 @@ void TodayPage::fill()
     m_standing->setVisible(!records->closings.isEmpty());
     m_airframe->showAnswer();
     m_hours->show(page.hours);
+    m_reckoning->refresh();
     fillLists(page);
     showTimer();
     if (m_backup)
@@ -234,6 +243,14 @@ void TodayPage::showTimer()
     m_timer->setVisible(timer.has_value());
     if (timer)
         m_timer->setText(tr("The clock runs since %1.").arg(dateText(timer->began)));
+}
+
+void TodayPage::showForecast()
+{
+    const auto &outlook = m_reckoning->answer().outlook;
+    const bool isKnown = outlook && !outlook->told.assemblies.empty();
+    m_hours->showForecast(isKnown ? print::rangeSentence(screenWording(), outlook->told)
+                                  : QString());
 }
 
 BackupNotice &TodayPage::follow(BackupKeeper &keeper)
@@ -285,6 +302,8 @@ void TodayPage::showEvent(QShowEvent *event)
 {
     if (std::exchange(m_isStale, false))
         fill();
+    // On the page of hours something else may have been left out.
+    m_reckoning->refresh();
     Page::showEvent(event);
 }
 

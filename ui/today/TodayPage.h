@@ -18,6 +18,7 @@ class BackupKeeper;
 class BackupNotice;
 class EmptyPlace;
 class HoursPanel;
+class Reckoning;
 class Section;
 class StandingPanel;
 class TodayActs;
@@ -52,6 +53,7 @@ private:
     void fill();
     void fillLists(const today::Today &page);
     void showTimer();
+    void showForecast();
     void showUndecided();
     void limitWidths();
 
@@ -63,6 +65,7 @@ private:
     AirframePanel *m_airframe;
     StandingPanel *m_standing;
     HoursPanel *m_hours;
+    Reckoning *m_reckoning;
     Section *m_staysOpen;
     Section *m_workable;
     Section *m_lastChance;

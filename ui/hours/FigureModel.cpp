@@ -1,0 +1,109 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/hours/FigureModel.h"
+
+#include "ui/widgets/Density.h"
+
+#include <QFont>
+#include <QSize>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+void FigureModel::show(print::FigureTable table)
+{
+    beginResetModel();
+    m_table = std::move(table);
+    m_nodes.assign(1, {});
+    // The rows that lie around the one that is looked at, outermost first.
+    std::vector<std::size_t> around{0};
+    for (const auto &row : m_table.rows) {
+        around.resize(std::min(around.size(), std::size_t(row.depth) + 1));
+        Node &parent = m_nodes[around.back()];
+        const std::size_t node = m_nodes.size();
+        parent.below.push_back(node);
+        m_nodes.push_back({around.back(), int(parent.below.size()) - 1, {}});
+        around.push_back(node);
+    }
+    endResetModel();
+}
+
+const print::FigureTable::Row &FigureModel::row(const QModelIndex &index) const
+{
+    return m_table.rows[index.internalId() - 1];
+}
+
+QModelIndex FigureModel::indexAt(std::size_t node, int column) const
+{
+    return node == 0 ? QModelIndex() : createIndex(m_nodes[node].row, column, quintptr(node));
+}
+
+QModelIndex FigureModel::indexOf(RecordRef record) const
+{
+    for (std::size_t i = 0; i < m_table.rows.size(); ++i) {
+        if (m_table.rows[i].record == record)
+            return indexAt(i + 1, 0);
+    }
+    return {};
+}
+
+QModelIndex FigureModel::index(int row, int column, const QModelIndex &parent) const
+{
+    if (!hasIndex(row, column, parent))
+        return {};
+    return indexAt(m_nodes[parent.internalId()].below[std::size_t(row)], column);
+}
+
+QModelIndex FigureModel::parent(const QModelIndex &index) const
+{
+    return index.isValid() ? indexAt(m_nodes[index.internalId()].parent, 0) : QModelIndex();
+}
+
+int FigureModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.column() > 0 ? 0 : int(m_nodes[parent.internalId()].below.size());
+}
+
+int FigureModel::columnCount(const QModelIndex &) const
+{
+    return int(m_table.heads.size());
+}
+
+QVariant FigureModel::data(const QModelIndex &index, int role) const
+{
+    const auto &shown = row(index);
+    switch (role) {
+    case Qt::DisplayRole:
+        return shown.cells.value(index.column());
+    case Qt::ToolTipRole:
+        return index.column() == 0 ? shown.cells.value(0) : QVariant();
+    case Qt::TextAlignmentRole:
+        return int((index.column() == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+    case Qt::SizeHintRole:
+        return index.column() == 0 ? QVariant(QSize(0, rowHeight())) : QVariant();
+    case Qt::FontRole:
+        if (shown.is_bold) {
+            QFont font;
+            font.setBold(true);
+            return font;
+        }
+        break;
+    default:
+        break;
+    }
+    return {};
+}
+
+QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal)
+        return {};
+    if (role == Qt::DisplayRole)
+        return m_table.heads.value(section);
+    if (role == Qt::TextAlignmentRole)
+        return int((section == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+    return {};
+}
+
+} // namespace lastrivet::ui

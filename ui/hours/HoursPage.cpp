@@ -1,0 +1,292 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/hours/HoursPage.h"
+
+#include "ui/convert/UsualFolders.h"
+#include "ui/hours/ChartPane.h"
+#include "ui/hours/FigureModel.h"
+#include "ui/hours/HoursPaper.h"
+#include "ui/hours/PersonPanel.h"
+#include "ui/hours/WishBar.h"
+#include "ui/journal/ScreenWording.h"
+#include "ui/prints/PrintTask.h"
+#include "ui/widgets/Flow.h"
+
+#include <QButtonGroup>
+#include <QDir>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QItemSelectionModel>
+#include <QLabel>
+#include <QPushButton>
+#include <QResizeEvent>
+#include <QShortcut>
+#include <QSplitter>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// Narrower than this the table stands below the chart.
+constexpr int besideFrom = 760;
+constexpr int leastFirstColumn = 120;
+
+} // namespace
+
+HoursPage::HoursPage(Session &session, QWidget *parent)
+    : Page(session, parent)
+    , m_reckoning(new Reckoning(session, Reckoning::Extent::Everything, this))
+    , m_buttons(new QButtonGroup(this))
+    , m_sentences(new QLabel(this))
+    , m_wishes(new WishBar(session, this))
+    , m_halves(new QSplitter(this))
+    , m_chart(new ChartPane(theme(), this))
+    , m_model(new FigureModel(this))
+    , m_table(new QTreeView(this))
+    , m_person(new PersonPanel(session, this))
+    , m_newPerson(new QPushButton(tr("New person"), this))
+    , m_nothing(new QLabel(this))
+    , m_legend(new QLabel(tr("In 10 futures of 100 it is no more than P10, in 50 no more than P50, "
+                             "in 80 no more than P80, in 90 no more than P90."),
+                          this))
+    , m_print(new QPushButton(tr("Print…"), this))
+    , m_csv(new QPushButton(tr("CSV…"), this))
+{
+    m_chooseFile = [this](const QString &suggested, const QString &kinds) {
+        return QFileDialog::getSaveFileName(this, tr("Write the hours"), suggested, kinds);
+    };
+    build();
+    connectParts();
+    m_reckoning->refresh();
+    fill();
+}
+
+void HoursPage::build()
+{
+    for (QLabel *label : {m_sentences, m_nothing, m_legend}) {
+        label->setWordWrap(true);
+        label->setTextFormat(Qt::PlainText);
+    }
+    m_legend->setForegroundRole(QPalette::PlaceholderText);
+    buildTable();
+    auto *right = new QWidget(this);
+    auto *column = new QVBoxLayout(right);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_nothing);
+    column->addWidget(m_person);
+    m_halves->setChildrenCollapsible(false);
+    m_halves->addWidget(m_chart);
+    m_halves->addWidget(right);
+    m_halves->setStretchFactor(0, 1);
+    m_halves->setStretchFactor(1, 1);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(16, 12, 16, 8);
+    layout->setSpacing(8);
+    layout->addWidget(buildChoices());
+    layout->addWidget(m_sentences);
+    layout->addWidget(m_wishes);
+    layout->addWidget(m_halves, 1);
+    layout->addWidget(buildFoot());
+}
+
+QWidget *HoursPage::buildChoices()
+{
+    auto *bar = new QWidget(this);
+    auto *flow = new Flow(bar);
+    for (int i = 0; i < hoursViewCount; ++i) {
+        auto *button = new QPushButton(nameOf(HoursView(i)), bar);
+        button->setCheckable(true);
+        m_buttons->addButton(button, i);
+        flow->addWidget(button);
+    }
+    m_buttons->button(int(m_view))->setChecked(true);
+    return bar;
+}
+
+QWidget *HoursPage::buildFoot()
+{
+    auto *foot = new QWidget(this);
+    auto *line = new QHBoxLayout(foot);
+    line->setContentsMargins(0, 0, 0, 0);
+    m_print->setToolTip(tr("Print chart and table (Ctrl+P)"));
+    m_csv->setAccessibleName(tr("Write the figures as CSV"));
+    line->addWidget(m_legend, 1);
+    line->addStretch(0);
+    line->addWidget(m_newPerson);
+    line->addWidget(m_print);
+    line->addWidget(m_csv);
+    return foot;
+}
+
+void HoursPage::buildTable()
+{
+    m_table->setModel(m_model);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setUniformRowHeights(true);
+    m_table->setAllColumnsShowFocus(true);
+    m_table->setAlternatingRowColors(false);
+    m_table->header()->setStretchLastSection(false);
+    m_table->setMinimumWidth(300);
+}
+
+void HoursPage::connectParts()
+{
+    connect(m_buttons, &QButtonGroup::idClicked, this, [this](int id) { choose(HoursView(id)); });
+    connect(m_reckoning, &Reckoning::changed, this, &HoursPage::fill);
+    connect(m_wishes, &WishBar::changed, m_reckoning, &Reckoning::refresh);
+    connect(m_print, &QPushButton::clicked, this, &HoursPage::print);
+    connect(m_newPerson, &QPushButton::clicked, this, &HoursPage::startNew);
+    connect(m_person, &PersonPanel::made, this, &HoursPage::showRecord);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            &HoursPage::showChosen);
+    connect(m_csv, &QPushButton::clicked, this,
+            [this] { ask(QStringLiteral(".csv"), tr("CSV for a spreadsheet (*.csv)")); });
+    connect(m_table, &QTreeView::activated, this, [this](const QModelIndex &index) {
+        const auto &record = m_model->row(index).record;
+        if (record && record->type != RecordType::Person)
+            session().goTo(*record);
+    });
+    auto *shortcut = new QShortcut(QKeySequence::Print, this);
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(shortcut, &QShortcut::activated, this, &HoursPage::print);
+}
+
+void HoursPage::choose(HoursView view)
+{
+    m_view = view;
+    m_buttons->button(int(view))->setChecked(true);
+    if (view == HoursView::LookBack)
+        m_reckoning->wantLookBack();
+    fill();
+}
+
+void HoursPage::fill()
+{
+    const HoursAnswer &answer = m_reckoning->answer();
+    const bool isReady = isThere(m_view, answer);
+    const auto words = screenWording();
+    m_sentences->setText(isReady ? sentencesOf(m_view, answer, words).join(QLatin1Char('\n'))
+                                 : tr("This is being worked out."));
+    m_chart->show(isReady ? chartOf(m_view, answer, words) : print::ChartPlan());
+    m_wishes->setVisible(m_view == HoursView::Ahead);
+    m_newPerson->setVisible(m_view == HoursView::People && !session().isReadOnly());
+    m_legend->setVisible(m_view == HoursView::Ahead || m_view == HoursView::LookBack);
+    m_table->setAccessibleName(nameOf(m_view));
+    m_print->setEnabled(isReady);
+    m_csv->setEnabled(isReady);
+    fillTable();
+}
+
+void HoursPage::fillTable()
+{
+    const HoursAnswer &answer = m_reckoning->answer();
+    const bool isReady = isThere(m_view, answer);
+    m_model->show(isReady ? tableOf(m_view, answer, screenWording()) : print::FigureTable());
+    const bool isEmpty = m_model->rowCount() == 0;
+    m_table->setVisible(!isEmpty);
+    m_nothing->setVisible(isEmpty && isReady);
+    m_nothing->setText(m_model->table().when_empty);
+    const bool isTree = m_view == HoursView::Parts || m_view == HoursView::Steps;
+    m_table->setRootIsDecorated(isTree || m_view == HoursView::Ahead);
+    if (isTree)
+        m_table->expandToDepth(0);
+    fitColumns();
+    // What is not there yet stays wanted.
+    const RecordRef kept = m_wanted;
+    const QModelIndex wanted = m_model->indexOf(kept);
+    m_table->setCurrentIndex(wanted.isValid() ? wanted : m_model->index(0, 0));
+    showChosen();
+    m_wanted = kept;
+}
+
+void HoursPage::showChosen()
+{
+    const QModelIndex current = m_table->currentIndex();
+    const auto record = current.isValid() ? m_model->row(current).record : std::nullopt;
+    const bool isPerson = record && record->type == RecordType::Person;
+    if (record)
+        m_wanted = *record;
+    m_person->show(isPerson ? Id<Person>{record->id} : Id<Person>{});
+}
+
+void HoursPage::startNew()
+{
+    choose(HoursView::People);
+    m_person->startNew();
+}
+
+void HoursPage::fitColumns()
+{
+    auto *header = m_table->header();
+    for (int column = 0; column < m_model->columnCount(); ++column)
+        header->setSectionResizeMode(column, column == 0 ? QHeaderView::Stretch
+                                                         : QHeaderView::ResizeToContents);
+    header->setMinimumSectionSize(std::min(leastFirstColumn, m_table->viewport()->width() / 3));
+}
+
+void HoursPage::showRecord(RecordRef record)
+{
+    m_wanted = record;
+    if (record.type == RecordType::Person && record.id > 0)
+        choose(HoursView::People);
+}
+
+QWidget *HoursPage::firstFocus()
+{
+    return m_model->rowCount() > 0 ? static_cast<QWidget *>(m_table)
+                                   : m_buttons->button(int(m_view));
+}
+
+void HoursPage::recordsChanged(const ChangeNotice &notice)
+{
+    m_wishes->refresh();
+    m_person->apply(notice);
+    m_reckoning->refresh();
+}
+
+void HoursPage::themeChanged()
+{
+    m_chart->redraw();
+}
+
+void HoursPage::showEvent(QShowEvent *event)
+{
+    // Another day may have begun.
+    m_reckoning->refresh();
+    Page::showEvent(event);
+}
+
+void HoursPage::resizeEvent(QResizeEvent *event)
+{
+    m_halves->setOrientation(event->size().width() < besideFrom ? Qt::Vertical : Qt::Horizontal);
+    Page::resizeEvent(event);
+}
+
+void HoursPage::ask(const QString &ending, const QString &kinds)
+{
+    const HoursAnswer &answer = m_reckoning->answer();
+    if (!isThere(m_view, answer))
+        return;
+    const QString name = printFileName(tr("Hours %1", "by what").arg(nameOf(m_view)),
+                                       session().today().text(), ending);
+    const QString file = m_chooseFile(QDir(documentsFolder()).filePath(name), kinds);
+    if (file.isEmpty())
+        return;
+    if (ending == QStringLiteral(".csv"))
+        exportHours(session(), m_view, answer, file);
+    else
+        printHours(session(), m_view, answer, file);
+}
+
+void HoursPage::print()
+{
+    ask(QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/hours/Reckoning.h"
+
+#include "ui/shell/Session.h"
+
+#include <functional>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// For each month of the look back; enough to tell a tenth from the middle.
+constexpr std::size_t drawsLookingBack = 2000;
+
+bool areSame(const HoursAnswer &a, const HoursAnswer &b)
+{
+    return a.records == b.records && a.as_of == b.as_of && a.wish == b.wish;
+}
+
+} // namespace
+
+Reckoning::Reckoning(Session &session, Extent extent, QObject *parent)
+    : QObject(parent)
+    , m_session(session)
+    , m_extent(extent)
+    , m_answer{nullptr, session.today(), {}, {}, {}, {}}
+{
+}
+
+void Reckoning::refresh()
+{
+    const HoursAnswer asked{
+        m_session.records(), m_session.today(), ForecastWish::kept(m_session), {}, {}, {}};
+    if (m_next && areSame(*m_next, asked))
+        return;
+    m_next = std::make_shared<HoursAnswer>(asked);
+    workOn();
+}
+
+void Reckoning::wantLookBack()
+{
+    m_wantsLookBack = true;
+    workOn();
+}
+
+std::function<void()> Reckoning::nextPiece(const std::shared_ptr<HoursAnswer> &answer) const
+{
+    if (m_extent == Extent::Everything && !answer->account)
+        return [answer] {
+            answer->account =
+                std::make_shared<hours::Account>(hours::account(*answer->records, answer->as_of));
+        };
+    if (!answer->outlook)
+        return [answer, extent = m_extent] {
+            const auto options = answer->wish.options();
+            answer->outlook = std::make_shared<forecast::Outlook>(
+                extent == Extent::Everything
+                    ? forecast::outlook(*answer->records, answer->as_of, options)
+                    : forecast::Outlook{
+                          forecast::forecast(*answer->records, answer->as_of, options), {}});
+        };
+    if (m_wantsLookBack && !answer->look_back)
+        return [answer] {
+            auto options = answer->wish.options();
+            options.draws = drawsLookingBack;
+            answer->look_back = std::make_shared<forecast::LookBack>(
+                forecast::lookBack(*answer->records, answer->as_of, options));
+        };
+    return {};
+}
+
+void Reckoning::workOn()
+{
+    if (m_isRunning || !m_next)
+        return;
+    const auto answer = m_next;
+    auto piece = nextPiece(answer);
+    if (!piece)
+        return;
+    m_isRunning = true;
+    m_session.executor().run(this, std::move(piece), [this, answer] {
+        m_isRunning = false;
+        // Meanwhile something else may have been asked for.
+        if (answer == m_next) {
+            m_answer = *answer;
+            Q_EMIT changed();
+        }
+        workOn();
+    });
+}
+
+} // namespace lastrivet::ui
