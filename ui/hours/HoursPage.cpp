@@ -26,7 +26,6 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
-#include <algorithm>
 
 namespace lastrivet::ui {
 
@@ -34,7 +33,6 @@ namespace {
 
 /// Narrower than this the table stands below the chart.
 constexpr int besideFrom = 760;
-constexpr int leastFirstColumn = 120;
 
 } // namespace
 
@@ -83,8 +81,8 @@ void HoursPage::build()
     m_halves->setChildrenCollapsible(false);
     m_halves->addWidget(m_chart);
     m_halves->addWidget(right);
-    m_halves->setStretchFactor(0, 1);
-    m_halves->setStretchFactor(1, 1);
+    m_halves->setStretchFactor(0, 2);
+    m_halves->setStretchFactor(1, 3);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->setSpacing(8);
@@ -227,7 +225,6 @@ void HoursPage::fitColumns()
     for (int column = 0; column < m_model->columnCount(); ++column)
         header->setSectionResizeMode(column, column == 0 ? QHeaderView::Stretch
                                                          : QHeaderView::ResizeToContents);
-    header->setMinimumSectionSize(std::min(leastFirstColumn, m_table->viewport()->width() / 3));
 }
 
 void HoursPage::showRecord(RecordRef record)
