@@ -4,7 +4,7 @@
 
 #include "ui/convert/UsualFolders.h"
 #include "ui/hours/ChartPane.h"
-#include "ui/hours/FigureModel.h"
+#include "ui/hours/HoursTableModel.h"
 #include "ui/hours/HoursPaper.h"
 #include "ui/hours/PersonPanel.h"
 #include "ui/hours/WishBar.h"
@@ -44,7 +44,7 @@ HoursPage::HoursPage(Session &session, QWidget *parent)
     , m_wishes(new WishBar(session, this))
     , m_halves(new QSplitter(this))
     , m_chart(new ChartPane(theme(), this))
-    , m_model(new FigureModel(this))
+    , m_model(new HoursTableModel(this))
     , m_table(new QTreeView(this))
     , m_person(new PersonPanel(session, this))
     , m_newPerson(new QPushButton(tr("New person"), this))

@@ -16,7 +16,7 @@ class QTreeView;
 namespace lastrivet::ui {
 
 class ChartPane;
-class FigureModel;
+class HoursTableModel;
 class PersonPanel;
 class WishBar;
 
@@ -39,7 +39,7 @@ public:
     /// In place of the dialog that asks for a file.
     void setChooseFile(ChooseFile chooseFile) { m_chooseFile = std::move(chooseFile); }
 
-    FigureModel &model() const { return *m_model; }
+    HoursTableModel &model() const { return *m_model; }
     QTreeView &table() const { return *m_table; }
     ChartPane &chart() const { return *m_chart; }
     const Reckoning &reckoning() const { return *m_reckoning; }
@@ -71,7 +71,7 @@ private:
     WishBar *m_wishes;
     QSplitter *m_halves;
     ChartPane *m_chart;
-    FigureModel *m_model;
+    HoursTableModel *m_model;
     QTreeView *m_table;
     PersonPanel *m_person;
     QPushButton *m_newPerson;

@@ -7,7 +7,7 @@
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/hours/ChartPane.h"
-#include "ui/hours/FigureModel.h"
+#include "ui/hours/HoursTableModel.h"
 #include "ui/hours/HoursPaper.h"
 #include "ui/today/TodayPage.h"
 

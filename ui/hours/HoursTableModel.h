@@ -11,7 +11,7 @@
 namespace lastrivet::ui {
 
 /// A table of figures as a tree: a row lies within the last one above it that is less deep.
-class FigureModel final : public QAbstractItemModel {
+class HoursTableModel final : public QAbstractItemModel {
     Q_OBJECT
 
 public:

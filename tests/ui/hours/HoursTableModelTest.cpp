@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/hours/FigureModel.h"
+#include "ui/hours/HoursTableModel.h"
 #include "tests/ui/support/ModelWatch.h"
 
 #include <catch2/catch.hpp>
@@ -27,7 +27,7 @@ print::FigureTable wing()
 
 TEST_CASE("A table of figures is a tree by the depth of its rows")
 {
-    ui::FigureModel model;
+    ui::HoursTableModel model;
     ModelWatch watch(model);
     model.show(wing());
     REQUIRE(model.rowCount() == 2);
@@ -48,7 +48,7 @@ TEST_CASE("A table of figures is a tree by the depth of its rows")
 
 TEST_CASE("A row whose depth jumps lies within the row above it")
 {
-    ui::FigureModel model;
+    ui::HoursTableModel model;
     ModelWatch watch(model);
     model.show(
         {{QStringLiteral("Part")},

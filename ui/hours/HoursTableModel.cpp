@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/hours/FigureModel.h"
+#include "ui/hours/HoursTableModel.h"
 
 #include "ui/widgets/Density.h"
 
@@ -11,7 +11,7 @@
 
 namespace lastrivet::ui {
 
-void FigureModel::show(print::FigureTable table)
+void HoursTableModel::show(print::FigureTable table)
 {
     beginResetModel();
     m_table = std::move(table);
@@ -29,17 +29,17 @@ void FigureModel::show(print::FigureTable table)
     endResetModel();
 }
 
-const print::FigureTable::Row &FigureModel::row(const QModelIndex &index) const
+const print::FigureTable::Row &HoursTableModel::row(const QModelIndex &index) const
 {
     return m_table.rows[index.internalId() - 1];
 }
 
-QModelIndex FigureModel::indexAt(std::size_t node, int column) const
+QModelIndex HoursTableModel::indexAt(std::size_t node, int column) const
 {
     return node == 0 ? QModelIndex() : createIndex(m_nodes[node].row, column, quintptr(node));
 }
 
-QModelIndex FigureModel::indexOf(RecordRef record) const
+QModelIndex HoursTableModel::indexOf(RecordRef record) const
 {
     for (std::size_t i = 0; i < m_table.rows.size(); ++i) {
         if (m_table.rows[i].record == record)
@@ -48,29 +48,29 @@ QModelIndex FigureModel::indexOf(RecordRef record) const
     return {};
 }
 
-QModelIndex FigureModel::index(int row, int column, const QModelIndex &parent) const
+QModelIndex HoursTableModel::index(int row, int column, const QModelIndex &parent) const
 {
     if (!hasIndex(row, column, parent))
         return {};
     return indexAt(m_nodes[parent.internalId()].below[std::size_t(row)], column);
 }
 
-QModelIndex FigureModel::parent(const QModelIndex &index) const
+QModelIndex HoursTableModel::parent(const QModelIndex &index) const
 {
     return index.isValid() ? indexAt(m_nodes[index.internalId()].parent, 0) : QModelIndex();
 }
 
-int FigureModel::rowCount(const QModelIndex &parent) const
+int HoursTableModel::rowCount(const QModelIndex &parent) const
 {
     return parent.column() > 0 ? 0 : int(m_nodes[parent.internalId()].below.size());
 }
 
-int FigureModel::columnCount(const QModelIndex &) const
+int HoursTableModel::columnCount(const QModelIndex &) const
 {
     return int(m_table.heads.size());
 }
 
-QVariant FigureModel::data(const QModelIndex &index, int role) const
+QVariant HoursTableModel::data(const QModelIndex &index, int role) const
 {
     const auto &shown = row(index);
     switch (role) {
@@ -95,7 +95,7 @@ QVariant FigureModel::data(const QModelIndex &index, int role) const
     return {};
 }
 
-QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int role) const
+QVariant HoursTableModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
     if (orientation != Qt::Horizontal)
         return {};
