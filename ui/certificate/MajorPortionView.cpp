@@ -12,12 +12,12 @@
 #include "ui/prints/AskToPrint.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/PlainTable.h"
 
 #include <QComboBox>
 #include <QCoreApplication>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -131,15 +131,9 @@ QWidget *MajorPortionView::buildFoot()
     m_own->setAccessibleName(tr("A task that the form does not name"));
     auto *print = new QPushButton(tr("Print…"), foot);
     print->setAccessibleName(tr("Print the major portion with its evidence"));
-    auto *line = new QHBoxLayout(foot);
-    line->setContentsMargins(0, 0, 0, 0);
-    line->addWidget(m_own, 1);
-    line->addWidget(m_add);
-    line->addSpacing(16);
-    line->addWidget(m_class);
-    line->addWidget(m_suggest);
-    line->addSpacing(16);
-    line->addWidget(print);
+    auto *flow = new Flow(foot);
+    for (QWidget *act : std::initializer_list<QWidget *>{m_own, m_add, m_class, m_suggest, print})
+        flow->addWidget(act);
     connect(print, &QPushButton::clicked, this,
             [this] { askToPrint(*this, m_session, PrintKind::MajorPortion); });
     connect(m_suggest, &QPushButton::clicked, this, &MajorPortionView::addSuggested);
