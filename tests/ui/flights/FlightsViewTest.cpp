@@ -5,6 +5,7 @@
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 
+#include <QCoreApplication>
 #include <QLineEdit>
 #include <QPushButton>
 
@@ -27,6 +28,8 @@ struct Shown {
         if (!faults.isEmpty())
             test::type(view, QStringLiteral("Faults"), faults);
         test::press(view, QStringLiteral("Write the flight down"));
+        // Lines made after their place is shown appear with the next events.
+        QCoreApplication::processEvents();
     }
 
     test::Workshop workshop;
@@ -51,6 +54,7 @@ TEST_CASE("What is left of the test period is counted from the last fault")
                                                 "20 h 55 left, counted over all flights")));
     CHECK(shown.session->records()->flights.size() == 3);
     shown.session->undo();
+    QCoreApplication::processEvents();
     CHECK(test::says(shown.view, QStringLiteral("25 h 00 left, counted from the last fault")));
     test::picture(shown.view, 1120, 640, "flights-filled");
 }

@@ -14,6 +14,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QTest>
@@ -154,6 +155,8 @@ TEST_CASE("A search finds rows in all tables, and a remembered number says that 
 {
     Shown shown;
     test::type(shown.page, QStringLiteral("Search all tables"), QStringLiteral("5/32 military"));
+    // Tables made after their page is shown appear with the next events.
+    QCoreApplication::processEvents();
     const auto views = shown.page.findChildren<FigureView *>();
     const auto heads = std::ranges::find_if(views, [](const FigureView *view) {
         return view->isVisible() && view->table().title == QStringLiteral("Shop heads");
@@ -164,6 +167,7 @@ TEST_CASE("A search finds rows in all tables, and a remembered number says that 
     CHECK((*heads)->table().rows[0].cells.join(QLatin1Char(' ')).contains(
         QStringLiteral("from memory")));
     test::type(shown.page, QStringLiteral("Search all tables"), QStringLiteral("zeppelin"));
+    QCoreApplication::processEvents();
     CHECK(test::says(shown.page, QStringLiteral("No table has all of these words.")));
 }
 
