@@ -1,0 +1,328 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/stores/StoresPage.h"
+
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/Looks.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/lists/ListDialog.h"
+#include "ui/parts/SectionList.h"
+#include "ui/stores/ClaimView.h"
+#include "ui/stores/DeliveryBoard.h"
+#include "ui/stores/ExpenseBoard.h"
+#include "ui/stores/MaterialBoard.h"
+#include "ui/stores/ToolBoard.h"
+#include "ui/stores/UseForm.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTest>
+#include <QTreeView>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::test {
+
+namespace {
+
+/// The page in a window of its own, with what was complained of last.
+struct StoresWindow {
+    StoresWindow()
+    {
+        QObject::connect(session.get(), &ui::Session::complained, &page,
+                         [this](const QString &sentence) { complaint = sentence; });
+        session->change(QStringLiteral("Stores"), [this](Edit &edit) { fill(edit); });
+        page.resize(1180, 680);
+        page.show();
+        page.activateWindow();
+        REQUIRE(QTest::qWaitForWindowActive(&page));
+    }
+
+    void fill(Edit &edit)
+    {
+        ProjectFacts facts = edit.records().project;
+        facts.currency = "CAD";
+        edit.put(facts);
+        PartLine line;
+        line.shipment = "Crate 2";
+        line.name = "Ribs";
+        line.quantity = 4;
+        line.component_id = workshop.bay;
+        line.expected_on = Moment::parse("2026-03-04");
+        line.unit_price = 2100;
+        line.currency = "CAD";
+        ribs = edit.put(line);
+        line.name = "Bolts";
+        line.quantity = 80;
+        line.component_id = {};
+        line.expected_on.reset();
+        bolts = edit.put(line);
+        line.shipment = "Crate 1";
+        line.name = "Fin";
+        line.quantity = line.received_quantity = 1;
+        line.received_on = Moment::parse("2026-01-01");
+        edit.put(line);
+    }
+
+    QTreeView &list(ui::StoreBoard &board) { return board.list().view(); }
+    QString cell(ui::StoreBoard &board, int row, int column)
+    {
+        return list(board).model()->index(row, column).data().toString();
+    }
+    Snapshot records() const { return session->records(); }
+
+    Workshop workshop;
+    std::unique_ptr<ui::Session> session = workshop.session();
+    ui::StoresPage page{*session};
+    QString complaint;
+    Id<PartLine> ribs;
+    Id<PartLine> bolts;
+};
+
+enum LineColumn { Name, PartNumber, Listed, Came, Damaged, Stands };
+
+} // namespace
+
+TEST_CASE("A delivery is counted by keyboard: as listed with one key, otherwise by its number")
+{
+    StoresWindow window;
+    auto &board = window.page.deliveries();
+    window.page.showRecord({RecordType::PartLine, window.ribs.value()});
+    auto &list = window.list(board);
+    CHECK(window.cell(board, 0, Stands) == QStringLiteral("late by 10 days"));
+    REQUIRE(list.hasFocus());
+    QTest::keyClick(&list, Qt::Key_Space);
+    CHECK(window.records()->find(window.ribs)->received_quantity == 4);
+    CHECK(window.records()->find(window.ribs)->received_on == window.session->today());
+    CHECK(window.cell(board, 0, Stands) == QStringLiteral("complete"));
+
+    const auto write = [&](int column, const QString &text) {
+        return list.model()->setData(list.model()->index(1, column), text);
+    };
+    CHECK(write(Came, QStringLiteral("60")));
+    CHECK(window.cell(board, 1, Stands) == QStringLiteral("missing 20"));
+    CHECK(write(Damaged, QStringLiteral("2")));
+    CHECK(window.cell(board, 1, Stands) == QStringLiteral("missing 20, damaged 2"));
+    CHECK_FALSE(write(Damaged, QStringLiteral("61")));
+    CHECK(window.complaint == QStringLiteral("61 cannot be damaged when 60 came."));
+    CHECK_FALSE(write(Came, QStringLiteral("-5")));
+    CHECK(window.complaint == QStringLiteral("A count is 0 or more."));
+    CHECK_FALSE(write(Came, QStringLiteral("many")));
+    CHECK(window.records()->find(window.bolts)->received_quantity == 60);
+    CHECK(write(Came, {}));
+    CHECK_FALSE(window.records()->find(window.bolts)->received_on.has_value());
+}
+
+TEST_CASE("A missing part keeps its closing open, which stands beside its line")
+{
+    StoresWindow window;
+    window.page.showRecord({RecordType::PartLine, window.ribs.value()});
+    CHECK(says(window.page, QStringLiteral("Waits for this line")));
+    bool isNamed = false;
+    for (auto *view : window.page.deliveries().findChildren<QListView *>()) {
+        for (int row = 0; row < view->model()->rowCount(); ++row)
+            isNamed = isNamed || view->model()->index(row, 0).data().toString().contains(
+                                     QStringLiteral("Left wing, upper skin"));
+    }
+    CHECK(isNamed);
+}
+
+TEST_CASE("The claim letter says what is missing, in the words of its language, to copy or to save")
+{
+    StoresWindow window;
+    auto &board = window.page.deliveries();
+    board.chooseShipment(QStringLiteral("Crate 2"));
+    CHECK(window.list(board).model()->rowCount() == 2);
+    window.list(board).model()->setData(window.list(board).model()->index(1, Came),
+                                        QStringLiteral("60"));
+    press(window.page, QStringLiteral("Claim letter"));
+    const QString letter = board.claim().text();
+    CHECK(letter.contains(QStringLiteral("20 × Bolts: listed 80, received 60")));
+    CHECK(letter.contains(QStringLiteral("4 × Ribs: expected on")));
+    CHECK(letter.contains(QStringLiteral("420.00 CAD")));
+    press(window.page, QStringLiteral("Copy"));
+    CHECK(QApplication::clipboard()->text() == letter);
+    const QString file = ui::pathText(window.workshop.folder().parent_path() / "claim.txt");
+    board.claim().setChooseFile([&](const QString &) { return file; });
+    press(window.page, QStringLiteral("Save as…"));
+    QFile saved(file);
+    REQUIRE(saved.open(QIODevice::ReadOnly));
+    CHECK(QString::fromUtf8(saved.readAll()) == letter);
+    press(window.page, QStringLiteral("Back to the list"));
+    CHECK(window.list(board).isVisible());
+}
+
+TEST_CASE("A shipment becomes an expense in one action, and says which line has no price")
+{
+    StoresWindow window;
+    auto &board = window.page.deliveries();
+    board.chooseShipment(QStringLiteral("Crate 2"));
+    press(window.page, QStringLiteral("Enter as an expense"));
+    REQUIRE(window.records()->expenses.size() == 1);
+    CHECK(window.records()->expenses.begin()->amount == 84 * 2100);
+    window.session->change(QStringLiteral("Price"), [&](Edit &edit) {
+        edit.update(window.bolts, [](PartLine &line) { line.unit_price.reset(); });
+    });
+    press(window.page, QStringLiteral("Enter as an expense"));
+    CHECK(window.complaint == QStringLiteral("Bolts has no price on record."));
+    CHECK(window.records()->expenses.size() == 1);
+}
+
+TEST_CASE("A packing list with prices comes in under its crate; one with other columns says so")
+{
+    StoresWindow window;
+    ui::ListDialog dialog(*window.session);
+    dialog.setType(RecordType::PartLine);
+    dialog.setShipment(QStringLiteral("Crate 3"));
+    dialog.setText(QStringLiteral("Lat,Lon\n47,11\n"));
+    CHECK(dialog.summary() == QStringLiteral("No column fills “Name”, “Quantity”: choose on the "
+                                             "left which one does."));
+    dialog.setText(QStringLiteral("Item;Qty;Price\nSpar;-1;\"1.250,50\"\n"));
+    CHECK(dialog.summary().contains(QStringLiteral("1 wrong")));
+    dialog.setText(QStringLiteral("Item;Qty;Price\nSpar;1;\"1.250,50\"\nPin;3;0,95 USD\n"));
+    dialog.take();
+    const PartLine *spar = nullptr;
+    const PartLine *pin = nullptr;
+    const auto records = window.records();
+    for (const PartLine &line : records->part_lines) {
+        spar = line.name == "Spar" ? &line : spar;
+        pin = line.name == "Pin" ? &line : pin;
+    }
+    REQUIRE(spar);
+    REQUIRE(pin);
+    CHECK(spar->unit_price == 125050);
+    CHECK(spar->currency == "CAD");
+    CHECK(spar->shipment == "Crate 3");
+    CHECK(pin->unit_price == 95);
+    CHECK(pin->currency == "USD");
+}
+
+TEST_CASE("Sealant that cures keeps its closing open, which stands beside the lots")
+{
+    StoresWindow window;
+    Id<MaterialLot> lot;
+    window.session->change(QStringLiteral("Lot"), [&](Edit &edit) {
+        MaterialLot made;
+        made.name = "Sealant";
+        made.cures = true;
+        made.expires_on = Moment::parse("2026-04-01");
+        lot = edit.put(made);
+    });
+    window.page.showRecord({RecordType::MaterialLot, lot.value()});
+    auto &board = window.page.materials();
+    press(window.page, QStringLiteral("Used on…"));
+    press(board.use(), QStringLiteral("Keep the use"));
+    CHECK(says(board.use(), QStringLiteral("Say which part it was used on.")));
+    type(board.use(), QStringLiteral("On part"), QStringLiteral("LW-B3"));
+    QTest::keyClick(&field(board.use(), QStringLiteral("On part")), Qt::Key_Return);
+    type(board.use(), QStringLiteral("Cures for"), QStringLiteral("soon"));
+    press(board.use(), QStringLiteral("Keep the use"));
+    CHECK(says(board.use(), QStringLiteral("“soon” is no time to cure; write 14 d or 24 h.")));
+    type(board.use(), QStringLiteral("Cures for"), QStringLiteral("14 d"));
+    type(board.use(), QStringLiteral("Temperature, °C"), QStringLiteral("18-21"));
+    press(board.use(), QStringLiteral("Keep the use"));
+    REQUIRE(window.records()->material_uses.size() == 1);
+    const MaterialUse &use = *window.records()->material_uses.begin();
+    CHECK(use.component_id == window.workshop.bay);
+    CHECK(use.cure_minutes == Minutes{14 * 24 * 60});
+    CHECK(use.temperature_max == 21.0);
+    CHECK_FALSE(board.use().isVisible());
+    bool isHeld = false;
+    for (auto *view : board.findChildren<QListView *>()) {
+        for (int row = 0; row < view->model()->rowCount(); ++row)
+            isHeld = isHeld || view->model()
+                                   ->index(row, 0)
+                                   .data(Qt::AccessibleTextRole)
+                                   .toString()
+                                   .contains(QStringLiteral("Left wing, upper skin"));
+    }
+    CHECK(isHeld);
+}
+
+TEST_CASE("Times to cure are read as data sheets write them")
+{
+    CHECK(ui::cureTime(QStringLiteral("14 d")) == Minutes{14 * 24 * 60});
+    CHECK(ui::cureTime(QStringLiteral("3 Tage")) == Minutes{3 * 24 * 60});
+    CHECK(ui::cureTime(QStringLiteral("24 h")) == Minutes{24 * 60});
+    CHECK(ui::cureTime(QStringLiteral("336")) == Minutes{336 * 60});
+    CHECK(ui::cureTime(QStringLiteral("90 min")) == Minutes{90});
+    CHECK_FALSE(ui::cureTime(QStringLiteral("9999 d")).has_value());
+    CHECK_FALSE(ui::cureTime(QStringLiteral("-3 d")).has_value());
+    CHECK_FALSE(ui::cureTime(QStringLiteral("later")).has_value());
+}
+
+TEST_CASE("A calibration is kept with its day and the next, and not one before the other")
+{
+    StoresWindow window;
+    Id<Tool> wrench;
+    window.session->change(QStringLiteral("Tool"), [&](Edit &edit) {
+        Tool tool;
+        tool.name = "Torque wrench";
+        tool.needs_calibration = true;
+        wrench = edit.put(tool);
+    });
+    window.page.showRecord({RecordType::Tool, wrench.value()});
+    auto &board = window.page.tools();
+    CHECK(window.cell(board, 0, 3) == QStringLiteral("no calibration on record"));
+    press(window.page, QStringLiteral("Calibrated…"));
+    type(window.page, QStringLiteral("Calibrated on"), QStringLiteral("2026-03-10"));
+    type(window.page, QStringLiteral("Due again on"), QStringLiteral("2026-03-01"));
+    press(window.page, QStringLiteral("Keep the calibration"));
+    CHECK(says(window.page, QStringLiteral("It cannot be due before it was calibrated.")));
+    type(window.page, QStringLiteral("Due again on"), QStringLiteral("2027-03-10"));
+    press(window.page, QStringLiteral("Keep the calibration"));
+    const Tool &tool = *window.records()->find(wrench);
+    REQUIRE(tool.calibrations.size() == 1);
+    CHECK(tool.calibrations.front().due_on == Moment::parse("2027-03-10"));
+    CHECK(window.cell(board, 0, 3) == QStringLiteral("361 days left"));
+}
+
+TEST_CASE("Expenses are written in a line; amounts stay exact and currencies apart")
+{
+    StoresWindow window;
+    window.page.showBoard(RecordType::Expense);
+    auto &board = window.page.expenses();
+    const QString prompt = QStringLiteral("New expense: 34.90 hardware: bolts and nuts");
+    const auto enter = [&](const QString &words) {
+        type(board, prompt, words);
+        QTest::keyClick(&field(board, prompt), Qt::Key_Return);
+    };
+    enter(QStringLiteral("0.10 hardware: washers"));
+    enter(QStringLiteral("0.20 hardware: pins"));
+    enter(QStringLiteral("1200 JPY tools: reamer"));
+    CHECK(says(board, QStringLiteral("In all: 0.30 CAD + 1,200 JPY")));
+    enter(QStringLiteral("-5 hardware: back"));
+    CHECK(window.complaint == QStringLiteral("“-5” is below zero: amounts are of what was paid."));
+    CHECK(window.records()->expenses.size() == 3);
+
+    // In the form of the last one, which is chosen.
+    type(board, QStringLiteral("Amount"), QStringLiteral("7 EUR"));
+    QTest::keyClick(&field(board, QStringLiteral("Amount")), Qt::Key_Return);
+    CHECK(window.complaint == QStringLiteral("This is kept in JPY; change its currency first."));
+    type(board, QStringLiteral("Amount"), QStringLiteral("1300"));
+    QTest::keyClick(&field(board, QStringLiteral("Amount")), Qt::Key_Return);
+    CHECK(says(board, QStringLiteral("In all: 0.30 CAD + 1,300 JPY")));
+    choice(board, QStringLiteral("Category")).setCurrentIndex(1);
+    Q_EMIT choice(board, QStringLiteral("Category")).activated(1);
+    CHECK(window.list(board).model()->rowCount() == 2);
+}
+
+TEST_CASE("Every board of the stores has names for screen readers and is reached by the tabulator")
+{
+    StoresWindow window;
+    for (const auto type :
+         {RecordType::PartLine, RecordType::MaterialLot, RecordType::Tool, RecordType::Expense}) {
+        window.page.showBoard(type);
+        QCoreApplication::processEvents();
+        CHECK(nameless(window.page).join(QLatin1Char('\n')).toStdString() == "");
+        CHECK(beyondTheTabulator(window.page).join(QLatin1Char('\n')).toStdString() == "");
+        CHECK(cutTexts(window.page).join(QLatin1Char('\n')).toStdString() == "");
+    }
+}
+
+} // namespace lastrivet::test
