@@ -1325,6 +1325,52 @@
     </message>
 </context>
 <context>
+    <name>HoursPaper</name>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>The figures were written to %1.</source>
+        <translation>Die Zahlen stehen in %1.</translation>
+    </message>
+</context>
+<context>
+    <name>HoursView</name>
+    <message>
+        <source>By kind</source>
+        <translation>Nach Art</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>Nach Monat</translation>
+    </message>
+    <message>
+        <source>By part</source>
+        <translation>Nach Teil</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Nach Person</translation>
+    </message>
+    <message>
+        <source>By week</source>
+        <translation>Nach Woche</translation>
+    </message>
+    <message>
+        <source>Estimates</source>
+        <translation>Schätzungen</translation>
+    </message>
+    <message>
+        <source>Look back</source>
+        <translation>Rückblick</translation>
+    </message>
+    <message>
+        <source>To go</source>
+        <translation>Noch zu tun</translation>
+    </message>
+</context>
+<context>
     <name>JournalFilter</name>
     <message>
         <source>changes</source>
@@ -5879,6 +5925,266 @@
         <source>“{0}” names no currency; write it behind, in three letters.</source>
         <translation>„{0}“ nennt keine Währung; sie gehört mit drei Buchstaben dahinter.</translation>
     </message>
+    <message>
+        <source>All other work</source>
+        <translation>Alle andere Arbeit</translation>
+    </message>
+    <message>
+        <source>All work left</source>
+        <translation>Alle Arbeit, die bleibt</translation>
+    </message>
+    <message>
+        <source>At this pace it is not done within a hundred years.</source>
+        <translation>In diesem Tempo wird es in hundert Jahren nicht fertig.</translation>
+    </message>
+    <message>
+        <source>Came</source>
+        <translation>Gekommen</translation>
+    </message>
+    <message>
+        <source>Done again</source>
+        <translation>Nachgearbeitet</translation>
+    </message>
+    <message>
+        <source>Done between {0} and {1}; in 80 futures of 100 by {2}.</source>
+        <translation>Fertig zwischen {0} und {1}; in 80 von 100 möglichen Verläufen bis {2}.</translation>
+    </message>
+    <message>
+        <source>Done by</source>
+        <translation>Fertig bis</translation>
+    </message>
+    <message>
+        <source>Done by (P50)</source>
+        <translation>Fertig bis (P50)</translation>
+    </message>
+    <message>
+        <source>Done in all, by day</source>
+        <translation>Im Ganzen getan, nach Tag</translation>
+    </message>
+    <message>
+        <source>Estimate</source>
+        <translation>Schätzung</translation>
+    </message>
+    <message>
+        <source>Estimate beside what it took</source>
+        <translation>Schätzung neben dem Aufwand</translation>
+    </message>
+    <message>
+        <source>Finished steps with an estimate and time in the log: {0}. Thought to take {1}, they took {2}: {3} of the estimate.</source>
+        <translation>Fertige Schritte mit Schätzung und Zeit im Bautagebuch: {0}. Geschätzt auf {1}, brauchten sie {2}: {3} der Schätzung.</translation>
+    </message>
+    <message>
+        <source>Finished steps without an estimate, left out: {0}.</source>
+        <translation>Fertige Schritte ohne Schätzung, nicht mitgezählt: {0}.</translation>
+    </message>
+    <message>
+        <source>Finished steps without time in the log, left out: {0}.</source>
+        <translation>Fertige Schritte ohne Zeit im Bautagebuch, nicht mitgezählt: {0}.</translation>
+    </message>
+    <message>
+        <source>Here stands what finished steps took beside what was thought of them: steps with an estimate, ticked, and with time in the log.</source>
+        <translation>Hier steht, was fertige Schritte gebraucht haben, neben dem, was geschätzt war: abgehakte Schritte mit Schätzung und mit Zeit im Bautagebuch.</translation>
+    </message>
+    <message>
+        <source>Here stands what the forecast said on the first day of each month beside what came, from the third month of the log on.</source>
+        <translation>Hier steht, was die Vorhersage am ersten Tag jedes Monats sagte, neben dem, was kam; vom dritten Monat des Bautagebuchs an.</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Hours by kind of work</source>
+        <translation>Stunden nach Art der Arbeit</translation>
+    </message>
+    <message>
+        <source>Hours by part</source>
+        <translation>Stunden nach Teil</translation>
+    </message>
+    <message>
+        <source>Hours by person</source>
+        <translation>Stunden nach Person</translation>
+    </message>
+    <message>
+        <source>Hours done, and how they may go on</source>
+        <translation>Geleistete Stunden und wie sie weitergehen können</translation>
+    </message>
+    <message>
+        <source>Hours per month</source>
+        <translation>Stunden je Monat</translation>
+    </message>
+    <message>
+        <source>Hours per week, the last year</source>
+        <translation>Stunden je Woche, das letzte Jahr</translation>
+    </message>
+    <message>
+        <source>Hours to go</source>
+        <translation>Stunden, die bleiben</translation>
+    </message>
+    <message>
+        <source>In {0} of {1} months no more came than P50 had said, in {2} no more than P80. A forecast that holds has half of them within P50 and four fifths within P80; months share most of their work, so a few years are one story, not many.</source>
+        <translation>In {0} von {1} Monaten kam nicht mehr, als P50 gesagt hatte, in {2} nicht mehr als P80. Hält eine Vorhersage, so liegt die Hälfte in P50 und vier Fünftel in P80; die Monate teilen den größten Teil ihrer Arbeit, darum sind wenige Jahre eine Geschichte, nicht viele.</translation>
+    </message>
+    <message>
+        <source>Left out by choice: {0} (steps: {1}, squawks: {2}).</source>
+        <translation>Mit Absicht weggelassen: {0} (Schritte: {1}, Beanstandungen: {2}).</translation>
+    </message>
+    <message>
+        <source>Left to do (steps: {0}, squawks: {1}): {2} to {3} h of all who work.</source>
+        <translation>Noch zu tun (Schritte: {0}, Beanstandungen: {1}): {2} bis {3} h aller, die arbeiten.</translation>
+    </message>
+    <message>
+        <source>Lies in</source>
+        <translation>Liegt in</translation>
+    </message>
+    <message>
+        <source>Most of the spread comes from: {0}.</source>
+        <translation>Die Unsicherheit kommt vor allem aus: {0}.</translation>
+    </message>
+    <message>
+        <source>Nobody is on record.</source>
+        <translation>Niemand ist verzeichnet.</translation>
+    </message>
+    <message>
+        <source>Nothing that is left has an estimate.</source>
+        <translation>Nichts, was bleibt, ist geschätzt.</translation>
+    </message>
+    <message>
+        <source>Nothing that is left has an estimate. Write steps with estimates on the page of parts, and this tells how long they may take.</source>
+        <translation>Nichts, was bleibt, ist geschätzt. Auf der Seite der Teile lassen sich Schritte mit Schätzung eintragen; dann steht hier, wie lange sie dauern können.</translation>
+    </message>
+    <message>
+        <source>Of the estimate</source>
+        <translation>Von der Schätzung</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>P10 to P50</source>
+        <translation>P10 bis P50</translation>
+    </message>
+    <message>
+        <source>P10 to P90</source>
+        <translation>P10 bis P90</translation>
+    </message>
+    <message>
+        <source>P50 to P80</source>
+        <translation>P50 bis P80</translation>
+    </message>
+    <message>
+        <source>P80 to P90</source>
+        <translation>P80 bis P90</translation>
+    </message>
+    <message>
+        <source>Part and step</source>
+        <translation>Teil und Schritt</translation>
+    </message>
+    <message>
+        <source>Said of the work done since, and what came</source>
+        <translation>Gesagt von der Arbeit, die seither getan ist, und was kam</translation>
+    </message>
+    <message>
+        <source>Said of them</source>
+        <translation>Davon gesagt</translation>
+    </message>
+    <message>
+        <source>Said, P10 to P90</source>
+        <translation>Gesagt, P10 bis P90</translation>
+    </message>
+    <message>
+        <source>Said, P50</source>
+        <translation>Gesagt, P50</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>Share done again</source>
+        <translation>Anteil nachgearbeitet</translation>
+    </message>
+    <message>
+        <source>Squawks without an estimate, in no figure: {0}.</source>
+        <translation>Beanstandungen ohne Schätzung, in keiner Zahl: {0}.</translation>
+    </message>
+    <message>
+        <source>Steps done since</source>
+        <translation>Schritte seither</translation>
+    </message>
+    <message>
+        <source>Steps without an estimate: {0}. What finished steps of the same kind of part took stands in for it.</source>
+        <translation>Schritte ohne Schätzung: {0}. An ihrer Stelle steht, was fertige Schritte an Teilen derselben Art gebraucht haben.</translation>
+    </message>
+    <message>
+        <source>Sum so far</source>
+        <translation>Summe bisher</translation>
+    </message>
+    <message>
+        <source>The last step was done on {0}.</source>
+        <translation>Der letzte Schritt war am {0} fertig.</translation>
+    </message>
+    <message>
+        <source>The log is empty.</source>
+        <translation>Das Bautagebuch ist leer.</translation>
+    </message>
+    <message>
+        <source>The log is empty. Hours entered there are added up here.</source>
+        <translation>Das Bautagebuch ist leer. Stunden, die dort eingetragen sind, werden hier zusammengezählt.</translation>
+    </message>
+    <message>
+        <source>The log is too short to tell when: it needs eight weeks, or the hours a week that you mean to work.</source>
+        <translation>Das Bautagebuch ist zu kurz, um zu sagen, wann: Es braucht acht Wochen, oder die Stunden je Woche, die Sie arbeiten wollen.</translation>
+    </message>
+    <message>
+        <source>Took</source>
+        <translation>Gebraucht</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Woche</translation>
+    </message>
+    <message>
+        <source>What came is the time of the steps and squawks that were left then and are done now, and all rework since. Estimates are those of today.</source>
+        <translation>Gekommen ist die Zeit der Schritte und Beanstandungen, die damals blieben und jetzt erledigt sind, und alle Nacharbeit seither. Die Schätzungen sind die von heute.</translation>
+    </message>
+    <message>
+        <source>What the forecast said, and what came</source>
+        <translation>Was die Vorhersage sagte, und was kam</translation>
+    </message>
+    <message>
+        <source>hours of all who worked</source>
+        <translation>Stunden aller, die arbeiteten</translation>
+    </message>
+    <message>
+        <source>less than P10</source>
+        <translation>unter P10</translation>
+    </message>
+    <message>
+        <source>more than P90</source>
+        <translation>über P90</translation>
+    </message>
+    <message>
+        <source>{0} by the clock, {1} of all who worked; {2}.</source>
+        <translation>{0} nach der Uhr, {1} aller, die arbeiteten; {2}.</translation>
+    </message>
+    <message>
+        <source>{0} h are done.</source>
+        <translation>{0} h sind getan.</translation>
+    </message>
+    <message>
+        <source>{0} of all work was done again</source>
+        <translation>{0} aller Arbeit war Nacharbeit</translation>
+    </message>
+    <message>
+        <source>{0} to {1} h to go</source>
+        <translation>Noch {0} bis {1} h</translation>
+    </message>
+    <message>
+        <source>{0} to {1} h to go, done between {2} and {3}</source>
+        <translation>Noch {0} bis {1} h, fertig zwischen {2} und {3}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -6009,6 +6315,10 @@
     <message>
         <source>Journal</source>
         <translation>Journal</translation>
+    </message>
+    <message>
+        <source>Workshop</source>
+        <translation>Werkstatt</translation>
     </message>
 </context>
 <context>
@@ -6213,6 +6523,10 @@
     <message>
         <source>Major portion with its evidence</source>
         <translation>Überwiegender Teil mit seinen Belegen</translation>
+    </message>
+    <message>
+        <source>Weight and balance report</source>
+        <translation>Wägebericht mit Schwerpunkt</translation>
     </message>
 </context>
 <context>
@@ -9216,6 +9530,109 @@
     </message>
 </context>
 <context>
+    <name>Weighing</name>
+    <message>
+        <source>% MAC</source>
+        <translation>% MAC</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 % MAC</source>
+        <translation>%1 bei %2, %3 % MAC</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+    <message>
+        <source>Centre of gravity</source>
+        <translation>Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Gezählt</translation>
+    </message>
+    <message>
+        <source>Empty aeroplane</source>
+        <translation>Leeres Flugzeug</translation>
+    </message>
+    <message>
+        <source>Farthest aft: %1</source>
+        <translation>Am weitesten hinten: %1</translation>
+    </message>
+    <message>
+        <source>Farthest forward: %1</source>
+        <translation>Am weitesten vorn: %1</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Loading</source>
+        <translation>Beladung</translation>
+    </message>
+    <message>
+        <source>Loading and limits</source>
+        <translation>Beladung und Grenzen</translation>
+    </message>
+    <message>
+        <source>OUTSIDE the limits</source>
+        <translation>AUSSERHALB der Grenzen</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>fitted since</source>
+        <translation>seither eingebaut</translation>
+    </message>
+    <message>
+        <source>in the sum</source>
+        <translation>in der Summe</translation>
+    </message>
+    <message>
+        <source>no limits on record</source>
+        <translation>keine Grenzen verzeichnet</translation>
+    </message>
+    <message>
+        <source>not in the sum: weigh again, or enter equipment</source>
+        <translation>nicht in der Summe: neu wägen oder Ausrüstung eintragen</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>removed since</source>
+        <translation>seither ausgebaut</translation>
+    </message>
+    <message>
+        <source>weighed with it</source>
+        <translation>mitgewogen</translation>
+    </message>
+    <message>
+        <source>within the limits</source>
+        <translation>innerhalb der Grenzen</translation>
+    </message>
+</context>
+<context>
     <name>WithdrawAct</name>
     <message>
         <source>%1 records</source>
@@ -10174,6 +10591,1221 @@
     </message>
 </context>
 <context>
+    <name>Workshop</name>
+    <message>
+        <source>nut used again</source>
+        <translation>wiederverwendete Mutter</translation>
+    </message>
+    <message>
+        <source>military, breakaway</source>
+        <translation>militärisch, Losbrechmoment</translation>
+    </message>
+    <message>
+        <source>ground equipment, nylon insert</source>
+        <translation>Bodengerät, Nyloneinsatz</translation>
+    </message>
+    <message>
+        <source>final hole, today</source>
+        <translation>fertige Bohrung, heute</translation>
+    </message>
+    <message>
+        <source>final hole, 1940s manual</source>
+        <translation>fertige Bohrung, Handbuch der 1940er</translation>
+    </message>
+    <message>
+        <source>hole for a blind rivet</source>
+        <translation>Bohrung für Blindniet</translation>
+    </message>
+    <message>
+        <source>hole for a bolt in a rivet&apos;s place</source>
+        <translation>Bohrung für eine Schraube an Nietstelle</translation>
+    </message>
+    <message>
+        <source>usual target, 1.5 D × 0.5 D</source>
+        <translation>übliches Ziel, 1,5 D × 0,5 D</translation>
+    </message>
+    <message>
+        <source>military minimum</source>
+        <translation>militärisches Mindestmaß</translation>
+    </message>
+    <message>
+        <source>trade gauge</source>
+        <translation>Lehre des Handwerks</translation>
+    </message>
+    <message>
+        <source>1940s manual</source>
+        <translation>Handbuch der 1940er</translation>
+    </message>
+    <message>
+        <source>edge distance, least</source>
+        <translation>Randabstand, mindestens</translation>
+    </message>
+    <message>
+        <source>edge distance, most</source>
+        <translation>Randabstand, höchstens</translation>
+    </message>
+    <message>
+        <source>edge distance, better</source>
+        <translation>Randabstand, besser</translation>
+    </message>
+    <message>
+        <source>allowance added when laying out</source>
+        <translation>Zugabe beim Anreißen</translation>
+    </message>
+    <message>
+        <source>military least for 3/32 universal heads</source>
+        <translation>militärisches Mindestmaß für 3/32-Universalköpfe</translation>
+    </message>
+    <message>
+        <source>below this a bolt takes the rivet&apos;s place</source>
+        <translation>darunter tritt eine Schraube an die Stelle des Niets</translation>
+    </message>
+    <message>
+        <source>pitch, least</source>
+        <translation>Teilung, mindestens</translation>
+    </message>
+    <message>
+        <source>usual pitch, from</source>
+        <translation>übliche Teilung, von</translation>
+    </message>
+    <message>
+        <source>usual pitch, to</source>
+        <translation>übliche Teilung, bis</translation>
+    </message>
+    <message>
+        <source>pitch, most, Navy</source>
+        <translation>Teilung, höchstens, Marine</translation>
+    </message>
+    <message>
+        <source>pitch, most, trade</source>
+        <translation>Teilung, höchstens, Handwerk</translation>
+    </message>
+    <message>
+        <source>pitch, most, FAA</source>
+        <translation>Teilung, höchstens, FAA</translation>
+    </message>
+    <message>
+        <source>distance of rows</source>
+        <translation>Abstand der Reihen</translation>
+    </message>
+    <message>
+        <source>distance of rows, least</source>
+        <translation>Abstand der Reihen, mindestens</translation>
+    </message>
+    <message>
+        <source>rivet diameter, target</source>
+        <translation>Nietdurchmesser, Ziel</translation>
+    </message>
+    <message>
+        <source>rivet diameter, least, Navy</source>
+        <translation>Nietdurchmesser, mindestens, Marine</translation>
+    </message>
+    <message>
+        <source>rivet diameter, most, Navy</source>
+        <translation>Nietdurchmesser, höchstens, Marine</translation>
+    </message>
+    <message>
+        <source>rivet diameter, least in structure</source>
+        <translation>Nietdurchmesser, mindestens in der Struktur</translation>
+    </message>
+    <message>
+        <source>length of a rivet</source>
+        <translation>Länge eines Niets</translation>
+    </message>
+    <message>
+        <source>tail before driving, least</source>
+        <translation>Schaftüberstand vor dem Schlagen, mindestens</translation>
+    </message>
+    <message>
+        <source>rivet through a tube, least</source>
+        <translation>Niet durch ein Rohr, mindestens</translation>
+    </message>
+    <message>
+        <source>larger when replacing a harder rivet</source>
+        <translation>größer als Ersatz für einen härteren Niet</translation>
+    </message>
+    <message>
+        <source>oversize repairs, most</source>
+        <translation>Reparaturen mit Übermaß, höchstens</translation>
+    </message>
+    <message>
+        <source>depth of deburring, most</source>
+        <translation>Tiefe des Entgratens, höchstens</translation>
+    </message>
+    <message>
+        <source>thinnest sheet to countersink by machine</source>
+        <translation>dünnstes Blech zum Senken mit der Maschine</translation>
+    </message>
+    <message>
+        <source>thinnest outer sheet to countersink by machine</source>
+        <translation>dünnstes Außenblech zum Senken mit der Maschine</translation>
+    </message>
+    <message>
+        <source>countersink for reduced heads, most</source>
+        <translation>Senkung für kleine Köpfe, höchstens</translation>
+    </message>
+    <message>
+        <source>countersink, least</source>
+        <translation>Senkung, mindestens</translation>
+    </message>
+    <message>
+        <source>countersink, most</source>
+        <translation>Senkung, höchstens</translation>
+    </message>
+    <message>
+        <source>dimpling is best up to</source>
+        <translation>Durchziehen am besten bis</translation>
+    </message>
+    <message>
+        <source>dimpling up to, 1940s</source>
+        <translation>Durchziehen bis, 1940er</translation>
+    </message>
+    <message>
+        <source>depth of a countersink, most</source>
+        <translation>Tiefe einer Senkung, höchstens</translation>
+    </message>
+    <message>
+        <source>knife edge, not approved</source>
+        <translation>Messerkante, nicht zugelassen</translation>
+    </message>
+    <message>
+        <source>blend, length to depth</source>
+        <translation>Verlauf, Länge zu Tiefe</translation>
+    </message>
+    <message>
+        <source>no rotary file on sheet below</source>
+        <translation>kein Rotierfräser auf Blech unter</translation>
+    </message>
+    <message>
+        <source>no blasting without approval below</source>
+        <translation>kein Strahlen ohne Genehmigung unter</translation>
+    </message>
+    <message>
+        <source>blasting pressure, clad</source>
+        <translation>Strahldruck, plattiert</translation>
+    </message>
+    <message>
+        <source>blasting pressure, bare</source>
+        <translation>Strahldruck, unplattiert</translation>
+    </message>
+    <message>
+        <source>blasting one spot, most</source>
+        <translation>Strahlen einer Stelle, höchstens</translation>
+    </message>
+    <message>
+        <source>last grit</source>
+        <translation>letzte Körnung</translation>
+    </message>
+    <message>
+        <source>primer on sanded steel within</source>
+        <translation>Grundierung auf geschliffenem Stahl binnen</translation>
+    </message>
+    <message>
+        <source>how deep may be removed</source>
+        <translation>wie tief abgetragen werden darf</translation>
+    </message>
+    <message>
+        <source>one type&apos;s limit for skins</source>
+        <translation>Grenze eines Musters für Häute</translation>
+    </message>
+    <message>
+        <source>one type&apos;s limit for structure</source>
+        <translation>Grenze eines Musters für Struktur</translation>
+    </message>
+    <message>
+        <source>stop drill</source>
+        <translation>Stoppbohrung</translation>
+    </message>
+    <message>
+        <source>corner of a cut-out, least radius</source>
+        <translation>Ecke eines Ausschnitts, kleinster Radius</translation>
+    </message>
+    <message>
+        <source>magnifier for fittings</source>
+        <translation>Lupe für Beschläge</translation>
+    </message>
+    <message>
+        <source>worn hole in a fitting without bush</source>
+        <translation>ausgeschlagenes Loch in Beschlag ohne Buchse</translation>
+    </message>
+    <message>
+        <source>threads through the nut, least</source>
+        <translation>Gewindegänge durch die Mutter, mindestens</translation>
+    </message>
+    <message>
+        <source>washers, most</source>
+        <translation>Scheiben, höchstens</translation>
+    </message>
+    <message>
+        <source>smallest steel bolt</source>
+        <translation>kleinste Stahlschraube</translation>
+    </message>
+    <message>
+        <source>smallest aluminium bolt</source>
+        <translation>kleinste Aluminiumschraube</translation>
+    </message>
+    <message>
+        <source>locking used again</source>
+        <translation>Sicherung wiederverwenden</translation>
+    </message>
+    <message>
+        <source>self-locking nut</source>
+        <translation>selbstsichernde Mutter</translation>
+    </message>
+    <message>
+        <source>calibration at least every</source>
+        <translation>Kalibrierung mindestens alle</translation>
+    </message>
+    <message>
+        <source>lubricated threads</source>
+        <translation>geschmierte Gewinde</translation>
+    </message>
+    <message>
+        <source>torque paint</source>
+        <translation>Sicherungslack</translation>
+    </message>
+    <message>
+        <source>safety wire, least</source>
+        <translation>Sicherungsdraht, mindestens</translation>
+    </message>
+    <message>
+        <source>turning on to line up holes</source>
+        <translation>Weiterdrehen, bis Löcher fluchten</translation>
+    </message>
+    <message>
+        <source>twists</source>
+        <translation>Verdrillungen</translation>
+    </message>
+    <message>
+        <source>pigtail, turns</source>
+        <translation>Drahtende, Windungen</translation>
+    </message>
+    <message>
+        <source>pigtail, length</source>
+        <translation>Drahtende, Länge</translation>
+    </message>
+    <message>
+        <source>prongs of a split pin</source>
+        <translation>Schenkel eines Splints</translation>
+    </message>
+    <message>
+        <source>threads outside a turnbuckle, most</source>
+        <translation>Gewindegänge außerhalb des Spannschlosses, höchstens</translation>
+    </message>
+    <message>
+        <source>wraps at a turnbuckle, least</source>
+        <translation>Umwicklungen am Spannschloss, mindestens</translation>
+    </message>
+    <message>
+        <source>proof load of a swaged end</source>
+        <translation>Prüflast eines gepressten Endes</translation>
+    </message>
+    <message>
+        <source>deflection at a fairlead, most</source>
+        <translation>Ablenkung an einer Führung, höchstens</translation>
+    </message>
+    <message>
+        <source>table of a tensiometer</source>
+        <translation>Tabelle eines Seilspannungsmessers</translation>
+    </message>
+    <message>
+        <source>readings of a tensiometer</source>
+        <translation>Ablesungen eines Seilspannungsmessers</translation>
+    </message>
+    <message>
+        <source>tensiometer from fittings, least</source>
+        <translation>Seilspannungsmesser von Beschlägen, mindestens</translation>
+    </message>
+    <message>
+        <source>tolerance of travel</source>
+        <translation>Toleranz der Ausschläge</translation>
+    </message>
+    <message>
+        <source>drop of a feeder, most</source>
+        <translation>Abfall einer Zuleitung, höchstens</translation>
+    </message>
+    <message>
+        <source>ground path, most</source>
+        <translation>Masseweg, höchstens</translation>
+    </message>
+    <message>
+        <source>hot copper wire</source>
+        <translation>heiße Kupferleitung</translation>
+    </message>
+    <message>
+        <source>hot aluminium wire</source>
+        <translation>heiße Aluminiumleitung</translation>
+    </message>
+    <message>
+        <source>pulling a crimp</source>
+        <translation>Zugprobe einer Crimpung</translation>
+    </message>
+    <message>
+        <source>crimp</source>
+        <translation>Crimpung</translation>
+    </message>
+    <message>
+        <source>epoxy: pot life halves every</source>
+        <translation>Epoxid: Topfzeit halbiert sich je</translation>
+    </message>
+    <message>
+        <source>epoxy: no load before</source>
+        <translation>Epoxid: keine Last vor</translation>
+    </message>
+    <message>
+        <source>epoxy primer: let stand</source>
+        <translation>Epoxidgrundierung: stehen lassen</translation>
+    </message>
+    <message>
+        <source>epoxy primer: use within</source>
+        <translation>Epoxidgrundierung: verarbeiten binnen</translation>
+    </message>
+    <message>
+        <source>sealant: mix</source>
+        <translation>Dichtmasse: Mischung</translation>
+    </message>
+    <message>
+        <source>military</source>
+        <translation>militärisch</translation>
+    </message>
+    <message>
+        <source>commercial</source>
+        <translation>gewerblich</translation>
+    </message>
+    <message>
+        <source>protruding head</source>
+        <translation>vorstehender Kopf</translation>
+    </message>
+    <message>
+        <source>flush head</source>
+        <translation>Senkkopf</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>1 row, protruding head</source>
+        <translation>1 Reihe, vorstehender Kopf</translation>
+    </message>
+    <message>
+        <source>2 rows, protruding head</source>
+        <translation>2 Reihen, vorstehender Kopf</translation>
+    </message>
+    <message>
+        <source>3 rows or more, protruding head</source>
+        <translation>3 Reihen oder mehr, vorstehender Kopf</translation>
+    </message>
+    <message>
+        <source>1 row, flush head</source>
+        <translation>1 Reihe, Senkkopf</translation>
+    </message>
+    <message>
+        <source>2 rows, flush head</source>
+        <translation>2 Reihen, Senkkopf</translation>
+    </message>
+    <message>
+        <source>3 rows or more, flush head</source>
+        <translation>3 Reihen oder mehr, Senkkopf</translation>
+    </message>
+    <message>
+        <source>the project&apos;s own</source>
+        <translation>des Projekts eigene</translation>
+    </message>
+    <message>
+        <source>read in two places</source>
+        <translation>an zwei Stellen gelesen</translation>
+    </message>
+    <message>
+        <source>read in one place</source>
+        <translation>an einer Stelle gelesen</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>berechnet</translation>
+    </message>
+    <message>
+        <source>second hand</source>
+        <translation>aus zweiter Hand</translation>
+    </message>
+    <message>
+        <source>from memory: look it up</source>
+        <translation>aus dem Gedächtnis: nachschlagen</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Gewinde</translation>
+    </message>
+    <message>
+        <source>Tension nut</source>
+        <translation>Mutter auf Zug</translation>
+    </message>
+    <message>
+        <source>Shear nut</source>
+        <translation>Mutter auf Scherung</translation>
+    </message>
+    <message>
+        <source>Most, tension</source>
+        <translation>Höchstens, Zug</translation>
+    </message>
+    <message>
+        <source>Most, shear</source>
+        <translation>Höchstens, Scherung</translation>
+    </message>
+    <message>
+        <source>Shear estimated</source>
+        <translation>Scherung geschätzt</translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation>Grundlage</translation>
+    </message>
+    <message>
+        <source>Least drag</source>
+        <translation>Mindestreibmoment</translation>
+    </message>
+    <message>
+        <source>Case</source>
+        <translation>Fall</translation>
+    </message>
+    <message>
+        <source>Lever</source>
+        <translation>Hebel</translation>
+    </message>
+    <message>
+        <source>Extension</source>
+        <translation>Verlängerung</translation>
+    </message>
+    <message>
+        <source>Printed</source>
+        <translation>Gedruckt</translation>
+    </message>
+    <message>
+        <source>Worked out</source>
+        <translation>Berechnet</translation>
+    </message>
+    <message>
+        <source>Rivet</source>
+        <translation>Niet</translation>
+    </message>
+    <message>
+        <source>Width of the head</source>
+        <translation>Breite des Kopfes</translation>
+    </message>
+    <message>
+        <source>Height of the head</source>
+        <translation>Höhe des Kopfes</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>Holds for</source>
+        <translation>Gilt für</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Fastener</source>
+        <translation>Verbinder</translation>
+    </message>
+    <message>
+        <source>Drill</source>
+        <translation>Bohrer</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Hole</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>Pilot hole</source>
+        <translation>Vorbohrung</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blech</translation>
+    </message>
+    <message>
+        <source>3/16 bolts</source>
+        <translation>3/16-Schrauben</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Rechnung</translation>
+    </message>
+    <message>
+        <source>Cable, in</source>
+        <translation>Seil, in</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Composition A</source>
+        <translation>Ausführung A</translation>
+    </message>
+    <message>
+        <source>Composition B, stainless</source>
+        <translation>Ausführung B, rostfrei</translation>
+    </message>
+    <message>
+        <source>Wrap</source>
+        <translation>Wicklung</translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <translation>Draht</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>AWG</source>
+        <translation>AWG</translation>
+    </message>
+    <message>
+        <source>A at 105 °C</source>
+        <translation>A bei 105 °C</translation>
+    </message>
+    <message>
+        <source>A at 150 °C</source>
+        <translation>A bei 150 °C</translation>
+    </message>
+    <message>
+        <source>A at 200 °C</source>
+        <translation>A bei 200 °C</translation>
+    </message>
+    <message>
+        <source>Ohms per 1,000 ft</source>
+        <translation>Ohm je 1.000 ft</translation>
+    </message>
+    <message>
+        <source>Circular mils</source>
+        <translation>Circular mils</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Length of the wire</source>
+        <translation>Länge der Leitung</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Printed, V</source>
+        <translation>Gedruckt, V</translation>
+    </message>
+    <message>
+        <source>Worked out, V</source>
+        <translation>Berechnet, V</translation>
+    </message>
+    <message>
+        <source>Circuit, V</source>
+        <translation>Netz, V</translation>
+    </message>
+    <message>
+        <source>All the time, V</source>
+        <translation>Dauernd, V</translation>
+    </message>
+    <message>
+        <source>Now and then, V</source>
+        <translation>Zeitweise, V</translation>
+    </message>
+    <message>
+        <source>Holds at least</source>
+        <translation>Hält mindestens</translation>
+    </message>
+    <message>
+        <source>Strands</source>
+        <translation>Litzen</translation>
+    </message>
+    <message>
+        <source>Nicked, most</source>
+        <translation>Eingekerbt, höchstens</translation>
+    </message>
+    <message>
+        <source>Broken, most</source>
+        <translation>Gebrochen, höchstens</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>Application, h</source>
+        <translation>Verarbeitung, h</translation>
+    </message>
+    <message>
+        <source>Tack-free, h</source>
+        <translation>Klebfrei, h</translation>
+    </message>
+    <message>
+        <source>Cured, h</source>
+        <translation>Ausgehärtet, h</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Example</source>
+        <translation>Beispiel</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Moment</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Torque of fine threads</source>
+        <translation>Drehmomente, Feingewinde</translation>
+    </message>
+    <message>
+        <source>Torque of coarse threads</source>
+        <translation>Drehmomente, Grobgewinde</translation>
+    </message>
+    <message>
+        <source>Least drag of self-locking nuts</source>
+        <translation>Mindestreibmoment selbstsichernder Muttern</translation>
+    </message>
+    <message>
+        <source>Worked examples of wrench extensions</source>
+        <translation>Gerechnete Beispiele mit Schlüsselverlängerung</translation>
+    </message>
+    <message>
+        <source>Bolts, nuts and locking</source>
+        <translation>Schrauben, Muttern und Sicherung</translation>
+    </message>
+    <message>
+        <source>Safety wire and split pins</source>
+        <translation>Sicherungsdraht und Splinte</translation>
+    </message>
+    <message>
+        <source>Shop heads</source>
+        <translation>Schließköpfe</translation>
+    </message>
+    <message>
+        <source>Rivets: distances and sizes</source>
+        <translation>Niete: Abstände und Größen</translation>
+    </message>
+    <message>
+        <source>Countersinks and dimples</source>
+        <translation>Senkungen und Durchzüge</translation>
+    </message>
+    <message>
+        <source>Drills and holes</source>
+        <translation>Bohrer und Bohrungen</translation>
+    </message>
+    <message>
+        <source>Rivets an inch, 5052 sheet</source>
+        <translation>Niete je Zoll, Blech 5052</translation>
+    </message>
+    <message>
+        <source>Worked examples of sheet metal</source>
+        <translation>Gerechnete Beispiele zum Blech</translation>
+    </message>
+    <message>
+        <source>Strength of control cables</source>
+        <translation>Festigkeit von Steuerseilen</translation>
+    </message>
+    <message>
+        <source>Safety wire of turnbuckles</source>
+        <translation>Sicherungsdraht von Spannschlössern</translation>
+    </message>
+    <message>
+        <source>Turnbuckles, cables and travel</source>
+        <translation>Spannschlösser, Seile und Ausschläge</translation>
+    </message>
+    <message>
+        <source>Copper wire</source>
+        <translation>Kupferleitung</translation>
+    </message>
+    <message>
+        <source>Voltage drop that is allowed</source>
+        <translation>Erlaubter Spannungsabfall</translation>
+    </message>
+    <message>
+        <source>Worked examples of voltage drop</source>
+        <translation>Gerechnete Beispiele zum Spannungsabfall</translation>
+    </message>
+    <message>
+        <source>Pull of crimped terminals</source>
+        <translation>Zugkraft gecrimpter Anschlüsse</translation>
+    </message>
+    <message>
+        <source>Nicked and broken strands</source>
+        <translation>Eingekerbte und gebrochene Litzen</translation>
+    </message>
+    <message>
+        <source>Wiring</source>
+        <translation>Verkabelung</translation>
+    </message>
+    <message>
+        <source>Sealants</source>
+        <translation>Dichtmassen</translation>
+    </message>
+    <message>
+        <source>Resins, primers and mixing</source>
+        <translation>Harze, Grundierungen und Mischen</translation>
+    </message>
+    <message>
+        <source>Corrosion and damage</source>
+        <translation>Korrosion und Schäden</translation>
+    </message>
+    <message>
+        <source>Weights that are usual</source>
+        <translation>Übliche Massen</translation>
+    </message>
+    <message>
+        <source>Worked examples of weighing and loading</source>
+        <translation>Gerechnete Beispiele zu Wägung und Beladung</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 in, %2</source>
+        <translation>%1 in, %2</translation>
+    </message>
+    <message>
+        <source>%1 nicked, %2 broken</source>
+        <translation>%1 eingekerbt, %2 gebrochen</translation>
+    </message>
+    <message>
+        <source>%1 wide, %2 high</source>
+        <translation>%1 breit, %2 hoch</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>60 % of that, held 5 s; composition A</source>
+        <translation>60 % davon, 5 s gehalten; Ausführung A</translation>
+    </message>
+    <message>
+        <source>60 % of that, held 5 s; composition B</source>
+        <translation>60 % davon, 5 s gehalten; Ausführung B</translation>
+    </message>
+    <message>
+        <source>A crimped terminal holds at least</source>
+        <translation>Ein gecrimpter Anschluss hält mindestens</translation>
+    </message>
+    <message>
+        <source>A driven head has a width and a height above zero.</source>
+        <translation>Ein geschlagener Kopf hat Breite und Höhe über null.</translation>
+    </message>
+    <message>
+        <source>A driven head that was measured</source>
+        <translation>Ein gemessener Schließkopf</translation>
+    </message>
+    <message>
+        <source>About three times the sheet</source>
+        <translation>Etwa dreimal das Blech</translation>
+    </message>
+    <message>
+        <source>Allowed all the time</source>
+        <translation>Dauernd erlaubt</translation>
+    </message>
+    <message>
+        <source>Allowed now and then</source>
+        <translation>Zeitweise erlaubt</translation>
+    </message>
+    <message>
+        <source>An extension that points back to the handle is below zero; at a right angle it changes nothing.</source>
+        <translation>Eine Verlängerung, die zum Griff zurückweist, ist kleiner als null; im rechten Winkel ändert sie nichts.</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Mindestens</translation>
+    </message>
+    <message>
+        <source>At the nut</source>
+        <translation>An der Mutter</translation>
+    </message>
+    <message>
+        <source>Bent by, degrees</source>
+        <translation>Gebogen um, Grad</translation>
+    </message>
+    <message>
+        <source>Bolts and torque</source>
+        <translation>Schrauben und Drehmoment</translation>
+    </message>
+    <message>
+        <source>Breaks at, at least</source>
+        <translation>Bricht bei, mindestens</translation>
+    </message>
+    <message>
+        <source>Cable</source>
+        <translation>Seil</translation>
+    </message>
+    <message>
+        <source>Cables and controls</source>
+        <translation>Seile und Steuerung</translation>
+    </message>
+    <message>
+        <source>Circuit</source>
+        <translation>Netz</translation>
+    </message>
+    <message>
+        <source>Conductor, °C</source>
+        <translation>Leiter, °C</translation>
+    </message>
+    <message>
+        <source>Current, A</source>
+        <translation>Strom, A</translation>
+    </message>
+    <message>
+        <source>Drag of the nut</source>
+        <translation>Reibmoment der Mutter</translation>
+    </message>
+    <message>
+        <source>Edge distance</source>
+        <translation>Randabstand</translation>
+    </message>
+    <message>
+        <source>Extension: drive to the nut</source>
+        <translation>Verlängerung: Vierkant bis Mutter</translation>
+    </message>
+    <message>
+        <source>Grip</source>
+        <translation>Klemmlänge</translation>
+    </message>
+    <message>
+        <source>How well it is known</source>
+        <translation>Wie gut es bekannt ist</translation>
+    </message>
+    <message>
+        <source>Inner bend radius</source>
+        <translation>Innerer Biegeradius</translation>
+    </message>
+    <message>
+        <source>Insulation</source>
+        <translation>Isolierung</translation>
+    </message>
+    <message>
+        <source>Least drag of a self-locking nut</source>
+        <translation>Mindestreibmoment einer selbstsichernden Mutter</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Lever: middle of the grip to the drive</source>
+        <translation>Hebel: Griffmitte bis Vierkant</translation>
+    </message>
+    <message>
+        <source>Machine countersink from</source>
+        <translation>Senken mit der Maschine ab</translation>
+    </message>
+    <message>
+        <source>Never more than</source>
+        <translation>Nie mehr als</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Nut</source>
+        <translation>Mutter</translation>
+    </message>
+    <message>
+        <source>One way, with the airframe as return. A hot wire has more resistance: give the temperature that the conductor reaches.</source>
+        <translation>Ein Weg, mit der Zelle als Rückleiter. Eine heiße Leitung hat mehr Widerstand: die Temperatur angeben, die der Leiter erreicht.</translation>
+    </message>
+    <message>
+        <source>Other alloys have tables of their own. Part of the count is enough in some places: the drawing or the text of the table says which share.</source>
+        <translation>Andere Legierungen haben eigene Tabellen. An manchen Stellen genügt ein Teil der Zahl: welcher, sagt die Zeichnung oder der Text der Tabelle.</translation>
+    </message>
+    <message>
+        <source>Pitch</source>
+        <translation>Teilung</translation>
+    </message>
+    <message>
+        <source>Proof load of a swaged end</source>
+        <translation>Prüflast eines gepressten Endes</translation>
+    </message>
+    <message>
+        <source>Rivets</source>
+        <translation>Niete</translation>
+    </message>
+    <message>
+        <source>Rivets an inch of width</source>
+        <translation>Niete je Zoll Breite</translation>
+    </message>
+    <message>
+        <source>Rivets of a splice in 5052 sheet</source>
+        <translation>Niete eines Stoßes in Blech 5052</translation>
+    </message>
+    <message>
+        <source>Rivets on each side of the seam</source>
+        <translation>Niete auf jeder Seite der Naht</translation>
+    </message>
+    <message>
+        <source>Rivets that there is room for</source>
+        <translation>Niete, für die Platz ist</translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <source>Safety wire</source>
+        <translation>Sicherungsdraht</translation>
+    </message>
+    <message>
+        <source>Sealants, resins, primers</source>
+        <translation>Dichtmassen, Harze, Grundierungen</translation>
+    </message>
+    <message>
+        <source>Set the wrench to</source>
+        <translation>Schlüssel einstellen auf</translation>
+    </message>
+    <message>
+        <source>Setback</source>
+        <translation>Rücksprung</translation>
+    </message>
+    <message>
+        <source>Setback of a bend</source>
+        <translation>Rücksprung einer Biegung</translation>
+    </message>
+    <message>
+        <source>Share of the count, %</source>
+        <translation>Anteil der Zahl, %</translation>
+    </message>
+    <message>
+        <source>Sheet metal</source>
+        <translation>Blech</translation>
+    </message>
+    <message>
+        <source>Shop head</source>
+        <translation>Schließkopf</translation>
+    </message>
+    <message>
+        <source>Solid rivet</source>
+        <translation>Vollniet</translation>
+    </message>
+    <message>
+        <source>Solid rivets</source>
+        <translation>Vollniete</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Strands that may be damaged</source>
+        <translation>Litzen, die beschädigt sein dürfen</translation>
+    </message>
+    <message>
+        <source>Strength of a control cable</source>
+        <translation>Festigkeit eines Steuerseils</translation>
+    </message>
+    <message>
+        <source>The drag is read off the wrench while the nut runs down, and added. For clean, dry, cadmium-plated threads; what lubricated threads take the maker says.</source>
+        <translation>Das Reibmoment wird beim Aufdrehen der Mutter am Schlüssel abgelesen und dazugezählt. Für saubere, trockene, kadmierte Gewinde; was geschmierte vertragen, sagt der Hersteller.</translation>
+    </message>
+    <message>
+        <source>The grip is the thickness of all sheets together. Of a countersunk rivet the length includes the head.</source>
+        <translation>Die Klemmlänge ist die Dicke aller Bleche zusammen. Beim Senkniet zählt der Kopf zur Länge.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s own limit</source>
+        <translation>Eigene Grenze des Projekts</translation>
+    </message>
+    <message>
+        <source>The sources differ: a head may pass the military minimum and miss the usual target. Write down which one was used.</source>
+        <translation>Die Quellen weichen ab: ein Kopf kann das militärische Mindestmaß erfüllen und das übliche Ziel verfehlen. Aufschreiben, welche galt.</translation>
+    </message>
+    <message>
+        <source>The wire carries at most</source>
+        <translation>Die Leitung trägt höchstens</translation>
+    </message>
+    <message>
+        <source>The wrench is set to</source>
+        <translation>Der Schlüssel ist eingestellt auf</translation>
+    </message>
+    <message>
+        <source>Thicker sheet</source>
+        <translation>Dickeres Blech</translation>
+    </message>
+    <message>
+        <source>Thinnest wire for a load</source>
+        <translation>Dünnste Leitung für eine Last</translation>
+    </message>
+    <message>
+        <source>Thinnest wire, AWG</source>
+        <translation>Dünnste Leitung, AWG</translation>
+    </message>
+    <message>
+        <source>Torque of a bolt</source>
+        <translation>Drehmoment einer Schraube</translation>
+    </message>
+    <message>
+        <source>Torque wanted at the nut</source>
+        <translation>Gewünschtes Drehmoment an der Mutter</translation>
+    </message>
+    <message>
+        <source>Voltage drop</source>
+        <translation>Spannungsabfall</translation>
+    </message>
+    <message>
+        <source>Voltage drop of a wire</source>
+        <translation>Spannungsabfall einer Leitung</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Massen</translation>
+    </message>
+    <message>
+        <source>Which rivet for a sheet</source>
+        <translation>Welcher Niet für ein Blech</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Width of the splice</source>
+        <translation>Breite des Stoßes</translation>
+    </message>
+    <message>
+        <source>Wire size, AWG</source>
+        <translation>Leitungsgröße, AWG</translation>
+    </message>
+    <message>
+        <source>Wrench with an extension: what reaches the nut</source>
+        <translation>Schlüssel mit Verlängerung: was an der Mutter ankommt</translation>
+    </message>
+    <message>
+        <source>Wrench with an extension: what to set</source>
+        <translation>Schlüssel mit Verlängerung: was einzustellen ist</translation>
+    </message>
+    <message>
+        <source>add the drag of the nut</source>
+        <translation>Reibmoment der Mutter dazuzählen</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>composition A</source>
+        <translation>Ausführung A</translation>
+    </message>
+    <message>
+        <source>composition B, stainless</source>
+        <translation>Ausführung B, rostfrei</translation>
+    </message>
+    <message>
+        <source>dash number %1: grip and 1.5 diameters, up to the next sixteenth</source>
+        <translation>Längenzahl %1: Klemmlänge und 1,5 Durchmesser, auf das nächste Sechzehntel</translation>
+    </message>
+    <message>
+        <source>drop and current within the tables</source>
+        <translation>Abfall und Strom innerhalb der Tabellen</translation>
+    </message>
+    <message>
+        <source>for 5052 sheet of %1, 2117 rivets with protruding heads</source>
+        <translation>für Blech 5052 von %1, Niete 2117 mit vorstehenden Köpfen</translation>
+    </message>
+    <message>
+        <source>larger than any of the tables</source>
+        <translation>größer als alle der Tabellen</translation>
+    </message>
+    <message>
+        <source>misses</source>
+        <translation>verfehlt</translation>
+    </message>
+    <message>
+        <source>more than that</source>
+        <translation>mehr als das</translation>
+    </message>
+    <message>
+        <source>of %1 strands</source>
+        <translation>von %1 Litzen</translation>
+    </message>
+    <message>
+        <source>ohms a foot × feet × amperes</source>
+        <translation>Ohm je Fuß × Fuß × Ampere</translation>
+    </message>
+    <message>
+        <source>once the sheet, 3/32 in structure</source>
+        <translation>einmal das Blech, 3/32 in der Struktur</translation>
+    </message>
+    <message>
+        <source>passes</source>
+        <translation>erfüllt</translation>
+    </message>
+    <message>
+        <source>rounded up</source>
+        <translation>aufgerundet</translation>
+    </message>
+    <message>
+        <source>rows × width / pitch</source>
+        <translation>Reihen × Breite / Teilung</translation>
+    </message>
+    <message>
+        <source>the target; by the Navy the most. Next size: %1</source>
+        <translation>das Ziel; nach der Marine das Höchste. Nächste Größe: %1</translation>
+    </message>
+    <message>
+        <source>thick, loaded in tension</source>
+        <translation>dick, auf Zug</translation>
+    </message>
+    <message>
+        <source>thin, loaded in shear</source>
+        <translation>dünn, auf Scherung</translation>
+    </message>
+    <message>
+        <source>with the drag of the nut</source>
+        <translation>mit dem Reibmoment der Mutter</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>without the drag of the nut</source>
+        <translation>ohne das Reibmoment der Mutter</translation>
+    </message>
+</context>
+<context>
     <name>Zone</name>
     <message>
         <source>Engine bay</source>
@@ -10923,10 +12555,6 @@
         <translation>Überwiegender Teil</translation>
     </message>
     <message>
-        <source>Weighing, equipment, flights</source>
-        <translation>Wägung, Ausrüstung, Flüge</translation>
-    </message>
-    <message>
         <source>Rules</source>
         <translation>Regeln</translation>
     </message>
@@ -10944,6 +12572,14 @@
             <numerusform>Angaben und Abgleich (≠ %n)</numerusform>
             <numerusform>Angaben und Abgleich (≠ %n)</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Weight and balance</source>
+        <translation>Masse und Schwerpunktlage</translation>
+    </message>
+    <message>
+        <source>Test flights</source>
+        <translation>Erprobungsflüge</translation>
     </message>
 </context>
 <context>
@@ -11735,6 +13371,59 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::EnvelopePicture</name>
+    <message>
+        <source>Limits of weight and centre of gravity</source>
+        <translation>Grenzen von Masse und Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>Centre of gravity</source>
+        <translation>Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::EquipmentPanel</name>
+    <message>
+        <source>Equipment</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>New equipment</source>
+        <translation>Neue Ausrüstung</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Zurückziehen …</translation>
+    </message>
+    <message>
+        <source>Equipment written down</source>
+        <translation>Ausrüstung eingetragen</translation>
+    </message>
+    <message>
+        <source>removed %1</source>
+        <translation>ausgebaut %1</translation>
+    </message>
+    <message>
+        <source>What is built in and can be taken out is listed here: engine, propeller, battery, instruments.</source>
+        <translation>Hier steht, was eingebaut ist und ausgebaut werden kann: Motor, Propeller, Batterie, Instrumente.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of these have no weight on record.</source>
+        <translation>
+            <numerusform>Zu %n davon ist keine Masse verzeichnet.</numerusform>
+            <numerusform>Zu %n davon ist keine Masse verzeichnet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All of these have their weight on record.</source>
+        <translation>Zu allen ist die Masse verzeichnet.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::ExpenseBoard</name>
     <message>
         <source>Expenses by category</source>
@@ -11935,6 +13624,126 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::FlightForm</name>
+    <message>
+        <source>Write the flight down</source>
+        <translation>Flug eintragen</translation>
+    </message>
+    <message>
+        <source>Next flight</source>
+        <translation>Nächster Flug</translation>
+    </message>
+    <message>
+        <source>1h20 or 80m</source>
+        <translation>1h20 oder 80m</translation>
+    </message>
+    <message>
+        <source>empty when there was none</source>
+        <translation>leer, wenn keine war</translation>
+    </message>
+    <message>
+        <source>Flown on</source>
+        <translation>Geflogen am</translation>
+    </message>
+    <message>
+        <source>Time in the air</source>
+        <translation>Zeit in der Luft</translation>
+    </message>
+    <message>
+        <source>Landings</source>
+        <translation>Landungen</translation>
+    </message>
+    <message>
+        <source>Pilot</source>
+        <translation>Pilot</translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation>Störungen</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>It needs the day of the flight.</source>
+        <translation>Es fehlt der Tag des Fluges.</translation>
+    </message>
+    <message>
+        <source>It needs the time in the air, as 1h20 or 80m.</source>
+        <translation>Es fehlt die Zeit in der Luft, etwa 1h20 oder 80m.</translation>
+    </message>
+    <message>
+        <source>Flight of %1 written down</source>
+        <translation>Flug vom %1 eingetragen</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::FlightsView</name>
+    <message>
+        <source>Flights</source>
+        <translation>Flüge</translation>
+    </message>
+    <message>
+        <source>Flights, the latest first</source>
+        <translation>Flüge, der letzte zuerst</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Zurückziehen …</translation>
+    </message>
+    <message>
+        <source>The chosen flight</source>
+        <translation>Der gewählte Flug</translation>
+    </message>
+    <message>
+        <source>No flight is on record yet.</source>
+        <translation>Noch kein Flug verzeichnet.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in all; %2 since the last fault, in %n flights</source>
+        <translation>
+            <numerusform>%1 insgesamt; %2 seit der letzten Störung, in %n Flug</numerusform>
+            <numerusform>%1 insgesamt; %2 seit der letzten Störung, in %n Flügen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>For %1</source>
+        <translation>Für %1</translation>
+    </message>
+    <message>
+        <source>For %1: %2 without a fault are flown</source>
+        <translation>Für %1: %2 ohne Störung sind geflogen</translation>
+    </message>
+    <message>
+        <source>For %1: %2 left, counted from the last fault; %3 left, counted over all flights</source>
+        <translation>Für %1: noch %2, gezählt seit der letzten Störung; noch %3, gezählt über alle Flüge</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The project&apos;s rules name no test period: the authority or the permit does.</source>
+        <translation>Die Regeln des Projekts nennen keine Erprobungszeit: die Behörde oder die Zulassung tut es.</translation>
+    </message>
+    <message>
+        <source>Which of these holds, and what counts as a fault, the authority says; check the current edition.</source>
+        <translation>Was davon gilt und was als Störung zählt, sagt die Behörde; die aktuelle Ausgabe prüfen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n landings</source>
+        <translation>
+            <numerusform>%n Landung</numerusform>
+            <numerusform>%n Landungen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::FolderLine</name>
     <message>
         <source>Choose…</source>
@@ -12062,6 +13871,54 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::HoursPage</name>
+    <message>
+        <source>New person</source>
+        <translation>Neue Person</translation>
+    </message>
+    <message>
+        <source>In 10 futures of 100 it is no more than P10, in 50 no more than P50, in 80 no more than P80, in 90 no more than P90.</source>
+        <translation>In 10 von 100 möglichen Verläufen ist es nicht mehr als P10, in 50 nicht mehr als P50, in 80 nicht mehr als P80, in 90 nicht mehr als P90.</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken …</translation>
+    </message>
+    <message>
+        <source>CSV…</source>
+        <translation>CSV …</translation>
+    </message>
+    <message>
+        <source>Write the hours</source>
+        <translation>Stunden schreiben</translation>
+    </message>
+    <message>
+        <source>Print chart and table (Ctrl+P)</source>
+        <translation>Schaubild und Tabelle drucken (Strg+P)</translation>
+    </message>
+    <message>
+        <source>Write the figures as CSV</source>
+        <translation>Die Zahlen als CSV schreiben</translation>
+    </message>
+    <message>
+        <source>CSV for a spreadsheet (*.csv)</source>
+        <translation>CSV für eine Tabellenkalkulation (*.csv)</translation>
+    </message>
+    <message>
+        <source>This is being worked out.</source>
+        <translation>Das wird gerade ausgerechnet.</translation>
+    </message>
+    <message>
+        <source>Hours %1</source>
+        <comment>by what</comment>
+        <translation>Stunden %1</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::HoursPanel</name>
     <message>
         <source>this week</source>
@@ -12078,6 +13935,10 @@
     <message>
         <source>Hours</source>
         <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>All hours</source>
+        <translation>Alle Stunden</translation>
     </message>
 </context>
 <context>
@@ -12368,6 +14229,41 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::LimitsEditor</name>
+    <message>
+        <source>Write the limits down</source>
+        <translation>Grenzen eintragen</translation>
+    </message>
+    <message>
+        <source>Corners of the limits, in their order</source>
+        <translation>Ecken der Grenzen, der Reihe nach</translation>
+    </message>
+    <message>
+        <source>Chord begins at</source>
+        <translation>Flügeltiefe beginnt bei</translation>
+    </message>
+    <message>
+        <source>Chord is long</source>
+        <translation>Flügeltiefe beträgt</translation>
+    </message>
+    <message>
+        <source>Limits written down</source>
+        <translation>Grenzen eingetragen</translation>
+    </message>
+    <message>
+        <source>Limits changed</source>
+        <translation>Grenzen geändert</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::LineEditor</name>
     <message>
         <source>“%1” is no day; write it as %2 or “yesterday”.</source>
@@ -12384,6 +14280,13 @@
     <message>
         <source>This is kept in %1; change its currency first.</source>
         <translation>Das steht in %1; zuerst die Währung ändern.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LinesEditor</name>
+    <message>
+        <source>Take the line out</source>
+        <translation>Zeile herausnehmen</translation>
     </message>
 </context>
 <context>
@@ -12584,6 +14487,65 @@
     <message>
         <source>What</source>
         <translation>Was</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LoadingPanel</name>
+    <message>
+        <source>New loading</source>
+        <translation>Neue Beladung</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Zurückziehen …</translation>
+    </message>
+    <message>
+        <source>On board, besides the empty aeroplane</source>
+        <translation>An Bord, außer dem leeren Flugzeug</translation>
+    </message>
+    <message>
+        <source>Loading</source>
+        <translation>Beladung</translation>
+    </message>
+    <message>
+        <source>Loading %1 changed</source>
+        <translation>Beladung %1 geändert</translation>
+    </message>
+    <message>
+        <source>load %1</source>
+        <translation>Last %1</translation>
+    </message>
+    <message>
+        <source>Say what is on board.</source>
+        <translation>Sagen Sie, was an Bord ist.</translation>
+    </message>
+    <message>
+        <source>What is on board weighs nothing or more.</source>
+        <translation>Was an Bord ist, wiegt nichts oder mehr.</translation>
+    </message>
+    <message>
+        <source>Loading written down</source>
+        <translation>Beladung eingetragen</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+    <message>
+        <source>The extremes are searched over all loads that the loadings name: of each no less than the least and no more than the most of any of them, within the maximum weight.</source>
+        <translation>Die äußersten Lagen werden über alle Zuladungen gesucht, die die Beladungen nennen: von jeder nicht weniger als das Wenigste und nicht mehr als das Meiste, innerhalb der Höchstmasse.</translation>
+    </message>
+    <message>
+        <source>The extremes are searched as soon as there are a weighing and a loading. While nothing is weighed, a loading stands for itself.</source>
+        <translation>Die äußersten Lagen werden gesucht, sobald es eine Wägung und eine Beladung gibt. Solange nichts gewogen ist, steht eine Beladung für sich.</translation>
     </message>
 </context>
 <context>
@@ -13424,6 +15386,45 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::OwnLimitForm</name>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>drawing, manual or letter it is from</source>
+        <translation>Zeichnung, Handbuch oder Brief, aus dem sie stammt</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Mindestens</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Höchstens</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>This project&apos;s own limit in the place of: %1. Both lines empty give the table its place back.</source>
+        <translation>Eigene Grenze dieses Projekts anstelle von: %1. Sind beide Zeilen leer, gilt wieder die Tabelle.</translation>
+    </message>
+    <message>
+        <source>The least is more than the most.</source>
+        <translation>Das Mindeste ist mehr als das Höchste.</translation>
+    </message>
+    <message>
+        <source>It needs its source: the drawing, manual or letter that says so.</source>
+        <translation>Es fehlt die Quelle: Zeichnung, Handbuch oder Brief, der das sagt.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::PacketForm</name>
     <message>
         <source>Make the packet</source>
@@ -13926,6 +15927,21 @@
     <message>
         <source>%1 is on record, but not in a role that counts here.</source>
         <translation>%1 ist verzeichnet, aber nicht in einer Rolle, die hier zählt.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PersonPanel</name>
+    <message>
+        <source>Roles of %1 changed</source>
+        <translation>Rollen von %1 geändert</translation>
+    </message>
+    <message>
+        <source>Person added</source>
+        <translation>Person hinzugefügt</translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation>Neue Person</translation>
     </message>
 </context>
 <context>
@@ -16054,6 +18070,33 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::SumPanel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation>Grundlage</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>How well it is known</source>
+        <translation>Wie gut es bekannt ist</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::TaskPanel</name>
     <message>
         <source>Parts it was done on</source>
@@ -16289,6 +18332,17 @@
     <message>
         <source>No tool on record. Those that measure or torque belong here, with the day on which their calibration runs out.</source>
         <translation>Kein Werkzeug eingetragen. Hierher gehören die zum Messen und Anziehen, mit dem Tag, an dem ihre Kalibrierung abläuft.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TopicView</name>
+    <message>
+        <source>The project&apos;s own limit…</source>
+        <translation>Eigene Grenze des Projekts …</translation>
+    </message>
+    <message>
+        <source>For the row that is chosen</source>
+        <translation>Für die gewählte Zeile</translation>
     </message>
 </context>
 <context>
@@ -16914,6 +18968,188 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::WeighingPanel</name>
+    <message>
+        <source>Weighings</source>
+        <translation>Wägungen</translation>
+    </message>
+    <message>
+        <source>New weighing</source>
+        <translation>Neue Wägung</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Zurückziehen …</translation>
+    </message>
+    <message>
+        <source>Scale readings with tare and arm come to the empty weight and its centre of gravity. Weigh indoors and level, with scales whose calibration holds.</source>
+        <translation>Ablesungen der Waagen mit Tara und Hebelarm ergeben Leermasse und Schwerpunkt. Im Gebäude und ausgerichtet wägen, mit Waagen, deren Kalibrierung gilt.</translation>
+    </message>
+    <message>
+        <source>Scales</source>
+        <translation>Waagen</translation>
+    </message>
+    <message>
+        <source>Taken off and added</source>
+        <translation>Abgezogen und zugeschlagen</translation>
+    </message>
+    <message>
+        <source>Write the first weighing down</source>
+        <translation>Erste Wägung eintragen</translation>
+    </message>
+    <message>
+        <source>What has changed the weight</source>
+        <translation>Was die Masse geändert hat</translation>
+    </message>
+    <message>
+        <source>Weighing changed</source>
+        <translation>Wägung geändert</translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>A scale stands under something: give the point a name.</source>
+        <translation>Eine Waage steht unter etwas: dem Punkt einen Namen geben.</translation>
+    </message>
+    <message>
+        <source>No tool is called “%1”.</source>
+        <translation>Kein Werkzeug heißt „%1“.</translation>
+    </message>
+    <message>
+        <source>A tare is not below zero: it is what lies on the scale besides the aeroplane, and is taken off.</source>
+        <translation>Eine Tara ist nicht kleiner als null: sie ist, was außer dem Flugzeug auf der Waage liegt, und wird abgezogen.</translation>
+    </message>
+    <message>
+        <source>correction %1</source>
+        <translation>Korrektur %1</translation>
+    </message>
+    <message>
+        <source>Say what is taken off or added.</source>
+        <translation>Sagen Sie, was abgezogen oder zugeschlagen wird.</translation>
+    </message>
+    <message>
+        <source>Weighing written down</source>
+        <translation>Wägung eingetragen</translation>
+    </message>
+    <message>
+        <source>Under</source>
+        <translation>Unter</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>Tare</source>
+        <translation>Tara</translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation>Netto</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+    <message>
+        <source>Scale (tool)</source>
+        <translation>Waage (Werkzeug)</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Moment</translation>
+    </message>
+    <message>
+        <source>Empty weight as weighed: %1</source>
+        <translation>Leermasse nach der Wägung: %1</translation>
+    </message>
+    <message>
+        <source>A later weighing counts.</source>
+        <translation>Eine spätere Wägung gilt.</translation>
+    </message>
+    <message>
+        <source>Nothing on record has changed the weight since this weighing.</source>
+        <translation>Nichts Verzeichnetes hat die Masse seit dieser Wägung geändert.</translation>
+    </message>
+    <message>
+        <source>With what was fitted and removed since: %1</source>
+        <translation>Mit seither Ein- und Ausgebautem: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WeighingView</name>
+    <message>
+        <source>Weighing</source>
+        <translation>Wägung</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>Loading and limits</source>
+        <translation>Beladung und Grenzen</translation>
+    </message>
+    <message>
+        <source>Print the report…</source>
+        <translation>Bericht drucken …</translation>
+    </message>
+    <message>
+        <source>Empty: %1</source>
+        <translation>Leer: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WishBar</name>
+    <message>
+        <source>Hours a week:</source>
+        <translation>Stunden je Woche:</translation>
+    </message>
+    <message>
+        <source>as in the log</source>
+        <translation>wie im Bautagebuch</translation>
+    </message>
+    <message>
+        <source>Hours a week</source>
+        <translation>Stunden je Woche</translation>
+    </message>
+    <message>
+        <source>What the forecast reckons with; at 0 the pace of the last 26 weeks</source>
+        <translation>Womit die Vorhersage rechnet; bei 0 das Tempo der letzten 26 Wochen</translation>
+    </message>
+    <message>
+        <source>Leave out:</source>
+        <translation>Weglassen:</translation>
+    </message>
+    <message>
+        <source>a part, painting for one</source>
+        <translation>ein Teil, etwa Lackierung</translation>
+    </message>
+    <message>
+        <source>Leave a part out of the forecast</source>
+        <translation>Ein Teil aus der Vorhersage weglassen</translation>
+    </message>
+    <message>
+        <source>%1 ✕</source>
+        <comment>take back in</comment>
+        <translation>%1 ✕</translation>
+    </message>
+    <message>
+        <source>Take %1 back into the forecast</source>
+        <translation>%1 wieder in die Vorhersage nehmen</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::WorkProposal</name>
     <message>
         <source>%1: belongs to a log entry</source>
@@ -16998,6 +19234,45 @@
     <message>
         <source>Log entry: who worked</source>
         <translation>Eintrag: wer gearbeitet hat</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WorkshopPage</name>
+    <message>
+        <source>Search all tables</source>
+        <translation>Alle Tabellen durchsuchen</translation>
+    </message>
+    <message>
+        <source>inches and pounds</source>
+        <translation>Zoll und Pfund</translation>
+    </message>
+    <message>
+        <source>millimetres and newtons</source>
+        <translation>Millimeter und Newton</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Topics</source>
+        <translation>Themen</translation>
+    </message>
+    <message>
+        <source>General practice. The maker&apos;s drawings and manuals come first; local rules and licensed practice decide. What is from memory is to be looked up before it is used.</source>
+        <translation>Allgemeine Praxis. Zeichnungen und Handbücher des Herstellers gehen vor; örtliche Regeln und zugelassene Fachleute entscheiden. Was aus dem Gedächtnis stammt, ist vor Gebrauch nachzuschlagen.</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>No table has all of these words.</source>
+        <translation>Keine Tabelle hat alle diese Wörter.</translation>
     </message>
 </context>
 <context>

@@ -533,6 +533,16 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::EquipmentPanel</name>
+    <message numerus="yes">
+        <source>%n of these have no weight on record.</source>
+        <translation>
+            <numerusform>%n of these has no weight on record.</numerusform>
+            <numerusform>%n of these have no weight on record.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::ExpenseBoard</name>
     <message numerus="yes">
         <source>%n expenses</source>
@@ -563,6 +573,23 @@
         <translation>
             <numerusform>%n thing is not as it should be.</numerusform>
             <numerusform>%n things are not as they should be.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::FlightsView</name>
+    <message numerus="yes">
+        <source>%1 in all; %2 since the last fault, in %n flights</source>
+        <translation>
+            <numerusform>%1 in all; %2 since the last fault, in %n flight</numerusform>
+            <numerusform>%1 in all; %2 since the last fault, in %n flights</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n landings</source>
+        <translation>
+            <numerusform>%n landing</numerusform>
+            <numerusform>%n landings</numerusform>
         </translation>
     </message>
 </context>

@@ -1325,6 +1325,52 @@
     </message>
 </context>
 <context>
+    <name>HoursPaper</name>
+    <message>
+        <source>Hours</source>
+        <translation>Heures</translation>
+    </message>
+    <message>
+        <source>The figures were written to %1.</source>
+        <translation>Les chiffres sont écrits dans %1.</translation>
+    </message>
+</context>
+<context>
+    <name>HoursView</name>
+    <message>
+        <source>By kind</source>
+        <translation>Par type</translation>
+    </message>
+    <message>
+        <source>By month</source>
+        <translation>Par mois</translation>
+    </message>
+    <message>
+        <source>By part</source>
+        <translation>Par pièce</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Par personne</translation>
+    </message>
+    <message>
+        <source>By week</source>
+        <translation>Par semaine</translation>
+    </message>
+    <message>
+        <source>Estimates</source>
+        <translation>Estimations</translation>
+    </message>
+    <message>
+        <source>Look back</source>
+        <translation>Rétrospective</translation>
+    </message>
+    <message>
+        <source>To go</source>
+        <translation>Reste à faire</translation>
+    </message>
+</context>
+<context>
     <name>JournalFilter</name>
     <message>
         <source>changes</source>
@@ -5879,6 +5925,266 @@
         <source>“{0}” names no currency; write it behind, in three letters.</source>
         <translation>« {0} » ne nomme pas de monnaie ; écrivez-la derrière, en trois lettres.</translation>
     </message>
+    <message>
+        <source>All other work</source>
+        <translation>Tout autre travail</translation>
+    </message>
+    <message>
+        <source>All work left</source>
+        <translation>Tout le travail restant</translation>
+    </message>
+    <message>
+        <source>At this pace it is not done within a hundred years.</source>
+        <translation>À ce rythme, ce ne sera pas fini en cent ans.</translation>
+    </message>
+    <message>
+        <source>Came</source>
+        <translation>Réalisé</translation>
+    </message>
+    <message>
+        <source>Done again</source>
+        <translation>Refait</translation>
+    </message>
+    <message>
+        <source>Done between {0} and {1}; in 80 futures of 100 by {2}.</source>
+        <translation>Fini entre le {0} et le {1} ; dans 80 avenirs sur 100 avant le {2}.</translation>
+    </message>
+    <message>
+        <source>Done by</source>
+        <translation>Fini le</translation>
+    </message>
+    <message>
+        <source>Done by (P50)</source>
+        <translation>Fini le (P50)</translation>
+    </message>
+    <message>
+        <source>Done in all, by day</source>
+        <translation>Fait en tout, par jour</translation>
+    </message>
+    <message>
+        <source>Estimate</source>
+        <translation>Estimation</translation>
+    </message>
+    <message>
+        <source>Estimate beside what it took</source>
+        <translation>Estimation et temps passé</translation>
+    </message>
+    <message>
+        <source>Finished steps with an estimate and time in the log: {0}. Thought to take {1}, they took {2}: {3} of the estimate.</source>
+        <translation>Étapes finies avec estimation et temps au carnet : {0}. Estimées à {1}, elles ont pris {2} : {3} de l’estimation.</translation>
+    </message>
+    <message>
+        <source>Finished steps without an estimate, left out: {0}.</source>
+        <translation>Étapes finies sans estimation, non comptées : {0}.</translation>
+    </message>
+    <message>
+        <source>Finished steps without time in the log, left out: {0}.</source>
+        <translation>Étapes finies sans temps au carnet, non comptées : {0}.</translation>
+    </message>
+    <message>
+        <source>Here stands what finished steps took beside what was thought of them: steps with an estimate, ticked, and with time in the log.</source>
+        <translation>Ici figure ce que les étapes finies ont pris à côté de ce qui était prévu : étapes cochées, avec une estimation et du temps au carnet.</translation>
+    </message>
+    <message>
+        <source>Here stands what the forecast said on the first day of each month beside what came, from the third month of the log on.</source>
+        <translation>Ici figure ce que la prévision disait le premier jour de chaque mois à côté de ce qui est venu, à partir du troisième mois du carnet.</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Heures</translation>
+    </message>
+    <message>
+        <source>Hours by kind of work</source>
+        <translation>Heures par type de travail</translation>
+    </message>
+    <message>
+        <source>Hours by part</source>
+        <translation>Heures par pièce</translation>
+    </message>
+    <message>
+        <source>Hours by person</source>
+        <translation>Heures par personne</translation>
+    </message>
+    <message>
+        <source>Hours done, and how they may go on</source>
+        <translation>Heures faites, et leur suite possible</translation>
+    </message>
+    <message>
+        <source>Hours per month</source>
+        <translation>Heures par mois</translation>
+    </message>
+    <message>
+        <source>Hours per week, the last year</source>
+        <translation>Heures par semaine, la dernière année</translation>
+    </message>
+    <message>
+        <source>Hours to go</source>
+        <translation>Heures restantes</translation>
+    </message>
+    <message>
+        <source>In {0} of {1} months no more came than P50 had said, in {2} no more than P80. A forecast that holds has half of them within P50 and four fifths within P80; months share most of their work, so a few years are one story, not many.</source>
+        <translation>Dans {0} mois sur {1}, il n’est pas venu plus que P50 ne disait, dans {2} pas plus que P80. Une prévision qui tient en a la moitié dans P50 et quatre cinquièmes dans P80 ; les mois partagent l’essentiel de leur travail, quelques années sont donc une seule histoire, pas plusieurs.</translation>
+    </message>
+    <message>
+        <source>Left out by choice: {0} (steps: {1}, squawks: {2}).</source>
+        <translation>Laissé de côté par choix : {0} (étapes : {1}, anomalies : {2}).</translation>
+    </message>
+    <message>
+        <source>Left to do (steps: {0}, squawks: {1}): {2} to {3} h of all who work.</source>
+        <translation>Reste à faire (étapes : {0}, anomalies : {1}) : {2} à {3} h de tous ceux qui travaillent.</translation>
+    </message>
+    <message>
+        <source>Lies in</source>
+        <translation>Se situe</translation>
+    </message>
+    <message>
+        <source>Most of the spread comes from: {0}.</source>
+        <translation>L’incertitude vient surtout de : {0}.</translation>
+    </message>
+    <message>
+        <source>Nobody is on record.</source>
+        <translation>Personne n’est enregistré.</translation>
+    </message>
+    <message>
+        <source>Nothing that is left has an estimate.</source>
+        <translation>Rien de ce qui reste n’est estimé.</translation>
+    </message>
+    <message>
+        <source>Nothing that is left has an estimate. Write steps with estimates on the page of parts, and this tells how long they may take.</source>
+        <translation>Rien de ce qui reste n’est estimé. Notez des étapes avec estimation sur la page des pièces, et ceci dira combien de temps elles peuvent prendre.</translation>
+    </message>
+    <message>
+        <source>Of the estimate</source>
+        <translation>De l’estimation</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Le</translation>
+    </message>
+    <message>
+        <source>P10 to P50</source>
+        <translation>P10 à P50</translation>
+    </message>
+    <message>
+        <source>P10 to P90</source>
+        <translation>P10 à P90</translation>
+    </message>
+    <message>
+        <source>P50 to P80</source>
+        <translation>P50 à P80</translation>
+    </message>
+    <message>
+        <source>P80 to P90</source>
+        <translation>P80 à P90</translation>
+    </message>
+    <message>
+        <source>Part and step</source>
+        <translation>Pièce et étape</translation>
+    </message>
+    <message>
+        <source>Said of the work done since, and what came</source>
+        <translation>Prévu pour le travail fait depuis, et réalisé</translation>
+    </message>
+    <message>
+        <source>Said of them</source>
+        <translation>Prévu pour elles</translation>
+    </message>
+    <message>
+        <source>Said, P10 to P90</source>
+        <translation>Prévu, P10 à P90</translation>
+    </message>
+    <message>
+        <source>Said, P50</source>
+        <translation>Prévu, P50</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Part</translation>
+    </message>
+    <message>
+        <source>Share done again</source>
+        <translation>Part refaite</translation>
+    </message>
+    <message>
+        <source>Squawks without an estimate, in no figure: {0}.</source>
+        <translation>Anomalies sans estimation, dans aucun chiffre : {0}.</translation>
+    </message>
+    <message>
+        <source>Steps done since</source>
+        <translation>Étapes depuis</translation>
+    </message>
+    <message>
+        <source>Steps without an estimate: {0}. What finished steps of the same kind of part took stands in for it.</source>
+        <translation>Étapes sans estimation : {0}. Ce qu’ont pris les étapes finies sur des pièces de même type en tient lieu.</translation>
+    </message>
+    <message>
+        <source>Sum so far</source>
+        <translation>Total à ce jour</translation>
+    </message>
+    <message>
+        <source>The last step was done on {0}.</source>
+        <translation>La dernière étape a été finie le {0}.</translation>
+    </message>
+    <message>
+        <source>The log is empty.</source>
+        <translation>Le carnet est vide.</translation>
+    </message>
+    <message>
+        <source>The log is empty. Hours entered there are added up here.</source>
+        <translation>Le carnet est vide. Les heures qui y sont notées s’additionnent ici.</translation>
+    </message>
+    <message>
+        <source>The log is too short to tell when: it needs eight weeks, or the hours a week that you mean to work.</source>
+        <translation>Le carnet est trop court pour dire quand : il faut huit semaines, ou les heures par semaine que vous comptez faire.</translation>
+    </message>
+    <message>
+        <source>Took</source>
+        <translation>Pris</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Semaine</translation>
+    </message>
+    <message>
+        <source>What came is the time of the steps and squawks that were left then and are done now, and all rework since. Estimates are those of today.</source>
+        <translation>Ce qui est venu est le temps des étapes et anomalies qui restaient alors et sont faites aujourd’hui, et toute reprise depuis. Les estimations sont celles d’aujourd’hui.</translation>
+    </message>
+    <message>
+        <source>What the forecast said, and what came</source>
+        <translation>Ce que disait la prévision, et ce qui est venu</translation>
+    </message>
+    <message>
+        <source>hours of all who worked</source>
+        <translation>heures de tous ceux qui ont travaillé</translation>
+    </message>
+    <message>
+        <source>less than P10</source>
+        <translation>moins que P10</translation>
+    </message>
+    <message>
+        <source>more than P90</source>
+        <translation>plus que P90</translation>
+    </message>
+    <message>
+        <source>{0} by the clock, {1} of all who worked; {2}.</source>
+        <translation>{0} à l’horloge, {1} de tous ceux qui ont travaillé ; {2}.</translation>
+    </message>
+    <message>
+        <source>{0} h are done.</source>
+        <translation>{0} h sont faites.</translation>
+    </message>
+    <message>
+        <source>{0} of all work was done again</source>
+        <translation>{0} de tout le travail a été refait</translation>
+    </message>
+    <message>
+        <source>{0} to {1} h to go</source>
+        <translation>Encore {0} à {1} h</translation>
+    </message>
+    <message>
+        <source>{0} to {1} h to go, done between {2} and {3}</source>
+        <translation>Encore {0} à {1} h, fini entre le {2} et le {3}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -6009,6 +6315,10 @@
     <message>
         <source>Journal</source>
         <translation>Registre</translation>
+    </message>
+    <message>
+        <source>Workshop</source>
+        <translation>Atelier</translation>
     </message>
 </context>
 <context>
@@ -6213,6 +6523,10 @@
     <message>
         <source>Major portion with its evidence</source>
         <translation>Majeure partie avec ses preuves</translation>
+    </message>
+    <message>
+        <source>Weight and balance report</source>
+        <translation>Rapport de masse et centrage</translation>
     </message>
 </context>
 <context>
@@ -9216,6 +9530,109 @@
     </message>
 </context>
 <context>
+    <name>Weighing</name>
+    <message>
+        <source>% MAC</source>
+        <translation>% CMA</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 % MAC</source>
+        <translation>%1 à %2, %3 % CMA</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Bras de levier</translation>
+    </message>
+    <message>
+        <source>Centre of gravity</source>
+        <translation>Centre de gravité</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Compté</translation>
+    </message>
+    <message>
+        <source>Empty aeroplane</source>
+        <translation>Avion à vide</translation>
+    </message>
+    <message>
+        <source>Farthest aft: %1</source>
+        <translation>Le plus à l’arrière : %1</translation>
+    </message>
+    <message>
+        <source>Farthest forward: %1</source>
+        <translation>Le plus à l’avant : %1</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Comment</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Limites</translation>
+    </message>
+    <message>
+        <source>Loading</source>
+        <translation>Chargement</translation>
+    </message>
+    <message>
+        <source>Loading and limits</source>
+        <translation>Chargement et limites</translation>
+    </message>
+    <message>
+        <source>OUTSIDE the limits</source>
+        <translation>HORS des limites</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>fitted since</source>
+        <translation>monté depuis</translation>
+    </message>
+    <message>
+        <source>in the sum</source>
+        <translation>dans la somme</translation>
+    </message>
+    <message>
+        <source>no limits on record</source>
+        <translation>aucune limite enregistrée</translation>
+    </message>
+    <message>
+        <source>not in the sum: weigh again, or enter equipment</source>
+        <translation>pas dans la somme : peser de nouveau ou saisir l’équipement</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>non dit</translation>
+    </message>
+    <message>
+        <source>removed since</source>
+        <translation>démonté depuis</translation>
+    </message>
+    <message>
+        <source>weighed with it</source>
+        <translation>pesé avec</translation>
+    </message>
+    <message>
+        <source>within the limits</source>
+        <translation>dans les limites</translation>
+    </message>
+</context>
+<context>
     <name>WithdrawAct</name>
     <message>
         <source>%1 records</source>
@@ -10174,6 +10591,1221 @@
     </message>
 </context>
 <context>
+    <name>Workshop</name>
+    <message>
+        <source>nut used again</source>
+        <translation>écrou réutilisé</translation>
+    </message>
+    <message>
+        <source>military, breakaway</source>
+        <translation>militaire, décollement</translation>
+    </message>
+    <message>
+        <source>ground equipment, nylon insert</source>
+        <translation>matériel au sol, insert nylon</translation>
+    </message>
+    <message>
+        <source>final hole, today</source>
+        <translation>trou final, aujourd’hui</translation>
+    </message>
+    <message>
+        <source>final hole, 1940s manual</source>
+        <translation>trou final, manuel des années 1940</translation>
+    </message>
+    <message>
+        <source>hole for a blind rivet</source>
+        <translation>trou pour rivet aveugle</translation>
+    </message>
+    <message>
+        <source>hole for a bolt in a rivet&apos;s place</source>
+        <translation>trou pour un boulon à la place d’un rivet</translation>
+    </message>
+    <message>
+        <source>usual target, 1.5 D × 0.5 D</source>
+        <translation>cible usuelle, 1,5 D × 0,5 D</translation>
+    </message>
+    <message>
+        <source>military minimum</source>
+        <translation>minimum militaire</translation>
+    </message>
+    <message>
+        <source>trade gauge</source>
+        <translation>calibre du métier</translation>
+    </message>
+    <message>
+        <source>1940s manual</source>
+        <translation>manuel des années 1940</translation>
+    </message>
+    <message>
+        <source>edge distance, least</source>
+        <translation>distance au bord, minimum</translation>
+    </message>
+    <message>
+        <source>edge distance, most</source>
+        <translation>distance au bord, maximum</translation>
+    </message>
+    <message>
+        <source>edge distance, better</source>
+        <translation>distance au bord, préférable</translation>
+    </message>
+    <message>
+        <source>allowance added when laying out</source>
+        <translation>marge ajoutée au traçage</translation>
+    </message>
+    <message>
+        <source>military least for 3/32 universal heads</source>
+        <translation>minimum militaire pour têtes universelles de 3/32</translation>
+    </message>
+    <message>
+        <source>below this a bolt takes the rivet&apos;s place</source>
+        <translation>en dessous, un boulon remplace le rivet</translation>
+    </message>
+    <message>
+        <source>pitch, least</source>
+        <translation>pas, minimum</translation>
+    </message>
+    <message>
+        <source>usual pitch, from</source>
+        <translation>pas usuel, de</translation>
+    </message>
+    <message>
+        <source>usual pitch, to</source>
+        <translation>pas usuel, à</translation>
+    </message>
+    <message>
+        <source>pitch, most, Navy</source>
+        <translation>pas, maximum, marine</translation>
+    </message>
+    <message>
+        <source>pitch, most, trade</source>
+        <translation>pas, maximum, métier</translation>
+    </message>
+    <message>
+        <source>pitch, most, FAA</source>
+        <translation>pas, maximum, FAA</translation>
+    </message>
+    <message>
+        <source>distance of rows</source>
+        <translation>distance des rangées</translation>
+    </message>
+    <message>
+        <source>distance of rows, least</source>
+        <translation>distance des rangées, minimum</translation>
+    </message>
+    <message>
+        <source>rivet diameter, target</source>
+        <translation>diamètre du rivet, cible</translation>
+    </message>
+    <message>
+        <source>rivet diameter, least, Navy</source>
+        <translation>diamètre du rivet, minimum, marine</translation>
+    </message>
+    <message>
+        <source>rivet diameter, most, Navy</source>
+        <translation>diamètre du rivet, maximum, marine</translation>
+    </message>
+    <message>
+        <source>rivet diameter, least in structure</source>
+        <translation>diamètre du rivet, minimum en structure</translation>
+    </message>
+    <message>
+        <source>length of a rivet</source>
+        <translation>longueur d’un rivet</translation>
+    </message>
+    <message>
+        <source>tail before driving, least</source>
+        <translation>dépassement avant formage, minimum</translation>
+    </message>
+    <message>
+        <source>rivet through a tube, least</source>
+        <translation>rivet à travers un tube, minimum</translation>
+    </message>
+    <message>
+        <source>larger when replacing a harder rivet</source>
+        <translation>plus gros en remplaçant un rivet plus dur</translation>
+    </message>
+    <message>
+        <source>oversize repairs, most</source>
+        <translation>réparations en surdimension, maximum</translation>
+    </message>
+    <message>
+        <source>depth of deburring, most</source>
+        <translation>profondeur d’ébavurage, maximum</translation>
+    </message>
+    <message>
+        <source>thinnest sheet to countersink by machine</source>
+        <translation>tôle la plus mince à fraiser à la machine</translation>
+    </message>
+    <message>
+        <source>thinnest outer sheet to countersink by machine</source>
+        <translation>tôle extérieure la plus mince à fraiser à la machine</translation>
+    </message>
+    <message>
+        <source>countersink for reduced heads, most</source>
+        <translation>fraisure pour têtes réduites, maximum</translation>
+    </message>
+    <message>
+        <source>countersink, least</source>
+        <translation>fraisure, minimum</translation>
+    </message>
+    <message>
+        <source>countersink, most</source>
+        <translation>fraisure, maximum</translation>
+    </message>
+    <message>
+        <source>dimpling is best up to</source>
+        <translation>l’embrèvement convient jusqu’à</translation>
+    </message>
+    <message>
+        <source>dimpling up to, 1940s</source>
+        <translation>embrèvement jusqu’à, années 1940</translation>
+    </message>
+    <message>
+        <source>depth of a countersink, most</source>
+        <translation>profondeur d’une fraisure, maximum</translation>
+    </message>
+    <message>
+        <source>knife edge, not approved</source>
+        <translation>arête vive, non approuvé</translation>
+    </message>
+    <message>
+        <source>blend, length to depth</source>
+        <translation>raccordement, longueur sur profondeur</translation>
+    </message>
+    <message>
+        <source>no rotary file on sheet below</source>
+        <translation>pas de lime rotative sur tôle sous</translation>
+    </message>
+    <message>
+        <source>no blasting without approval below</source>
+        <translation>pas de sablage sans approbation sous</translation>
+    </message>
+    <message>
+        <source>blasting pressure, clad</source>
+        <translation>pression de sablage, plaqué</translation>
+    </message>
+    <message>
+        <source>blasting pressure, bare</source>
+        <translation>pression de sablage, nu</translation>
+    </message>
+    <message>
+        <source>blasting one spot, most</source>
+        <translation>sablage d’un point, maximum</translation>
+    </message>
+    <message>
+        <source>last grit</source>
+        <translation>dernier grain</translation>
+    </message>
+    <message>
+        <source>primer on sanded steel within</source>
+        <translation>apprêt sur acier poncé sous</translation>
+    </message>
+    <message>
+        <source>how deep may be removed</source>
+        <translation>profondeur qui peut être enlevée</translation>
+    </message>
+    <message>
+        <source>one type&apos;s limit for skins</source>
+        <translation>limite d’un type pour les revêtements</translation>
+    </message>
+    <message>
+        <source>one type&apos;s limit for structure</source>
+        <translation>limite d’un type pour la structure</translation>
+    </message>
+    <message>
+        <source>stop drill</source>
+        <translation>trou d’arrêt</translation>
+    </message>
+    <message>
+        <source>corner of a cut-out, least radius</source>
+        <translation>coin d’une découpe, rayon minimum</translation>
+    </message>
+    <message>
+        <source>magnifier for fittings</source>
+        <translation>loupe pour ferrures</translation>
+    </message>
+    <message>
+        <source>worn hole in a fitting without bush</source>
+        <translation>trou usé d’une ferrure sans bague</translation>
+    </message>
+    <message>
+        <source>threads through the nut, least</source>
+        <translation>filets dépassant l’écrou, minimum</translation>
+    </message>
+    <message>
+        <source>washers, most</source>
+        <translation>rondelles, maximum</translation>
+    </message>
+    <message>
+        <source>smallest steel bolt</source>
+        <translation>plus petit boulon acier</translation>
+    </message>
+    <message>
+        <source>smallest aluminium bolt</source>
+        <translation>plus petit boulon aluminium</translation>
+    </message>
+    <message>
+        <source>locking used again</source>
+        <translation>freinage réutilisé</translation>
+    </message>
+    <message>
+        <source>self-locking nut</source>
+        <translation>écrou autofreiné</translation>
+    </message>
+    <message>
+        <source>calibration at least every</source>
+        <translation>étalonnage au moins tous les</translation>
+    </message>
+    <message>
+        <source>lubricated threads</source>
+        <translation>filets lubrifiés</translation>
+    </message>
+    <message>
+        <source>torque paint</source>
+        <translation>peinture témoin</translation>
+    </message>
+    <message>
+        <source>safety wire, least</source>
+        <translation>fil à freiner, minimum</translation>
+    </message>
+    <message>
+        <source>turning on to line up holes</source>
+        <translation>tourner pour aligner les trous</translation>
+    </message>
+    <message>
+        <source>twists</source>
+        <translation>torsades</translation>
+    </message>
+    <message>
+        <source>pigtail, turns</source>
+        <translation>queue de fil, tours</translation>
+    </message>
+    <message>
+        <source>pigtail, length</source>
+        <translation>queue de fil, longueur</translation>
+    </message>
+    <message>
+        <source>prongs of a split pin</source>
+        <translation>branches d’une goupille</translation>
+    </message>
+    <message>
+        <source>threads outside a turnbuckle, most</source>
+        <translation>filets hors d’un tendeur, maximum</translation>
+    </message>
+    <message>
+        <source>wraps at a turnbuckle, least</source>
+        <translation>enroulements au tendeur, minimum</translation>
+    </message>
+    <message>
+        <source>proof load of a swaged end</source>
+        <translation>charge d’épreuve d’un embout serti</translation>
+    </message>
+    <message>
+        <source>deflection at a fairlead, most</source>
+        <translation>déviation à un guide, maximum</translation>
+    </message>
+    <message>
+        <source>table of a tensiometer</source>
+        <translation>tableau d’un tensiomètre</translation>
+    </message>
+    <message>
+        <source>readings of a tensiometer</source>
+        <translation>lectures d’un tensiomètre</translation>
+    </message>
+    <message>
+        <source>tensiometer from fittings, least</source>
+        <translation>tensiomètre aux ferrures, minimum</translation>
+    </message>
+    <message>
+        <source>tolerance of travel</source>
+        <translation>tolérance des débattements</translation>
+    </message>
+    <message>
+        <source>drop of a feeder, most</source>
+        <translation>chute d’une alimentation, maximum</translation>
+    </message>
+    <message>
+        <source>ground path, most</source>
+        <translation>retour de masse, maximum</translation>
+    </message>
+    <message>
+        <source>hot copper wire</source>
+        <translation>fil de cuivre chaud</translation>
+    </message>
+    <message>
+        <source>hot aluminium wire</source>
+        <translation>fil d’aluminium chaud</translation>
+    </message>
+    <message>
+        <source>pulling a crimp</source>
+        <translation>essai de traction d’un sertissage</translation>
+    </message>
+    <message>
+        <source>crimp</source>
+        <translation>sertissage</translation>
+    </message>
+    <message>
+        <source>epoxy: pot life halves every</source>
+        <translation>époxy : la vie en pot se divise par deux tous les</translation>
+    </message>
+    <message>
+        <source>epoxy: no load before</source>
+        <translation>époxy : pas de charge avant</translation>
+    </message>
+    <message>
+        <source>epoxy primer: let stand</source>
+        <translation>apprêt époxy : laisser reposer</translation>
+    </message>
+    <message>
+        <source>epoxy primer: use within</source>
+        <translation>apprêt époxy : utiliser sous</translation>
+    </message>
+    <message>
+        <source>sealant: mix</source>
+        <translation>mastic : mélange</translation>
+    </message>
+    <message>
+        <source>military</source>
+        <translation>militaire</translation>
+    </message>
+    <message>
+        <source>commercial</source>
+        <translation>commercial</translation>
+    </message>
+    <message>
+        <source>protruding head</source>
+        <translation>tête saillante</translation>
+    </message>
+    <message>
+        <source>flush head</source>
+        <translation>tête fraisée</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>tous</translation>
+    </message>
+    <message>
+        <source>1 row, protruding head</source>
+        <translation>1 rangée, tête saillante</translation>
+    </message>
+    <message>
+        <source>2 rows, protruding head</source>
+        <translation>2 rangées, tête saillante</translation>
+    </message>
+    <message>
+        <source>3 rows or more, protruding head</source>
+        <translation>3 rangées ou plus, tête saillante</translation>
+    </message>
+    <message>
+        <source>1 row, flush head</source>
+        <translation>1 rangée, tête fraisée</translation>
+    </message>
+    <message>
+        <source>2 rows, flush head</source>
+        <translation>2 rangées, tête fraisée</translation>
+    </message>
+    <message>
+        <source>3 rows or more, flush head</source>
+        <translation>3 rangées ou plus, tête fraisée</translation>
+    </message>
+    <message>
+        <source>the project&apos;s own</source>
+        <translation>propre au projet</translation>
+    </message>
+    <message>
+        <source>read in two places</source>
+        <translation>lu à deux endroits</translation>
+    </message>
+    <message>
+        <source>read in one place</source>
+        <translation>lu à un endroit</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>calculé</translation>
+    </message>
+    <message>
+        <source>second hand</source>
+        <translation>de seconde main</translation>
+    </message>
+    <message>
+        <source>from memory: look it up</source>
+        <translation>de mémoire : à vérifier</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Filetage</translation>
+    </message>
+    <message>
+        <source>Tension nut</source>
+        <translation>Écrou en traction</translation>
+    </message>
+    <message>
+        <source>Shear nut</source>
+        <translation>Écrou en cisaillement</translation>
+    </message>
+    <message>
+        <source>Most, tension</source>
+        <translation>Maximum, traction</translation>
+    </message>
+    <message>
+        <source>Most, shear</source>
+        <translation>Maximum, cisaillement</translation>
+    </message>
+    <message>
+        <source>Shear estimated</source>
+        <translation>Cisaillement estimé</translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation>Base</translation>
+    </message>
+    <message>
+        <source>Least drag</source>
+        <translation>Frottement minimum</translation>
+    </message>
+    <message>
+        <source>Case</source>
+        <translation>Cas</translation>
+    </message>
+    <message>
+        <source>Lever</source>
+        <translation>Levier</translation>
+    </message>
+    <message>
+        <source>Extension</source>
+        <translation>Rallonge</translation>
+    </message>
+    <message>
+        <source>Printed</source>
+        <translation>Imprimé</translation>
+    </message>
+    <message>
+        <source>Worked out</source>
+        <translation>Calculé</translation>
+    </message>
+    <message>
+        <source>Rivet</source>
+        <translation>Rivet</translation>
+    </message>
+    <message>
+        <source>Width of the head</source>
+        <translation>Largeur de la tête</translation>
+    </message>
+    <message>
+        <source>Height of the head</source>
+        <translation>Hauteur de la tête</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Règle</translation>
+    </message>
+    <message>
+        <source>Holds for</source>
+        <translation>Vaut pour</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Fastener</source>
+        <translation>Fixation</translation>
+    </message>
+    <message>
+        <source>Drill</source>
+        <translation>Foret</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diamètre</translation>
+    </message>
+    <message>
+        <source>Hole</source>
+        <translation>Trou</translation>
+    </message>
+    <message>
+        <source>Pilot hole</source>
+        <translation>Avant-trou</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Tôle</translation>
+    </message>
+    <message>
+        <source>3/16 bolts</source>
+        <translation>boulons de 3/16</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Calcul</translation>
+    </message>
+    <message>
+        <source>Cable, in</source>
+        <translation>Câble, in</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Composition</translation>
+    </message>
+    <message>
+        <source>Composition A</source>
+        <translation>Composition A</translation>
+    </message>
+    <message>
+        <source>Composition B, stainless</source>
+        <translation>Composition B, inoxydable</translation>
+    </message>
+    <message>
+        <source>Wrap</source>
+        <translation>Enroulement</translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <translation>Fil</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Matière</translation>
+    </message>
+    <message>
+        <source>AWG</source>
+        <translation>AWG</translation>
+    </message>
+    <message>
+        <source>A at 105 °C</source>
+        <translation>A à 105 °C</translation>
+    </message>
+    <message>
+        <source>A at 150 °C</source>
+        <translation>A à 150 °C</translation>
+    </message>
+    <message>
+        <source>A at 200 °C</source>
+        <translation>A à 200 °C</translation>
+    </message>
+    <message>
+        <source>Ohms per 1,000 ft</source>
+        <translation>Ohms pour 1 000 ft</translation>
+    </message>
+    <message>
+        <source>Circular mils</source>
+        <translation>Circular mils</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tableau</translation>
+    </message>
+    <message>
+        <source>Length of the wire</source>
+        <translation>Longueur du fil</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Printed, V</source>
+        <translation>Imprimé, V</translation>
+    </message>
+    <message>
+        <source>Worked out, V</source>
+        <translation>Calculé, V</translation>
+    </message>
+    <message>
+        <source>Circuit, V</source>
+        <translation>Circuit, V</translation>
+    </message>
+    <message>
+        <source>All the time, V</source>
+        <translation>En continu, V</translation>
+    </message>
+    <message>
+        <source>Now and then, V</source>
+        <translation>Par moments, V</translation>
+    </message>
+    <message>
+        <source>Holds at least</source>
+        <translation>Tient au moins</translation>
+    </message>
+    <message>
+        <source>Strands</source>
+        <translation>Brins</translation>
+    </message>
+    <message>
+        <source>Nicked, most</source>
+        <translation>Entaillés, maximum</translation>
+    </message>
+    <message>
+        <source>Broken, most</source>
+        <translation>Rompus, maximum</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Classe</translation>
+    </message>
+    <message>
+        <source>Application, h</source>
+        <translation>Application, h</translation>
+    </message>
+    <message>
+        <source>Tack-free, h</source>
+        <translation>Hors poisse, h</translation>
+    </message>
+    <message>
+        <source>Cured, h</source>
+        <translation>Durci, h</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Example</source>
+        <translation>Exemple</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Bras de levier</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Moment</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>Torque of fine threads</source>
+        <translation>Couples, filetages fins</translation>
+    </message>
+    <message>
+        <source>Torque of coarse threads</source>
+        <translation>Couples, gros filetages</translation>
+    </message>
+    <message>
+        <source>Least drag of self-locking nuts</source>
+        <translation>Frottement minimum des écrous autofreinés</translation>
+    </message>
+    <message>
+        <source>Worked examples of wrench extensions</source>
+        <translation>Exemples calculés de rallonges de clé</translation>
+    </message>
+    <message>
+        <source>Bolts, nuts and locking</source>
+        <translation>Boulons, écrous et freinage</translation>
+    </message>
+    <message>
+        <source>Safety wire and split pins</source>
+        <translation>Fil à freiner et goupilles</translation>
+    </message>
+    <message>
+        <source>Shop heads</source>
+        <translation>Têtes formées</translation>
+    </message>
+    <message>
+        <source>Rivets: distances and sizes</source>
+        <translation>Rivets : distances et dimensions</translation>
+    </message>
+    <message>
+        <source>Countersinks and dimples</source>
+        <translation>Fraisures et embrèvements</translation>
+    </message>
+    <message>
+        <source>Drills and holes</source>
+        <translation>Forets et trous</translation>
+    </message>
+    <message>
+        <source>Rivets an inch, 5052 sheet</source>
+        <translation>Rivets par pouce, tôle 5052</translation>
+    </message>
+    <message>
+        <source>Worked examples of sheet metal</source>
+        <translation>Exemples calculés de tôlerie</translation>
+    </message>
+    <message>
+        <source>Strength of control cables</source>
+        <translation>Résistance des câbles de commande</translation>
+    </message>
+    <message>
+        <source>Safety wire of turnbuckles</source>
+        <translation>Fil à freiner des tendeurs</translation>
+    </message>
+    <message>
+        <source>Turnbuckles, cables and travel</source>
+        <translation>Tendeurs, câbles et débattements</translation>
+    </message>
+    <message>
+        <source>Copper wire</source>
+        <translation>Fil de cuivre</translation>
+    </message>
+    <message>
+        <source>Voltage drop that is allowed</source>
+        <translation>Chute de tension admise</translation>
+    </message>
+    <message>
+        <source>Worked examples of voltage drop</source>
+        <translation>Exemples calculés de chute de tension</translation>
+    </message>
+    <message>
+        <source>Pull of crimped terminals</source>
+        <translation>Traction des cosses serties</translation>
+    </message>
+    <message>
+        <source>Nicked and broken strands</source>
+        <translation>Brins entaillés et rompus</translation>
+    </message>
+    <message>
+        <source>Wiring</source>
+        <translation>Câblage</translation>
+    </message>
+    <message>
+        <source>Sealants</source>
+        <translation>Mastics</translation>
+    </message>
+    <message>
+        <source>Resins, primers and mixing</source>
+        <translation>Résines, apprêts et mélange</translation>
+    </message>
+    <message>
+        <source>Corrosion and damage</source>
+        <translation>Corrosion et dommages</translation>
+    </message>
+    <message>
+        <source>Weights that are usual</source>
+        <translation>Masses usuelles</translation>
+    </message>
+    <message>
+        <source>Worked examples of weighing and loading</source>
+        <translation>Exemples calculés de pesée et de chargement</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 in, %2</source>
+        <translation>%1 in, %2</translation>
+    </message>
+    <message>
+        <source>%1 nicked, %2 broken</source>
+        <translation>%1 entaillés, %2 rompus</translation>
+    </message>
+    <message>
+        <source>%1 wide, %2 high</source>
+        <translation>%1 de large, %2 de haut</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>60 % of that, held 5 s; composition A</source>
+        <translation>60 % de cela, tenu 5 s ; composition A</translation>
+    </message>
+    <message>
+        <source>60 % of that, held 5 s; composition B</source>
+        <translation>60 % de cela, tenu 5 s ; composition B</translation>
+    </message>
+    <message>
+        <source>A crimped terminal holds at least</source>
+        <translation>Une cosse sertie tient au moins</translation>
+    </message>
+    <message>
+        <source>A driven head has a width and a height above zero.</source>
+        <translation>Une tête formée a une largeur et une hauteur supérieures à zéro.</translation>
+    </message>
+    <message>
+        <source>A driven head that was measured</source>
+        <translation>Une tête formée mesurée</translation>
+    </message>
+    <message>
+        <source>About three times the sheet</source>
+        <translation>Environ trois fois la tôle</translation>
+    </message>
+    <message>
+        <source>Allowed all the time</source>
+        <translation>Admis en continu</translation>
+    </message>
+    <message>
+        <source>Allowed now and then</source>
+        <translation>Admis par moments</translation>
+    </message>
+    <message>
+        <source>An extension that points back to the handle is below zero; at a right angle it changes nothing.</source>
+        <translation>Une rallonge qui revient vers la poignée est négative ; à angle droit, elle ne change rien.</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Au moins</translation>
+    </message>
+    <message>
+        <source>At the nut</source>
+        <translation>À l’écrou</translation>
+    </message>
+    <message>
+        <source>Bent by, degrees</source>
+        <translation>Plié de, degrés</translation>
+    </message>
+    <message>
+        <source>Bolts and torque</source>
+        <translation>Boulons et couple</translation>
+    </message>
+    <message>
+        <source>Breaks at, at least</source>
+        <translation>Rompt à, au moins</translation>
+    </message>
+    <message>
+        <source>Cable</source>
+        <translation>Câble</translation>
+    </message>
+    <message>
+        <source>Cables and controls</source>
+        <translation>Câbles et commandes</translation>
+    </message>
+    <message>
+        <source>Circuit</source>
+        <translation>Circuit</translation>
+    </message>
+    <message>
+        <source>Conductor, °C</source>
+        <translation>Conducteur, °C</translation>
+    </message>
+    <message>
+        <source>Current, A</source>
+        <translation>Courant, A</translation>
+    </message>
+    <message>
+        <source>Drag of the nut</source>
+        <translation>Frottement de l’écrou</translation>
+    </message>
+    <message>
+        <source>Edge distance</source>
+        <translation>Distance au bord</translation>
+    </message>
+    <message>
+        <source>Extension: drive to the nut</source>
+        <translation>Rallonge : carré à écrou</translation>
+    </message>
+    <message>
+        <source>Grip</source>
+        <translation>Épaisseur serrée</translation>
+    </message>
+    <message>
+        <source>How well it is known</source>
+        <translation>Degré de vérification</translation>
+    </message>
+    <message>
+        <source>Inner bend radius</source>
+        <translation>Rayon intérieur</translation>
+    </message>
+    <message>
+        <source>Insulation</source>
+        <translation>Isolant</translation>
+    </message>
+    <message>
+        <source>Least drag of a self-locking nut</source>
+        <translation>Frottement minimum d’un écrou autofreiné</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longueur</translation>
+    </message>
+    <message>
+        <source>Lever: middle of the grip to the drive</source>
+        <translation>Levier : milieu de la poignée au carré</translation>
+    </message>
+    <message>
+        <source>Machine countersink from</source>
+        <translation>Fraisage à la machine à partir de</translation>
+    </message>
+    <message>
+        <source>Never more than</source>
+        <translation>Jamais plus de</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Nut</source>
+        <translation>Écrou</translation>
+    </message>
+    <message>
+        <source>One way, with the airframe as return. A hot wire has more resistance: give the temperature that the conductor reaches.</source>
+        <translation>Aller simple, la cellule servant de retour. Un fil chaud a plus de résistance : indiquer la température atteinte par le conducteur.</translation>
+    </message>
+    <message>
+        <source>Other alloys have tables of their own. Part of the count is enough in some places: the drawing or the text of the table says which share.</source>
+        <translation>D’autres alliages ont leurs propres tableaux. À certains endroits une part du nombre suffit : le plan ou le texte du tableau dit laquelle.</translation>
+    </message>
+    <message>
+        <source>Pitch</source>
+        <translation>Pas</translation>
+    </message>
+    <message>
+        <source>Proof load of a swaged end</source>
+        <translation>Charge d’épreuve d’un embout serti</translation>
+    </message>
+    <message>
+        <source>Rivets</source>
+        <translation>Rivets</translation>
+    </message>
+    <message>
+        <source>Rivets an inch of width</source>
+        <translation>Rivets par pouce de largeur</translation>
+    </message>
+    <message>
+        <source>Rivets of a splice in 5052 sheet</source>
+        <translation>Rivets d’une éclisse en tôle 5052</translation>
+    </message>
+    <message>
+        <source>Rivets on each side of the seam</source>
+        <translation>Rivets de chaque côté du joint</translation>
+    </message>
+    <message>
+        <source>Rivets that there is room for</source>
+        <translation>Rivets pour lesquels il y a la place</translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation>Rangées</translation>
+    </message>
+    <message>
+        <source>Safety wire</source>
+        <translation>Fil à freiner</translation>
+    </message>
+    <message>
+        <source>Sealants, resins, primers</source>
+        <translation>Mastics, résines, apprêts</translation>
+    </message>
+    <message>
+        <source>Set the wrench to</source>
+        <translation>Régler la clé à</translation>
+    </message>
+    <message>
+        <source>Setback</source>
+        <translation>Retrait de pli</translation>
+    </message>
+    <message>
+        <source>Setback of a bend</source>
+        <translation>Retrait d’un pli</translation>
+    </message>
+    <message>
+        <source>Share of the count, %</source>
+        <translation>Part du nombre, %</translation>
+    </message>
+    <message>
+        <source>Sheet metal</source>
+        <translation>Tôlerie</translation>
+    </message>
+    <message>
+        <source>Shop head</source>
+        <translation>Tête formée</translation>
+    </message>
+    <message>
+        <source>Solid rivet</source>
+        <translation>Rivet plein</translation>
+    </message>
+    <message>
+        <source>Solid rivets</source>
+        <translation>Rivets pleins</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>Strands that may be damaged</source>
+        <translation>Brins qui peuvent être abîmés</translation>
+    </message>
+    <message>
+        <source>Strength of a control cable</source>
+        <translation>Résistance d’un câble de commande</translation>
+    </message>
+    <message>
+        <source>The drag is read off the wrench while the nut runs down, and added. For clean, dry, cadmium-plated threads; what lubricated threads take the maker says.</source>
+        <translation>Le frottement se lit sur la clé pendant que l’écrou descend, et s’ajoute. Pour filets propres, secs, cadmiés ; pour des filets lubrifiés, le fabricant décide.</translation>
+    </message>
+    <message>
+        <source>The grip is the thickness of all sheets together. Of a countersunk rivet the length includes the head.</source>
+        <translation>L’épaisseur serrée est celle de toutes les tôles ensemble. Pour un rivet fraisé, la longueur comprend la tête.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s own limit</source>
+        <translation>Limite propre au projet</translation>
+    </message>
+    <message>
+        <source>The sources differ: a head may pass the military minimum and miss the usual target. Write down which one was used.</source>
+        <translation>Les sources diffèrent : une tête peut satisfaire au minimum militaire et manquer la cible usuelle. Noter laquelle a servi.</translation>
+    </message>
+    <message>
+        <source>The wire carries at most</source>
+        <translation>Le fil porte au plus</translation>
+    </message>
+    <message>
+        <source>The wrench is set to</source>
+        <translation>La clé est réglée à</translation>
+    </message>
+    <message>
+        <source>Thicker sheet</source>
+        <translation>Tôle la plus épaisse</translation>
+    </message>
+    <message>
+        <source>Thinnest wire for a load</source>
+        <translation>Fil le plus fin pour une charge</translation>
+    </message>
+    <message>
+        <source>Thinnest wire, AWG</source>
+        <translation>Fil le plus fin, AWG</translation>
+    </message>
+    <message>
+        <source>Torque of a bolt</source>
+        <translation>Couple d’un boulon</translation>
+    </message>
+    <message>
+        <source>Torque wanted at the nut</source>
+        <translation>Couple voulu à l’écrou</translation>
+    </message>
+    <message>
+        <source>Voltage drop</source>
+        <translation>Chute de tension</translation>
+    </message>
+    <message>
+        <source>Voltage drop of a wire</source>
+        <translation>Chute de tension d’un fil</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Masses</translation>
+    </message>
+    <message>
+        <source>Which rivet for a sheet</source>
+        <translation>Quel rivet pour une tôle</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Largeur</translation>
+    </message>
+    <message>
+        <source>Width of the splice</source>
+        <translation>Largeur de l’éclisse</translation>
+    </message>
+    <message>
+        <source>Wire size, AWG</source>
+        <translation>Calibre du fil, AWG</translation>
+    </message>
+    <message>
+        <source>Wrench with an extension: what reaches the nut</source>
+        <translation>Clé avec rallonge : ce qui arrive à l’écrou</translation>
+    </message>
+    <message>
+        <source>Wrench with an extension: what to set</source>
+        <translation>Clé avec rallonge : ce qu’il faut régler</translation>
+    </message>
+    <message>
+        <source>add the drag of the nut</source>
+        <translation>ajouter le frottement de l’écrou</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>composition A</source>
+        <translation>composition A</translation>
+    </message>
+    <message>
+        <source>composition B, stainless</source>
+        <translation>composition B, inoxydable</translation>
+    </message>
+    <message>
+        <source>dash number %1: grip and 1.5 diameters, up to the next sixteenth</source>
+        <translation>numéro de longueur %1 : épaisseur et 1,5 diamètre, au seizième supérieur</translation>
+    </message>
+    <message>
+        <source>drop and current within the tables</source>
+        <translation>chute et courant dans les tableaux</translation>
+    </message>
+    <message>
+        <source>for 5052 sheet of %1, 2117 rivets with protruding heads</source>
+        <translation>pour tôle 5052 de %1, rivets 2117 à tête saillante</translation>
+    </message>
+    <message>
+        <source>larger than any of the tables</source>
+        <translation>plus gros que tous ceux des tableaux</translation>
+    </message>
+    <message>
+        <source>misses</source>
+        <translation>manque</translation>
+    </message>
+    <message>
+        <source>more than that</source>
+        <translation>plus que cela</translation>
+    </message>
+    <message>
+        <source>of %1 strands</source>
+        <translation>sur %1 brins</translation>
+    </message>
+    <message>
+        <source>ohms a foot × feet × amperes</source>
+        <translation>ohms par pied × pieds × ampères</translation>
+    </message>
+    <message>
+        <source>once the sheet, 3/32 in structure</source>
+        <translation>une fois la tôle, 3/32 en structure</translation>
+    </message>
+    <message>
+        <source>passes</source>
+        <translation>satisfait</translation>
+    </message>
+    <message>
+        <source>rounded up</source>
+        <translation>arrondi au-dessus</translation>
+    </message>
+    <message>
+        <source>rows × width / pitch</source>
+        <translation>rangées × largeur / pas</translation>
+    </message>
+    <message>
+        <source>the target; by the Navy the most. Next size: %1</source>
+        <translation>la cible ; le maximum selon la marine. Taille suivante : %1</translation>
+    </message>
+    <message>
+        <source>thick, loaded in tension</source>
+        <translation>épais, en traction</translation>
+    </message>
+    <message>
+        <source>thin, loaded in shear</source>
+        <translation>mince, en cisaillement</translation>
+    </message>
+    <message>
+        <source>with the drag of the nut</source>
+        <translation>avec le frottement de l’écrou</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>dans la limite</translation>
+    </message>
+    <message>
+        <source>without the drag of the nut</source>
+        <translation>sans le frottement de l’écrou</translation>
+    </message>
+</context>
+<context>
     <name>Zone</name>
     <message>
         <source>Engine bay</source>
@@ -10923,10 +12555,6 @@
         <translation>Majeure partie</translation>
     </message>
     <message>
-        <source>Weighing, equipment, flights</source>
-        <translation>Pesée, équipement, vols</translation>
-    </message>
-    <message>
         <source>Rules</source>
         <translation>Règles</translation>
     </message>
@@ -10944,6 +12572,14 @@
             <numerusform>Données et concordance (≠ %n)</numerusform>
             <numerusform>Données et concordance (≠ %n)</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Weight and balance</source>
+        <translation>Masse et centrage</translation>
+    </message>
+    <message>
+        <source>Test flights</source>
+        <translation>Vols d’essai</translation>
     </message>
 </context>
 <context>
@@ -11735,6 +13371,59 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::EnvelopePicture</name>
+    <message>
+        <source>Limits of weight and centre of gravity</source>
+        <translation>Limites de masse et de centre de gravité</translation>
+    </message>
+    <message>
+        <source>Centre of gravity</source>
+        <translation>Centre de gravité</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::EquipmentPanel</name>
+    <message>
+        <source>Equipment</source>
+        <translation>Équipement</translation>
+    </message>
+    <message>
+        <source>New equipment</source>
+        <translation>Nouvel équipement</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Retirer…</translation>
+    </message>
+    <message>
+        <source>Equipment written down</source>
+        <translation>Équipement noté</translation>
+    </message>
+    <message>
+        <source>removed %1</source>
+        <translation>démonté le %1</translation>
+    </message>
+    <message>
+        <source>What is built in and can be taken out is listed here: engine, propeller, battery, instruments.</source>
+        <translation>Ici figure ce qui est monté et peut être démonté : moteur, hélice, batterie, instruments.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of these have no weight on record.</source>
+        <translation>
+            <numerusform>%n d’entre eux n’a pas de masse enregistrée.</numerusform>
+            <numerusform>%n d’entre eux n’ont pas de masse enregistrée.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All of these have their weight on record.</source>
+        <translation>Tous ont leur masse enregistrée.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::ExpenseBoard</name>
     <message>
         <source>Expenses by category</source>
@@ -11935,6 +13624,126 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::FlightForm</name>
+    <message>
+        <source>Write the flight down</source>
+        <translation>Noter le vol</translation>
+    </message>
+    <message>
+        <source>Next flight</source>
+        <translation>Prochain vol</translation>
+    </message>
+    <message>
+        <source>1h20 or 80m</source>
+        <translation>1h20 ou 80m</translation>
+    </message>
+    <message>
+        <source>empty when there was none</source>
+        <translation>vide s’il n’y en a pas eu</translation>
+    </message>
+    <message>
+        <source>Flown on</source>
+        <translation>Volé le</translation>
+    </message>
+    <message>
+        <source>Time in the air</source>
+        <translation>Temps de vol</translation>
+    </message>
+    <message>
+        <source>Landings</source>
+        <translation>Atterrissages</translation>
+    </message>
+    <message>
+        <source>Pilot</source>
+        <translation>Pilote</translation>
+    </message>
+    <message>
+        <source>Faults</source>
+        <translation>Pannes</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>It needs the day of the flight.</source>
+        <translation>Il manque le jour du vol.</translation>
+    </message>
+    <message>
+        <source>It needs the time in the air, as 1h20 or 80m.</source>
+        <translation>Il manque le temps de vol, comme 1h20 ou 80m.</translation>
+    </message>
+    <message>
+        <source>Flight of %1 written down</source>
+        <translation>Vol du %1 noté</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::FlightsView</name>
+    <message>
+        <source>Flights</source>
+        <translation>Vols</translation>
+    </message>
+    <message>
+        <source>Flights, the latest first</source>
+        <translation>Vols, le dernier d’abord</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Retirer…</translation>
+    </message>
+    <message>
+        <source>The chosen flight</source>
+        <translation>Le vol choisi</translation>
+    </message>
+    <message>
+        <source>No flight is on record yet.</source>
+        <translation>Aucun vol enregistré pour l’instant.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in all; %2 since the last fault, in %n flights</source>
+        <translation>
+            <numerusform>%1 en tout ; %2 depuis la dernière panne, en %n vol</numerusform>
+            <numerusform>%1 en tout ; %2 depuis la dernière panne, en %n vols</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>For %1</source>
+        <translation>Pour %1</translation>
+    </message>
+    <message>
+        <source>For %1: %2 without a fault are flown</source>
+        <translation>Pour %1 : %2 sans panne sont volées</translation>
+    </message>
+    <message>
+        <source>For %1: %2 left, counted from the last fault; %3 left, counted over all flights</source>
+        <translation>Pour %1 : reste %2, compté depuis la dernière panne ; reste %3, compté sur tous les vols</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The project&apos;s rules name no test period: the authority or the permit does.</source>
+        <translation>Les règles du projet ne nomment pas de période d’essai : l’autorité ou le permis le fait.</translation>
+    </message>
+    <message>
+        <source>Which of these holds, and what counts as a fault, the authority says; check the current edition.</source>
+        <translation>Laquelle vaut, et ce qui compte comme panne, l’autorité le dit ; vérifier l’édition en vigueur.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n landings</source>
+        <translation>
+            <numerusform>%n atterrissage</numerusform>
+            <numerusform>%n atterrissages</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::FolderLine</name>
     <message>
         <source>Choose…</source>
@@ -12062,6 +13871,54 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::HoursPage</name>
+    <message>
+        <source>New person</source>
+        <translation>Nouvelle personne</translation>
+    </message>
+    <message>
+        <source>In 10 futures of 100 it is no more than P10, in 50 no more than P50, in 80 no more than P80, in 90 no more than P90.</source>
+        <translation>Dans 10 avenirs sur 100 ce n’est pas plus que P10, dans 50 pas plus que P50, dans 80 pas plus que P80, dans 90 pas plus que P90.</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimer…</translation>
+    </message>
+    <message>
+        <source>CSV…</source>
+        <translation>CSV…</translation>
+    </message>
+    <message>
+        <source>Write the hours</source>
+        <translation>Écrire les heures</translation>
+    </message>
+    <message>
+        <source>Print chart and table (Ctrl+P)</source>
+        <translation>Imprimer le graphique et le tableau (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Write the figures as CSV</source>
+        <translation>Écrire les chiffres en CSV</translation>
+    </message>
+    <message>
+        <source>CSV for a spreadsheet (*.csv)</source>
+        <translation>CSV pour un tableur (*.csv)</translation>
+    </message>
+    <message>
+        <source>This is being worked out.</source>
+        <translation>Calcul en cours.</translation>
+    </message>
+    <message>
+        <source>Hours %1</source>
+        <comment>by what</comment>
+        <translation>Heures %1</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::HoursPanel</name>
     <message>
         <source>this week</source>
@@ -12078,6 +13935,10 @@
     <message>
         <source>Hours</source>
         <translation>Heures</translation>
+    </message>
+    <message>
+        <source>All hours</source>
+        <translation>Toutes les heures</translation>
     </message>
 </context>
 <context>
@@ -12368,6 +14229,41 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::LimitsEditor</name>
+    <message>
+        <source>Write the limits down</source>
+        <translation>Noter les limites</translation>
+    </message>
+    <message>
+        <source>Corners of the limits, in their order</source>
+        <translation>Coins des limites, dans l’ordre</translation>
+    </message>
+    <message>
+        <source>Chord begins at</source>
+        <translation>La corde commence à</translation>
+    </message>
+    <message>
+        <source>Chord is long</source>
+        <translation>Longueur de la corde</translation>
+    </message>
+    <message>
+        <source>Limits written down</source>
+        <translation>Limites notées</translation>
+    </message>
+    <message>
+        <source>Limits changed</source>
+        <translation>Limites modifiées</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Bras de levier</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::LineEditor</name>
     <message>
         <source>“%1” is no day; write it as %2 or “yesterday”.</source>
@@ -12384,6 +14280,13 @@
     <message>
         <source>This is kept in %1; change its currency first.</source>
         <translation>Ceci est en %1 ; changez d’abord la monnaie.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LinesEditor</name>
+    <message>
+        <source>Take the line out</source>
+        <translation>Enlever la ligne</translation>
     </message>
 </context>
 <context>
@@ -12584,6 +14487,65 @@
     <message>
         <source>What</source>
         <translation>Quoi</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::LoadingPanel</name>
+    <message>
+        <source>New loading</source>
+        <translation>Nouveau chargement</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Retirer…</translation>
+    </message>
+    <message>
+        <source>On board, besides the empty aeroplane</source>
+        <translation>À bord, outre l’avion à vide</translation>
+    </message>
+    <message>
+        <source>Loading</source>
+        <translation>Chargement</translation>
+    </message>
+    <message>
+        <source>Loading %1 changed</source>
+        <translation>Chargement %1 modifié</translation>
+    </message>
+    <message>
+        <source>load %1</source>
+        <translation>charge %1</translation>
+    </message>
+    <message>
+        <source>Say what is on board.</source>
+        <translation>Dites ce qui est à bord.</translation>
+    </message>
+    <message>
+        <source>What is on board weighs nothing or more.</source>
+        <translation>Ce qui est à bord pèse rien ou plus.</translation>
+    </message>
+    <message>
+        <source>Loading written down</source>
+        <translation>Chargement noté</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Bras de levier</translation>
+    </message>
+    <message>
+        <source>The extremes are searched over all loads that the loadings name: of each no less than the least and no more than the most of any of them, within the maximum weight.</source>
+        <translation>Les extrêmes sont cherchés sur toutes les charges que nomment les chargements : de chacune pas moins que le moins et pas plus que le plus, dans la masse maximale.</translation>
+    </message>
+    <message>
+        <source>The extremes are searched as soon as there are a weighing and a loading. While nothing is weighed, a loading stands for itself.</source>
+        <translation>Les extrêmes sont cherchés dès qu’il y a une pesée et un chargement. Tant que rien n’est pesé, un chargement vaut pour lui-même.</translation>
     </message>
 </context>
 <context>
@@ -13424,6 +15386,45 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::OwnLimitForm</name>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>drawing, manual or letter it is from</source>
+        <translation>plan, manuel ou lettre d’où elle vient</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Au moins</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Au plus</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>This project&apos;s own limit in the place of: %1. Both lines empty give the table its place back.</source>
+        <translation>Limite propre à ce projet à la place de : %1. Les deux lignes vides rendent sa place au tableau.</translation>
+    </message>
+    <message>
+        <source>The least is more than the most.</source>
+        <translation>Le minimum dépasse le maximum.</translation>
+    </message>
+    <message>
+        <source>It needs its source: the drawing, manual or letter that says so.</source>
+        <translation>Il manque la source : le plan, le manuel ou la lettre qui le dit.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::PacketForm</name>
     <message>
         <source>Make the packet</source>
@@ -13926,6 +15927,21 @@
     <message>
         <source>%1 is on record, but not in a role that counts here.</source>
         <translation>%1 est inscrit, mais pas dans un rôle qui compte ici.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::PersonPanel</name>
+    <message>
+        <source>Roles of %1 changed</source>
+        <translation>Rôles de %1 modifiés</translation>
+    </message>
+    <message>
+        <source>Person added</source>
+        <translation>Personne ajoutée</translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation>Nouvelle personne</translation>
     </message>
 </context>
 <context>
@@ -16054,6 +18070,33 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::SumPanel</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation>Base</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>How well it is known</source>
+        <translation>Degré de vérification</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::TaskPanel</name>
     <message>
         <source>Parts it was done on</source>
@@ -16289,6 +18332,17 @@
     <message>
         <source>No tool on record. Those that measure or torque belong here, with the day on which their calibration runs out.</source>
         <translation>Aucun outil noté. Ceux qui mesurent ou serrent vont ici, avec le jour où leur étalonnage expire.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::TopicView</name>
+    <message>
+        <source>The project&apos;s own limit…</source>
+        <translation>Limite propre au projet…</translation>
+    </message>
+    <message>
+        <source>For the row that is chosen</source>
+        <translation>Pour la ligne choisie</translation>
     </message>
 </context>
 <context>
@@ -16914,6 +18968,188 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::WeighingPanel</name>
+    <message>
+        <source>Weighings</source>
+        <translation>Pesées</translation>
+    </message>
+    <message>
+        <source>New weighing</source>
+        <translation>Nouvelle pesée</translation>
+    </message>
+    <message>
+        <source>Withdraw…</source>
+        <translation>Retirer…</translation>
+    </message>
+    <message>
+        <source>Scale readings with tare and arm come to the empty weight and its centre of gravity. Weigh indoors and level, with scales whose calibration holds.</source>
+        <translation>Les lectures des balances, avec tare et bras de levier, donnent la masse à vide et son centre de gravité. Peser à l’intérieur et de niveau, avec des balances dont l’étalonnage est valable.</translation>
+    </message>
+    <message>
+        <source>Scales</source>
+        <translation>Balances</translation>
+    </message>
+    <message>
+        <source>Taken off and added</source>
+        <translation>Retranché et ajouté</translation>
+    </message>
+    <message>
+        <source>Write the first weighing down</source>
+        <translation>Noter la première pesée</translation>
+    </message>
+    <message>
+        <source>What has changed the weight</source>
+        <translation>Ce qui a changé la masse</translation>
+    </message>
+    <message>
+        <source>Weighing changed</source>
+        <translation>Pesée modifiée</translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>point %1</translation>
+    </message>
+    <message>
+        <source>A scale stands under something: give the point a name.</source>
+        <translation>Une balance se trouve sous quelque chose : donnez un nom au point.</translation>
+    </message>
+    <message>
+        <source>No tool is called “%1”.</source>
+        <translation>Aucun outil ne s’appelle « %1 ».</translation>
+    </message>
+    <message>
+        <source>A tare is not below zero: it is what lies on the scale besides the aeroplane, and is taken off.</source>
+        <translation>Une tare n’est pas négative : c’est ce qui se trouve sur la balance en plus de l’avion, et se retranche.</translation>
+    </message>
+    <message>
+        <source>correction %1</source>
+        <translation>correction %1</translation>
+    </message>
+    <message>
+        <source>Say what is taken off or added.</source>
+        <translation>Dites ce qui est retranché ou ajouté.</translation>
+    </message>
+    <message>
+        <source>Weighing written down</source>
+        <translation>Pesée notée</translation>
+    </message>
+    <message>
+        <source>Under</source>
+        <translation>Sous</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lecture</translation>
+    </message>
+    <message>
+        <source>Tare</source>
+        <translation>Tare</translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation>Net</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <translation>Bras de levier</translation>
+    </message>
+    <message>
+        <source>Scale (tool)</source>
+        <translation>Balance (outil)</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Moment</translation>
+    </message>
+    <message>
+        <source>Empty weight as weighed: %1</source>
+        <translation>Masse à vide selon la pesée : %1</translation>
+    </message>
+    <message>
+        <source>A later weighing counts.</source>
+        <translation>Une pesée ultérieure vaut.</translation>
+    </message>
+    <message>
+        <source>Nothing on record has changed the weight since this weighing.</source>
+        <translation>Rien d’enregistré n’a changé la masse depuis cette pesée.</translation>
+    </message>
+    <message>
+        <source>With what was fitted and removed since: %1</source>
+        <translation>Avec ce qui a été monté et démonté depuis : %1</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WeighingView</name>
+    <message>
+        <source>Weighing</source>
+        <translation>Pesée</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Équipement</translation>
+    </message>
+    <message>
+        <source>Loading and limits</source>
+        <translation>Chargement et limites</translation>
+    </message>
+    <message>
+        <source>Print the report…</source>
+        <translation>Imprimer le rapport…</translation>
+    </message>
+    <message>
+        <source>Empty: %1</source>
+        <translation>À vide : %1</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WishBar</name>
+    <message>
+        <source>Hours a week:</source>
+        <translation>Heures par semaine :</translation>
+    </message>
+    <message>
+        <source>as in the log</source>
+        <translation>comme au carnet</translation>
+    </message>
+    <message>
+        <source>Hours a week</source>
+        <translation>Heures par semaine</translation>
+    </message>
+    <message>
+        <source>What the forecast reckons with; at 0 the pace of the last 26 weeks</source>
+        <translation>Ce sur quoi la prévision se fonde ; à 0, le rythme des 26 dernières semaines</translation>
+    </message>
+    <message>
+        <source>Leave out:</source>
+        <translation>Laisser de côté :</translation>
+    </message>
+    <message>
+        <source>a part, painting for one</source>
+        <translation>une pièce, la peinture par exemple</translation>
+    </message>
+    <message>
+        <source>Leave a part out of the forecast</source>
+        <translation>Laisser une pièce hors de la prévision</translation>
+    </message>
+    <message>
+        <source>%1 ✕</source>
+        <comment>take back in</comment>
+        <translation>%1 ✕</translation>
+    </message>
+    <message>
+        <source>Take %1 back into the forecast</source>
+        <translation>Reprendre %1 dans la prévision</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::WorkProposal</name>
     <message>
         <source>%1: belongs to a log entry</source>
@@ -16998,6 +19234,45 @@
     <message>
         <source>Log entry: who worked</source>
         <translation>Entrée : qui a travaillé</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::WorkshopPage</name>
+    <message>
+        <source>Search all tables</source>
+        <translation>Chercher dans tous les tableaux</translation>
+    </message>
+    <message>
+        <source>inches and pounds</source>
+        <translation>pouces et livres</translation>
+    </message>
+    <message>
+        <source>millimetres and newtons</source>
+        <translation>millimètres et newtons</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unités</translation>
+    </message>
+    <message>
+        <source>Topics</source>
+        <translation>Sujets</translation>
+    </message>
+    <message>
+        <source>General practice. The maker&apos;s drawings and manuals come first; local rules and licensed practice decide. What is from memory is to be looked up before it is used.</source>
+        <translation>Pratique générale. Les plans et manuels du fabricant priment ; les règles locales et les professionnels agréés décident. Ce qui est de mémoire est à vérifier avant usage.</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Ce qui a été trouvé</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>No table has all of these words.</source>
+        <translation>Aucun tableau n’a tous ces mots.</translation>
     </message>
 </context>
 <context>
