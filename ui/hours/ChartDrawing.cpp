@@ -226,6 +226,9 @@ QPicture recorded(const ChartPlan &plan, const ChartInk &ink, QSize size)
     view.resize(size);
     view.setRenderHint(QPainter::Antialiasing);
     view.ensurePolished();
+    // A view that is never shown is not told its size.
+    view.chart()->resize(size);
+    view.chart()->layout()->activate();
     QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
     QPicture picture;
     QPainter painter(&picture);

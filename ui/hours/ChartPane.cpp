@@ -36,6 +36,7 @@ void ChartPane::show(print::ChartPlan plan)
     m_plan = std::move(plan);
     m_title->setText(m_plan.title);
     m_view->setAccessibleName(m_plan.title);
+    m_view->viewport()->setAccessibleName(m_plan.title);
     m_view->setAccessibleDescription(m_plan.summary);
     setVisible(!m_plan.isEmpty());
     redraw();

@@ -4,8 +4,8 @@
 
 #include "ui/convert/UsualFolders.h"
 #include "ui/hours/ChartPane.h"
-#include "ui/hours/HoursTableModel.h"
 #include "ui/hours/HoursPaper.h"
+#include "ui/hours/HoursTableModel.h"
 #include "ui/hours/PersonPanel.h"
 #include "ui/hours/WishBar.h"
 #include "ui/journal/ScreenWording.h"
@@ -25,7 +25,6 @@
 #include <QSplitter>
 #include <QTreeView>
 #include <QVBoxLayout>
-
 
 namespace lastrivet::ui {
 

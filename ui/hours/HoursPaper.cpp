@@ -33,7 +33,10 @@ void play(const QPicture &chart, QPainter &painter, const QRectF &place)
     QPicture own(chart);
     painter.save();
     painter.translate(place.topLeft());
-    painter.scale(place.width() / chartSize.width(), place.height() / chartSize.height());
+    // Played back, a picture is enlarged by the printer's dots to those it was recorded with.
+    const qreal dots = qreal(chart.logicalDpiX()) / painter.device()->logicalDpiX();
+    painter.scale(dots * place.width() / chartSize.width(),
+                  dots * place.height() / chartSize.height());
     own.play(&painter);
     painter.restore();
 }

@@ -247,12 +247,12 @@ void ListDialog::planAnew()
 {
     if (m_table.header.empty())
         return;
-    if (const QString missing = whatIsMissing(); !missing.isEmpty()) {
+    const ReadyList list = readyList(m_table, m_columns->chosen(), input());
+    if (const QString missing = whatIsMissing(list.columns); !missing.isEmpty()) {
         m_rows->show({}, 1);
         say(missing, false);
         return;
     }
-    const ReadyList list = readyList(m_table, m_columns->chosen(), input());
     m_rows->show(exchange::dryRun(list.table, input().type, list.columns, m_session.project()),
                  m_headings->isChecked() ? 1 : 0);
     const int wrong = m_rows->countOf(Fate::Wrong);
@@ -272,11 +272,11 @@ void ListDialog::planAnew()
 }
 
 /// One sentence for a list with other columns than such records have; empty when it has them.
-QString ListDialog::whatIsMissing() const
+QString ListDialog::whatIsMissing(const exchange::CsvColumns &columns) const
 {
     const RecordType type = input().type;
     QStringList fields;
-    for (const std::string_view field : exchange::unfilled(type, m_columns->chosen()))
+    for (const std::string_view field : exchange::unfilled(type, columns))
         fields << QStringLiteral("“%1”").arg(fieldTitle(*describe(type).find(field)));
     if (fields.isEmpty())
         return {};

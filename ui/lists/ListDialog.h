@@ -53,7 +53,7 @@ private:
     ListInput input() const;
     void readAnew();
     void planAnew();
-    QString whatIsMissing() const;
+    QString whatIsMissing(const exchange::CsvColumns &columns) const;
     void showType();
     void say(const QString &sentence, bool canTake);
     void browse();

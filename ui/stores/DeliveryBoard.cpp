@@ -26,6 +26,9 @@ namespace lastrivet::ui {
 
 namespace {
 
+/// The title of a list and its first row.
+constexpr int leastHeight = 72;
+
 enum class Which { All, ToCount, NotAsListed, Late };
 
 } // namespace
@@ -67,6 +70,7 @@ void DeliveryBoard::build()
         flow->addWidget(part);
     head().addWidget(bar);
     head().addWidget(m_words);
+    m_waitsHere->setMinimumHeight(leastHeight);
     aside().addWidget(m_waitsHere);
     aside().addWidget(m_waits);
     stack().addWidget(m_claim);

@@ -13,6 +13,13 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+/// Lines that are longer are hard to read.
+constexpr int longestLine = 560;
+
+} // namespace
+
 HoursPanel::HoursPanel(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_figures{}
@@ -35,6 +42,7 @@ HoursPanel::HoursPanel(const Theme &theme, QWidget *parent)
     }
     lines->addWidget(m_bars, 0, 3, 4, 1);
     m_forecast->setWordWrap(true);
+    m_forecast->setMaximumWidth(longestLine);
     m_more->setProperty("flat", true);
     lines->addWidget(m_forecast, 4, 0, 1, 4);
     lines->addWidget(m_more, 4, 4);

@@ -87,10 +87,10 @@ void RecordLine::keyPressEvent(QKeyEvent *event)
         return;
     }
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    const bool isOffering = m_completer->popup()->isVisible();
-    if (isEnter && isOffering && !m_completer->popup()->currentIndex().isValid()) {
+    if (isEnter && m_completer->popup()->isVisible()) {
+        const QModelIndex current = m_completer->popup()->currentIndex();
         m_completer->popup()->hide();
-        settle();
+        current.isValid() ? take(current.row()) : settle();
         return;
     }
     if (event->key() == Qt::Key_Escape && isModified()) {

@@ -79,9 +79,10 @@ TEST_CASE("Steps without headings get their columns by hand and their part from 
     dialog.setWithin(workshop.rudder);
     dialog.setText(QStringLiteral("Drill the spar\t2h15\t14.03.2026\nRivet the spar\t90\t\n"));
     // No heading is known, so the first row is a step.
+    CHECK(dialog.summary().contains(QStringLiteral("No column fills “Title”")));
+    dialog.columns().choose(0, QStringLiteral("title"));
     CHECK(dialog.rows().rowCount() == 2);
     CHECK(dialog.rows().index(0, ui::ListRows::RowColumn).data().toString() == QStringLiteral("1"));
-    dialog.columns().choose(0, QStringLiteral("title"));
     dialog.columns().choose(1, QStringLiteral("estimate_minutes"));
     dialog.columns().choose(2, QStringLiteral("done_on"));
     CHECK(dialog.rows().countOf(Fate::Wrong) == 1);

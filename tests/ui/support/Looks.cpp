@@ -109,7 +109,8 @@ QStringList beyondTheTabulator(QWidget &place)
             left.insert(widget);
     }
     QStringList found;
-    for (qsizetype steps = 3 * left.size() + 3; steps > 0 && !left.isEmpty(); --steps) {
+    // The rail and the bars of the window are on the way, too.
+    for (qsizetype steps = 3 * left.size() + 60; steps > 0 && !left.isEmpty(); --steps) {
         QWidget *before = QApplication::focusWidget();
         if (!before)
             break;
