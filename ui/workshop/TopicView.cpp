@@ -22,6 +22,7 @@ TopicView::TopicView(const Topic &topic, UnitSystem units,
     m_column = new QVBoxLayout(content);
     m_column->setContentsMargins(0, 0, 12, 12);
     m_column->setSpacing(8);
+    setWidget(content);
     if (topic.sums) {
         for (const Sum &sum : topic.sums())
             addSum(sum);
@@ -29,7 +30,6 @@ TopicView::TopicView(const Topic &topic, UnitSystem units,
     for (const auto name : topic.tables)
         addTable(name);
     m_column->addStretch(1);
-    setWidget(content);
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::NoFocus);
