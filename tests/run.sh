@@ -2,9 +2,8 @@
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
-# Builds and runs all tests: those of the core and of the terminal program under the address and
-# undefined-behaviour sanitizers, then the desktop's and the faults. With QUICK=1 all of them
-# without sanitizers. Ends with CTest's summary.
+# Builds and runs all tests. With SANITIZED=1 those of the core run under the address and
+# undefined-behaviour sanitizers, which takes as long again. Ends with CTest's summary.
 
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
@@ -16,7 +15,7 @@ run_tests() {
 }
 
 install_missing build run test
-if [ "${QUICK:-0}" = 1 ]; then
+if [ "${SANITIZED:-0}" != 1 ]; then
     build_preset dev
     run_tests dev
     exit
