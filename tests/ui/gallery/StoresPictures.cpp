@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/ui/StoresGallery.h"
+#include "tests/ui/gallery/StoresPictures.h"
 
 #include "ui/convert/QtText.h"
 #include "ui/lists/ListDialog.h"
