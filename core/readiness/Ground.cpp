@@ -172,10 +172,6 @@ void Ground::findInner()
             }
         }
         std::sort(outer.inner.begin(), outer.inner.end());
-        for (const std::size_t k : outer.inner)
-            outer.inner_closing_steps.insert(outer.inner_closing_steps.end(),
-                                             closings[k].closing_steps.begin(),
-                                             closings[k].closing_steps.end());
     }
 }
 

@@ -26,7 +26,6 @@ struct ClosingGround {
     std::vector<const HoldPoint *> hold_points;
     std::vector<const Check *> checks;
     std::vector<const Step *> closing_steps;
-    std::vector<const Step *> inner_closing_steps;
     std::vector<const Media *> media;
     bool hasDocument = false;
 };

@@ -54,6 +54,12 @@ bool Judgement::reaches(Id<Component> part) const
     return place && holds(here().reach, *place);
 }
 
+bool Judgement::closesInner(const Step &step) const
+{
+    const auto closed = m_ground.closingIndex(step.closes);
+    return closed && std::binary_search(here().inner.begin(), here().inner.end(), *closed);
+}
+
 std::vector<Place> Judgement::placesAbove() const
 {
     std::vector<Place> places;

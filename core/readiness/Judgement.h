@@ -43,6 +43,8 @@ public:
     }
 
     bool reaches(Id<Component> part) const;
+    /// True when a step closes one of the boxes inside.
+    bool closesInner(const Step &step) const;
     /// Calls `body` with every entry filed in the reach.
     template <class Entry, class Body>
     void forEachIn(const ByPlace<Entry> &filed, Body &&body) const

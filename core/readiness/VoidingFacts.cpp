@@ -124,11 +124,7 @@ private:
     }
 
     /// Closing a box inside is what the signature was for.
-    bool closesInner(const Step *step) const
-    {
-        const auto &steps = m_judgement.here().inner_closing_steps;
-        return step && std::find(steps.begin(), steps.end(), step) != steps.end();
-    }
+    bool closesInner(const Step *step) const { return step && m_judgement.closesInner(*step); }
 
     /// The inspector asked for it.
     bool isOwnFinding(const Squawk &squawk) const

@@ -2,25 +2,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/rules/Rules.h"
 
-#include <algorithm>
 #include <unordered_set>
 
 namespace lastrivet::readiness::rules {
 
 namespace {
 
-bool contains(const std::vector<const Step *> &steps, const Step &step)
-{
-    return std::find(steps.begin(), steps.end(), &step) != steps.end();
-}
-
 /// Not done, not dropped, and neither the closing itself nor the closing of a box inside.
 bool isLeft(const Judgement &judgement, const Step &step)
 {
     return !judgement.counts(step.done_on) && !judgement.counts(step.dropped_on) &&
            judgement.exists(step) && judgement.concerns(step) &&
-           step.closes != judgement.closing().id &&
-           !contains(judgement.here().inner_closing_steps, step);
+           step.closes != judgement.closing().id && !judgement.closesInner(step);
 }
 
 /// Every step before a closing step that is there and not dropped; withdrawn ones and those not yet
