@@ -68,7 +68,7 @@ std::vector<SameSerialNumber> sameSerialNumbers(const Records &records);
 
 /// "builder's name", "model", "serial number", "registration".
 Message inWords(Said what);
-/// "The model is written “LX2” there, and “LX-3” in the project's facts".
+/// What the paper says, and what the project's facts say.
 Message sentence(const Disagreement &disagreement);
 
 } // namespace lastrivet::certificate

@@ -12,10 +12,10 @@ namespace lastrivet::certificate {
 
 /// How far a document on the way to the certificate has come.
 enum class PaperState {
-    Missing,  ///< nobody asked for it
-    Asked,    ///< asked for, not here yet
-    Here,     ///< received
-    Expired,  ///< received, and no longer valid
+    Missing, ///< nobody asked for it
+    Asked,   ///< asked for, not here yet
+    Here,    ///< received
+    Expired, ///< received, and no longer valid
 };
 
 /// A document of the country, or one that the builder added, with the record of it.
@@ -44,7 +44,8 @@ std::vector<Paper> papers(const Records &records, const Profile &profile, Moment
 /// Required documents that are not here, in the same order.
 std::vector<Paper> missingPapers(const Records &records, const Profile &profile, Moment asOf);
 
-/// "not here", "asked for on 3 Mar 2026", "here since …", "expired on …": the state with its day.
+/// "not here", "asked for on 3 Mar 2026", "here since …", "expired after …": the state with its
+/// day.
 Message inWords(const Paper &paper, const Records &records);
 /// "required", "expected", "in some cases", "for resale".
 Message inWords(Need need);

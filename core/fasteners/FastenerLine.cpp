@@ -3,6 +3,7 @@
 #include "core/fasteners/FastenerLine.h"
 
 #include "core/base/Trimmed.h"
+#include "core/base/TypedNumber.h"
 #include "core/fasteners/SpokenWords.h"
 #include "core/fasteners/TorqueProposal.h"
 #include "core/fasteners/TorqueUnits.h"
@@ -10,7 +11,6 @@
 #include <algorithm>
 #include <charconv>
 #include <optional>
-#include <vector>
 
 namespace lastrivet::fasteners {
 
@@ -25,40 +25,18 @@ struct Spoken {
     bool has_limits = false;
 };
 
-/// Takes a number off the front; what is behind it stays, without spaces.
-std::optional<double> takeNumber(std::string_view &text)
-{
-    double number = 0;
-    const auto [end, error] =
-        std::from_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed);
-    if (error != std::errc{})
-        return std::nullopt;
-    text.remove_prefix(std::size_t(end - text.data()));
-    text = trimmed(text);
-    return number;
-}
-
 /// "50-70 in-lb", "50 to 70 N-m": with a unit, since a thread looks the same without.
 bool takeLimits(Spoken &spoken, std::string_view chunk)
 {
-    const auto least = takeNumber(chunk);
-    if (!least)
+    const auto range = takeRange(chunk);
+    const auto unit = range ? torqueUnitSaid(chunk) : std::nullopt;
+    if (!unit)
         return false;
-    for (const std::string_view between : {"-", "–", "to ", "bis ", "à "}) {
-        if (!chunk.starts_with(between))
-            continue;
-        auto rest = trimmed(chunk.substr(between.size()));
-        const auto most = takeNumber(rest);
-        const auto unit = most ? torqueUnitSaid(rest) : std::nullopt;
-        if (!unit)
-            return false;
-        spoken.fastener.torque_min = *least;
-        spoken.fastener.torque_max = *most;
-        spoken.fastener.torque_unit = *unit;
-        spoken.has_limits = true;
-        return true;
-    }
-    return false;
+    spoken.fastener.torque_min = range->first;
+    spoken.fastener.torque_max = range->second;
+    spoken.fastener.torque_unit = *unit;
+    spoken.has_limits = true;
+    return true;
 }
 
 bool takeDrag(Spoken &spoken, std::string_view chunk)
@@ -144,18 +122,6 @@ std::optional<Message> takePlace(Fastener &fastener, std::string_view chunk)
     return std::nullopt;
 }
 
-std::vector<std::string_view> chunks(std::string_view line)
-{
-    std::vector<std::string_view> found;
-    while (!line.empty()) {
-        const auto end = std::min(line.find(','), line.size());
-        if (const auto chunk = trimmed(line.substr(0, end)); !chunk.empty())
-            found.push_back(chunk);
-        line.remove_prefix(std::min(end + 1, line.size()));
-    }
-    return found;
-}
-
 std::optional<Message> addLimits(Spoken &spoken)
 {
     Fastener &fastener = spoken.fastener;
@@ -178,7 +144,7 @@ std::optional<Message> addLimits(Spoken &spoken)
 
 Result<Fastener, Message> readFastenerLine(std::string_view line)
 {
-    const auto parts = chunks(line);
+    const auto parts = partsOfLine(line);
     if (parts.empty())
         return Message{"Say where the fastener is.", {}};
     Spoken spoken;

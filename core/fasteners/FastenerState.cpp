@@ -3,18 +3,13 @@
 #include "core/fasteners/FastenerState.h"
 
 #include "core/readiness/Limits.h"
+#include "core/records/LockedByHand.h"
 
 #include <algorithm>
 
 namespace lastrivet::fasteners {
 
 namespace {
-
-bool isLockedByHand(Locking locking)
-{
-    return locking == Locking::SplitPin || locking == Locking::SafetyWire ||
-           locking == Locking::JamNut || locking == Locking::LockTab;
-}
 
 bool isOutside(const Fastener &fastener, Moment asOf)
 {
@@ -42,6 +37,14 @@ FastenerState stateOf(const Fastener &fastener, Moment asOf)
     if (isTorqued && !happened(fastener.marked_on, asOf))
         return FastenerState::ToSeal;
     return FastenerState::Done;
+}
+
+std::pair<std::optional<double>, std::optional<double>> limitsOnWrench(const Fastener &fastener)
+{
+    const auto shown = [&](std::optional<double> limit) {
+        return limit ? std::optional(*limit + fastener.torque_drag.value_or(0)) : std::nullopt;
+    };
+    return {shown(fastener.torque_min), shown(fastener.torque_max)};
 }
 
 std::vector<const Fastener *> fingerTight(const Records &records, Moment asOf)

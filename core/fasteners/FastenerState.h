@@ -4,6 +4,8 @@
 
 #include "core/records/Records.h"
 
+#include <optional>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::fasteners {
@@ -20,6 +22,9 @@ enum class FastenerState {
 };
 
 FastenerState stateOf(const Fastener &fastener, Moment asOf);
+
+/// The torque that the wrench is to show, least and most: the limits with the drag added.
+std::pair<std::optional<double>, std::optional<double>> limitsOnWrench(const Fastener &fastener);
 
 /// The live fasteners that are finger-tight, those longest fitted first.
 std::vector<const Fastener *> fingerTight(const Records &records, Moment asOf);

@@ -2,11 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/fasteners/TorqueUnits.h"
 
+#include "core/workshop/Quantities.h"
+
 namespace lastrivet::fasteners {
 
 namespace {
 
-constexpr double newtonMetresPerInchPound = 4.4482216152605 * 0.0254;
 constexpr double inchPoundsPerFootPound = 12;
 
 double inchPoundsIn(TorqueUnit unit)
@@ -17,7 +18,7 @@ double inchPoundsIn(TorqueUnit unit)
     case TorqueUnit::FootPounds:
         return inchPoundsPerFootPound;
     case TorqueUnit::NewtonMetres:
-        return 1 / newtonMetresPerInchPound;
+        return 1 / workshop::newtonMetresOfInchPound;
     }
     return 1;
 }

@@ -3,25 +3,14 @@
 #include "core/measuring/MeasurementLine.h"
 
 #include "core/base/Trimmed.h"
+#include "core/base/TypedNumber.h"
 
-#include <charconv>
 #include <fmt/format.h>
-#include <optional>
+#include <utility>
 
 namespace lastrivet::measuring {
 
 namespace {
-
-std::optional<double> takeNumber(std::string_view &text)
-{
-    double number = 0;
-    const auto [end, error] =
-        std::from_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed);
-    if (error != std::errc{})
-        return std::nullopt;
-    text = trimmed(text.substr(std::size_t(end - text.data())));
-    return number;
-}
 
 /// "< 5 ohm", "> 1.4 mm", "28-36 ohm", "-2 to 2 mm".
 bool takeLimits(Measurement &measurement, std::string_view text)
@@ -37,18 +26,13 @@ bool takeLimits(Measurement &measurement, std::string_view text)
         measurement.unit = text;
         return (measurement.*limit).has_value();
     }
-    const auto least = takeNumber(text);
-    for (const std::string_view between : {"-", "–", "to ", "bis ", "à "}) {
-        if (!least || !text.starts_with(between))
-            continue;
-        text = trimmed(text.substr(between.size()));
-        const auto most = takeNumber(text);
-        measurement.minimum = least;
-        measurement.maximum = most;
-        measurement.unit = text;
-        return most.has_value();
-    }
-    return false;
+    const auto range = takeRange(text);
+    if (!range)
+        return false;
+    measurement.minimum = range->first;
+    measurement.maximum = range->second;
+    measurement.unit = text;
+    return true;
 }
 
 } // namespace
@@ -56,11 +40,12 @@ bool takeLimits(Measurement &measurement, std::string_view text)
 Result<Measurement, Message> readMeasurementLine(std::string_view line)
 {
     const auto whole = trimmed(line);
-    const auto comma = whole.rfind(',');
+    const auto parts = partsOfLine(whole);
     Measurement measurement;
-    if (comma != std::string_view::npos &&
-        takeLimits(measurement, trimmed(whole.substr(comma + 1)))) {
-        measurement.what = trimmed(whole.substr(0, comma));
+    if ((parts.size() > 1 || whole.starts_with(',')) && !parts.empty() &&
+        takeLimits(measurement, parts.back())) {
+        const auto end = std::size_t(parts.back().data() - whole.data());
+        measurement.what = trimmed(whole.substr(0, whole.find_last_of(',', end)));
     } else {
         measurement = {};
         measurement.what = whole;

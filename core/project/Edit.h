@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Error.h"
 #include "core/base/Moment.h"
 #include "core/profiles/Profile.h"
 #include "core/records/Records.h"
@@ -22,6 +23,8 @@ public:
     /// The records with this edit's changes so far.
     virtual const Records &records() const = 0;
     virtual const Profile &profile() const = 0;
+    /// The project goes by this profile from now on, and keeps it as its copy.
+    virtual void useProfile(const Profile &profile) = 0;
     /// Local workshop time, to the minute.
     virtual Moment now() const = 0;
     Moment today() const { return now().dayOnly(); }
@@ -40,10 +43,14 @@ public:
     }
     void put(const ProjectFacts &facts) { putAny(RecordType::Project, &facts); }
 
-    /// Changes an existing record: `body` gets a copy, which is then stored.
+    /// Changes an existing record: `body` gets a copy, which is then stored. Throws a `Fault` when
+    /// the record is gone, which an undo may have done while somebody was asked about it.
     template <class Record, class Body> void update(Id<Record> id, Body &&body)
     {
-        Record copy = *records().find(id);
+        const Record *found = records().find(id);
+        if (!found)
+            throw Fault("What was to be changed is not there any more.");
+        Record copy = *found;
         body(copy);
         putAny(Record::type, &copy);
     }

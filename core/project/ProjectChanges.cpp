@@ -51,7 +51,10 @@ Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view l
     if (m_records != before)
         throw std::logic_error("a change was made within a change");
     const auto touched = edit.touched();
-    if (auto wrong = violations(edit.records(), edit.profile(), touched); !wrong.empty())
+    // Other rules may be broken by what nobody touched.
+    auto wrong = edit.newProfile() ? violations(edit.records(), edit.profile())
+                                   : violations(edit.records(), edit.profile(), touched);
+    if (!wrong.empty())
         return Refusal{std::move(wrong), {}};
     Plan plan{kind, std::string(label), {}, touched.size(), {}, &edit.records()};
     plan.write = [&]() -> std::optional<Refusal> {

@@ -23,8 +23,7 @@ public:
     std::int64_t newId() override;
     void putAny(RecordType type, const void *record) override;
 
-    /// The project goes by this profile from now on, and keeps it as its copy.
-    void useProfile(const Profile &profile);
+    void useProfile(const Profile &profile) override;
     /// The profile that was put; null while the project keeps its own.
     const Profile *newProfile() const { return m_newProfile ? &*m_newProfile : nullptr; }
     /// The records that are not as they were, each once, in order.

@@ -2,17 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Census.h"
 
+#include "core/records/LockedByHand.h"
+
 #include <vector>
 
 namespace lastrivet::readiness {
 
 namespace {
-
-bool isLockedByHand(Locking locking)
-{
-    return locking == Locking::SplitPin || locking == Locking::SafetyWire ||
-           locking == Locking::JamNut || locking == Locking::LockTab;
-}
 
 /// The parts above `parts`, by id.
 IdSet<Component> ancestorsOf(const Records &records, const IdSet<Component> &parts)

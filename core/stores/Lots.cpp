@@ -27,7 +27,9 @@ bool isNewer(const MaterialUse &a, const MaterialUse &b)
     return sortsBefore(*b.used_on, *a.used_on);
 }
 
-IdSet<Closing> closingsHeldBy(Id<MaterialUse> use, const readiness::Answer &answer)
+/// An answer may be older than the records: a closing that is gone since holds nothing.
+IdSet<Closing> closingsHeldBy(Id<MaterialUse> use, const Records &records,
+                              const readiness::Answer &answer)
 {
     const RecordRef record{RecordType::MaterialUse, use.value()};
     IdSet<Closing> held;
@@ -38,7 +40,7 @@ IdSet<Closing> closingsHeldBy(Id<MaterialUse> use, const readiness::Answer &answ
             });
         const bool isOpen = closing.state != readiness::State::Closed &&
                             closing.state != readiness::State::ClosedEarly;
-        if (isHeld && isOpen)
+        if (isHeld && isOpen && records.findLive(closing.id))
             held.push_back(closing.id);
     }
     return held;
@@ -88,7 +90,7 @@ std::vector<HeldByCure> running(const Records &records, const readiness::Answer 
         if (use.withdrawn_on || !happened(use.used_on, now))
             continue;
         if (const auto cure = cureOf(use, now); cure.is_running)
-            found.push_back({cure, closingsHeldBy(use.id, answer)});
+            found.push_back({cure, closingsHeldBy(use.id, records, answer)});
     }
     std::stable_sort(found.begin(), found.end(), [](const HeldByCure &a, const HeldByCure &b) {
         // What ends beyond the calendar is done last.

@@ -90,8 +90,9 @@ struct Today {
     Hours hours;
 };
 
-/// How the closings stand, and all that the first page says; made from an answer to these records.
+/// How the closings stand, of an answer to these records.
 Tally tally(const Records &records, const readiness::Answer &answer);
+/// All that the first page says, of an answer to these records.
 Today today(const Records &records, const readiness::Answer &answer);
 
 /// The first page in one sentence or two: how many closings must stay open, and against how many

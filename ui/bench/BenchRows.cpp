@@ -2,14 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench/BenchRows.h"
 
+#include "core/fasteners/FastenerState.h"
 #include "core/project/acts/BenchActs.h"
 #include "core/readiness/Sentences.h"
 #include "ui/convert/FieldText.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QStringList>
 
 namespace lastrivet::ui {
@@ -36,11 +37,6 @@ QString actWords(acts::FastenerAct act)
     return {};
 }
 
-QString number(double value)
-{
-    return QLocale().toString(value, 'g', 6);
-}
-
 /// What is known of it so far: limits, value, locking.
 QString fastenerDetail(const Fastener &fastener)
 {
@@ -48,7 +44,7 @@ QString fastenerDetail(const Fastener &fastener)
     if (const QString limits = torqueWords(fastener); !limits.isEmpty())
         words << limits;
     if (fastener.torque_value)
-        words << tr("torqued: %1").arg(number(*fastener.torque_value));
+        words << tr("torqued: %1").arg(numberText(*fastener.torque_value));
     if (fastener.locking != Locking::None)
         words << (fastener.locked_on ? tr("%1: locked") : QStringLiteral("%1"))
                      .arg(plainWord(word(fastener.locking)));
@@ -57,16 +53,17 @@ QString fastenerDetail(const Fastener &fastener)
 
 } // namespace
 
+/// What the wrench is to show, so the drag is in it.
 QString torqueWords(const Fastener &fastener)
 {
     const QString unit = toQt(word(fastener.torque_unit));
-    if (fastener.torque_min && fastener.torque_max)
-        return tr("%1 to %2 %3")
-            .arg(number(*fastener.torque_min), number(*fastener.torque_max), unit);
-    if (fastener.torque_min)
-        return tr("at least %1 %2").arg(number(*fastener.torque_min), unit);
-    if (fastener.torque_max)
-        return tr("at most %1 %2").arg(number(*fastener.torque_max), unit);
+    const auto [least, most] = fasteners::limitsOnWrench(fastener);
+    if (least && most)
+        return tr("%1 to %2 %3").arg(numberText(*least), numberText(*most), unit);
+    if (least)
+        return tr("at least %1 %2").arg(numberText(*least), unit);
+    if (most)
+        return tr("at most %1 %2").arg(numberText(*most), unit);
     return {};
 }
 

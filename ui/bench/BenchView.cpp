@@ -11,7 +11,9 @@
 #include "ui/bench/BenchClock.h"
 #include "ui/bench/BenchPartChooser.h"
 #include "ui/bench/BenchRows.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
+#include "ui/parts/SectionTexts.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/RecordNames.h"
@@ -21,7 +23,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
-#include <QLocale>
 #include <QPushButton>
 #include <QStackedWidget>
 
@@ -155,12 +156,11 @@ void BenchView::askTorque(const Fastener &fastener)
         .textMissing = tr("What did the wrench say?"),
     };
     m_torque->ask(question, [this, id = fastener.id, place](const ActLine::Answer &answer) {
-        bool isNumber = false;
-        const double value = QLocale().toDouble(answer.text, &isNumber);
-        if (!isNumber || value <= 0) {
-            m_session.complain(tr("“%1” is no torque.").arg(answer.text));
+        if (const QString why = texts::whyNotTorque(answer.text); !why.isEmpty()) {
+            m_session.complain(why);
             return false;
         }
+        const double value = *readNumber(answer.text);
         return m_session.change(tr("Torqued: %1").arg(place), [&](Edit &edit) {
             acts::torqueFastener(edit, id, edit.today(), value);
         });

@@ -4,6 +4,7 @@
 
 #include "core/readiness/Names.h"
 #include "ui/convert/MoneyText.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
@@ -74,7 +75,7 @@ struct InText {
     }
     QString operator()(double value) const
     {
-        return QLocale().toString(value, 'g', QLocale::FloatingPointShortest);
+        return numberText(value, QLocale::FloatingPointShortest);
     }
     QString operator()(std::string_view value) const
     {

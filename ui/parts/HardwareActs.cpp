@@ -3,18 +3,22 @@
 #include "ui/parts/HardwareActs.h"
 
 #include "core/fasteners/FastenerLine.h"
+#include "core/fasteners/FastenerState.h"
 #include "core/fasteners/TorqueProposal.h"
 #include "core/measuring/MeasurementLine.h"
 #include "core/project/acts/BenchActs.h"
+#include "core/records/LockedByHand.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/parts/MeasurementPanel.h"
+#include "ui/parts/SectionTexts.h"
 #include "ui/parts/TorquePanel.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/ActLine.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
+#include <algorithm>
 #include <array>
 
 namespace lastrivet::ui::sections {
@@ -26,18 +30,6 @@ using Ids = std::vector<std::int64_t>;
 QString tr(const char *text, int count = -1)
 {
     return QCoreApplication::translate("HardwareActs", text, nullptr, count);
-}
-
-QString number(double value)
-{
-    return QLocale().toString(value, 'g', 6);
-}
-
-std::optional<double> readNumber(const QString &text)
-{
-    bool isNumber = false;
-    const double value = QLocale().toDouble(text, &isNumber);
-    return isNumber ? std::optional(value) : std::nullopt;
 }
 
 /// The place of one, or how many lines they are.
@@ -55,7 +47,7 @@ void doAll(Session &session, const Ids &ids, const char *label, Needs needs, Doi
     std::vector<Id<Fastener>> open;
     for (const std::int64_t id : ids) {
         const Id<Fastener> fastener{id};
-        if (needs(*records->find(fastener)))
+        if (const Fastener *found = records->findLive(fastener); found && needs(*found))
             open.push_back(fastener);
     }
     if (open.empty())
@@ -78,7 +70,9 @@ void seal(Session &session, ActLine &, const Ids &ids)
 {
     doAll(
         session, ids, QT_TRANSLATE_NOOP("HardwareActs", "%1: sealed"),
-        [](const Fastener &fastener) { return fastener.torqued_on && !fastener.marked_on; },
+        [](const Fastener &fastener) {
+            return fastener.torqued_on && !fastener.marked_on && !fastener.removed_on;
+        },
         acts::markFastener);
 }
 
@@ -86,18 +80,21 @@ void lock(Session &session, ActLine &, const Ids &ids)
 {
     doAll(
         session, ids, QT_TRANSLATE_NOOP("HardwareActs", "%1: locked"),
-        [](const Fastener &fastener) { return fastener.fitted_on && !fastener.locked_on; },
+        [](const Fastener &fastener) {
+            return isLockedByHand(fastener.locking) && fastener.fitted_on && !fastener.locked_on &&
+                   !fastener.removed_on;
+        },
         acts::lockFastener);
 }
 
-/// "56 to 76 in-lb, drag included"
+/// "Torque on the wrench, 56 to 76 in-lb": the drag is in it.
 QString limitsOnWrench(const Fastener &fastener)
 {
-    const double drag = fastener.torque_drag.value_or(0);
+    const auto [least, most] = fasteners::limitsOnWrench(fastener);
     const QString unit = toQt(word(fastener.torque_unit));
-    if (fastener.torque_min && fastener.torque_max)
+    if (least && most)
         return tr("Torque on the wrench, %1 to %2 %3")
-            .arg(number(*fastener.torque_min + drag), number(*fastener.torque_max + drag), unit);
+            .arg(numberText(*least), numberText(*most), unit);
     return tr("Torque on the wrench, %1").arg(unit);
 }
 
@@ -117,11 +114,11 @@ Id<Tool> lastWrench(const Records &records)
 bool writeTorques(Session &session, const std::vector<Id<Fastener>> &fasteners,
                   const ActLine::Answer &answer)
 {
-    const auto value = readNumber(answer.text);
-    if (!value || *value <= 0) {
-        session.complain(tr("“%1” is no torque.").arg(answer.text));
+    if (const QString why = texts::whyNotTorque(answer.text); !why.isEmpty()) {
+        session.complain(why);
         return false;
     }
+    const double value = *readNumber(answer.text);
     const QString name = nameOf(*session.records(), fasteners);
     return session.change(tr("%1: torqued").arg(name), [&](Edit &edit) {
         for (const Id<Fastener> fastener : fasteners) {
@@ -131,21 +128,37 @@ bool writeTorques(Session &session, const std::vector<Id<Fastener>> &fasteners,
                 if (answer.tool)
                     changed.tool_id = answer.tool;
             });
-            acts::torqueFastener(edit, fastener, edit.today(), *value);
+            acts::torqueFastener(edit, fastener, edit.today(), value);
         }
     });
+}
+
+bool isTorquedAlike(const Fastener &a, const Fastener &b)
+{
+    return a.torque_unit == b.torque_unit && a.torque_min == b.torque_min &&
+           a.torque_max == b.torque_max && a.torque_drag == b.torque_drag;
 }
 
 void torque(Session &session, ActLine &ask, const Ids &ids)
 {
     const auto records = session.records();
-    const Fastener &first = *records->find(Id<Fastener>{ids.front()});
     std::vector<Id<Fastener>> chosen;
-    for (const std::int64_t id : ids)
-        chosen.push_back(Id<Fastener>{id});
-    const QString words =
-        ids.size() == 1 ? toQt(first.place)
-                        : tr("%n lines of fasteners, all to the same torque", int(ids.size()));
+    for (const std::int64_t id : ids) {
+        const Fastener *fastener = records->findLive(Id<Fastener>{id});
+        if (fastener && !fastener->removed_on)
+            chosen.push_back(fastener->id);
+    }
+    if (chosen.empty())
+        return;
+    const Fastener &first = *records->find(chosen.front());
+    if (!std::ranges::all_of(
+            chosen, [&](Id<Fastener> id) { return isTorquedAlike(first, *records->find(id)); })) {
+        session.complain(tr("The chosen lines have different limits; torque each by itself."));
+        return;
+    }
+    const QString words = chosen.size() == 1 ? toQt(first.place)
+                                             : tr("%n lines of fasteners, all to the same torque",
+                                                  int(chosen.size()));
     const Id<Tool> tool = records->findLive(first.tool_id) ? first.tool_id : lastWrench(*records);
     ask.ask({.words = words,
              .confirm = tr("Torqued"),
@@ -186,13 +199,14 @@ void measureAgain(Session &session, ActLine &ask, std::int64_t id)
         [&session, before, what = toQt(record.what)](const ActLine::Answer &answer) {
             const auto value = readNumber(answer.text);
             if (!value) {
-                session.complain(tr("“%1” is no number.").arg(answer.text));
+                session.complain(inWords(value.reason()));
                 return false;
             }
-            return session.change(tr("%1: measured again").arg(what), [&](Edit &edit) {
-                Measurement again = *edit.records().find(before);
+            const Measurement *last = session.records()->findLive(before);
+            return last && session.change(tr("%1: measured again").arg(what), [&](Edit &edit) {
+                Measurement again = *last;
                 again.id = {};
-                again.value = value;
+                again.value = *value;
                 again.measured_on = answer.day;
                 again.tool_id = answer.tool;
                 again.planned_on.reset();

@@ -5,11 +5,11 @@
 #include "core/fasteners/FastenerState.h"
 #include "core/measuring/Series.h"
 #include "ui/convert/FieldText.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 // Fasteners and measurements of a part.
 namespace lastrivet::ui::texts {
@@ -21,33 +21,21 @@ template <class Record> const Record &find(const Session &session, std::int64_t 
     return *session.records()->find(Id<Record>{id});
 }
 
-QString number(double value)
-{
-    return QLocale().toString(value, 'g', 6);
-}
-
 /// "20 to 25 in-lb", "at least 20", "at most 25".
 QString limits(const std::optional<double> &least, const std::optional<double> &most,
                const QString &unit)
 {
     QString words;
     if (least && most)
-        words = QCoreApplication::translate("Section", "%1 to %2").arg(number(*least), number(*most));
+        words = QCoreApplication::translate("Section", "%1 to %2")
+                    .arg(numberText(*least), numberText(*most));
     else if (least)
-        words = QCoreApplication::translate("Section", "at least %1").arg(number(*least));
+        words = QCoreApplication::translate("Section", "at least %1").arg(numberText(*least));
     else if (most)
-        words = QCoreApplication::translate("Section", "at most %1").arg(number(*most));
+        words = QCoreApplication::translate("Section", "at most %1").arg(numberText(*most));
     else
         return {};
     return unit.isEmpty() ? words : words + QLatin1Char(' ') + unit;
-}
-
-/// Empty optional: no number; empty text is told by `isEmpty`.
-std::optional<double> readNumber(const QString &text)
-{
-    bool isNumber = false;
-    const double value = QLocale().toDouble(text, &isNumber);
-    return isNumber ? std::optional(value) : std::nullopt;
 }
 
 void setDay(Edit &edit, std::int64_t id, std::optional<Moment> Fastener::*day, bool isSet)
@@ -65,9 +53,8 @@ QString fastenerPlace(const Session &session, std::int64_t id)
     const QString place = toQt(fastener.place);
     if (fastener.removed_on)
         return QCoreApplication::translate("Section", "%1 (removed)").arg(place);
-    return fastener.quantity == 1
-               ? place
-               : QStringLiteral("%1 × %2").arg(fastener.quantity).arg(place);
+    return fastener.quantity == 1 ? place
+                                  : QStringLiteral("%1 × %2").arg(fastener.quantity).arg(place);
 }
 
 QString fastenerHardware(const Session &session, std::int64_t id)
@@ -84,7 +71,7 @@ QString torqueLimits(const Session &session, std::int64_t id)
 QString torqueValue(const Session &session, std::int64_t id)
 {
     const auto &value = find<Fastener>(session, id).torque_value;
-    return value ? number(*value) : QString();
+    return value ? numberText(*value) : QString();
 }
 
 QString markedOn(const Session &session, std::int64_t id)
@@ -171,15 +158,27 @@ void tickLocked(Edit &edit, std::int64_t id, bool isSet)
     setDay(edit, id, &Fastener::locked_on, isSet);
 }
 
+QString whyNotTorque(const QString &text)
+{
+    const auto value = readNumber(text);
+    if (text.isEmpty() || (value && *value > 0))
+        return {};
+    return QCoreApplication::translate("HardwareActs", "“%1” is no torque.").arg(text);
+}
+
+QString whyNotTorqueOf(const Session &, std::int64_t, const QString &text)
+{
+    return whyNotTorque(text);
+}
+
 /// The value is of today unless a day is on record; without a value there is no day either.
 bool writeTorque(Edit &edit, std::int64_t id, const QString &text)
 {
-    const auto value = readNumber(text);
-    if (!value && !text.isEmpty())
+    if (!whyNotTorque(text).isEmpty())
         return false;
     edit.update(Id<Fastener>{id}, [&](Fastener &fastener) {
-        fastener.torque_value = value;
-        if (!value)
+        fastener.torque_value = text.isEmpty() ? std::nullopt : std::optional(*readNumber(text));
+        if (!fastener.torque_value)
             fastener.torqued_on.reset();
         else if (!fastener.torqued_on)
             fastener.torqued_on = edit.today();
@@ -201,7 +200,7 @@ QString measurementLimits(const Session &session, std::int64_t id)
 QString measurementValue(const Session &session, std::int64_t id)
 {
     const auto &value = find<Measurement>(session, id).value;
-    return value ? number(*value) : QString();
+    return value ? numberText(*value) : QString();
 }
 
 QString measuredOn(const Session &session, std::int64_t id)
@@ -242,8 +241,9 @@ Tone measurementTone(const Session &session, std::int64_t id)
         return Tone::Soon;
     case Inside:
         return measurement.minimum || measurement.maximum ? Tone::Settled : Tone::Plain;
-    case ToMeasure:
     case Repeated:
+        return Tone::Soon;
+    case ToMeasure:
         return Tone::Plain;
     }
     return Tone::Plain;
@@ -255,8 +255,8 @@ bool writeMeasurement(Edit &edit, std::int64_t id, const QString &text)
     if (!value && !text.isEmpty())
         return false;
     edit.update(Id<Measurement>{id}, [&](Measurement &measurement) {
-        measurement.value = value;
-        if (!value)
+        measurement.value = text.isEmpty() ? std::nullopt : std::optional(*value);
+        if (!measurement.value)
             measurement.measured_on.reset();
         else if (!measurement.measured_on)
             measurement.measured_on = edit.today();

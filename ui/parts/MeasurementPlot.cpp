@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/MeasurementPlot.h"
 
+#include "ui/convert/NumberText.h"
 #include "ui/shell/Theme.h"
 
-#include <QLocale>
 #include <QPainter>
 #include <QStringList>
 
@@ -15,11 +15,6 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr qreal dot = 4;
-
-QString number(double value)
-{
-    return QLocale().toString(value, 'g', 6);
-}
 
 } // namespace
 
@@ -42,7 +37,7 @@ void MeasurementPlot::show(std::vector<PlottedValue> values, std::optional<doubl
     QStringList told;
     std::vector<double> all;
     for (const PlottedValue &value : m_values) {
-        told << QStringLiteral("%1: %2 %3").arg(value.name, number(value.value), unit);
+        told << QStringLiteral("%1: %2 %3").arg(value.name, numberText(value.value), unit);
         all.push_back(value.value);
     }
     for (const auto &limit : {minimum, maximum}) {
@@ -65,7 +60,7 @@ QRectF MeasurementPlot::plot() const
     int left = 0;
     for (const auto &limit : {m_minimum, m_maximum}) {
         if (limit)
-            left = std::max(left, fontMetrics().horizontalAdvance(number(*limit)));
+            left = std::max(left, fontMetrics().horizontalAdvance(numberText(*limit)));
     }
     return QRectF(rect()).adjusted(left + 8, line / 2.0, -dot - 4, -line - 4);
 }
@@ -93,7 +88,7 @@ void MeasurementPlot::paintLimit(QPainter &painter, double limit) const
     const qreal line = fontMetrics().height();
     painter.setPen(colours.quietText);
     painter.drawText(QRectF(0, y - line / 2, plot().left() - 4, line),
-                     Qt::AlignRight | Qt::AlignVCenter, number(limit));
+                     Qt::AlignRight | Qt::AlignVCenter, numberText(limit));
 }
 
 /// A value outside is a diamond, one inside a dot: told by its shape, too.

@@ -4,12 +4,12 @@
 
 #include "core/project/acts/DeviationActs.h"
 #include "ui/convert/FieldText.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 // Deviations and bulletins: what is written to and by those who decide.
 namespace lastrivet::ui::texts {
@@ -68,14 +68,14 @@ QString deviationWeight(const Session &session, std::int64_t id)
     const Deviation &deviation = find<Deviation>(session, id);
     if (!deviation.weight_change)
         return {};
-    QString words = QLocale().toString(*deviation.weight_change, 'g', 6);
+    QString words = numberText(*deviation.weight_change);
     if (*deviation.weight_change > 0)
         words.prepend(QLatin1Char('+'));
     if (deviation.weight_unit)
         words += QLatin1Char(' ') + toQt(word(*deviation.weight_unit));
     if (!deviation.arm)
         return words;
-    QString arm = QLocale().toString(*deviation.arm, 'g', 6);
+    QString arm = numberText(*deviation.arm);
     if (deviation.arm_unit)
         arm += QLatin1Char(' ') + toQt(word(*deviation.arm_unit));
     return tr("%1 at %2").arg(words, arm);

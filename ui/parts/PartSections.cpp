@@ -20,8 +20,7 @@ namespace {
 
 constexpr std::array stepColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Step"), false, texts::stepTitle, texts::isStepDone,
-                  texts::tickStepOff, texts::writeStepTitle,
-                  QT_TRANSLATE_NOOP("Section", "done")},
+                  texts::tickStepOff, texts::writeStepTitle, QT_TRANSLATE_NOOP("Section", "done")},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Mark"), false, texts::stepMarkText},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Estimate"), true, texts::stepEstimate, nullptr,
                   nullptr, texts::writeStepEstimate},
@@ -50,8 +49,11 @@ constexpr std::array fastenerColumns{
                   .isNumber = false,
                   .text = texts::fastenerStands,
                   .tone = texts::fastenerTone},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "Torque"), true, texts::torqueValue, nullptr,
-                  nullptr, texts::writeTorque},
+    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Torque"),
+                  .isNumber = true,
+                  .text = texts::torqueValue,
+                  .write = texts::writeTorque,
+                  .whyNot = texts::whyNotTorqueOf},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Limits"), true, texts::torqueLimits},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Marked"), false, texts::markedOn, texts::isMarked,
                   texts::tickMarked, nullptr, QT_TRANSLATE_NOOP("Section", "marked")},

@@ -18,10 +18,13 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
 
+/// Wider where a language has a longer word for it.
 struct Width {
     int column;
     int pixels;
@@ -91,9 +94,11 @@ void PartTree::buildView()
     m_view->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_view->header()->setStretchLastSection(false);
     m_view->header()->setSectionResizeMode(PartTreeModel::PartColumn, QHeaderView::Stretch);
+    m_view->header()->ensurePolished();
     for (const Width &width : widths) {
         m_view->header()->setSectionResizeMode(width.column, QHeaderView::Interactive);
-        m_view->setColumnWidth(width.column, width.pixels);
+        m_view->setColumnWidth(
+            width.column, std::max(width.pixels, m_view->header()->sectionSizeHint(width.column)));
     }
 }
 

@@ -74,8 +74,9 @@ void SectionList::build()
     layout->addWidget(m_halves);
     connect(m_new, &QLineEdit::returnPressed, this, &SectionList::addNew);
     connect(m_drawn, &QPushButton::toggled, this, &SectionList::showPicture);
-    connect(m_picture, &StepPicture::chosen, this,
-            [this](qint64 step) { choose({RecordType::Step, step}); });
+    connect(m_picture, &StepPicture::chosen, this, [this](qint64 step) {
+        choose({RecordType::Step, step});
+    });
 }
 
 QWidget *SectionList::buildUpper()
@@ -214,6 +215,16 @@ void SectionList::setWhenEmpty(const QString &sentence)
     m_nothing->setText(sentence);
 }
 
+void SectionList::setCompleting(std::function<void(Edit &edit, std::int64_t id)> complete)
+{
+    m_complete = std::move(complete);
+}
+
+QWidget *SectionList::firstFocus()
+{
+    return m_model->rowCount() == 0 ? static_cast<QWidget *>(m_new) : m_view;
+}
+
 void SectionList::startNew()
 {
     m_new->setFocus(Qt::ShortcutFocusReason);
@@ -226,6 +237,11 @@ void SectionList::choose(RecordRef record)
         return;
     m_view->setCurrentIndex(m_model->index(row, 0));
     m_view->scrollTo(m_view->currentIndex());
+}
+
+bool SectionList::isListed(RecordRef record) const
+{
+    return m_model->rowOf(record) >= 0;
 }
 
 RecordRef SectionList::current() const
@@ -316,10 +332,14 @@ void SectionList::addNew()
     const QString where = m_part ? partName(*m_session.records(), m_part)
                                  : QCoreApplication::translate("Section", m_section->title);
     const QString label = tr("%1: %2 added").arg(where, toQt(words));
-    if (!m_session.change(label,
-                          [&](Edit &edit) { added = m_section->add(edit, m_part, words); }))
+    if (!m_session.change(label, [&](Edit &edit) {
+            added = m_section->add(edit, m_part, words);
+            if (m_complete)
+                m_complete(edit, added);
+        }))
         return;
     m_new->clear();
+    Q_EMIT recordAdded({m_section->type, added});
     choose({m_section->type, added});
 }
 

@@ -27,8 +27,8 @@ class SectionAside;
 class SectionModel;
 class StepPicture;
 
-/// The records of a part in one section: the list, what can be done with the chosen one, its fields,
-/// and a line for a new one.
+/// The records of a part in one section: the list, what can be done with the chosen one, its
+/// fields, and a line for a new one.
 class SectionList final : public QWidget {
     Q_OBJECT
 
@@ -38,6 +38,7 @@ public:
     /// No part stands for the whole aircraft.
     void show(const PartSection &section, Id<Component> part, bool isWithBelow);
     void choose(RecordRef record);
+    bool isListed(RecordRef record) const;
     /// Leaves out records that it does not hold for.
     void setFilter(std::function<bool(std::int64_t id)> filter);
     /// The chosen record; id 0 for none.
@@ -48,6 +49,10 @@ public:
     /// What stands where nothing is listed.
     void setWhenEmpty(const QString &sentence);
     /// Puts the cursor into the line for a new one.
+    /// What else a new record gets, within the same change: the shipment that is shown, say.
+    void setCompleting(std::function<void(Edit &edit, std::int64_t id)> complete);
+    /// The list, or where there is nothing in it the line for a new one.
+    QWidget *firstFocus();
     void startNew();
     void apply(const ChangeNotice &notice);
     void applyAnswer();
@@ -56,6 +61,7 @@ public:
 
 Q_SIGNALS:
     void currentChanged(lastrivet::RecordRef record);
+    void recordAdded(lastrivet::RecordRef record);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -95,6 +101,7 @@ private:
     StepPicture *m_picture;
     QStackedWidget *m_stack;
     QLabel *m_nothing;
+    std::function<void(Edit &edit, std::int64_t id)> m_complete;
     SectionActsBar *m_acts;
     QLineEdit *m_new;
     QPushButton *m_drawn;

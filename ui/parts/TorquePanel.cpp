@@ -3,16 +3,17 @@
 #include "ui/parts/TorquePanel.h"
 
 #include "core/fasteners/TorqueUnits.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/workshop/RuleWords.h"
 
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -22,9 +23,10 @@ namespace lastrivet::ui {
 
 namespace {
 
-QString number(double value)
+/// No wrench can be set finer.
+QString setting(double torque)
 {
-    return QLocale().toString(value, 'g', 4);
+    return numberText(torque, 4);
 }
 
 QString unitOf(const Fastener &fastener)
@@ -138,20 +140,21 @@ void TorquePanel::sayProposal(const Fastener &fastener)
     }
     const QString unit = unitOf(fastener);
     m_limits->setText(tr("%1: %2 to %3 %4, and never above %5 %4.")
-                          .arg(toQt(found->thread), number(found->least), number(found->most), unit,
-                               number(found->allowed)));
+                          .arg(toQt(found->thread), numberText(found->least),
+                               numberText(found->most), unit, numberText(found->allowed)));
     QStringList words;
     words << (found->drag > 0
                   ? tr("With the drag of %1 added: %2 to %3 %4.")
-                        .arg(number(found->drag), number(found->setLeast()),
-                             number(found->setMost()), unit)
+                        .arg(numberText(found->drag), numberText(found->setLeast()),
+                             numberText(found->setMost()), unit)
                   : tr("No drag on record: read it off the wrench while the nut runs down, and it "
                        "is added."));
     if (const QString warning = dragWarning(fastener); !warning.isEmpty())
         words << warning;
     m_drag->setText(words.join(QLatin1Char('\n')));
-    m_source->setText(tr("%1; %2. For clean, dry threads; the drawing of the maker comes first.")
-                          .arg(toQt(found->source.document), toQt(found->source.verified)));
+    m_source->setText(
+        tr("%1; %2. For clean, dry threads; the drawing of the maker comes first.")
+            .arg(toQt(found->source.document), verifiedWords(found->source.verified)));
 }
 
 /// A worn self-locking nut runs down too easily.
@@ -164,7 +167,7 @@ QString TorquePanel::dragWarning(const Fastener &fastener) const
     for (const auto &least : workshop::prevailingTorque(fastener.thread)) {
         if (drag < least.minimum && !least.source.isFromMemory())
             return tr("That is less than the %1 in-lb that %2 asks of a self-locking nut.")
-                .arg(number(least.minimum), toQt(least.source.document));
+                .arg(numberText(least.minimum), toQt(least.source.document));
     }
     return {};
 }
@@ -177,30 +180,28 @@ void TorquePanel::sayWrench(const Fastener &fastener)
     const auto most = fastener.torque_max ? fastener.torque_max
                       : m_proposal        ? std::optional(m_proposal->most)
                                           : std::nullopt;
-    bool isLever = false;
-    bool isExtension = true;
-    const double lever = QLocale().toDouble(m_lever->text(), &isLever);
-    const double extension = m_extension->text().trimmed().isEmpty()
-                                 ? 0
-                                 : QLocale().toDouble(m_extension->text(), &isExtension);
-    if (!isLever || !isExtension || !most) {
+    const auto lever = readNumber(m_lever->text());
+    const auto extension = m_extension->text().trimmed().isEmpty()
+                               ? Result<double, Message>(0.0)
+                               : readNumber(m_extension->text());
+    if (!lever || !extension || !most) {
         m_setting->setText(most ? tr("Lever and extension in the same unit, from the middle of the "
                                      "grip to the drive, and from there to the nut.")
                                 : tr("Without limits there is nothing to set."));
         return;
     }
     const double drag = fastener.torque_drag.value_or(0);
-    const auto upper = fasteners::wrenchFor(most.value(), drag, lever, extension);
+    const auto upper = fasteners::wrenchFor(*most, drag, *lever, *extension);
     if (!upper) {
         m_setting->setText(inWords(upper.reason()));
         return;
     }
-    const auto lower = least ? fasteners::wrenchFor(least.value(), drag, lever, extension) : upper;
+    const auto lower = least ? fasteners::wrenchFor(*least, drag, *lever, *extension) : upper;
     m_setting->setText(
         lower && *lower < *upper
             ? tr("Set the wrench to %1 to %2 %3.")
-                  .arg(number(*lower), number(*upper), unitOf(fastener))
-            : tr("Set the wrench to at most %1 %2.").arg(number(*upper), unitOf(fastener)));
+                  .arg(setting(*lower), setting(*upper), unitOf(fastener))
+            : tr("Set the wrench to at most %1 %2.").arg(setting(*upper), unitOf(fastener)));
 }
 
 void TorquePanel::take()

@@ -268,14 +268,17 @@ void MainWindow::exportFile()
 {
     const QString records = tr("Records (*.json)");
     const QString everything = tr("The whole project with its files (*.zip)");
-    QString chosen = records;
-    QString file = QFileDialog::getSaveFileName(
-        this, tr("Export records"), {}, records + QStringLiteral(";;") + everything, &chosen);
-    if (file.isEmpty())
-        return;
-    if (QFileInfo(file).suffix().isEmpty())
-        file += chosen == everything ? QStringLiteral(".zip") : QStringLiteral(".json");
-    tasks::exportTo(m_view->session(), file);
+    QFileDialog dialog(this, tr("Export records"));
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setNameFilters({records, everything});
+    // Added by the dialog, so that it asks before it writes over the very file.
+    dialog.setDefaultSuffix(QStringLiteral("json"));
+    connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString &chosen) {
+        dialog.setDefaultSuffix(chosen == everything ? QStringLiteral("zip")
+                                                     : QStringLiteral("json"));
+    });
+    if (dialog.exec() == QDialog::Accepted)
+        tasks::exportTo(m_view->session(), dialog.selectedFiles().front());
 }
 
 void MainWindow::mergeCopy()

@@ -7,6 +7,7 @@
 #include "core/stores/MoneyText.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/MoneyText.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/LongText.h"
@@ -70,10 +71,12 @@ public:
     bool isBeingTyped() const override { return m_line->isModified(); }
     void settle() override
     {
-        if (!m_line->isModified() || m_line->text().trimmed() == m_shown)
+        if (!m_line->isModified())
             return;
         m_line->setModified(false);
         const QString text = m_line->text().trimmed();
+        if (text == m_shown)
+            return;
         if (isMoney(m_field) && !text.isEmpty()) {
             settleMoney(text);
         } else if (m_field.type == FieldType::Text) {
@@ -96,9 +99,9 @@ private:
         const auto money = stores::readMoney(toStd(text), usual);
         if (!money || (!m_currency.empty() && money->currency != m_currency)) {
             m_line->setText(m_shown);
-            Q_EMIT refused(money ? tr("This is kept in %1; change its currency first.")
-                                       .arg(toQt(m_currency))
-                                 : inWords(money.reason()));
+            Q_EMIT refused(
+                money ? tr("This is kept in %1; change its currency first.").arg(toQt(m_currency))
+                      : inWords(money.reason()));
             return;
         }
         Q_EMIT committed([&field = m_field, money = *money](void *record) {
@@ -117,9 +120,8 @@ private:
             return day ? std::optional<Scalar>(*day) : std::nullopt;
         }
         if (m_field.type == FieldType::Real) {
-            bool isNumber = false;
-            const double value = QLocale().toDouble(text, &isNumber);
-            return isNumber ? std::optional<Scalar>(value) : std::nullopt;
+            const auto value = readNumber(text);
+            return value ? std::optional<Scalar>(*value) : std::nullopt;
         }
         return readWhole(text);
     }
@@ -240,8 +242,7 @@ public:
     {
         hold(this, m_line);
         connect(m_line, &RecordLine::chosenByPerson, this, [this](qint64 id) {
-            Q_EMIT committed(
-                assignScalar(m_field, id ? Scalar{std::int64_t(id)} : Scalar{}));
+            Q_EMIT committed(assignScalar(m_field, id ? Scalar{std::int64_t(id)} : Scalar{}));
         });
     }
 

@@ -10,10 +10,18 @@
 
 #include <QFormLayout>
 #include <QLabel>
+#include <QLineEdit>
 
 #include <algorithm>
 
 namespace lastrivet::ui {
+
+namespace {
+
+/// Letters of a line that can still be read.
+constexpr int leastLine = 16;
+
+} // namespace
 
 RecordForm::RecordForm(Session &session, RecordType type, const std::vector<Row> &rows,
                        QWidget *parent)
@@ -25,7 +33,7 @@ RecordForm::RecordForm(Session &session, RecordType type, const std::vector<Row>
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setHorizontalSpacing(12);
     layout->setVerticalSpacing(6);
-    layout->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    layout->setRowWrapPolicy(QFormLayout::WrapLongRows);
     layout->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     layout->setLabelAlignment(Qt::AlignLeft);
     for (const Row &row : rows)
@@ -42,13 +50,16 @@ void RecordForm::addRow(QFormLayout *layout, const Row &row)
     auto *label = new QLabel(title, this);
     label->setBuddy(editor);
     label->setMargin(4);
-    (editor->focusProxy() ? editor->focusProxy() : editor)->setAccessibleName(title);
+    QWidget *input = editor->focusProxy() ? editor->focusProxy() : editor;
+    input->setAccessibleName(title);
+    // Where there is no room for this beside the longest label, the line goes below its own.
+    if (qobject_cast<QLineEdit *>(input))
+        input->setMinimumWidth(fontMetrics().averageCharWidth() * leastLine);
     layout->addRow(label, editor);
     m_lines.push_back({field, editor});
-    connect(editor, &FieldEditor::committed, this,
-            [this, line = m_lines.back()](const FieldEditor::Assign &assign) {
-                commit(line, assign);
-            });
+    connect(
+        editor, &FieldEditor::committed, this,
+        [this, line = m_lines.back()](const FieldEditor::Assign &assign) { commit(line, assign); });
     connect(editor, &FieldEditor::refused, &m_session,
             qOverload<const QString &>(&Session::complain));
 }

@@ -43,11 +43,13 @@ QVariant FigureModel::data(const QModelIndex &index, int role) const
     case Qt::ToolTipRole:
         return row.cells.value(index.column());
     case Qt::TextAlignmentRole:
-        return int(Qt::AlignLeft | Qt::AlignVCenter);
+        return int(Qt::AlignLeft | Qt::AlignTop);
     case Qt::FontRole: {
         QFont font = QGuiApplication::font();
         font.setBold(row.isMain || row.isOwn);
         font.setItalic(row.isFromMemory);
+        // The last column says why the others are struck out.
+        font.setStrikeOut(row.isAside && index.column() + 1 < columnCount());
         return font;
     }
     case Qt::ForegroundRole:
@@ -65,7 +67,8 @@ QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int r
         return {};
     if (role == Qt::TextAlignmentRole)
         return int(Qt::AlignLeft | Qt::AlignVCenter);
-    return role == Qt::DisplayRole ? QVariant(m_table.heads.value(section)) : QVariant();
+    const bool isText = role == Qt::DisplayRole || role == Qt::ToolTipRole;
+    return isText ? QVariant(m_table.heads.value(section)) : QVariant();
 }
 
 } // namespace lastrivet::ui

@@ -4,19 +4,120 @@
 
 #include "ui/widgets/Density.h"
 
+#include <QApplication>
+#include <QFontMetrics>
 #include <QHeaderView>
+#include <QPainter>
+#include <QStyledItemDelegate>
 #include <QWheelEvent>
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr int besideText = 8;
+constexpr int overText = 6;
+constexpr int wrapping = int(Qt::AlignLeft | Qt::AlignTop) | int(Qt::TextWordWrap);
+
+/// Texts from the top of their row and a hairline below it, so that a number is never read against
+/// the source of its neighbour.
+class FigureDelegate final : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    void paint(QPainter *painter, const QStyleOptionViewItem &option,
+               const QModelIndex &index) const override
+    {
+        QStyleOptionViewItem cell = option;
+        initStyleOption(&cell, index);
+        const QString text = std::exchange(cell.text, QString());
+        const QStyle *style = cell.widget ? cell.widget->style() : QApplication::style();
+        style->drawControl(QStyle::CE_ItemViewItem, &cell, painter, cell.widget);
+        painter->save();
+        painter->setPen(cell.palette.color(QPalette::Mid));
+        painter->drawLine(cell.rect.bottomLeft(), cell.rect.bottomRight());
+        painter->setFont(cell.font);
+        painter->setPen(cell.palette.color(QPalette::Text));
+        painter->drawText(cell.rect.adjusted(besideText, overText, -besideText, 0), wrapping, text);
+        painter->restore();
+    }
+
+    QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override
+    {
+        QStyleOptionViewItem cell = option;
+        initStyleOption(&cell, index);
+        // Without a width of its own the text is asked for in one line.
+        const int room = option.rect.width() > 0 ? std::max(1, option.rect.width() - 2 * besideText)
+                                                 : QWIDGETSIZE_MAX;
+        const QRect text =
+            cell.fontMetrics.boundingRect(QRect(0, 0, room, QWIDGETSIZE_MAX), wrapping, cell.text);
+        return {text.width() + 2 * besideText, text.height() + 2 * overText};
+    }
+};
+
+/// What a column may get: at least its head and its longest word, at most all texts in one line.
+struct Wish {
+    int column = 0;
+    int least = 0;
+    int most = 0;
+    int width = 0;
+};
+
+int widestWord(const FigureModel &model, int column)
+{
+    int widest = 0;
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const QModelIndex index = model.index(row, column);
+        const QFontMetrics metrics(index.data(Qt::FontRole).value<QFont>());
+        for (const QString &word : index.data().toString().split(QLatin1Char(' ')))
+            widest = std::max(widest, metrics.horizontalAdvance(word));
+    }
+    return widest + 2 * besideText + 2;
+}
+
+/// Narrow columns keep what they need; the others share what is left by the length of their texts.
+void share(std::vector<Wish> &wishes, int room)
+{
+    std::ranges::sort(wishes, {}, &Wish::most);
+    int least = 0;
+    int most = 0;
+    for (const Wish &wish : wishes) {
+        least += wish.least;
+        most += wish.most;
+    }
+    auto wide = wishes.begin();
+    for (; wide != wishes.end(); ++wide) {
+        const int others = least - wide->least;
+        if (wide->most > std::min(room / int(wishes.end() - wide), room - others))
+            break;
+        wide->width = wide->most;
+        room -= wide->most;
+        least = others;
+        most -= wide->most;
+    }
+    int rest = room;
+    for (; wide != wishes.end(); ++wide) {
+        wide->width = room <= least ? std::max(0, room) * wide->least / least
+                                    : wide->least + (room - least) * (wide->most - wide->least) /
+                                                        std::max(1, most - least);
+        rest -= wide->width;
+    }
+    if (!wishes.empty())
+        wishes.back().width += std::max(0, rest);
+}
+
+} // namespace
 
 FigureView::FigureView(QWidget *parent)
     : QTableView(parent)
     , m_model(new FigureModel(this))
 {
     setModel(m_model);
+    setItemDelegate(new FigureDelegate(this));
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);
     setShowGrid(false);
@@ -51,32 +152,22 @@ QString FigureView::chosenSubject() const
     return row < 0 ? QString() : m_model->table().rows[std::size_t(row)].subject;
 }
 
-/// Narrow columns keep what they need; long texts share what is left, by their length.
 void FigureView::fit()
 {
     if (m_isFitting)
         return;
     m_isFitting = true;
-    std::vector<std::pair<int, int>> wants;
-    int total = 0;
+    std::vector<Wish> wishes;
     for (int column = 0; column < m_model->columnCount(); ++column) {
         if (isColumnHidden(column))
             continue;
-        const int want =
-            std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column)) + 12;
-        wants.emplace_back(want, column);
-        total += want;
+        const int least =
+            std::max(horizontalHeader()->sectionSizeHint(column) + 2, widestWord(*m_model, column));
+        wishes.push_back({column, least, std::max(least, sizeHintForColumn(column) + 2)});
     }
-    std::ranges::sort(wants);
-    int room = viewport()->width();
-    int left = int(wants.size());
-    for (const auto &[want, column] : wants) {
-        const int share = left > 0 ? room / left : room;
-        const int width = total <= viewport()->width() ? want : std::min(want, share);
-        setColumnWidth(column, left == 1 ? std::max(room, 24) : width);
-        room -= width;
-        --left;
-    }
+    share(wishes, viewport()->width());
+    for (const Wish &wish : wishes)
+        setColumnWidth(wish.column, wish.width);
     resizeRowsToContents();
     m_isFitting = false;
     updateGeometry();

@@ -33,8 +33,7 @@ constexpr Words rules[]{
     {"edge_distance_min", QT_TRANSLATE_NOOP("Workshop", "edge distance, least")},
     {"edge_distance_max", QT_TRANSLATE_NOOP("Workshop", "edge distance, most")},
     {"edge_distance_preferred", QT_TRANSLATE_NOOP("Workshop", "edge distance, better")},
-    {"edge_distance_allowance",
-     QT_TRANSLATE_NOOP("Workshop", "allowance added when laying out")},
+    {"edge_distance_allowance", QT_TRANSLATE_NOOP("Workshop", "allowance added when laying out")},
     {"edge_margin_min_3/32_universal",
      QT_TRANSLATE_NOOP("Workshop", "military least for 3/32 universal heads")},
     {"edge_distance_repair_trigger",
@@ -86,7 +85,8 @@ constexpr Words rules[]{
     {"structure_corrosion_negligible_example",
      QT_TRANSLATE_NOOP("Workshop", "one type's limit for structure")},
     {"stop_drill_dia", QT_TRANSLATE_NOOP("Workshop", "stop drill")},
-    {"cutout_corner_radius_min", QT_TRANSLATE_NOOP("Workshop", "corner of a cut-out, least radius")},
+    {"cutout_corner_radius_min",
+     QT_TRANSLATE_NOOP("Workshop", "corner of a cut-out, least radius")},
     {"fitting_inspection_magnifier_min", QT_TRANSLATE_NOOP("Workshop", "magnifier for fittings")},
     {"elongated_hole_in_unbushed_fitting",
      QT_TRANSLATE_NOOP("Workshop", "worn hole in a fitting without bush")},
@@ -148,8 +148,7 @@ constexpr Words marks[]{
     {"from memory", QT_TRANSLATE_NOOP("Workshop", "from memory: look it up")},
 };
 
-template <std::size_t Count>
-const char *find(const Words (&list)[Count], std::string_view key)
+template <std::size_t Count> const char *find(const Words (&list)[Count], std::string_view key)
 {
     const auto found = std::find_if(std::begin(list), std::end(list),
                                     [&](const Words &words) { return words.key == key; });
@@ -171,6 +170,12 @@ QString verifiedWords(std::string_view verified)
     if (const char *words = find(marks, verified))
         return QCoreApplication::translate("Workshop", words);
     return toQt(verified);
+}
+
+QString asideWords(const QString &known)
+{
+    return known.isEmpty() ? QCoreApplication::translate("Workshop", "set aside")
+                           : QCoreApplication::translate("Workshop", "set aside; %1").arg(known);
 }
 
 } // namespace lastrivet::ui

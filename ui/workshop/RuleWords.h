@@ -16,4 +16,8 @@ QString ruleWords(std::string_view key);
 /// project's own".
 QString verifiedWords(std::string_view verified);
 
+/// The mark of a number that a limit of the project's own stands in place of: "set aside; " and how
+/// well it is known.
+QString asideWords(const QString &known);
+
 } // namespace lastrivet::ui

@@ -112,18 +112,21 @@ void SumPanel::show(const SumAnswer &answer)
 {
     m_subject = toQt(answer.own_subject);
     refuse(answer.refusal);
-    FigureTable table{m_sum.title,
-                      {tr("What"), tr("Value"), tr("Basis"), tr("Source"),
-                       tr("How well it is known")},
-                      {}};
-    for (const auto &figure : answer.figures)
-        table.rows.push_back({{figure.what, figure.value, figure.basis,
-                               toQt(figure.source.document), verifiedWords(figure.source.verified)},
-                              {},
-                              figure.isMain,
-                              figure.source.isFromMemory(),
-                              figure.source.verified == "own",
-                              figure.isAside});
+    FigureTable table{
+        m_sum.title,
+        {tr("What"), tr("Value"), tr("Basis"), tr("Source"), tr("How well it is known")},
+        {}};
+    for (const auto &figure : answer.figures) {
+        const QString known = verifiedWords(figure.source.verified);
+        table.rows.push_back(
+            {{figure.what, figure.value, figure.basis, toQt(figure.source.document),
+              figure.isAside ? asideWords(known) : known},
+             {},
+             figure.isMain,
+             figure.source.isFromMemory(),
+             figure.source.verified == "own",
+             figure.isAside});
+    }
     m_figures->setTable(std::move(table));
 }
 

@@ -144,6 +144,7 @@ FigureTable shownTable(std::string_view name, UnitSystem units,
         if (const auto *limit = workshop::ownLimit(own, toStd(row.subject))) {
             shown.rows.push_back(ownRow(*limit, row, int(shown.heads.size())));
             row.isAside = true;
+            row.cells.back() = asideWords(row.cells.back());
         }
         shown.rows.push_back(std::move(row));
     }
@@ -157,9 +158,8 @@ FigureTable foundIn(FigureTable table, const QString &search)
 {
     const auto words = search.split(QLatin1Char(' '), Qt::SkipEmptyParts);
     const auto hasAll = [&](const QString &text) {
-        return std::ranges::all_of(words, [&](const QString &word) {
-            return text.contains(word, Qt::CaseInsensitive);
-        });
+        return std::ranges::all_of(
+            words, [&](const QString &word) { return text.contains(word, Qt::CaseInsensitive); });
     };
     std::erase_if(table.rows, [&](const FigureRow &row) {
         return !hasAll(table.title + QLatin1Char(' ') + table.caption + QLatin1Char(' ') +

@@ -18,6 +18,7 @@
 #include <QListWidget>
 #include <QScrollArea>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -27,6 +28,8 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int leftWidth = 260;
+/// All tables are searched when a word is written, not at each letter.
+constexpr int searchAfter = 150;
 
 } // namespace
 
@@ -37,6 +40,7 @@ WorkshopPage::WorkshopPage(Session &session, QWidget *parent)
     , m_own(workshop::ownLimits(
           session.project().localState(workshop::ownLimitsKey).value_or(std::string())))
     , m_search(new QLineEdit(this))
+    , m_searchSoon(new QTimer(this))
     , m_list(new QListWidget(this))
     , m_units(new QComboBox(this))
     , m_stack(new QStackedWidget(this))
@@ -55,8 +59,7 @@ void WorkshopPage::build()
     layout->setSpacing(16);
     layout->addWidget(buildLeft());
     layout->addWidget(buildRight(), 1);
-    connect(m_list, &QListWidget::currentRowChanged, this, &WorkshopPage::choose);
-    connect(m_search, &QLineEdit::textChanged, this, &WorkshopPage::search);
+    connectSearch();
     connect(m_units, &QComboBox::currentIndexChanged, this, &WorkshopPage::refresh);
     connect(m_ownForm, &OwnLimitForm::kept, this, [this](const workshop::OwnLimit &limit) {
         workshop::setOwnLimit(m_own, limit);
@@ -67,6 +70,19 @@ void WorkshopPage::build()
         keepOwn();
     });
     connect(m_ownForm, &ActForm::left, m_list, qOverload<>(&QWidget::setFocus));
+}
+
+void WorkshopPage::connectSearch()
+{
+    connect(m_list, &QListWidget::currentRowChanged, this, &WorkshopPage::choose);
+    // After a search the topic that is wanted may be the current one already.
+    for (const auto pressed : {&QListWidget::itemClicked, &QListWidget::itemActivated})
+        connect(m_list, pressed, this, [this] { choose(m_list->currentRow()); });
+    m_searchSoon->setSingleShot(true);
+    m_searchSoon->setInterval(searchAfter);
+    connect(m_searchSoon, &QTimer::timeout, this, &WorkshopPage::search);
+    connect(m_search, &QLineEdit::textChanged, m_searchSoon, qOverload<>(&QTimer::start));
+    connect(m_search, &QLineEdit::returnPressed, this, &WorkshopPage::search);
 }
 
 QWidget *WorkshopPage::buildLeft()
@@ -144,6 +160,7 @@ void WorkshopPage::choose(int index)
 {
     if (index < 0)
         return;
+    m_searchSoon->stop();
     const QSignalBlocker quiet(m_search);
     m_search->clear();
     m_stack->setCurrentWidget(&topic(index));
@@ -151,6 +168,7 @@ void WorkshopPage::choose(int index)
 
 void WorkshopPage::search()
 {
+    m_searchSoon->stop();
     const QString words = m_search->text().trimmed();
     if (words.isEmpty()) {
         choose(std::max(0, m_list->currentRow()));

@@ -13,6 +13,7 @@ class QLineEdit;
 class QListWidget;
 class QScrollArea;
 class QStackedWidget;
+class QTimer;
 class QVBoxLayout;
 
 namespace lastrivet::ui {
@@ -38,6 +39,7 @@ protected:
 
 private:
     void build();
+    void connectSearch();
     QWidget *buildLeft();
     QWidget *buildRight();
     QWidget *buildFound();
@@ -54,6 +56,7 @@ private:
     std::vector<TopicView *> m_views;
     std::vector<workshop::OwnLimit> m_own;
     QLineEdit *m_search;
+    QTimer *m_searchSoon;
     QListWidget *m_list;
     QComboBox *m_units;
     QStackedWidget *m_stack;

@@ -27,9 +27,6 @@ struct Options : VerbOptions {
 
 using forecast::Range;
 
-/// For each month; enough to tell a tenth from the middle.
-constexpr std::size_t drawsLookingBack = 2000;
-
 std::string hoursRange(const Range<std::int64_t> &minutes)
 {
     const auto hours = [](std::int64_t given) { return (given + 30) / 60; };
@@ -124,7 +121,7 @@ Outcome tell(const Options &options, Terminal &terminal)
     const auto told = forecast::forecast(records, asOf, wish);
     std::optional<forecast::LookBack> lookBack;
     if (options.lookBack) {
-        wish.draws = drawsLookingBack;
+        wish.draws = forecast::drawsLookingBack;
         lookBack = forecast::lookBack(records, asOf, wish);
     }
     if (options.json) {

@@ -9,6 +9,7 @@
 #include "core/exchange/DocumentFormat.h"
 #include "core/exchange/InputText.h"
 #include "core/exchange/csv/CsvImport.h"
+#include "core/exchange/csv/CsvPrices.h"
 
 #include <CLI/CLI.hpp>
 
@@ -113,11 +114,12 @@ private:
     ImportReport takeList(const std::string &file, Terminal &terminal)
     {
         const RecordType type = *exchange::recordTypeOfPlural(m_options.as);
-        const auto table = exchange::readCsv(exchange::readInputFile(file));
+        auto table = exchange::readCsv(exchange::readInputFile(file));
         if (!table)
             refuse(table.reason(), file);
-        const auto columns = exchange::columnsByHeader(*table, type);
+        auto columns = exchange::columnsByHeader(*table, type);
         warnOfColumns(file, table->header, columns, terminal);
+        exchange::rewritePrices(*table, columns, m_project->records()->project.currency);
         const auto plan = exchange::importCsv(*m_project, *table, type, columns,
                                               fs::path(file).filename().string());
         if (!plan)

@@ -17,6 +17,11 @@ bool isPrice(std::string_view field)
     return field == "unit_price" || field == "amount";
 }
 
+bool isWhole(std::string_view text)
+{
+    return trimmed(text).find_first_not_of("+-0123456789") == std::string_view::npos;
+}
+
 /// The column that says the currency; a new one at the end where there is none.
 std::size_t currencyColumn(CsvTable &table, CsvColumns &columns)
 {
@@ -43,9 +48,15 @@ void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual)
     const auto currency = currencyColumn(table, columns);
     for (auto &row : table.rows) {
         const std::string own(trimmed(row[currency]));
-        const auto money = stores::readMoney(row[place], own.empty() ? usual : own);
-        if (trimmed(row[place]).empty() || !money)
+        if (trimmed(row[place]).empty())
             continue;
+        const auto money = stores::readMoney(row[place], own.empty() ? usual : own);
+        if (!money) {
+            // Left as it is, a whole number would pass for minor units.
+            if (isWhole(row[place]))
+                row[place] += " ?";
+            continue;
+        }
         row[place] = std::to_string(money->minor_units);
         row[currency] = money->currency;
     }

@@ -12,7 +12,8 @@ namespace lastrivet::exchange {
 /// Rewrites prices as people write them ("12.50", "€ 1.250,00") to minor units, and says their
 /// currency in its column, which is added where there is none; `usual` is that of prices that name
 /// none. A column headed `unit_price` or `amount` is as this program writes it, and stays. What is
-/// no price stays as it is, to be refused by name.
+/// no price stays as it is, to be refused by name; a whole number of no currency gets a question
+/// mark to that end.
 void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual);
 
 /// The fields that a record of the type must have and no column fills.

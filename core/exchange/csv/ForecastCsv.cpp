@@ -34,10 +34,12 @@ void writeForecast(const forecast::Forecast &told, const Records &records, std::
 {
     out << "component_id,part,p10,p50,p80,p90,share_of_spread,finish_p10,finish_p50,finish_p80,"
            "finish_p90\r\n";
-    fmt::print(out, ",,{},1.0000,{}\r\n", rangeCells(told.minutes_to_go), finishCells(told.finish));
+    fmt::print(out, ",all,{},1.0000,{}\r\n", rangeCells(told.minutes_to_go),
+               finishCells(told.finish));
     for (const auto &assembly : told.assemblies) {
         const Component *part = records.find(assembly.assembly);
-        fmt::print(out, "{},{},{},{:.4f},,,,\r\n", assembly.assembly.value(),
+        fmt::print(out, "{},{},{},{:.4f},,,,\r\n",
+                   assembly.assembly ? fmt::to_string(assembly.assembly.value()) : std::string(),
                    csvCell(part ? part->name : std::string_view()),
                    rangeCells(assembly.minutes_to_go), assembly.share_of_spread);
     }

@@ -2,17 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/BenchActs.h"
 
+#include "core/records/LockedByHand.h"
+
 namespace lastrivet::acts {
-
-namespace {
-
-bool isLockedByHand(Locking locking)
-{
-    return locking == Locking::SplitPin || locking == Locking::SafetyWire ||
-           locking == Locking::JamNut || locking == Locking::LockTab;
-}
-
-} // namespace
 
 std::optional<FastenerAct> nextAct(const Fastener &fastener)
 {

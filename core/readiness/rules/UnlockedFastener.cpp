@@ -2,18 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/rules/Rules.h"
 
+#include "core/records/LockedByHand.h"
+
 namespace lastrivet::readiness::rules {
-
-namespace {
-
-/// Somebody has to come back and lock it.
-bool isLockedByHand(Locking locking)
-{
-    return locking == Locking::SplitPin || locking == Locking::SafetyWire ||
-           locking == Locking::JamNut || locking == Locking::LockTab;
-}
-
-} // namespace
 
 void unlockedFastener(const Judgement &judgement, Findings &findings)
 {

@@ -49,6 +49,15 @@ TEST_CASE("Twelve equal bolts are one line, with the limits of the table for the
     CHECK(read("horn, 1/4-28, shear").torque_max == 40.0);
 }
 
+TEST_CASE("A comma before decimals belongs to its number")
+{
+    const auto metric = read("4 x engine mount, M8x1, 8,5-10 N-m, drag 1,5");
+    CHECK(metric.torque_min == 8.5);
+    CHECK(metric.torque_max == 10.0);
+    CHECK(metric.torque_drag == 1.5);
+    CHECK(metric.hardware.empty());
+}
+
 TEST_CASE("Limits of the drawing stand in place of the table's, in their own unit")
 {
     const auto metric = read("4 x engine mount, M8x1, 20-24 N-m, drag 1.5");

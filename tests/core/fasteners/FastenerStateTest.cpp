@@ -44,6 +44,17 @@ TEST_CASE("A bolt goes from the bag to its seal, each day as it stood then")
     CHECK(stateOf(pin, on("2026-03-04")) == FastenerState::Done);
 }
 
+TEST_CASE("On the wrench the drag is added to the limits")
+{
+    Fastener bolt;
+    bolt.torque_min = 50;
+    bolt.torque_drag = 6;
+    CHECK(limitsOnWrench(bolt) == std::pair(std::optional(56.0), std::optional<double>()));
+    bolt.torque_max = 70;
+    bolt.torque_drag.reset();
+    CHECK(limitsOnWrench(bolt) == std::pair(std::optional(50.0), std::optional(70.0)));
+}
+
 TEST_CASE("What is finger-tight is what the readiness answer calls loose, the oldest first")
 {
     test::RuleBench bench(readiness::Rule::LooseFastener);

@@ -15,6 +15,9 @@
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QCoreApplication>
+#include <QFont>
+#include <QFontMetrics>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QTest>
@@ -29,17 +32,14 @@ namespace lastrivet::ui {
 namespace {
 
 struct Shown {
-    Shown()
-    {
-        test::picture(page, 1120, 680, "workshop");
-    }
+    Shown() { test::picture(page, 1120, 680, "workshop"); }
 
     SumPanel &sum(int topic, std::size_t index) { return *page.topic(topic).sums()[index]; }
     /// The cell of an answer.
     static QString cell(const SumPanel &panel, std::size_t row, int column)
     {
-        return panel.figures().table().rows.at(row).cells.value(column).replace(
-            QChar(QChar::Nbsp), QLatin1Char(' '));
+        return panel.figures().table().rows.at(row).cells.value(column).replace(QChar(QChar::Nbsp),
+                                                                                QLatin1Char(' '));
     }
 
     test::Workshop workshop;
@@ -130,6 +130,15 @@ TEST_CASE("The project's own limit stands in the table's place, with its source,
     CHECK(Shown::cell(torque, 0, 1) == QStringLiteral("18 – 22 in-lb"));
     CHECK(Shown::cell(torque, 0, 3) == QStringLiteral("Drawing 31"));
     CHECK(torque.figures().table().rows[1].isAside);
+    // Told by more than a paler colour.
+    CHECK(Shown::cell(torque, 1, 4).startsWith(QStringLiteral("set aside")));
+    const auto isStruck = [&](int row, int column) {
+        const auto *model = torque.figures().model();
+        return model->index(row, column).data(Qt::FontRole).value<QFont>().strikeOut();
+    };
+    CHECK(isStruck(1, 1));
+    CHECK_FALSE(isStruck(1, 4));
+    CHECK_FALSE(isStruck(0, 1));
     WorkshopPage again(*shown.session);
     test::picture(again, 1120, 680, "workshop-own");
     test::choice(again, QStringLiteral("Torque of a bolt: Thread"))
@@ -141,8 +150,10 @@ TEST_CASE("Large and small numbers of tables are shown in the units that are cho
 {
     // AC 43.13-1B table 7-3: 1/8 7x19 breaks at 2,000 lb; table 7-8: .040 wire.
     const auto cell = [](std::string_view table, UnitSystem units, std::size_t row, int column) {
-        return shownTable(table, units, {}).rows.at(row).cells.value(column).replace(
-            QChar(QChar::Nbsp), QLatin1Char(' '));
+        return shownTable(table, units, {})
+            .rows.at(row)
+            .cells.value(column)
+            .replace(QChar(QChar::Nbsp), QLatin1Char(' '));
     };
     CHECK(cell("cable_strength", UnitSystem::Imperial, 6, 2) == QStringLiteral("2000 lb"));
     CHECK(cell("cable_strength", UnitSystem::Metric, 6, 2) == QStringLiteral("8896 N"));
@@ -155,6 +166,7 @@ TEST_CASE("A search finds rows in all tables, and a remembered number says that 
 {
     Shown shown;
     test::type(shown.page, QStringLiteral("Search all tables"), QStringLiteral("5/32 military"));
+    QTest::keyClick(&test::field(shown.page, QStringLiteral("Search all tables")), Qt::Key_Return);
     // Tables made after their page is shown appear with the next events.
     QCoreApplication::processEvents();
     const auto views = shown.page.findChildren<FigureView *>();
@@ -164,19 +176,63 @@ TEST_CASE("A search finds rows in all tables, and a remembered number says that 
     REQUIRE(heads != views.end());
     REQUIRE((*heads)->table().rows.size() == 1);
     CHECK((*heads)->table().rows[0].isFromMemory);
-    CHECK((*heads)->table().rows[0].cells.join(QLatin1Char(' ')).contains(
-        QStringLiteral("from memory")));
+    CHECK((*heads)
+              ->table()
+              .rows[0]
+              .cells.join(QLatin1Char(' '))
+              .contains(QStringLiteral("from memory")));
+    // Without Return it is looked for as soon as the typing rests.
     test::type(shown.page, QStringLiteral("Search all tables"), QStringLiteral("zeppelin"));
-    QCoreApplication::processEvents();
-    CHECK(test::says(shown.page, QStringLiteral("No table has all of these words.")));
+    CHECK(QTest::qWaitFor([&] {
+        return test::says(shown.page, QStringLiteral("No table has all of these words."));
+    }));
+}
+
+TEST_CASE("After a search a click on the topic that was there before shows it again")
+{
+    Shown shown;
+    auto *list = shown.page.findChild<QListWidget *>();
+    REQUIRE(list);
+    QLineEdit &search = test::field(shown.page, QStringLiteral("Search all tables"));
+    test::type(shown.page, QStringLiteral("Search all tables"), QStringLiteral("zeppelin"));
+    QTest::keyClick(&search, Qt::Key_Return);
+    CHECK_FALSE(shown.page.topic(0).isVisible());
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {},
+                      list->visualItemRect(list->item(0)).center());
+    CHECK(shown.page.topic(0).isVisible());
+    CHECK(search.text().isEmpty());
+}
+
+TEST_CASE("A narrow table cuts no head, and each row is as high as its texts")
+{
+    FigureView view;
+    FigureTable table;
+    table.title = QStringLiteral("Torque");
+    table.heads = {QStringLiteral("What"), QStringLiteral("Value"),
+                   QStringLiteral("How well it is known")};
+    table.rows = {{{QStringLiteral("A long text that needs several lines in a narrow window, and "
+                                   "says what the number is good for and where it ends"),
+                    QStringLiteral("55 – 75"), QStringLiteral("from memory: look it up")}},
+                  {{QStringLiteral("Short"), QStringLiteral("105"), QStringLiteral("computed")}}};
+    view.setTable(table);
+    test::picture(view, 420, 200, "workshop-narrow");
+    const QFontMetrics metrics(view.horizontalHeader()->font());
+    for (int column = 0; column < 3; ++column)
+        CHECK(view.columnWidth(column) >= metrics.horizontalAdvance(table.heads[column]));
+    // The value keeps to one line; the long text takes what is left, and the row grows with it.
+    const QFontMetrics texts(view.font());
+    CHECK(view.columnWidth(1) >= texts.horizontalAdvance(table.rows[0].cells[1]));
+    const int lines = texts.horizontalAdvance(table.rows[0].cells[0]) / view.columnWidth(0);
+    CHECK(lines >= 1);
+    CHECK(view.rowHeight(0) > lines * texts.height());
+    CHECK(view.rowHeight(0) > view.rowHeight(1));
 }
 
 TEST_CASE("Every sum of every topic answers what stands in its fields at first")
 {
     Shown shown;
-    const QAbstractItemModelTester tester(
-        shown.sum(0, 0).figures().model(),
-        QAbstractItemModelTester::FailureReportingMode::Fatal);
+    const QAbstractItemModelTester tester(shown.sum(0, 0).figures().model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
     for (std::size_t i = 0; i < topics().size(); ++i) {
         for (const SumPanel *panel : shown.page.topic(int(i)).sums()) {
             CAPTURE(panel->sum().title.toStdString());

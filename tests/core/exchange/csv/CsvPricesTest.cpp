@@ -48,6 +48,15 @@ TEST_CASE("A row's own currency says how its price is read; minor units of an ex
     CHECK(exported.rows[0][2] == "1250");
 }
 
+TEST_CASE("A whole number whose currency nobody knows is not taken for minor units")
+{
+    auto table = read("name,quantity,Price\nRib,1,12\nNut,1,-12\n");
+    auto columns = columnsByHeader(table, RecordType::PartLine);
+    rewritePrices(table, columns, "");
+    CHECK(table.rows[0][2] == "12 ?");
+    CHECK(table.rows[1][2] == "-12 ?");
+}
+
 TEST_CASE("A list with other columns lacks what a packing line must have")
 {
     const auto known = read("Bezeichnung,Menge,Teilenummer\nRippe,4,R-6\n");

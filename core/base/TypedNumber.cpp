@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/TypedNumber.h"
+
+#include "core/base/PlainFigures.h"
+#include "core/base/Trimmed.h"
+
+#include <algorithm>
+#include <charconv>
+#include <string>
+
+namespace lastrivet {
+
+namespace {
+
+bool isFigure(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
+bool isBetweenFigures(std::string_view text, std::size_t at)
+{
+    return at > 0 && at + 1 < text.size() && isFigure(text[at - 1]) && isFigure(text[at + 1]);
+}
+
+/// How much of the front is a number: a sign, figures, points and commas between figures.
+std::size_t lengthOfNumber(std::string_view text)
+{
+    std::size_t end = text.starts_with('-') || text.starts_with('+') ? 1 : 0;
+    while (end < text.size() && (isFigure(text[end]) || ((text[end] == '.' || text[end] == ',') &&
+                                                         isBetweenFigures(text, end))))
+        ++end;
+    return end;
+}
+
+} // namespace
+
+std::optional<double> takeNumber(std::string_view &text)
+{
+    const auto length = lengthOfNumber(text);
+    const auto figures = plainFigures(text.substr(0, length));
+    if (!figures)
+        return std::nullopt;
+    const char *begin = figures->data() + (figures->starts_with('+') ? 1 : 0);
+    const char *end = figures->data() + figures->size();
+    double number = 0;
+    const auto read = std::from_chars(begin, end, number, std::chars_format::fixed);
+    if (read.ec != std::errc{} || read.ptr != end)
+        return std::nullopt;
+    text = trimmed(text.substr(length));
+    return number;
+}
+
+std::optional<std::pair<double, double>> takeRange(std::string_view &text)
+{
+    auto rest = text;
+    const auto least = takeNumber(rest);
+    for (const std::string_view between : {"-", "–", "to ", "bis ", "à "}) {
+        if (!least || !rest.starts_with(between))
+            continue;
+        rest = trimmed(rest.substr(between.size()));
+        const auto most = takeNumber(rest);
+        if (!most)
+            return std::nullopt;
+        text = rest;
+        return std::pair(*least, *most);
+    }
+    return std::nullopt;
+}
+
+std::vector<std::string_view> partsOfLine(std::string_view line)
+{
+    std::vector<std::string_view> parts;
+    std::size_t begin = 0;
+    for (std::size_t at = 0; at <= line.size(); ++at) {
+        if (at < line.size() && (line[at] != ',' || isBetweenFigures(line, at)))
+            continue;
+        if (const auto part = trimmed(line.substr(begin, at - begin)); !part.empty())
+            parts.push_back(part);
+        begin = at + 1;
+    }
+    return parts;
+}
+
+} // namespace lastrivet

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measuring/MeasurementLine.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using measuring::readMeasurementLine;
+
+TEST_CASE("A line says what is measured and between which limits, with either sign for decimals")
+{
+    const auto gap = readMeasurementLine("aileron gap, 1,5-8 mm");
+    REQUIRE(gap);
+    CHECK(gap->what == "aileron gap");
+    CHECK(gap->minimum == 1.5);
+    CHECK(gap->maximum == 8.0);
+    CHECK(gap->unit == "mm");
+    const auto wall = readMeasurementLine("Dicke, > 1,4 mm");
+    REQUIRE(wall);
+    CHECK(wall->what == "Dicke");
+    CHECK(wall->minimum == 1.4);
+    CHECK_FALSE(wall->maximum);
+    const auto sender = readMeasurementLine("right sender, full, 28.5 to 36 ohm");
+    REQUIRE(sender);
+    CHECK(sender->what == "right sender, full");
+    CHECK(sender->minimum == 28.5);
+}
+
+TEST_CASE("A line without limits is all name, and limits the wrong way round are told")
+{
+    const auto plain = readMeasurementLine("track of the main wheels, unloaded");
+    REQUIRE(plain);
+    CHECK(plain->what == "track of the main wheels, unloaded");
+    const auto turned = readMeasurementLine("gap, 8-1,5 mm");
+    REQUIRE_FALSE(turned);
+    CHECK(english(turned.reason()) == "The lower limit 8 is above the upper limit 1.5.");
+    CHECK_FALSE(readMeasurementLine("  "));
+}
