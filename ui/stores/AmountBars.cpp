@@ -152,7 +152,7 @@ void AmountColumns::paintEvent(QPaintEvent *)
     const auto most = std::ranges::max_element(
         m_amounts, {}, [](const NamedAmount &amount) { return amount.amount.minor_units; });
     painter.drawText(QRectF(0, 0, width(), line), Qt::AlignLeft,
-                     tr("at most %1, %2").arg(moneyText(most->amount), most->name));
+                     tr("most in %1: %2").arg(most->name, moneyText(most->amount)));
 }
 
 bool AmountColumns::event(QEvent *event)

@@ -55,10 +55,13 @@ bool CalibrationForm::perform()
         hint(why);
         return false;
     }
+    const Tool *tool = m_session.records()->findLive(m_tool);
+    if (!tool)
+        return true;
+    const QString name = toQt(tool->name);
     const auto paper = m_certificate->takeIn();
     if (!paper)
         return false;
-    const QString name = toQt(m_session.records()->find(m_tool)->name);
     return m_session.change(tr("%1: calibrated").arg(name), [&](Edit &edit) {
         acts::calibrate(edit, m_tool, {m_done->moment(), m_due->moment(), *paper});
     });

@@ -19,6 +19,7 @@ public:
     explicit CalibrationForm(Session &session, QWidget *parent = nullptr);
 
     void start(Id<Tool> tool);
+    Id<Tool> about() const { return m_tool; }
 
 protected:
     bool perform() override;

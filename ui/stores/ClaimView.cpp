@@ -21,6 +21,7 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QTextDocument>
 #include <QVBoxLayout>
 
 #include <ostream>
@@ -73,10 +74,13 @@ void ClaimView::build()
 
 void ClaimView::show(const stores::Claim &claim)
 {
+    const bool isSame = claim.shipment == m_claim.shipment;
     m_claim = claim;
     m_title->setText(claim.shipment.empty() ? tr("Letter about what named no shipment")
                                             : tr("Letter: %1").arg(toQt(claim.shipment)));
-    write();
+    // What somebody wrote into the letter is kept while it is about the same shipment.
+    if (!isSame || !m_text->document()->isModified())
+        write();
     m_text->setFocus();
 }
 

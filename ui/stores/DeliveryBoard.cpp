@@ -38,6 +38,8 @@ DeliveryBoard::DeliveryBoard(Session &session, QWidget *parent)
     , m_shipment(new QComboBox(this))
     , m_which(new QComboBox(this))
     , m_words(new QLabel(this))
+    , m_bring(new QPushButton(tr("Bring in a list…"), this))
+    , m_count(new QPushButton(tr("Chosen lines are all there"), this))
     , m_letter(new QPushButton(tr("Claim letter"), this))
     , m_expense(new QPushButton(tr("Enter as an expense"), this))
     , m_waitsHere(new Section(session.theme(), tr("Waits for this line"),
@@ -47,6 +49,7 @@ DeliveryBoard::DeliveryBoard(Session &session, QWidget *parent)
     , m_claim(new ClaimView(session, this))
 {
     build();
+    connectActs();
     refresh();
 }
 
@@ -60,13 +63,11 @@ void DeliveryBoard::build()
     m_shipment->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_which->setAccessibleName(tr("Which lines"));
     m_words->setWordWrap(true);
-    auto *count = new QPushButton(tr("Chosen lines are all there"), this);
-    count->setToolTip(tr("Space counts the line under the cursor"));
-    auto *bring = new QPushButton(tr("Bring in a list…"), this);
+    m_count->setToolTip(tr("Space counts the line under the cursor"));
     auto *bar = new QWidget(this);
     auto *flow = new Flow(bar);
     for (QWidget *part :
-         std::initializer_list<QWidget *>{m_shipment, m_which, bring, count, m_letter, m_expense})
+         std::initializer_list<QWidget *>{m_shipment, m_which, m_bring, m_count, m_letter, m_expense})
         flow->addWidget(part);
     head().addWidget(bar);
     head().addWidget(m_words);
@@ -76,10 +77,18 @@ void DeliveryBoard::build()
     stack().addWidget(m_claim);
     list().setWhenEmpty(tr("No line here. A packing list can be brought in from a spreadsheet, or "
                            "be typed line by line below."));
+    list().setCompleting([this](Edit &edit, std::int64_t id) {
+        if (const stores::Shipment *shipment = chosenShipment())
+            edit.update(Id<PartLine>{id}, [&](PartLine &line) { line.shipment = shipment->name; });
+    });
+}
+
+void DeliveryBoard::connectActs()
+{
     connect(m_shipment, &QComboBox::activated, this, &DeliveryBoard::filter);
     connect(m_which, &QComboBox::activated, this, &DeliveryBoard::filter);
-    connect(bring, &QPushButton::clicked, this, &DeliveryBoard::bringIn);
-    connect(count, &QPushButton::clicked, this, &DeliveryBoard::countChosen);
+    connect(m_bring, &QPushButton::clicked, this, &DeliveryBoard::bringIn);
+    connect(m_count, &QPushButton::clicked, this, &DeliveryBoard::countChosen);
     connect(m_letter, &QPushButton::clicked, this, &DeliveryBoard::startClaim);
     connect(m_expense, &QPushButton::clicked, this, &DeliveryBoard::enterExpenses);
     connect(m_claim, &ClaimView::left, this, [this] { showList(); });
@@ -116,6 +125,9 @@ void DeliveryBoard::offerShipments(const std::vector<stores::Shipment> &shipment
                             toQt(shipment.name));
     }
     m_shipment->setCurrentIndex(chosen.isValid() ? std::max(0, m_shipment->findData(chosen)) : 0);
+    // Its name may be gone; the list follows what the box says.
+    if (m_shipment->currentData() != chosen)
+        filter();
 }
 
 const stores::Shipment *DeliveryBoard::chosenShipment() const
@@ -147,6 +159,8 @@ bool DeliveryBoard::isListed(std::int64_t id) const
 
 void DeliveryBoard::filter()
 {
+    if (stack().currentWidget() == m_claim)
+        showList();
     list().setFilter([this](std::int64_t line) { return isListed(line); });
 }
 

@@ -35,6 +35,7 @@ protected:
 
 private:
     void build();
+    void connectActs();
     void offerShipments(const std::vector<stores::Shipment> &shipments);
     void filter();
     bool isListed(std::int64_t line) const;
@@ -48,6 +49,8 @@ private:
     QComboBox *m_shipment;
     QComboBox *m_which;
     QLabel *m_words;
+    QPushButton *m_bring;
+    QPushButton *m_count;
     QPushButton *m_letter;
     QPushButton *m_expense;
     Section *m_waitsHere;

@@ -62,6 +62,14 @@ void ExpenseBoard::build()
     aside().addWidget(m_months);
     list().setWhenEmpty(tr("No expense on record. Write one below: the amount first, then what it "
                            "was for."));
+    list().setCompleting([this](Edit &edit, std::int64_t id) {
+        if (m_category->currentIndex() <= 0 || m_category->currentData().toString().isEmpty())
+            return;
+        edit.update(Id<Expense>{id}, [&](Expense &expense) {
+            if (expense.category.empty())
+                expense.category = toStd(m_category->currentText());
+        });
+    });
     connect(m_category, &QComboBox::activated, this, &ExpenseBoard::filter);
     connect(m_currency, &QComboBox::activated, this, [this] {
         draw(stores::spending(*this->session().records(), this->session().today()));
@@ -70,8 +78,10 @@ void ExpenseBoard::build()
 
 void ExpenseBoard::showRecord(RecordRef record)
 {
-    m_category->setCurrentIndex(0);
-    filter();
+    if (!list().isListed(record)) {
+        m_category->setCurrentIndex(0);
+        filter();
+    }
     StoreBoard::showRecord(record);
 }
 
@@ -100,6 +110,9 @@ void ExpenseBoard::offer(const stores::Spending &spending)
                             toQt(entry::folded(sum.category)));
     if (category.isValid())
         m_category->setCurrentIndex(std::max(0, m_category->findData(category)));
+    // Its name may be gone; the list follows what the box says.
+    if (category.isValid() && m_category->currentIndex() == 0)
+        filter();
     const QString currency = m_currency->currentText();
     m_currency->clear();
     for (const Money &amount : spending.total.amounts())

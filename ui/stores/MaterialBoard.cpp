@@ -15,6 +15,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QTreeView>
 
 namespace lastrivet::ui {
 
@@ -65,7 +66,10 @@ void MaterialBoard::build()
         tr("No lot on record. Write the material below, then its lot number and its "
            "last good day."));
     connect(m_used, &QPushButton::clicked, this, &MaterialBoard::startUse);
-    connect(m_use, &ActForm::left, m_use, &QWidget::hide);
+    connect(m_use, &ActForm::left, this, [this] {
+        m_use->hide();
+        list().view().setFocus();
+    });
     connect(m_cures, &Section::chosen, this,
             [this](RecordRef record) { this->session().goTo(record); });
     connect(m_uses, &Section::chosen, this, [this](RecordRef record) { showUse(record.id); });
@@ -101,6 +105,9 @@ void MaterialBoard::refresh()
     const auto records = session().records();
     const Id<MaterialLot> lot{list().current().id};
     const MaterialLot *chosen = records->find(lot);
+    // An undo may have taken away what is being written about.
+    if (!records->findLive(m_use->about()))
+        m_use->hide();
     int expired = 0;
     int soon = 0;
     for (const MaterialLot &each : records->material_lots) {

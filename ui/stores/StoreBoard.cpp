@@ -33,6 +33,7 @@ StoreBoard::StoreBoard(Session &session, const PartSection &section, QWidget *pa
     layout->addWidget(m_stack, 1);
     m_list->show(section, {}, true);
     connect(m_list, &SectionList::currentChanged, this, [this] { refresh(); });
+    connect(m_list, &SectionList::recordAdded, this, &StoreBoard::showRecord);
     connect(m_ask, &ActLine::ended, this, [this] { m_list->view().setFocus(); });
 }
 
@@ -63,7 +64,7 @@ QWidget *StoreBoard::buildMiddle()
 void StoreBoard::showList()
 {
     m_stack->setCurrentWidget(m_middle);
-    m_list->view().setFocus();
+    m_list->firstFocus()->setFocus();
 }
 
 void StoreBoard::showRecord(RecordRef record)

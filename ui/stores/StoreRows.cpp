@@ -24,8 +24,8 @@ QString tr(const char *text, int count = -1)
     return QCoreApplication::translate("StoreRows", text, nullptr, count);
 }
 
-/// The closings that must stay open for a missing part.
-std::vector<const readiness::ClosingAnswer *> heldBy(Id<PartLine> line,
+/// The closings that must stay open for a missing part. An answer may be older than the records.
+std::vector<const readiness::ClosingAnswer *> heldBy(Id<PartLine> line, const Records &records,
                                                      const readiness::Answer &answer)
 {
     const RecordRef record{RecordType::PartLine, line.value()};
@@ -33,7 +33,8 @@ std::vector<const readiness::ClosingAnswer *> heldBy(Id<PartLine> line,
     for (const auto &closing : answer.closings) {
         const bool isOpen = closing.state != readiness::State::Closed &&
                             closing.state != readiness::State::ClosedEarly;
-        if (isOpen && std::ranges::any_of(closing.blockers, [&](const auto &blocker) {
+        if (isOpen && records.findLive(closing.id) &&
+            std::ranges::any_of(closing.blockers, [&](const auto &blocker) {
                 return blocker.rule == readiness::Rule::MissingPart && blocker.record == record;
             }))
             held.push_back(&closing);
@@ -47,7 +48,7 @@ QString waitDetail(const stores::Wait &wait, const Records &records,
     const PartLine &line = *records.find(wait.line);
     if (!wait.steps.empty())
         return tr("waits: %1").arg(toQt(records.find(wait.steps.front())->title));
-    if (const auto held = heldBy(wait.line, answer); !held.empty())
+    if (const auto held = heldBy(wait.line, records, answer); !held.empty())
         return tr("keeps open: %1").arg(toQt(records.find(held.front()->id)->title));
     return partName(records, line.component_id);
 }
@@ -130,7 +131,7 @@ std::vector<ListRow> waitingRows(const stores::Wait &wait, const Records &record
         row.detail = tr("step of %1").arg(partName(records, records.find(id)->component_id));
         rows.push_back(std::move(row));
     }
-    for (const auto *closing : heldBy(wait.line, answer)) {
+    for (const auto *closing : heldBy(wait.line, records, answer)) {
         ListRow row{{RecordType::Closing, closing->id.value()},
                     toQt(records.find(closing->id)->title)};
         row.detail = tr("must stay open");

@@ -96,7 +96,7 @@ void StoresPage::startNew()
 
 QWidget *StoresPage::firstFocus()
 {
-    return &shown().list().view();
+    return shown().list().firstFocus();
 }
 
 void StoresPage::recordsChanged(const ChangeNotice &notice)

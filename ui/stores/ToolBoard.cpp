@@ -12,6 +12,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QTreeView>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
@@ -44,7 +45,10 @@ void ToolBoard::build()
     list().setWhenEmpty(tr("No tool on record. Those that measure or torque belong here, with the "
                            "day on which their calibration runs out."));
     connect(m_calibrated, &QPushButton::clicked, this, &ToolBoard::startCalibration);
-    connect(m_calibration, &ActForm::left, m_calibration, &QWidget::hide);
+    connect(m_calibration, &ActForm::left, this, [this] {
+        m_calibration->hide();
+        list().view().setFocus();
+    });
     for (Section *section : {m_calibrations, m_outside})
         connect(section, &Section::chosen, this,
                 [this](RecordRef record) { this->session().goTo(record); });
@@ -60,6 +64,9 @@ void ToolBoard::refresh()
 {
     const Id<Tool> tool{list().current().id};
     const bool isChosen = bool(tool);
+    // An undo may have taken away what is being written about.
+    if (!session().records()->findLive(m_calibration->about()))
+        m_calibration->hide();
     m_calibrated->setEnabled(isChosen && !session().isReadOnly());
     m_calibrations->setVisible(isChosen);
     m_outside->setVisible(isChosen);

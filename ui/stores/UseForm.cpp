@@ -3,8 +3,10 @@
 #include "ui/stores/UseForm.h"
 
 #include "core/base/SortedIds.h"
+#include "core/base/TypedNumber.h"
 #include "core/entry/DurationText.h"
 #include "ui/convert/FieldText.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/MomentLine.h"
@@ -12,31 +14,25 @@
 
 #include <QComboBox>
 #include <QLineEdit>
-#include <QLocale>
 #include <QRegularExpression>
+
+#include <string>
+#include <utility>
 
 namespace lastrivet::ui {
 
 namespace {
 
-std::optional<double> number(const QString &text)
-{
-    bool isNumber = false;
-    const double value = QLocale().toDouble(text.trimmed(), &isNumber);
-    return isNumber ? std::optional(value) : std::nullopt;
-}
-
 /// "18", "18-21", "18 to 21": one or two numbers.
 std::optional<std::pair<double, double>> warmth(const QString &text)
 {
-    static const QRegularExpression range(
-        QStringLiteral("^\\s*(-?[\\d.,]+)\\s*(?:(?:-|–|to|bis|à)\\s*(-?[\\d.,]+))?\\s*$"));
-    const auto match = range.match(text);
-    const auto least = match.hasMatch() ? number(match.captured(1)) : std::nullopt;
-    const auto most = match.captured(2).isEmpty() ? least : number(match.captured(2));
-    if (!least || !most || *most < *least)
-        return std::nullopt;
-    return std::pair(*least, *most);
+    const std::string typed = toStd(text.trimmed());
+    std::string_view left = typed;
+    auto range = takeRange(left);
+    if (const auto one = range ? std::nullopt : takeNumber(left))
+        range = std::pair(*one, *one);
+    const bool isRange = range && left.empty() && range->first <= range->second;
+    return isRange ? range : std::nullopt;
 }
 
 } // namespace
@@ -98,12 +94,19 @@ void UseForm::start(Id<MaterialLot> lot)
     for (QLineEdit *line : {m_mix, m_warmth, m_humidity, m_cure})
         line->clear();
     m_sample->setCurrentIndex(0);
-    const auto days =
-        record.expires_on ? (record.expires_on->day() - m_session.today().day()).count() : 0;
-    hint(days < 0 ? tr("This lot has expired: what is made with it needs somebody's acceptance.")
-                  : QString());
+    warnOfExpiry();
     show();
     m_part->setFocus();
+}
+
+/// As of the moment in the form: a use may be written down later.
+void UseForm::warnOfExpiry()
+{
+    const MaterialLot *lot = m_session.records()->findLive(m_lot);
+    const auto moment = m_when->moment();
+    const bool hasExpired = lot && lot->expires_on && moment && after(*moment, *lot->expires_on);
+    hint(hasExpired ? tr("This lot has expired: what is made with it needs somebody's acceptance.")
+                    : QString());
 }
 
 bool UseForm::readWarmth(MaterialUse &use)
@@ -118,7 +121,8 @@ bool UseForm::readWarmth(MaterialUse &use)
         use.temperature_max = range->second;
     }
     if (!m_humidity->text().trimmed().isEmpty()) {
-        use.humidity = number(m_humidity->text());
+        if (const auto humidity = readNumber(m_humidity->text()))
+            use.humidity = *humidity;
         if (!use.humidity || *use.humidity < 0 || *use.humidity > 100) {
             hint(tr("“%1” is no humidity between 0 and 100 %.").arg(m_humidity->text()));
             return false;
@@ -170,7 +174,10 @@ bool UseForm::perform()
     const auto use = filled();
     if (!use)
         return false;
-    const QString name = toQt(m_session.records()->find(m_lot)->name);
+    const MaterialLot *lot = m_session.records()->findLive(m_lot);
+    if (!lot)
+        return true;
+    const QString name = toQt(lot->name);
     return m_session.change(tr("%1: used").arg(name), [&](Edit &edit) { edit.put(*use); });
 }
 

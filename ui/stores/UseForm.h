@@ -24,12 +24,14 @@ public:
     explicit UseForm(Session &session, QWidget *parent = nullptr);
 
     void start(Id<MaterialLot> lot);
+    Id<MaterialLot> about() const { return m_lot; }
 
 protected:
     bool perform() override;
 
 private:
     std::optional<MaterialUse> filled();
+    void warnOfExpiry();
     bool readWarmth(MaterialUse &use);
     bool readCure(MaterialUse &use);
 
