@@ -2,9 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/WeightReport.h"
 
+#include "core/readiness/CalibrationAt.h"
+
+#include <algorithm>
+
 namespace lastrivet::packet {
 
 namespace {
+
+/// Weights that were converted may be off in their last figures.
+constexpr double rounding = 1e-9;
 
 using balance::converted;
 
@@ -23,12 +30,9 @@ std::string toolName(const Tool &tool)
 /// The latest calibration that was there on the day.
 std::optional<Moment> calibratedUntil(const Tool &tool, Moment day)
 {
-    std::optional<Moment> until;
-    for (const auto &calibration : tool.calibrations) {
-        if (calibration.calibrated_on && !after(*calibration.calibrated_on, day))
-            until = calibration.due_on;
-    }
-    return until;
+    const auto *calibration =
+        readiness::calibrationAt(tool, day, [](const std::optional<Moment> &) { return true; });
+    return calibration ? calibration->due_on : std::nullopt;
 }
 
 void addScales(WeightReport &report, const Records &records)
@@ -76,6 +80,8 @@ void addLimits(WeightReport &report, const Records &records)
 std::optional<bool> isWithinLimits(const WeightReport &report, const Records &records,
                                    const balance::Balance &sum)
 {
+    if (report.most_weight && sum.weight > *report.most_weight * (1 + rounding))
+        return false;
     const auto *envelope = balance::envelopeOf(records);
     if (!envelope || envelope->points.size() < 3)
         return std::nullopt;
@@ -144,28 +150,45 @@ std::optional<double> armOf(const Equipment &item, balance::Units units)
     return converted(*item.arm, *item.arm_unit, units.arm);
 }
 
+WeightReport::EquipmentLine lineOf(const Equipment &item, balance::Units units)
+{
+    return {item.name,
+            item.maker,
+            item.part_number,
+            item.serial_number,
+            weightOf(item, units),
+            armOf(item, units),
+            item.fitted_on,
+            item.removed_on};
+}
+
 void addEquipment(WeightReport &report, const Records &records)
 {
     for (const auto &item : records.equipment) {
         if (item.withdrawn_on || (item.fitted_on && after(*item.fitted_on, *report.as_of)))
             continue;
-        report.equipment.push_back({item.name, item.maker, item.part_number, item.serial_number,
-                                    weightOf(item, report.units), armOf(item, report.units),
-                                    item.fitted_on, item.removed_on});
+        report.equipment.push_back(lineOf(item, report.units));
     }
+    if (!report.empty)
+        return;
+    for (const Id<Equipment> id : report.empty->without_weight)
+        report.not_in_sum.push_back(lineOf(*records.find(id), report.units));
 }
 
-bool isAfterWeighing(const WeightReport &report, const std::optional<Moment> &when)
+WeightReport::Weighed weighedWith(const WeightReport &report, const std::optional<Moment> &when)
 {
-    return when && report.weighing && after(*when, *report.weighing->weighed_on);
+    if (!report.weighing)
+        return WeightReport::Weighed::NotYet;
+    return when && after(*when, *report.weighing->weighed_on) ? WeightReport::Weighed::NotIn
+                                                              : WeightReport::Weighed::In;
 }
 
 void addEffects(WeightReport &report, const Records &records)
 {
     for (const auto &effect : balance::weightEffects(records, *report.as_of)) {
         const auto &deviation = *records.find(Id<Deviation>{effect.record.id});
-        WeightReport::Effect line{deviation.title, {}, {}, deviation.built_on,
-                                  isAfterWeighing(report, deviation.built_on)};
+        WeightReport::Effect line{
+            deviation.title, {}, {}, deviation.built_on, weighedWith(report, deviation.built_on)};
         if (effect.weight_unit)
             line.weight = converted(effect.weight, *effect.weight_unit, report.units.weight);
         if (effect.arm && effect.arm_unit)
@@ -174,14 +197,25 @@ void addEffects(WeightReport &report, const Records &records)
     }
     for (const auto &bulletin : records.bulletins) {
         if (bulletin.withdrawn_on || bulletin.applies == false ||
-            !isAfterWeighing(report, bulletin.complied_on) ||
+            weighedWith(report, bulletin.complied_on) != WeightReport::Weighed::NotIn ||
             after(*bulletin.complied_on, *report.as_of))
             continue;
-        report.effects.push_back({bulletin.title, {}, {}, bulletin.complied_on, true});
+        report.effects.push_back(
+            {bulletin.title, {}, {}, bulletin.complied_on, WeightReport::Weighed::NotIn});
     }
 }
 
 } // namespace
+
+std::size_t WeightReport::casesOutside() const
+{
+    return std::size_t(std::ranges::count(cases, std::optional(false), &Case::is_within));
+}
+
+std::size_t WeightReport::extremesOutside() const
+{
+    return std::size_t(forward_is_within == false) + std::size_t(aft_is_within == false);
+}
 
 WeightReport weightReport(const Records &records, const Profile &profile, Moment asOf)
 {

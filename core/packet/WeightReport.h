@@ -6,6 +6,7 @@
 #include "core/balance/Loading.h"
 #include "core/packet/Aircraft.h"
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -43,6 +44,12 @@ struct WeightReport {
         std::optional<Moment> fitted_on;
         std::optional<Moment> removed_on;
     };
+    /// Whether a weighing has what changed the weight in it.
+    enum class Weighed {
+        NotYet, ///< the aeroplane has not been weighed
+        In,     ///< it was there when the aeroplane was weighed
+        NotIn,  ///< it came after the weighing, so that no scale has seen it
+    };
     /// A deviation that says how it changes the weight, or a bulletin that was complied with after
     /// the weighing and says nothing of weights: to look at before the next flight.
     struct Effect {
@@ -50,8 +57,7 @@ struct WeightReport {
         std::optional<double> weight;
         std::optional<double> arm;
         std::optional<Moment> when;
-        /// After the weighing, so that no scale has seen it.
-        bool is_after = false;
+        Weighed weighed = Weighed::NotYet;
     };
     /// The limits in the report's units.
     struct Limits {
@@ -72,6 +78,9 @@ struct WeightReport {
     std::optional<balance::Chord> chord;
     std::optional<double> most_weight;
     std::vector<EquipmentLine> equipment;
+    /// Of these what was fitted or removed since the weighing and has no weight or no arm: it is
+    /// not in the sum.
+    std::vector<EquipmentLine> not_in_sum;
     std::vector<Effect> effects;
     std::vector<Case> cases;
     std::vector<balance::Load> loads;
@@ -81,6 +90,11 @@ struct WeightReport {
     std::optional<bool> forward_is_within;
     std::optional<bool> aft_is_within;
     std::vector<Profile::Caution> cautions;
+
+    /// Loadings that lie outside the limits.
+    std::size_t casesOutside() const;
+    /// Of the farthest forward and the farthest aft those that lie outside the limits: 0 to 2.
+    std::size_t extremesOutside() const;
 };
 
 /// In the units of the latest weighing; without one in those that the project's person reads.

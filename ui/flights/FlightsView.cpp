@@ -43,12 +43,13 @@ FlightsView::FlightsView(Session &session, QWidget *parent)
     , m_rules(new QVBoxLayout)
     , m_form(new FlightForm(session, this))
     , m_list(new RowListView(session.theme(), tr("Flights"), this))
-    , m_detail(new RecordForm(session, RecordType::Flight,
-                              {{"flown_on"}, {"minutes"}, {"landings"}, {"pilot_id"},
-                               {"faults", true}, {"note", true}},
-                              this))
+    , m_detail(new RecordForm(
+          session, RecordType::Flight,
+          {{"flown_on"}, {"minutes"}, {"landings"}, {"pilot_id"}, {"faults", true}, {"note", true}},
+          this))
     , m_ask(new ActLine(session, this))
     , m_chosen(new QWidget(this))
+    , m_withdraw(new QPushButton(tr("Withdraw…"), m_chosen))
 {
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -91,21 +92,20 @@ QWidget *FlightsView::buildRight()
 {
     auto *area = new QScrollArea(this);
     auto *right = new QWidget(area);
-    auto *withdraw = new QPushButton(tr("Withdraw…"), m_chosen);
-    withdraw->setProperty("flat", true);
+    m_withdraw->setProperty("flat", true);
     auto *chosen = new QVBoxLayout(m_chosen);
     chosen->setContentsMargins(0, 0, 0, 0);
     chosen->addWidget(heading(tr("The chosen flight"), m_chosen));
     chosen->addWidget(m_detail);
     chosen->addWidget(m_ask);
-    chosen->addWidget(withdraw, 0, Qt::AlignLeft);
+    chosen->addWidget(m_withdraw, 0, Qt::AlignLeft);
     auto *layout = new QVBoxLayout(right);
     layout->setContentsMargins(0, 0, 8, 0);
     layout->setSpacing(12);
     layout->addWidget(m_form);
     layout->addWidget(m_chosen);
     layout->addStretch(1);
-    connect(withdraw, &QPushButton::clicked, this, [this] {
+    connect(m_withdraw, &QPushButton::clicked, this, [this] {
         askToWithdraw(m_session, *m_ask, RecordRef{RecordType::Flight, m_shown.value()});
     });
     area->setWidget(right);
@@ -114,6 +114,33 @@ QWidget *FlightsView::buildRight()
     area->setFocusPolicy(Qt::NoFocus);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return area;
+}
+
+/// How far the flights are by a rule; in bold when the flights count for it.
+void FlightsView::addRule(const Profile::TestPeriod &rule, const certificate::TestProgress *progress,
+                          Minutes flown)
+{
+    const QString kind = toQt(rule.applies_to);
+    const Minutes overall =
+        progress ? Minutes{std::max<std::int64_t>(0, progress->needed.count() - flown.count())}
+                 : Minutes{};
+    const QString head =
+        !progress ? tr("For %1").arg(kind)
+        : progress->isDone()
+            ? tr("For %1: %2 without a fault are flown").arg(kind, hoursText(progress->needed))
+            : tr("For %1: %2 left, counted from the last fault; %3 left, counted over all flights")
+                  .arg(kind, hoursText(progress->left),
+                       hoursText(overall));
+    QLabel *line = wrapped(head, this);
+    QFont bold = font();
+    bold.setBold(progress);
+    line->setFont(bold);
+    m_rules->addWidget(line);
+    const Profile &profile = m_session.project().profile();
+    QLabel *text = wrapped(
+        tr("%1 (%2)").arg(toQt(rule.text), toQt(profile.citation(rule.source, rule.mark))), this);
+    text->setForegroundRole(QPalette::PlaceholderText);
+    m_rules->addWidget(text);
 }
 
 void FlightsView::showRules()
@@ -128,29 +155,8 @@ void FlightsView::showRules()
                              .arg(hoursText(flown.flown), hoursText(flown.faultless)));
     const auto progress = certificate::progress(flown, profile);
     for (std::size_t i = 0; i < profile.test_period.size(); ++i) {
-        const auto &rule = profile.test_period[i];
         const auto of = std::ranges::find(progress, i, &certificate::TestProgress::rule);
-        const QString head =
-            of == progress.end()
-                ? tr("For %1").arg(toQt(rule.applies_to))
-            : of->isDone()
-                ? tr("For %1: %2 without a fault are flown")
-                      .arg(toQt(rule.applies_to), hoursText(of->needed))
-                : tr("For %1: %2 left, counted from the last fault; %3 left, counted over all "
-                     "flights")
-                      .arg(toQt(rule.applies_to), hoursText(of->left),
-                           hoursText(Minutes{std::max<std::int64_t>(
-                               0, of->needed.count() - flown.flown.count())}));
-        QLabel *line = wrapped(head, this);
-        QFont bold = font();
-        bold.setBold(of != progress.end());
-        line->setFont(bold);
-        m_rules->addWidget(line);
-        QLabel *text = wrapped(tr("%1 (%2)").arg(toQt(rule.text),
-                                                 toQt(profile.citation(rule.source, rule.mark))),
-                               this);
-        text->setForegroundRole(QPalette::PlaceholderText);
-        m_rules->addWidget(text);
+        addRule(profile.test_period[i], of == progress.end() ? nullptr : &*of, flown.flown);
     }
     m_rules->addWidget(wrapped(
         profile.test_period.empty()
@@ -198,6 +204,7 @@ void FlightsView::work()
     const bool isAny = m_session.records()->findLive(m_shown) != nullptr;
     m_detail->show(isAny ? m_shown.value() : 0);
     m_chosen->setVisible(isAny);
+    m_withdraw->setEnabled(!m_session.isReadOnly());
 }
 
 bool FlightsView::showRecord(RecordRef record)
@@ -212,9 +219,11 @@ bool FlightsView::showRecord(RecordRef record)
 void FlightsView::apply(const ChangeNotice &notice)
 {
     m_detail->apply(notice);
-    if (std::ranges::any_of(notice.touched, [](RecordRef record) {
-            return record.type == RecordType::Flight || record.type == RecordType::Person;
-        }))
+    const bool isAbout = std::ranges::any_of(notice.touched, [](RecordRef record) {
+        return record.type == RecordType::Flight || record.type == RecordType::Person;
+    });
+    // The rules of the test period belong to the project's country, which may have been changed.
+    if (isAbout || notice.before->profile_copy != notice.after->profile_copy)
         work();
 }
 

@@ -2,10 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/profiles/Profile.h"
 #include "ui/certificate/CertificatePlace.h"
 
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
+
+namespace lastrivet::certificate {
+struct TestProgress;
+}
 
 namespace lastrivet::ui {
 
@@ -34,6 +40,8 @@ private:
     QWidget *buildRight();
     void work();
     void showRules();
+    void addRule(const Profile::TestPeriod &rule, const certificate::TestProgress *progress,
+                 Minutes flown);
     void showFlights();
 
     Session &m_session;
@@ -45,6 +53,7 @@ private:
     RecordForm *m_detail;
     ActLine *m_ask;
     QWidget *m_chosen;
+    QPushButton *m_withdraw;
 };
 
 } // namespace lastrivet::ui

@@ -31,21 +31,21 @@ void drawNotOnRecord(Pages &pages, const HandOver &book)
 {
     const Wording &words = pages.wording();
     const packet::Packet &whole = book.whole;
-    const std::pair<bool, std::string_view> kinds[] = {
-        {book.parts.empty(), "parts"},
-        {whole.deviations.empty(), "deviations from the drawings"},
-        {whole.bulletins.empty(), "bulletins"},
-        {whole.squawks.empty(), "squawks"},
-        {whole.fasteners.empty(), "fasteners and torque"},
-        {whole.measurements.empty(), "measurements"},
-        {whole.materials.empty(), "uses of material"},
-        {book.equipment.empty(), "equipment"},
-        {whole.photos.empty(), "photographs of the structure"},
+    const std::pair<bool, QString> kinds[] = {
+        {book.parts.empty(), words.text("parts")},
+        {whole.deviations.empty(), words.text("deviations from the drawings")},
+        {whole.bulletins.empty(), words.text("bulletins")},
+        {whole.squawks.empty(), words.text("squawks")},
+        {whole.fasteners.empty(), words.text("fasteners and torque")},
+        {whole.measurements.empty(), words.text("measurements")},
+        {whole.materials.empty(), words.text("uses of material")},
+        {book.equipment.empty(), words.text("equipment")},
+        {whole.photos.empty(), words.text("photographs of the structure")},
     };
     QStringList missing;
     for (const auto &[isEmpty, name] : kinds) {
         if (isEmpty)
-            missing << words.text(name);
+            missing << name;
     }
     if (missing.isEmpty())
         return;
@@ -75,8 +75,10 @@ void drawWhatIsClosed(Pages &pages, const HandOver &book)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Closing"), 4}, {words.text("Part"), 4},
-                     {words.text("State"), 4.4}, {words.text("Closed"), 2.2},
+    table.columns = {{words.text("Closing"), 4},
+                     {words.text("Part"), 4},
+                     {words.text("State"), 4.4},
+                     {words.text("Closed"), 2.2},
                      {words.text("By"), 2.4}};
     for (const Standing &standing : book.whole.standings) {
         const Standing::Event *event = latestEvent(standing);
@@ -88,7 +90,8 @@ void drawWhatIsClosed(Pages &pages, const HandOver &book)
               {isClosed ? words.day(event->closed_on, event->approximate) : QString()},
               {isClosed ? asIs(event->by) : QString()}}});
     }
-    pages.smallHeading(words.text("What is closed"), leastHeightOf(table, pages.body().width()));
+    pages.smallHeading(words.text("Every closing and how it stands"),
+                       leastHeightOf(table, pages.body().width()));
     if (table.rows.empty())
         pages.text(words.text("No closing is on record."));
     drawTable(pages, table);
@@ -112,8 +115,10 @@ void drawParts(Pages &pages, const HandOver &book)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Part"), 6}, {words.text("Part number"), 2.6},
-                     {words.text("Serial number"), 2.4}, {words.text("Drawing"), 2.4},
+    table.columns = {{words.text("Part"), 6},
+                     {words.text("Part number"), 2.6},
+                     {words.text("Serial number"), 2.4},
+                     {words.text("Drawing"), 2.4},
                      {words.text("Closed in by"), 3.4}};
     for (const HandOver::Part &part : book.parts)
         table.rows.push_back({{{nameInTree(part), Mark::None, part.depth == 0},
@@ -140,14 +145,18 @@ void drawEquipment(Pages &pages, const HandOver &book)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Equipment"), 4}, {words.text("Maker"), 2.6},
+    table.columns = {{words.text("Equipment"), 4},     {words.text("Maker"), 2.6},
                      {words.text("Part number"), 2.6}, {words.text("Serial number"), 2.6},
-                     {words.text("Where"), 3}, {words.text("Fitted"), 2.2},
+                     {words.text("Where"), 3},         {words.text("Fitted"), 2.2},
                      {words.text("Removed"), 2.2}};
     for (const HandOver::Fitted &item : book.equipment)
-        table.rows.push_back({{{asIs(item.name)}, {asIs(item.maker)}, {asIs(item.part_number)},
-                               {asIs(item.serial_number)}, {asIs(item.part)},
-                               {words.day(item.fitted_on)}, {words.day(item.removed_on)}}});
+        table.rows.push_back({{{asIs(item.name)},
+                               {asIs(item.maker)},
+                               {asIs(item.part_number)},
+                               {asIs(item.serial_number)},
+                               {asIs(item.part)},
+                               {words.day(item.fitted_on)},
+                               {words.day(item.removed_on)}}});
     drawSection(pages, words.text("Equipment"), table, {});
 }
 
@@ -156,21 +165,21 @@ void drawLogSummary(Pages &pages, const HandOver &book)
     const Wording &words = pages.wording();
     Table parts;
     parts.columns = {{words.text("Part, with everything below it"), 6},
-                     {words.text("Log entries"), 2, true}, {words.text("Time"), 2, true}};
+                     {words.text("Log entries"), 2, true},
+                     {words.text("Time"), 2, true}};
     for (const HandOver::PartHours &row : book.hours)
-        parts.rows.push_back(
-            {{{row.part.empty() ? words.text("of no part") : asIs(row.part)},
-              {words.number(row.sessions)},
-              {words.hours(row.minutes)}}});
+        parts.rows.push_back({{{row.part.empty() ? words.text("of no part") : asIs(row.part)},
+                               {words.number(row.sessions)},
+                               {words.hours(row.minutes)}}});
     Table people;
-    people.columns = {{words.text("Who"), 6}, {words.text("Log entries"), 2, true},
+    people.columns = {{words.text("Who"), 6},
+                      {words.text("Log entries"), 2, true},
                       {words.text("Time"), 2, true}};
     for (const packet::WorkLog::Total &person : book.whole.work.people)
         people.rows.push_back({{{asIs(person.name)},
                                 {words.number(person.sessions)},
                                 {words.hours(person.minutes)}}});
-    drawSection(pages, words.text("The log in short"), parts,
-                words.text("No work is on record."));
+    drawSection(pages, words.text("The log in short"), parts, words.text("No work is on record."));
     if (people.rows.empty())
         return;
     pages.smallHeading(words.text("Who built it"), leastHeightOf(people, pages.body().width()));

@@ -39,41 +39,46 @@ Table::Column column(const QString &head, double share)
 
 Sheet torqueSheet(const Wording &words)
 {
-    return {{{words.text("Part"), 3}, {words.text("Wrench and its number"), 2},
-             {words.text("Unit"), 1}, {words.text("Who"), 2}},
-            {column(words.text("Place"), 3.4), column(words.text("Hardware"), 2.6),
-             column(words.text("Qty"), 0.9), column(words.text("Limits"), 2),
-             column(words.text("Reading"), 1.6), column(words.text("Drag in it"), 1.3),
-             column(words.text("Day"), 1.5), column(words.text("Marked"), 1.4),
-             column(words.text("Locked"), 1.4)},
-            {},
-            millimetres(10),
-            words.text("Limits are the maker's; general tables come after them. The reading is what "
-                       "the wrench showed, with the drag of a self-locking nut still in it.")};
+    return {
+        {{words.text("Part"), 3},
+         {words.text("Wrench and its number"), 2},
+         {words.text("Unit"), 1},
+         {words.text("Who"), 2}},
+        {column(words.text("Place"), 3.4), column(words.text("Hardware"), 2.6),
+         column(words.text("Qty"), 0.9), column(words.text("Limits"), 2),
+         column(words.text("Reading"), 1.6), column(words.text("Drag in it"), 1.3),
+         column(words.text("Day"), 1.5), column(words.text("Marked"), 1.4),
+         column(words.text("Locked"), 1.4)},
+        {},
+        millimetres(10),
+        words.text("Limits are the maker's; general tables come after them. The reading is what "
+                   "the wrench showed, with the drag of a self-locking nut still in it.")};
 }
 
 Sheet batchSheet(const Wording &words, UnitSystem units)
 {
-    const QString degrees = units == UnitSystem::Metric ? QStringLiteral("°C")
-                                                        : QStringLiteral("°F");
-    return {{{words.text("Part"), 3}, {words.text("Place of work"), 2}, {words.text("Who"), 2}},
-            {column(words.text("Day, time"), 1.9), column(words.text("Material and lot"), 3.4),
-             column(words.text("Use before"), 1.6), column(words.text("Mix"), 1.3),
-             column(degrees + words.text(" from – to"), 1.5), column(words.text("% humidity"), 1.3),
-             column(words.text("Cure time"), 1.4), column(words.text("Sample kept, good"), 1.6)},
-            {},
-            millimetres(14),
-            words.text("Cure times hold at the maker's temperature; a cold workshop needs longer.")};
+    const QString degrees =
+        units == UnitSystem::Metric ? QStringLiteral("°C") : QStringLiteral("°F");
+    return {
+        {{words.text("Part"), 3}, {words.text("Place of work"), 2}, {words.text("Who"), 2}},
+        {column(words.text("Day, time"), 1.9), column(words.text("Material and lot"), 3.4),
+         column(words.text("Use before"), 1.6), column(words.text("Mix"), 1.3),
+         column(degrees + words.text(" from – to"), 1.5), column(words.text("% humidity"), 1.3),
+         column(words.text("Cure time"), 1.4), column(words.text("Sample kept, good"), 1.6)},
+        {},
+        millimetres(14),
+        words.text("Cure times hold at the maker's temperature; a cold workshop needs longer.")};
 }
 
 std::vector<Table::Cell> days(const Wording &words)
 {
     constexpr int rowsADay = 3;
     std::vector<Table::Cell> cells;
-    const int first = int(words.locale().firstDayOfWeek());
+    // The week begins as the country has it, in whichever language the form is.
+    const int first = int(QLocale().firstDayOfWeek());
     for (int day = 0; day < 7; ++day) {
-        const QString name = words.locale().standaloneDayName((first - 1 + day) % 7 + 1,
-                                                              QLocale::ShortFormat);
+        const QString name =
+            words.locale().standaloneDayName((first - 1 + day) % 7 + 1, QLocale::ShortFormat);
         cells.push_back({name, Mark::None, true});
         cells.resize(cells.size() + rowsADay - 1);
     }
@@ -95,18 +100,21 @@ Sheet weekSheet(const Wording &words)
 
 Sheet findingSheet(const Wording &words)
 {
-    return {{{words.text("Inspector, name and number"), 3}, {words.text("Day"), 1.4},
-             {words.text("What was looked at"), 3}, {words.text("Report number"), 1.6}},
-            {column(words.text("No."), 0.6), column(words.text("Finding"), 4.6),
-             column(words.text("Part, place"), 2), column(words.text("A, W or C"), 0.9),
-             column(words.text("Looked at again by"), 1.7),
-             column(words.text("Corrected on, by"), 1.8), column(words.text("Seen again"), 1.7)},
-            {},
-            millimetres(17),
-            words.text("A airworthiness, W workmanship, C cosmetic. The authority's own report form "
-                       "governs."),
-            {{words.text("Signature of the inspector, day"), 1},
-             {words.text("Signature of the builder, day"), 1}}};
+    return {
+        {{words.text("Inspector, name and number"), 3},
+         {words.text("Day"), 1.4},
+         {words.text("What was looked at"), 3},
+         {words.text("Report number"), 1.6}},
+        {column(words.text("No."), 0.6), column(words.text("Finding"), 4.6),
+         column(words.text("Part, place"), 2), column(words.text("A, W or C"), 0.9),
+         column(words.text("Looked at again by"), 1.7), column(words.text("Corrected on, by"), 1.8),
+         column(words.text("Seen again"), 1.7)},
+        {},
+        millimetres(17),
+        words.text("A airworthiness, W workmanship, C cosmetic. The authority's own report form "
+                   "governs."),
+        {{words.text("Signature of the inspector, day"), 1},
+         {words.text("Signature of the builder, day"), 1}}};
 }
 
 Sheet sheetOf(const Wording &words, const BlankForm &form)

@@ -57,6 +57,26 @@ QString correctionIn(const Wording &words, const SquawkEntry &squawk)
                                       : words.text("planned: {0}", {squawk.repair_plan});
 }
 
+void drawBeforeAndAfter(Pages &pages, const CorrectionsReport::Finding &finding,
+                        PictureShelf &shelf)
+{
+    const Wording &words = pages.wording();
+    if (finding.before.empty() && finding.after.empty()) {
+        pages.text(words.text("No photograph of it is on record."), Size::Small);
+        return;
+    }
+    const double half = pages.body().width() / 2 + points(7);
+    pages.advance(points(6));
+    pages.need(points(200));
+    pages.painter().setPen(Qt::black);
+    TextBlock(words.text("Before"), Size::Small, half, true)
+        .draw(pages.painter(), {pages.body().left(), pages.y()});
+    TextBlock(words.text("After"), Size::Small, half, true)
+        .draw(pages.painter(), {pages.body().left() + half, pages.y()});
+    pages.advance(points(13));
+    drawSideBySide(pages, finding.before, finding.after, shelf);
+}
+
 void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, PictureShelf &shelf,
                  bool isKnownToContents)
 {
@@ -85,20 +105,7 @@ void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, Pictur
                            {correctionIn(words, squawk), Mark::None, !squawk.fixed_on},
                            {verifiedIn(words, squawk)}}});
     drawTable(pages, table);
-    if (finding.before.empty() && finding.after.empty()) {
-        pages.text(words.text("No photograph of it is on record."), Size::Small);
-        return;
-    }
-    const double half = pages.body().width() / 2 + points(7);
-    pages.advance(points(6));
-    pages.need(points(200));
-    pages.painter().setPen(Qt::black);
-    TextBlock(words.text("Before"), Size::Small, half, true)
-        .draw(pages.painter(), {pages.body().left(), pages.y()});
-    TextBlock(words.text("After"), Size::Small, half, true)
-        .draw(pages.painter(), {pages.body().left() + half, pages.y()});
-    pages.advance(points(13));
-    drawSideBySide(pages, finding.before, finding.after, shelf);
+    drawBeforeAndAfter(pages, finding, shelf);
 }
 
 } // namespace

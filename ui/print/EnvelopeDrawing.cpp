@@ -102,8 +102,8 @@ void Drawing::spread()
 QPointF Drawing::at(double arm, double weight) const
 {
     return {m_field.left() + m_field.width() * (arm - m_arms.low) / (m_arms.high - m_arms.low),
-            m_field.bottom() - m_field.height() * (weight - m_weights.low) /
-                                   (m_weights.high - m_weights.low)};
+            m_field.bottom() -
+                m_field.height() * (weight - m_weights.low) / (m_weights.high - m_weights.low)};
 }
 
 void Drawing::drawGrid()
@@ -128,9 +128,9 @@ void Drawing::drawGrid()
                                   side.x() - m_place.left() - 0.4 * line, line),
                            Qt::AlignRight | Qt::AlignVCenter, m_plot.number(weight));
     }
-    m_painter.drawText(QRectF(m_field.left(), m_field.bottom() + 1.3 * line, m_field.width(),
-                              1.2 * line),
-                       Qt::AlignRight, m_plot.arm_title);
+    m_painter.drawText(
+        QRectF(m_field.left(), m_field.bottom() + 1.3 * line, m_field.width(), 1.2 * line),
+        Qt::AlignRight, m_plot.arm_title);
     m_painter.drawText(QRectF(m_place.left(), m_place.top(), m_place.width(), 1.2 * line),
                        Qt::AlignLeft, m_plot.weight_title);
 }
@@ -150,6 +150,9 @@ void Drawing::drawLimits()
 void Drawing::drawMark(const EnvelopePoint &point, const QPointF &middle)
 {
     const double r = 0.32 * m_metrics.height();
+    // An extreme is often one of the loadings: its triangle goes around the disc, touching nothing.
+    const double around = 1.4 * r;
+    const double corner = std::sqrt(3.0) * around;
     m_painter.setPen(QPen(m_look.ink, m_look.pen));
     m_painter.setBrush(m_look.ink);
     switch (point.shape) {
@@ -161,12 +164,16 @@ void Drawing::drawMark(const EnvelopePoint &point, const QPointF &middle)
         m_painter.drawEllipse(middle, r, r);
         return;
     case EnvelopePoint::Shape::Forward:
-        m_painter.drawPolygon(QPolygonF{middle + QPointF(-1.3 * r, 0), middle + QPointF(r, -r),
-                                        middle + QPointF(r, r)});
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawPolygon(QPolygonF{middle + QPointF(-2 * around, 0),
+                                        middle + QPointF(around, -corner),
+                                        middle + QPointF(around, corner)});
         return;
     case EnvelopePoint::Shape::Aft:
-        m_painter.drawPolygon(QPolygonF{middle + QPointF(1.3 * r, 0), middle + QPointF(-r, -r),
-                                        middle + QPointF(-r, r)});
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawPolygon(QPolygonF{middle + QPointF(2 * around, 0),
+                                        middle + QPointF(-around, -corner),
+                                        middle + QPointF(-around, corner)});
         return;
     }
 }
@@ -180,7 +187,8 @@ void Drawing::drawPoint(const EnvelopePoint &point)
     const bool isLeft = point.shape == EnvelopePoint::Shape::Forward;
     const bool isBelow = point.shape == EnvelopePoint::Shape::Aft;
     const double wide = m_metrics.horizontalAdvance(point.sign);
-    const double x = isLeft ? middle.x() - 0.6 * line - wide : middle.x() + 0.6 * line;
+    const double away = (isLeft || isBelow ? 1.1 : 0.6) * line;
+    const double x = isLeft ? middle.x() - away - wide : middle.x() + away;
     m_painter.setPen(m_look.ink);
     m_painter.drawText(QRectF(x, isBelow ? middle.y() : middle.y() - line, wide + line, line),
                        Qt::AlignLeft, point.sign);
@@ -211,12 +219,12 @@ EnvelopePlot envelopePlot(const packet::WeightReport &report)
     if (report.limits)
         plot.corners = report.limits->corners;
     if (report.empty)
-        plot.points.push_back({QStringLiteral("E"), report.empty->sum.weight,
-                               report.empty->sum.cg, Shape::Empty});
+        plot.points.push_back(
+            {QStringLiteral("E"), report.empty->sum.weight, report.empty->sum.cg, Shape::Empty});
     for (std::size_t i = 0; i < report.cases.size(); ++i) {
         if (!report.cases[i].refusal)
-            plot.points.push_back({signOfCase(i), report.cases[i].sum.weight,
-                                   report.cases[i].sum.cg, Shape::Case});
+            plot.points.push_back(
+                {signOfCase(i), report.cases[i].sum.weight, report.cases[i].sum.cg, Shape::Case});
     }
     if (report.extremes) {
         const auto &forward = report.extremes->forward.sum;

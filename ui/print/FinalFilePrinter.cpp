@@ -15,7 +15,9 @@
 #include "ui/print/Title.h"
 #include "ui/print/WeightSection.h"
 
+#include <string_view>
 #include <utility>
+#include <vector>
 
 namespace lastrivet::print {
 
@@ -23,18 +25,11 @@ namespace {
 
 using packet::FinalFile;
 
-/// What is not complete, each only where there is any of it.
-QStringList notComplete(const Wording &words, const FinalFile &file)
+using Counts = std::vector<std::pair<std::size_t, std::string_view>>;
+
+/// A sentence for each count that is not 0.
+QStringList counted(const Wording &words, const Counts &counts)
 {
-    const std::pair<std::size_t, std::string_view> counts[] = {
-        {file.missingDocuments(), "Required documents that are not here: {0}."},
-        {file.differences.size(), "Entries of papers that do not agree: {0}."},
-        {file.openFindings(), "Findings of inspections neither verified nor accepted: {0}."},
-        {file.openClosings(), "Closings that are not closed: {0}."},
-        {file.built.whole.squawks.size(), "Squawks that are open: {0}."},
-        {file.major_portion.account.evidence_gaps.size(),
-         "Tasks of the major portion without a picture: {0}."},
-    };
     QStringList sentences;
     for (const auto &[count, pattern] : counts) {
         if (count > 0)
@@ -43,23 +38,57 @@ QStringList notComplete(const Wording &words, const FinalFile &file)
     return sentences;
 }
 
+/// What stands against weight and balance.
+QStringList notWithinWeight(const Wording &words, const packet::WeightReport &report)
+{
+    QStringList sentences;
+    if (report.refusal)
+        sentences << words.text(*report.refusal);
+    if (report.no_extremes)
+        sentences << words.text(*report.no_extremes);
+    return sentences +
+           counted(words,
+                   {{report.casesOutside(), "Loadings outside the limits: {0}."},
+                    {report.extremesOutside(), "Extremes of loading outside the limits: {0}."},
+                    {report.not_in_sum.size(), "Equipment fitted or removed since the weighing, "
+                                               "without weight or arm: {0}."}});
+}
+
+/// What is not complete, each only where there is any of it.
+QStringList notComplete(const Wording &words, const FinalFile &file)
+{
+    const Counts counts{
+        {file.missingDocuments(), "Required documents that are not here: {0}."},
+        {file.differences.size(), "Entries of papers that do not agree: {0}."},
+        {file.openFindings(), "Findings of inspections neither verified nor accepted: {0}."},
+        {file.openClosings(), "Closings that are not closed: {0}."},
+        {file.built.whole.squawks.size(), "Squawks that are open: {0}."},
+        {file.major_portion.account.evidence_gaps.size(),
+         "Tasks of the major portion without a picture: {0}."},
+    };
+    return counted(words, counts) + notWithinWeight(words, file.weight);
+}
+
 /// Sections that are left out.
 void drawNotOnRecord(Pages &pages, const FinalFile &file)
 {
     const Wording &words = pages.wording();
     const packet::Packet &built = file.built.whole;
-    const std::pair<bool, std::string_view> kinds[] = {
-        {file.inspections.empty(), "inspections"},
-        {file.built.equipment.empty(), "equipment"},
-        {file.major_portion.tasks.empty(), "tasks of the major portion"},
-        {file.built.hours.empty(), "log entries"},
-        {built.deviations.empty(), "deviations from the drawings"},
-        {built.bulletins.empty(), "bulletins"},
+    const std::pair<bool, QString> kinds[] = {
+        {file.inspections.empty(), words.text("inspections")},
+        {file.built.equipment.empty(), words.text("equipment")},
+        {!file.weight.weighing, words.text("weighings")},
+        {file.weight.cases.empty(), words.text("loadings")},
+        {!file.weight.limits, words.text("limits of weight and centre of gravity")},
+        {file.major_portion.tasks.empty(), words.text("tasks of the major portion")},
+        {file.built.hours.empty(), words.text("log entries")},
+        {built.deviations.empty(), words.text("deviations from the drawings")},
+        {built.bulletins.empty(), words.text("bulletins")},
     };
     QStringList missing;
     for (const auto &[isEmpty, name] : kinds) {
         if (isEmpty)
-            missing << words.text(name);
+            missing << name;
     }
     if (missing.isEmpty())
         return;
@@ -73,14 +102,15 @@ void drawFront(Pages &pages, const FinalFile &file)
     drawTitle(pages, words.text("File for the final inspection"), aircraftName(file.aircraft),
               words.text("As the records say on {0}", {file.built.whole.as_of.text()}));
     const QStringList open = notComplete(words, file);
-    drawNotice(pages,
-               words.text(open.isEmpty() ? "Nothing of this kind is open on record"
-                                         : "Not complete"),
-               open.isEmpty()
-                   ? words.text("Every required document is here, findings are verified or "
-                                "accepted, and closings are closed. Only the inspector's own look "
-                                "tells whether the work is right.")
-                   : open.join(QLatin1Char('\n')));
+    drawNotice(
+        pages,
+        words.text(open.isEmpty() ? "Nothing of this kind is open on record" : "Not complete"),
+        open.isEmpty()
+            ? words.text("Every required document is here, findings are verified or "
+                         "accepted, closings are closed, the aeroplane is weighed, and no "
+                         "loading on record lies outside the limits. Only the inspector's "
+                         "own look tells whether the work is right.")
+            : open.join(QLatin1Char('\n')));
     drawAircraft(pages, file.aircraft);
     drawNotOnRecord(pages, file);
     drawContents(pages);
@@ -91,8 +121,8 @@ void drawDocuments(Pages &pages, const FinalFile &file)
     const Wording &words = pages.wording();
     Table table;
     table.columns = {{words.text("Document"), 5}, {words.text("Needed"), 2.6},
-                     {words.text("State"), 3.4}, {words.text("Number"), 2.6},
-                     {words.text("Edition"), 2}, {words.text("Scans"), 1, true}};
+                     {words.text("State"), 3.4},  {words.text("Number"), 2.6},
+                     {words.text("Edition"), 2},  {words.text("Scans"), 1, true}};
     for (const FinalFile::Document &document : file.documents) {
         const bool isHere = document.standing == certificate::PaperState::Here;
         table.rows.push_back(
@@ -182,8 +212,7 @@ std::optional<Printed> printFinalFile(const FinalFile &file, const Imprint &impr
         documentAbout(file.aircraft, choices.wording.text("File for the final inspection"));
     for (const packet::CorrectionsReport &report : file.inspections)
         document.picture_count += pictureCount(report);
-    document.sections = {
-        [&](Pages &pages, PictureShelf &shelf) { drawAll(pages, file, shelf); }};
+    document.sections = {[&](Pages &pages, PictureShelf &shelf) { drawAll(pages, file, shelf); }};
     return printDocument(document, imprint, pictures, choices, place, onPercent);
 }
 

@@ -36,7 +36,8 @@ const Language *languageOfCode(const QString &code)
 Wording wordingIn(const Language &language)
 {
     const auto translator = std::make_shared<QTranslator>();
-    const QLocale locale(language.id, QLocale().territory());
+    // Not the country of the system: "1.751,6" in an English paper may be read as 1.75.
+    const QLocale locale(language.id);
     if (!translator->load(QStringLiteral(":/translations/lastrivet_%1.qm").arg(language.code)))
         return Wording(locale);
     return Wording(locale, [translator](std::string_view pattern) {

@@ -28,7 +28,7 @@ const Language &languageFor(QLocale::Language id);
 const Language *languageOfCode(const QString &code);
 
 /// How a document is worded in a language, whatever the screen speaks; dates and numbers are those
-/// of the language in the country of the system, or of its own where the system's has it not.
+/// of the language where most people speak it, whatever the country of the system.
 Wording wordingIn(const Language &language);
 
 } // namespace lastrivet::print

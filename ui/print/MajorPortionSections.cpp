@@ -28,8 +28,7 @@ QString tenthsIn(std::int64_t tenths, const MajorPortion::Task &task)
 
 QString ticksIn(std::int64_t halfTicks)
 {
-    return halfTicks == 0 ? QString()
-                          : QString::fromStdString(credit::ticksText(halfTicks));
+    return halfTicks == 0 ? QString() : QString::fromStdString(credit::ticksText(halfTicks));
 }
 
 /// "12 entries of the log from … to …, 34 h 30".
@@ -38,8 +37,7 @@ QString logIn(const Wording &words, const MajorPortion::Task &task)
     if (task.sessions == 0)
         return {};
     return words.text("entries of the log: {0}, {1} to {2}; {3}",
-                      {std::to_string(task.sessions),
-                       words.day(task.first_work).toStdString(),
+                      {std::to_string(task.sessions), words.day(task.first_work).toStdString(),
                        words.day(task.last_work).toStdString(),
                        words.hours(task.minutes).toStdString()});
 }
@@ -70,7 +68,8 @@ QString evidenceIn(const Wording &words, const MajorPortion::Task &task)
 Table::Row rowOf(const Wording &words, const MajorPortion &form, const MajorPortion::Task &task)
 {
     const credit::Tenths &tenths = task.tenths;
-    const QString title = task.is_added ? words.text("{0} (added)", {task.title}) : asIs(task.title);
+    const QString title =
+        task.is_added ? words.text("{0} (added)", {task.title}) : asIs(task.title);
     Table::Row row{{{title},
                     {tenthsIn(tenths.kit, task)},
                     {tenthsIn(tenths.commercial, task)},
@@ -104,15 +103,15 @@ Table formOf(const Wording &words, const MajorPortion &form)
 {
     Table table;
     table.columns = {{words.text("Task"), 4.2},
-                     {words.text("A maker"), 1.2, true, true},
-                     {words.text("B paid help"), 1.2, true, true},
+                     {words.text("A maker"), 1.6, true, true},
+                     {words.text("B paid help"), 1.4, true, true},
                      {words.text("C builder, assembly"), 1.9, true, true},
-                     {words.text("D builder, fabrication"), 2.1, true, true}};
+                     {words.text("D builder, fabrication"), 2.3, true, true}};
     if (form.account.two_columns) {
-        table.columns.push_back({words.text("Tick of the builder"), 1.3, true, true});
-        table.columns.push_back({words.text("Tick of the maker"), 1.2, true, true});
+        table.columns.push_back({words.text("Tick of the builder"), 1.7, true, true});
+        table.columns.push_back({words.text("Tick of the maker"), 1.6, true, true});
     }
-    table.columns.push_back({words.text("Shown by"), 5});
+    table.columns.push_back({words.text("Shown by"), 5.4});
     const std::string *section = nullptr;
     for (const MajorPortion::Task &task : form.tasks) {
         if (!task.section.empty() && (!section || *section != task.section))
@@ -179,9 +178,12 @@ void drawPortionEvidence(Pages &pages, const MajorPortion &form, int level)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Picture"), 1.3, true}, {words.text("Day"), 2},
-                     {words.text("Part"), 3.4}, {words.text("Caption"), 4},
-                     {words.text("File"), 5}, {words.text("SHA-256 begins"), 2.7}};
+    table.columns = {{words.text("Picture"), 1.7, true},
+                     {words.text("Day"), 2},
+                     {words.text("Part"), 3.4},
+                     {words.text("Caption"), 4},
+                     {words.text("File"), 5},
+                     {words.text("SHA-256 begins"), 2.7}};
     for (const MajorPortion::Picture &picture : form.pictures) {
         const packet::Photo &photo = picture.photo;
         table.rows.push_back(

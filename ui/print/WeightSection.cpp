@@ -15,9 +15,12 @@ using packet::WeightReport;
 
 constexpr double drawingHeight = 250;
 
+/// Without a sign between thousands: in the next language it is the decimal point.
 QString figure(const Wording &words, double value, int decimals)
 {
-    return words.locale().toString(value, 'f', decimals);
+    QLocale plain = words.locale();
+    plain.setNumberOptions(QLocale::OmitGroupSeparator);
+    return plain.toString(value, 'f', decimals);
 }
 
 QString figure(const Wording &words, const std::optional<double> &value, int decimals)
@@ -27,7 +30,8 @@ QString figure(const Wording &words, const std::optional<double> &value, int dec
 
 QString inUnit(const QString &head, std::string_view unit)
 {
-    return QStringLiteral("%1, %2").arg(head, QString::fromUtf8(unit.data(), qsizetype(unit.size())));
+    return QStringLiteral("%1, %2").arg(head,
+                                        QString::fromUtf8(unit.data(), qsizetype(unit.size())));
 }
 
 /// Heads with the report's units.
@@ -78,13 +82,16 @@ void drawHowWeighed(Pages &pages, const WeightReport &report)
                      {inUnit(words.text("Reading"), weight), 1.8, true},
                      {inUnit(words.text("Tare"), weight), 1.5, true},
                      {inUnit(words.text("Net"), weight), 1.8, true},
-                     {heads.arm(), 1.8, true}, {words.text("Scale"), 3},
+                     {heads.arm(), 1.8, true},
+                     {words.text("Scale"), 3},
                      {words.text("Calibrated until"), 2.2}};
     for (const auto &scale : report.scales)
-        table.rows.push_back({{{asIs(scale.point)}, {figure(words, scale.reading, 2)},
+        table.rows.push_back({{{asIs(scale.point)},
+                               {figure(words, scale.reading, 2)},
                                {figure(words, scale.tare, 2)},
                                {figure(words, scale.reading - scale.tare, 2)},
-                               {figure(words, scale.arm, 1)}, {asIs(scale.tool)},
+                               {figure(words, scale.arm, 1)},
+                               {asIs(scale.tool)},
                                {words.day(scale.calibrated_until)}}});
     drawTable(pages, table);
     pages.advance(points(8));
@@ -110,15 +117,20 @@ void drawEmpty(Pages &pages, const WeightReport &report)
     const Wording &words = pages.wording();
     const Heads heads(words, report.units);
     Table table;
-    table.columns = {{words.text("What"), 4}, {words.text("How"), 2.4}, {heads.weight(), 2, true},
-                     {heads.arm(), 2, true}, {heads.moment(), 2.6, true}};
+    table.columns = {{words.text("What"), 4},
+                     {words.text("How"), 2.4},
+                     {heads.weight(), 2, true},
+                     {heads.arm(), 2, true},
+                     {heads.moment(), 2.6, true}};
     for (const auto &line : report.empty->lines)
-        table.rows.push_back({{{asIs(line.item.name)}, {kindOf(words, line.kind)},
+        table.rows.push_back({{{asIs(line.item.name)},
+                               {kindOf(words, line.kind)},
                                {figure(words, line.item.weight, 2)},
                                {figure(words, line.item.arm, 1)},
                                {figure(words, line.item.weight * line.item.arm, 1)}}});
     const auto &sum = report.empty->sum;
-    table.rows.push_back({{{words.text("Empty weight"), Mark::None, true}, {},
+    table.rows.push_back({{{words.text("Empty weight"), Mark::None, true},
+                           {},
                            {figure(words, sum.weight, 2), Mark::None, true},
                            {figure(words, sum.cg, 2), Mark::None, true},
                            {figure(words, sum.moment, 1), Mark::None, true}}});
@@ -140,19 +152,36 @@ void drawEquipmentList(Pages &pages, const WeightReport &report)
     const Wording &words = pages.wording();
     const Heads heads(words, report.units);
     Table table;
-    table.columns = {{words.text("Equipment"), 4}, {words.text("Maker"), 2.4},
+    table.columns = {{words.text("Equipment"), 4},     {words.text("Maker"), 2.4},
                      {words.text("Part number"), 2.2}, {words.text("Serial number"), 2.2},
-                     {heads.weight(), 1.8, true}, {heads.arm(), 1.8, true},
-                     {words.text("Fitted"), 2}, {words.text("Removed"), 2}};
+                     {heads.weight(), 1.8, true},      {heads.arm(), 1.8, true},
+                     {words.text("Fitted"), 2},        {words.text("Removed"), 2}};
     for (const auto &item : report.equipment)
-        table.rows.push_back({{{asIs(item.name)}, {asIs(item.maker)}, {asIs(item.part_number)},
-                               {asIs(item.serial_number)}, {figure(words, item.weight, 2)},
-                               {figure(words, item.arm, 1)}, {words.day(item.fitted_on)},
+        table.rows.push_back({{{asIs(item.name)},
+                               {asIs(item.maker)},
+                               {asIs(item.part_number)},
+                               {asIs(item.serial_number)},
+                               {figure(words, item.weight, 2)},
+                               {figure(words, item.arm, 1)},
+                               {words.day(item.fitted_on)},
                                {words.day(item.removed_on)}}});
     pages.smallHeading(words.text("Equipment list"), leastHeightOf(table, pages.body().width()));
     if (table.rows.empty())
         pages.text(words.text("No equipment is on record."));
     drawTable(pages, table);
+}
+
+QString inWeighing(const Wording &words, WeightReport::Weighed weighed)
+{
+    switch (weighed) {
+    case WeightReport::Weighed::NotYet:
+        return words.text("not weighed yet");
+    case WeightReport::Weighed::In:
+        return words.text("before the weighing: in it");
+    case WeightReport::Weighed::NotIn:
+        return words.text("after the weighing: not in it");
+    }
+    return {};
 }
 
 void drawEffects(Pages &pages, const WeightReport &report)
@@ -162,14 +191,17 @@ void drawEffects(Pages &pages, const WeightReport &report)
     const Wording &words = pages.wording();
     const Heads heads(words, report.units);
     Table table;
-    table.columns = {{words.text("Deviation or bulletin"), 5}, {heads.weight(), 2, true},
-                     {heads.arm(), 2, true}, {words.text("Done"), 2}, {words.text("Weighed"), 3}};
+    table.columns = {{words.text("Deviation or bulletin"), 5},
+                     {heads.weight(), 2, true},
+                     {heads.arm(), 2, true},
+                     {words.text("Done"), 2},
+                     {words.text("Weighed"), 3}};
     for (const auto &effect : report.effects)
-        table.rows.push_back(
-            {{{asIs(effect.title)}, {figure(words, effect.weight, 2)},
-              {figure(words, effect.arm, 1)}, {words.day(effect.when)},
-              {effect.is_after ? words.text("after the weighing: not in it")
-                               : words.text("before the weighing: in it")}}});
+        table.rows.push_back({{{asIs(effect.title)},
+                               {figure(words, effect.weight, 2)},
+                               {figure(words, effect.arm, 1)},
+                               {words.day(effect.when)},
+                               {inWeighing(words, effect.weighed)}}});
     pages.smallHeading(words.text("What changes the weight"),
                        leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
@@ -178,8 +210,11 @@ void drawEffects(Pages &pages, const WeightReport &report)
 void addSum(Table &table, const Wording &words, const QString &sign, const QString &name,
             const balance::Balance &sum, const std::optional<bool> &isWithin)
 {
-    table.rows.push_back({{{sign}, {name, Mark::None, true}, {figure(words, sum.weight, 2)},
-                           {figure(words, sum.cg, 2)}, {figure(words, sum.percent_mac, 1)},
+    table.rows.push_back({{{sign},
+                           {name, Mark::None, true},
+                           {figure(words, sum.weight, 2)},
+                           {figure(words, sum.cg, 2)},
+                           {figure(words, sum.percent_mac, 1)},
                            {within(words, isWithin), Mark::None, isWithin == false}}});
 }
 
@@ -196,24 +231,22 @@ Table loadingTable(const Wording &words, const WeightReport &report)
 {
     const Heads heads(words, report.units);
     Table table;
-    table.columns = {{QString(), 0.6}, {words.text("Loading"), 5.4}, {heads.weight(), 2, true},
-                     {heads.cg(), 2.2, true}, {words.text("% MAC"), 1.4, true},
-                     {words.text("Limits"), 2.6}};
+    table.columns = {
+        {QString(), 0.6},        {words.text("Loading"), 5.4},     {heads.weight(), 2, true},
+        {heads.cg(), 2.2, true}, {words.text("% MAC"), 1.4, true}, {words.text("Limits"), 2.6}};
     for (std::size_t i = 0; i < report.cases.size(); ++i) {
         const auto &loading = report.cases[i];
         if (loading.refusal)
-            table.rows.push_back({{{signOfCase(i)},
-                                   {asIs(loading.name) + QStringLiteral(": ") +
-                                    words.text(*loading.refusal)}}});
+            table.rows.push_back(
+                {{{signOfCase(i)},
+                  {asIs(loading.name) + QStringLiteral(": ") + words.text(*loading.refusal)}}});
         else
-            addSum(table, words, signOfCase(i), asIs(loading.name), loading.sum,
-                   loading.is_within);
+            addSum(table, words, signOfCase(i), asIs(loading.name), loading.sum, loading.is_within);
     }
     if (report.extremes) {
         const auto &[forward, aft] = *report.extremes;
         addSum(table, words, QStringLiteral("F"),
-               words.text("Farthest forward") + QLatin1Char('\n') +
-                   loadsIn(words, report, forward),
+               words.text("Farthest forward") + QLatin1Char('\n') + loadsIn(words, report, forward),
                forward.sum, report.forward_is_within);
         addSum(table, words, QStringLiteral("A"),
                words.text("Farthest aft") + QLatin1Char('\n') + loadsIn(words, report, aft),
@@ -236,8 +269,8 @@ void drawPicture(Pages &pages, const WeightReport &report)
     pages.need(height + points(12));
     const QRectF place(pages.body().left(), pages.y() + points(6), pages.body().width(), height);
     paintEnvelope(pages.painter(), place, plot,
-                  {Qt::black, QColor(0x99, 0x99, 0x99), QColor(0xf2, 0xf2, 0xf2),
-                   font(Size::Small), points(1)});
+                  {Qt::black, QColor(0x99, 0x99, 0x99), QColor(0xf2, 0xf2, 0xf2), font(Size::Small),
+                   points(1)});
     pages.advance(height + points(12));
     pages.text(words.text("Square: the empty aeroplane. Discs: the loadings by their number. "
                           "Triangles: the extremes. E, F and A name them."),
@@ -281,10 +314,11 @@ void drawWeight(Pages &pages, const WeightReport &report)
     drawEffects(pages, report);
     drawLoading(pages, report);
     pages.gap(points(8));
-    pages.text(words.text("Weigh indoors, level, with scales whose calibration holds, and say which "
-                          "fuel and oil were on board. The flight manual and the authority decide "
-                          "on limits."),
-               Size::Small);
+    pages.text(
+        words.text("Weigh indoors, level, with scales whose calibration holds, and say which "
+                   "fuel and oil were on board. The flight manual and the authority decide "
+                   "on limits."),
+        Size::Small);
 }
 
 } // namespace lastrivet::print

@@ -34,9 +34,18 @@ EquipmentPanel::EquipmentPanel(Session &session, QWidget *parent)
     , m_withdraw(new QPushButton(tr("Withdraw…"), this))
     , m_ask(new ActLine(session, this))
     , m_form(new RecordForm(session, RecordType::Equipment,
-                            {{"name"}, {"component_id"}, {"maker"}, {"part_number"},
-                             {"serial_number"}, {"weight"}, {"weight_unit"}, {"arm"},
-                             {"arm_unit"}, {"fitted_on"}, {"removed_on"}, {"note", true}},
+                            {{"name"},
+                             {"component_id"},
+                             {"maker"},
+                             {"part_number"},
+                             {"serial_number"},
+                             {"weight"},
+                             {"weight_unit"},
+                             {"arm"},
+                             {"arm_unit"},
+                             {"fitted_on"},
+                             {"removed_on"},
+                             {"note", true}},
                             this))
 {
     auto *layout = new QHBoxLayout(this);
@@ -122,38 +131,43 @@ void EquipmentPanel::setReport(const packet::WeightReport &report)
     refresh();
 }
 
+ListRow EquipmentPanel::rowOf(const Records &records, const Equipment &item) const
+{
+    ListRow row{{RecordType::Equipment, item.id.value()}, toQt(item.name)};
+    QStringList details;
+    for (const auto &text : {item.maker, item.part_number, item.serial_number}) {
+        if (!text.empty())
+            details << toQt(text);
+    }
+    if (item.component_id)
+        details << partName(records, item.component_id);
+    if (item.removed_on)
+        details << tr("removed %1").arg(dateText(item.removed_on));
+    row.detail = details.join(QStringLiteral(" · "));
+    if (item.weight && item.weight_unit)
+        row.figure = weightText(*item.weight, *item.weight_unit);
+    return row;
+}
+
 void EquipmentPanel::refresh()
 {
     const auto records = m_session.records();
     std::vector<ListRow> rows;
-    int weightless = 0;
+    int unweighed = 0;
     for (const Equipment &item : records->equipment) {
         if (item.withdrawn_on)
             continue;
         if (!m_shown)
             m_shown = item.id;
-        ListRow row{{RecordType::Equipment, item.id.value()}, toQt(item.name)};
-        QStringList details;
-        for (const auto &text : {item.maker, item.part_number, item.serial_number}) {
-            if (!text.empty())
-                details << toQt(text);
-        }
-        if (item.component_id)
-            details << partName(*records, item.component_id);
-        if (item.removed_on)
-            details << tr("removed %1").arg(dateText(item.removed_on));
-        row.detail = details.join(QStringLiteral(" · "));
-        if (item.weight && item.weight_unit)
-            row.figure = weightText(*item.weight, *item.weight_unit);
-        else
-            ++weightless;
-        rows.push_back(row);
+        rows.push_back(rowOf(*records, item));
+        if (rows.back().figure.isEmpty() || !item.arm || !item.arm_unit)
+            ++unweighed;
     }
     m_count->setText(
-        rows.empty() ? tr("What is built in and can be taken out is listed here: engine, "
-                          "propeller, battery, instruments.")
-        : weightless > 0 ? tr("%n of these have no weight on record.", nullptr, weightless)
-                         : tr("All of these have their weight on record."));
+        rows.empty()    ? tr("What is built in and can be taken out is listed here: engine, "
+                                "propeller, battery, instruments.")
+        : unweighed > 0 ? tr("%n of these have no weight or no arm on record.", nullptr, unweighed)
+                        : tr("All of these have their weight and arm on record."));
     m_list->setVisible(!rows.empty());
     m_list->setRows(std::move(rows));
     const bool isAny = records->findLive(m_shown) != nullptr;

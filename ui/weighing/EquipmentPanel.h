@@ -14,6 +14,7 @@ class QScrollArea;
 namespace lastrivet::ui {
 
 class ActLine;
+struct ListRow;
 class RecordForm;
 class RowListView;
 class Session;
@@ -35,6 +36,7 @@ private:
     QWidget *buildList();
     QWidget *buildForm();
     void refresh();
+    ListRow rowOf(const Records &records, const Equipment &item) const;
 
     Session &m_session;
     Id<Equipment> m_shown;

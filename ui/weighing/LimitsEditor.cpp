@@ -101,7 +101,9 @@ void LimitsEditor::type(int row, int column, const QString &text)
 
 void LimitsEditor::refresh()
 {
-    const Envelope *envelope = balance::envelopeOf(*m_session.records());
+    // Held: a form that is hidden keeps what was being typed, which makes other records of these.
+    const auto records = m_session.records();
+    const Envelope *envelope = balance::envelopeOf(*records);
     const bool isOpen = !m_session.isReadOnly();
     m_new->setVisible(!envelope);
     m_new->setEnabled(isOpen);

@@ -57,6 +57,10 @@ LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
     , m_picture(new EnvelopePicture(session.theme(), this))
     , m_how(new QLabel(this))
     , m_sums(new FigureView(this))
+    , m_legend(new QLabel(tr("Square: the empty aeroplane. Discs: the loadings by their number. "
+                             "Triangles: the extremes. E, F and A name them."),
+                          this))
+    , m_source(new QLabel(this))
     , m_limits(new LimitsEditor(session, this))
 {
     auto *layout = new QHBoxLayout(this);
@@ -111,12 +115,16 @@ QWidget *LoadingPanel::buildCases()
 
 void LoadingPanel::buildResult(QVBoxLayout &layout)
 {
-    m_how->setWordWrap(true);
-    m_how->setForegroundRole(QPalette::PlaceholderText);
+    for (QLabel *label : {m_legend, m_source, m_how})
+        label->setWordWrap(true);
+    for (QLabel *quiet : {m_legend, m_how})
+        quiet->setForegroundRole(QPalette::PlaceholderText);
     layout.setContentsMargins(0, 0, 8, 0);
     layout.setSpacing(8);
     layout.addWidget(m_picture, 1);
+    layout.addWidget(m_legend);
     layout.addWidget(m_sums);
+    layout.addWidget(m_source);
     layout.addWidget(m_how);
 }
 
@@ -216,25 +224,43 @@ void LoadingPanel::showCases()
 void LoadingPanel::refresh()
 {
     showCases();
-    const LoadingCase *loading = shown();
+    m_form->show(shown() ? m_shown.value() : 0);
+    // Only now: the form keeps what was being typed, which makes other records of these.
+    const auto records = m_session.records();
+    const LoadingCase *loading = records->findLive(m_shown);
     const bool isOpen = !m_session.isReadOnly();
-    m_form->show(loading ? loading->id.value() : 0);
     m_form->setVisible(loading);
     m_items->setVisible(loading);
     m_withdraw->setVisible(loading);
     m_new->setEnabled(isOpen);
     m_withdraw->setEnabled(isOpen);
     m_items->setEditable(isOpen);
-    if (loading) {
-        std::vector<QStringList> lines;
-        for (const auto &item : loading->items)
-            lines.push_back({toQt(item.what), plainNumber(item.weight), plainNumber(item.arm)});
-        m_items->setHeads({tr("What"), headWithUnit(tr("Weight"), word(loading->weight_unit)),
-                           headWithUnit(tr("Arm"), word(loading->arm_unit))});
-        m_items->setLines(std::move(lines));
-    }
+    if (loading)
+        showItems(*loading);
+    showResult();
+}
+
+void LoadingPanel::showItems(const LoadingCase &loading)
+{
+    std::vector<QStringList> lines;
+    for (const auto &item : loading.items)
+        lines.push_back({toQt(item.what), plainNumber(item.weight), plainNumber(item.arm)});
+    m_items->setHeads({tr("What"), headWithUnit(tr("Weight"), word(loading.weight_unit)),
+                       headWithUnit(tr("Arm"), word(loading.arm_unit))});
+    m_items->setLines(std::move(lines));
+}
+
+void LoadingPanel::showResult()
+{
     m_picture->show(m_report);
+    m_legend->setVisible(m_report.empty || !m_report.cases.empty());
     m_sums->setTable(loadingTable(m_report));
+    m_source->setText(
+        !m_report.limits ? tr("The flight manual and the authority decide on limits.")
+        : m_report.limits->source.empty()
+            ? tr("The limits name no source. The flight manual and the authority decide.")
+            : tr("Limits from: %1. The flight manual and the authority decide.")
+                  .arg(toQt(m_report.limits->source)));
     m_how->setText(
         m_report.no_extremes ? inWords(*m_report.no_extremes)
         : m_report.extremes

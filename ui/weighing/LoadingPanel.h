@@ -42,6 +42,8 @@ private:
     void buildResult(QVBoxLayout &layout);
     void refresh();
     void showCases();
+    void showItems(const LoadingCase &loading);
+    void showResult();
     void type(int row, int column, const QString &text);
     void change(const std::function<QString(LoadingCase &)> &body);
     const LoadingCase *shown() const;
@@ -58,6 +60,8 @@ private:
     EnvelopePicture *m_picture;
     QLabel *m_how;
     FigureView *m_sums;
+    QLabel *m_legend;
+    QLabel *m_source;
     LimitsEditor *m_limits;
 };
 

@@ -60,8 +60,15 @@ WeighingPanel::WeighingPanel(Session &session, QWidget *parent)
     , m_new(new QPushButton(tr("New weighing"), this))
     , m_withdraw(new QPushButton(tr("Withdraw…"), this))
     , m_form(new RecordForm(session, RecordType::Weighing,
-                            {{"weighed_on"}, {"place"}, {"weight_unit"}, {"arm_unit"}, {"datum"},
-                             {"level"}, {"fuel_state"}, {"oil_state"}, {"equipment_note", true},
+                            {{"weighed_on"},
+                             {"place"},
+                             {"weight_unit"},
+                             {"arm_unit"},
+                             {"datum"},
+                             {"level"},
+                             {"fuel_state"},
+                             {"oil_state"},
+                             {"equipment_note", true},
                              {"note", true}},
                             this))
     , m_ask(new ActLine(session, this))
@@ -201,8 +208,9 @@ void WeighingPanel::typeScale(int row, int column, const QString &text)
         if (column == TareColumn && *number < 0)
             return tr("A tare is not below zero: it is what lies on the scale besides the "
                       "aeroplane, and is taken off.");
-        (column == ReadingColumn ? scale.reading : column == TareColumn ? scale.tare : scale.arm) =
-            *number;
+        (column == ReadingColumn ? scale.reading
+         : column == TareColumn  ? scale.tare
+                                 : scale.arm) = *number;
         return {};
     });
 }
@@ -283,15 +291,18 @@ void WeighingPanel::showList()
 
 void WeighingPanel::refresh()
 {
-    const Weighing *weighing = shown();
+    m_form->show(shown() ? m_shown.value() : 0);
+    // Only now: the form keeps what was being typed, which makes other records of these.
+    const auto records = m_session.records();
+    const Weighing *weighing = records->findLive(m_shown);
+    const bool isOpen = !m_session.isReadOnly();
+    m_empty->findChild<QPushButton *>()->setEnabled(isOpen);
     m_empty->setVisible(!weighing);
     m_leftArea->setVisible(weighing);
     m_rightArea->setVisible(weighing);
-    m_form->show(weighing ? weighing->id.value() : 0);
     showList();
     if (!weighing)
         return;
-    const bool isOpen = !m_session.isReadOnly();
     for (LinesEditor *lines : {m_scales, m_corrections})
         lines->setEditable(isOpen);
     m_new->setEnabled(isOpen);
@@ -324,6 +335,7 @@ void WeighingPanel::showSum(const Weighing &weighing)
     m_scales->setLines(std::move(scales));
     m_corrections->setLines(std::move(corrections));
     showResult(weighing);
+    showChanges(weighing);
 }
 
 void WeighingPanel::showResult(const Weighing &weighing)
@@ -340,19 +352,20 @@ void WeighingPanel::showResult(const Weighing &weighing)
     }
     const QString weighed = tr("Empty weight as weighed: %1").arg(balanceText(sum, empty->units));
     m_sum->setText(weighed);
-    showChanges(weighing);
 }
 
 /// Equipment, deviations and bulletins; of an older weighing nothing is told.
 void WeighingPanel::showChanges(const Weighing &weighing)
 {
     const bool isLatest = m_report.weighing && m_report.weighing->id == weighing.id;
-    const bool isChanged = isLatest && m_report.empty &&
-                           m_report.empty->lines.size() >
-                               weighing.scale_readings.size() + weighing.corrections.size();
+    const bool isChanged =
+        isLatest && m_report.empty &&
+        m_report.empty->lines.size() > weighing.scale_readings.size() + weighing.corrections.size();
     FigureTable table = isLatest ? changesTable(m_report) : FigureTable{};
     table.title = tr("What has changed the weight");
-    QString since = !isLatest ? tr("A later weighing counts.")
+    QString since = !isLatest         ? tr("A later weighing counts.")
+                    : !m_report.empty ? tr("What was fitted and removed since is reckoned with as "
+                                           "soon as the weighing comes to a sum.")
                     : table.rows.empty()
                         ? tr("Nothing on record has changed the weight since this weighing.")
                         : QString();

@@ -11,7 +11,8 @@ namespace lastrivet::ui {
 /// with since.
 FigureTable changesTable(const packet::WeightReport &report);
 
-/// The empty aeroplane, each loading and both extremes, as the picture has them.
+/// The empty aeroplane, each loading and both extremes, as the picture has them; what lies outside
+/// the limits stands out.
 FigureTable loadingTable(const packet::WeightReport &report);
 
 } // namespace lastrivet::ui

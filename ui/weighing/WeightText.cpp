@@ -36,7 +36,8 @@ QString plainNumber(double value, int decimals)
 
 QString weightText(double weight, WeightUnit unit)
 {
-    return plainNumber(weight, 1) + QChar(QChar::Nbsp) + toQt(word(unit));
+    // What deviations and bulletins change is often less than a tenth.
+    return plainNumber(weight, 2) + QChar(QChar::Nbsp) + toQt(word(unit));
 }
 
 QString armText(double arm, ArmUnit unit)

@@ -15,11 +15,11 @@ namespace lastrivet::ui {
 
 /// At most `decimals` places, without zeros at the end.
 QString plainNumber(double value, int decimals = 3);
-/// "1,331.5 lb".
+/// "1331.5 lb".
 QString weightText(double weight, WeightUnit unit);
 /// "50.09 in".
 QString armText(double arm, ArmUnit unit);
-/// "1,331.5 lb at 50.09 in, 24.3 % MAC".
+/// "1331.5 lb at 50.09 in, 24.3 % MAC".
 QString balanceText(const balance::Balance &sum, balance::Units units);
 /// "Reading, kg": a head with its unit.
 QString headWithUnit(const QString &head, std::string_view unit);

@@ -69,6 +69,42 @@ TEST_CASE("A flight without time in the air, or of tomorrow, is not written down
     CHECK(shown.session->records()->flights.isEmpty());
 }
 
+TEST_CASE("Other rules of the test period are shown as soon as the project goes by them")
+{
+    Shown shown;
+    REQUIRE(test::says(shown.view, QStringLiteral("25 h 00 left")));
+    shown.session->change(QStringLiteral("Rules"), [](Edit &edit) {
+        Profile profile = edit.profile();
+        profile.id = "no-test-period";
+        profile.test_period.clear();
+        edit.useProfile(profile);
+    });
+    QCoreApplication::processEvents();
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("25 h 00 left")));
+    CHECK(test::says(shown.view, QStringLiteral("The project's rules name no test period")));
+}
+
+TEST_CASE("A flight is not withdrawn from a project that somebody else has open")
+{
+    test::Workshop workshop;
+    const auto holder = workshop.session();
+    holder->change(QStringLiteral("Flown"), [](Edit &edit) {
+        Flight flight;
+        flight.flown_on = edit.today();
+        flight.minutes = Minutes{60};
+        edit.put(flight);
+    });
+    const auto reader = workshop.session();
+    REQUIRE(reader->isReadOnly());
+    REQUIRE(reader->records()->flights.size() == 1);
+    FlightsView view(*reader);
+    test::picture(view, 1120, 640, "flights-read-only");
+    view.showRecord({RecordType::Flight, reader->records()->flights.begin()->id.value()});
+    QCoreApplication::processEvents();
+    CHECK(test::says(view, QStringLiteral("The chosen flight")));
+    CHECK_FALSE(test::button(view, QStringLiteral("Withdraw…")));
+}
+
 TEST_CASE("Enough hours without a fault are said to be flown")
 {
     Shown shown;

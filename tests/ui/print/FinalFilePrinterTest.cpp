@@ -97,8 +97,7 @@ TEST_CASE("The file for the final inspection holds everything that goes there, i
     letter.received_on = WingProject::at("2026-01-05");
     letter.serial_as_written = "4711";
     project.records.certificate_documents.put(letter);
-    const auto answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
     const auto file = packet::finalFile(project.records, project.profile, answer);
     REQUIRE(file.inspections.size() == 1);
     CHECK(file.openFindings() == 1);
@@ -110,7 +109,7 @@ TEST_CASE("The file for the final inspection holds everything that goes there, i
          words({"FILE FOR THE FINAL INSPECTION", "Contents", "Not complete",
                 "Documents for the certificate", "A-17", "the serial number is 4711",
                 "Inspections, findings and corrections", "R-7", "Rivet set too deep in rib 3",
-                "Drilled out and replaced", "What is closed",
+                "Drilled out and replaced", "Every closing and how it stands",
                 "Who did how much of each task", "The log in short", "Thicker doubler",
                 "Cautions"})) {
         INFO(word.toStdString());
@@ -118,11 +117,52 @@ TEST_CASE("The file for the final inspection holds everything that goes there, i
     }
 }
 
+TEST_CASE("The first page of the file says what stands against weight and balance")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    const auto firstPage = [&] {
+        const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+        const auto pdf = folder.path("final.pdf");
+        REQUIRE(print::printFinalFile(packet::finalFile(project.records, project.profile, answer),
+                                      imprintOfTest(), folder.pictures(), {}, pdf));
+        return PrintedFolder::pageTexts(pdf).front();
+    };
+    const QString before = firstPage();
+    CHECK(before.contains(QLatin1String("has not been weighed")));
+    CHECK(before.contains(QLatin1String("weighings")));
+    CHECK(before.contains(QLatin1String("loadings")));
+    Weighing weighing;
+    weighing.id = Id<Weighing>{1};
+    weighing.weighed_on = WingProject::at("2026-01-05");
+    weighing.scale_readings = {
+        {"left", 150, 0, 1800, {}}, {"right", 150, 0, 1800, {}}, {"tail", 40, 0, 5600, {}}};
+    project.records.weighings.put(weighing);
+    Envelope envelope;
+    envelope.id = Id<Envelope>{1};
+    envelope.points = {{300, 2100}, {600, 2100}, {600, 2300}, {300, 2300}};
+    project.records.envelopes.put(envelope);
+    LoadingCase loading;
+    loading.id = Id<LoadingCase>{1};
+    loading.name = "full";
+    loading.items = {{"Pilot", 90, 2400}, {"Baggage", 30, 3200}};
+    project.records.loading_cases.put(loading);
+    Equipment radio;
+    radio.id = Id<Equipment>{901};
+    radio.name = "Radio";
+    radio.fitted_on = WingProject::at("2026-02-05");
+    project.records.equipment.put(radio);
+    const QString then = firstPage();
+    CHECK_FALSE(then.contains(QLatin1String("has not been weighed")));
+    CHECK(then.contains(QLatin1String("Loadings outside the limits: 1.")));
+    CHECK(then.contains(QLatin1String("Extremes of loading outside the limits: 2.")));
+    CHECK(then.contains(QLatin1String("without weight or arm: 1.")));
+}
+
 TEST_CASE("What is open is counted on the first page of the file, and only that")
 {
     WingProject project;
-    const auto answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
     const auto file = packet::finalFile(project.records, project.profile, answer);
     std::size_t open = 0;
     for (const Squawk &squawk : project.records.squawks)
@@ -148,8 +188,8 @@ TEST_CASE("A project without records gives a file that says what is not on recor
     records.project.name = "Begun today";
     const auto answer = readiness::readiness(records, wing.profile, wing.as_of);
     const auto pdf = folder.path("final.pdf");
-    REQUIRE(print::printFinalFile(packet::finalFile(records, wing.profile, answer),
-                                  imprintOfTest(), folder.pictures(), {}, pdf));
+    REQUIRE(print::printFinalFile(packet::finalFile(records, wing.profile, answer), imprintOfTest(),
+                                  folder.pictures(), {}, pdf));
     const QString text = PrintedFolder::text(pdf);
     CHECK(text.contains(QLatin1String("Begun today")));
     CHECK(text.contains(QLatin1String("Nothing on record of")));

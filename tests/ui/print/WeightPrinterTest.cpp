@@ -22,9 +22,8 @@ void addWeighing(WingProject &project)
     weighing.weight_unit = WeightUnit::Pounds;
     weighing.arm_unit = ArmUnit::Inches;
     weighing.datum = "Leading edge of the wing";
-    weighing.scale_readings = {{"left main", 650, 5, 70, {}},
-                               {"right main", 640, 5, 70, {}},
-                               {"nose", 225, 2.5, -30, {}}};
+    weighing.scale_readings = {
+        {"left main", 650, 5, 70, {}}, {"right main", 640, 5, 70, {}}, {"nose", 225, 2.5, -30, {}}};
     weighing.corrections = {{"Fuel, 30 gal", -177, 95}, {"Unusable fuel", 6, 98}};
     records.weighings.put(weighing);
     Envelope envelope;
@@ -66,10 +65,10 @@ TEST_CASE("The weight and balance report says how it was weighed and what it cam
     REQUIRE(print::printWeightReport(report, imprintOfTest(), {}, pdf));
     CHECK(PrintedFolder::isSound(pdf));
     const QString text = PrintedFolder::text(pdf);
-    for (const char *word : {"WEIGHT AND BALANCE REPORT", "Leading edge of the wing", "left main",
-                             "1,331.50", "50.09", "66,698.0", "Pilot and full tanks",
-                             "Farthest forward", "Farthest aft", "Drawing W-1", "Signature",
-                             "Cautions"}) {
+    for (const char *word :
+         {"WEIGHT AND BALANCE REPORT", "Leading edge of the wing", "left main", "1331.50", "50.09",
+          "66698.0", "Pilot and full tanks", "Farthest forward", "Farthest aft", "Drawing W-1",
+          "Signature", "Cautions"}) {
         INFO(word);
         CHECK(text.contains(QString::fromUtf8(word)));
     }
@@ -81,9 +80,17 @@ TEST_CASE("Without a weighing the report says so, and still lists equipment and 
     WingProject project;
     addWeighing(project);
     project.records.weighings = {};
+    Deviation thicker = *project.records.deviations.begin();
+    thicker.built_on = WingProject::at("2026-02-01");
+    thicker.undone_on.reset();
+    thicker.weight_change = 0.2;
+    thicker.weight_unit = WeightUnit::Kilograms;
+    project.records.deviations.put(thicker);
     const auto pdf = folder.path("weight.pdf");
     REQUIRE(print::printWeightReport(reportOf(project), imprintOfTest(), {}, pdf));
     const QString text = PrintedFolder::text(pdf);
     CHECK(text.contains(QStringLiteral("has not been weighed")));
+    CHECK(text.contains(QStringLiteral("not weighed yet")));
+    CHECK_FALSE(text.contains(QStringLiteral("before the weighing")));
     CHECK(text.contains(QStringLiteral("Pilot and full tanks")));
 }

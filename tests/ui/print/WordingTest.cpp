@@ -2,9 +2,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/Wording.h"
 
+#include "ui/print/Language.h"
+
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
+
+TEST_CASE("Numbers are written as the paper's language does, in whichever country it is printed")
+{
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+    const auto number = [](QLocale::Language language) {
+        return print::wordingIn(print::languageFor(language)).number(1751.6).toStdString();
+    };
+    CHECK(number(QLocale::English) == "1751.6");
+    CHECK(number(QLocale::German) == "1751,6");
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+    CHECK(number(QLocale::German) == "1751,6");
+    CHECK(number(QLocale::French) == "1751,6");
+    QLocale::setDefault(before);
+}
 
 TEST_CASE("A time to wait is printed in days as soon as it has two of them")
 {

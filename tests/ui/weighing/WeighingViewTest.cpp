@@ -49,6 +49,23 @@ struct Shown {
         model.setData(model.index(row, column), QString::fromUtf8(text), Qt::EditRole);
     }
     const Weighing &weighing() { return *session->records()->weighings.begin(); }
+    /// The weighing was made before today, so that what is fitted today came after it.
+    void weighEarlier()
+    {
+        session->change(QStringLiteral("Weighed earlier"), [&](Edit &edit) {
+            Weighing earlier = *edit.records().weighings.begin();
+            earlier.weighed_on = Moment::parse("2026-03-01");
+            edit.put(earlier);
+        });
+    }
+    const FigureTable &table(const QString &title)
+    {
+        for (const FigureView *figures : view.findChildren<FigureView *>()) {
+            if (figures->table().title == title)
+                return figures->table();
+        }
+        throw std::runtime_error("no such table");
+    }
 
     test::Workshop workshop;
     std::unique_ptr<Session> session = workshop.session();
@@ -109,8 +126,63 @@ TEST_CASE("A negative tare, a strange unit and a tool that is not there get one 
     shown.type(scales, 0, 5, "Bathroom scale");
     CHECK(shown.complaint.contains(QStringLiteral("No tool is called")));
     CHECK(shown.weighing() == before);
+    CHECK(test::says(shown.view, QStringLiteral("Nothing on record has changed the weight")));
     shown.type(scales, 2, 2, "300");
     CHECK(test::says(shown.view, QStringLiteral("The reading of nose is below its tare.")));
+    // What was said of the sum before says nothing of this one.
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("Nothing on record has changed")));
+    CHECK(test::says(shown.view, QStringLiteral("as soon as the weighing comes to a sum")));
+}
+
+TEST_CASE("Equipment fitted since without an arm is shown, and said not to be in the sum")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    shown.weighEarlier();
+    shown.session->change(QStringLiteral("Radio"), [&](Edit &edit) {
+        Equipment radio;
+        radio.name = "Radio";
+        radio.weight = 0.04;
+        radio.weight_unit = WeightUnit::Kilograms;
+        radio.fitted_on = edit.today();
+        edit.put(radio);
+    });
+    const FigureTable &changes = shown.table(QStringLiteral("What has changed the weight"));
+    REQUIRE(changes.rows.size() == 1);
+    CHECK(changes.rows[0].cells.value(0) == QStringLiteral("Radio"));
+    // A small weight is not none.
+    CHECK(changes.rows[0].cells.value(2).startsWith(QStringLiteral("0.04")));
+    CHECK(changes.rows[0].cells.value(3) == QStringLiteral("not said"));
+    CHECK(changes.rows[0].cells.value(4) == QStringLiteral("not in the sum: enter weight and arm"));
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("Nothing on record has changed")));
+    test::press(shown.view, QStringLiteral("Equipment"));
+    CHECK(test::says(shown.view, QStringLiteral("no weight or no arm on record")));
+}
+
+TEST_CASE("What is being typed into one weighing is kept when another is shown")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    const auto first = shown.weighing().id;
+    test::press(shown.view, QStringLiteral("New weighing"));
+    REQUIRE(shown.session->records()->weighings.size() == 2);
+    test::type(shown.view, QStringLiteral("Place"), QStringLiteral("Hangar 2"));
+    CHECK(shown.view.showRecord({RecordType::Weighing, first.value()}));
+    for (const Weighing &weighing : shown.session->records()->weighings)
+        CHECK(weighing.place == (weighing.id == first ? "" : "Hangar 2"));
+    CHECK(test::says(shown.view, QStringLiteral("Empty weight as weighed: 601.2")));
+}
+
+TEST_CASE("Nothing is written down in a project that somebody else has open")
+{
+    test::Workshop workshop;
+    const auto holder = workshop.session();
+    const auto reader = workshop.session();
+    REQUIRE(reader->isReadOnly());
+    WeighingView view(*reader);
+    test::picture(view, 1120, 640, "weighing-read-only");
+    CHECK_FALSE(test::button(view, QStringLiteral("Write the first weighing down")));
+    CHECK(test::button(view, QStringLiteral("Print the report…")));
 }
 
 TEST_CASE("Lines are taken out with the keyboard, and that can be undone")
@@ -143,8 +215,8 @@ TEST_CASE("Loadings and limits are typed in place, and the extremes stand beside
     CHECK(shown.complaint.contains(QStringLiteral("nothing or more")));
     test::press(shown.view, QStringLiteral("Write the limits down"));
     const QString limits = QStringLiteral("Corners of the limits, in their order");
-    const char *const corners[][2] = {{"600", "1200"}, {"800", "1200"}, {"800", "1400"},
-                                      {"600", "1400"}};
+    const char *const corners[][2] = {
+        {"600", "1200"}, {"800", "1200"}, {"800", "1400"}, {"600", "1400"}};
     for (int row = 0; row < 4; ++row) {
         shown.type(limits, row, 0, corners[row][0]);
         shown.type(limits, row, 1, corners[row][1]);
@@ -158,6 +230,14 @@ TEST_CASE("Loadings and limits are typed in place, and the extremes stand beside
     REQUIRE((*sums)->table().rows.size() == 4);
     CHECK((*sums)->table().rows[1].cells.value(5) == QStringLiteral("within the limits"));
     CHECK((*sums)->table().rows[3].cells.value(0) == QStringLiteral("A"));
+    CHECK_FALSE((*sums)->table().rows[3].isMain);
+    CHECK(test::says(shown.view, QStringLiteral("The limits name no source.")));
+    CHECK(test::says(shown.view, QStringLiteral("Triangles: the extremes.")));
+    // Farther back than the limits go.
+    shown.type(aboard, 0, 2, "4000");
+    CHECK((*sums)->table().rows[1].cells.value(5) == QStringLiteral("OUTSIDE the limits"));
+    CHECK((*sums)->table().rows[1].isMain);
+    CHECK((*sums)->table().rows[3].isMain);
     test::picture(shown.view, 1120, 640, "weighing-loading");
 }
 
