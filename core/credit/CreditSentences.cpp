@@ -2,19 +2,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/credit/CreditSentences.h"
 
+#include "core/base/Tongue.h"
+
+#include <fmt/format.h>
+
 namespace lastrivet::credit {
 
 namespace {
 
+/// The share with the sign for decimals that the language of its sentence has.
+std::string shareIn(const Account &account)
+{
+    const auto share = account.shareHundredths().value_or(0);
+    return nested({"{0}.{1}", {fmt::format("{}", share / 100), fmt::format("{:02}", share % 100)}});
+}
+
 Message byTenths(const Account &account)
 {
-    const std::vector<std::string> figures{*account.shareText(),
+    const std::vector<std::string> figures{shareIn(account),
                                            std::to_string(account.applicable_rows)};
     return account.sharePasses()
                ? Message{"The builder's share is {0} % of {1} tasks that apply: more than half.",
                          figures}
-               : Message{"The builder's share is {0} % of {1} tasks that apply: not more than half.",
-                         figures};
+               : Message{
+                     "The builder's share is {0} % of {1} tasks that apply: not more than half.",
+                     figures};
 }
 
 Message byTicks(const TwoColumns &columns)
@@ -29,22 +41,23 @@ Message byTicks(const TwoColumns &columns)
                          figures};
 }
 
-} // namespace
-
+/// How the account stands by the country's way of counting.
 Message outcome(const Account &account)
 {
-    if (account.applicable_rows == 0)
+    if (!account.shareText())
         return {"No task that applies is entered yet.", {}};
     return account.two_columns ? byTicks(*account.two_columns) : byTenths(account);
 }
 
+} // namespace
+
 std::vector<Message> verdict(const Account &account)
 {
-    if (account.applicable_rows == 0)
+    if (!account.shareText())
         return {outcome(account)};
     std::vector<Message> sentences{outcome(account)};
     if (account.two_columns)
-        sentences.push_back({"In tenths it is {0} %.", {*account.shareText()}});
+        sentences.push_back({"In tenths it is {0} %.", {shareIn(account)}});
     sentences.push_back({account.passes() ? "By these figures the major portion is the builder's; "
                                             "the authority decides."
                                           : "By these figures the major portion is not the "

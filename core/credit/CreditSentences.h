@@ -10,9 +10,8 @@
 
 namespace lastrivet::credit {
 
-/// How the account stands by the country's way of counting, in one sentence.
-Message outcome(const Account &account);
-/// The outcome, what the other way of counting says where there is one, and who decides.
+/// How the account stands by the country's way of counting, what the other way says where there is
+/// one, and who decides.
 std::vector<Message> verdict(const Account &account);
 /// "14½": ticks of a column.
 std::string ticksText(std::int64_t halfTicks);

@@ -17,15 +17,25 @@ Tenths withHelp(const CreditTask &task, const PaidHelp &help)
     return tenths;
 }
 
-Account ifPaid(const Records &records, const Profile &profile, const PaidHelp &help)
+Account ifPaid(Account account, const CreditTask &task, const PaidHelp &help)
 {
-    Records changed = records;
-    if (const CreditTask *task = records.findLive(help.task)) {
-        CreditTask helped = *task;
-        setTenths(helped, withHelp(*task, help));
-        changed.put(RecordType::CreditTask, &helped);
+    if (task.withdrawn_on || task.not_applicable)
+        return account;
+    CreditTask helped = task;
+    setTenths(helped, withHelp(task, help));
+    account.commercial_tenths += helped.commercial_tenths - task.commercial_tenths;
+    account.assembly_tenths += helped.assembly_tenths - task.assembly_tenths;
+    account.fabrication_tenths += helped.fabrication_tenths - task.fabrication_tenths;
+    if (account.two_columns) {
+        const HalfTicks before = halfTicksOf(task);
+        const HalfTicks after = halfTicksOf(helped);
+        account.two_columns->builder_half_ticks += after.builder - before.builder;
+        account.two_columns->maker_half_ticks += after.maker - before.maker;
     }
-    return account(changed, profile);
+    // A task that the builder claims nothing of any more needs no picture.
+    if (tenthsOf(helped).builder() == 0)
+        std::erase(account.evidence_gaps, task.id);
+    return account;
 }
 
 std::optional<std::int64_t> tenthsToSpare(const Account &account)

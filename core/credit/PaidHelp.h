@@ -7,21 +7,20 @@
 
 namespace lastrivet::credit {
 
-/// Work that somebody might be paid for, asked about before it is done: tenths of a task that would
-/// leave the builder's columns.
+/// Work of one task that somebody might be paid for, asked about before it is done: tenths that
+/// would leave the builder's columns.
 struct PaidHelp {
-    Id<CreditTask> task;
     std::int64_t assembly = 0;
     std::int64_t fabrication = 0;
 };
 
 /// The tenths of the task with that help; never more than the builder has in a column.
 Tenths withHelp(const CreditTask &task, const PaidHelp &help);
-/// The whole account as it would be; the records stay as they are.
-Account ifPaid(const Records &records, const Profile &profile, const PaidHelp &help);
+/// The whole account as it would be: `account` as it is, with that help for one of its tasks.
+Account ifPaid(Account account, const CreditTask &task, const PaidHelp &help);
 
-/// How many tenths could still go to paid help and the builder's share stay above one half, exactly;
-/// nothing while it is not above.
+/// How many tenths could still go to paid help and the builder's share stay above one half,
+/// exactly; nothing while it is not above.
 std::optional<std::int64_t> tenthsToSpare(const Account &account);
 
 } // namespace lastrivet::credit

@@ -22,14 +22,13 @@ std::size_t strideFor(const Forecast &told)
 
 } // namespace
 
-std::vector<ConePoint> cone(const Records &records, const Forecast &told, const Options &options)
+std::vector<ConePoint> cone(const PastWork &past, const Forecast &told, const Options &options)
 {
     if (!told.finish || told.assemblies.empty())
         return {};
     const std::size_t stride = strideFor(told);
     const auto days = (told.finish->p90.day() - told.as_of.day()).count();
     const std::size_t count = std::size_t(std::max<std::int64_t>(days, 0)) / 7 / stride + 2;
-    const auto past = pastWork(records, told.as_of);
     Futures futures(past, told.work_left.assemblies, weeksFor(past, options), options.seed);
     std::vector<std::vector<double>> done(count, std::vector<double>(options.draws));
     for (std::size_t draw = 0; draw < options.draws; ++draw) {
@@ -53,8 +52,9 @@ std::vector<ConePoint> cone(const Records &records, const Forecast &told, const 
 
 Outlook outlook(const Records &records, Moment asOf, const Options &options)
 {
-    Outlook found{forecast(records, asOf, options), {}};
-    found.cone = cone(records, found.told, options);
+    const auto past = pastWork(records, asOf);
+    Outlook found{forecast(records, past, asOf, options), {}};
+    found.cone = cone(past, found.told, options);
     return found;
 }
 

@@ -15,9 +15,9 @@ struct ConePoint {
 };
 
 /// How the hours may grow from the day of the forecast until most of its futures are over: at most
-/// some forty points, the first with nothing done yet. `told` is the forecast of the same records
-/// and options. Empty when that knows no finish.
-std::vector<ConePoint> cone(const Records &records, const Forecast &told, const Options &options);
+/// some forty points, the first with nothing done yet. `told` is the forecast from the same past
+/// work and options. Empty when that knows no finish.
+std::vector<ConePoint> cone(const PastWork &past, const Forecast &told, const Options &options);
 
 /// The forecast, and how the hours may grow.
 struct Outlook {

@@ -100,7 +100,11 @@ std::vector<double> weeksFor(const PastWork &past, const Options &options)
 
 Forecast forecast(const Records &records, Moment asOf, const Options &options)
 {
-    const auto past = pastWork(records, asOf);
+    return forecast(records, pastWork(records, asOf), asOf, options);
+}
+
+Forecast forecast(const Records &records, const PastWork &past, Moment asOf, const Options &options)
+{
     const auto weeks = weeksFor(past, options);
     Forecast told{
         asOf, options.seed,          workLeft(records, asOf, options.choice), {}, {}, weeks.empty(),

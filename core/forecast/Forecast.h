@@ -44,6 +44,9 @@ struct Options {
 /// Hours and finish as ranges, by drawing many possible futures (see `Futures`). The pace is that
 /// of the last 26 weeks, of which there must be eight. The same seed gives the same answer.
 Forecast forecast(const Records &records, Moment asOf, const Options &options = {});
+/// The same where `past`, the work of these records until `asOf`, is known already.
+Forecast forecast(const Records &records, const PastWork &past, Moment asOf,
+                  const Options &options);
 
 /// The weeks that can come, in minutes: the log's last ones, or the hours that were given in place
 /// of them; empty when neither is enough.

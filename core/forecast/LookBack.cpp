@@ -64,16 +64,17 @@ public:
 
     Look at(Moment day) const
     {
+        const auto past = pastWork(m_records, day);
         Options options = m_options;
         options.choice.takes_step = [day](const Step &step) { return wasOnRecord(step, day); };
-        const auto told = forecast(m_records, day, options);
+        const auto told = forecast(m_records, past, day, options);
         options.choice.takes_step = [this, day](const Step &step) {
             return wasOnRecord(step, day) && happened(step.done_on, m_now);
         };
         options.choice.takes_squawk = [this](const Squawk &squawk) {
             return happened(squawk.fixed_on, m_now);
         };
-        const auto since = forecast(m_records, day, options);
+        const auto since = forecast(m_records, past, day, options);
         Look look{day,
                   told.work_left.steps,
                   0,

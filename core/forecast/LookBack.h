@@ -37,11 +37,14 @@ struct LookBack {
     std::optional<Moment> finished_on;
 };
 
+/// A usual number of futures for each month; enough to tell a tenth from the middle.
+inline constexpr std::size_t drawsLookingBack = 2000;
+
 /// Asks the forecast again for the first day of each month before `asOf`, with what was on record
 /// then: log entries, squawks and finished steps by their days, steps by when they were written
 /// down. A step that came by import, or was written down after it was done, counts from the
-/// beginning. Estimates are those of today, the pace
-/// is the log's. `options.draws` are drawn for each month.
+/// beginning. Estimates are those of today, the pace is the log's. `options.draws` are drawn for
+/// each month.
 LookBack lookBack(const Records &records, Moment asOf, const Options &options = {});
 
 } // namespace lastrivet::forecast

@@ -83,7 +83,8 @@ def printed_patterns(root):
         if file.relative_to(root).as_posix().startswith(NOT_SAID):
             continue
         for before, behind, text in literals(file.read_text(encoding="utf-8")):
-            near = re.sub(r"\s+", " ", before)[-60:]
+            # A character or a name put in front of text( says nothing of what is in it.
+            near = re.sub(r"\s+", " ", before.rpartition("text(")[2])[-60:]
             if MACHINE.search(near) or "{}" in text or "{:" in text or text.startswith("/"):
                 continue
             if re.search(r"[A-Za-z]", text) and ("text(" in before or is_sentence(text)):

@@ -1316,12 +1316,12 @@
         <translation>Der Wert gehört dazu.</translation>
     </message>
     <message>
-        <source>“%1” is no number.</source>
-        <translation>„%1“ ist keine Zahl.</translation>
-    </message>
-    <message>
         <source>“%1” is no torque.</source>
         <translation>„%1“ ist kein Drehmoment.</translation>
+    </message>
+    <message>
+        <source>The chosen lines have different limits; torque each by itself.</source>
+        <translation>Die gewählten Zeilen haben verschiedene Grenzen; ziehen Sie jede für sich an.</translation>
     </message>
 </context>
 <context>
@@ -4230,10 +4230,6 @@
         <translation>Woche vom</translation>
     </message>
     <message>
-        <source>What is closed</source>
-        <translation>Was geschlossen ist</translation>
-    </message>
-    <message>
         <source>What was done</source>
         <translation>Was getan wurde</translation>
     </message>
@@ -5214,10 +5210,6 @@
         <translation>Angaben in Papieren, die nicht übereinstimmen: {0}.</translation>
     </message>
     <message>
-        <source>Every required document is here, findings are verified or accepted, and closings are closed. Only the inspector&apos;s own look tells whether the work is right.</source>
-        <translation>Jedes erforderliche Dokument liegt vor, Feststellungen sind nachgeprüft oder angenommen, Schließstellen sind geschlossen. Ob die Arbeit stimmt, zeigt nur der Blick des Prüfers selbst.</translation>
-    </message>
-    <message>
         <source>File for the final inspection</source>
         <translation>Mappe für die Endprüfung</translation>
     </message>
@@ -6184,6 +6176,150 @@
     <message>
         <source>{0} to {1} h to go, done between {2} and {3}</source>
         <translation>Noch {0} bis {1} h, fertig zwischen {2} und {3}</translation>
+    </message>
+    <message>
+        <source>Accepted on {0} by {1}: {2}</source>
+        <translation>Angenommen am {0} von {1}: {2}</translation>
+    </message>
+    <message>
+        <source>Equipment fitted or removed since the weighing, without weight or arm: {0}.</source>
+        <translation>Ausrüstung, die seit der Wägung ein- oder ausgebaut wurde, ohne Gewicht oder Hebelarm: {0}.</translation>
+    </message>
+    <message>
+        <source>Estimate {0}</source>
+        <translation>Schätzung {0}</translation>
+    </message>
+    <message>
+        <source>Every closing and how it stands</source>
+        <translation>Jede Schließstelle und wie es um sie steht</translation>
+    </message>
+    <message>
+        <source>Every required document is here, findings are verified or accepted, closings are closed, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
+        <translation>Jedes verlangte Dokument ist da, Befunde sind geprüft oder angenommen, Schließstellen sind geschlossen, das Flugzeug ist gewogen, und keine verzeichnete Beladung liegt außerhalb der Grenzen. Ob die Arbeit richtig ist, sagt nur der eigene Blick des Prüfers.</translation>
+    </message>
+    <message>
+        <source>Extremes of loading outside the limits: {0}.</source>
+        <translation>Beladungsgrenzfälle außerhalb der Grenzen: {0}.</translation>
+    </message>
+    <message>
+        <source>Farthest aft</source>
+        <translation>Am weitesten hinten</translation>
+    </message>
+    <message>
+        <source>Farthest forward</source>
+        <translation>Am weitesten vorn</translation>
+    </message>
+    <message>
+        <source>LATE, written {0}</source>
+        <translation>SPÄT, geschrieben {0}</translation>
+    </message>
+    <message>
+        <source>Loadings outside the limits: {0}.</source>
+        <translation>Beladungen außerhalb der Grenzen: {0}.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to do.</source>
+        <translation>Es ist nichts mehr zu tun.</translation>
+    </message>
+    <message>
+        <source>Of the spread</source>
+        <translation>Anteil an der Streuung</translation>
+    </message>
+    <message>
+        <source>Out of date: something was changed after it</source>
+        <translation>Überholt: danach wurde etwas geändert</translation>
+    </message>
+    <message>
+        <source>bulletins</source>
+        <translation>Bulletins</translation>
+    </message>
+    <message>
+        <source>certificate filed</source>
+        <translation>Zertifikat abgelegt</translation>
+    </message>
+    <message>
+        <source>closed by an earlier builder</source>
+        <translation>von einem früheren Erbauer geschlossen</translation>
+    </message>
+    <message>
+        <source>due {0}</source>
+        <translation>fällig {0}</translation>
+    </message>
+    <message>
+        <source>elsewhere in the aircraft</source>
+        <translation>anderswo im Flugzeug</translation>
+    </message>
+    <message>
+        <source>for other closings, still open</source>
+        <translation>für andere Schließstellen, noch offen</translation>
+    </message>
+    <message>
+        <source>from visit {0}</source>
+        <translation>vom Besuch {0}</translation>
+    </message>
+    <message>
+        <source>inspections</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>journal {0}</source>
+        <translation>Journal {0}</translation>
+    </message>
+    <message>
+        <source>limits of weight and centre of gravity</source>
+        <translation>Grenzen von Gewicht und Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>loadings</source>
+        <translation>Beladungen</translation>
+    </message>
+    <message>
+        <source>lot {0}</source>
+        <translation>Charge {0}</translation>
+    </message>
+    <message>
+        <source>mandatory</source>
+        <translation>verbindlich</translation>
+    </message>
+    <message>
+        <source>measurements</source>
+        <translation>Messungen</translation>
+    </message>
+    <message>
+        <source>nobody said whether it changed what was inspected</source>
+        <translation>niemand hat gesagt, ob sich dadurch das Geprüfte geändert hat</translation>
+    </message>
+    <message>
+        <source>not required</source>
+        <translation>nicht verlangt</translation>
+    </message>
+    <message>
+        <source>not weighed yet</source>
+        <translation>noch nicht gewogen</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>signed sheet filed</source>
+        <translation>unterschriebenes Blatt abgelegt</translation>
+    </message>
+    <message>
+        <source>squawks</source>
+        <translation>Beanstandungen</translation>
+    </message>
+    <message>
+        <source>used after its date, {0}</source>
+        <translation>nach Ablauf verwendet, {0}</translation>
+    </message>
+    <message>
+        <source>weighings</source>
+        <translation>Wägungen</translation>
+    </message>
+    <message>
+        <source>{0}.{1}</source>
+        <translation>{0},{1}</translation>
     </message>
 </context>
 <context>
@@ -9631,6 +9767,18 @@
         <source>within the limits</source>
         <translation>innerhalb der Grenzen</translation>
     </message>
+    <message>
+        <source>fitted or removed since</source>
+        <translation>seither ein- oder ausgebaut</translation>
+    </message>
+    <message>
+        <source>not in the sum: enter weight and arm</source>
+        <translation>nicht in der Summe: Gewicht und Hebelarm eintragen</translation>
+    </message>
+    <message>
+        <source>not weighed yet</source>
+        <translation>noch nicht gewogen</translation>
+    </message>
 </context>
 <context>
     <name>WithdrawAct</name>
@@ -11804,6 +11952,14 @@
         <source>without the drag of the nut</source>
         <translation>ohne das Reibmoment der Mutter</translation>
     </message>
+    <message>
+        <source>set aside</source>
+        <translation>zurückgestellt</translation>
+    </message>
+    <message>
+        <source>set aside; %1</source>
+        <translation>zurückgestellt; %1</translation>
+    </message>
 </context>
 <context>
     <name>Zone</name>
@@ -12036,8 +12192,8 @@
 <context>
     <name>lastrivet::ui::AmountColumns</name>
     <message>
-        <source>at most %1, %2</source>
-        <translation>höchstens %1, %2</translation>
+        <source>most in %1: %2</source>
+        <translation>am meisten in %1: %2</translation>
     </message>
 </context>
 <context>
@@ -12391,10 +12547,6 @@
     <message>
         <source>What did the wrench say?</source>
         <translation>Was zeigte der Schlüssel?</translation>
-    </message>
-    <message>
-        <source>“%1” is no torque.</source>
-        <translation>„%1“ ist kein Drehmoment.</translation>
     </message>
     <message>
         <source>Torqued: %1</source>
@@ -13412,15 +13564,15 @@
         <translation>Hier steht, was eingebaut ist und ausgebaut werden kann: Motor, Propeller, Batterie, Instrumente.</translation>
     </message>
     <message numerus="yes">
-        <source>%n of these have no weight on record.</source>
+        <source>%n of these have no weight or no arm on record.</source>
         <translation>
-            <numerusform>Zu %n davon ist keine Masse verzeichnet.</numerusform>
-            <numerusform>Zu %n davon ist keine Masse verzeichnet.</numerusform>
+            <numerusform>%n davon ist ohne Gewicht oder Hebelarm verzeichnet.</numerusform>
+            <numerusform>%n davon sind ohne Gewicht oder Hebelarm verzeichnet.</numerusform>
         </translation>
     </message>
     <message>
-        <source>All of these have their weight on record.</source>
-        <translation>Zu allen ist die Masse verzeichnet.</translation>
+        <source>All of these have their weight and arm on record.</source>
+        <translation>Gewicht und Hebelarm sind bei allen verzeichnet.</translation>
     </message>
 </context>
 <context>
@@ -14546,6 +14698,22 @@
     <message>
         <source>The extremes are searched as soon as there are a weighing and a loading. While nothing is weighed, a loading stands for itself.</source>
         <translation>Die äußersten Lagen werden gesucht, sobald es eine Wägung und eine Beladung gibt. Solange nichts gewogen ist, steht eine Beladung für sich.</translation>
+    </message>
+    <message>
+        <source>Square: the empty aeroplane. Discs: the loadings by their number. Triangles: the extremes. E, F and A name them.</source>
+        <translation>Quadrat: das leere Flugzeug. Scheiben: die Beladungen nach ihrer Nummer. Dreiecke: die Grenzfälle. E, F und A benennen sie.</translation>
+    </message>
+    <message>
+        <source>The flight manual and the authority decide on limits.</source>
+        <translation>Über Grenzen entscheiden das Flughandbuch und die Behörde.</translation>
+    </message>
+    <message>
+        <source>The limits name no source. The flight manual and the authority decide.</source>
+        <translation>Die Grenzen nennen keine Quelle. Es entscheiden das Flughandbuch und die Behörde.</translation>
+    </message>
+    <message>
+        <source>Limits from: %1. The flight manual and the authority decide.</source>
+        <translation>Grenzen aus: %1. Es entscheiden das Flughandbuch und die Behörde.</translation>
     </message>
 </context>
 <context>
@@ -18702,10 +18870,6 @@
         <translation>Tag</translation>
     </message>
     <message>
-        <source>Reference or report number</source>
-        <translation>Aktenzeichen oder Nummer des Berichts</translation>
-    </message>
-    <message>
         <source>Looked at</source>
         <translation>Angesehen</translation>
     </message>
@@ -18794,6 +18958,10 @@
     <message>
         <source>By the result there are findings, and none is typed. Press again to enter them later.</source>
         <translation>Nach dem Ergebnis gibt es Feststellungen, und keine ist eingegeben. Noch einmal drücken, um sie später einzutragen.</translation>
+    </message>
+    <message>
+        <source>Reference or number</source>
+        <translation>Zeichen oder Nummer</translation>
     </message>
 </context>
 <context>
@@ -19084,6 +19252,10 @@
     <message>
         <source>With what was fitted and removed since: %1</source>
         <translation>Mit seither Ein- und Ausgebautem: %1</translation>
+    </message>
+    <message>
+        <source>What was fitted and removed since is reckoned with as soon as the weighing comes to a sum.</source>
+        <translation>Was seither ein- und ausgebaut wurde, wird gerechnet, sobald die Wägung eine Summe ergibt.</translation>
     </message>
 </context>
 <context>

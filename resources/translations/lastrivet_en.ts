@@ -535,10 +535,10 @@
 <context>
     <name>lastrivet::ui::EquipmentPanel</name>
     <message numerus="yes">
-        <source>%n of these have no weight on record.</source>
+        <source>%n of these have no weight or no arm on record.</source>
         <translation>
-            <numerusform>%n of these has no weight on record.</numerusform>
-            <numerusform>%n of these have no weight on record.</numerusform>
+            <numerusform>%n of these has no weight or no arm on record.</numerusform>
+            <numerusform>%n of these have no weight or no arm on record.</numerusform>
         </translation>
     </message>
 </context>

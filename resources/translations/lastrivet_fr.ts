@@ -1316,12 +1316,12 @@
         <translation>Écrivez la valeur.</translation>
     </message>
     <message>
-        <source>“%1” is no number.</source>
-        <translation>« %1 » n’est pas un nombre.</translation>
-    </message>
-    <message>
         <source>“%1” is no torque.</source>
         <translation>« %1 » n’est pas un couple.</translation>
+    </message>
+    <message>
+        <source>The chosen lines have different limits; torque each by itself.</source>
+        <translation>Les lignes choisies ont des limites différentes ; serrez chacune séparément.</translation>
     </message>
 </context>
 <context>
@@ -4230,10 +4230,6 @@
         <translation>Semaine du</translation>
     </message>
     <message>
-        <source>What is closed</source>
-        <translation>Ce qui est fermé</translation>
-    </message>
-    <message>
         <source>What was done</source>
         <translation>Ce qui a été fait</translation>
     </message>
@@ -5214,10 +5210,6 @@
         <translation>Mentions de documents qui ne concordent pas : {0}.</translation>
     </message>
     <message>
-        <source>Every required document is here, findings are verified or accepted, and closings are closed. Only the inspector&apos;s own look tells whether the work is right.</source>
-        <translation>Chaque document requis est là, les constatations sont vérifiées ou acceptées, les fermetures sont fermées. Seul le regard de l’inspecteur dit si le travail est juste.</translation>
-    </message>
-    <message>
         <source>File for the final inspection</source>
         <translation>Dossier pour l’inspection finale</translation>
     </message>
@@ -6184,6 +6176,150 @@
     <message>
         <source>{0} to {1} h to go, done between {2} and {3}</source>
         <translation>Encore {0} à {1} h, fini entre le {2} et le {3}</translation>
+    </message>
+    <message>
+        <source>Accepted on {0} by {1}: {2}</source>
+        <translation>Acceptée le {0} par {1} : {2}</translation>
+    </message>
+    <message>
+        <source>Equipment fitted or removed since the weighing, without weight or arm: {0}.</source>
+        <translation>Équipements posés ou déposés depuis la pesée, sans masse ou bras de levier : {0}.</translation>
+    </message>
+    <message>
+        <source>Estimate {0}</source>
+        <translation>Estimation {0}</translation>
+    </message>
+    <message>
+        <source>Every closing and how it stands</source>
+        <translation>Chaque fermeture et son état</translation>
+    </message>
+    <message>
+        <source>Every required document is here, findings are verified or accepted, closings are closed, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
+        <translation>Chaque document exigé est présent, les constats sont vérifiés ou acceptés, les fermetures sont fermées, l’avion est pesé et aucun chargement enregistré ne sort des limites. Seul le regard de l’inspecteur dit si le travail est bien fait.</translation>
+    </message>
+    <message>
+        <source>Extremes of loading outside the limits: {0}.</source>
+        <translation>Chargements extrêmes hors limites : {0}.</translation>
+    </message>
+    <message>
+        <source>Farthest aft</source>
+        <translation>Le plus arrière</translation>
+    </message>
+    <message>
+        <source>Farthest forward</source>
+        <translation>Le plus avant</translation>
+    </message>
+    <message>
+        <source>LATE, written {0}</source>
+        <translation>TARDIF, écrit le {0}</translation>
+    </message>
+    <message>
+        <source>Loadings outside the limits: {0}.</source>
+        <translation>Chargements hors limites : {0}.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to do.</source>
+        <translation>Il ne reste rien à faire.</translation>
+    </message>
+    <message>
+        <source>Of the spread</source>
+        <translation>Part de la dispersion</translation>
+    </message>
+    <message>
+        <source>Out of date: something was changed after it</source>
+        <translation>Périmé : quelque chose a été modifié ensuite</translation>
+    </message>
+    <message>
+        <source>bulletins</source>
+        <translation>bulletins</translation>
+    </message>
+    <message>
+        <source>certificate filed</source>
+        <translation>certificat classé</translation>
+    </message>
+    <message>
+        <source>closed by an earlier builder</source>
+        <translation>fermée par un constructeur précédent</translation>
+    </message>
+    <message>
+        <source>due {0}</source>
+        <translation>échéance {0}</translation>
+    </message>
+    <message>
+        <source>elsewhere in the aircraft</source>
+        <translation>ailleurs dans l’avion</translation>
+    </message>
+    <message>
+        <source>for other closings, still open</source>
+        <translation>pour d’autres fermetures, encore ouvertes</translation>
+    </message>
+    <message>
+        <source>from visit {0}</source>
+        <translation>de la visite {0}</translation>
+    </message>
+    <message>
+        <source>inspections</source>
+        <translation>inspections</translation>
+    </message>
+    <message>
+        <source>journal {0}</source>
+        <translation>registre {0}</translation>
+    </message>
+    <message>
+        <source>limits of weight and centre of gravity</source>
+        <translation>limites de masse et de centre de gravité</translation>
+    </message>
+    <message>
+        <source>loadings</source>
+        <translation>chargements</translation>
+    </message>
+    <message>
+        <source>lot {0}</source>
+        <translation>lot {0}</translation>
+    </message>
+    <message>
+        <source>mandatory</source>
+        <translation>obligatoire</translation>
+    </message>
+    <message>
+        <source>measurements</source>
+        <translation>mesures</translation>
+    </message>
+    <message>
+        <source>nobody said whether it changed what was inspected</source>
+        <translation>personne n’a dit si cela a modifié ce qui avait été inspecté</translation>
+    </message>
+    <message>
+        <source>not required</source>
+        <translation>non exigé</translation>
+    </message>
+    <message>
+        <source>not weighed yet</source>
+        <translation>pas encore pesé</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>pièces</translation>
+    </message>
+    <message>
+        <source>signed sheet filed</source>
+        <translation>feuille signée classée</translation>
+    </message>
+    <message>
+        <source>squawks</source>
+        <translation>anomalies</translation>
+    </message>
+    <message>
+        <source>used after its date, {0}</source>
+        <translation>utilisé après sa date, {0}</translation>
+    </message>
+    <message>
+        <source>weighings</source>
+        <translation>pesées</translation>
+    </message>
+    <message>
+        <source>{0}.{1}</source>
+        <translation>{0},{1}</translation>
     </message>
 </context>
 <context>
@@ -9631,6 +9767,18 @@
         <source>within the limits</source>
         <translation>dans les limites</translation>
     </message>
+    <message>
+        <source>fitted or removed since</source>
+        <translation>posé ou déposé depuis</translation>
+    </message>
+    <message>
+        <source>not in the sum: enter weight and arm</source>
+        <translation>pas dans la somme : saisir masse et bras de levier</translation>
+    </message>
+    <message>
+        <source>not weighed yet</source>
+        <translation>pas encore pesé</translation>
+    </message>
 </context>
 <context>
     <name>WithdrawAct</name>
@@ -11804,6 +11952,14 @@
         <source>without the drag of the nut</source>
         <translation>sans le frottement de l’écrou</translation>
     </message>
+    <message>
+        <source>set aside</source>
+        <translation>mis de côté</translation>
+    </message>
+    <message>
+        <source>set aside; %1</source>
+        <translation>mis de côté ; %1</translation>
+    </message>
 </context>
 <context>
     <name>Zone</name>
@@ -12036,8 +12192,8 @@
 <context>
     <name>lastrivet::ui::AmountColumns</name>
     <message>
-        <source>at most %1, %2</source>
-        <translation>au plus %1, %2</translation>
+        <source>most in %1: %2</source>
+        <translation>maximum en %1 : %2</translation>
     </message>
 </context>
 <context>
@@ -12391,10 +12547,6 @@
     <message>
         <source>What did the wrench say?</source>
         <translation>Que disait la clé ?</translation>
-    </message>
-    <message>
-        <source>“%1” is no torque.</source>
-        <translation>« %1 » n’est pas un couple.</translation>
     </message>
     <message>
         <source>Torqued: %1</source>
@@ -13412,15 +13564,15 @@
         <translation>Ici figure ce qui est monté et peut être démonté : moteur, hélice, batterie, instruments.</translation>
     </message>
     <message numerus="yes">
-        <source>%n of these have no weight on record.</source>
+        <source>%n of these have no weight or no arm on record.</source>
         <translation>
-            <numerusform>%n d’entre eux n’a pas de masse enregistrée.</numerusform>
-            <numerusform>%n d’entre eux n’ont pas de masse enregistrée.</numerusform>
+            <numerusform>%n d’entre eux est sans masse ou sans bras de levier.</numerusform>
+            <numerusform>%n d’entre eux sont sans masse ou sans bras de levier.</numerusform>
         </translation>
     </message>
     <message>
-        <source>All of these have their weight on record.</source>
-        <translation>Tous ont leur masse enregistrée.</translation>
+        <source>All of these have their weight and arm on record.</source>
+        <translation>La masse et le bras de levier de tous sont enregistrés.</translation>
     </message>
 </context>
 <context>
@@ -14546,6 +14698,22 @@
     <message>
         <source>The extremes are searched as soon as there are a weighing and a loading. While nothing is weighed, a loading stands for itself.</source>
         <translation>Les extrêmes sont cherchés dès qu’il y a une pesée et un chargement. Tant que rien n’est pesé, un chargement vaut pour lui-même.</translation>
+    </message>
+    <message>
+        <source>Square: the empty aeroplane. Discs: the loadings by their number. Triangles: the extremes. E, F and A name them.</source>
+        <translation>Carré : l’avion à vide. Disques : les chargements selon leur numéro. Triangles : les extrêmes. E, F et A les désignent.</translation>
+    </message>
+    <message>
+        <source>The flight manual and the authority decide on limits.</source>
+        <translation>Le manuel de vol et l’autorité décident des limites.</translation>
+    </message>
+    <message>
+        <source>The limits name no source. The flight manual and the authority decide.</source>
+        <translation>Les limites ne citent aucune source. Le manuel de vol et l’autorité décident.</translation>
+    </message>
+    <message>
+        <source>Limits from: %1. The flight manual and the authority decide.</source>
+        <translation>Limites tirées de : %1. Le manuel de vol et l’autorité décident.</translation>
     </message>
 </context>
 <context>
@@ -18702,10 +18870,6 @@
         <translation>Jour</translation>
     </message>
     <message>
-        <source>Reference or report number</source>
-        <translation>Référence ou numéro de rapport</translation>
-    </message>
-    <message>
         <source>Looked at</source>
         <translation>Vu</translation>
     </message>
@@ -18794,6 +18958,10 @@
     <message>
         <source>By the result there are findings, and none is typed. Press again to enter them later.</source>
         <translation>D’après le résultat il y a des constatations, et aucune n’est tapée. Pressez de nouveau pour les inscrire plus tard.</translation>
+    </message>
+    <message>
+        <source>Reference or number</source>
+        <translation>Référence ou numéro</translation>
     </message>
 </context>
 <context>
@@ -19084,6 +19252,10 @@
     <message>
         <source>With what was fitted and removed since: %1</source>
         <translation>Avec ce qui a été monté et démonté depuis : %1</translation>
+    </message>
+    <message>
+        <source>What was fitted and removed since is reckoned with as soon as the weighing comes to a sum.</source>
+        <translation>Ce qui a été posé et déposé depuis est pris en compte dès que la pesée donne une somme.</translation>
     </message>
 </context>
 <context>

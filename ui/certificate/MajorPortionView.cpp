@@ -18,6 +18,8 @@
 
 #include <QComboBox>
 #include <QCoreApplication>
+#include <QEvent>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -31,6 +33,10 @@
 namespace lastrivet::ui {
 
 namespace {
+
+/// Narrower than this nobody tells one task from another.
+constexpr int leastTask = 200;
+constexpr int widestOther = 112;
 
 std::string inLanguage(const std::string &text)
 {
@@ -83,7 +89,7 @@ void MajorPortionView::build()
     halves->addWidget(m_panelArea);
     halves->setStretchFactor(0, 5);
     halves->setStretchFactor(1, 3);
-    halves->setSizes({660, 440});
+    halves->setSizes({720, 380});
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(halves);
@@ -98,6 +104,7 @@ QWidget *MajorPortionView::buildTable()
     m_rules->setForegroundRole(QPalette::PlaceholderText);
     m_table->setModel(m_model);
     m_table->setWideColumn(CreditModel::Task);
+    m_table->viewport()->installEventFilter(this);
     auto *empty = new EmptyPlace(
         tr("Here stands, task by task, what the maker, paid help and the builder did, in tenths. "
            "Begin with the usual tasks of the aircraft's class, then bring them into line with the "
@@ -179,8 +186,8 @@ void MajorPortionView::addOwn()
     }
     Id<CreditTask> made;
     if (!m_session.change(tr("Task “%1” added").arg(task), [&](Edit &edit) {
-            made = acts::addTask(edit, toStd(typed.left(std::max<qsizetype>(0, colon))),
-                                 toStd(task));
+            made =
+                acts::addTask(edit, toStd(typed.left(std::max<qsizetype>(0, colon))), toStd(task));
         }))
         return;
     m_own->clear();
@@ -216,8 +223,7 @@ QString MajorPortionView::verdict() const
 
 void MajorPortionView::updateWords()
 {
-    const auto account =
-        credit::account(*m_session.records(), m_session.project().profile());
+    const auto account = credit::account(*m_session.records(), m_session.project().profile());
     QStringList sentences;
     for (const Message &sentence : credit::verdict(account))
         sentences << inWords(sentence);
@@ -233,9 +239,31 @@ void MajorPortionView::updateWords()
     m_tableOrEmpty->setCurrentIndex(isAny ? 0 : 1);
     for (const int column : {CreditModel::BuilderTick, CreditModel::MakerTick})
         m_table->setColumnHidden(column, !account.two_columns);
-    m_table->fitColumns(130);
+    m_table->fitColumns(widestOther);
+    giveTasksRoom();
     for (QWidget *widget : std::initializer_list<QWidget *>{m_own, m_add, m_class, m_suggest})
         widget->setEnabled(!m_session.isReadOnly());
+}
+
+/// Tasks get what the other columns leave; what has no room then can be scrolled to.
+void MajorPortionView::giveTasksRoom()
+{
+    int others = 0;
+    for (int column = 0; column < m_model->columnCount(); ++column)
+        others += column == CreditModel::Task ? 0 : m_table->columnWidth(column);
+    const bool isRoom = m_table->viewport()->width() - others >= leastTask;
+    QHeaderView *header = m_table->horizontalHeader();
+    header->setSectionResizeMode(CreditModel::Task,
+                                 isRoom ? QHeaderView::Stretch : QHeaderView::Interactive);
+    if (!isRoom)
+        header->resizeSection(CreditModel::Task, leastTask);
+}
+
+bool MajorPortionView::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::Resize && watched == m_table->viewport())
+        giveTasksRoom();
+    return CertificatePlace::eventFilter(watched, event);
 }
 
 bool MajorPortionView::showRecord(RecordRef record)

@@ -38,8 +38,7 @@ void PaidHelpBox::build()
     form->addRow(tr("Tenths of the assembly"), m_assembly);
     form->addRow(tr("Tenths of the fabrication"), m_fabrication);
     for (QSpinBox *box : {m_assembly, m_fabrication}) {
-        box->setAccessibleName(
-            static_cast<QLabel *>(form->labelForField(box))->text());
+        box->setAccessibleName(static_cast<QLabel *>(form->labelForField(box))->text());
         box->findChild<QLineEdit *>()->setAccessibleName(box->accessibleName());
         box->setButtonSymbols(QAbstractSpinBox::NoButtons);
         box->setFixedWidth(56);
@@ -59,28 +58,34 @@ void PaidHelpBox::show(Id<CreditTask> id)
 {
     const bool isOther = id != m_task;
     m_task = id;
-    const CreditTask *task = m_session.records()->findLive(id);
+    const auto records = m_session.records();
+    const CreditTask *task = records->findLive(id);
     setVisible(task && !task->not_applicable &&
                task->assembly_tenths + task->fabrication_tenths > 0);
     if (!task)
         return;
     m_assembly->setRange(0, int(task->assembly_tenths));
     m_fabrication->setRange(0, int(task->fabrication_tenths));
-    if (isOther) {
-        m_assembly->setValue(0);
-        m_fabrication->setValue(0);
-    }
+    if (isOther)
+        clear();
     ask();
+}
+
+void PaidHelpBox::clear()
+{
+    m_assembly->setValue(0);
+    m_fabrication->setValue(0);
 }
 
 credit::PaidHelp PaidHelpBox::help() const
 {
-    return {m_task, m_assembly->value(), m_fabrication->value()};
+    return {m_assembly->value(), m_fabrication->value()};
 }
 
 credit::Tenths PaidHelpBox::tenths() const
 {
-    const CreditTask *task = m_session.records()->findLive(m_task);
+    const auto records = m_session.records();
+    const CreditTask *task = records->findLive(m_task);
     return task ? credit::withHelp(*task, help()) : credit::Tenths{};
 }
 
@@ -89,24 +94,40 @@ QString PaidHelpBox::answer() const
     return m_answer->text();
 }
 
+/// How the account would stand.
+QString PaidHelpBox::outlook(const CreditTask &task) const
+{
+    const auto now = credit::account(*m_session.records(), m_session.project().profile());
+    QStringList sentences;
+    for (const Message &sentence : credit::verdict(credit::ifPaid(now, task, help())))
+        sentences << inWords(sentence);
+    return tr("Then: %1").arg(sentences.join(QLatin1Char(' ')));
+}
+
+/// What may still be paid for; in a form of two columns no sum of tenths says that.
+QString PaidHelpBox::room() const
+{
+    const auto account = credit::account(*m_session.records(), m_session.project().profile());
+    if (account.two_columns)
+        return {};
+    const auto spare = credit::tenthsToSpare(account);
+    return spare ? tr("Of all tasks together, %n tenths can still be paid for before the builder's "
+                      "share is no longer more than half.",
+                      nullptr, int(*spare))
+                 : tr("The builder's share is not more than half as it is.");
+}
+
 void PaidHelpBox::ask()
 {
     const auto records = m_session.records();
-    const Profile &profile = m_session.project().profile();
+    const CreditTask *task = records->findLive(m_task);
+    if (!task)
+        return;
     const bool isAsked = m_assembly->value() + m_fabrication->value() > 0;
     m_take->setVisible(isAsked);
     m_take->setEnabled(!m_session.isReadOnly());
-    if (isAsked) {
-        const auto then = credit::ifPaid(*records, profile, help());
-        m_answer->setText(tr("Then: %1").arg(inWords(credit::outcome(then))));
-        return;
-    }
-    const auto spare = credit::tenthsToSpare(credit::account(*records, profile));
-    m_answer->setText(
-        spare ? tr("Of all tasks together, %n tenths can still be paid for before the builder's "
-                   "share is no longer more than half.",
-                   nullptr, int(*spare))
-              : tr("The builder's share is not more than half as it is."));
+    m_answer->setText(isAsked ? outlook(*task) : room());
+    m_answer->setVisible(!m_answer->text().isEmpty());
 }
 
 } // namespace lastrivet::ui

@@ -25,6 +25,8 @@ public:
     QString answer() const;
     /// The tenths of the task with the help that is asked about.
     credit::Tenths tenths() const;
+    /// Asks about nothing any more.
+    void clear();
 
 Q_SIGNALS:
     /// It is or will be so: the tenths are to be kept.
@@ -33,6 +35,8 @@ Q_SIGNALS:
 private:
     void build();
     void ask();
+    QString outlook(const CreditTask &task) const;
+    QString room() const;
     credit::PaidHelp help() const;
 
     Session &m_session;

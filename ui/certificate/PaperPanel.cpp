@@ -70,17 +70,15 @@ void PaperPanel::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 4, 16, 12);
     layout->setSpacing(8);
-    for (QWidget *part : std::initializer_list<QWidget *>{m_heading, m_needed, m_source, m_state,
-                                                          buildActs(), m_ask, m_form, m_scans,
-                                                          m_others})
+    for (QWidget *part : std::initializer_list<QWidget *>{
+             m_heading, m_needed, m_source, m_state, buildActs(), m_ask, m_form, m_scans, m_others})
         layout->addWidget(part);
     layout->addStretch(1);
     connect(m_ask, &ActLine::ended, this, &PaperPanel::finished);
     connect(m_scans, &ScanList::filesOffered, this, &PaperPanel::attach);
     connect(m_scans, &ScanList::takenOff, this, [this](qint64 id) { takeOff(Id<Media>{id}); });
-    connect(m_others, &Section::chosen, this, [this](RecordRef record) {
-        showRecord(Id<CertificateDocument>{record.id});
-    });
+    connect(m_others, &Section::chosen, this,
+            [this](RecordRef record) { showRecord(Id<CertificateDocument>{record.id}); });
 }
 
 QWidget *PaperPanel::buildActs()
@@ -106,7 +104,7 @@ QWidget *PaperPanel::buildActs()
     return acts;
 }
 
-void PaperPanel::show(const certificate::Paper &paper)
+void PaperPanel::show(certificate::Paper paper)
 {
     const bool isOther = paper.key != m_paper.key;
     if (isOther && m_ask->isVisible())
@@ -117,10 +115,9 @@ void PaperPanel::show(const certificate::Paper &paper)
     m_needed->setText(neededWords(paper));
     m_source->setText(paper.source.empty() ? QString() : tr("Source: %1").arg(toQt(paper.source)));
     m_source->setVisible(!paper.source.empty());
-    m_state->setText(
-        tr("%1.").arg(asSentence(certificate::inWords(paper, *m_session.records()))));
+    m_state->setText(tr("%1.").arg(asSentence(certificate::inWords(paper, *m_session.records()))));
     showRecord(isOther || isNewer || !m_session.records()->findLive(m_document) ? paper.record
-                                                                               : m_document);
+                                                                                : m_document);
 }
 
 void PaperPanel::showEarlier(Id<CertificateDocument> document)
@@ -131,8 +128,16 @@ void PaperPanel::showEarlier(Id<CertificateDocument> document)
 
 void PaperPanel::showRecord(Id<CertificateDocument> document)
 {
+    if (document != m_document) {
+        // What is asked is asked of the record that was shown.
+        if (m_ask->isVisible())
+            m_ask->leave();
+        // Keeps what is being typed for it, which is a change of the records.
+        m_form->settle();
+    }
     m_document = document;
-    const CertificateDocument *record = m_session.records()->findLive(document);
+    const auto records = m_session.records();
+    const CertificateDocument *record = records->findLive(document);
     const bool canWrite = !m_session.isReadOnly();
     const bool isCounting = document == m_paper.record;
     m_form->show(record ? document.value() : 0);
@@ -153,8 +158,9 @@ void PaperPanel::showRecord(Id<CertificateDocument> document)
 
 void PaperPanel::showOthers()
 {
+    const auto records = m_session.records();
     std::vector<ListRow> rows;
-    for (const CertificateDocument &document : m_session.records()->certificate_documents) {
+    for (const CertificateDocument &document : records->certificate_documents) {
         if (document.withdrawn_on || document.key != m_paper.key)
             continue;
         ListRow row{{RecordType::CertificateDocument, document.id.value()},
@@ -177,35 +183,33 @@ void PaperPanel::apply(const ChangeNotice &notice)
 void PaperPanel::askFor()
 {
     const QString title = toQt(m_paper.title);
-    m_ask->ask({.words = tr("%1: asked for").arg(title),
-                .confirm = tr("Asked for"),
-                .dayLabel = tr("On")},
-               [this, title](const ActLine::Answer &answer) {
-                   return m_session.change(tr("%1: asked for").arg(title), [&](Edit &edit) {
-                       const auto *begun = edit.records().findLive(m_document);
-                       if (begun && !begun->received_on)
-                           edit.update(m_document, [&](CertificateDocument &document) {
-                               document.asked_on = answer.day;
-                           });
-                       else
-                           acts::askForPaper(edit, m_paper.key, *answer.day);
-                   });
-               });
+    m_ask->ask(
+        {.words = tr("%1: asked for").arg(title), .confirm = tr("Asked for"), .dayLabel = tr("On")},
+        [this, title, id = m_document, key = m_paper.key](const ActLine::Answer &answer) {
+            return m_session.change(tr("%1: asked for").arg(title), [&](Edit &edit) {
+                const auto *begun = edit.records().findLive(id);
+                if (begun && !begun->received_on)
+                    edit.update(
+                        id, [&](CertificateDocument &document) { document.asked_on = answer.day; });
+                else
+                    acts::askForPaper(edit, key, *answer.day);
+            });
+        });
 }
 
 void PaperPanel::receive()
 {
     const QString title = toQt(m_paper.title);
-    const auto *record = m_session.records()->findLive(m_document);
+    const auto records = m_session.records();
+    const auto *record = records->findLive(m_document);
     m_ask->ask({.words = tr("%1: here").arg(title),
                 .confirm = tr("It is here"),
                 .textLabel = tr("Number on it, if any"),
                 .text = record ? toQt(record->number) : QString(),
                 .dayLabel = tr("Since")},
-               [this, title](const ActLine::Answer &answer) {
+               [this, title, id = m_document, key = m_paper.key](const ActLine::Answer &answer) {
                    return m_session.change(tr("%1: here").arg(title), [&](Edit &edit) {
-                       acts::receivePaper(edit, m_paper.key, m_document, *answer.day,
-                                          toStd(answer.text));
+                       acts::receivePaper(edit, key, id, *answer.day, toStd(answer.text));
                    });
                });
 }
@@ -220,9 +224,8 @@ void PaperPanel::startRecord()
 
 void PaperPanel::attach(const QStringList &files)
 {
-    attachFiles(m_session, toQt(m_paper.title), files, [this](Edit &edit, Id<Media> file) {
-        acts::attachScan(edit, m_document, file);
-    });
+    attachFiles(m_session, toQt(m_paper.title), files,
+                [this](Edit &edit, Id<Media> file) { acts::attachScan(edit, m_document, file); });
 }
 
 void PaperPanel::takeOff(Id<Media> file)

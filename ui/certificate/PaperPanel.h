@@ -28,7 +28,8 @@ class PaperPanel final : public QWidget {
 public:
     PaperPanel(Session &session, QWidget *parent = nullptr);
 
-    void show(const certificate::Paper &paper);
+    /// A copy: showing another one may keep what was being typed, and the list is read again.
+    void show(certificate::Paper paper);
     /// Shows an earlier record of the same document in place of the one that counts.
     void showEarlier(Id<CertificateDocument> document);
     void apply(const ChangeNotice &notice);

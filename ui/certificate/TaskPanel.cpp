@@ -63,9 +63,9 @@ void TaskPanel::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 4, 16, 12);
     layout->setSpacing(12);
-    for (QWidget *part : std::initializer_list<QWidget *>{m_heading, m_tenths, m_paidHelp, m_form,
-                                                          m_gap, m_photos, m_files, m_sessions,
-                                                          m_ask, buildActs()})
+    for (QWidget *part :
+         std::initializer_list<QWidget *>{m_heading, m_tenths, m_paidHelp, m_form, m_gap, m_photos,
+                                          m_files, m_sessions, m_ask, buildActs()})
         layout->addWidget(part);
     layout->addStretch(1);
     connect(m_tenths, &TenthsEditor::kept, this, [this] {
@@ -73,7 +73,11 @@ void TaskPanel::build()
             Q_EMIT settled();
     });
     connect(m_tenths, &TenthsEditor::notApplicable, this, &TaskPanel::setNotApplicable);
-    connect(m_paidHelp, &PaidHelpBox::wanted, this, [this] { keep(m_paidHelp->tenths()); });
+    connect(m_paidHelp, &PaidHelpBox::wanted, this, [this] {
+        // What is kept is asked about no more: a second press would take the tenths again.
+        if (keep(m_paidHelp->tenths()))
+            m_paidHelp->clear();
+    });
     connect(m_files, &ScanList::filesOffered, this, &TaskPanel::attach);
     connect(m_files, &ScanList::takenOff, this, [this](qint64 id) { takeOff(Id<Media>{id}); });
     connect(m_sessions, &Section::chosen, &m_session, &Session::goTo);
@@ -100,20 +104,25 @@ QWidget *TaskPanel::buildActs()
 
 QString TaskPanel::name() const
 {
-    const CreditTask *task = m_session.records()->find(m_task);
+    const auto records = m_session.records();
+    const CreditTask *task = records->find(m_task);
     if (!task)
         return {};
-    return task->section.empty() ? toQt(task->task)
-                                 : tr("%1: %2", "section: task")
-                                       .arg(toQt(task->section), toQt(task->task));
+    return task->section.empty()
+               ? toQt(task->task)
+               : tr("%1: %2", "section: task").arg(toQt(task->section), toQt(task->task));
 }
 
-void TaskPanel::show(Id<CreditTask> id, const credit::TaskEvidence &evidence)
+void TaskPanel::show(Id<CreditTask> id, credit::TaskEvidence evidence)
 {
-    const CreditTask *task = m_session.records()->findLive(id);
+    const bool isOther = id != m_task;
+    // Keeps what is being typed for the task before, which is a change of the records.
+    if (isOther)
+        m_form->settle();
+    const auto records = m_session.records();
+    const CreditTask *task = records->findLive(id);
     if (!task)
         return;
-    const bool isOther = id != m_task;
     if (isOther && m_ask->isVisible())
         m_ask->leave();
     m_task = id;
@@ -141,7 +150,8 @@ void TaskPanel::showEvidence(const credit::TaskEvidence &evidence)
     std::vector<ListRow> rows;
     for (const Id<WorkSession> id : evidence.sessions) {
         const WorkSession &session = *records->find(id);
-        ListRow row{{RecordType::WorkSession, id.value()}, partName(*records, session.component_id)};
+        ListRow row{{RecordType::WorkSession, id.value()},
+                    partName(*records, session.component_id)};
         row.title = session.note.empty() ? row.title : toQt(session.note);
         row.detail = dateText(session.began);
         row.figure = session.minutes ? hoursText(*session.minutes) : QString();
@@ -159,7 +169,7 @@ void TaskPanel::apply(const ChangeNotice &notice)
 bool TaskPanel::keep(const credit::Tenths &tenths)
 {
     return m_session.change(tr("%1: tenths").arg(name()),
-                     [&](Edit &edit) { acts::setTenths(edit, m_task, tenths); });
+                            [&](Edit &edit) { acts::setTenths(edit, m_task, tenths); });
 }
 
 void TaskPanel::setNotApplicable()
@@ -172,8 +182,7 @@ void TaskPanel::setNotApplicable()
 void TaskPanel::attach(const QStringList &files)
 {
     attachFiles(m_session, name(), files, [this](Edit &edit, Id<Media> file) {
-        edit.update(m_task,
-                    [&](CreditTask &changed) { insertSorted(changed.media_ids, file); });
+        edit.update(m_task, [&](CreditTask &changed) { insertSorted(changed.media_ids, file); });
     });
 }
 

@@ -31,7 +31,8 @@ class TaskPanel final : public QWidget {
 public:
     TaskPanel(Session &session, PictureLoader &loader, QWidget *parent = nullptr);
 
-    void show(Id<CreditTask> task, const credit::TaskEvidence &evidence);
+    /// A copy: showing another one may keep what was being typed, and the tasks are read again.
+    void show(Id<CreditTask> task, credit::TaskEvidence evidence);
     Id<CreditTask> shown() const { return m_task; }
     void apply(const ChangeNotice &notice);
     TenthsEditor &tenths() const { return *m_tenths; }

@@ -65,7 +65,7 @@ void VisitForm::addFields()
     addField(tr("Who comes"), m_inspector);
     addField(tr("Asked for on"), m_askedOn);
     addField(tr("Day"), m_day);
-    addField(tr("Reference or report number"), m_reference);
+    addField(tr("Reference or number"), m_reference);
     addField(tr("Also there"), m_present);
     addField(tr("Looked at"), m_seen);
     addField(tr("Signed sheet"), m_sheet);
@@ -128,8 +128,7 @@ void VisitForm::begin(const IdSet<Closing> &closings)
     m_present->clear();
     m_sheet->clear();
     m_complete->setChecked(false);
-    m_findings->start(
-        partsWithin(*m_session.records(), *m_session.answer(), closings));
+    m_findings->start(partsWithin(*m_session.records(), *m_session.answer(), closings));
     m_held->setChecked(bool(m_asked));
     m_ask->setChecked(!m_asked);
     setAsking(!m_asked);
@@ -237,9 +236,9 @@ bool VisitForm::performAsking()
 QString VisitForm::whyNotHold() const
 {
     const Inspection *asked = m_session.records()->find(m_asked);
-    for (const QString &why : {m_day->whyNotHappened(m_session.now()),
-                               m_inspector->whyNot(*m_session.records()), m_sheet->whyNot(),
-                               m_findings->whyNot()}) {
+    for (const QString &why :
+         {m_day->whyNotHappened(m_session.now()), m_inspector->whyNot(*m_session.records()),
+          m_sheet->whyNot(), m_findings->whyNot()}) {
         if (!why.isEmpty())
             return why;
     }
@@ -258,9 +257,10 @@ bool VisitForm::performHolding()
         return false;
     }
     const auto findings = m_findings->findings();
-    const bool saysFindings = std::ranges::any_of(
-        m_verdicts->verdicts(),
-        [](const acts::Verdict &said) { return said.result != SignOffResult::Accepted; });
+    const bool saysFindings =
+        std::ranges::any_of(m_verdicts->verdicts(), [](const acts::Verdict &said) {
+            return said.result != SignOffResult::Accepted;
+        });
     if (saysFindings && findings.empty() &&
         warnOnce(tr("By the result there are findings, and none is typed. Press again to "
                     "enter them later.")))

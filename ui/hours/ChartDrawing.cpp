@@ -38,6 +38,19 @@ QString shortened(const QString &name)
     return name.size() > longestName ? name.left(longestName - 1) + QStringLiteral("…") : name;
 }
 
+/// Names that no two of them share: an axis drops one that it has, and what stands behind it would
+/// go by another's. A space without width tells them apart, and nobody sees it.
+QStringList apart(const QStringList &names)
+{
+    QStringList unique;
+    for (QString name : names) {
+        while (unique.contains(name))
+            name += QChar(0x200B);
+        unique << name;
+    }
+    return unique;
+}
+
 /// Noon, which is the same day in every zone of this computer.
 qreal onAxis(double day)
 {
@@ -95,7 +108,7 @@ public:
         series->setBarWidth(0.7);
         m_chart.addSeries(series);
         auto *categories = new QBarCategoryAxis(&m_chart);
-        categories->append(names);
+        categories->append(apart(names));
         categories->setGridLineVisible(false);
         attach(*series, *categories, Qt::AlignLeft);
         attach(*series, *hoursAxis(most), Qt::AlignBottom);
@@ -216,6 +229,8 @@ std::unique_ptr<QChart> drawn(const ChartPlan &plan, const ChartInk &ink)
         drawing.addBars();
     else if (!plan.isEmpty())
         drawing.addCurves();
+    // Curves are told by their lines: in squares of one colour they would look alike.
+    chart->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
     return chart;
 }
 

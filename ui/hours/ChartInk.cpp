@@ -54,8 +54,10 @@ QPen ChartInk::pen(ChartLook look) const
         return QPen(line, 2);
     case ChartLook::Dashed:
         return QPen(text, 1.6, Qt::DashLine);
-    case ChartLook::Filled:
     case ChartLook::Hatched:
+        // In the legend there is room for one stroke of the hatching: the edge shows the square.
+        return QPen(text, 1);
+    case ChartLook::Filled:
     case ChartLook::Outlined:
         break;
     }

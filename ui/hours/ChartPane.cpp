@@ -23,7 +23,7 @@ ChartPane::ChartPane(const Theme &theme, QWidget *parent)
 {
     m_view->setFocusPolicy(Qt::NoFocus);
     m_view->setRenderHint(QPainter::Antialiasing);
-    m_view->setMinimumSize(280, 180);
+    m_view->setMinimumSize(200, 180);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);

@@ -32,6 +32,8 @@ namespace {
 
 /// Narrower than this the table stands below the chart.
 constexpr int besideFrom = 760;
+/// Narrower than this nobody tells one name from another.
+constexpr int leastName = 160;
 
 } // namespace
 
@@ -80,8 +82,9 @@ void HoursPage::build()
     m_halves->setChildrenCollapsible(false);
     m_halves->addWidget(m_chart);
     m_halves->addWidget(right);
-    m_halves->setStretchFactor(0, 2);
-    m_halves->setStretchFactor(1, 3);
+    m_halves->setStretchFactor(0, 3);
+    m_halves->setStretchFactor(1, 5);
+    m_halves->setSizes({400, 680});
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->setSpacing(8);
@@ -130,6 +133,7 @@ void HoursPage::buildTable()
     m_table->setAlternatingRowColors(false);
     m_table->header()->setStretchLastSection(false);
     m_table->setMinimumWidth(300);
+    m_table->viewport()->installEventFilter(this);
 }
 
 void HoursPage::connectParts()
@@ -158,8 +162,7 @@ void HoursPage::choose(HoursView view)
 {
     m_view = view;
     m_buttons->button(int(view))->setChecked(true);
-    if (view == HoursView::LookBack)
-        m_reckoning->wantLookBack();
+    m_reckoning->wantLookBack(view == HoursView::LookBack);
     fill();
 }
 
@@ -221,9 +224,25 @@ void HoursPage::startNew()
 void HoursPage::fitColumns()
 {
     auto *header = m_table->header();
-    for (int column = 0; column < m_model->columnCount(); ++column)
-        header->setSectionResizeMode(column, column == 0 ? QHeaderView::Stretch
-                                                         : QHeaderView::ResizeToContents);
+    if (m_model->columnCount() == 0)
+        return;
+    int figures = 0;
+    for (int column = 1; column < m_model->columnCount(); ++column) {
+        header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
+        figures += header->sectionSize(column);
+    }
+    // Names get what the figures leave; what has no room then can be scrolled to.
+    const bool isRoom = m_table->viewport()->width() - figures >= leastName;
+    header->setSectionResizeMode(0, isRoom ? QHeaderView::Stretch : QHeaderView::Interactive);
+    if (!isRoom)
+        header->resizeSection(0, leastName);
+}
+
+bool HoursPage::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::Resize && watched == m_table->viewport())
+        fitColumns();
+    return Page::eventFilter(watched, event);
 }
 
 void HoursPage::showRecord(RecordRef record)

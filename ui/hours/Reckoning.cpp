@@ -10,12 +10,14 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// For each month of the look back; enough to tell a tenth from the middle.
-constexpr std::size_t drawsLookingBack = 2000;
-
 bool areSame(const HoursAnswer &a, const HoursAnswer &b)
 {
     return a.records == b.records && a.as_of == b.as_of && a.wish == b.wish;
+}
+
+bool isOfSameRecords(const HoursAnswer &a, const HoursAnswer &b)
+{
+    return a.records == b.records && a.as_of == b.as_of;
 }
 
 } // namespace
@@ -35,13 +37,22 @@ void Reckoning::refresh()
     if (m_next && areSame(*m_next, asked))
         return;
     m_next = std::make_shared<HoursAnswer>(asked);
+    // A wish changes nothing of what was worked. What is being worked out belongs to a worker.
+    if (isOfSameRecords(m_answer, asked))
+        m_next->account = m_answer.account;
     workOn();
 }
 
-void Reckoning::wantLookBack()
+void Reckoning::wantLookBack(bool isWanted)
 {
-    m_wantsLookBack = true;
+    m_wantsLookBack = isWanted;
     workOn();
+}
+
+bool Reckoning::canReplace(const HoursAnswer &next) const
+{
+    return (next.account || !m_answer.account) && (next.outlook || !m_answer.outlook) &&
+           (next.look_back || !m_answer.look_back || !m_wantsLookBack);
 }
 
 std::function<void()> Reckoning::nextPiece(const std::shared_ptr<HoursAnswer> &answer) const
@@ -63,7 +74,7 @@ std::function<void()> Reckoning::nextPiece(const std::shared_ptr<HoursAnswer> &a
     if (m_wantsLookBack && !answer->look_back)
         return [answer] {
             auto options = answer->wish.options();
-            options.draws = drawsLookingBack;
+            options.draws = forecast::drawsLookingBack;
             answer->look_back = std::make_shared<forecast::LookBack>(
                 forecast::lookBack(*answer->records, answer->as_of, options));
         };
@@ -82,7 +93,7 @@ void Reckoning::workOn()
     m_session.executor().run(this, std::move(piece), [this, answer] {
         m_isRunning = false;
         // Meanwhile something else may have been asked for.
-        if (answer == m_next) {
+        if (answer == m_next && canReplace(*answer)) {
             m_answer = *answer;
             Q_EMIT changed();
         }

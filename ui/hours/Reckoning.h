@@ -29,7 +29,8 @@ struct HoursAnswer {
 };
 
 /// Adds up the hours and draws the forecast on a worker, one piece after another, and says each
-/// time that one is there. What is shown meanwhile stays.
+/// time that one is there. After a change the answer stays as it was until the new one has every
+/// piece that it had.
 class Reckoning final : public QObject {
     Q_OBJECT
 
@@ -43,8 +44,8 @@ public:
     /// Works it out for the records, the day and the wish that are now; does nothing when that is
     /// what the answer is about.
     void refresh();
-    /// The look back costs most; it is worked out from when it is first looked at.
-    void wantLookBack();
+    /// The look back costs most; it is worked out while it is looked at.
+    void wantLookBack(bool isWanted);
     /// True until every piece that is wanted is there.
     bool isRunning() const { return m_isRunning; }
 
@@ -54,6 +55,8 @@ Q_SIGNALS:
 private:
     /// The next piece that is missing; empty when all is there.
     std::function<void()> nextPiece(const std::shared_ptr<HoursAnswer> &answer) const;
+    /// True when nothing that is shown would go for it.
+    bool canReplace(const HoursAnswer &next) const;
     void workOn();
 
     Session &m_session;

@@ -80,7 +80,7 @@ void ListDialog::build()
     connect(leave, &QPushButton::clicked, this, &QDialog::reject);
 }
 
-QWidget *ListDialog::buildInput()
+void ListDialog::fillFields()
 {
     for (const RecordType type : exchange::csvRecordTypes())
         m_type->addItem(recordsTitle(type), int(type));
@@ -93,7 +93,13 @@ QWidget *ListDialog::buildInput()
         "Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons."));
     m_text->setLineWrapMode(QPlainTextEdit::NoWrap);
     m_text->setTabChangesFocus(true);
+    m_text->setAccessibleName(tr("The list"));
     m_shipment->setPlaceholderText(tr("none: name the crate or the delivery"));
+}
+
+QWidget *ListDialog::buildInput()
+{
+    fillFields();
     m_form = new QFormLayout;
     const std::pair<QString, QWidget *> fields[] = {
         {tr("What it lists"), m_type},
@@ -105,7 +111,6 @@ QWidget *ListDialog::buildInput()
         m_form->addRow(label, field);
         field->setAccessibleName(label);
     }
-    m_text->setAccessibleName(tr("The list"));
     auto *open = new QPushButton(tr("Open a file…"), this);
     open->setAutoDefault(false);
     connect(open, &QPushButton::clicked, this, &ListDialog::browse);

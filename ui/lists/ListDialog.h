@@ -47,6 +47,7 @@ public:
 
 private:
     void build();
+    void fillFields();
     QWidget *buildInput();
     QWidget *buildPlan();
     void connectParts();

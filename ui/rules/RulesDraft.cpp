@@ -28,6 +28,13 @@ bool isShipped(const Profile &profile)
     return ProfileLibrary::shipped().find(profile.id).has_value();
 }
 
+/// Without its text, which is of before the last letter that was typed.
+Profile withoutText(Profile profile)
+{
+    profile.json.clear();
+    return profile;
+}
+
 } // namespace
 
 RulesDraft::RulesDraft(Session &session, QObject *parent)
@@ -37,12 +44,13 @@ RulesDraft::RulesDraft(Session &session, QObject *parent)
     m_keeping.setSingleShot(true);
     m_keeping.setInterval(keepAfter);
     connect(&m_keeping, &QTimer::timeout, this, &RulesDraft::keep);
-    const Profile &own = session.project().profile();
-    if (const auto kept = session.project().localState(draftKey))
+    if (const auto kept = session.project().localState(draftKey)) {
         m_profile = readDraft(*kept);
-    else
-        m_profile = isShipped(own) ? copyOf(own) : own;
-    m_asBegun = profileJson(m_profile);
+    } else {
+        const Profile &own = session.project().profile();
+        m_profile = withoutText(isShipped(own) ? copyOf(own) : own);
+        m_asBegun = m_profile;
+    }
     check();
 }
 
@@ -79,8 +87,8 @@ void RulesDraft::keep()
 void RulesDraft::replace(const Profile &profile)
 {
     m_session.keepLocalState(earlierKey, profileJson(m_profile));
-    m_profile = profile;
-    m_asBegun.clear();
+    m_profile = withoutText(profile);
+    m_asBegun.reset();
     m_isKept = false;
     keep();
     check();
@@ -114,12 +122,12 @@ void RulesDraft::takeUpEarlier()
 
 bool RulesDraft::isOfProject() const
 {
-    return profileJson(m_session.project().profile()) == profileJson(m_profile);
+    return withoutText(m_session.project().profile()) == m_profile;
 }
 
 bool RulesDraft::isUntouched() const
 {
-    return profileJson(m_profile) == m_asBegun;
+    return m_asBegun == m_profile;
 }
 
 void RulesDraft::useInProject()

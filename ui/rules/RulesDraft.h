@@ -7,6 +7,8 @@
 #include <QObject>
 #include <QTimer>
 
+#include <optional>
+
 namespace lastrivet::ui {
 
 class Session;
@@ -60,8 +62,9 @@ private:
     Session &m_session;
     Profile m_profile;
     std::optional<ProfileFault> m_fault;
-    /// Empty once other rules were taken up.
-    std::string m_asBegun;
+    /// The copy of the project's rules that it was; empty for rules from elsewhere and for what
+    /// was written earlier.
+    std::optional<Profile> m_asBegun;
     bool m_isKept = true;
     QTimer m_keeping;
 };

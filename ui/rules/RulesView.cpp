@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/rules/RulesView.h"
 
+#include "core/base/Error.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
@@ -23,6 +24,23 @@
 
 // What the page of rules does; it is put together in RulesLayout.cpp.
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr int originRole = Qt::UserRole;
+constexpr int idRole = Qt::UserRole + 1;
+
+/// A file that cannot be read is told by its id, and why when it is chosen.
+QString nameOfRules(const ProfileLibrary &library, const std::string &id)
+{
+    try {
+        return toQt(library.profile(id).name);
+    } catch (const Fault &) {
+        return toQt(id);
+    }
+}
+
+} // namespace
 
 void RulesView::connectActs()
 {
@@ -55,8 +73,11 @@ void RulesView::offerOrigins()
     m_origin->clear();
     m_origin->addItem(tr("Begin with…"));
     m_origin->addItem(tr("the rules of this project"), int(Origin::Project));
-    for (const std::string &id : ProfileLibrary::standard().ids())
-        m_origin->addItem(toQt(id), int(Origin::Library));
+    const ProfileLibrary library = ProfileLibrary::standard();
+    for (const std::string &id : library.ids()) {
+        m_origin->addItem(nameOfRules(library, id), int(Origin::Library));
+        m_origin->setItemData(m_origin->count() - 1, toQt(id), idRole);
+    }
     if (m_draft->hasEarlier())
         m_origin->addItem(tr("the draft before this one"), int(Origin::Earlier));
     m_origin->addItem(tr("a file…"), int(Origin::File));
@@ -64,8 +85,8 @@ void RulesView::offerOrigins()
 
 void RulesView::takeOrigin(int row)
 {
-    const QVariant origin = m_origin->itemData(row);
-    const std::string id = toStd(m_origin->itemText(row));
+    const QVariant origin = m_origin->itemData(row, originRole);
+    const std::string id = toStd(m_origin->itemData(row, idRole).toString());
     m_origin->setCurrentIndex(0);
     if (!origin.isValid())
         return;
@@ -80,8 +101,8 @@ void RulesView::takeOrigin(int row)
         m_draft->takeUpEarlier();
         break;
     case Origin::File: {
-        const QString file = QFileDialog::getOpenFileName(this, tr("Read rules"),
-                                                          documentsFolder(), tr("Rules (*.json)"));
+        const QString file = QFileDialog::getOpenFileName(this, tr("Read rules"), documentsFolder(),
+                                                          tr("Rules (*.json)"));
         if (!file.isEmpty())
             m_draft->readFrom(file);
         break;
@@ -92,9 +113,8 @@ void RulesView::takeOrigin(int row)
 void RulesView::askToWrite()
 {
     const QString name = toQt(m_draft->profile().id) + QStringLiteral(".json");
-    const QString file =
-        QFileDialog::getSaveFileName(this, tr("Write the rules"),
-                                     QDir(documentsFolder()).filePath(name), tr("Rules (*.json)"));
+    const QString file = QFileDialog::getSaveFileName(
+        this, tr("Write the rules"), QDir(documentsFolder()).filePath(name), tr("Rules (*.json)"));
     if (!file.isEmpty())
         m_draft->writeTo(file);
 }
@@ -102,8 +122,7 @@ void RulesView::askToWrite()
 /// Builds the tree anew, with the same place chosen as far as it is there.
 void RulesView::outline()
 {
-    const std::string shown =
-        m_outline.empty() ? std::string() : m_outline[current()].pointer;
+    const std::string shown = m_outline.empty() ? std::string() : m_outline[current()].pointer;
     m_outline = outlineOf(m_draft->profile());
     {
         const QSignalBlocker quiet(m_tree);
@@ -112,8 +131,8 @@ void RulesView::outline()
         for (std::size_t i = 0; i < m_outline.size(); ++i) {
             const RulesNode &node = m_outline[i];
             above.resize(std::size_t(node.depth));
-            auto *item = above.empty() ? new QTreeWidgetItem(m_tree)
-                                       : new QTreeWidgetItem(above.back());
+            auto *item =
+                above.empty() ? new QTreeWidgetItem(m_tree) : new QTreeWidgetItem(above.back());
             item->setText(0, node.title);
             item->setSizeHint(0, {0, rowHeight()});
             item->setData(0, Qt::UserRole, int(i));
@@ -200,11 +219,11 @@ QString RulesView::fault() const
     return m_draft->fault() ? faultWords(*m_draft->fault()) : QString();
 }
 
-QString RulesView::stateWords() const
+QString RulesView::stateWords(bool isOfProject) const
 {
     if (m_draft->fault())
         return fault();
-    if (m_draft->isOfProject())
+    if (isOfProject)
         return tr("Below are the rules of this project.");
     return m_draft->isUntouched()
                ? tr("Below is a copy to change; nothing is changed yet.")
@@ -219,14 +238,15 @@ void RulesView::updateWords()
                            "source and how far that was seen; check the current edition with your "
                            "authority.")
                             .arg(toQt(own.name), toQt(own.edition)));
-    m_state->setText(stateWords());
+    const bool isOfProject = m_draft->isOfProject();
+    m_state->setText(stateWords(isOfProject));
     const bool isRight = !m_draft->fault();
     m_toFault->setVisible(!isRight);
     const RulesNode &node = m_outline[current()];
     m_add->setEnabled(bool(node.add));
     for (QPushButton *button : {m_remove, m_up, m_down})
         button->setEnabled(bool(node.remove));
-    m_use->setEnabled(isRight && !m_draft->isOfProject() && !m_draft->isUntouched() &&
+    m_use->setEnabled(isRight && !isOfProject && !m_draft->isUntouched() &&
                       !m_session.isReadOnly());
     m_own->setEnabled(isRight);
 }

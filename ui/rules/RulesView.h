@@ -54,7 +54,7 @@ private:
     void change(const std::function<void()> &act, const std::string &pointer);
     void noteEdit();
     void updateWords();
-    QString stateWords() const;
+    QString stateWords(bool isOfProject) const;
     std::size_t current() const;
     void select(std::size_t node);
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/credit/Credit.h"
 #include "core/answers/CreditJson.h"
+#include "core/base/Tongue.h"
+#include "core/credit/CreditSentences.h"
 #include "tests/support/ProjectBuilder.h"
 
 #include <catch2/catch.hpp>
@@ -42,6 +44,24 @@ TEST_CASE("The share is exact at one half and rounds down in print")
     CHECK(sum.shareHundredths() == 5000);
     CHECK(sum.sharePasses());
     CHECK(sum.passes());
+}
+
+TEST_CASE("The share in a sentence has the sign for decimals of the sentence's language")
+{
+    ProjectBuilder project;
+    task(project, 3, 0, 4, 3);
+    task(project, 3, 0, 4, 3);
+    task(project, 7, 0, 0, 3);
+    const auto said = verdict(account(project.records, project.profile));
+    REQUIRE(said.size() == 2);
+    CHECK(english(said.front()) ==
+          "The builder's share is 56.66 % of 3 tasks that apply: more than half.");
+    const Tongue comma{[](std::string_view pattern) {
+                           return pattern == "{0}.{1}" ? std::string("{0},{1}")
+                                                       : std::string(pattern);
+                       },
+                       {}};
+    CHECK(lastrivet::said(said.front(), comma).find("56,66 %") != std::string::npos);
 }
 
 TEST_CASE("Without a task that applies there is no share")

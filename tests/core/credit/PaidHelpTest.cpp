@@ -37,20 +37,40 @@ TEST_CASE("Paid help takes tenths from the builder, and the whole account says w
     const auto now = account(project.records, project.profile);
     CHECK(now.shareText() == "51.25");
     CHECK(now.sharePasses());
-    const auto then = ifPaid(project.records, project.profile, {last, 0, 2});
+    const auto then = ifPaid(now, *project.records.find(last), {0, 2});
     CHECK(then.shareText() == "48.75");
     CHECK_FALSE(then.sharePasses());
     CHECK(then.commercial_tenths == now.commercial_tenths + 2);
-    // Asking changes nothing.
-    CHECK(account(project.records, project.profile) == now);
+}
+
+TEST_CASE("The account with paid help is that of the records with the help in them, form by form")
+{
+    ProjectBuilder project;
+    // Ticks go from the builder to both, and from both to the maker.
+    const auto whole = task(project, {0, 0, 6, 4});
+    const auto tied = task(project, {5, 0, 2, 3});
+    const auto none = project.add(CreditTask{.task = "Floats", .not_applicable = true});
+    for (const auto basis : {CreditBasis::Tenths, CreditBasis::Ticks}) {
+        project.profile.credit_basis = basis;
+        for (const auto id : {whole, tied, none}) {
+            const CreditTask asked = *project.records.find(id);
+            const auto now = account(project.records, project.profile);
+            for (const PaidHelp &help :
+                 {PaidHelp{0, 0}, PaidHelp{5, 0}, PaidHelp{2, 3}, PaidHelp{6, 4}, PaidHelp{9, 9}}) {
+                ProjectBuilder other = project;
+                other.change(id, [&](CreditTask &made) { setTenths(made, withHelp(made, help)); });
+                CHECK(ifPaid(now, asked, help) == account(other.records, other.profile));
+            }
+        }
+    }
 }
 
 TEST_CASE("Nobody can be paid for more than the builder has in a column")
 {
-    const CreditTask task{.task = "Ribs", .kit_tenths = 5, .assembly_tenths = 3,
-                          .fabrication_tenths = 2};
-    CHECK(withHelp(task, {{}, 9, 1}) == Tenths{5, 4, 0, 1});
-    CHECK(withHelp(task, {{}, -4, 0}) == Tenths{5, 0, 3, 2});
+    const CreditTask task{
+        .task = "Ribs", .kit_tenths = 5, .assembly_tenths = 3, .fabrication_tenths = 2};
+    CHECK(withHelp(task, {9, 1}) == Tenths{5, 4, 0, 1});
+    CHECK(withHelp(task, {-4, 0}) == Tenths{5, 0, 3, 2});
 }
 
 TEST_CASE("What can still be paid for is the last tenth before one half, whatever the sums are")

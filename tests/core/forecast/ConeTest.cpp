@@ -36,7 +36,7 @@ TEST_CASE("The cone begins with nothing, only grows, and ends at the hours to go
     const Options options;
     const auto told = forecast::forecast(builder.project.records, on("2026-06-01"), options);
     REQUIRE(told.finish);
-    const auto points = cone(builder.project.records, told, options);
+    const auto points = cone(pastWork(builder.project.records, told.as_of), told, options);
     REQUIRE(points.size() > 10);
     CHECK(points.size() <= 42);
     CHECK(points.front().day == on("2026-06-01"));
@@ -59,7 +59,7 @@ TEST_CASE("A steady pace makes a straight line until the work is done")
     Options options;
     options.hours_per_week = 10;
     const auto told = forecast::forecast(builder.project.records, on("2026-06-01"), options);
-    const auto points = cone(builder.project.records, told, options);
+    const auto points = cone(pastWork(builder.project.records, told.as_of), told, options);
     REQUIRE(points.size() > 2);
     CHECK(points[1].minutes == Range<std::int64_t>{600, 600, 600, 600});
     CHECK(points[1].day == on("2026-06-08"));
@@ -71,5 +71,5 @@ TEST_CASE("Without a finish there is no cone")
     project.step(project.part("Wing"), "Step");
     const auto told = forecast::forecast(project.records, on("2026-06-01"));
     REQUIRE_FALSE(told.finish);
-    CHECK(cone(project.records, told, {}).empty());
+    CHECK(cone(pastWork(project.records, told.as_of), told, {}).empty());
 }

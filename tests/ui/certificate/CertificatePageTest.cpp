@@ -22,6 +22,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 namespace lastrivet::test {
 
 namespace {
@@ -70,7 +72,6 @@ struct Window {
     ui::ProjectView view{workshop.session()};
     Snapshot records;
 };
-
 
 } // namespace
 
@@ -123,6 +124,31 @@ TEST_CASE("A newer copy of a document counts, and the older one stays to be read
     // What is here counts until the newer one is.
     CHECK(window.state().startsWith(QStringLiteral("Here since")));
     CHECK(says(page, QStringLiteral("All records of it")));
+}
+
+TEST_CASE("A question about one record is left when another is chosen", "[certificate]")
+{
+    Window window;
+    auto &page = window.page();
+    const auto key = window.view.session().project().profile().documents.front().key;
+    Id<CertificateDocument> old;
+    window.view.session().change(QStringLiteral("two"), [&](Edit &edit) {
+        old = acts::receivePaper(edit, key, {}, *Moment::parse("2024-01-05"), "old");
+        acts::receivePaper(edit, key, {}, *Moment::parse("2025-01-05"), "new");
+    });
+    window.table().selectRow(0);
+    press(page, QStringLiteral("Withdraw"));
+    REQUIRE(says(page, QStringLiteral("will count nowhere any more")));
+    QLineEdit &number = field(page, QStringLiteral("Number"));
+    number.selectAll();
+    QTest::keyClicks(&number, QStringLiteral("A-2"));
+    page.papers().panel().showEarlier(old);
+    CHECK_FALSE(says(page, QStringLiteral("will count nowhere any more")));
+    // What was being typed belongs to the record that was shown.
+    const auto records = window.view.session().records();
+    CHECK(records->find(old)->number == "old");
+    CHECK(std::ranges::any_of(records->certificate_documents,
+                              [](const auto &one) { return one.number == "A-2"; }));
 }
 
 TEST_CASE("A document that is on no list is added by its name", "[certificate]")

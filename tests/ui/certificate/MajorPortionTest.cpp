@@ -15,6 +15,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTest>
@@ -144,6 +145,42 @@ TEST_CASE("Paid help is asked about before the work, and nothing is changed by a
     CHECK(window.task(id).fabrication_tenths == 4);
     press(window.portion(), QStringLiteral("It will be so: keep these tenths"));
     CHECK(credit::tenthsOf(window.task(id)) == credit::Tenths{4, 4, 2, 0});
+    CHECK(help.tenths() == credit::Tenths{4, 4, 2, 0});
+    CHECK_FALSE(button(window.portion(), QStringLiteral("It will be so: keep these tenths")));
+    // In a form of ticks no sum of tenths tells what may still be paid for.
+    CHECK(help.answer().isEmpty());
+}
+
+TEST_CASE("Tenths that are kept as paid for are taken from the builder once", "[certificate]")
+{
+    Window window;
+    const auto id = window.add({0, 0, 10, 0});
+    window.table().selectRow(0);
+    auto &help = window.portion().panel().paidHelp();
+    for (auto *box : help.findChildren<QSpinBox *>()) {
+        if (box->accessibleName() == QStringLiteral("Tenths of the assembly"))
+            box->setValue(3);
+    }
+    CHECK(help.answer().contains(QStringLiteral("By these figures")));
+    CHECK(help.answer().contains(QStringLiteral("the authority decides")));
+    press(window.portion(), QStringLiteral("It will be so: keep these tenths"));
+    Q_EMIT help.wanted();
+    CHECK(credit::tenthsOf(window.task(id)) == credit::Tenths{0, 3, 7, 0});
+}
+
+TEST_CASE("What was being typed for one task is kept for it when another is chosen",
+          "[certificate]")
+{
+    Window window;
+    const auto first = window.add({10, 0, 0, 0});
+    const auto second = window.add({10, 0, 0, 0});
+    window.table().selectRow(0);
+    QLineEdit &section = field(window.portion(), QStringLiteral("Section"));
+    section.selectAll();
+    QTest::keyClicks(&section, QStringLiteral("Tail"));
+    window.table().selectRow(1);
+    CHECK(window.task(first).section == "Tail");
+    CHECK(window.task(second).section == "Wings");
 }
 
 TEST_CASE("A claimed task without a picture is told until one shows the builder at work",

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/support/InspectionLoop.h"
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Inspecting.h"
-#include "tests/ui/support/InspectionLoop.h"
 #include "ui/closings/AnswerForm.h"
 #include "ui/closings/CloseForm.h"
 #include "ui/closings/ClosingView.h"
@@ -25,8 +25,8 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QLineEdit>
-#include <QTreeView>
 #include <QTest>
+#include <QTreeView>
 
 #include <catch2/catch.hpp>
 
@@ -65,7 +65,7 @@ TEST_CASE("The plan says what one visit could cover, and a request is made from 
     loop.pick(loop.workshop.aileronClosing);
     press(loop.page, QStringLiteral("Inspection visit"));
     test::picture(loop.page, 1110, 700, "visit-ask");
-    type(loop.page, QStringLiteral("Reference or report number"), QStringLiteral("17-4"));
+    type(loop.page, QStringLiteral("Reference or number"), QStringLiteral("17-4"));
     press(loop.page, QStringLiteral("Record the request"));
     REQUIRE(loop.records()->inspections.size() == 1);
     const Inspection &asked = *loop.records()->inspections.begin();
@@ -79,8 +79,8 @@ TEST_CASE("The plan says what one visit could cover, and a request is made from 
 TEST_CASE("One sheet signs several hold points, and its pasted lines become numbered squawks")
 {
     Loop loop;
-    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing),
-                                 loop.preCover(loop.workshop.wingClosing)});
+    const auto visit = loop.ask(
+        {loop.preCover(loop.workshop.aileronClosing), loop.preCover(loop.workshop.wingClosing)});
     loop.page.showRecord({RecordType::Inspection, visit.value()});
     press(loop.page, QStringLiteral("Record what was said"));
     QGuiApplication::clipboard()->setText(
@@ -117,15 +117,16 @@ TEST_CASE("One sheet signs several hold points, and its pasted lines become numb
     CHECK(loop.finding("3")->note.empty());
 }
 
-TEST_CASE("A finding is corrected with a picture, verified by who may, and then the visit is complete")
+TEST_CASE(
+    "A finding is corrected with a picture, verified by who may, and then the visit is complete")
 {
     Loop loop;
     const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
     loop.session->change(QStringLiteral("Held"), [&](Edit &edit) {
         acts::HeldInspection held{visit, InspectionKind::PreCover, edit.today(), {}, {}};
         held.inspector_id = loop.workshop.inspector;
-        held.verdicts = {{loop.preCover(loop.workshop.aileronClosing),
-                          SignOffResult::AcceptedWithFindings, {}}};
+        held.verdicts = {
+            {loop.preCover(loop.workshop.aileronClosing), SignOffResult::AcceptedWithFindings, {}}};
         held.findings = {{"Chafed wire", loop.workshop.aileron, Severity::Workmanship, "1"}};
         acts::holdInspection(edit, held);
     });
@@ -167,8 +168,8 @@ TEST_CASE("What is signed and clear is closed with day, person and photo, and no
     Loop loop;
     const auto closing = loop.workshop.aileronClosing;
     loop.session->change(QStringLiteral("Held"), [&](Edit &edit) {
-        acts::HeldInspection held{{}, InspectionKind::PreCover, *Moment::parse("2026-03-12"), {},
-                                  {}};
+        acts::HeldInspection held{
+            {}, InspectionKind::PreCover, *Moment::parse("2026-03-12"), {}, {}};
         held.inspector_id = loop.workshop.inspector;
         held.verdicts = {{loop.preCover(closing), SignOffResult::Accepted, {}}};
         acts::holdInspection(edit, held);
@@ -217,8 +218,8 @@ TEST_CASE("Work after a signature gives a page to send, and the answer is a sign
     Loop loop;
     const auto closing = loop.workshop.aileronClosing;
     loop.session->change(QStringLiteral("Held, then worked on"), [&](Edit &edit) {
-        acts::HeldInspection held{{}, InspectionKind::PreCover, *Moment::parse("2026-03-10"), {},
-                                  {}};
+        acts::HeldInspection held{
+            {}, InspectionKind::PreCover, *Moment::parse("2026-03-10"), {}, {}};
         held.inspector_id = loop.workshop.inspector;
         held.verdicts = {{loop.preCover(closing), SignOffResult::Accepted, {}}};
         acts::holdInspection(edit, held);
@@ -238,8 +239,7 @@ TEST_CASE("Work after a signature gives a page to send, and the answer is a sign
     const auto &signatures = loop.records()->sign_offs;
     REQUIRE(signatures.size() == 2);
     CHECK(std::ranges::any_of(signatures, [&](const SignOff &signature) {
-        return signature.seen == Seen::ByMessage &&
-               signature.person_id == loop.workshop.inspector;
+        return signature.seen == Seen::ByMessage && signature.person_id == loop.workshop.inspector;
     }));
     CHECK_FALSE(test::button(loop.page, QStringLiteral("What changed since")));
 }

@@ -6,9 +6,10 @@
 #include "tests/ui/support/Looks.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
+#include "ui/hours/ChartDrawing.h"
 #include "ui/hours/ChartPane.h"
-#include "ui/hours/HoursTableModel.h"
 #include "ui/hours/HoursPaper.h"
+#include "ui/hours/HoursTableModel.h"
 #include "ui/today/TodayPage.h"
 
 #include <QCheckBox>
@@ -18,16 +19,50 @@
 #include <QSpinBox>
 #include <QTest>
 #include <QTreeView>
+#include <QtCharts/QBarCategoryAxis>
+#include <QtCharts/QChart>
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <functional>
+#include <utility>
+#include <vector>
 
 namespace lastrivet::test {
 
 using ui::HoursView;
 
 namespace {
+
+/// Does nothing until it is told to, a piece at a time.
+class SlowExecutor final : public ui::Executor {
+public:
+    void run(QObject *, std::function<void()> work, std::function<void()> done) override
+    {
+        m_pieces.emplace_back(std::move(work), std::move(done));
+    }
+    bool doOne()
+    {
+        if (m_pieces.empty())
+            return false;
+        const auto [work, done] = std::move(m_pieces.front());
+        m_pieces.erase(m_pieces.begin());
+        work();
+        done();
+        return true;
+    }
+    int doAll()
+    {
+        int count = 0;
+        while (doOne())
+            ++count;
+        return count;
+    }
+
+private:
+    std::vector<std::pair<std::function<void()>, std::function<void()>>> m_pieces;
+};
 
 /// The page on the workshop's project, with a year of weekly work on its wing if wanted.
 struct Window {
@@ -163,6 +198,60 @@ TEST_CASE("New work changes what is shown, and a row leads to its part")
     window.page->table().setFocus();
     QTest::keyClick(&window.page->table(), Qt::Key_Return);
     CHECK(wanted == RecordRef{RecordType::Component, window.workshop.wing.value()});
+}
+
+TEST_CASE("What is shown stays until all of it is worked out again")
+{
+    Window window(52);
+    // A project belongs to one who writes.
+    window.page.reset();
+    window.session.reset();
+    SlowExecutor slow;
+    ui::Session session(Project::open(window.workshop.folder(), {&window.workshop.clock, "Robin"}),
+                        slow, theme());
+    ui::Reckoning reckoning(session, ui::Reckoning::Extent::Everything);
+    reckoning.refresh();
+    reckoning.wantLookBack(true);
+    slow.doAll();
+    const auto shown = reckoning.answer();
+    REQUIRE(shown.look_back);
+    ui::ForecastWish{{}, 6}.keep(session);
+    reckoning.refresh();
+    // A wish changes nothing of the hours worked: only the outlook and the look back are missing.
+    REQUIRE(slow.doOne());
+    CHECK(reckoning.answer().look_back == shown.look_back);
+    CHECK(reckoning.answer().outlook == shown.outlook);
+    CHECK(slow.doAll() == 1);
+    CHECK(reckoning.answer().account == shown.account);
+    CHECK(reckoning.answer().outlook != shown.outlook);
+    CHECK(reckoning.answer().look_back != shown.look_back);
+    // Nobody waits for a look back that is looked at no more.
+    reckoning.wantLookBack(false);
+    ui::ForecastWish{{}, 7}.keep(session);
+    reckoning.refresh();
+    CHECK(slow.doAll() == 1);
+    CHECK(reckoning.answer().wish.hours_per_week == 7);
+    CHECK_FALSE(reckoning.answer().look_back);
+}
+
+TEST_CASE("Each bar of a chart keeps its own label, also where two parts have one name")
+{
+    print::ChartPlan plan;
+    plan.names = {QStringLiteral("Rib"), QStringLiteral("Spar"), QStringLiteral("Rib"),
+                  QStringLiteral("Rib")};
+    plan.bars.push_back({QStringLiteral("Worked"), print::ChartLook::Filled, {4, 3, 2, 1}});
+    const auto chart = ui::drawn(plan, ui::ChartInk::onPaper());
+    const auto axes = chart->axes(Qt::Vertical);
+    REQUIRE(axes.size() == 1);
+    auto *labels = qobject_cast<QBarCategoryAxis *>(axes.front());
+    REQUIRE(labels);
+    QStringList shown = labels->categories();
+    REQUIRE(shown.size() == plan.names.size());
+    for (QString &label : shown)
+        label.remove(QChar(0x200B));
+    // From below.
+    CHECK(shown == QStringList{QStringLiteral("Rib"), QStringLiteral("Rib"), QStringLiteral("Spar"),
+                               QStringLiteral("Rib")});
 }
 
 TEST_CASE("A person is shown where people's hours are")

@@ -126,6 +126,34 @@ TEST_CASE("A draft that is not right is kept, and there again when the project i
     CHECK(window.rules().draft().profile().id == "my-own");
 }
 
+TEST_CASE("A draft that is right can be used after the project was opened again", "[rules]")
+{
+    Workshop workshop;
+    {
+        Window window(workshop);
+        CHECK_FALSE(button(window.rules(), QStringLiteral("Use in this project")));
+        window.number(QStringLiteral("Interior photos"), 7);
+    }
+    Window window(workshop);
+    CHECK(says(window.rules(), QStringLiteral("Below is a draft that can be used.")));
+    press(window.rules(), QStringLiteral("Use in this project"));
+    CHECK(window.view.session().project().profile().interior_photos == 7);
+    CHECK_FALSE(button(window.rules(), QStringLiteral("Use in this project")));
+}
+
+TEST_CASE("Other rules are offered by name, and found by id", "[rules]")
+{
+    Workshop workshop;
+    Window window(workshop);
+    auto &origin = choice(window.rules(), QStringLiteral("Begin with other rules"));
+    const auto us = ProfileLibrary::shipped().profile("us");
+    const int row = origin.findText(QString::fromStdString(us.name));
+    REQUIRE(row > 0);
+    Q_EMIT origin.activated(row);
+    CHECK(window.rules().draft().profile().id == "us-own");
+    CHECK(window.rules().draft().profile().hold_points == us.hold_points);
+}
+
 TEST_CASE("Changed rules cannot go by the id of those that came with the program", "[rules]")
 {
     Workshop workshop;
