@@ -12,7 +12,7 @@ namespace lastrivet {
 
 const RecordDescription &describeBulletin()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Bulletin::id>(),
         field<&Bulletin::number>("number", true),
         field<&Bulletin::kind>("kind"),

@@ -10,7 +10,7 @@ namespace lastrivet {
 
 const RecordDescription &describeCertificateDocument()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&CertificateDocument::id>(),
         field<&CertificateDocument::key>("key", true),
         field<&CertificateDocument::number>("number"),

@@ -12,7 +12,7 @@ namespace lastrivet {
 
 const RecordDescription &describeCheck()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Check::id>(),
         field<&Check::closing_id>("closing_id", true),
         field<&Check::item>("item", true),

@@ -12,7 +12,7 @@ namespace lastrivet {
 
 template <> const RowDescription &describeRow<Closing::Event>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&Closing::Event::closed_on>("closed_on"),
         field<&Closing::Event::opened_on>("opened_on"),
         field<&Closing::Event::by>("by"),
@@ -25,7 +25,7 @@ template <> const RowDescription &describeRow<Closing::Event>()
 
 const RecordDescription &describeClosing()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Closing::id>(),
         field<&Closing::component_id>("component_id", true),
         field<&Closing::title>("title", true),

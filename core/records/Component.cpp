@@ -9,7 +9,7 @@ namespace lastrivet {
 
 const RecordDescription &describeComponent()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Component::id>(),
         field<&Component::parent_id>("parent_id"),
         field<&Component::position>("position"),

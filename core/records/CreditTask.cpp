@@ -11,7 +11,7 @@ namespace lastrivet {
 
 const RecordDescription &describeCreditTask()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&CreditTask::id>(),
         field<&CreditTask::section>("section"),
         field<&CreditTask::task>("task", true),

@@ -13,7 +13,7 @@ namespace lastrivet {
 
 const RecordDescription &describeDeviation()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Deviation::id>(),
         field<&Deviation::number>("number", true),
         refsField<&Deviation::component_ids>("component_ids"),

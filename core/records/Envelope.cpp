@@ -9,7 +9,7 @@ namespace lastrivet {
 
 template <> const RowDescription &describeRow<Envelope::Point>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&Envelope::Point::weight>("weight", true),
         field<&Envelope::Point::arm>("arm", true),
     };
@@ -19,7 +19,7 @@ template <> const RowDescription &describeRow<Envelope::Point>()
 
 const RecordDescription &describeEnvelope()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Envelope::id>(),
         listField<&Envelope::points>("points"),
         field<&Envelope::weight_unit>("weight_unit", true),

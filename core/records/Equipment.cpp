@@ -10,7 +10,7 @@ namespace lastrivet {
 
 const RecordDescription &describeEquipment()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Equipment::id>(),
         field<&Equipment::component_id>("component_id"),
         field<&Equipment::name>("name", true),

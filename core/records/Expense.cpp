@@ -10,7 +10,7 @@ namespace lastrivet {
 
 const RecordDescription &describeExpense()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Expense::id>(),
         field<&Expense::spent_on>("spent_on", true),
         field<&Expense::what>("what", true),

@@ -14,7 +14,7 @@ namespace lastrivet {
 
 const RecordDescription &describeFastener()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Fastener::id>(),
         field<&Fastener::component_id>("component_id", true),
         field<&Fastener::step_id>("step_id"),

@@ -8,13 +8,15 @@
 #include "core/records/Description.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <concepts>
 #include <string>
 #include <type_traits>
 #include <vector>
 
-// Makes the `Field` of a struct member from its type. Included only where records are described.
+// Makes the `Field` of a struct member from its type. Included only where records are described,
+// each in a std::array: over plain ones g++ 12 breaks down when it optimises.
 namespace lastrivet {
 
 template <class Row> const RowDescription &describeRow();

@@ -10,7 +10,7 @@ namespace lastrivet {
 
 const RecordDescription &describeFlight()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Flight::id>(),
         field<&Flight::flown_on>("flown_on", true),
         field<&Flight::minutes>("minutes", true),

@@ -11,7 +11,7 @@ namespace lastrivet {
 
 const RecordDescription &describeHoldPoint()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&HoldPoint::id>(),
         field<&HoldPoint::closing_id>("closing_id", true),
         field<&HoldPoint::kind>("kind", true),

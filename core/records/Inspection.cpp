@@ -12,7 +12,7 @@ namespace lastrivet {
 
 const RecordDescription &describeInspection()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Inspection::id>(),
         field<&Inspection::kind>("kind", true),
         field<&Inspection::reference>("reference"),

@@ -9,7 +9,7 @@ namespace lastrivet {
 
 template <> const RowDescription &describeRow<LoadingCase::Item>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&LoadingCase::Item::what>("what", true),
         field<&LoadingCase::Item::weight>("weight", true),
         field<&LoadingCase::Item::arm>("arm", true),
@@ -20,7 +20,7 @@ template <> const RowDescription &describeRow<LoadingCase::Item>()
 
 const RecordDescription &describeLoadingCase()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&LoadingCase::id>(),
         field<&LoadingCase::name>("name", true),
         listField<&LoadingCase::items>("items"),

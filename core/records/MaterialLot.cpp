@@ -10,7 +10,7 @@ namespace lastrivet {
 
 const RecordDescription &describeMaterialLot()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&MaterialLot::id>(),
         field<&MaterialLot::name>("name", true),
         field<&MaterialLot::specification>("specification"),

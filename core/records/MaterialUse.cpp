@@ -14,7 +14,7 @@ namespace lastrivet {
 
 const RecordDescription &describeMaterialUse()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&MaterialUse::id>(),
         refsField<&MaterialUse::lot_ids>("lot_ids", true),
         field<&MaterialUse::component_id>("component_id", true),

@@ -14,7 +14,7 @@ namespace lastrivet {
 
 const RecordDescription &describeMeasurement()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Measurement::id>(),
         field<&Measurement::component_id>("component_id", true),
         field<&Measurement::step_id>("step_id"),

@@ -9,7 +9,7 @@ namespace lastrivet {
 
 template <> const RowDescription &describeRow<Media::Annotation>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&Media::Annotation::shape>("shape", true),
         numbersField<&Media::Annotation::points>("points"),
         field<&Media::Annotation::text>("text"),
@@ -20,7 +20,7 @@ template <> const RowDescription &describeRow<Media::Annotation>()
 
 template <> const RowDescription &describeRow<Media::Link>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&Media::Link::subject>("subject", true),
         subjectIdField<&Media::Link::id>("id"),
     };
@@ -30,7 +30,7 @@ template <> const RowDescription &describeRow<Media::Link>()
 
 const RecordDescription &describeMedia()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Media::id>(),
         field<&Media::kind>("kind", true),
         field<&Media::file>("file", true),

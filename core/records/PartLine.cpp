@@ -12,7 +12,7 @@ namespace lastrivet {
 
 const RecordDescription &describePartLine()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&PartLine::id>(),
         field<&PartLine::component_id>("component_id"),
         field<&PartLine::step_id>("step_id"),

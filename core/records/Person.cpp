@@ -9,7 +9,7 @@ namespace lastrivet {
 
 const RecordDescription &describePerson()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Person::id>(),
         field<&Person::name>("name", true),
         setField<&Person::roles, Role>("roles", true),

@@ -10,7 +10,7 @@ namespace lastrivet {
 
 const RecordDescription &describeProjectFacts()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&ProjectFacts::name>("name", true),
         field<&ProjectFacts::aircraft_type>("aircraft_type"),
         field<&ProjectFacts::designer>("designer"),

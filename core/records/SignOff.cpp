@@ -13,7 +13,7 @@ namespace lastrivet {
 
 const RecordDescription &describeSignOff()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&SignOff::id>(),
         field<&SignOff::hold_point_id>("hold_point_id"),
         field<&SignOff::inspection_id>("inspection_id"),

@@ -13,7 +13,7 @@ namespace lastrivet {
 
 template <> const RowDescription &describeRow<Squawk::RepairOption>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&Squawk::RepairOption::title>("title", true),
         field<&Squawk::RepairOption::pros>("pros"),
         field<&Squawk::RepairOption::cons>("cons"),
@@ -26,7 +26,7 @@ template <> const RowDescription &describeRow<Squawk::RepairOption>()
 
 const RecordDescription &describeSquawk()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Squawk::id>(),
         field<&Squawk::number>("number", true),
         field<&Squawk::component_id>("component_id"),

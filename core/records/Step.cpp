@@ -11,7 +11,7 @@ namespace lastrivet {
 
 const RecordDescription &describeStep()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Step::id>(),
         field<&Step::component_id>("component_id", true),
         field<&Step::position>("position"),

@@ -10,7 +10,7 @@ namespace lastrivet {
 
 template <> const RowDescription &describeRow<Tool::Calibration>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&Tool::Calibration::calibrated_on>("calibrated_on", true),
         field<&Tool::Calibration::due_on>("due_on", true),
         field<&Tool::Calibration::certificate_id>("certificate_id"),
@@ -21,7 +21,7 @@ template <> const RowDescription &describeRow<Tool::Calibration>()
 
 const RecordDescription &describeTool()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Tool::id>(),
         field<&Tool::name>("name", true),
         field<&Tool::serial_number>("serial_number"),

@@ -11,7 +11,7 @@ namespace lastrivet {
 
 template <> const RowDescription &describeRow<Weighing::ScaleReading>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&Weighing::ScaleReading::point>("point", true),
         field<&Weighing::ScaleReading::reading>("reading", true),
         field<&Weighing::ScaleReading::tare>("tare"),
@@ -25,7 +25,7 @@ template <> const RowDescription &describeRow<Weighing::ScaleReading>()
 
 template <> const RowDescription &describeRow<Weighing::Correction>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&Weighing::Correction::what>("what", true),
         field<&Weighing::Correction::weight>("weight", true),
         field<&Weighing::Correction::arm>("arm", true),
@@ -37,7 +37,7 @@ template <> const RowDescription &describeRow<Weighing::Correction>()
 
 const RecordDescription &describeWeighing()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&Weighing::id>(),
         field<&Weighing::weighed_on>("weighed_on", true),
         field<&Weighing::place>("place"),

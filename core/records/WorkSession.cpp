@@ -13,7 +13,7 @@ namespace lastrivet {
 
 template <> const RowDescription &describeRow<WorkSession::Worker>()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         field<&WorkSession::Worker::person_id>("person_id", true),
         field<&WorkSession::Worker::minutes>("minutes"),
         field<&WorkSession::Worker::paid>("paid"),
@@ -25,7 +25,7 @@ template <> const RowDescription &describeRow<WorkSession::Worker>()
 
 const RecordDescription &describeWorkSession()
 {
-    static const Field fields[] = {
+    static const std::array fields{
         idField<&WorkSession::id>(),
         field<&WorkSession::began>("began", true),
         field<&WorkSession::approximate>("approximate"),
