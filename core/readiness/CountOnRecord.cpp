@@ -37,7 +37,7 @@ OnRecord countOnRecord(const Judgement &judgement)
     judgement.forEachIn(ground.material_uses, [&](const OfStep<MaterialUse> &entry) {
         counted.material_uses += judgement.counts(entry.record->used_on);
     });
-    counted.photos = std::int64_t(judgement.countedPhotos().size());
+    counted.photos = judgement.photos().count;
     counted.squawks = countIf(judgement.squawks(), [&](const Squawk *squawk) {
         return judgement.counts(squawk->found_on);
     });

@@ -16,6 +16,14 @@
 
 namespace lastrivet::readiness {
 
+/// A picture of the inside where it is filed.
+struct Picture {
+    const Media *media = nullptr;
+    std::optional<Moment> when;
+    /// True when it is filed elsewhere, too.
+    bool isSeveral = false;
+};
+
 /// What a closing has to do with, found once: its reach, the boxes inside it, its hold points.
 struct ClosingGround {
     const Closing *closing = nullptr;
@@ -26,7 +34,8 @@ struct ClosingGround {
     std::vector<const HoldPoint *> hold_points;
     std::vector<const Check *> checks;
     std::vector<const Step *> closing_steps;
-    std::vector<const Media *> media;
+    /// Pictures that are linked to the closing itself.
+    std::vector<Picture> pictures;
     bool hasDocument = false;
 };
 
@@ -53,13 +62,13 @@ public:
     ByPlace<OfStep<PartLine>> part_lines;
     ByPlace<OfStep<MaterialUse>> material_uses;
     /// Pictures of the inside, by the parts that they or what they are linked to are about.
-    ByPlace<const Media *> pictures;
+    ByPlace<Picture> pictures;
 
     /// What names no part: seen by the closing of scope aircraft.
     std::vector<const Squawk *> squawks_without_place;
     std::vector<const Deviation *> deviations_without_place;
     std::vector<const Bulletin *> bulletins_without_place;
-    std::vector<const Media *> pictures_without_place;
+    std::vector<Picture> pictures_without_place;
 
     /// The position of a live closing in `closings`.
     std::optional<std::size_t> closingIndex(Id<Closing> id) const;

@@ -49,6 +49,34 @@ bool belongsToAircraft(RecordType type)
            type == RecordType::Bulletin;
 }
 
+/// Where the links of a picture or document lead.
+struct Filing {
+    std::vector<std::size_t> closings;
+    std::vector<Place> places;
+    bool isOfAircraft = false;
+
+    std::size_t count() const { return closings.size() + places.size() + isOfAircraft; }
+};
+
+Filing filingOf(const Ground &ground, const Media &media)
+{
+    Filing filing;
+    for (const Media::Link &link : media.links) {
+        if (link.subject == RecordType::Closing) {
+            if (const auto closing = ground.closingIndex(Id<Closing>{link.id}))
+                filing.closings.push_back(*closing);
+        }
+        forEachPart(
+            ground.records, {link.subject, link.id},
+            [&](Id<Component> part) {
+                if (const auto place = ground.tree.placeOf(part))
+                    filing.places.push_back(*place);
+            },
+            [&] { filing.isOfAircraft |= belongsToAircraft(link.subject); });
+    }
+    return filing;
+}
+
 } // namespace
 
 void Ground::filePictures()
@@ -56,28 +84,19 @@ void Ground::filePictures()
     for (const Media &media : records.media) {
         if (!isLive(media))
             continue;
-        const bool isPicture = showsInside(media);
-        for (const Media::Link &link : media.links) {
-            if (const auto closing = link.subject == RecordType::Closing
-                                         ? closingIndex(Id<Closing>{link.id})
-                                         : std::nullopt) {
-                closings[*closing].hasDocument |= media.kind == MediaKind::Document;
-                if (isPicture)
-                    closings[*closing].media.push_back(&media);
-            }
-            if (!isPicture)
-                continue;
-            forEachPart(
-                records, {link.subject, link.id},
-                [&](Id<Component> part) {
-                    if (const auto place = tree.placeOf(part))
-                        pictures.add(*place, &media);
-                },
-                [&] {
-                    if (belongsToAircraft(link.subject))
-                        pictures_without_place.push_back(&media);
-                });
-        }
+        const Filing filing = filingOf(*this, media);
+        for (const std::size_t closing : filing.closings)
+            closings[closing].hasDocument |= media.kind == MediaKind::Document;
+        const auto &when = media.taken_on ? media.taken_on : media.imported_on;
+        if (!when || !showsInside(media))
+            continue;
+        const Picture picture{&media, when, filing.count() > 1};
+        for (const std::size_t closing : filing.closings)
+            closings[closing].pictures.push_back(picture);
+        for (const Place place : filing.places)
+            pictures.add(place, picture);
+        if (filing.isOfAircraft)
+            pictures_without_place.push_back(picture);
     }
     pictures.seal(tree.size());
 }

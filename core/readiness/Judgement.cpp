@@ -106,29 +106,35 @@ std::vector<const Bulletin *> Judgement::bulletins() const
     return all;
 }
 
-const std::vector<const Media *> &Judgement::countedPhotos() const
+const Photos &Judgement::photos() const
 {
     if (!m_photos)
-        m_photos = findPhotos();
+        m_photos = countPhotos();
     return *m_photos;
 }
 
-std::vector<const Media *> Judgement::findPhotos() const
+Photos Judgement::countPhotos() const
 {
-    std::vector<const Media *> photos;
-    const auto add = [&](const Media &media) {
-        if (counts(media.taken_on ? media.taken_on : media.imported_on))
-            photos.push_back(&media);
+    Photos found;
+    std::vector<const Media *> several;
+    const auto add = [&](const Picture &picture) {
+        if (!counts(picture.when))
+            return;
+        found.latest = std::max(found.latest, std::optional(picture.when->day()));
+        if (picture.isSeveral)
+            several.push_back(picture.media);
+        else
+            ++found.count;
     };
-    for (const Media *media : here().media)
-        add(*media);
-    forEachIn(m_ground.pictures, [&](const Media *media) { add(*media); });
-    if (here().isAircraft) {
-        for (const Media *media : m_ground.pictures_without_place)
-            add(*media);
-    }
-    sortOut(photos);
-    return photos;
+    for (const Picture &picture : here().pictures)
+        add(picture);
+    forEachIn(m_ground.pictures, add);
+    if (here().isAircraft)
+        std::for_each(m_ground.pictures_without_place.begin(),
+                      m_ground.pictures_without_place.end(), add);
+    sortOut(several);
+    found.count += std::int64_t(several.size());
+    return found;
 }
 
 const SignOff *Judgement::latestSignOff(const HoldPoint &point) const

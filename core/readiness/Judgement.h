@@ -7,6 +7,8 @@
 #include "core/readiness/Ground.h"
 #include "core/readiness/Reckoning.h"
 
+#include <chrono>
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -16,6 +18,12 @@ class Verdicts;
 
 /// Which records a rule looks at: those that count for the closing, or those excused from it.
 enum class Looking { AtWhatCounts, AtWhatIsExcused };
+
+/// How many distinct pictures there are, and the day of the newest one.
+struct Photos {
+    std::int64_t count = 0;
+    std::optional<std::chrono::sys_days> latest;
+};
 
 /// A closing judged at a moment: what counts, what is excused, and what lies in reach.
 class Judgement : public Reckoning {
@@ -59,8 +67,8 @@ public:
     std::vector<const Squawk *> squawks() const;
     std::vector<const Deviation *> deviations() const;
     std::vector<const Bulletin *> bulletins() const;
-    /// Distinct pictures of the inside by this moment; several rules ask, so they are found once.
-    const std::vector<const Media *> &countedPhotos() const;
+    /// The pictures of the inside by this moment; several rules ask, so they are counted once.
+    const Photos &photos() const;
 
     /// The latest sign-off of the hold point that counts, or null.
     const SignOff *latestSignOff(const HoldPoint &point) const;
@@ -68,14 +76,14 @@ public:
 
 private:
     bool holdsThis(const IdSet<Closing> &closings) const;
-    std::vector<const Media *> findPhotos() const;
+    Photos countPhotos() const;
 
     const Ground &m_ground;
     const Profile &m_profile;
     Verdicts &m_verdicts;
     std::size_t m_closing;
     Looking m_looking;
-    mutable std::optional<std::vector<const Media *>> m_photos;
+    mutable std::optional<Photos> m_photos;
 };
 
 /// The end of a session: its beginning plus its minutes when both the time and the minutes are

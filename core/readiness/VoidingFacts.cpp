@@ -24,12 +24,15 @@ public:
             const WorkSession &session = *entry.record;
             const bool isLooking =
                 session.kind == WorkKind::Inspection || session.kind == WorkKind::Planning;
-            if (isLooking || session.changed_inspected == false || isForgiven(entry))
+            if (isLooking || session.changed_inspected == false)
                 return;
-            add(session, endOf(session), session.changed_inspected.has_value());
+            const Moment end = endOf(session);
+            if (isAfterwards(end) && !isForgiven(entry))
+                add(session, end, session.changed_inspected.has_value());
         });
         m_judgement.forEachIn(m_ground.steps, [this](const Step *step) {
-            if (!m_judgement.isExcused(*step) && !closesInner(step))
+            if (isAfterwards(step->done_on) && !m_judgement.isExcused(*step) &&
+                !closesInner(step))
                 add(*step, step->done_on);
         });
     }
@@ -104,10 +107,15 @@ public:
     }
 
 private:
+    bool isAfterwards(const std::optional<Moment> &moment) const
+    {
+        return m_judgement.counts(moment) && after(*moment, *m_signOff.signed_on);
+    }
+
     template <class Record>
     void add(const Record &record, const std::optional<Moment> &moment, bool isHeavy = true)
     {
-        if (m_judgement.counts(moment) && after(*moment, *m_signOff.signed_on))
+        if (isAfterwards(moment))
             m_facts.push_back({{Record::type, record.id.value()}, *moment, isHeavy});
     }
 

@@ -10,16 +10,6 @@ namespace {
 
 using Day = std::chrono::sys_days;
 
-std::optional<Day> latestPhotoDay(const Judgement &judgement)
-{
-    std::optional<Day> latest;
-    for (const Media *photo : judgement.countedPhotos()) {
-        const Moment taken = photo->taken_on ? *photo->taken_on : *photo->imported_on;
-        latest = std::max(latest, std::optional(taken.day()));
-    }
-    return latest;
-}
-
 std::optional<Day> latestWorkDay(const Judgement &judgement)
 {
     std::optional<Day> latest;
@@ -38,7 +28,7 @@ std::optional<Day> latestWorkDay(const Judgement &judgement)
 
 void stalePhotos(const Judgement &judgement, Findings &findings)
 {
-    const auto photo = latestPhotoDay(judgement);
+    const auto photo = judgement.photos().latest;
     const auto work = photo ? latestWorkDay(judgement) : std::nullopt;
     if (work && *photo < *work)
         findings.should(judgement.closing());

@@ -6,7 +6,9 @@ namespace lastrivet::readiness::rules {
 
 void thinRecord(const Judgement &judgement, Findings &findings)
 {
-    bool isEmpty = judgement.countedPhotos().empty();
+    if (judgement.photos().count > 0)
+        return;
+    bool isEmpty = true;
     judgement.forEachIn(judgement.ground().steps,
                         [&](const Step *step) { isEmpty = isEmpty && !judgement.exists(*step); });
     judgement.forEachIn(judgement.ground().sessions, [&](const OfStep<WorkSession> &entry) {

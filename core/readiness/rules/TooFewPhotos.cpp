@@ -9,7 +9,7 @@ void tooFewPhotos(const Judgement &judgement, Findings &findings)
     const Closing &closing = judgement.closing();
     if (!closing.permanent || judgement.here().isAircraft)
         return;
-    if (std::int64_t(judgement.countedPhotos().size()) < judgement.profile().interior_photos)
+    if (judgement.photos().count < judgement.profile().interior_photos)
         findings.should(closing);
 }
 
