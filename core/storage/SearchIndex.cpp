@@ -194,13 +194,16 @@ std::vector<RecordRef> SearchIndex::outOfStep(const Records &records) const
     return wrong;
 }
 
-std::vector<SearchHit> SearchIndex::at(RecordRef record) const
+std::vector<SearchHit> SearchIndex::at(std::span<const RecordRef> records) const
 {
     std::vector<SearchHit> hits;
     SQLite::Statement row(m_database.sql(), R"(SELECT "title" FROM "search" WHERE rowid=?)");
-    row.bind(1, rowNumber(record));
-    if (row.executeStep())
-        hits.push_back({record, row.getColumn(0).getString(), {}});
+    for (const RecordRef record : records) {
+        const StatementUse use(row);
+        row.bind(1, rowNumber(record));
+        if (row.executeStep())
+            hits.push_back({record, row.getColumn(0).getString(), {}});
+    }
     return hits;
 }
 
@@ -220,10 +223,9 @@ std::vector<SearchHit> SearchIndex::titled(const std::string &terms, std::size_t
     }
     std::ranges::stable_sort(found, {}, &std::pair<int, RecordRef>::first);
     found.resize(std::min(limit, found.size()));
-    std::vector<SearchHit> hits;
-    for (const auto &[rank, ref] : found)
-        std::ranges::move(at(ref), std::back_inserter(hits));
-    return hits;
+    std::vector<RecordRef> first;
+    std::ranges::transform(found, std::back_inserter(first), &std::pair<int, RecordRef>::second);
+    return at(first);
 }
 
 std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t limit) const
@@ -231,7 +233,7 @@ std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t li
     std::vector<SearchHit> hits;
     const auto words = text.substr(std::min(text.size(), text.find_first_not_of(" \t\r\n")));
     if (const auto pointed = readPointer(words.substr(0, words.find_last_not_of(" \t\r\n") + 1)))
-        return at(*pointed);
+        return at({&*pointed, 1});
     const auto terms = expression(text);
     if (terms.empty())
         return hits;

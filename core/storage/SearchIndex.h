@@ -9,6 +9,7 @@
 #include <SQLiteCpp/Statement.h>
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -34,7 +35,7 @@ public:
 
 private:
     std::vector<SearchHit> titled(const std::string &terms, std::size_t limit) const;
-    std::vector<SearchHit> at(RecordRef record) const;
+    std::vector<SearchHit> at(std::span<const RecordRef> records) const;
 
     Database &m_database;
     std::optional<SQLite::Statement> m_erase;
