@@ -31,16 +31,15 @@ OnRecord countOnRecord(const Judgement &judgement)
     OnRecord counted;
     judgement.forEachIn(ground.steps,
                         [&](const Step *step) { counted.steps += judgement.exists(*step); });
-    judgement.forEachIn(ground.sessions, [&](const OfStep<WorkSession> &entry) {
-        counted.sessions += judgement.counts(entry.record->began);
+    judgement.forEachIn(ground.sessions, [&](const Logged &entry) {
+        counted.sessions += judgement.counts(entry.began);
     });
     judgement.forEachIn(ground.material_uses, [&](const OfStep<MaterialUse> &entry) {
         counted.material_uses += judgement.counts(entry.record->used_on);
     });
     counted.photos = judgement.photos().count;
-    counted.squawks = countIf(judgement.squawks(), [&](const Squawk *squawk) {
-        return judgement.counts(squawk->found_on);
-    });
+    judgement.forEachSquawk(
+        [&](const Squawk &squawk) { counted.squawks += judgement.counts(squawk.found_on); });
     counted.deviations = countIf(judgement.deviations(), [&](const Deviation *deviation) {
         return judgement.counts(deviation->raised_on);
     });

@@ -57,6 +57,7 @@ Ground::Ground(const Records &all)
     fileSteps();
     fileSquawks();
     filePapers();
+    fileSessions();
     fileWork();
     filePictures();
     fileHoldPoints();
@@ -119,17 +120,28 @@ void Ground::filePapers()
     filePaper(tree, records.bulletins, bulletins, bulletins_without_place);
 }
 
+void Ground::fileSessions()
+{
+    for (const WorkSession &session : records.work_sessions) {
+        if (!isLive(session))
+            continue;
+        if (session.step_id)
+            m_sessionsOn[session.step_id.value()].push_back(&session);
+        const auto place = tree.placeOf(session.component_id);
+        if (place && session.began)
+            sessions.add(
+                *place,
+                {{&session, records.findLive(session.step_id)}, session.began, endOf(session)});
+    }
+    sessions.seal(tree.size());
+}
+
 void Ground::fileWork()
 {
-    fileByStep(*this, records.work_sessions, sessions);
     fileByStep(*this, records.fasteners, fasteners);
     fileByStep(*this, records.measurements, measurements);
     fileByStep(*this, records.part_lines, part_lines);
     fileByStep(*this, records.material_uses, material_uses);
-    for (const WorkSession &session : records.work_sessions) {
-        if (isLive(session) && session.step_id)
-            m_sessionsOn[session.step_id.value()].push_back(&session);
-    }
     for (const Measurement &measurement : records.measurements) {
         if (isLive(measurement))
             m_repeats[{measurement.component_id.value(), measurement.what}].push_back(
@@ -199,6 +211,13 @@ const std::vector<OfStep<Measurement>> &Ground::repeats(const Measurement &measu
 bool Ground::hasFindings(Id<Inspection> id) const
 {
     return m_hasFindings.contains(id.value());
+}
+
+Moment endOf(const WorkSession &session)
+{
+    if (!session.began->hasTime() || !session.minutes)
+        return *session.began;
+    return session.began->plusMinutes(session.minutes->count()).value_or(*session.began);
 }
 
 } // namespace lastrivet::readiness

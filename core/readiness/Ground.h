@@ -16,6 +16,12 @@
 
 namespace lastrivet::readiness {
 
+/// A log entry with the moments that every closing around it asks for.
+struct Logged : OfStep<WorkSession> {
+    std::optional<Moment> began;
+    std::optional<Moment> ended;
+};
+
 /// A picture of the inside where it is filed.
 struct Picture {
     const Media *media = nullptr;
@@ -51,7 +57,7 @@ public:
     std::vector<ClosingGround> closings;
 
     ByPlace<const Step *> steps;
-    ByPlace<OfStep<WorkSession>> sessions;
+    ByPlace<Logged> sessions;
     ByPlace<const Squawk *> squawks;
     /// Squawks under each part that fixing them needs access to.
     ByPlace<const Squawk *> access;
@@ -88,6 +94,7 @@ private:
     void fileSteps();
     void fileSquawks();
     void filePapers();
+    void fileSessions();
     void fileWork();
     void filePictures();
     void fileHoldPoints();
@@ -99,6 +106,10 @@ private:
     std::map<Repeated, std::vector<OfStep<Measurement>>> m_repeats;
     std::unordered_map<std::int64_t, bool> m_hasFindings;
 };
+
+/// The end of a session that has a beginning: that plus its minutes when both the time and the
+/// minutes are known.
+Moment endOf(const WorkSession &session);
 
 /// True when the record counts anywhere.
 template <class Record> bool isLive(const Record &record)

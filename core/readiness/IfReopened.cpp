@@ -28,11 +28,10 @@ const SignOff *signatureAt(const Records &records, Id<HoldPoint> point, Moment a
 
 bool isOutdated(const ClosingAnswer &closing, Id<HoldPoint> point)
 {
-    return std::any_of(closing.blockers.begin(), closing.blockers.end(),
-                       [point](const Blocker &blocker) {
-                           return blocker.rule == Rule::OutdatedSignOff &&
-                                  blocker.record.id == point.value();
-                       });
+    return std::any_of(
+        closing.blockers.begin(), closing.blockers.end(), [point](const Blocker &blocker) {
+            return blocker.rule == Rule::OutdatedSignOff && blocker.record.id == point.value();
+        });
 }
 
 void addSignatures(IfReopened &effect, const Records &records, const Answer &before,

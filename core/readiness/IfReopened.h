@@ -32,8 +32,8 @@ struct IfReopened {
     std::vector<RecordRef> reachable;
 };
 
-/// Works the answer out once more for records in which the closing is opened at `on`, and compares it
-/// with the answer without, as of `asOf`.
+/// Works the answer out once more for records in which the closing is opened at `on`, and compares
+/// it with the answer without, as of `asOf`.
 IfReopened ifReopened(const Records &records, const Profile &profile, Id<Closing> closing,
                       Moment on, Moment asOf);
 

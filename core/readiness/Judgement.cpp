@@ -74,16 +74,6 @@ std::vector<Place> Judgement::placesAbove() const
     return places;
 }
 
-std::vector<const Squawk *> Judgement::squawks() const
-{
-    std::vector<const Squawk *> all;
-    forEachIn(m_ground.squawks, [&](const Squawk *squawk) { all.push_back(squawk); });
-    if (here().isAircraft)
-        all.insert(all.end(), m_ground.squawks_without_place.begin(),
-                   m_ground.squawks_without_place.end());
-    return all;
-}
-
 std::vector<const Deviation *> Judgement::deviations() const
 {
     std::vector<const Deviation *> all;
@@ -145,13 +135,6 @@ const SignOff *Judgement::latestSignOff(const HoldPoint &point) const
             counted.push_back(signOff);
     }
     return latestOf(counted, [](const SignOff &signOff) { return *signOff.signed_on; });
-}
-
-Moment endOf(const WorkSession &session)
-{
-    if (!session.began->hasTime() || !session.minutes)
-        return *session.began;
-    return session.began->plusMinutes(session.minutes->count()).value_or(*session.began);
 }
 
 } // namespace lastrivet::readiness

@@ -64,7 +64,15 @@ public:
     }
     /// The proper ancestors of the parts that the closing encloses.
     std::vector<Place> placesAbove() const;
-    std::vector<const Squawk *> squawks() const;
+    /// Calls `body` with every squawk of the reach.
+    template <class Body> void forEachSquawk(Body &&body) const
+    {
+        forEachIn(m_ground.squawks, [&](const Squawk *squawk) { body(*squawk); });
+        if (here().isAircraft) {
+            for (const Squawk *squawk : m_ground.squawks_without_place)
+                body(*squawk);
+        }
+    }
     std::vector<const Deviation *> deviations() const;
     std::vector<const Bulletin *> bulletins() const;
     /// The pictures of the inside by this moment; several rules ask, so they are counted once.
@@ -85,10 +93,6 @@ private:
     Looking m_looking;
     mutable std::optional<Photos> m_photos;
 };
-
-/// The end of a session: its beginning plus its minutes when both the time and the minutes are
-/// known.
-Moment endOf(const WorkSession &session);
 
 /// True for accepted, with findings or without.
 inline bool isAccepted(const SignOff &signOff)

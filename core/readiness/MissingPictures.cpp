@@ -31,7 +31,7 @@ std::vector<MissingPictures::OfClosing> closingsThatLack(const Answer &answer)
     return found;
 }
 
-bool isWork(const OfStep<WorkSession> &entry)
+bool isWork(const Logged &entry)
 {
     return entry.record->kind != WorkKind::Inspection && entry.record->kind != WorkKind::Planning;
 }
@@ -42,8 +42,7 @@ std::set<Place> placesToBeHidden(const Ground &ground, const Answer &answer)
     std::set<Place> places;
     for (const ClosingAnswer &closing : answer.closings) {
         const Closing *known = ground.records.find(closing.id);
-        if (!isOpen(closing) || !known || !known->permanent ||
-            known->scope != ClosingScope::Region)
+        if (!isOpen(closing) || !known || !known->permanent || known->scope != ClosingScope::Region)
             continue;
         for (const Id<Component> part : closing.reach) {
             if (const auto place = ground.tree.placeOf(part))

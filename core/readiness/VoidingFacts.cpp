@@ -20,31 +20,29 @@ public:
 
     void gatherWork()
     {
-        m_judgement.forEachIn(m_ground.sessions, [this](const OfStep<WorkSession> &entry) {
+        m_judgement.forEachIn(m_ground.sessions, [this](const Logged &entry) {
+            if (!isAfterwards(entry.ended))
+                return;
             const WorkSession &session = *entry.record;
             const bool isLooking =
                 session.kind == WorkKind::Inspection || session.kind == WorkKind::Planning;
-            if (isLooking || session.changed_inspected == false)
-                return;
-            const Moment end = endOf(session);
-            if (isAfterwards(end) && !isForgiven(entry))
-                add(session, end, session.changed_inspected.has_value());
+            if (!isLooking && session.changed_inspected != false && !isForgiven(entry))
+                add(session, entry.ended, session.changed_inspected.has_value());
         });
         m_judgement.forEachIn(m_ground.steps, [this](const Step *step) {
-            if (isAfterwards(step->done_on) && !m_judgement.isExcused(*step) &&
-                !closesInner(step))
+            if (isAfterwards(step->done_on) && !m_judgement.isExcused(*step) && !closesInner(step))
                 add(*step, step->done_on);
         });
     }
 
     void gatherPapers()
     {
-        for (const Squawk *squawk : m_judgement.squawks()) {
-            if (squawk->severity == Severity::Cosmetic || isOwnFinding(*squawk))
-                continue;
-            add(*squawk, squawk->found_on);
-            add(*squawk, squawk->fixed_on);
-        }
+        m_judgement.forEachSquawk([this](const Squawk &squawk) {
+            if (squawk.severity == Severity::Cosmetic || isOwnFinding(squawk))
+                return;
+            add(squawk, squawk.found_on);
+            add(squawk, squawk.fixed_on);
+        });
         for (const Deviation *deviation : m_judgement.deviations()) {
             add(*deviation, deviation->raised_on);
             add(*deviation, deviation->built_on);
@@ -57,14 +55,16 @@ public:
     void gatherParts()
     {
         m_judgement.forEachIn(m_ground.fasteners, [this](const OfStep<Fastener> &entry) {
-            if (m_judgement.isExcused(entry))
-                return;
-            add(*entry.record, entry.record->fitted_on);
-            add(*entry.record, entry.record->torqued_on);
-            add(*entry.record, entry.record->removed_on);
+            const Fastener &fastener = *entry.record;
+            for (const auto &moment :
+                 {fastener.fitted_on, fastener.torqued_on, fastener.removed_on}) {
+                if (isAfterwards(moment) && !m_judgement.isExcused(entry))
+                    add(fastener, moment);
+            }
         });
         m_judgement.forEachIn(m_ground.material_uses, [this](const OfStep<MaterialUse> &entry) {
-            if (!m_judgement.isExcused(entry) && !closesInner(entry.step))
+            if (isAfterwards(entry.record->used_on) && !m_judgement.isExcused(entry) &&
+                !closesInner(entry.step))
                 add(*entry.record, entry.record->used_on);
         });
     }
@@ -146,7 +146,7 @@ private:
         return squawk && isOwnFinding(*squawk);
     }
 
-    bool isForgiven(const OfStep<WorkSession> &entry) const
+    bool isForgiven(const Logged &entry) const
     {
         return m_judgement.isExcused(entry) || closesInner(entry.step) ||
                isOnOwnFinding(*entry.record);

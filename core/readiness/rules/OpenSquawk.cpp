@@ -9,21 +9,26 @@ namespace lastrivet::readiness::rules {
 
 namespace {
 
-/// Squawks whose repair needs access to something in the reach, each once.
-std::vector<const Squawk *> needingAccess(const Judgement &judgement)
+/// Open squawks whose repair needs access to something in the reach, each once.
+std::vector<const Squawk *> openHere(const Judgement &judgement)
 {
     std::vector<const Squawk *> found;
-    for (const Squawk *squawk : judgement.squawks()) {
-        if (squawk->needs_access_to.empty())
+    const auto counts = [&](const std::optional<Moment> &moment) {
+        return judgement.counts(moment);
+    };
+    const auto take = [&](const Squawk *squawk) {
+        if (isOpen(*squawk, counts))
             found.push_back(squawk);
-    }
+    };
+    judgement.forEachSquawk([&](const Squawk &squawk) {
+        if (squawk.needs_access_to.empty())
+            take(&squawk);
+    });
     // Access to a part means access to all below it: parts above the reach meet it too.
     const auto &access = judgement.ground().access;
-    judgement.forEachIn(access, [&](const Squawk *squawk) { found.push_back(squawk); });
-    for (const Place above : judgement.placesAbove()) {
-        for (const Squawk *squawk : access.at(above))
-            found.push_back(squawk);
-    }
+    judgement.forEachIn(access, take);
+    for (const Place above : judgement.placesAbove())
+        std::ranges::for_each(access.at(above), take);
     std::sort(found.begin(), found.end());
     found.erase(std::unique(found.begin(), found.end()), found.end());
     return found;
@@ -33,12 +38,7 @@ std::vector<const Squawk *> needingAccess(const Judgement &judgement)
 
 void openSquawk(const Judgement &judgement, Findings &findings)
 {
-    const auto counts = [&](const std::optional<Moment> &moment) {
-        return judgement.counts(moment);
-    };
-    for (const Squawk *squawk : needingAccess(judgement)) {
-        if (!isOpen(*squawk, counts))
-            continue;
+    for (const Squawk *squawk : openHere(judgement)) {
         std::optional<SignerRole> waitsFor;
         if (judgement.counts(squawk->fixed_on))
             waitsFor = squawk->verify_by.value_or(SignerRole::Builder);

@@ -13,13 +13,13 @@ using Day = std::chrono::sys_days;
 std::optional<Day> latestWorkDay(const Judgement &judgement)
 {
     std::optional<Day> latest;
-    judgement.forEachIn(judgement.ground().sessions, [&](const OfStep<WorkSession> &entry) {
-        const WorkSession &session = *entry.record;
-        const bool isWork =
-            session.kind != WorkKind::Inspection && session.kind != WorkKind::Planning;
-        const Moment end = endOf(session);
-        if (isWork && judgement.counts(end) && !judgement.isExcused(entry))
-            latest = std::max(latest, std::optional(end.day()));
+    judgement.forEachIn(judgement.ground().sessions, [&](const Logged &entry) {
+        if (!judgement.counts(entry.ended) || entry.ended->day() <= latest)
+            return;
+        const WorkKind kind = entry.record->kind;
+        const bool isWork = kind != WorkKind::Inspection && kind != WorkKind::Planning;
+        if (isWork && !judgement.isExcused(entry))
+            latest = entry.ended->day();
     });
     return latest;
 }

@@ -11,8 +11,8 @@ void thinRecord(const Judgement &judgement, Findings &findings)
     bool isEmpty = true;
     judgement.forEachIn(judgement.ground().steps,
                         [&](const Step *step) { isEmpty = isEmpty && !judgement.exists(*step); });
-    judgement.forEachIn(judgement.ground().sessions, [&](const OfStep<WorkSession> &entry) {
-        isEmpty = isEmpty && !judgement.counts(entry.record->began);
+    judgement.forEachIn(judgement.ground().sessions, [&](const Logged &entry) {
+        isEmpty = isEmpty && !judgement.counts(entry.began);
     });
     if (isEmpty)
         findings.should(judgement.closing());

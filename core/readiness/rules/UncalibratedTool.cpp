@@ -13,8 +13,7 @@ bool isUncalibrated(const Judgement &judgement, Id<Tool> id, Moment use)
     if (!tool || !tool->needs_calibration)
         return false;
     const auto *calibration = calibrationAt(
-        *tool, use,
-        [&](const std::optional<Moment> &moment) { return judgement.counts(moment); });
+        *tool, use, [&](const std::optional<Moment> &moment) { return judgement.counts(moment); });
     return !calibration || after(use, *calibration->due_on);
 }
 
