@@ -65,6 +65,20 @@ std::vector<CorrectionsReport> inspectionsOf(const Records &records, const Profi
     return reports;
 }
 
+/// Each report numbers its photographs from 1; in one document no two may have the same number.
+void numberThroughout(std::vector<CorrectionsReport> &reports)
+{
+    int number = 0;
+    for (CorrectionsReport &report : reports) {
+        for (CorrectionsReport::Finding &finding : report.findings) {
+            for (std::vector<Photo> *side : {&finding.before, &finding.after}) {
+                for (Photo &photo : *side)
+                    photo.number = ++number;
+            }
+        }
+    }
+}
+
 /// Of the squawks those that are still open: what was put right stands with its inspection. The
 /// photographs that the hand-over book numbers are not in the file.
 void keepWhatIsOpen(Packet &whole)
@@ -115,6 +129,7 @@ FinalFile finalFile(const Records &records, const Profile &profile, const readin
                    .major_portion = majorPortion(records, profile, answer.as_of),
                    .weight = weightReport(records, profile, answer.as_of),
                    .built = handOver(records, profile, answer)};
+    numberThroughout(file.inspections);
     keepWhatIsOpen(file.built.whole);
     return file;
 }

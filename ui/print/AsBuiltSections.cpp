@@ -126,7 +126,6 @@ void drawParts(Pages &pages, const HandOver &book)
                                {asIs(part.serial_number)},
                                {asIs(part.plan_ref)},
                                {asIs(part.closed_in)}}});
-    pages.breakPage();
     drawSection(pages, words.text("Parts"), table, {});
 }
 
@@ -134,7 +133,7 @@ void drawClosings(Pages &pages, const HandOver &book)
 {
     if (book.whole.standings.empty())
         return;
-    pages.heading(0, pages.wording().text("Closings and signatures"), points(160));
+    pages.heading(0, pages.wording().text("Closings and signatures"), points(190));
     for (const Standing &standing : book.whole.standings)
         drawClosingRecord(pages, standing);
 }

@@ -172,12 +172,11 @@ Table emptyTable(const Sheet &sheet, double space, double width)
     table.rows[0].least_height = sheet.least_height;
     const double ruled = sheet.least_height + points(0.25);
     const double head = leastHeightOf(table, width) - sheet.least_height;
-    const double twoLines = lineHeight(Size::Small);
-    std::size_t count = std::size_t(std::max(1.0, (space - head - twoLines) / ruled));
+    std::size_t count = std::size_t(std::max(1.0, (space - head) / ruled));
     double height = sheet.least_height;
     if (!sheet.firstCells.empty()) {
         count = sheet.firstCells.size();
-        height = (space - head - twoLines) / double(count) - points(0.25);
+        height = (space - head) / double(count) - points(0.25);
     }
     table.rows.resize(count);
     for (std::size_t i = 0; i < count; ++i) {

@@ -4,6 +4,8 @@
 
 #include "ui/print/Pages.h"
 
+#include <QStringList>
+
 #include <algorithm>
 
 namespace lastrivet::print {
@@ -15,16 +17,39 @@ constexpr std::string_view ownCaution =
     "This paper is what the builder wrote down. It is no approval and no finding that the work is "
     "right: the drawings, the authority and the inspector decide.";
 
-void drawCaution(Pages &pages, const QString &text)
+constexpr double indent = points(18);
+constexpr double betweenCautions = points(5);
+
+TextBlock blockOf(const Pages &pages, const QString &text, Size size)
 {
-    const double indent = points(18);
-    const TextBlock block(text, Size::Body, pages.body().width() - indent);
-    pages.need(block.height());
-    pages.painter().fillRect(QRectF(pages.body().left() + points(4), pages.y() + points(4.2),
-                                    points(5), points(5)),
+    return {text, size, pages.body().width() - indent};
+}
+
+double heightOf(const Pages &pages, const QStringList &cautions, Size size)
+{
+    double height = 0;
+    for (const QString &caution : cautions)
+        height += blockOf(pages, caution, size).height() + betweenCautions;
+    return height;
+}
+
+/// Smaller where that keeps them on a page which they would else run over by a few lines.
+Size sizeFor(const Pages &pages, const QStringList &cautions)
+{
+    const double room = pages.spaceLeft() - points(60);
+    const bool isSmallEnough = heightOf(pages, cautions, Size::Small) <= room;
+    return isSmallEnough && heightOf(pages, cautions, Size::Body) > room ? Size::Small : Size::Body;
+}
+
+void drawCaution(Pages &pages, const QString &text, Size size)
+{
+    pages.need(blockOf(pages, text, size).height());
+    const double side = lineHeight(size) * 0.38;
+    pages.painter().fillRect(QRectF(pages.body().left() + points(4),
+                                    pages.y() + (lineHeight(size) - side) / 2, side, side),
                              Qt::black);
-    pages.textAt(indent, text);
-    pages.advance(points(6));
+    pages.textAt(indent, text, size);
+    pages.advance(betweenCautions);
 }
 
 } // namespace
@@ -37,14 +62,18 @@ void drawOwnCaution(Pages &pages)
 void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions)
 {
     const Wording &words = pages.wording();
-    pages.heading(0, words.text("Cautions"), points(80));
+    QStringList said;
     const bool isSaid = std::any_of(cautions.begin(), cautions.end(), [](const auto &caution) {
         return caution.id == "builders_record";
     });
     if (!isSaid)
-        drawCaution(pages, words.text(ownCaution));
+        said << words.text(ownCaution);
     for (const Profile::Caution &caution : cautions)
-        drawCaution(pages, words.text(caution.text));
+        said << words.text(caution.text);
+    const Size size = sizeFor(pages, said);
+    pages.heading(0, words.text("Cautions"), points(80));
+    for (const QString &caution : said)
+        drawCaution(pages, caution, size);
 }
 
 } // namespace lastrivet::print

@@ -41,7 +41,8 @@ void drawAll(Pages &pages, const CorrectionsReport &report, PictureShelf &shelf)
 {
     drawHead(pages, report);
     drawVisit(pages, report);
-    pages.heading(0, pages.wording().text("Findings and corrections"), points(120));
+    pages.heading(0, pages.wording().text("Findings and corrections"),
+                  heightOfFirstFinding(pages, report, shelf));
     drawFindings(pages, report, shelf, true);
     drawSignatures(pages);
 }

@@ -57,40 +57,37 @@ QString correctionIn(const Wording &words, const SquawkEntry &squawk)
                                       : words.text("planned: {0}", {squawk.repair_plan});
 }
 
+constexpr double abovePictures = points(6);
+constexpr double sideNames = points(13);
+
+bool hasPictures(const CorrectionsReport::Finding &finding)
+{
+    return !finding.before.empty() || !finding.after.empty();
+}
+
 void drawBeforeAndAfter(Pages &pages, const CorrectionsReport::Finding &finding,
                         PictureShelf &shelf)
 {
     const Wording &words = pages.wording();
-    if (finding.before.empty() && finding.after.empty()) {
+    if (!hasPictures(finding)) {
         pages.text(words.text("No photograph of it is on record."), Size::Small);
         return;
     }
     const double half = pages.body().width() / 2 + points(7);
-    pages.advance(points(6));
-    pages.need(points(200));
+    pages.advance(abovePictures);
+    pages.need(sideNames + heightOfFirstPair(pages, finding.before, finding.after, shelf));
     pages.painter().setPen(Qt::black);
     TextBlock(words.text("Before"), Size::Small, half, true)
         .draw(pages.painter(), {pages.body().left(), pages.y()});
     TextBlock(words.text("After"), Size::Small, half, true)
         .draw(pages.painter(), {pages.body().left() + half, pages.y()});
-    pages.advance(points(13));
+    pages.advance(sideNames);
     drawSideBySide(pages, finding.before, finding.after, shelf);
 }
 
-void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, PictureShelf &shelf,
-                 bool isKnownToContents)
+Table tableOf(const Wording &words, const CorrectionsReport::Finding &finding)
 {
-    const Wording &words = pages.wording();
     const SquawkEntry &squawk = finding.squawk;
-    const std::string &number =
-        squawk.finding_number.empty() ? squawk.number : squawk.finding_number;
-    const QString title = words.text("{0}  {1}", {number, squawk.title});
-    const double following =
-        points(finding.before.empty() && finding.after.empty() ? 110 : 330);
-    if (isKnownToContents)
-        pages.heading(1, title, following);
-    else
-        pages.smallHeading(title, following);
     Table table;
     table.columns = {{words.text("Squawk"), 2.2}, {words.text("Finding"), 4},
                      {words.text("Correction"), 4}, {words.text("Verified"), 3}};
@@ -104,7 +101,34 @@ void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, Pictur
                            {found.join(QLatin1Char('\n'))},
                            {correctionIn(words, squawk), Mark::None, !squawk.fixed_on},
                            {verifiedIn(words, squawk)}}});
-    drawTable(pages, table);
+    return table;
+}
+
+/// Of what stands below a finding's heading, as much as is not to be torn from it: the table, and
+/// the first pictures.
+double leastBelow(Pages &pages, const CorrectionsReport::Finding &finding, PictureShelf &shelf)
+{
+    const double table =
+        leastHeightOf(tableOf(pages.wording(), finding), pages.body().width()) + points(1);
+    if (!hasPictures(finding))
+        return table + lineHeight(Size::Small);
+    return table + abovePictures + sideNames +
+           heightOfFirstPair(pages, finding.before, finding.after, shelf);
+}
+
+void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, PictureShelf &shelf,
+                 bool isKnownToContents)
+{
+    const SquawkEntry &squawk = finding.squawk;
+    const std::string &number =
+        squawk.finding_number.empty() ? squawk.number : squawk.finding_number;
+    const QString title = pages.wording().text("{0}  {1}", {number, squawk.title});
+    const double following = leastBelow(pages, finding, shelf);
+    if (isKnownToContents)
+        pages.heading(1, title, following);
+    else
+        pages.smallHeading(title, following);
+    drawTable(pages, tableOf(pages.wording(), finding));
     drawBeforeAndAfter(pages, finding, shelf);
 }
 
@@ -148,6 +172,13 @@ void drawVisit(Pages &pages, const CorrectionsReport &report)
                                {asIs(verdict.remarks)}}});
     pages.smallHeading(words.text("Looked at"), leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
+}
+
+double heightOfFirstFinding(Pages &pages, const CorrectionsReport &report, PictureShelf &shelf)
+{
+    constexpr double heading = points(44);
+    return report.findings.empty() ? lineHeight(Size::Body)
+                                   : heading + leastBelow(pages, report.findings.front(), shelf);
 }
 
 void drawFindings(Pages &pages, const CorrectionsReport &report, PictureShelf &shelf,

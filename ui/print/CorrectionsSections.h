@@ -17,6 +17,9 @@ class Wording;
 QString visitName(const Wording &words, const packet::CorrectionsReport &report);
 /// How its findings stand, who came when, and what was said of each hold point.
 void drawVisit(Pages &pages, const packet::CorrectionsReport &report);
+/// As much of the findings as must stand on one page with a heading above them.
+double heightOfFirstFinding(Pages &pages, const packet::CorrectionsReport &report,
+                            PictureShelf &shelf);
 /// Each finding with its correction, and pictures before and after.
 void drawFindings(Pages &pages, const packet::CorrectionsReport &report, PictureShelf &shelf,
                   bool areKnownToContents);

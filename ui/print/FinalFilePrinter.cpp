@@ -134,7 +134,6 @@ void drawDocuments(Pages &pages, const FinalFile &file)
               {asIs(document.edition)},
               {document.scans > 0 ? QString::number(document.scans) : QString()}}});
     }
-    pages.breakPage();
     drawSection(pages, words.text("Documents for the certificate"), table,
                 words.text("No document is on record."));
     if (file.differences.empty())
@@ -154,8 +153,7 @@ void drawInspections(Pages &pages, const FinalFile &file, PictureShelf &shelf)
     if (file.inspections.empty())
         return;
     const Wording &words = pages.wording();
-    pages.breakPage();
-    pages.heading(0, words.text("Inspections, findings and corrections"), points(160));
+    pages.heading(0, words.text("Inspections, findings and corrections"), points(190));
     for (const packet::CorrectionsReport &report : file.inspections) {
         pages.heading(1, visitName(words, report), points(140));
         drawVisit(pages, report);
@@ -168,7 +166,6 @@ void drawMajorPortion(Pages &pages, const FinalFile &file)
 {
     if (file.major_portion.tasks.empty())
         return;
-    pages.breakPage();
     pages.heading(0, pages.wording().text("Major portion"), points(120));
     drawPortionVerdict(pages, file.major_portion);
     drawPortionForm(pages, file.major_portion, 1);
@@ -192,7 +189,6 @@ void drawAll(Pages &pages, const FinalFile &file, PictureShelf &shelf)
     pages.heading(0, pages.wording().text("Closings"), points(160));
     drawWhatIsClosed(pages, file.built);
     drawIfAny(pages, built, built.squawks, drawSquawks);
-    pages.breakPage();
     drawWeight(pages, file.weight);
     drawMajorPortion(pages, file);
     drawLogSummary(pages, file.built);

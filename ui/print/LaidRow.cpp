@@ -4,6 +4,8 @@
 
 #include "ui/print/Pages.h"
 
+#include <QStringList>
+
 #include <algorithm>
 #include <utility>
 
@@ -28,28 +30,74 @@ bool hasContent(const Table &table, std::size_t column)
            });
 }
 
+/// Figures end where the words of the next column would begin: without more room both read as one.
+double gapBetween(const Table::Column &left, const Table::Column &right)
+{
+    constexpr double behindFigures = points(6);
+    return betweenColumns + (left.is_right_aligned && !right.is_right_aligned ? behindFigures : 0);
+}
+
+/// As wide as the longest word of its head, which is not to be cut in two.
+double leastWidth(const Table &table, const Table::Column &column)
+{
+    constexpr double unbroken = points(1000);
+    constexpr double rounding = points(0.5);
+    double widest = 0;
+    for (const QString &word : column.head.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+        widest =
+            std::max(widest, TextBlock(word, table.size, unbroken, true).naturalWidth() + rounding);
+    return widest;
+}
+
+/// Shares the width out by the shares of the columns. What a column lacks to its least width it
+/// gets from those that have more than theirs; these keep half of that, for the words in them.
+void shareOut(const Table &table, std::vector<ShownColumn> &shown, double width)
+{
+    double shares = 0;
+    for (const ShownColumn &column : shown)
+        shares += table.columns[column.index].share;
+    double lacking = 0;
+    double spare = 0;
+    std::vector<double> least;
+    for (ShownColumn &column : shown) {
+        column.width = width * table.columns[column.index].share / shares;
+        least.push_back(leastWidth(table, table.columns[column.index]));
+        lacking += std::max(0.0, least.back() - column.width);
+        spare += std::max(0.0, column.width - least.back());
+    }
+    if (lacking <= 0)
+        return;
+    const double given = std::min(lacking, spare / 2);
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        const double more = shown[i].width - least[i];
+        shown[i].width -= more > 0 ? more * given / spare : more * given / lacking;
+    }
+}
+
 } // namespace
 
 std::vector<ShownColumn> shownColumns(const Table &table, double left, double width)
 {
     std::vector<ShownColumn> shown;
-    double shares = 0;
+    double gaps = 0;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         if (!hasContent(table, i))
             continue;
+        if (!shown.empty())
+            gaps += gapBetween(table.columns[shown.back().index], table.columns[i]);
         shown.push_back({i, 0, 0});
-        shares += table.columns[i].share;
     }
     const bool hasBars = std::any_of(table.rows.begin(), table.rows.end(), [](const auto &row) {
         return row.bar != Table::Bar::None;
     });
     const double indent = hasBars ? barWidth + points(4) : 0;
-    const double free = width - indent - betweenColumns * double(shown.size() - 1);
+    shareOut(table, shown, width - indent - gaps);
     double x = left + indent;
-    for (ShownColumn &column : shown) {
-        column.left = x;
-        column.width = free * table.columns[column.index].share / shares;
-        x += column.width + betweenColumns;
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        shown[i].left = x;
+        x += shown[i].width;
+        if (i + 1 < shown.size())
+            x += gapBetween(table.columns[shown[i].index], table.columns[shown[i + 1].index]);
     }
     return shown;
 }

@@ -162,7 +162,6 @@ void drawLogbookSums(Pages &pages, const Logbook &log)
 {
     if (log.totals.total.sessions == 0)
         return;
-    pages.breakPage();
     pages.heading(0, pages.wording().text("Sums"), points(90));
     drawMonths(pages, log);
     drawParts(pages, log);

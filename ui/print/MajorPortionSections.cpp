@@ -178,12 +178,9 @@ void drawPortionEvidence(Pages &pages, const MajorPortion &form, int level)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Picture"), 1.7, true},
-                     {words.text("Day"), 2},
-                     {words.text("Part"), 3.4},
-                     {words.text("Caption"), 4},
-                     {words.text("File"), 5},
-                     {words.text("SHA-256 begins"), 2.7}};
+    table.columns = {{words.text("Picture"), 1.4, true}, {words.text("Day"), 2.5},
+                     {words.text("Part"), 3.4},          {words.text("Caption"), 4},
+                     {words.text("File"), 4.7},          {words.text("SHA-256 begins"), 2.7}};
     for (const MajorPortion::Picture &picture : form.pictures) {
         const packet::Photo &photo = picture.photo;
         table.rows.push_back(

@@ -121,14 +121,15 @@ void Pages::heading(int level, const QString &title, double following)
     const Size size = level == 0 ? Size::Heading : Size::Subheading;
     const TextBlock block(title, size, m_body.width(), true);
     const double above = level == 0 ? points(22) : points(14);
-    need(above + block.height() + points(8) + following);
+    const double line = level == 0 ? points(1.2) : 0;
+    need(above + block.height() + points(8) + line + following);
     gap(above);
     m_outline.headings.push_back({level, title, m_outline.page_count - 1, m_y});
     m_painter.setPen(Qt::black);
     block.draw(m_painter, {m_body.left(), m_y});
     m_y += block.height() + points(2);
     if (level == 0)
-        rule(points(1.2));
+        rule(line);
     m_y += points(6);
 }
 

@@ -8,6 +8,7 @@
 #include "ui/print/Placeholder.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
 namespace lastrivet::print {
@@ -143,6 +144,56 @@ void drawRow(Pages &pages, const std::vector<Tile> &row)
     pages.advance(picture + caption);
 }
 
+double halfOf(const Pages &pages)
+{
+    return (pages.body().width() - betweenPictures) / 2;
+}
+
+/// A photograph of each side, where that has one.
+class Pair {
+public:
+    Pair(Pages &pages, std::size_t index, const std::vector<packet::Photo> &left,
+         const std::vector<packet::Photo> &right, PictureShelf &shelf);
+
+    double height() const { return m_picture + m_caption; }
+    void draw(Pages &pages, bool saysWhatIsMissing) const;
+
+private:
+    std::array<std::optional<Tile>, 2> m_tiles;
+    double m_picture = 0;
+    double m_caption = 0;
+};
+
+Pair::Pair(Pages &pages, std::size_t index, const std::vector<packet::Photo> &left,
+           const std::vector<packet::Photo> &right, PictureShelf &shelf)
+{
+    // Lying pictures of four to three fill their half.
+    constexpr double heightOfWidth = 0.75;
+    const double half = halfOf(pages);
+    for (std::size_t side = 0; side < 2; ++side) {
+        const auto &photos = side == 0 ? left : right;
+        if (index >= photos.size())
+            continue;
+        m_tiles[side].emplace(pages, photos[index], shelf.place(photos[index]), half,
+                              half * heightOfWidth);
+        m_picture = std::max(m_picture, m_tiles[side]->pictureHeight());
+        m_caption = std::max(m_caption, m_tiles[side]->captionHeight());
+    }
+}
+
+void Pair::draw(Pages &pages, bool saysWhatIsMissing) const
+{
+    const double half = halfOf(pages);
+    for (std::size_t side = 0; side < 2; ++side) {
+        const double x = pages.body().left() + double(side) * (half + betweenPictures);
+        if (m_tiles[side])
+            m_tiles[side]->draw(pages, x, pages.y() + m_picture);
+        else if (saysWhatIsMissing)
+            TextBlock(pages.wording().text("No photograph on record."), Size::Small, half)
+                .draw(pages.painter(), {x, pages.y()});
+    }
+}
+
 } // namespace
 
 QString photoTitle(const Wording &words, const packet::Photo &photo)
@@ -160,7 +211,7 @@ QString photoTitle(const Wording &words, const packet::Photo &photo)
 void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf)
 {
     const double whole = pages.body().width();
-    const double half = (whole - betweenPictures) / 2;
+    const double half = halfOf(pages);
     // The second row of a page is as high as its first.
     double mostHeight = 0;
     int page = -1;
@@ -179,34 +230,20 @@ void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureS
     }
 }
 
+double heightOfFirstPair(Pages &pages, const std::vector<packet::Photo> &left,
+                         const std::vector<packet::Photo> &right, PictureShelf &shelf)
+{
+    return Pair(pages, 0, left, right, shelf).height();
+}
+
 void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,
                     const std::vector<packet::Photo> &right, PictureShelf &shelf)
 {
-    const double half = (pages.body().width() - betweenPictures) / 2;
-    const double mostHeight = half * 0.8;
     for (std::size_t i = 0; i < std::max(left.size(), right.size()); ++i) {
-        std::vector<std::optional<Tile>> row(2);
-        for (std::size_t side = 0; side < 2; ++side) {
-            const auto &photos = side == 0 ? left : right;
-            if (i < photos.size())
-                row[side].emplace(pages, photos[i], shelf.place(photos[i]), half, mostHeight);
-        }
-        double picture = 0;
-        double caption = 0;
-        for (const auto &tile : row) {
-            picture = std::max(picture, tile ? tile->pictureHeight() : 0);
-            caption = std::max(caption, tile ? tile->captionHeight() : 0);
-        }
-        pages.need(picture + caption);
-        for (std::size_t side = 0; side < 2; ++side) {
-            const double x = pages.body().left() + double(side) * (half + betweenPictures);
-            if (row[side])
-                row[side]->draw(pages, x, pages.y() + picture);
-            else if (i == 0)
-                TextBlock(pages.wording().text("No photograph on record."), Size::Small, half)
-                    .draw(pages.painter(), {x, pages.y()});
-        }
-        pages.advance(picture + caption + points(6));
+        const Pair pair(pages, i, left, right, shelf);
+        pages.need(pair.height());
+        pair.draw(pages, i == 0);
+        pages.advance(pair.height() + points(6));
     }
 }
 

@@ -21,6 +21,9 @@ QString photoTitle(const Wording &words, const packet::Photo &photo);
 /// a row. A picture that cannot be had leaves a framed note in its place.
 void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf);
 
+/// Height of the first pair that `drawSideBySide` draws of these.
+double heightOfFirstPair(Pages &pages, const std::vector<packet::Photo> &left,
+                         const std::vector<packet::Photo> &right, PictureShelf &shelf);
 /// Photographs in two columns, one row a pair; a side that has fewer says that there is none.
 void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,
                     const std::vector<packet::Photo> &right, PictureShelf &shelf);

@@ -11,6 +11,14 @@ namespace lastrivet::print {
 
 namespace {
 
+Table::Row headRow(const Table &table)
+{
+    Table::Row head;
+    for (const Table::Column &column : table.columns)
+        head.cells.push_back({column.head, Mark::None, true});
+    return head;
+}
+
 class TableOnPages {
 public:
     TableOnPages(Pages &pages, const Table &table)
@@ -24,7 +32,6 @@ public:
     void draw();
 
 private:
-    static Table::Row headRow(const Table &table);
     LaidRow laid(std::size_t row) const
     {
         return {m_table, m_table.rows[row], m_columns, m_pages.body()};
@@ -42,14 +49,6 @@ private:
     LaidRow m_head;
     double m_gridTop = 0;
 };
-
-Table::Row TableOnPages::headRow(const Table &table)
-{
-    Table::Row head;
-    for (const Table::Column &column : table.columns)
-        head.cells.push_back({column.head, Mark::None, true});
-    return head;
-}
 
 void TableOnPages::drawHead()
 {
@@ -138,7 +137,7 @@ double leastHeightOf(const Table &table, double width)
         return 0;
     const QRectF body(0, 0, width, 0);
     const std::vector<ShownColumn> columns = shownColumns(table, 0, width);
-    const double head = lineHeight(table.size) + 2 * rowPadding + points(1);
+    const double head = LaidRow(table, headRow(table), columns, body).height() + points(1);
     double rows = LaidRow(table, table.rows.front(), columns, body).height();
     if (table.rows.front().is_group && table.rows.size() > 1)
         rows += LaidRow(table, table.rows[1], columns, body).height();

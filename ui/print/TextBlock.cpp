@@ -11,6 +11,19 @@ namespace lastrivet::print {
 
 namespace {
 
+/// "167 h 05" is one figure: no line ends within it.
+void keepHoursTogether(QString &text)
+{
+    const auto isSpace = [&](qsizetype i) { return text[i] == QLatin1Char(' '); };
+    for (qsizetype i = 2; i + 2 < text.size(); ++i) {
+        if (text[i] != QLatin1Char('h') || !isSpace(i - 1) || !isSpace(i + 1) ||
+            !text[i - 2].isDigit() || !text[i + 2].isDigit())
+            continue;
+        text[i - 1] = QChar::Nbsp;
+        text[i + 1] = QChar::Nbsp;
+    }
+}
+
 /// Line breaks as a text layout knows them; other control characters would print as boxes.
 QString forLayout(QString text)
 {
@@ -21,6 +34,7 @@ QString forLayout(QString text)
         else if (character.category() == QChar::Other_Control)
             character = QLatin1Char(' ');
     }
+    keepHoursTogether(text);
     return text;
 }
 

@@ -147,6 +147,13 @@ void drawEmpty(Pages &pages, const WeightReport &report)
                               {std::to_string(report.empty->without_weight.size())}));
 }
 
+std::optional<double> momentOf(const WeightReport::EquipmentLine &item)
+{
+    if (!item.weight || !item.arm)
+        return std::nullopt;
+    return *item.weight * *item.arm;
+}
+
 void drawEquipmentList(Pages &pages, const WeightReport &report)
 {
     const Wording &words = pages.wording();
@@ -155,7 +162,8 @@ void drawEquipmentList(Pages &pages, const WeightReport &report)
     table.columns = {{words.text("Equipment"), 4},     {words.text("Maker"), 2.4},
                      {words.text("Part number"), 2.2}, {words.text("Serial number"), 2.2},
                      {heads.weight(), 1.8, true},      {heads.arm(), 1.8, true},
-                     {words.text("Fitted"), 2},        {words.text("Removed"), 2}};
+                     {heads.moment(), 2.2, true},      {words.text("Fitted"), 2},
+                     {words.text("Removed"), 2}};
     for (const auto &item : report.equipment)
         table.rows.push_back({{{asIs(item.name)},
                                {asIs(item.maker)},
@@ -163,6 +171,7 @@ void drawEquipmentList(Pages &pages, const WeightReport &report)
                                {asIs(item.serial_number)},
                                {figure(words, item.weight, 2)},
                                {figure(words, item.arm, 1)},
+                               {figure(words, momentOf(item), 1)},
                                {words.day(item.fitted_on)},
                                {words.day(item.removed_on)}}});
     pages.smallHeading(words.text("Equipment list"), leastHeightOf(table, pages.body().width()));
@@ -211,9 +220,9 @@ void addSum(Table &table, const Wording &words, const QString &sign, const QStri
             const balance::Balance &sum, const std::optional<bool> &isWithin)
 {
     table.rows.push_back({{{sign},
-                           {name, Mark::None, true},
-                           {figure(words, sum.weight, 2)},
-                           {figure(words, sum.cg, 2)},
+                           {name},
+                           {figure(words, sum.weight, 2), Mark::None, true},
+                           {figure(words, sum.cg, 2), Mark::None, true},
                            {figure(words, sum.percent_mac, 1)},
                            {within(words, isWithin), Mark::None, isWithin == false}}});
 }
@@ -225,6 +234,20 @@ QString loadsIn(const Wording &words, const WeightReport &report, const balance:
         lines << QStringLiteral("%1: %2").arg(asIs(report.loads[i].what),
                                               figure(words, loading.weights[i], 1));
     return lines.join(QStringLiteral(", "));
+}
+
+/// The name, and a line for each load with its weight and arm.
+QString namedLoads(const Wording &words, const WeightReport &report,
+                   const WeightReport::Case &loading)
+{
+    QStringList lines{asIs(loading.name)};
+    for (const balance::Item &item : loading.items)
+        lines << words.text("{0}: {1} {2} at {3} {4}",
+                            {item.name, figure(words, item.weight, 1).toStdString(),
+                             std::string(word(report.units.weight)),
+                             figure(words, item.arm, 1).toStdString(),
+                             std::string(word(report.units.arm))});
+    return lines.join(QLatin1Char('\n'));
 }
 
 Table loadingTable(const Wording &words, const WeightReport &report)
@@ -241,7 +264,8 @@ Table loadingTable(const Wording &words, const WeightReport &report)
                 {{{signOfCase(i)},
                   {asIs(loading.name) + QStringLiteral(": ") + words.text(*loading.refusal)}}});
         else
-            addSum(table, words, signOfCase(i), asIs(loading.name), loading.sum, loading.is_within);
+            addSum(table, words, signOfCase(i), namedLoads(words, report, loading), loading.sum,
+                   loading.is_within);
     }
     if (report.extremes) {
         const auto &[forward, aft] = *report.extremes;
@@ -288,6 +312,12 @@ void drawLoading(Pages &pages, const WeightReport &report)
     if (table.rows.empty())
         pages.text(words.text("No loading is on record."));
     drawTable(pages, table);
+    if (!report.empty && !report.cases.empty()) {
+        pages.gap(points(3));
+        pages.text(
+            words.text("There is no weighing to count on: each sum is of nothing but what the "
+                       "loading itself names, and an empty weight among it is an estimate."));
+    }
     if (report.no_extremes)
         pages.text(words.text(*report.no_extremes));
     if (report.extremes)

@@ -67,8 +67,8 @@ TEST_CASE("The weight and balance report says how it was weighed and what it cam
     const QString text = PrintedFolder::text(pdf);
     for (const char *word :
          {"WEIGHT AND BALANCE REPORT", "Leading edge of the wing", "left main", "1331.50", "50.09",
-          "66698.0", "Pilot and full tanks", "Farthest forward", "Farthest aft", "Drawing W-1",
-          "Signature", "Cautions"}) {
+          "66698.0", "Pilot and full tanks", "Pilot: 170.0 lb at 60.0 in", "Farthest forward",
+          "Farthest aft", "Drawing W-1", "Signature", "Cautions"}) {
         INFO(word);
         CHECK(text.contains(QString::fromUtf8(word)));
     }
@@ -93,4 +93,5 @@ TEST_CASE("Without a weighing the report says so, and still lists equipment and 
     CHECK(text.contains(QStringLiteral("not weighed yet")));
     CHECK_FALSE(text.contains(QStringLiteral("before the weighing")));
     CHECK(text.contains(QStringLiteral("Pilot and full tanks")));
+    CHECK(text.contains(QStringLiteral("no weighing to count on")));
 }
