@@ -50,6 +50,8 @@ Section *touchSection(const Theme &theme, const QString &title, const QString &w
     section->setShortLength(rowsShown);
     section->list().setTouch();
     section->list().setTitleLines(3);
+    // Limits and what is still to do are what people come to read.
+    section->list().setDetailLines(3);
     return section;
 }
 
@@ -120,11 +122,15 @@ QWidget *BenchView::buildHead()
     auto *head = new QWidget(this);
     m_name->setWordWrap(true);
     auto *leave = new QPushButton(tr("Leave (Esc)"), head);
-    auto *layout = new QHBoxLayout(head);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_name, 1);
-    layout->addWidget(m_change);
-    layout->addWidget(leave);
+    auto *acts = new QHBoxLayout;
+    acts->addStretch(1);
+    acts->addWidget(m_change);
+    acts->addWidget(leave);
+    m_head = new QBoxLayout(QBoxLayout::LeftToRight, head);
+    m_head->setContentsMargins(0, 0, 0, 0);
+    m_head->addWidget(m_name, 1);
+    m_head->addLayout(acts);
+    turnHead();
     connect(m_change, &QPushButton::clicked, this, &BenchView::choosePart);
     connect(leave, &QPushButton::clicked, this, &BenchView::left);
     return head;
@@ -166,6 +172,7 @@ void BenchView::arrange(int width)
     if (columns == m_columns)
         return;
     m_columns = columns;
+    turnHead();
     for (QWidget *group : m_groups)
         m_grid->removeWidget(group);
     const auto [acts, lists, looks] = m_groups;
@@ -184,6 +191,13 @@ void BenchView::arrange(int width)
         m_grid->setColumnStretch(column, column < columns ? 1 : 0);
     for (int row = 0; row < int(m_groups.size()); ++row)
         m_grid->setRowStretch(row, row == (columns == 3 ? 0 : columns == 2 ? 1 : 2) ? 1 : 0);
+}
+
+/// In one column there is no room for the acts beside the name.
+void BenchView::turnHead()
+{
+    if (m_head)
+        m_head->setDirection(m_columns == 1 ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 void BenchView::resizeEvent(QResizeEvent *event)

@@ -9,6 +9,7 @@
 
 #include <array>
 
+class QBoxLayout;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
@@ -53,6 +54,7 @@ private:
     void buildLeft(QVBoxLayout &column);
     /// As many columns as the width has room for.
     void arrange(int width);
+    void turnHead();
     void buildKeys();
     void connectSession();
     void choosePart();
@@ -74,6 +76,7 @@ private:
     QStackedWidget *m_stack = nullptr;
     BenchPartChooser *m_chooser = nullptr;
     QWidget *m_board = nullptr;
+    QBoxLayout *m_head = nullptr;
     QGridLayout *m_grid = nullptr;
     std::array<QWidget *, 3> m_groups{};
     int m_columns = 0;

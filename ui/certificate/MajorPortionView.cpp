@@ -35,7 +35,7 @@ namespace lastrivet::ui {
 namespace {
 
 /// Narrower than this nobody tells one task from another.
-constexpr int leastTask = 200;
+constexpr int leastTask = 180;
 constexpr int widestOther = 112;
 
 std::string inLanguage(const std::string &text)

@@ -32,6 +32,7 @@ void PaidHelpBox::build()
     QFont bold = font();
     bold.setBold(true);
     heading->setFont(bold);
+    heading->setWordWrap(true);
     m_answer->setWordWrap(true);
     m_take->setProperty("flat", true);
     auto *form = new QFormLayout;

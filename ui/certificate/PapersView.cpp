@@ -63,6 +63,9 @@ QWidget *PapersView::buildList()
     m_headline->setWordWrap(true);
     m_table->setModel(m_model);
     m_table->setWideColumn(PaperModel::Title);
+    // Both stand in the panel of the chosen document, too.
+    constexpr int leastTitle = 160;
+    m_table->setSparable({PaperModel::Scans, PaperModel::Number}, leastTitle);
     m_table->fitColumns();
     m_own->setPlaceholderText(tr("A document that is on no list"));
     m_own->setAccessibleName(m_own->placeholderText());

@@ -20,6 +20,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <initializer_list>
 
 namespace lastrivet::ui {
 
@@ -78,7 +79,8 @@ QWidget *FlightsView::buildLeft()
     layout->addWidget(m_sum);
     layout->addLayout(m_rules);
     layout->addSpacing(8);
-    layout->addWidget(heading(tr("Flights, the latest first"), left));
+    m_listTitle = heading(tr("Flights, the latest first"), left);
+    layout->addWidget(m_listTitle);
     layout->addWidget(m_list);
     layout->addStretch(1);
     area->setWidget(left);
@@ -193,7 +195,8 @@ void FlightsView::showFlights()
             row.severity = Severity::Workmanship;
         rows.push_back(row);
     }
-    m_list->setVisible(!rows.empty());
+    for (QWidget *widget : std::initializer_list<QWidget *>{m_listTitle, m_list})
+        widget->setVisible(!rows.empty());
     m_list->setRows(std::move(rows));
 }
 

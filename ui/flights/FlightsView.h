@@ -49,6 +49,7 @@ private:
     QLabel *m_sum;
     QVBoxLayout *m_rules;
     FlightForm *m_form;
+    QLabel *m_listTitle = nullptr;
     RowListView *m_list;
     RecordForm *m_detail;
     ActLine *m_ask;

@@ -16,6 +16,7 @@
 #include <QtCharts/QDateTimeAxis>
 #include <QtCharts/QHorizontalBarSeries>
 #include <QtCharts/QLegend>
+#include <QtCharts/QLegendMarker>
 #include <QtCharts/QLineSeries>
 #include <QtCharts/QValueAxis>
 
@@ -209,6 +210,16 @@ private:
     QChart &m_chart;
 };
 
+/// Curves are told by their lines: in squares of one colour they would look alike. Bars and bands
+/// are told by their filling, which only a square shows.
+void markAsDrawn(const QLegend &legend)
+{
+    for (QLegendMarker *marker : legend.markers())
+        marker->setShape(marker->type() == QLegendMarker::LegendMarkerTypeXY
+                             ? QLegend::MarkerShapeFromSeries
+                             : QLegend::MarkerShapeRectangle);
+}
+
 } // namespace
 
 std::unique_ptr<QChart> drawn(const ChartPlan &plan, const ChartInk &ink)
@@ -229,8 +240,7 @@ std::unique_ptr<QChart> drawn(const ChartPlan &plan, const ChartInk &ink)
         drawing.addBars();
     else if (!plan.isEmpty())
         drawing.addCurves();
-    // Curves are told by their lines: in squares of one colour they would look alike.
-    chart->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
+    markAsDrawn(*chart->legend());
     return chart;
 }
 

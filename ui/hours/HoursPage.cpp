@@ -26,6 +26,8 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -232,10 +234,25 @@ void HoursPage::fitColumns()
         figures += header->sectionSize(column);
     }
     // Names get what the figures leave; what has no room then can be scrolled to.
-    const bool isRoom = m_table->viewport()->width() - figures >= leastName;
+    const int least = leastForNames();
+    const bool isRoom = m_table->viewport()->width() - figures >= least;
     header->setSectionResizeMode(0, isRoom ? QHeaderView::Stretch : QHeaderView::Interactive);
     if (!isRoom)
-        header->resizeSection(0, leastName);
+        header->resizeSection(0, least);
+}
+
+/// Weeks and days ask for less than the names of parts.
+int HoursPage::leastForNames() const
+{
+    constexpr int besideText = 16;
+    if (m_table->rootIsDecorated())
+        return leastName;
+    int widest = m_table->header()->sectionSizeHint(0);
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        const QString text = m_model->index(row, 0).data().toString();
+        widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(text) + besideText);
+    }
+    return std::min(leastName, widest);
 }
 
 bool HoursPage::eventFilter(QObject *watched, QEvent *event)

@@ -60,6 +60,7 @@ private:
     void fill();
     void fillTable();
     void fitColumns();
+    int leastForNames() const;
     void showChosen();
     void ask(const QString &ending, const QString &kinds);
     void print();

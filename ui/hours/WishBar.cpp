@@ -41,6 +41,10 @@ WishBar::WishBar(Session &session, QWidget *parent)
     m_line->setPlaceholderText(tr("a part, painting for one"));
     m_line->setAccessibleName(tr("Leave a part out of the forecast"));
     m_line->setFixedWidth(lineWidth);
+    m_line->ensurePolished();
+    // Their words stand at the middle of what they are about.
+    for (QLabel *label : {hoursLabel, outLabel})
+        label->setMinimumHeight(m_line->sizeHint().height());
     for (QWidget *widget : std::initializer_list<QWidget *>{hoursLabel, m_hours, outLabel, m_line})
         m_flow->addWidget(widget);
     connect(m_hours, &QSpinBox::valueChanged, this, [this](int hours) {

@@ -136,7 +136,7 @@ QWidget *ListDialog::buildPlan()
     m_view->setAllColumnsShowFocus(true);
     m_view->setAccessibleName(tr("What becomes of each row"));
     m_view->header()->setStretchLastSection(true);
-    m_view->setColumnWidth(ListRows::RowColumn, 48);
+    m_view->setColumnWidth(ListRows::RowColumn, 60);
     m_view->setColumnWidth(ListRows::FateColumn, 124);
     return m_view;
 }

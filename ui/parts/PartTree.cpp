@@ -8,6 +8,7 @@
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/TallRows.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -19,6 +20,8 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <iterator>
+#include <tuple>
 
 namespace lastrivet::ui {
 
@@ -30,11 +33,13 @@ struct Width {
     int pixels;
 };
 constexpr Width widths[] = {
-    {PartTreeModel::StateColumn, 116},
+    {PartTreeModel::StateColumn, 112},
     {PartTreeModel::HoursColumn, 74},
-    {PartTreeModel::SquawksColumn, 78},
-    {PartTreeModel::PhotosColumn, 64},
+    {PartTreeModel::SquawksColumn, 70},
+    {PartTreeModel::PhotosColumn, 58},
 };
+/// Narrower than this nobody tells one part from another.
+constexpr int leastName = 170;
 
 } // namespace
 
@@ -95,11 +100,34 @@ void PartTree::buildView()
     m_view->header()->setStretchLastSection(false);
     m_view->header()->setSectionResizeMode(PartTreeModel::PartColumn, QHeaderView::Stretch);
     m_view->header()->ensurePolished();
-    for (const Width &width : widths) {
-        m_view->header()->setSectionResizeMode(width.column, QHeaderView::Interactive);
-        m_view->setColumnWidth(
-            width.column, std::max(width.pixels, m_view->header()->sectionSizeHint(width.column)));
+    static_assert(std::size(widths) == std::tuple_size_v<decltype(m_widths)>);
+    for (std::size_t i = 0; i < m_widths.size(); ++i) {
+        const int column = widths[i].column;
+        m_widths[i] = std::max(widths[i].pixels, m_view->header()->sectionSizeHint(column));
+        m_view->header()->setSectionResizeMode(column, QHeaderView::Interactive);
+        m_view->setColumnWidth(column, m_widths[i]);
     }
+    m_view->viewport()->installEventFilter(this);
+}
+
+void PartTree::fitColumns()
+{
+    int name = m_view->viewport()->width();
+    for (const int width : m_widths)
+        name -= width;
+    // State and hours always stay.
+    for (std::size_t i = m_widths.size(); i-- > 2;) {
+        const bool isHidden = name < leastName;
+        name += isHidden ? m_widths[i] : 0;
+        m_view->setColumnHidden(widths[i].column, isHidden);
+    }
+}
+
+bool PartTree::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::Resize && watched == m_view->viewport())
+        fitColumns();
+    return QWidget::eventFilter(watched, event);
 }
 
 void PartTree::connectView()

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+#include <array>
 #include <vector>
 
 class QLabel;
@@ -48,10 +49,15 @@ Q_SIGNALS:
     void openWanted();
     void firstWanted();
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     void build();
     void buildView();
     void connectView();
+    /// Names can be told apart; counts that have no room then are left to the chosen part.
+    void fitColumns();
     void filter();
     void bring(Id<Component> part);
     void updateWords();
@@ -65,6 +71,8 @@ private:
     QTreeView *m_view;
     EmptyPlace *m_empty;
     QStackedWidget *m_stack;
+    /// Of the columns behind the names, in their order.
+    std::array<int, 4> m_widths{};
     bool m_isFollowing = false;
 };
 

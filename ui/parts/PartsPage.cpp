@@ -71,7 +71,7 @@ void PartsPage::build()
     halves->addWidget(m_right);
     halves->setStretchFactor(0, 5);
     halves->setStretchFactor(1, 5);
-    halves->setSizes({515, 585});
+    halves->setSizes({535, 565});
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->addWidget(halves, 1);

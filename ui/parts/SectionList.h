@@ -48,11 +48,11 @@ public:
     int count() const;
     /// What stands where nothing is listed.
     void setWhenEmpty(const QString &sentence);
-    /// Puts the cursor into the line for a new one.
     /// What else a new record gets, within the same change: the shipment that is shown, say.
     void setCompleting(std::function<void(Edit &edit, std::int64_t id)> complete);
     /// The list, or where there is nothing in it the line for a new one.
     QWidget *firstFocus();
+    /// Puts the cursor into the line for a new one.
     void startNew();
     void apply(const ChangeNotice &notice);
     void applyAnswer();
@@ -75,6 +75,10 @@ private:
     void fitColumns();
     void fitWideColumn();
     int wideColumn() const;
+    /// No record has anything there, and nothing can be written there.
+    bool isUnused(int column) const;
+    /// Columns that are no longer unused appear, and the other way round.
+    void followUse();
     void showCurrent();
     void updateEmptiness();
     void addNew();
@@ -114,6 +118,8 @@ private:
     QStackedWidget *m_asides;
     std::map<const PartSection *, SectionAside *> m_asideOf;
     QLabel *m_keys;
+    /// What the texts of the wide column ask for.
+    int m_wideWanted = 0;
 };
 
 } // namespace lastrivet::ui

@@ -32,8 +32,10 @@ Preferences::Preferences(PersonalSettings settings, Theme &theme, Session *sessi
     , m_form(new QFormLayout(this))
 {
     setWindowTitle(tr("Preferences"));
-    m_form->setContentsMargins(24, 20, 24, 20);
-    m_form->setSpacing(12);
+    m_form->setContentsMargins(24, 12, 24, 12);
+    m_form->setHorizontalSpacing(12);
+    // On a small screen at twice the size everything has to fit.
+    m_form->setVerticalSpacing(8);
     addLanguages();
     addLook();
     addPrint();

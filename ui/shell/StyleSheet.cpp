@@ -26,6 +26,8 @@ QPushButton[flat="true"] { background: transparent; border-color: transparent; c
 QPushButton[flat="true"]:hover { background: @surface; }
 QPushButton[flat="true"]:disabled { color: @border; }
 QPushButton[flat="true"]:focus { border: 2px solid @accent; padding: 4px 7px; }
+QPushButton::menu-indicator { image: url(:/icons/actions/choose.svg); width: 12px; height: 12px;
+    subcontrol-origin: padding; subcontrol-position: center right; }
 QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QDateEdit, QDateTimeEdit, QSpinBox {
     border: 1px solid @border; border-radius: 3px; padding: 4px 6px; background: @surface; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QDateEdit:focus,
@@ -54,7 +56,8 @@ QTableView::item { padding: 0 6px; }
 QListView[checkLines="true"]::item { padding: 3px 0; color: @text; }
 QListView[checkLines="true"]::item:selected { background: @selection; }
 QHeaderView::section { background: @raised; border: none; border-bottom: 1px solid @line;
-    padding: 5px 8px; }
+    padding: 5px 8px 5px 4px; }
+QTableView[roomy="true"] QHeaderView::section { padding: 5px 8px; }
 QScrollArea { border: none; background: transparent; }
 QLabel[chip="true"] { border: 1px solid @line; border-radius: 3px; padding: 1px 7px;
     background: @raised; }

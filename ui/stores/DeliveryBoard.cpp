@@ -41,7 +41,7 @@ DeliveryBoard::DeliveryBoard(Session &session, QWidget *parent)
     , m_bring(new QPushButton(tr("Bring in a list…"), this))
     , m_count(new QPushButton(tr("Chosen lines are all there"), this))
     , m_letter(new QPushButton(tr("Claim letter"), this))
-    , m_expense(new QPushButton(tr("Enter as an expense"), this))
+    , m_expense(new QPushButton(tr("Shipment as an expense"), this))
     , m_waitsHere(new Section(session.theme(), tr("Waits for this line"),
                               tr("No open step waits for it."), this))
     , m_waits(new Section(session.theme(), tr("What is not here yet"),
@@ -179,6 +179,8 @@ void DeliveryBoard::say()
 {
     const stores::Shipment *shipment = chosenShipment();
     m_letter->setEnabled(shipment != nullptr);
+    for (QPushButton *act : {m_letter, m_expense})
+        act->setToolTip(shipment ? QString() : tr("Choose a shipment first."));
     m_expense->setEnabled(shipment != nullptr && !session().isReadOnly());
     m_words->setText(shipment ? shipmentWords(*shipment) : allShipmentsWords(m_shipments));
 }

@@ -10,6 +10,7 @@
 #include "ui/stores/StoreSections.h"
 #include "ui/stores/UseForm.h"
 #include "ui/widgets/RecordForm.h"
+#include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
 
 #include <QHBoxLayout>
@@ -47,6 +48,8 @@ void MaterialBoard::build()
 {
     m_words->setWordWrap(true);
     m_uses->setShortLength(8);
+    // What a cure keeps open stands at the end.
+    m_cures->list().setDetailLines(3);
     m_form->hide();
     auto *caution = new QLabel(tr("Cure times hold at the temperature of the data sheet; in a cold "
                                   "workshop they are longer."),

@@ -73,6 +73,7 @@ UseForm::UseForm(Session &session, QWidget *parent)
     m_other->setPlaceholderText(tr("none"));
     m_warmth->setPlaceholderText(tr("18-21"));
     m_cure->setPlaceholderText(tr("14 d, 24 h; from the data sheet"));
+    m_cure->setToolTip(m_cure->placeholderText());
     addField(tr("On part"), m_part);
     addField(tr("Mixed with lot"), m_other);
     addField(tr("When"), m_when);

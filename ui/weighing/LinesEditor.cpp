@@ -17,7 +17,7 @@ namespace lastrivet::ui {
 
 LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns, QWidget *parent)
     : QWidget(parent)
-    , m_model(new LinesModel(std::move(columns), this))
+    , m_model(new LinesModel(columns, this))
     , m_view(new QTableView(this))
     , m_remove(new QPushButton(tr("Take the line out"), this))
 {
@@ -34,6 +34,7 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     m_view->verticalHeader()->setDefaultSectionSize(rowHeight());
     m_view->horizontalHeader()->setHighlightSections(false);
     m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    giveWordsRoom(columns);
     m_remove->setProperty("flat", true);
     auto *head = new QHBoxLayout;
     head->addWidget(heading(title, this), 1);
@@ -51,6 +52,20 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this] { fit(); });
     fit();
+}
+
+/// Beside one or two numbers words get what the numbers leave.
+void LinesEditor::giveWordsRoom(const std::vector<LinesColumn> &columns)
+{
+    constexpr std::size_t fewColumns = 3;
+    constexpr int leastNumber = 84;
+    if (columns.size() > fewColumns || columns.empty() || columns.front().isNumber)
+        return;
+    m_view->horizontalHeader()->setMinimumSectionSize(leastNumber);
+    for (std::size_t i = 1; i < columns.size(); ++i) {
+        if (columns[i].isNumber)
+            m_view->horizontalHeader()->setSectionResizeMode(int(i), QHeaderView::ResizeToContents);
+    }
 }
 
 void LinesEditor::setLines(std::vector<QStringList> lines)

@@ -30,6 +30,7 @@ Q_SIGNALS:
 
 private:
     void fit();
+    void giveWordsRoom(const std::vector<LinesColumn> &columns);
     void remove();
 
     LinesModel *m_model;

@@ -57,8 +57,9 @@ LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
     , m_picture(new EnvelopePicture(session.theme(), this))
     , m_how(new QLabel(this))
     , m_sums(new FigureView(this))
-    , m_legend(new QLabel(tr("Square: the empty aeroplane. Discs: the loadings by their number. "
-                             "Triangles: the extremes. E, F and A name them."),
+    , m_legend(new QLabel(tr("Square: the empty aeroplane, E. Discs: the loadings by their number. "
+                             "Triangles: the extremes. F is the farthest forward, A the farthest "
+                             "aft."),
                           this))
     , m_source(new QLabel(this))
     , m_limits(new LimitsEditor(session, this))

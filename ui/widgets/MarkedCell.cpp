@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/MarkedCell.h"
 
+#include "ui/widgets/TallRows.h"
+
 #include <QApplication>
 #include <QPainter>
 
@@ -21,6 +23,10 @@ void MarkedCell::paint(QPainter *painter, const QStyleOptionViewItem &option,
 {
     QStyleOptionViewItem cell = option;
     initStyleOption(&cell, index);
+    if (isFigure(cell)) {
+        paintFigure(*painter, cell);
+        return;
+    }
     if (cell.icon.isNull()) {
         QStyledItemDelegate::paint(painter, option, index);
         return;
@@ -45,7 +51,9 @@ void MarkedCell::paint(QPainter *painter, const QStyleOptionViewItem &option,
 QSize MarkedCell::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
 {
     QSize size = QStyledItemDelegate::sizeHint(option, index);
-    if (!index.data(Qt::DecorationRole).isNull())
+    QStyleOptionViewItem cell = option;
+    initStyleOption(&cell, index);
+    if (isFigure(cell) || !cell.icon.isNull())
         size.rwidth() += margin;
     return size;
 }

@@ -8,6 +8,7 @@
 #include <QHeaderView>
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -34,14 +35,46 @@ void PlainTable::setWideColumn(int column)
     horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
 }
 
+void PlainTable::setSparable(std::vector<int> columns, int least)
+{
+    m_sparable = std::move(columns);
+    m_leastWide = least;
+}
+
 void PlainTable::fitColumns(int widest)
 {
+    constexpr int leeway = 4;
+    for (const int column : m_sparable)
+        setColumnHidden(column, false);
+    m_widths.assign(model() ? std::size_t(model()->columnCount()) : 0, 0);
     for (int column = 0; model() && column < model()->columnCount(); ++column) {
         if (column == m_wideColumn)
             continue;
         resizeColumnToContents(column);
-        setColumnWidth(column, std::min(columnWidth(column) + 8, widest));
+        setColumnWidth(column, std::min(columnWidth(column) + leeway, widest));
+        m_widths[std::size_t(column)] = columnWidth(column);
     }
+    makeRoom();
+}
+
+void PlainTable::makeRoom()
+{
+    if (m_widths.empty())
+        return;
+    int room = viewport()->width();
+    for (const int width : m_widths)
+        room -= width;
+    for (const int column : m_sparable) {
+        const bool isHidden = room < m_leastWide;
+        room += isHidden ? m_widths[std::size_t(column)] : 0;
+        setColumnHidden(column, isHidden);
+    }
+}
+
+void PlainTable::resizeEvent(QResizeEvent *event)
+{
+    QTableView::resizeEvent(event);
+    makeRoom();
 }
 
 void PlainTable::currentChanged(const QModelIndex &current, const QModelIndex &previous)

@@ -4,6 +4,8 @@
 
 #include <QTableView>
 
+#include <vector>
+
 namespace lastrivet::ui {
 
 /// A table to read row by row: whole rows are chosen, no grid, and Tab leaves it.
@@ -15,6 +17,8 @@ public:
 
     /// The column that takes what the others leave.
     void setWideColumn(int column);
+    /// These columns go, the first of them first, where the wide one would get less than `least`.
+    void setSparable(std::vector<int> columns, int least);
     /// Gives every other column the width of its content, up to `widest`.
     void fitColumns(int widest = 220);
     int currentRow() const { return currentIndex().row(); }
@@ -23,10 +27,17 @@ Q_SIGNALS:
     void rowChosen(int row);
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     void currentChanged(const QModelIndex &current, const QModelIndex &previous) override;
 
 private:
+    void makeRoom();
+
     int m_wideColumn = -1;
+    std::vector<int> m_sparable;
+    int m_leastWide = 0;
+    /// As `fitColumns` found them; also of those that are hidden.
+    std::vector<int> m_widths;
 };
 
 } // namespace lastrivet::ui

@@ -51,24 +51,30 @@ int figureWidth(const ListRow &row, const QFontMetrics &metrics)
     return row.figure.isEmpty() ? 0 : metrics.horizontalAdvance(row.figure) + 12;
 }
 
-void paintWords(QPainter &painter, const QRect &words, int titleHeight, const ListRow &row,
-                const Colours &colours)
+/// Wrapped where it was given more than one line, cut short in one.
+void paintText(QPainter &painter, const QRect &place, const QString &text)
+{
+    const QFontMetrics metrics = painter.fontMetrics();
+    if (place.height() > metrics.height())
+        painter.drawText(place, Qt::AlignLeft | Qt::TextWordWrap, text);
+    else
+        painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter,
+                         metrics.elidedText(text, Qt::ElideRight, place.width()));
+}
+
+void paintWords(QPainter &painter, const QRect &words, int titleHeight, int detailHeight,
+                const ListRow &row, const Colours &colours)
 {
     const QFontMetrics metrics = painter.fontMetrics();
     const int figure = figureWidth(row, metrics);
     painter.setPen(colours.text);
     const QRect title(words.left(), words.top(), words.width() - figure, titleHeight);
-    if (titleHeight > metrics.height())
-        painter.drawText(title, Qt::AlignLeft | Qt::TextWordWrap, row.title);
-    else
-        painter.drawText(title, Qt::AlignLeft | Qt::AlignVCenter,
-                         metrics.elidedText(row.title, Qt::ElideRight, title.width()));
+    paintText(painter, title, row.title);
     painter.drawText(QRect(words.left(), words.top(), words.width(), metrics.height()),
                      Qt::AlignRight | Qt::AlignVCenter, row.figure);
     painter.setPen(colours.quietText);
-    const QRect detail(words.left(), title.bottom() + 1, words.width(), metrics.height());
-    painter.drawText(detail, Qt::AlignLeft | Qt::AlignVCenter,
-                     metrics.elidedText(row.detail, Qt::ElideRight, detail.width()));
+    paintText(painter, QRect(words.left(), title.bottom() + 1, words.width(), detailHeight),
+              row.detail);
 }
 
 } // namespace
@@ -110,25 +116,35 @@ int RowDelegate::leftOfWords(const ListRow &row) const
     return hasMark(row) ? side + markSize() + 8 : side;
 }
 
-int RowDelegate::titleHeight(const QStyleOptionViewItem &option, const ListRow &row) const
+int RowDelegate::wrappedHeight(const QStyleOptionViewItem &option, const ListRow &row,
+                               const QString &text, int lines, int figure) const
 {
     const int line = option.fontMetrics.height();
     const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
-    if (m_titleLines == 1 || !view)
+    if (lines == 1 || !view)
         return line;
     const int button = actionPlace(option.rect, option.fontMetrics, row.action).width();
     const int right = button > 0 ? button + 2 * side : side;
-    const int figure = figureWidth(row, option.fontMetrics);
     const QRect place(0, 0, view->viewport()->width() - leftOfWords(row) - right - figure, line);
-    const int wrapped =
-        option.fontMetrics.boundingRect(place, Qt::TextWordWrap, row.title).height();
-    return std::min(wrapped, m_titleLines * line);
+    const int wrapped = option.fontMetrics.boundingRect(place, Qt::TextWordWrap, text).height();
+    return std::min(wrapped, lines * line);
+}
+
+int RowDelegate::titleHeight(const QStyleOptionViewItem &option, const ListRow &row) const
+{
+    return wrappedHeight(option, row, row.title, m_titleLines,
+                         figureWidth(row, option.fontMetrics));
+}
+
+int RowDelegate::detailHeight(const QStyleOptionViewItem &option, const ListRow &row) const
+{
+    return row.detail.isEmpty() ? 0 : wrappedHeight(option, row, row.detail, m_detailLines, 0);
 }
 
 QSize RowDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
 {
     const ListRow &row = rowOf(index);
-    const int detail = row.detail.isEmpty() ? 0 : option.fontMetrics.height() + 1;
+    const int detail = row.detail.isEmpty() ? 0 : detailHeight(option, row) + 1;
     const int least = m_isTouch ? touchRowHeight : rowHeight();
     return {100, std::max(least, titleHeight(option, row) + detail + 2 * above)};
 }
@@ -152,7 +168,7 @@ void RowDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
               QRectF(option.rect.left() + side, words.top() + (metrics.height() - mark) / 2.0, mark,
                      mark),
               row, colours);
-    paintWords(*painter, words, titleHeight(option, row), row, colours);
+    paintWords(*painter, words, titleHeight(option, row), detailHeight(option, row), row, colours);
     if (!button.isEmpty())
         paintButton(*painter, button, row.action, colours);
     if (option.state & QStyle::State_HasFocus) {

@@ -22,6 +22,8 @@ public:
 
     /// Titles may take this many lines.
     void setTitleLines(int lines) { m_titleLines = lines; }
+    /// Second lines may take this many.
+    void setDetailLines(int lines) { m_detailLines = lines; }
     /// Rows for gloves and for reading from two metres away.
     void setTouch() { m_isTouch = true; }
     void paint(QPainter *painter, const QStyleOptionViewItem &option,
@@ -34,12 +36,17 @@ public:
 
 private:
     int titleHeight(const QStyleOptionViewItem &option, const ListRow &row) const;
+    int detailHeight(const QStyleOptionViewItem &option, const ListRow &row) const;
+    /// Of a text beside the mark and the button, less `figure` at its right.
+    int wrappedHeight(const QStyleOptionViewItem &option, const ListRow &row, const QString &text,
+                      int lines, int figure) const;
     int markSize() const;
     /// From the row's left edge.
     int leftOfWords(const ListRow &row) const;
 
     const Theme &m_theme;
     int m_titleLines = 1;
+    int m_detailLines = 1;
     bool m_isTouch = false;
 };
 

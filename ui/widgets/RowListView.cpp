@@ -53,6 +53,12 @@ void RowListView::setTitleLines(int lines)
     updateGeometry();
 }
 
+void RowListView::setDetailLines(int lines)
+{
+    m_delegate->setDetailLines(lines);
+    updateGeometry();
+}
+
 void RowListView::setTouch()
 {
     m_delegate->setTouch();

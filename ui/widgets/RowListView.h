@@ -22,6 +22,7 @@ public:
     void setRows(std::vector<ListRow> rows);
     const RowListModel &rows() const { return *m_model; }
     void setTitleLines(int lines);
+    void setDetailLines(int lines);
     void setTouch();
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;

@@ -28,6 +28,7 @@ SheetBox::SheetBox(Session &session, QWidget *parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_button);
     layout->addWidget(m_name, 1);
+    m_name->setWordWrap(true);
     setAcceptDrops(true);
     connect(m_button, &QPushButton::clicked, this, &SheetBox::choose);
     clear();

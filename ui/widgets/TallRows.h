@@ -6,6 +6,12 @@
 
 namespace lastrivet::ui {
 
+/// Whether the cell is one number or the like at the right, without anything beside it.
+bool isFigure(const QStyleOptionViewItem &cell);
+
+/// Draws such a cell as far from the words of the next column as its head is.
+void paintFigure(QPainter &painter, QStyleOptionViewItem cell);
+
 /// Rows as high as our lists have them, drawn by the style.
 class TallRows final : public QStyledItemDelegate {
     Q_OBJECT
@@ -13,6 +19,8 @@ class TallRows final : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
+    void paint(QPainter *painter, const QStyleOptionViewItem &option,
+               const QModelIndex &index) const override;
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
 };
 

@@ -118,6 +118,8 @@ FigureView::FigureView(QWidget *parent)
 {
     setModel(m_model);
     setItemDelegate(new FigureDelegate(this));
+    // Heads begin where the texts below them do.
+    setProperty("roomy", true);
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);
     setShowGrid(false);

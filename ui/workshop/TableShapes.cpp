@@ -136,7 +136,7 @@ constexpr ColumnShape weights[]{
     {QT_TRANSLATE_NOOP("Workshop", "Value"), "value", Number, {}, false, "unit"},
 };
 constexpr ColumnShape weighings[]{
-    {QT_TRANSLATE_NOOP("Workshop", "Example"), "example"},
+    {QT_TRANSLATE_NOOP("Workshop", "Example"), "example", Number, {}, true},
     {QT_TRANSLATE_NOOP("Workshop", "What"), "item"},
     {QT_TRANSLATE_NOOP("Workshop", "Weight"), "weight"},
     {QT_TRANSLATE_NOOP("Workshop", "Arm"), "arm"},

@@ -163,13 +163,13 @@ TEST_CASE("A shipment becomes an expense in one action, and says which line has 
     StoresWindow window;
     auto &board = window.page.deliveries();
     board.chooseShipment(QStringLiteral("Crate 2"));
-    press(window.page, QStringLiteral("Enter as an expense"));
+    press(window.page, QStringLiteral("Shipment as an expense"));
     REQUIRE(window.records()->expenses.size() == 1);
     CHECK(window.records()->expenses.begin()->amount == 84 * 2100);
     window.session->change(QStringLiteral("Price"), [&](Edit &edit) {
         edit.update(window.bolts, [](PartLine &line) { line.unit_price.reset(); });
     });
-    press(window.page, QStringLiteral("Enter as an expense"));
+    press(window.page, QStringLiteral("Shipment as an expense"));
     CHECK(window.complaint == QStringLiteral("Bolts has no price on record."));
     CHECK(window.records()->expenses.size() == 1);
 }
