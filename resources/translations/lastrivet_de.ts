@@ -5159,7 +5159,7 @@
     </message>
     <message>
         <source>B paid help</source>
-        <translation>B bezahlte Hilfe</translation>
+        <translation>B bez. Hilfe</translation>
     </message>
     <message>
         <source>By the builder&apos;s own figures; the authority decides</source>
@@ -5187,7 +5187,7 @@
     </message>
     <message>
         <source>D builder, fabrication</source>
-        <translation>D Erbauer, Anfertigung</translation>
+        <translation>D Erbauer, Fertigung</translation>
     </message>
     <message>
         <source>Document</source>
@@ -5327,11 +5327,11 @@
     </message>
     <message>
         <source>Tick of the builder</source>
-        <translation>Häkchen des Erbauers</translation>
+        <translation>Häkchen Erbauer</translation>
     </message>
     <message>
         <source>Tick of the maker</source>
-        <translation>Häkchen des Herstellers</translation>
+        <translation>Häkchen Herst.</translation>
     </message>
     <message>
         <source>Ticks of the builder: {0}, of the maker: {1}; the builder does not have more.</source>
@@ -6320,6 +6320,14 @@
     <message>
         <source>{0}.{1}</source>
         <translation>{0},{1}</translation>
+    </message>
+    <message>
+        <source>There is no weighing to count on: each sum is of nothing but what the loading itself names, and an empty weight among it is an estimate.</source>
+        <translation>Es liegt keine Wägung zugrunde: Jede Summe enthält nur, was die Beladung selbst nennt, und ein Leergewicht darunter ist geschätzt.</translation>
+    </message>
+    <message>
+        <source>{0}: {1} {2} at {3} {4}</source>
+        <translation>{0}: {1} {2} bei {3} {4}</translation>
     </message>
 </context>
 <context>
@@ -13404,10 +13412,6 @@
         <translation>Reklamation</translation>
     </message>
     <message>
-        <source>Enter as an expense</source>
-        <translation>Als Ausgabe eintragen</translation>
-    </message>
-    <message>
         <source>Waits for this line</source>
         <translation>Wartet auf diesen Posten</translation>
     </message>
@@ -13493,6 +13497,14 @@
     <message>
         <source>%1: entered as an expense</source>
         <translation>%1: als Ausgabe eingetragen</translation>
+    </message>
+    <message>
+        <source>Shipment as an expense</source>
+        <translation>Lieferung als Ausgabe eintragen</translation>
+    </message>
+    <message>
+        <source>Choose a shipment first.</source>
+        <translation>Zuerst eine Lieferung wählen.</translation>
     </message>
 </context>
 <context>
@@ -14700,10 +14712,6 @@
         <translation>Die äußersten Lagen werden gesucht, sobald es eine Wägung und eine Beladung gibt. Solange nichts gewogen ist, steht eine Beladung für sich.</translation>
     </message>
     <message>
-        <source>Square: the empty aeroplane. Discs: the loadings by their number. Triangles: the extremes. E, F and A name them.</source>
-        <translation>Quadrat: das leere Flugzeug. Scheiben: die Beladungen nach ihrer Nummer. Dreiecke: die Grenzfälle. E, F und A benennen sie.</translation>
-    </message>
-    <message>
         <source>The flight manual and the authority decide on limits.</source>
         <translation>Über Grenzen entscheiden das Flughandbuch und die Behörde.</translation>
     </message>
@@ -14714,6 +14722,10 @@
     <message>
         <source>Limits from: %1. The flight manual and the authority decide.</source>
         <translation>Grenzen aus: %1. Es entscheiden das Flughandbuch und die Behörde.</translation>
+    </message>
+    <message>
+        <source>Square: the empty aeroplane, E. Discs: the loadings by their number. Triangles: the extremes. F is the farthest forward, A the farthest aft.</source>
+        <translation>Quadrat: das leere Flugzeug, E. Scheiben: die Beladungen nach ihrer Nummer. Dreiecke: die Grenzfälle. F ist die vorderste Lage, A die hinterste.</translation>
     </message>
 </context>
 <context>

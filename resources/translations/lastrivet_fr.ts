@@ -5159,7 +5159,7 @@
     </message>
     <message>
         <source>B paid help</source>
-        <translation>B aide rémunérée</translation>
+        <translation>B aide payée</translation>
     </message>
     <message>
         <source>By the builder&apos;s own figures; the authority decides</source>
@@ -5175,7 +5175,7 @@
     </message>
     <message>
         <source>C builder, assembly</source>
-        <translation>C constructeur, assemblage</translation>
+        <translation>C constr., assemblage</translation>
     </message>
     <message>
         <source>Closings</source>
@@ -5187,7 +5187,7 @@
     </message>
     <message>
         <source>D builder, fabrication</source>
-        <translation>D constructeur, fabrication</translation>
+        <translation>D constr., fabrication</translation>
     </message>
     <message>
         <source>Document</source>
@@ -5327,11 +5327,11 @@
     </message>
     <message>
         <source>Tick of the builder</source>
-        <translation>Coche du constructeur</translation>
+        <translation>Coche du constr.</translation>
     </message>
     <message>
         <source>Tick of the maker</source>
-        <translation>Coche du fabricant</translation>
+        <translation>Coche du fabr.</translation>
     </message>
     <message>
         <source>Ticks of the builder: {0}, of the maker: {1}; the builder does not have more.</source>
@@ -6320,6 +6320,14 @@
     <message>
         <source>{0}.{1}</source>
         <translation>{0},{1}</translation>
+    </message>
+    <message>
+        <source>There is no weighing to count on: each sum is of nothing but what the loading itself names, and an empty weight among it is an estimate.</source>
+        <translation>Aucune pesée ne sert de base : chaque somme ne contient que ce que le chargement nomme lui-même, et une masse à vide qui y figure est une estimation.</translation>
+    </message>
+    <message>
+        <source>{0}: {1} {2} at {3} {4}</source>
+        <translation>{0} : {1} {2} à {3} {4}</translation>
     </message>
 </context>
 <context>
@@ -13404,10 +13412,6 @@
         <translation>Réclamation</translation>
     </message>
     <message>
-        <source>Enter as an expense</source>
-        <translation>Inscrire comme dépense</translation>
-    </message>
-    <message>
         <source>Waits for this line</source>
         <translation>Attend cette ligne</translation>
     </message>
@@ -13493,6 +13497,14 @@
     <message>
         <source>%1: entered as an expense</source>
         <translation>%1 : inscrit comme dépense</translation>
+    </message>
+    <message>
+        <source>Shipment as an expense</source>
+        <translation>Inscrire la livraison comme dépense</translation>
+    </message>
+    <message>
+        <source>Choose a shipment first.</source>
+        <translation>Choisir d’abord une livraison.</translation>
     </message>
 </context>
 <context>
@@ -14700,10 +14712,6 @@
         <translation>Les extrêmes sont cherchés dès qu’il y a une pesée et un chargement. Tant que rien n’est pesé, un chargement vaut pour lui-même.</translation>
     </message>
     <message>
-        <source>Square: the empty aeroplane. Discs: the loadings by their number. Triangles: the extremes. E, F and A name them.</source>
-        <translation>Carré : l’avion à vide. Disques : les chargements selon leur numéro. Triangles : les extrêmes. E, F et A les désignent.</translation>
-    </message>
-    <message>
         <source>The flight manual and the authority decide on limits.</source>
         <translation>Le manuel de vol et l’autorité décident des limites.</translation>
     </message>
@@ -14714,6 +14722,10 @@
     <message>
         <source>Limits from: %1. The flight manual and the authority decide.</source>
         <translation>Limites tirées de : %1. Le manuel de vol et l’autorité décident.</translation>
+    </message>
+    <message>
+        <source>Square: the empty aeroplane, E. Discs: the loadings by their number. Triangles: the extremes. F is the farthest forward, A the farthest aft.</source>
+        <translation>Carré : l’avion à vide, E. Disques : les chargements selon leur numéro. Triangles : les extrêmes. F est le plus avant, A le plus arrière.</translation>
     </message>
 </context>
 <context>
