@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -22,9 +23,13 @@ template <class Value> struct Range {
 /// The four points of drawn values, of which there is at least one.
 inline Range<double> rangeOf(std::vector<double> values)
 {
-    std::sort(values.begin(), values.end());
+    auto begin = values.begin();
     const auto at = [&](double share) {
-        return values[std::min(values.size() - 1, std::size_t(share * double(values.size())))];
+        const auto place = std::min(values.size() - 1, std::size_t(share * double(values.size())));
+        // What is below the point before stays there.
+        std::nth_element(begin, values.begin() + std::ptrdiff_t(place), values.end());
+        begin = values.begin() + std::ptrdiff_t(place);
+        return *begin;
     };
     return {at(0.1), at(0.5), at(0.8), at(0.9)};
 }
