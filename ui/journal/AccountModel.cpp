@@ -39,19 +39,21 @@ AccountModel::AccountModel(QObject *parent)
 {
 }
 
-void AccountModel::show(const std::vector<journal::RecordAccount> &records)
+void AccountModel::show(const Records &records, std::vector<JournalChange> changes)
 {
     beginResetModel();
     m_rows.clear();
-    m_records = int(records.size());
-    for (std::size_t i = 0; i < std::min(records.size(), mostRecords); ++i)
-        add(records[i]);
-    if (records.size() > mostRecords)
-        m_rows.push_back({false,
-                          nothing,
-                          {},
-                          tr("and %n records more; a printed journal names them", nullptr,
-                             int(records.size() - mostRecords))});
+    m_records = int(changes.size());
+    const std::size_t others = changes.size() - std::min(changes.size(), mostRecords);
+    changes.erase(changes.end() - std::ptrdiff_t(others), changes.end());
+    for (const journal::RecordAccount &account : journal::accountOf(records, changes))
+        add(account);
+    if (others > 0)
+        m_rows.push_back(
+            {false,
+             nothing,
+             {},
+             tr("and %n records more; a printed journal names them", nullptr, int(others))});
     endResetModel();
 }
 

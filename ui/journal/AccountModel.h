@@ -23,7 +23,8 @@ public:
 
     explicit AccountModel(QObject *parent = nullptr);
 
-    void show(const std::vector<journal::RecordAccount> &records);
+    /// Names the first few hundred records and counts the others.
+    void show(const Records &records, std::vector<JournalChange> changes);
     /// The record of a row or of the one that it belongs to; of none when it is not there any more.
     RecordRef recordAt(int row) const;
     int recordCount() const { return m_records; }

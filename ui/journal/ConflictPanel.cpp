@@ -18,6 +18,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -150,16 +152,17 @@ void ConflictPanel::showSides()
 
 void ConflictPanel::showLeftOut(std::int64_t seq)
 {
-    std::vector<journal::RecordAccount> account;
+    std::vector<JournalChange> changes;
     try {
         if (seq > 0)
-            account = journal::accountOf(*m_session.records(), m_session.project().changesOf(seq));
+            changes = m_session.project().changesOf(seq);
     } catch (const Fault &fault) {
         m_session.complain(inWords(Message{fault.what(), {}}));
     }
-    m_leftOut->show(account);
-    m_leftOutHead->setVisible(!account.empty());
-    m_leftOutList->setVisible(!account.empty());
+    for (QWidget *part :
+         {static_cast<QWidget *>(m_leftOutHead), static_cast<QWidget *>(m_leftOutList)})
+        part->setVisible(!changes.empty());
+    m_leftOut->show(*m_session.records(), std::move(changes));
 }
 
 void ConflictPanel::showButtons()

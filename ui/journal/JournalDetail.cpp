@@ -20,6 +20,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -91,7 +92,7 @@ void JournalDetail::show(const JournalEntry *entry)
     if (entry)
         fill(*entry);
     else
-        m_account->show({});
+        m_account->show(*m_session.records(), {});
 }
 
 void JournalDetail::fill(const JournalEntry &entry)
@@ -119,14 +120,12 @@ void JournalDetail::fill(const JournalEntry &entry)
                 tr("in the copy that wrote it %1").arg(inGroups(toQt(entry.origin_hash)));
     m_hash->setText(hash);
     try {
-        auto account = journal::accountOf(*m_session.records(),
-                                          m_session.project().changesOf(entry.seq));
-        std::ranges::stable_partition(account, [this](const journal::RecordAccount &each) {
-            return each.record == m_about;
-        });
-        m_account->show(account);
+        auto changes = m_session.project().changesOf(entry.seq);
+        std::ranges::stable_partition(
+            changes, [this](const JournalChange &each) { return each.record == m_about; });
+        m_account->show(*m_session.records(), std::move(changes));
     } catch (const Fault &fault) {
-        m_account->show({});
+        m_account->show(*m_session.records(), {});
         m_session.complain(inWords(Message{fault.what(), {}}));
     }
     m_list->scrollToTop();

@@ -64,6 +64,20 @@ struct Window {
 
 } // namespace
 
+TEST_CASE("Of a change that touches many records the first are named and the others counted")
+{
+    Window window;
+    REQUIRE(window.session->change(QStringLiteral("Parts brought in"), [&](Edit &edit) {
+        for (int i = 0; i < 230; ++i)
+            edit.put(Component{.parent_id = window.workshop.bay, .name = "Bracket"});
+    }));
+    window.page->list().setCurrentIndex(window.model().index(1, 0));
+    const auto lines = window.account();
+    CHECK(window.page->detail().account().recordCount() == 230);
+    CHECK(lines.filter(QStringLiteral("Bracket")).size() >= 200);
+    CHECK(lines.last() == QStringLiteral("and 30 records more; a printed journal names them"));
+}
+
 TEST_CASE("The journal is listed by day, the latest change first and its fields beside it")
 {
     Window window;
