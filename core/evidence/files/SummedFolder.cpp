@@ -123,11 +123,18 @@ void SummedFolder::finish()
                                    fs::perms::others_exec, error);
     if (std::rename(m_filling.c_str(), m_place.c_str()) != 0)
         fail(std::generic_category().message(errno));
-    m_filling.clear();
     told([&] {
-        settleFolder(parentOf(m_place));
+        try {
+            settleFolder(parentOf(m_place));
+        } catch (const FileFault &) {
+            // Taken back, so that it goes with this object: what is told of a fault is true then.
+            if (std::rename(m_place.c_str(), m_filling.c_str()) != 0)
+                m_filling = m_place;
+            throw;
+        }
         return 0;
     });
+    m_filling.clear();
 }
 
 } // namespace lastrivet::evidence
