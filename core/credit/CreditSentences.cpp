@@ -44,7 +44,7 @@ Message byTicks(const TwoColumns &columns)
 /// How the account stands by the country's way of counting.
 Message outcome(const Account &account)
 {
-    if (!account.shareText())
+    if (!account.shareHundredths())
         return {"No task that applies is entered yet.", {}};
     return account.two_columns ? byTicks(*account.two_columns) : byTenths(account);
 }
@@ -53,7 +53,7 @@ Message outcome(const Account &account)
 
 std::vector<Message> verdict(const Account &account)
 {
-    if (!account.shareText())
+    if (!account.shareHundredths())
         return {outcome(account)};
     std::vector<Message> sentences{outcome(account)};
     if (account.two_columns)

@@ -27,6 +27,8 @@ NOT_SAID = ("core/storage/", "core/answers/", "core/profiles/", "core/base/", "c
 SAID = {"core/profiles/ProfileDraft.cpp", "core/profiles/ProfileReader.cpp",
         "core/profiles/StrictJson.cpp",
         "core/verify/OpeningCheck.cpp"}
+# Templates that say something.
+HEADERS_TOO = ("core/project/Edit.h",)
 MACHINE = re.compile(r"\bfmt::|static_assert|QStringLiteral|QLatin1String|QLatin1Char|#include")
 THROWN = re.compile(r"\bthrow \w+\(\s*$")
 
@@ -63,7 +65,7 @@ def is_sentence(text):
 
 
 def core_patterns(root):
-    for file in sorted((root / "core").rglob("*.cpp")):
+    for file in sorted((root / "core").rglob("*.cpp")) + [root / header for header in HEADERS_TOO]:
         name = file.relative_to(root).as_posix()
         if name.startswith(NOT_SAID) and name not in SAID:
             continue

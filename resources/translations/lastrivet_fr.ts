@@ -6329,6 +6329,10 @@
         <source>{0}: {1} {2} at {3} {4}</source>
         <translation>{0} : {1} {2} à {3} {4}</translation>
     </message>
+    <message>
+        <source>What was to be changed is not there any more.</source>
+        <translation>Ce qui devait être modifié n’est plus là.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -18,8 +18,6 @@
 
 #include <QComboBox>
 #include <QCoreApplication>
-#include <QEvent>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -103,8 +101,7 @@ QWidget *MajorPortionView::buildTable()
         label->setWordWrap(true);
     m_rules->setForegroundRole(QPalette::PlaceholderText);
     m_table->setModel(m_model);
-    m_table->setWideColumn(CreditModel::Task);
-    m_table->viewport()->installEventFilter(this);
+    m_table->setWideColumn(CreditModel::Task, leastTask);
     auto *empty = new EmptyPlace(
         tr("Here stands, task by task, what the maker, paid help and the builder did, in tenths. "
            "Begin with the usual tasks of the aircraft's class, then bring them into line with the "
@@ -240,30 +237,8 @@ void MajorPortionView::updateWords()
     for (const int column : {CreditModel::BuilderTick, CreditModel::MakerTick})
         m_table->setColumnHidden(column, !account.two_columns);
     m_table->fitColumns(widestOther);
-    giveTasksRoom();
     for (QWidget *widget : std::initializer_list<QWidget *>{m_own, m_add, m_class, m_suggest})
         widget->setEnabled(!m_session.isReadOnly());
-}
-
-/// Tasks get what the other columns leave; what has no room then can be scrolled to.
-void MajorPortionView::giveTasksRoom()
-{
-    int others = 0;
-    for (int column = 0; column < m_model->columnCount(); ++column)
-        others += column == CreditModel::Task ? 0 : m_table->columnWidth(column);
-    const bool isRoom = m_table->viewport()->width() - others >= leastTask;
-    QHeaderView *header = m_table->horizontalHeader();
-    header->setSectionResizeMode(CreditModel::Task,
-                                 isRoom ? QHeaderView::Stretch : QHeaderView::Interactive);
-    if (!isRoom)
-        header->resizeSection(CreditModel::Task, leastTask);
-}
-
-bool MajorPortionView::eventFilter(QObject *watched, QEvent *event)
-{
-    if (event->type() == QEvent::Resize && watched == m_table->viewport())
-        giveTasksRoom();
-    return CertificatePlace::eventFilter(watched, event);
 }
 
 bool MajorPortionView::showRecord(RecordRef record)

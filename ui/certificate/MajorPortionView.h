@@ -32,9 +32,6 @@ public:
     TaskPanel &panel() const { return *m_panel; }
     QString verdict() const;
 
-protected:
-    bool eventFilter(QObject *watched, QEvent *event) override;
-
 private:
     void build();
     QWidget *buildTable();
@@ -45,7 +42,6 @@ private:
     void showCurrent();
     void goOn();
     void updateWords();
-    void giveTasksRoom();
 
     Session &m_session;
     PictureLoader *m_loader;

@@ -62,10 +62,10 @@ QWidget *PapersView::buildList()
 {
     m_headline->setWordWrap(true);
     m_table->setModel(m_model);
-    m_table->setWideColumn(PaperModel::Title);
-    // Both stand in the panel of the chosen document, too.
     constexpr int leastTitle = 160;
-    m_table->setSparable({PaperModel::Scans, PaperModel::Number}, leastTitle);
+    m_table->setWideColumn(PaperModel::Title, leastTitle);
+    // Both stand in the panel of the chosen document, too.
+    m_table->setSparable({PaperModel::Scans, PaperModel::Number});
     m_table->fitColumns();
     m_own->setPlaceholderText(tr("A document that is on no list"));
     m_own->setAccessibleName(m_own->placeholderText());
@@ -93,9 +93,8 @@ void PapersView::addOwn()
         return;
     }
     if (m_model->rowOf(toStd(title)) < 0 &&
-        !m_session.change(tr("Document “%1” added").arg(title), [&](Edit &edit) {
-            acts::addPaper(edit, toStd(title));
-        }))
+        !m_session.change(tr("Document “%1” added").arg(title),
+                          [&](Edit &edit) { acts::addPaper(edit, toStd(title)); }))
         return;
     m_own->clear();
     m_table->selectRow(m_model->rowOf(toStd(title)));

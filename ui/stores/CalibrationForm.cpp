@@ -56,8 +56,10 @@ bool CalibrationForm::perform()
         return false;
     }
     const Tool *tool = m_session.records()->findLive(m_tool);
-    if (!tool)
-        return true;
+    if (!tool) {
+        hint(inWords(Message{"What was to be changed is not there any more.", {}}));
+        return false;
+    }
     const QString name = toQt(tool->name);
     const auto paper = m_certificate->takeIn();
     if (!paper)

@@ -176,8 +176,10 @@ bool UseForm::perform()
     if (!use)
         return false;
     const MaterialLot *lot = m_session.records()->findLive(m_lot);
-    if (!lot)
-        return true;
+    if (!lot) {
+        hint(inWords(Message{"What was to be changed is not there any more.", {}}));
+        return false;
+    }
     const QString name = toQt(lot->name);
     return m_session.change(tr("%1: used").arg(name), [&](Edit &edit) { edit.put(*use); });
 }

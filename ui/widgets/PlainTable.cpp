@@ -29,16 +29,16 @@ PlainTable::PlainTable(const QString &name, QWidget *parent)
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
 }
 
-void PlainTable::setWideColumn(int column)
+void PlainTable::setWideColumn(int column, int least)
 {
     m_wideColumn = column;
+    m_leastWide = least;
     horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
 }
 
-void PlainTable::setSparable(std::vector<int> columns, int least)
+void PlainTable::setSparable(std::vector<int> columns)
 {
     m_sparable = std::move(columns);
-    m_leastWide = least;
 }
 
 void PlainTable::fitColumns(int widest)
@@ -69,6 +69,13 @@ void PlainTable::makeRoom()
         room += isHidden ? m_widths[std::size_t(column)] : 0;
         setColumnHidden(column, isHidden);
     }
+    if (m_wideColumn < 0)
+        return;
+    const bool isRoom = room >= m_leastWide;
+    horizontalHeader()->setSectionResizeMode(m_wideColumn, isRoom ? QHeaderView::Stretch
+                                                                  : QHeaderView::Interactive);
+    if (!isRoom)
+        setColumnWidth(m_wideColumn, m_leastWide);
 }
 
 void PlainTable::resizeEvent(QResizeEvent *event)

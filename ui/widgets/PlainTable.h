@@ -15,10 +15,11 @@ class PlainTable final : public QTableView {
 public:
     explicit PlainTable(const QString &name, QWidget *parent = nullptr);
 
-    /// The column that takes what the others leave.
-    void setWideColumn(int column);
-    /// These columns go, the first of them first, where the wide one would get less than `least`.
-    void setSparable(std::vector<int> columns, int least);
+    /// The column that takes what the others leave; where that is less than `least` it takes so
+    /// much, and one scrolls sideways.
+    void setWideColumn(int column, int least = 0);
+    /// These columns go, the first of them first, where the wide one would get less than its least.
+    void setSparable(std::vector<int> columns);
     /// Gives every other column the width of its content, up to `widest`.
     void fitColumns(int widest = 220);
     int currentRow() const { return currentIndex().row(); }
@@ -34,8 +35,8 @@ private:
     void makeRoom();
 
     int m_wideColumn = -1;
-    std::vector<int> m_sparable;
     int m_leastWide = 0;
+    std::vector<int> m_sparable;
     /// As `fitColumns` found them; also of those that are hidden.
     std::vector<int> m_widths;
 };
