@@ -11,7 +11,7 @@ namespace lastrivet::forecast {
 /// What may have been done between the day of the forecast and a later one, in minutes.
 struct ConePoint {
     Moment day;
-    Range<std::int64_t> minutes;
+    Range<std::int64_t> minutes{};
 };
 
 /// How the hours may grow from the day of the forecast until most of its futures are over: at most

@@ -13,7 +13,7 @@ namespace lastrivet::forecast {
 
 struct AssemblyForecast {
     Id<Component> assembly;
-    Range<std::int64_t> minutes_to_go;
+    Range<std::int64_t> minutes_to_go{};
     /// How much of the spread of the whole it carries; all of them add up to 1.
     double share_of_spread = 0;
 };
@@ -23,7 +23,7 @@ struct Forecast {
     std::uint64_t seed = 0;
     WorkLeft work_left;
     /// Of all who work.
-    Range<std::int64_t> minutes_to_go;
+    Range<std::int64_t> minutes_to_go{};
     /// Days; none while the pace is not known, or with such a pace it never ends.
     std::optional<Range<Moment>> finish;
     /// True when the log is too short to tell a pace, and none was given.

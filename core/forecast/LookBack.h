@@ -14,12 +14,12 @@ struct Look {
     std::int64_t steps_left = 0;
     std::int64_t minutes_so_far = 0;
     /// Of all that was left.
-    Range<std::int64_t> minutes_to_go;
+    Range<std::int64_t> minutes_to_go{};
     std::optional<Range<Moment>> finish;
     /// How many steps that were left then are done by now; what was said of them and of the squawks
     /// fixed since, and what these took after that day, rework included.
     std::int64_t steps_since = 0;
-    Range<std::int64_t> said;
+    Range<std::int64_t> said{};
     std::int64_t came = 0;
 };
 

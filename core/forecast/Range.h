@@ -10,12 +10,12 @@
 
 namespace lastrivet::forecast {
 
-/// Four points of a distribution.
+/// Four points of a distribution; `Value` need have no default.
 template <class Value> struct Range {
-    Value p10{};
-    Value p50{};
-    Value p80{};
-    Value p90{};
+    Value p10;
+    Value p50;
+    Value p80;
+    Value p90;
 
     friend bool operator==(const Range &, const Range &) = default;
 };

@@ -75,7 +75,8 @@ bool withdraw(Decided &decided, const ConflictRow &conflict, Moment now)
     if (!rows.isThere() || on >= rows.main->size())
         return false;
     (*rows.main)[on] = now.text();
-    (*rows.main)[columnOf(table, "withdrawn_why")] = std::string("Taken back in another copy.");
+    (*rows.main)[columnOf(table, "withdrawn_why")].emplace<std::string>(
+        "Taken back in another copy.");
     rows.putInto(decided.state.records);
     return true;
 }
@@ -111,11 +112,11 @@ Result<Decided, Message> decide(const MergeState &before, std::int64_t id,
                 return byHand;
             Replay replay(before);
             if (!replay.play(*leftOut))
-                return Message{"It still does not fit: {0}", {replay.state().conflicts.at(id).reason}};
+                return Message{"It still does not fit: {0}",
+                               {replay.state().conflicts.at(id).reason}};
             decided = {replay.state(), replay.touched()};
-        } else if (conflict.kind == ConflictKind::Existence
-                       ? !withdraw(decided, conflict, now)
-                       : !takeValue(decided, conflict)) {
+        } else if (conflict.kind == ConflictKind::Existence ? !withdraw(decided, conflict, now)
+                                                            : !takeValue(decided, conflict)) {
             return byHand;
         }
     }

@@ -59,8 +59,8 @@ std::optional<double> numberOf(const std::string &text)
     if (const auto length = inches(text))
         return length;
     double value = 0;
-    const auto read = std::from_chars(text.data(), text.data() + text.size(), value,
-                                      std::chars_format::fixed);
+    const auto read =
+        std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
     const bool isWhole = read.ec == std::errc{} && read.ptr == text.data() + text.size();
     return isWhole && value > -1e9 && value < 1e9 ? std::optional(value) : std::nullopt;
 }
@@ -95,9 +95,10 @@ Result<double, Message> inTableUnits(std::string_view text, Quantity quantity, U
         return *number;
     if (written.empty())
         return *number / inUnits(1, quantity, system);
-    const auto unit = std::find_if(units.begin(), units.end(), [&](const Unit &known) {
-        return known.sign == written && known.quantity == quantity;
-    });
+    const auto unit =
+        std::find_if(units.begin(), units.end(), [&, sign = written](const Unit &known) {
+            return known.sign == sign && known.quantity == quantity;
+        });
     if (unit == units.end())
         return notOne(text, quantity);
     return *number * unit->factor;
