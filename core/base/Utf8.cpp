@@ -3,6 +3,8 @@
 #include "core/base/Utf8.h"
 
 #include <algorithm>
+#include <cstdint>
+#include <cstring>
 
 namespace lastrivet {
 
@@ -31,11 +33,24 @@ std::optional<Sequence> sequenceOf(Byte lead)
     return std::nullopt;
 }
 
+/// How many bytes at the beginning are surely ASCII, looked at in eights.
+std::size_t plainBytes(std::string_view text)
+{
+    constexpr std::uint64_t highBits = 0x8080808080808080;
+    std::size_t count = 0;
+    for (std::uint64_t eight = 0; count + sizeof eight <= text.size(); count += sizeof eight) {
+        std::memcpy(&eight, text.data() + count, sizeof eight);
+        if (eight & highBits)
+            break;
+    }
+    return count;
+}
+
 } // namespace
 
 std::optional<std::size_t> firstNotUtf8(std::string_view text)
 {
-    for (std::size_t i = 0; i < text.size();) {
+    for (std::size_t i = plainBytes(text); i < text.size();) {
         const auto sequence = sequenceOf(Byte(text[i]));
         if (!sequence || text.size() - i <= sequence->followers)
             return i;

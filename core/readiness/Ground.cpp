@@ -8,14 +8,6 @@ namespace lastrivet::readiness {
 
 namespace {
 
-template <class Key, class List>
-const List &listOr(const std::unordered_map<Key, List> &lists, Key key)
-{
-    static const List none;
-    const auto found = lists.find(key);
-    return found == lists.end() ? none : found->second;
-}
-
 /// Files every live record that names a live part, with its step.
 template <class Record>
 void fileByStep(const Ground &ground, const Table<Record> &table, ByPlace<OfStep<Record>> &filed)
@@ -76,7 +68,6 @@ void Ground::fileClosings()
             ground.reach = tree.subtrees(closing.encloses);
         else if (tree.size() > 0)
             ground.reach = {tree.everything()};
-        m_closingIndex.emplace(closing.id.value(), closings.size());
         closings.push_back(std::move(ground));
     }
 }
@@ -126,7 +117,7 @@ void Ground::fileSessions()
         if (!isLive(session))
             continue;
         if (session.step_id)
-            m_sessionsOn[session.step_id.value()].push_back(&session);
+            m_sessionsOn.add(session.step_id, &session);
         const auto place = tree.placeOf(session.component_id);
         if (place && session.began)
             sessions.add(
@@ -134,6 +125,7 @@ void Ground::fileSessions()
                 {{&session, records.findLive(session.step_id)}, session.began, endOf(session)});
     }
     sessions.seal(tree.size());
+    m_sessionsOn.seal();
 }
 
 void Ground::fileWork()
@@ -161,8 +153,9 @@ void Ground::fileHoldPoints()
     }
     for (const SignOff &signOff : records.sign_offs) {
         if (isLive(signOff) && signOff.hold_point_id)
-            m_signOffs[signOff.hold_point_id.value()].push_back(&signOff);
+            m_signOffs.add(signOff.hold_point_id, &signOff);
     }
+    m_signOffs.seal();
 }
 
 void Ground::findInner()
@@ -189,18 +182,22 @@ void Ground::findInner()
 
 std::optional<std::size_t> Ground::closingIndex(Id<Closing> id) const
 {
-    const auto found = m_closingIndex.find(id.value());
-    return found == m_closingIndex.end() ? std::nullopt : std::optional(found->second);
+    const auto found = firstNotBelow(closings.size(), id.value(), [this](std::size_t i) {
+        return closings[i].closing->id.value();
+    });
+    if (found == closings.size() || closings[found].closing->id != id)
+        return std::nullopt;
+    return found;
 }
 
-const std::vector<const SignOff *> &Ground::signOffs(Id<HoldPoint> id) const
+std::span<const SignOff *const> Ground::signOffs(Id<HoldPoint> id) const
 {
-    return listOr(m_signOffs, id.value());
+    return m_signOffs.of(id);
 }
 
-const std::vector<const WorkSession *> &Ground::sessionsOn(Id<Step> id) const
+std::span<const WorkSession *const> Ground::sessionsOn(Id<Step> id) const
 {
-    return listOr(m_sessionsOn, id.value());
+    return m_sessionsOn.of(id);
 }
 
 const std::vector<OfStep<Measurement>> &Ground::repeats(const Measurement &measurement) const

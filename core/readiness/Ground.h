@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/readiness/ById.h"
 #include "core/readiness/ByPlace.h"
 #include "core/readiness/PartTree.h"
 #include "core/records/Records.h"
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -54,6 +56,7 @@ public:
 
     const Records &records;
     PartTree tree;
+    /// By rising id.
     std::vector<ClosingGround> closings;
 
     ByPlace<const Step *> steps;
@@ -79,9 +82,9 @@ public:
     /// The position of a live closing in `closings`.
     std::optional<std::size_t> closingIndex(Id<Closing> id) const;
     /// Live sign-offs of a hold point, by id.
-    const std::vector<const SignOff *> &signOffs(Id<HoldPoint> id) const;
+    std::span<const SignOff *const> signOffs(Id<HoldPoint> id) const;
     /// Live sessions on a step.
-    const std::vector<const WorkSession *> &sessionsOn(Id<Step> id) const;
+    std::span<const WorkSession *const> sessionsOn(Id<Step> id) const;
     /// Live measurements of the same thing: one part, one `what`.
     const std::vector<OfStep<Measurement>> &repeats(const Measurement &measurement) const;
     /// True when a live squawk came from the inspection.
@@ -100,9 +103,8 @@ private:
     void fileHoldPoints();
     void findInner();
 
-    std::unordered_map<std::int64_t, std::size_t> m_closingIndex;
-    std::unordered_map<std::int64_t, std::vector<const SignOff *>> m_signOffs;
-    std::unordered_map<std::int64_t, std::vector<const WorkSession *>> m_sessionsOn;
+    ById<HoldPoint, SignOff> m_signOffs;
+    ById<Step, WorkSession> m_sessionsOn;
     std::map<Repeated, std::vector<OfStep<Measurement>>> m_repeats;
     std::unordered_map<std::int64_t, bool> m_hasFindings;
 };

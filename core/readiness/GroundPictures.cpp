@@ -4,6 +4,8 @@
 
 #include "core/records/Description.h"
 
+#include <array>
+
 namespace lastrivet::readiness {
 
 namespace {
@@ -16,28 +18,46 @@ bool showsInside(const Media &media)
            (media.shows.isEmpty() || media.shows.hasOthersThan(outside));
 }
 
+/// How records of a type name the parts that they are about, if they do.
+struct PartFields {
+    const Field *one = nullptr;
+    const Field *several = nullptr;
+};
+
+const PartFields &partFieldsOf(RecordType type)
+{
+    static const auto fields = [] {
+        std::array<PartFields, recordTypeCount> found;
+        for (std::size_t i = 0; i < recordTypeCount; ++i) {
+            const auto &description = describe(RecordType(i));
+            found[i] = {description.find("component_id"), description.find("component_ids")};
+        }
+        return found;
+    }();
+    return fields[std::size_t(type)];
+}
+
 /// The parts that a linked record is about; `none` is told of records that could name a part and
 /// name none.
 template <class Found, class None>
 void forEachPart(const Records &records, RecordRef link, Found found, None none)
 {
-    const auto &description = describe(link.type);
-    const void *record = records.find(link.type, link.id);
-    if (link.type == RecordType::Project || !record || isWithdrawn(description, record))
-        return;
     if (link.type == RecordType::Component)
         return found(Id<Component>{link.id});
-    if (const Field *one = description.find("component_id")) {
-        const Scalar value = one->value(record);
+    const PartFields &fields = partFieldsOf(link.type);
+    if (!fields.one && !fields.several)
+        return;
+    const void *record = records.find(link.type, link.id);
+    if (!record || isWithdrawn(describe(link.type), record))
+        return;
+    if (fields.one) {
+        const Scalar value = fields.one->value(record);
         const auto *id = std::get_if<std::int64_t>(&value);
         return id ? found(Id<Component>{*id}) : none();
     }
-    const Field *several = description.find("component_ids");
-    if (!several)
-        return;
-    const std::size_t count = several->size(record);
+    const std::size_t count = fields.several->size(record);
     for (std::size_t i = 0; i < count; ++i)
-        found(Id<Component>{std::get<std::int64_t>(several->item(record, i))});
+        found(Id<Component>{std::get<std::int64_t>(fields.several->item(record, i))});
     if (count == 0)
         none();
 }
@@ -49,7 +69,7 @@ bool belongsToAircraft(RecordType type)
            type == RecordType::Bulletin;
 }
 
-/// Where the links of a picture or document lead.
+/// Where the links of a picture or document lead: to live closings and parts.
 struct Filing {
     std::vector<std::size_t> closings;
     std::vector<Place> places;

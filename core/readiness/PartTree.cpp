@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/PartTree.h"
 
+#include "core/base/NearSearch.h"
+
 #include <algorithm>
+#include <unordered_map>
 
 namespace lastrivet::readiness {
 
@@ -53,9 +56,10 @@ PartTree::PartTree(const Table<Component> &components)
         m_parts.push_back(visit.part);
         m_parents.push_back(visit.parent);
         m_ends.push_back(open);
-        m_places.emplace(visit.part->id.value(), place);
+        m_places.emplace_back(visit.part->id.value(), place);
         pushChildren(visit.part->id.value(), place);
     }
+    std::sort(m_places.begin(), m_places.end());
     for (Place place = size(); place-- > 0;) {
         m_ends[place] = std::max(m_ends[place], place + 1);
         if (const auto parent = m_parents[place])
@@ -65,8 +69,11 @@ PartTree::PartTree(const Table<Component> &components)
 
 std::optional<Place> PartTree::placeOf(Id<Component> id) const
 {
-    const auto found = m_places.find(id.value());
-    return found == m_places.end() ? std::nullopt : std::optional(found->second);
+    const auto found = firstNotBelow(m_places.size(), id.value(),
+                                     [this](std::size_t i) { return m_places[i].first; });
+    if (found == m_places.size() || m_places[found].first != id.value())
+        return std::nullopt;
+    return m_places[found].second;
 }
 
 std::optional<Place> PartTree::parentOf(Place place) const

@@ -8,7 +8,7 @@
 
 #include <cstdint>
 #include <optional>
-#include <unordered_map>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::readiness {
@@ -43,7 +43,8 @@ private:
     std::vector<const Component *> m_parts;
     std::vector<Place> m_ends;
     std::vector<std::optional<Place>> m_parents;
-    std::unordered_map<std::int64_t, Place> m_places;
+    /// By rising id.
+    std::vector<std::pair<std::int64_t, Place>> m_places;
 };
 
 /// True when one of the rising, disjoint stretches holds the place.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/NearSearch.h"
 #include "core/records/Table.h"
 
 #include <algorithm>
@@ -106,17 +107,14 @@ template <class Record> bool Table<Record>::operator==(const Table &other) const
 
 template <class Record> std::size_t Table<Record>::chunkFor(Id<Record> id) const
 {
-    const auto found = std::partition_point(
-        m_chunks.begin(), m_chunks.end(),
-        [id](const std::shared_ptr<Chunk> &chunk) { return chunk->back().id < id; });
-    return std::size_t(found - m_chunks.begin());
+    return firstNotBelow(m_chunks.size(), id.value(),
+                         [this](std::size_t chunk) { return m_chunks[chunk]->back().id.value(); });
 }
 
 template <class Record> std::size_t Table<Record>::rowFor(const Chunk &chunk, Id<Record> id)
 {
-    const auto found = std::partition_point(chunk.begin(), chunk.end(),
-                                            [id](const Record &record) { return record.id < id; });
-    return std::size_t(found - chunk.begin());
+    return firstNotBelow(chunk.size(), id.value(),
+                         [&chunk](std::size_t row) { return chunk[row].id.value(); });
 }
 
 template <class Record>

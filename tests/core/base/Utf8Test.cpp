@@ -17,6 +17,17 @@ TEST_CASE("The edges of each row of well-formed sequences are well-formed")
         CHECK_FALSE(firstNotUtf8(text));
 }
 
+TEST_CASE("A long text is looked at to its end")
+{
+    for (std::size_t length = 0; length < 40; ++length) {
+        const std::string plain(length, 'r');
+        CHECK_FALSE(firstNotUtf8(plain));
+        CHECK(firstNotUtf8(plain + "\xC2") == length);
+        CHECK(firstNotUtf8(plain + "\xC2" + plain + "ö") == length);
+        CHECK_FALSE(firstNotUtf8(plain + "ö" + plain));
+    }
+}
+
 TEST_CASE("One beyond an edge is not, and its place is told")
 {
     for (const char *text : {"\x80", "\xC0\x80", "\xC1\xBF", "\xC2\x7f", "\xC2\xC0", "\xE0\x9F\xBF",
@@ -24,6 +35,8 @@ TEST_CASE("One beyond an edge is not, and its place is told")
                              "\xF5\x80\x80\x80", "\xFF", "\xC2", "\xE1\x80", "\xF1\x80\x80"}) {
         CHECK(firstNotUtf8(text) == 0u);
         CHECK(firstNotUtf8("ab" + std::string(text)) == 2u);
+        CHECK(firstNotUtf8("Lastrivet" + std::string(text)) == 9u);
+        CHECK(firstNotUtf8(text + std::string("Lastrivet")) == 0u);
     }
 }
 
