@@ -45,7 +45,8 @@ std::string english(const Refusal &refusal);
 
 /// The one door to a project folder: reading is by snapshot, every change goes through `change`.
 ///
-/// Belongs to one thread. Opening and saving throw `Fault`s that say what happened in one sentence.
+/// One thread at a time may use it. Opening and saving throw `Fault`s that say what happened in one
+/// sentence.
 class Project {
 public:
     struct Options {

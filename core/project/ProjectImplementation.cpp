@@ -7,6 +7,7 @@
 #include "core/profiles/ProfileLibrary.h"
 #include "core/project/WorkingEdit.h"
 #include "core/storage/StrayDatabases.h"
+#include "core/storage/WholeReading.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -53,7 +54,7 @@ Project::Implementation::Implementation(const std::filesystem::path &folder,
 void Project::Implementation::load()
 {
     const storage::Reading reading(*m_opening.database);
-    m_records = std::make_shared<const Records>(m_store->reader.readAll());
+    m_records = std::make_shared<const Records>(storage::readWhole(*m_opening.database));
     useProfile(*m_records);
     m_history = {};
     m_newestHash.clear();

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Cell.h"
 
+#include "core/storage/RowQuery.h"
+
 #include <sqlite3.h>
 
 namespace lastrivet::storage {
@@ -19,15 +21,14 @@ std::string_view textOf(const SQLite::Column &column)
     return {text, std::size_t(column.getBytes())};
 }
 
-Scalar momentOf(const SQLite::Column &column)
+Scalar momentOf(std::string_view text)
 {
-    const auto moment = Moment::parse(textOf(column));
+    const auto moment = Moment::parse(text);
     return moment ? Scalar{*moment} : Scalar{};
 }
 
-Scalar flagOf(const SQLite::Column &column)
+Scalar flagOf(std::int64_t number)
 {
-    const auto number = column.getInt64();
     return number == 0 || number == 1 ? Scalar{number == 1} : Scalar{};
 }
 
@@ -83,23 +84,25 @@ void bind(SQLite::Statement &statement, int index, const Cell &cell)
                cell);
 }
 
-Scalar scalarOf(const Field &field, const SQLite::Column &column)
+Scalar scalarOf(const Field &field, const RowQuery &row, int column)
 {
-    const int type = column.getType();
+    const int type = row.type(column);
+    if (type == SQLITE_NULL)
+        return {};
     switch (field.type) {
     case FieldType::Bool:
-        return type == SQLITE_INTEGER ? flagOf(column) : Scalar{};
+        return type == SQLITE_INTEGER ? flagOf(row.number(column)) : Scalar{};
     case FieldType::Real:
-        return type == SQLITE_FLOAT ? Scalar{column.getDouble()} : Scalar{};
+        return type == SQLITE_FLOAT ? Scalar{row.real(column)} : Scalar{};
     case FieldType::Moment:
-        return type == SQLITE_TEXT ? momentOf(column) : Scalar{};
+        return type == SQLITE_TEXT ? momentOf(row.text(column)) : Scalar{};
     case FieldType::Id:
     case FieldType::Ref:
     case FieldType::Refs:
     case FieldType::Int:
-        return type == SQLITE_INTEGER ? Scalar{column.getInt64()} : Scalar{};
+        return type == SQLITE_INTEGER ? Scalar{row.number(column)} : Scalar{};
     default:
-        return type == SQLITE_TEXT ? Scalar{textOf(column)} : Scalar{};
+        return type == SQLITE_TEXT ? Scalar{row.text(column)} : Scalar{};
     }
 }
 
@@ -109,15 +112,13 @@ Scalar scalarOf(const Field &field, const Cell &cell)
     const auto *text = std::get_if<std::string>(&cell);
     switch (field.type) {
     case FieldType::Bool:
-        return number && (*number == 0 || *number == 1) ? Scalar{*number == 1} : Scalar{};
+        return number ? flagOf(*number) : Scalar{};
     case FieldType::Real: {
         const auto *real = std::get_if<double>(&cell);
         return real ? Scalar{*real} : Scalar{};
     }
-    case FieldType::Moment: {
-        const auto moment = text ? Moment::parse(*text) : std::nullopt;
-        return moment ? Scalar{*moment} : Scalar{};
-    }
+    case FieldType::Moment:
+        return text ? momentOf(*text) : Scalar{};
     case FieldType::Id:
     case FieldType::Ref:
     case FieldType::Refs:

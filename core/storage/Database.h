@@ -13,7 +13,7 @@
 namespace lastrivet::storage {
 
 /// A connection to a project's database, with everything switched off that a hostile file could
-/// use and everything on that keeps what was saved.
+/// use and everything on that keeps what was saved. One thread at a time may use it.
 class Database {
 public:
     enum class Access {
@@ -33,6 +33,9 @@ public:
     static Database create(const std::filesystem::path &file);
     void use(Safety safety);
 
+    /// A second connection to the same file, to read only; not for a database in memory.
+    Database another() const;
+
     const SQLite::Database &sql() const { return m_sql; }
     void run(std::string_view statements);
     std::int64_t number(const std::string &query) const;
@@ -48,6 +51,9 @@ private:
     explicit Database(SQLite::Database sql);
 
     SQLite::Database m_sql;
+    /// Empty in memory.
+    std::filesystem::path m_file;
+    Access m_access = Access::ReadWrite;
 };
 
 /// What SQLite's complaint means to a person; throws the fitting `Fault`.

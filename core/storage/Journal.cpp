@@ -2,10 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Journal.h"
 
-#include "core/storage/Schema.h"
-
-#include <SQLiteCpp/Statement.h>
-
 #include <algorithm>
 #include <fmt/format.h>
 #include <openssl/rand.h>
@@ -124,34 +120,6 @@ void bindText(SQLite::Statement &statement, int index, const std::optional<std::
         statement.bind(index);
 }
 
-JournalEntry insert(const SQLite::Database &database, const JournalRow &row)
-{
-    SQLite::Statement statement(
-        database, fmt::format("INSERT INTO \"journal\" (\"seq\",\"change_id\",\"stamp\",\"kind\","
-                              "\"undoes\",\"who\",\"label\",\"schema\",\"changeset\","
-                              "\"origin_hash\",\"previous_hash\",\"hash\") "
-                              "VALUES (?,?,?,?,?,?,?,?,?,?,?,?) RETURNING {}",
-                              entryColumns));
-    statement.bind(1, row.seq);
-    statement.bind(2, row.change_id);
-    statement.bind(3, row.stamp);
-    statement.bind(4, row.kind);
-    bindText(statement, 5, row.undoes);
-    bindText(statement, 6, row.who);
-    statement.bind(7, row.label);
-    statement.bind(8, row.schema);
-    if (row.changeset)
-        bindBlob(statement, 9, *row.changeset);
-    if (row.origin_hash)
-        bindBlob(statement, 10, *row.origin_hash);
-    bindBlob(statement, 11, row.previous_hash);
-    bindBlob(statement, 12, row.hash);
-    statement.executeStep();
-    auto entry = entryAt(statement);
-    statement.executeStep();
-    return entry;
-}
-
 } // namespace
 
 Sha256::Digest hashOf(const JournalRow &row)
@@ -186,10 +154,16 @@ JournalEntry Journal::append(const NewChange &change, std::int64_t now)
     row.undoes = unlessEmpty(change.undoes);
     row.who = unlessEmpty(change.who);
     row.label = change.label;
-    row.schema = schemaOf(m_database);
+    row.schema = schema();
     if (!change.changeset.empty())
         row.changeset = change.changeset;
     return chain(std::move(row));
+}
+
+std::int64_t Journal::schema()
+{
+    const StatementUse row(m_schema, m_database.sql(), "PRAGMA user_version");
+    return row->executeStep() ? row->getColumn(0).getInt64() : 0;
 }
 
 void Journal::carry(const JournalRow &row)
@@ -205,24 +179,56 @@ JournalEntry Journal::chain(JournalRow row)
 {
     row.seq = 1;
     row.previous_hash = Blob(32, 0);
-    SQLite::Statement last(m_database.sql(), R"(SELECT "seq","hash" FROM "journal"
-                                                ORDER BY "seq" DESC LIMIT 1)");
-    if (last.executeStep()) {
-        row.seq = last.getColumn(0).getInt64() + 1;
-        row.previous_hash = blobOf(last.getColumn(1));
+    {
+        const StatementUse last(
+            m_last, m_database.sql(),
+            R"(SELECT "seq","hash" FROM "journal" ORDER BY "seq" DESC LIMIT 1)");
+        if (last->executeStep()) {
+            row.seq = last->getColumn(0).getInt64() + 1;
+            row.previous_hash = blobOf(last->getColumn(1));
+        }
     }
-    last.reset();
     const auto digest = hashOf(row);
     row.hash.assign(digest.begin(), digest.end());
-    return insert(m_database.sql(), row);
+    return insert(row);
+}
+
+JournalEntry Journal::insert(const JournalRow &row)
+{
+    static const auto sql =
+        fmt::format("INSERT INTO \"journal\" (\"seq\",\"change_id\",\"stamp\",\"kind\","
+                    "\"undoes\",\"who\",\"label\",\"schema\",\"changeset\","
+                    "\"origin_hash\",\"previous_hash\",\"hash\") "
+                    "VALUES (?,?,?,?,?,?,?,?,?,?,?,?) RETURNING {}",
+                    entryColumns);
+    const StatementUse statement(m_insert, m_database.sql(), sql);
+    statement->clearBindings();
+    statement->bind(1, row.seq);
+    statement->bind(2, row.change_id);
+    statement->bind(3, row.stamp);
+    statement->bind(4, row.kind);
+    bindText(*statement, 5, row.undoes);
+    bindText(*statement, 6, row.who);
+    statement->bind(7, row.label);
+    statement->bind(8, row.schema);
+    if (row.changeset)
+        bindBlob(*statement, 9, *row.changeset);
+    if (row.origin_hash)
+        bindBlob(*statement, 10, *row.origin_hash);
+    bindBlob(*statement, 11, row.previous_hash);
+    bindBlob(*statement, 12, row.hash);
+    statement->executeStep();
+    auto entry = entryAt(*statement);
+    statement->executeStep();
+    return entry;
 }
 
 std::optional<JournalEntry> Journal::newest() const
 {
-    SQLite::Statement row(
-        m_database.sql(),
-        fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq" DESC LIMIT 1)", entryColumns));
-    return row.executeStep() ? std::optional(entryAt(row)) : std::nullopt;
+    static const auto sql =
+        fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq" DESC LIMIT 1)", entryColumns);
+    const StatementUse row(m_newest, m_database.sql(), sql);
+    return row->executeStep() ? std::optional(entryAt(*row)) : std::nullopt;
 }
 
 std::vector<JournalEntry> Journal::entries() const

@@ -6,6 +6,7 @@
 #include "core/project/JournalEntry.h"
 #include "core/storage/Cell.h"
 #include "core/storage/Database.h"
+#include "core/storage/StatementUse.h"
 
 #include <functional>
 #include <optional>
@@ -59,8 +60,8 @@ public:
 
     /// Adds a row, inside the caller's transaction. `now` in ms since 1970, UTC.
     JournalEntry append(const NewChange &change, std::int64_t now);
-    /// Adds another copy's row as carried: its id, time, person and label stay, and its hash is kept
-    /// beside the new one.
+    /// Adds another copy's row as carried: its id, time, person and label stay, and its hash is
+    /// kept beside the new one.
     void carry(const JournalRow &row);
     std::optional<JournalEntry> newest() const;
     /// Oldest first.
@@ -75,8 +76,14 @@ public:
 private:
     /// Gives the row its place in the chain and its hash.
     JournalEntry chain(JournalRow row);
+    JournalEntry insert(const JournalRow &row);
+    std::int64_t schema();
 
     Database &m_database;
+    mutable KeptStatement m_newest;
+    KeptStatement m_schema;
+    KeptStatement m_last;
+    KeptStatement m_insert;
 };
 
 } // namespace lastrivet::storage

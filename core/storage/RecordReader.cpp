@@ -3,13 +3,28 @@
 #include "core/storage/RecordReader.h"
 
 #include "core/base/Error.h"
-#include "core/storage/StatementUse.h"
 
 #include <fmt/format.h>
+#include <sqlite3.h>
 
 namespace lastrivet::storage {
 
 namespace {
+
+/// One use of a query that is kept: afterwards it is ready for the next one, also when this failed.
+class Asking {
+public:
+    explicit Asking(RowQuery &query)
+        : m_query(query)
+    {
+    }
+    ~Asking() { m_query.reset(); }
+    Asking(const Asking &) = delete;
+    Asking &operator=(const Asking &) = delete;
+
+private:
+    RowQuery &m_query;
+};
 
 [[noreturn]] void refuse(const RecordTable &table, std::string_view column, std::int64_t id)
 {
@@ -17,24 +32,25 @@ namespace {
                                       table.record().name(), id, column));
 }
 
-/// Fills one field from a column. Null leaves the default, which is what null means.
-void fill(const RecordTable &table, const RecordTable::Column &to, void *target,
-          const SQLite::Column &from, std::int64_t id)
+/// Null leaves the default, which is what null means.
+void fillRow(const RecordTable &table, void *target, const RowQuery &row)
 {
-    if (!to.field || from.isNull())
-        return;
-    const Field &field = *to.field;
-    const auto value = scalarOf(field, from);
-    if (isNull(value) || !take(field, target, value))
-        refuse(table, to.name, id);
+    const auto &columns = table.columns();
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const Field *field = columns[i].field;
+        if (!field)
+            continue;
+        const auto value = scalarOf(*field, row, int(i));
+        if (isNull(value) ? row.type(int(i)) != SQLITE_NULL : !take(*field, target, value))
+            refuse(table, columns[i].name, row.number(0));
+    }
 }
 
-void fillRow(const RecordTable &table, void *target, const SQLite::Statement &row)
+/// Fills the record, or what its list or set has in this row.
+void fillFrom(const RecordTable &table, void *record, const RowQuery &row)
 {
-    const auto id = row.getColumn(0).getInt64();
-    const auto &columns = table.columns();
-    for (std::size_t i = 0; i < columns.size(); ++i)
-        fill(table, columns[i], target, row.getColumn(int(i)), id);
+    const Field *list = table.collection();
+    fillRow(table, list && list->addRow ? list->addRow(record) : record, row);
 }
 
 std::string select(const RecordTable &table)
@@ -46,29 +62,35 @@ std::string select(const RecordTable &table)
 
 RecordReader::RecordReader(const SQLite::Database &database)
     : m_database(database)
-    , m_statements(recordTables().size())
+    , m_queries(recordTables().size())
 {
 }
 
 Records RecordReader::readAll()
 {
     Records records;
-    for (const auto &table : recordTables()) {
+    for (std::size_t i = 0; i < recordTypeCount; ++i)
+        read(records, RecordType(i));
+    records.profile_copy = readProfile();
+    return records;
+}
+
+void RecordReader::read(Records &records, RecordType type)
+{
+    for (const auto &table : tablesOf(type)) {
         if (table.collection())
             readCollection(records, table);
         else
             readTable(records, table);
     }
-    records.profile_copy = readProfile();
-    return records;
 }
 
 void RecordReader::readTable(Records &records, const RecordTable &table)
 {
-    SQLite::Statement rows(m_database, select(table) + R"( ORDER BY "id")");
+    RowQuery rows(m_database, select(table) + R"( ORDER BY "id")");
     std::int64_t id = 0;
-    while (rows.executeStep()) {
-        id = rows.getColumn(0).getInt64();
+    while (rows.next()) {
+        id = rows.number(0);
         if (id < 1 || id > largestId)
             refuse(table, "id", id);
         fillRow(table,
@@ -82,25 +104,18 @@ void RecordReader::readTable(Records &records, const RecordTable &table)
 
 void RecordReader::readCollection(Records &records, const RecordTable &table)
 {
-    SQLite::Statement rows(m_database,
-                           fmt::format("{} ORDER BY {}", select(table), table.keyList()));
+    RowQuery rows(m_database, fmt::format("{} ORDER BY {}", select(table), table.keyList()));
     std::int64_t owner = 0;
     void *record = nullptr;
-    while (rows.executeStep()) {
-        const auto id = rows.getColumn(0).getInt64();
+    while (rows.next()) {
+        const auto id = rows.number(0);
         if (!record || id != owner)
             record = records.table(table.type()).editAny(id);
         if (!record)
             refuse(table, table.collection()->name, id);
         owner = id;
-        readItems(table, rows, record);
+        fillFrom(table, record, rows);
     }
-}
-
-void RecordReader::readItems(const RecordTable &table, SQLite::Statement &rows, void *record)
-{
-    const Field *list = table.collection();
-    fillRow(table, list && list->addRow ? list->addRow(record) : record, rows);
 }
 
 void RecordReader::readAgain(Records &records, RecordRef ref)
@@ -108,12 +123,12 @@ void RecordReader::readAgain(Records &records, RecordRef ref)
     const auto &description = describe(ref.type);
     const auto record = description.make();
     for (const auto &table : tablesOf(ref.type)) {
-        auto &rows = statementFor(table);
-        const StatementUse use(rows);
+        auto &rows = queryFor(table);
+        const Asking asking(rows);
         rows.bind(1, ref.id);
         bool found = false;
-        for (; rows.executeStep(); found = true)
-            readItems(table, rows, record.get());
+        for (; rows.next(); found = true)
+            fillFrom(table, record.get(), rows);
         if (!table.collection() && !found) {
             if (ref.type != RecordType::Project)
                 records.table(ref.type).erase(ref.id);
@@ -125,18 +140,20 @@ void RecordReader::readAgain(Records &records, RecordRef ref)
 
 std::string RecordReader::readProfile()
 {
-    SQLite::Statement row(m_database, R"(SELECT "content" FROM "profile_copy")");
-    return row.executeStep() ? row.getColumn(0).getString() : std::string();
+    if (!m_profile)
+        m_profile.emplace(m_database, R"(SELECT "content" FROM "profile_copy")");
+    const Asking asking(*m_profile);
+    return m_profile->next() ? std::string(m_profile->text(0)) : std::string();
 }
 
-SQLite::Statement &RecordReader::statementFor(const RecordTable &table)
+RowQuery &RecordReader::queryFor(const RecordTable &table)
 {
-    auto &statement = m_statements[std::size_t(&table - recordTables().data())];
-    if (!statement) {
-        statement.emplace(m_database, fmt::format(R"({} WHERE "{}"=? ORDER BY {})", select(table),
-                                                  table.columns().front().name, table.keyList()));
+    auto &query = m_queries[std::size_t(&table - recordTables().data())];
+    if (!query) {
+        query.emplace(m_database, fmt::format(R"({} WHERE "{}"=? ORDER BY {})", select(table),
+                                              table.columns().front().name, table.keyList()));
     }
-    return *statement;
+    return *query;
 }
 
 } // namespace lastrivet::storage

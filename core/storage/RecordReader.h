@@ -4,9 +4,9 @@
 
 #include "core/records/Records.h"
 #include "core/storage/RecordTable.h"
+#include "core/storage/RowQuery.h"
 
-#include <SQLiteCpp/Database.h>
-
+#include <optional>
 #include <vector>
 
 namespace lastrivet::storage {
@@ -21,6 +21,8 @@ public:
     explicit RecordReader(const SQLite::Database &database);
 
     Records readAll();
+    /// Reads all records of the type into `records`, which has none of them yet.
+    void read(Records &records, RecordType type);
     /// Makes `records` say about this record what the database says, be it that it is gone.
     void readAgain(Records &records, RecordRef record);
     std::string readProfile();
@@ -28,12 +30,12 @@ public:
 private:
     void readTable(Records &records, const RecordTable &table);
     void readCollection(Records &records, const RecordTable &table);
-    void readItems(const RecordTable &table, SQLite::Statement &rows, void *record);
-    SQLite::Statement &statementFor(const RecordTable &table);
+    RowQuery &queryFor(const RecordTable &table);
 
     const SQLite::Database &m_database;
     /// Reads one record's rows, by place in `recordTables`; made when first wanted.
-    std::vector<std::optional<SQLite::Statement>> m_statements;
+    std::vector<std::optional<RowQuery>> m_queries;
+    std::optional<RowQuery> m_profile;
 };
 
 } // namespace lastrivet::storage

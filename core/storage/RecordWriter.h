@@ -3,10 +3,8 @@
 #pragma once
 
 #include "core/storage/RecordTable.h"
+#include "core/storage/StatementUse.h"
 
-#include <SQLiteCpp/Database.h>
-
-#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -24,9 +22,9 @@ public:
 
 private:
     struct Statements {
-        std::optional<SQLite::Statement> insert;
-        std::optional<SQLite::Statement> update;
-        std::optional<SQLite::Statement> erase;
+        KeptStatement insert;
+        KeptStatement update;
+        KeptStatement erase;
     };
 
     void writeRows(const RecordTable &table, const std::vector<Row> &before,

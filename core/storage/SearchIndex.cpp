@@ -4,7 +4,6 @@
 
 #include "core/records/Description.h"
 #include "core/records/RecordPointer.h"
-#include "core/storage/StatementUse.h"
 
 #include <algorithm>
 #include <array>
@@ -143,23 +142,20 @@ void SearchIndex::put(RecordRef ref, const void *record)
 {
     if (ref.type == RecordType::Project)
         return;
-    if (!m_erase) {
-        m_erase.emplace(m_database.sql(), R"(DELETE FROM "search" WHERE rowid=?)");
-        m_insert.emplace(m_database.sql(),
-                         R"(INSERT INTO "search" (rowid,"title","body") VALUES (?,?,?))");
-    }
     {
-        const StatementUse use(*m_erase);
-        m_erase->bind(1, rowNumber(ref));
-        m_erase->exec();
+        const StatementUse erase(m_erase, m_database.sql(),
+                                 R"(DELETE FROM "search" WHERE rowid=?)");
+        erase->bind(1, rowNumber(ref));
+        erase->exec();
     }
     if (!record)
         return;
-    const StatementUse use(*m_insert);
-    m_insert->bind(1, rowNumber(ref));
-    m_insert->bind(2, titleOf(ref.type, record));
-    m_insert->bind(3, wordsOf(ref.type, record));
-    m_insert->exec();
+    const StatementUse insert(m_insert, m_database.sql(),
+                              R"(INSERT INTO "search" (rowid,"title","body") VALUES (?,?,?))");
+    insert->bind(1, rowNumber(ref));
+    insert->bind(2, titleOf(ref.type, record));
+    insert->bind(3, wordsOf(ref.type, record));
+    insert->exec();
 }
 
 void SearchIndex::rebuild(const Records &records)

@@ -5,10 +5,8 @@
 #include "core/project/SearchHit.h"
 #include "core/records/Records.h"
 #include "core/storage/Database.h"
+#include "core/storage/StatementUse.h"
 
-#include <SQLiteCpp/Statement.h>
-
-#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -38,8 +36,8 @@ private:
     std::vector<SearchHit> at(std::span<const RecordRef> records) const;
 
     Database &m_database;
-    std::optional<SQLite::Statement> m_erase;
-    std::optional<SQLite::Statement> m_insert;
+    KeptStatement m_erase;
+    KeptStatement m_insert;
 };
 
 /// The record's title, name, or first words.

@@ -4,7 +4,13 @@
 
 #include <SQLiteCpp/Statement.h>
 
+#include <optional>
+#include <string>
+
 namespace lastrivet::storage {
+
+/// A statement that is prepared at its first use and kept for the next ones.
+using KeptStatement = std::optional<SQLite::Statement>;
 
 /// One use of a statement that is kept: afterwards it is ready for the next one, also when this one
 /// failed, as on a full disk.
@@ -14,9 +20,15 @@ public:
         : m_statement(statement)
     {
     }
+    StatementUse(KeptStatement &kept, const SQLite::Database &database, const std::string &sql)
+        : StatementUse(kept ? *kept : kept.emplace(database, sql))
+    {
+    }
     ~StatementUse() { m_statement.tryReset(); }
     StatementUse(const StatementUse &) = delete;
     StatementUse &operator=(const StatementUse &) = delete;
+    SQLite::Statement &operator*() const { return m_statement; }
+    SQLite::Statement *operator->() const { return &m_statement; }
 
 private:
     SQLite::Statement &m_statement;
