@@ -4,6 +4,7 @@
 #include "ui/shell/Executor.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/PersonalSettings.h"
+#include "ui/shell/ProjectOpening.h"
 #include "ui/shell/Speech.h"
 #include "ui/shell/Theme.h"
 #include "ui/widgets/Density.h"
@@ -14,6 +15,7 @@
 #include <QSettings>
 
 #include <memory>
+#include <optional>
 
 namespace {
 
@@ -38,7 +40,8 @@ public:
     {
     }
 
-    void show(const QString &folder)
+    /// `opening` may be null: then the start page is shown.
+    void show(ui::ProjectOpening *opening)
     {
         const ui::PersonalSettings chosen(m_settings);
         m_speech.speak(chosen.language());
@@ -46,8 +49,8 @@ public:
         m_window = std::make_unique<ui::MainWindow>(
             ui::MainWindow::Surroundings{m_settings, m_executor, m_theme, m_clock});
         m_window->setDemo(demoFolder());
-        if (!folder.isEmpty())
-            m_window->openFolder(folder);
+        if (opening)
+            m_window->open(*opening);
         QObject::connect(
             m_window.get(), &ui::MainWindow::renewalWanted, m_window.get(), [this] { renew(); },
             Qt::QueuedConnection);
@@ -63,7 +66,10 @@ private:
         QGuiApplication::setQuitOnLastWindowClosed(false);
         old->close();
         old->deleteLater();
-        show(folder);
+        std::optional<ui::ProjectOpening> opening;
+        if (!folder.isEmpty())
+            opening.emplace(folder, m_settings, m_clock);
+        show(opening ? &*opening : nullptr);
         QGuiApplication::setQuitOnLastWindowClosed(true);
     }
 
@@ -90,11 +96,14 @@ int main(int argc, char *argv[])
     parser.process(application);
 
     const SystemClock clock;
-    ui::Theme theme(application);
     QSettings settings = ui::settingsOfUser();
+    // Before anything else, so that the project is read while the window is built.
+    std::optional<ui::ProjectOpening> opening;
+    if (const QStringList arguments = parser.positionalArguments(); !arguments.isEmpty())
+        opening.emplace(arguments.front(), settings, clock);
+    ui::Theme theme(application);
     ui::ThreadExecutor executor;
     Desk desk(settings, executor, theme, clock);
-    const QStringList arguments = parser.positionalArguments();
-    desk.show(arguments.isEmpty() ? QString() : arguments.front());
+    desk.show(opening ? &*opening : nullptr);
     return QApplication::exec();
 }

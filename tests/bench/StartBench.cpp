@@ -10,6 +10,7 @@
 #include "ui/shell/Executor.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/PersonalSettings.h"
+#include "ui/shell/ProjectOpening.h"
 #include "ui/shell/Theme.h"
 
 #include <QApplication>
@@ -85,11 +86,12 @@ int main(int argc, char *argv[])
     const test::TemporaryFolder place;
     const SystemClock clock;
     QSettings settings(ui::pathText(place / "settings.ini"), QSettings::IniFormat);
+    ui::ProjectOpening opening(arguments.at(1), settings, clock);
     ui::Theme theme(application);
     ui::ThreadExecutor executor;
     ui::MainWindow window({settings, executor, theme, clock});
     window.resize(1280, 720);
-    if (!window.openFolder(arguments.at(1)))
+    if (!window.open(opening))
         return 1;
     window.show();
     window.repaint();

@@ -15,6 +15,7 @@
 #include "ui/shell/NoticeBars.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/Preferences.h"
+#include "ui/shell/ProjectOpening.h"
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/ShortcutSheet.h"
 #include "ui/shell/StartPage.h"
@@ -23,7 +24,6 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileDialog>
-#include <QFileInfo>
 #include <QFocusEvent>
 #include <QPointer>
 #include <QPushButton>
@@ -133,25 +133,25 @@ void MainWindow::closeEvent(QCloseEvent *event)
 
 bool MainWindow::openFolder(const QString &folder)
 {
-    // One project, by whatever way somebody goes to it; a file manager names the database in it.
-    const QFileInfo named(folder);
-    const QFileInfo info(named.isFile() ? named.absolutePath() : folder);
-    const QString place = info.exists() ? info.canonicalFilePath() : info.absoluteFilePath();
-    if (m_view && place == m_folder)
+    if (m_view && ProjectOpening::placeOf(folder) == m_folder)
         return true;
-    const PersonalSettings settings(m_surroundings.settings);
+    ProjectOpening opening(folder, m_surroundings.settings, m_surroundings.clock);
+    return open(opening);
+}
+
+bool MainWindow::open(ProjectOpening &opening)
+{
     std::unique_ptr<Session> session;
     try {
-        session = std::make_unique<Session>(
-            Project::open(toPath(place), {&m_surroundings.clock, toStd(settings.who(place))}),
-            m_surroundings.executor, m_surroundings.theme);
+        session = std::make_unique<Session>(opening.project(), m_surroundings.executor,
+                                            m_surroundings.theme);
     } catch (const Fault &fault) {
         complain(inWords({fault.what(), {}}));
         return false;
     }
     closeProject();
-    m_folder = place;
-    m_recent.add(place, toQt(session->records()->project.name));
+    m_folder = opening.place();
+    m_recent.add(m_folder, toQt(session->records()->project.name));
     showProject(std::move(session));
     return true;
 }

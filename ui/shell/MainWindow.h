@@ -26,6 +26,7 @@ class BackupForm;
 class BenchView;
 class Finder;
 class PrintForm;
+class ProjectOpening;
 class ProjectView;
 class RestoreForm;
 class Session;
@@ -50,6 +51,8 @@ public:
 
     /// Opens a project folder; false when it cannot be, which the start page says.
     bool openFolder(const QString &folder);
+    /// Opens the project that is on its way; false as for `openFolder`.
+    bool open(ProjectOpening &opening);
     void closeProject();
     /// Null while no project is open.
     ProjectView *view() const { return m_view; }
