@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/RecordPointer.h"
 
-#include <fmt/format.h>
+#include "core/base/Id.h"
 
 #include <algorithm>
 #include <charconv>
+#include <fmt/format.h>
 
 namespace lastrivet {
 
@@ -16,9 +17,8 @@ constexpr std::string_view scheme = "lastrivet:";
 std::string inLowerCase(std::string_view text)
 {
     std::string lower(text);
-    std::transform(lower.begin(), lower.end(), lower.begin(), [](char c) {
-        return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
-    });
+    std::transform(lower.begin(), lower.end(), lower.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
     return lower;
 }
 
@@ -26,7 +26,7 @@ std::optional<std::int64_t> readId(std::string_view digits)
 {
     std::int64_t id = 0;
     const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), id);
-    if (error != std::errc{} || end != digits.data() + digits.size() || id < 1)
+    if (error != std::errc{} || end != digits.data() + digits.size() || id < 1 || id > largestId)
         return std::nullopt;
     return id;
 }
