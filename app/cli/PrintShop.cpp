@@ -3,6 +3,9 @@
 #include "app/cli/PrintShop.h"
 
 #include "app/cli/PlainText.h"
+#include "ui/print/Language.h"
+
+#include <CLI/CLI.hpp>
 
 #include <QGuiApplication>
 
@@ -30,6 +33,28 @@ PrintShop::PrintShop()
 }
 
 PrintShop::~PrintShop() = default;
+
+void addPaper(CLI::App &verb, PaperOptions &options)
+{
+    std::vector<std::string> codes;
+    for (const print::Language &language : print::languages())
+        codes.push_back(language.code.toStdString());
+    verb.add_option("--paper", options.paper, "A4 or Letter")
+        ->transform(CLI::IsMember({"A4", "Letter"}, CLI::ignore_case))
+        ->type_name("SIZE");
+    verb.add_option("--language", options.language, "The language of the paper: en, de or fr")
+        ->transform(CLI::IsMember(codes, CLI::ignore_case))
+        ->type_name("CODE");
+}
+
+print::Choices choicesOf(const PaperOptions &options)
+{
+    print::Choices choices;
+    choices.paper = options.paper == "Letter" ? print::Paper::Letter : print::Paper::A4;
+    if (const auto *language = print::languageOfCode(QString::fromStdString(options.language)))
+        choices.wording = print::wordingIn(*language);
+    return choices;
+}
 
 PrintCopies::PrintCopies(const Project &project)
     : m_records(project.records())

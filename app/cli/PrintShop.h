@@ -7,11 +7,17 @@
 #include "core/evidence/PictureCache.h"
 #include "core/packet/Photo.h"
 #include "core/project/Project.h"
+#include "ui/print/Document.h"
 
 #include <memory>
 #include <optional>
+#include <string>
 
 class QGuiApplication;
+
+namespace CLI {
+class App;
+}
 
 namespace lastrivet::cli {
 
@@ -28,6 +34,16 @@ private:
     int m_count = 1;
     std::unique_ptr<QGuiApplication> m_application;
 };
+
+/// What every verb that prints can be told about the paper.
+struct PaperOptions {
+    std::string paper = "A4";
+    std::string language = "en";
+};
+
+void addPaper(CLI::App &verb, PaperOptions &options);
+/// Within the shop, whose fonts and texts it needs.
+print::Choices choicesOf(const PaperOptions &options);
 
 /// The copies of photographs for print: in the project, or for the time of the run elsewhere, when
 /// the folder cannot be written.

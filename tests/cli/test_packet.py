@@ -46,6 +46,23 @@ class Packet(TerminalTest):
         told = subprocess.run(["pdfinfo", self.pdf], capture_output=True, text=True, check=True)
         self.assertIn("612 x 792 pts", told.stdout)
 
+    def test_paper_is_named_in_any_case(self):
+        self.ask("packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf, "--paper",
+                 "letter", "--language", "DE")
+        told = subprocess.run(["pdfinfo", self.pdf], capture_output=True, text=True, check=True)
+        self.assertIn("612 x 792 pts", told.stdout)
+
+    def test_speaks_the_language_that_is_asked_for(self):
+        for code, words in (("de", "Haltepunkt"), ("fr", "Point d’arrêt"), ("en", "Hold point")):
+            self.ask("packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf,
+                     "--language", code)
+            text = self.text()
+            self.assertIn(words.lower(), text.lower())
+            self.assertIn("Left wing, lower skin", text)
+            self.pdf.unlink()
+        self.refused(2, "packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf,
+                     "--language", "xx", says="--language")
+
     def test_a_place_that_cannot_be_written_is_an_error(self):
         self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--to",
                      self.folder / "no/such/folder.pdf", says="no/such/folder.pdf")

@@ -40,9 +40,14 @@ QString Wording::text(std::string_view pattern, const std::vector<std::string> &
 QString Wording::date(Moment moment) const
 {
     const QDate day = QDate(1970, 1, 1).addDays(moment.day().time_since_epoch().count());
-    QString text = m_locale.toString(day, QStringLiteral("d MMM yyyy"));
-    // A month with a dot in front of a year reads as the end of a sentence.
-    text.remove(QLatin1Char('.'));
+    QString month = m_locale.toString(day, QStringLiteral("MMM"));
+    // With a dot in front of a year it reads as the end of a sentence.
+    month.remove(QLatin1Char('.'));
+    const bool isOrdinal = m_locale.language() == QLocale::German;
+    QString text = QStringLiteral("%1%2 %3 %4")
+                       .arg(day.day())
+                       .arg(isOrdinal ? QStringLiteral(".") : QString(), month)
+                       .arg(day.year());
     if (moment.hasTime()) {
         const QTime time(moment.minuteOfDay() / 60, moment.minuteOfDay() % 60);
         text += QLatin1Char(' ') + time.toString(QStringLiteral("HH:mm"));

@@ -23,7 +23,7 @@ struct Options : VerbOptions {
     std::string from;
     std::string until;
     std::string by = "date";
-    std::string paper = "A4";
+    PaperOptions paper;
     std::string who;
     bool withoutPhotos = false;
     bool json = false;
@@ -38,8 +38,8 @@ packet::LogbookChoice choiceOf(const Options &options)
     if (!options.until.empty())
         choice.until = momentOf(options.until, "--until");
     if (choice.from && choice.until && after(*choice.from, *choice.until))
-        throw WrongUsage(fmt::format("--until: {} lies before --from, {}.", options.until,
-                                     options.from));
+        throw WrongUsage(
+            fmt::format("--until: {} lies before --from, {}.", options.until, options.from));
     choice.has_photos = !options.withoutPhotos;
     return choice;
 }
@@ -58,13 +58,11 @@ print::Printed printTo(const Options &options, Project &project, const packet::L
 {
     const PrintShop shop;
     const PrintCopies copies(project);
-    print::Choices choices;
-    choices.paper = options.paper == "Letter" ? print::Paper::Letter : print::Paper::A4;
     const std::string hash = project.notePrinted("Builder's log");
     return *print::printLogbook(
         log, {hash, project.now()},
-        [&copies](const packet::Photo &photo) { return copies.copyOf(photo); }, choices,
-        options.to);
+        [&copies](const packet::Photo &photo) { return copies.copyOf(photo); },
+        choicesOf(options.paper), options.to);
 }
 
 void tell(const Options &options, const packet::Logbook &log, const print::Printed &printed,
@@ -113,9 +111,7 @@ void declareLogbook(CLI::App &program, Action &chosen)
     verb.add_option("--by", options->by, "Chapters by date or by component")
         ->check(CLI::IsMember({"date", "component"}))
         ->type_name("WHAT");
-    verb.add_option("--paper", options->paper, "A4 or Letter")
-        ->check(CLI::IsMember({"A4", "Letter"}, CLI::ignore_case))
-        ->type_name("SIZE");
+    addPaper(verb, options->paper);
     verb.add_flag("--without-photos", options->withoutPhotos, "Leaves the photographs out");
     addWho(verb, options->who);
     addJsonFlag(verb, options->json);

@@ -23,7 +23,7 @@ struct Options : VerbOptions {
     std::string to;
     std::string folder;
     bool small = false;
-    std::string paper = "A4";
+    PaperOptions paper;
     std::string who;
     bool json = false;
 };
@@ -61,10 +61,9 @@ print::PacketMade makeIn(const Options &options, Project &project, const IdSet<C
     const Snapshot records = project.records();
     print::PacketOrder order{.packet = packetOf(project, closings),
                              .imprint = {{}, project.now()},
-                             .choices = {},
+                             .choices = choicesOf(options.paper),
                              .form = formOf(options),
                              .place = placeOf(options)};
-    order.choices.paper = options.paper == "Letter" ? print::Paper::Letter : print::Paper::A4;
     order.imprint.journal_hash = project.notePrinted(labelFor(closings, *records));
     return *print::makePacket(
         order, *records, project.folder(),
@@ -98,8 +97,8 @@ void writeNames(JsonWriter &json, std::string_view key, const std::vector<std::s
     json.endArray();
 }
 
-void tellJson(const Options &options, const IdSet<Closing> &closings,
-              const print::PacketMade &made, std::ostream &out)
+void tellJson(const Options &options, const IdSet<Closing> &closings, const print::PacketMade &made,
+              std::ostream &out)
 {
     JsonWriter json(out, JsonWriter::Layout::Indented);
     json.beginObject();
@@ -149,15 +148,13 @@ void declarePacket(CLI::App &program, Action &chosen)
         ->type_name("ID");
     CLI::App &place = *verb.add_option_group("Place");
     place.add_option("--to", options->to, "The PDF to write")->type_name("FILE.pdf");
-    CLI::Option &folder = *place.add_option(
-        "--folder", options->folder,
-        "A new folder for the PDF, the photographs in full size, and SHA256SUMS");
+    CLI::Option &folder =
+        *place.add_option("--folder", options->folder,
+                          "A new folder for the PDF, the photographs in full size, and SHA256SUMS");
     folder.type_name("DIR");
     place.require_option(1);
     verb.add_flag("--small", options->small, "A PDF under 15 MB, to send")->excludes(&folder);
-    verb.add_option("--paper", options->paper, "A4 or Letter")
-        ->check(CLI::IsMember({"A4", "Letter"}, CLI::ignore_case))
-        ->type_name("SIZE");
+    addPaper(verb, options->paper);
     addWho(verb, options->who);
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen, [options](Terminal &terminal) { return make(*options, terminal); });

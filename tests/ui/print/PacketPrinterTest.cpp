@@ -316,6 +316,6 @@ TEST_CASE("A language of its own writes dates and sentences")
     });
     const QString text = PrintedFolder::text(folder.print(wingPacket(), choices));
     CHECK(text.contains(QLatin1String("Seite 2 von")));
-    CHECK(text.contains(QString::fromUtf8("14 März 2026")));
+    CHECK(text.contains(QString::fromUtf8("14. März 2026")));
     CHECK(text.contains(QLatin1String("6,5")));
 }

@@ -23,6 +23,19 @@ TEST_CASE("Numbers are written as the paper's language does, in whichever countr
     QLocale::setDefault(before);
 }
 
+TEST_CASE("A day is written as the paper's language writes it")
+{
+    const auto day = [](QLocale::Language language, std::string_view moment) {
+        return print::wordingIn(print::languageFor(language))
+            .date(*Moment::parse(moment))
+            .toStdString();
+    };
+    CHECK(day(QLocale::English, "2027-07-13") == "13 Jul 2027");
+    CHECK(day(QLocale::German, "2027-07-13") == "13. Juli 2027");
+    CHECK(day(QLocale::German, "2026-02-06T09:05") == "6. Feb 2026 09:05");
+    CHECK(day(QLocale::French, "2027-07-13") == "13 juil 2027");
+}
+
 TEST_CASE("A time to wait is printed in days as soon as it has two of them")
 {
     const print::Wording words;
