@@ -4,6 +4,7 @@
 
 #include "core/base/Id.h"
 #include "core/base/Trimmed.h"
+#include "core/stores/Currency.h"
 
 #include <algorithm>
 #include <array>
@@ -65,7 +66,7 @@ bool take(std::string_view &text, std::string_view sign)
     return true;
 }
 
-/// Takes the currency off the text; `usual` where it names none.
+/// Takes the currency off the text; `usual` where it names none. Three letters may be no currency.
 std::string takeCurrency(std::string_view &text, std::string_view usual)
 {
     constexpr std::size_t length = 3;
@@ -197,6 +198,8 @@ Result<Money, Message> readMoney(std::string_view text, std::string_view usual)
     auto figures = figuresIn(plain, decimals);
     if (!figures)
         return Message{"“{0}” is no amount; write it like 12.50.", {written}};
+    if (!isCurrency(currency) && currency != upper(trimmed(usual)))
+        return Message{"“{0}”: {1} is the code of no currency.", {written, currency}};
     if (currency.empty())
         return Message{"“{0}” names no currency; write it behind, in three letters.", {written}};
     if (figures->decimals.size() > std::size_t(decimals))

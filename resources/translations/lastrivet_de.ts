@@ -6333,6 +6333,10 @@
         <source>What was to be changed is not there any more.</source>
         <translation>Was geändert werden sollte, ist nicht mehr da.</translation>
     </message>
+    <message>
+        <source>“{0}”: {1} is the code of no currency.</source>
+        <translation>„{0}“: {1} ist das Kürzel keiner Währung.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

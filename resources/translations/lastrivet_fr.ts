@@ -6333,6 +6333,10 @@
         <source>What was to be changed is not there any more.</source>
         <translation>Ce qui devait être modifié n’est plus là.</translation>
     </message>
+    <message>
+        <source>“{0}”: {1} is the code of no currency.</source>
+        <translation>« {0} » : {1} n’est le code d’aucune monnaie.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
