@@ -6,6 +6,7 @@
 #include "core/readiness/Names.h"
 
 #include <algorithm>
+#include <array>
 
 namespace lastrivet::readiness {
 
@@ -13,46 +14,71 @@ namespace {
 
 /// What a rule says: `{0}` is the record's name.
 struct Wording {
+    Rule rule;
     std::string_view sentence;
     std::string_view cleared;
 };
 
+constexpr std::size_t ruleCount = Words<Rule>::list.size();
+
 /// In the order of `Rule`.
-constexpr Wording wordings[] = {
-    {"{0}: cure time not on record", "enter its cure time, from the lot's data sheet"},
-    {"{0}: still curing", "wait until the cure time has passed"},
-    {"{0}: used after its lot expired", "replace it, or record who accepts it and on what basis"},
-    {"{0}: the test sample failed", "replace it, or record who accepts it and on what basis"},
-    {"{0}: not fitted", "fit it and record the day"},
-    {"{0} is filed on a larger part and may lie inside",
+constexpr std::array<Wording, ruleCount> wordings{{
+    {Rule::CureTimeUnknown, "{0}: cure time not on record",
+     "enter its cure time, from the lot's data sheet"},
+    {Rule::CuringMaterial, "{0}: still curing", "wait until the cure time has passed"},
+    {Rule::ExpiredMaterial, "{0}: used after its lot expired",
+     "replace it, or record who accepts it and on what basis"},
+    {Rule::FailedSample, "{0}: the test sample failed",
+     "replace it, or record who accepts it and on what basis"},
+    {Rule::FastenerNotFitted, "{0}: not fitted", "fit it and record the day"},
+    {Rule::FiledAbove, "{0} is filed on a larger part and may lie inside",
      "say where it is, or that it is not inside"},
-    {"{0} was closed with gaps", "have the inspector accept it late, or open it again"},
-    {"{0}, a box inside, is still open", "close that one first"},
-    {"{0}: finger-tight, fitted but not torqued", "torque it and record the value"},
-    {"{0}: not measured", "measure it and record the value"},
-    {"{0}: the last measurement is outside its limits",
+    {Rule::InnerClosedEarly, "{0} was closed with gaps",
+     "have the inspector accept it late, or open it again"},
+    {Rule::InnerClosingOpen, "{0}, a box inside, is still open", "close that one first"},
+    {Rule::LooseFastener, "{0}: finger-tight, fitted but not torqued",
+     "torque it and record the value"},
+    {Rule::MeasurementMissing, "{0}: not measured", "measure it and record the value"},
+    {Rule::MeasurementOutOfLimits, "{0}: the last measurement is outside its limits",
      "correct it and measure again, or record who accepts it and on what basis"},
-    {"{0}: parts are missing or damaged", "record what has been received"},
-    {"{0}: not complied with", "comply and record it, or record that it does not apply"},
-    {"{0}: open", "correct it and have it verified, or have it accepted"},
-    {"{0}: work was recorded after the signature",
+    {Rule::MissingPart, "{0}: parts are missing or damaged", "record what has been received"},
+    {Rule::OpenBulletin, "{0}: not complied with",
+     "comply and record it, or record that it does not apply"},
+    {Rule::OpenSquawk, "{0}: open", "correct it and have it verified, or have it accepted"},
+    {Rule::OutdatedSignOff, "{0}: work was recorded after the signature",
      "have it signed again, or say of each session whether it changed what was inspected"},
-    {"{0}: rejected, but built", "undo it and record the day, or have it decided anew"},
-    {"{0} is signed, but the signed sheet is not on record", "photograph the signed sheet"},
-    {"The newest photograph is older than the last work inside", "photograph it as it is now"},
-    {"Nothing is on record about the inside: no step, no session, no photograph",
+    {Rule::RejectedDeviationBuilt, "{0}: rejected, but built",
+     "undo it and record the day, or have it decided anew"},
+    {Rule::SignatureWithoutSheet, "{0} is signed, but the signed sheet is not on record",
+     "photograph the signed sheet"},
+    {Rule::StalePhotos, "The newest photograph is older than the last work inside",
+     "photograph it as it is now"},
+    {Rule::ThinRecord, "Nothing is on record about the inside: no step, no session, no photograph",
      "record what was done, however roughly"},
-    {"Too few photographs of the inside", "photograph the open structure"},
-    {"{0}: the torque is outside its limits",
+    {Rule::TooFewPhotos, "Too few photographs of the inside", "photograph the open structure"},
+    {Rule::TorqueOutOfLimits, "{0}: the torque is outside its limits",
      "torque it again, or record who accepts it and on what basis"},
-    {"{0}: the tool was not in calibration", "check it with a calibrated tool"},
-    {"{0}: not decided", "record the decision and its basis"},
-    {"{0}: not done", "do it, or drop it"},
-    {"{0}: not locked", "lock it and record the day"},
-    {"{0}: torqued but not sealed with torque paint", "mark it and record the day"},
-    {"{0} is not signed", "have it signed"},
-    {"{0}: not ticked", "look, and tick it or say that it does not apply"},
-};
+    {Rule::UncalibratedTool, "{0}: the tool was not in calibration",
+     "check it with a calibrated tool"},
+    {Rule::UndecidedDeviation, "{0}: not decided", "record the decision and its basis"},
+    {Rule::UndoneStep, "{0}: not done", "do it, or drop it"},
+    {Rule::UnlockedFastener, "{0}: not locked", "lock it and record the day"},
+    {Rule::UnmarkedFastener, "{0}: torqued but not sealed with torque paint",
+     "mark it and record the day"},
+    {Rule::UnsignedHoldPoint, "{0} is not signed", "have it signed"},
+    {Rule::UntickedCheck, "{0}: not ticked", "look, and tick it or say that it does not apply"},
+}};
+
+/// A rule without a line, or with that of another, would be explained in wrong words.
+constexpr bool isInOrder()
+{
+    for (std::size_t i = 0; i < wordings.size(); ++i) {
+        if (wordings[i].rule != Rule(i) || wordings[i].sentence.empty())
+            return false;
+    }
+    return true;
+}
+static_assert(isInOrder());
 
 Message about(std::string_view pattern, const Blocker &blocker, const Records &records)
 {

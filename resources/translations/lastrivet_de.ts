@@ -16763,20 +16763,6 @@
     </message>
 </context>
 <context>
-    <name>lastrivet::ui::RecordsPage</name>
-    <message numerus="yes">
-        <source>%n on record</source>
-        <translation>
-            <numerusform>%n verzeichnet</numerusform>
-            <numerusform>%n verzeichnet</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1: none on record. They can be brought in from a file with File, Import.</source>
-        <translation>%1: nichts verzeichnet. Sie lassen sich mit Datei, Übernehmen aus einer Datei holen.</translation>
-    </message>
-</context>
-<context>
     <name>lastrivet::ui::RepairOptions</name>
     <message>
         <source>a way to repair it</source>

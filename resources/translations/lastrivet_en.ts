@@ -885,16 +885,6 @@
     </message>
 </context>
 <context>
-    <name>lastrivet::ui::RecordsPage</name>
-    <message numerus="yes">
-        <source>%n on record</source>
-        <translation>
-            <numerusform>%n on record</numerusform>
-            <numerusform>%n on record</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>lastrivet::ui::RestoreForm</name>
     <message numerus="yes">
         <source>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</source>

@@ -16763,20 +16763,6 @@
     </message>
 </context>
 <context>
-    <name>lastrivet::ui::RecordsPage</name>
-    <message numerus="yes">
-        <source>%n on record</source>
-        <translation>
-            <numerusform>%n inscrit</numerusform>
-            <numerusform>%n inscrits</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1: none on record. They can be brought in from a file with File, Import.</source>
-        <translation>%1 : rien d’inscrit. On peut les prendre d’un fichier avec Fichier, Importer.</translation>
-    </message>
-</context>
-<context>
     <name>lastrivet::ui::RepairOptions</name>
     <message>
         <source>a way to repair it</source>

@@ -21,6 +21,8 @@ RULES = [
     part_rules.curing_material, part_rules.cure_time_unknown, part_rules.uncalibrated_tool,
     evidence_rules.stale_photos, evidence_rules.unticked_check, evidence_rules.thin_record,
 ]
+# Judged beside those, since they need the profile or other closings.
+RULES_OF_THEIR_OWN = ["too-few-photos", "inner-closing-open", "inner-closed-early"]
 
 
 class Verdict:

@@ -9,7 +9,6 @@
 #include "ui/journal/JournalPage.h"
 #include "ui/parts/PartsPage.h"
 #include "ui/photos/PhotosPage.h"
-#include "ui/shell/RecordsPage.h"
 #include "ui/squawks/SquawksPage.h"
 #include "ui/stores/StoresPage.h"
 #include "ui/today/TodayPage.h"
@@ -17,7 +16,9 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -26,12 +27,6 @@ namespace {
 template <class AnyPage> Page *make(Session &session, QWidget *parent)
 {
     return new AnyPage(session, parent);
-}
-
-/// A page that lists records of some types without more.
-template <RecordType... types> Page *makeRecords(Session &session, QWidget *parent)
-{
-    return new RecordsPage(session, {types...}, parent);
 }
 
 } // namespace
@@ -50,8 +45,7 @@ QChar PageDescription::key() const
 
 std::span<const PageDescription> pageList()
 {
-    using enum RecordType;
-    static const std::array<PageDescription, 11> list{{
+    static const std::array<PageDescription, pageCount> list{{
         {PageId::Today, QT_TRANSLATE_NOOP("Page", "Today"), QStringLiteral("pages/today"),
          make<TodayPage>},
         {PageId::Parts, QT_TRANSLATE_NOOP("Page", "Parts"), QStringLiteral("pages/parts"),
@@ -68,55 +62,37 @@ std::span<const PageDescription> pageList()
         {PageId::Hours, QT_TRANSLATE_NOOP("Page", "Hours"), QStringLiteral("pages/hours"),
          make<HoursPage>},
         {PageId::Certificate, QT_TRANSLATE_NOOP("Page", "Certificate"),
-         QStringLiteral("pages/certificate"),
-         make<CertificatePage>},
+         QStringLiteral("pages/certificate"), make<CertificatePage>},
         {PageId::Journal, QT_TRANSLATE_NOOP("Page", "Journal"), QStringLiteral("pages/journal"),
          make<JournalPage>},
-        {PageId::Workshop, QT_TRANSLATE_NOOP("Page", "Workshop"),
-         QStringLiteral("pages/workshop"), make<WorkshopPage>},
+        {PageId::Workshop, QT_TRANSLATE_NOOP("Page", "Workshop"), QStringLiteral("pages/workshop"),
+         make<WorkshopPage>},
     }};
     return list;
 }
 
 PageId pageFor(RecordType type)
 {
-    switch (type) {
-    case RecordType::Project:
-    case RecordType::CreditTask:
-    case RecordType::Equipment:
-    case RecordType::Weighing:
-    case RecordType::LoadingCase:
-    case RecordType::Envelope:
-    case RecordType::CertificateDocument:
-    case RecordType::Flight:
-        return PageId::Certificate;
-    case RecordType::Person:
-        return PageId::Hours;
-    case RecordType::WorkSession:
-        return PageId::Log;
-    case RecordType::Closing:
-    case RecordType::HoldPoint:
-    case RecordType::Check:
-    case RecordType::Inspection:
-    case RecordType::SignOff:
-        return PageId::Closings;
-    case RecordType::Squawk:
-        return PageId::Squawks;
-    case RecordType::Media:
-        return PageId::Photos;
-    case RecordType::Tool:
-    case RecordType::PartLine:
-    case RecordType::MaterialLot:
-    case RecordType::MaterialUse:
-    case RecordType::Expense:
-        return PageId::Stores;
-    case RecordType::Component:
-    case RecordType::Step:
-    case RecordType::Deviation:
-    case RecordType::Bulletin:
-    case RecordType::Fastener:
-    case RecordType::Measurement:
-        return PageId::Parts;
+    using enum RecordType;
+    struct Shown {
+        PageId page;
+        std::vector<RecordType> types;
+    };
+    static const std::array shown{
+        Shown{PageId::Parts, {Component, Step, Deviation, Bulletin, Fastener, Measurement}},
+        Shown{PageId::Log, {WorkSession}},
+        Shown{PageId::Squawks, {Squawk}},
+        Shown{PageId::Closings, {Closing, HoldPoint, Check, Inspection, SignOff}},
+        Shown{PageId::Photos, {Media}},
+        Shown{PageId::Stores, {Tool, PartLine, MaterialLot, MaterialUse, Expense}},
+        Shown{PageId::Hours, {Person}},
+        Shown{PageId::Certificate,
+              {Project, CreditTask, Equipment, Weighing, LoadingCase, Envelope, CertificateDocument,
+               Flight}},
+    };
+    for (const Shown &each : shown) {
+        if (std::ranges::find(each.types, type) != each.types.end())
+            return each.page;
     }
     return PageId::Today;
 }

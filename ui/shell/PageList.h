@@ -6,6 +6,7 @@
 
 #include <QString>
 
+#include <cstddef>
 #include <span>
 
 class QWidget;
@@ -31,6 +32,8 @@ enum class PageId {
     Workshop,
 };
 
+inline constexpr std::size_t pageCount = std::size_t(PageId::Workshop) + 1;
+
 /// What the window knows of a page before it is made.
 struct PageDescription {
     PageId id;
@@ -45,7 +48,7 @@ struct PageDescription {
     QChar key() const;
 };
 
-/// Every page, in order; the one place where a page is added.
+/// Every page, in the order of `PageId`.
 std::span<const PageDescription> pageList();
 
 /// The page that shows records of a type.

@@ -83,7 +83,7 @@ private:
     /// Made when it is first asked for.
     SquawkCapture *m_capture = nullptr;
     QPointer<QWidget> m_focusBefore;
-    std::array<Page *, 11> m_pages{};
+    std::array<Page *, pageCount> m_pages{};
     PageId m_current = PageId::Today;
     std::vector<RecordRef> m_visited;
 };

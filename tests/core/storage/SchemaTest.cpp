@@ -147,6 +147,19 @@ TEST_CASE("Schema steps number 1, 2, 3 and so on")
     CHECK(newestSchema() == expected);
 }
 
+TEST_CASE("Every field was added by a step that there is")
+{
+    for (const auto &table : recordTables()) {
+        for (const auto &column : table.columns()) {
+            if (column.field) {
+                INFO(table.name() << "." << column.name);
+                CHECK(column.field->schema >= 1);
+                CHECK(column.field->schema <= newestSchema());
+            }
+        }
+    }
+}
+
 TEST_CASE("A database that goes through the steps one by one equals a new one")
 {
     const SchemaStep steps[] = {

@@ -23,6 +23,8 @@
 #include <QSettings>
 #include <QTest>
 
+#include <set>
+
 #include <catch2/catch.hpp>
 
 namespace lastrivet::ui {
@@ -38,14 +40,35 @@ struct Opened {
 
 } // namespace
 
+TEST_CASE("Every page stands at its place, with a name, a picture and a key of its own")
+{
+    REQUIRE(pageList().size() == pageCount);
+    std::set<QChar> keys;
+    for (std::size_t i = 0; i < pageCount; ++i) {
+        const PageDescription &page = pageList()[i];
+        INFO(i);
+        CHECK(page.id == PageId(i));
+        CHECK_FALSE(page.name().isEmpty());
+        CHECK(QFile::exists(QStringLiteral(":/icons/%1.svg").arg(page.icon)));
+        CHECK(keys.insert(page.key()).second);
+    }
+}
+
+TEST_CASE("Every kind of record has a page that shows it")
+{
+    for (std::size_t i = 0; i < recordTypeCount; ++i) {
+        INFO(word(RecordType(i)));
+        CHECK(pageFor(RecordType(i)) != PageId::Today);
+    }
+}
+
 TEST_CASE("Each page opens by its key")
 {
     Opened opened;
     REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
     test::picture(opened.window, 1280, 720, "window-today");
     for (const PageDescription &page : pageList()) {
-        QTest::keyClick(&opened.window, Qt::Key(page.key().unicode()),
-                        Qt::ControlModifier);
+        QTest::keyClick(&opened.window, Qt::Key(page.key().unicode()), Qt::ControlModifier);
         CHECK(opened.window.view()->current() == page.id);
     }
 }
@@ -138,8 +161,7 @@ TEST_CASE("A project is one, by whatever way it is opened, and is listed by its 
     const RecentProjects recent(opened.settings);
     REQUIRE(recent.folders().size() == 1);
     const QString listed = recent.folders().front();
-    CHECK(recent.name(listed) ==
-          toQt(opened.window.view()->session().records()->project.name));
+    CHECK(recent.name(listed) == toQt(opened.window.view()->session().records()->project.name));
     RecentProjects(opened.settings).add(other, QStringLiteral("Wing & tail"));
     CHECK(recent.folders().size() == 1);
     CHECK(recent.label(other) == QStringLiteral("Wing && tail"));
