@@ -100,15 +100,6 @@ std::vector<Paper> papers(const Records &records, const Profile &profile, Moment
     return all;
 }
 
-std::vector<Paper> missingPapers(const Records &records, const Profile &profile, Moment asOf)
-{
-    auto missing = papers(records, profile, asOf);
-    std::erase_if(missing, [](const Paper &paper) {
-        return paper.need != Need::Required || paper.state == PaperState::Here;
-    });
-    return missing;
-}
-
 Message inWords(const Paper &paper, const Records &records)
 {
     const CertificateDocument *document = records.find(paper.record);

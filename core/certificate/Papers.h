@@ -41,9 +41,6 @@ struct Paper {
 /// `asOf`. Of several records of one document the latest received counts, else the latest.
 std::vector<Paper> papers(const Records &records, const Profile &profile, Moment asOf);
 
-/// Required documents that are not here, in the same order.
-std::vector<Paper> missingPapers(const Records &records, const Profile &profile, Moment asOf);
-
 /// "not here", "asked for on 3 Mar 2026", "here since …", "expired after …": the state with its
 /// day.
 Message inWords(const Paper &paper, const Records &records);

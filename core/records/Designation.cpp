@@ -96,9 +96,4 @@ std::string designation(const Records &records, RecordRef record)
     return english(designated(records, record));
 }
 
-std::string sentenceStart(const Records &records, RecordRef record)
-{
-    return english({"{0}", {nestedFirst(designated(records, record))}});
-}
-
 } // namespace lastrivet

@@ -23,7 +23,4 @@ Message designated(const Records &records, RecordRef record);
 /// The same in English.
 std::string designation(const Records &records, RecordRef record);
 
-/// The designation in English, as the first words of a sentence.
-std::string sentenceStart(const Records &records, RecordRef record);
-
 } // namespace lastrivet

@@ -98,19 +98,6 @@ TEST_CASE("A document holds through its last day, and a newer one takes its plac
     CHECK(stateOn("2026-04-10") == PaperState::Expired);
 }
 
-TEST_CASE("Required documents that are not here are what is missing")
-{
-    test::ProjectBuilder project;
-    const auto before = missingPapers(project.records, canada(), on("2026-04-01"));
-    REQUIRE_FALSE(before.empty());
-    for (const auto &paper : before)
-        CHECK(paper.need == Need::Required);
-    auto letter = document("letter_of_intent");
-    letter.received_on = on("2026-02-01");
-    project.add(letter);
-    CHECK(missingPapers(project.records, canada(), on("2026-04-01")).size() == before.size() - 1);
-}
-
 TEST_CASE("Trouble-free hours count from the last flight with a fault")
 {
     test::ProjectBuilder project;
