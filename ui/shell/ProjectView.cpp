@@ -54,6 +54,10 @@ ProjectView::ProjectView(std::unique_ptr<Session> session, QWidget *parent)
 
 ProjectView::~ProjectView()
 {
+    // Left while all of it is whole: a widget that loses the focus as it goes still tells its
+    // owner, of which by then only the QWidget is left.
+    if (QWidget *edited = focusWidget())
+        edited->clearFocus();
     // Pages look at the session until they are gone.
     for (Page *page : m_pages)
         delete page;

@@ -58,6 +58,8 @@ public:
         hold(this, m_line);
         connect(m_line, &QLineEdit::editingFinished, this, [this] { settle(); });
     }
+    // Losing the focus as it goes, the line would call what is no longer there.
+    ~LineEditor() override { m_line->disconnect(this); }
 
     void show(const void *record) override
     {
