@@ -68,7 +68,8 @@ TEST_CASE("Each drawing has exactly the zones of its kind")
     for (const auto kind : kinds) {
         INFO(word(kind));
         std::set<Zone> shapes;
-        for (const auto &shape : AirframeDrawing(kind).shapes())
+        const AirframeDrawing drawing(kind);
+        for (const auto &shape : drawing.shapes())
             shapes.insert(shape.zone);
         for (std::size_t i = 0; i < Words<Zone>::list.size(); ++i) {
             INFO(word(Zone(i)));
