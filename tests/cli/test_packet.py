@@ -53,11 +53,15 @@ class Packet(TerminalTest):
         self.assertIn("612 x 792 pts", told.stdout)
 
     def test_speaks_the_language_that_is_asked_for(self):
-        for code, words in (("de", "Haltepunkt"), ("fr", "Point d’arrêt"), ("en", "Hold point")):
+        # The words that no packet may lose: it is not an approval.
+        for code, point, words in (("de", "Haltepunkt", "keine Zulassung"),
+                                   ("fr", "Point d’arrêt", "pas une approbation"),
+                                   ("en", "Hold point", "not an approval")):
             self.ask("packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf,
                      "--language", code)
             text = self.text()
-            self.assertIn(words.lower(), text.lower())
+            self.assertIn(point.lower(), text.lower())
+            self.assertIn(words, " ".join(text.split()))
             self.assertIn("Left wing, lower skin", text)
             self.pdf.unlink()
         self.refused(2, "packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf,

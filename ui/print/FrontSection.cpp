@@ -40,7 +40,17 @@ QString titlesOf(const Wording &words, const Packet &packet)
 void drawStateOfAll(Pages &pages, const Packet &packet)
 {
     const QRectF &body = pages.body();
-    const double height = points(46);
+    const double left = body.left() + points(54);
+    const double width = body.right() - left - points(8);
+    const std::string_view said =
+        packet.front.to_close.size() == 1
+            ? "State of the records on {0}. This is the builder's record, not an approval."
+            : "Worst of {1} closings on {0}. This is the builder's record, not an approval.";
+    const TextBlock sentence(
+        pages.wording().text(said,
+                             {packet.as_of.text(), std::to_string(packet.front.to_close.size())}),
+        Size::Small, width);
+    const double height = std::max(points(46), points(27) + sentence.height() + points(7));
     const QRectF frame(body.left(), pages.y(), body.width(), height);
     QPainter &painter = pages.painter();
     painter.setPen(QPen(Qt::black, points(1)));
@@ -48,20 +58,11 @@ void drawStateOfAll(Pages &pages, const Packet &packet)
     painter.drawRect(frame);
     drawMark(painter, markOf(packet.state),
              QRectF(frame.left() + points(10), frame.top() + points(8), points(30), points(30)));
-    const double left = frame.left() + points(54);
-    const double width = frame.right() - left - points(8);
     painter.setPen(Qt::black);
     TextBlock(pages.wording().sentence(readiness::stateInWords(packet.state)), Size::Subheading,
               width, true)
         .drawLines(painter, {left, frame.top() + points(6)}, 0, 1);
-    const std::string_view said =
-        packet.front.to_close.size() == 1
-            ? "State of the records on {0}. This is the builder's record, not an approval."
-            : "Worst of {1} closings on {0}. This is the builder's record, not an approval.";
-    TextBlock(pages.wording().text(said, {packet.as_of.text(),
-                                          std::to_string(packet.front.to_close.size())}),
-              Size::Small, width)
-        .drawLines(painter, {left, frame.top() + points(27)}, 0, 1);
+    sentence.draw(painter, {left, frame.top() + points(27)});
     pages.advance(height + points(12));
 }
 
@@ -69,8 +70,10 @@ void drawToClose(Pages &pages, const Packet &packet)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Closing"), 4}, {words.text("Part"), 4.4},
-                     {words.text("State"), 5}, {words.text("Must"), 1, true},
+    table.columns = {{words.text("Closing"), 4},
+                     {words.text("Part"), 4.4},
+                     {words.text("State"), 5},
+                     {words.text("Must"), 1, true},
                      {words.text("Advice"), 1.2, true}};
     for (const FrontPages::ToClose &closing : packet.front.to_close)
         table.rows.push_back(
@@ -89,19 +92,23 @@ void drawVisits(Pages &pages, const Packet &packet)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Visit"), 3.4},   {words.text("Inspector"), 3},
-                     {words.text("Asked"), 1.9},   {words.text("Planned"), 2},
-                     {words.text("Held"), 1.9},    {words.text("Complete"), 1.9},
-                     {words.text("Report"), 2.2}};
+    table.columns = {{words.text("Visit"), 3},   {words.text("Inspector"), 2.8},
+                     {words.text("Asked"), 2.2}, {words.text("Planned"), 2.2},
+                     {words.text("Held"), 2.2},  {words.text("Complete"), 2.2},
+                     {words.text("Report"), 1.7}};
     for (const FrontPages::Visit &visit : packet.front.visits) {
         QString kind = words.sentence(packet::inWords(visit.kind));
         if (!visit.reference.empty())
             kind += QLatin1Char(' ') + asIs(visit.reference);
         if (!visit.is_for_these)
             kind += QLatin1Char('\n') + words.text("for other closings, still open");
-        table.rows.push_back({{{kind}, {asIs(visit.inspector)}, {words.day(visit.asked_on)},
-                               {words.date(visit.planned_for)}, {words.day(visit.held_on)},
-                               {words.day(visit.completed_on)}, {asIs(visit.report_number)}}});
+        table.rows.push_back({{{kind},
+                               {asIs(visit.inspector)},
+                               {words.day(visit.asked_on)},
+                               {words.date(visit.planned_for)},
+                               {words.day(visit.held_on)},
+                               {words.day(visit.completed_on)},
+                               {asIs(visit.report_number)}}});
     }
     pages.smallHeading(words.text("Visits"), leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
@@ -111,7 +118,8 @@ void drawAsked(Pages &pages, const Packet &packet)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Of"), 1.2}, {words.text("What is asked"), 5.5},
+    table.columns = {{words.text("Of"), 1.2},
+                     {words.text("What is asked"), 5.5},
                      {words.text("For closing"), 3}};
     for (const FrontPages::Request &request : packet.front.asked)
         table.rows.push_back({{{words.text(packet::inWords(request.of)), Mark::EmptyBox},
