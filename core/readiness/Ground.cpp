@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Ground.h"
 
+#include "core/base/AtOnce.h"
+
 #include <algorithm>
+#include <unordered_set>
 
 namespace lastrivet::readiness {
 
@@ -46,14 +49,19 @@ Ground::Ground(const Records &all)
     , tree(all.components)
 {
     fileClosings();
-    fileSteps();
-    fileSquawks();
-    filePapers();
-    fileSessions();
-    fileWork();
-    filePictures();
-    fileHoldPoints();
-    findInner();
+    atOnce(
+        [this] {
+            filePictures();
+            fileWork();
+            fileHoldPoints();
+        },
+        [this] {
+            fileSteps();
+            fileSessions();
+            fileSquawks();
+            filePapers();
+            findInner();
+        });
 }
 
 void Ground::fileClosings()
@@ -64,6 +72,7 @@ void Ground::fileClosings()
         ClosingGround ground;
         ground.closing = &closing;
         ground.isAircraft = closing.scope == ClosingScope::Aircraft;
+        ground.above = tree.above(closing.encloses);
         if (!ground.isAircraft)
             ground.reach = tree.subtrees(closing.encloses);
         else if (tree.size() > 0)
@@ -113,19 +122,22 @@ void Ground::filePapers()
 
 void Ground::fileSessions()
 {
+    std::unordered_set<std::int64_t> closingSteps;
+    for (const ClosingGround &closing : closings) {
+        for (const Step *step : closing.closing_steps)
+            closingSteps.insert(step->id.value());
+    }
     for (const WorkSession &session : records.work_sessions) {
         if (!isLive(session))
             continue;
-        if (session.step_id)
-            m_sessionsOn.add(session.step_id, &session);
+        if (closingSteps.contains(session.step_id.value()))
+            m_closingWork.add(session.step_id, &session);
         const auto place = tree.placeOf(session.component_id);
         if (place && session.began)
-            sessions.add(
-                *place,
-                {{&session, records.findLive(session.step_id)}, session.began, endOf(session)});
+            sessions.add(*place, {&session, session.began, endOf(session)});
     }
     sessions.seal(tree.size());
-    m_sessionsOn.seal();
+    m_closingWork.seal();
 }
 
 void Ground::fileWork()
@@ -195,9 +207,9 @@ std::span<const SignOff *const> Ground::signOffs(Id<HoldPoint> id) const
     return m_signOffs.of(id);
 }
 
-std::span<const WorkSession *const> Ground::sessionsOn(Id<Step> id) const
+std::span<const WorkSession *const> Ground::closingWork(Id<Step> id) const
 {
-    return m_sessionsOn.of(id);
+    return m_closingWork.of(id);
 }
 
 const std::vector<OfStep<Measurement>> &Ground::repeats(const Measurement &measurement) const

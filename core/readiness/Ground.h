@@ -18,8 +18,10 @@
 
 namespace lastrivet::readiness {
 
-/// A log entry with the moments that every closing around it asks for.
-struct Logged : OfStep<WorkSession> {
+/// A log entry with the moments that every closing around it asks for. Its step is looked up when
+/// somebody asks: few do, and there are as many entries as there were evenings.
+struct Logged {
+    const WorkSession *record = nullptr;
     std::optional<Moment> began;
     std::optional<Moment> ended;
 };
@@ -37,6 +39,8 @@ struct ClosingGround {
     const Closing *closing = nullptr;
     bool isAircraft = false;
     std::vector<Stretch> reach;
+    /// The proper ancestors of the parts that it encloses.
+    std::vector<Place> above;
     /// The other permanent region closings whose part lies in the reach, by position in `closings`.
     std::vector<std::size_t> inner;
     std::vector<const HoldPoint *> hold_points;
@@ -83,8 +87,8 @@ public:
     std::optional<std::size_t> closingIndex(Id<Closing> id) const;
     /// Live sign-offs of a hold point, by id.
     std::span<const SignOff *const> signOffs(Id<HoldPoint> id) const;
-    /// Live sessions on a step.
-    std::span<const WorkSession *const> sessionsOn(Id<Step> id) const;
+    /// Live sessions on a step that closes something.
+    std::span<const WorkSession *const> closingWork(Id<Step> id) const;
     /// Live measurements of the same thing: one part, one `what`.
     const std::vector<OfStep<Measurement>> &repeats(const Measurement &measurement) const;
     /// True when a live squawk came from the inspection.
@@ -104,7 +108,7 @@ private:
     void findInner();
 
     ById<HoldPoint, SignOff> m_signOffs;
-    ById<Step, WorkSession> m_sessionsOn;
+    ById<Step, WorkSession> m_closingWork;
     std::map<Repeated, std::vector<OfStep<Measurement>>> m_repeats;
     std::unordered_map<std::int64_t, bool> m_hasFindings;
 };

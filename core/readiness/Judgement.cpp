@@ -43,9 +43,10 @@ bool Judgement::isExcused(const Check &check) const
     return holdsThis(check.may_follow);
 }
 
-bool Judgement::isExcused(const OfStep<WorkSession> &session) const
+bool Judgement::isExcused(const WorkSession &session) const
 {
-    return session.step && isExcused(*session.step);
+    const Step *step = m_ground.records.findLive(session.step_id);
+    return step && isExcused(*step);
 }
 
 bool Judgement::reaches(Id<Component> part) const
@@ -58,20 +59,6 @@ bool Judgement::closesInner(const Step &step) const
 {
     const auto closed = m_ground.closingIndex(step.closes);
     return closed && std::binary_search(here().inner.begin(), here().inner.end(), *closed);
-}
-
-std::vector<Place> Judgement::placesAbove() const
-{
-    std::vector<Place> places;
-    for (const auto part : closing().encloses) {
-        const auto place = m_ground.tree.placeOf(part);
-        for (auto above = place ? m_ground.tree.parentOf(*place) : std::nullopt; above;
-             above = m_ground.tree.parentOf(*above))
-            places.push_back(*above);
-    }
-    std::sort(places.begin(), places.end());
-    places.erase(std::unique(places.begin(), places.end()), places.end());
-    return places;
 }
 
 std::vector<const Deviation *> Judgement::deviations() const

@@ -38,7 +38,7 @@ public:
     const Closing &closing() const { return *here().closing; }
     bool isExcused(const Step &step) const;
     bool isExcused(const Check &check) const;
-    bool isExcused(const OfStep<WorkSession> &session) const;
+    bool isExcused(const WorkSession &session) const;
     /// For records with a step and closings that they may follow themselves.
     template <class Record> bool isExcused(const OfStep<Record> &entry) const
     {
@@ -62,8 +62,6 @@ public:
                 body(entry);
         }
     }
-    /// The proper ancestors of the parts that the closing encloses.
-    std::vector<Place> placesAbove() const;
     /// Calls `body` with every squawk of the reach.
     template <class Body> void forEachSquawk(Body &&body) const
     {

@@ -14,9 +14,9 @@ std::vector<RecordAndClosings> outOfReach(Verdicts &verdicts, const Answer &answ
 /// What closings that may be next would bury: advice, and what may follow but is not done.
 std::vector<LastChance> lastChances(Verdicts &verdicts, const Answer &answer);
 /// Steps that can be worked on now, the most useful first.
-std::vector<Id<Step>> workableSteps(const Verdicts &verdicts, const Answer &answer);
+std::vector<Id<Step>> workableSteps(const Ground &ground, const Answer &answer);
 /// Which closings one visit could cover, after how much more work.
-std::vector<VisitPlanRow> visitPlan(const Verdicts &verdicts, const Answer &answer);
+std::vector<VisitPlanRow> visitPlan(const Ground &ground, const Answer &answer);
 /// Records that alone keep closings open, those that keep most open first.
 std::vector<RecordAndClosings> unlocking(const Answer &answer);
 /// Holes in the records themselves.

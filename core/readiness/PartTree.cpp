@@ -98,6 +98,19 @@ std::vector<Stretch> PartTree::subtrees(const IdSet<Component> &ids) const
     return disjoint;
 }
 
+std::vector<Place> PartTree::above(const IdSet<Component> &ids) const
+{
+    std::vector<Place> places;
+    for (const auto id : ids) {
+        const auto place = placeOf(id);
+        for (auto next = place ? parentOf(*place) : std::nullopt; next; next = parentOf(*next))
+            places.push_back(*next);
+    }
+    std::sort(places.begin(), places.end());
+    places.erase(std::unique(places.begin(), places.end()), places.end());
+    return places;
+}
+
 bool holds(const std::vector<Stretch> &stretches, Place place)
 {
     const auto next =

@@ -38,6 +38,8 @@ public:
     Stretch everything() const { return {0, size()}; }
     /// The union of the subtrees, as disjoint stretches in rising order.
     std::vector<Stretch> subtrees(const IdSet<Component> &ids) const;
+    /// The proper ancestors of the parts, in rising order.
+    std::vector<Place> above(const IdSet<Component> &ids) const;
 
 private:
     std::vector<const Component *> m_parts;

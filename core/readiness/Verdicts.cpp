@@ -38,6 +38,12 @@ const std::vector<Blocker> &Verdicts::blockers(std::size_t closing, Moment at)
     return entry->second = std::move(found);
 }
 
+std::vector<Blocker> Verdicts::handOver(std::size_t closing, Moment at)
+{
+    blockers(closing, at);
+    return std::move(m_judged.extract({closing, at}).mapped());
+}
+
 std::optional<Moment> Verdicts::closingMoment(std::size_t closing, Moment at) const
 {
     std::optional<Moment> closed;

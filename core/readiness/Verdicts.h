@@ -29,6 +29,9 @@ public:
     /// Closed at `closed` although something stood in the way, and not accepted since.
     bool isClosedEarly(std::size_t closing, Moment closed);
 
+    /// `blockers`, which it forgets. To be called once nothing else is asked about this closing.
+    std::vector<Blocker> handOver(std::size_t closing, Moment at);
+
 private:
     struct EarlierMoment {
         bool operator()(const std::pair<std::size_t, Moment> &a,

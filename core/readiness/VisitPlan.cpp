@@ -26,15 +26,15 @@ struct Candidate {
     std::int64_t marginal = 0;
 };
 
-bool waitsForVisit(const Verdicts &verdicts, const ClosingAnswer &closing)
+bool waitsForVisit(const Records &records, const ClosingAnswer &closing)
 {
     const auto isVisit = [&](const Blocker &blocker) {
         if (blocker.rule != Rule::UnsignedHoldPoint && blocker.rule != Rule::OutdatedSignOff)
             return false;
-        const HoldPoint *point = verdicts.ground().records.find(Id<HoldPoint>{blocker.record.id});
+        const HoldPoint *point = records.find(Id<HoldPoint>{blocker.record.id});
         return point->signer_role != SignerRole::Builder;
     };
-    const Closing *record = verdicts.ground().records.find(closing.id);
+    const Closing *record = records.find(closing.id);
     return record->permanent && !isClosed(closing.state) &&
            std::any_of(closing.blockers.begin(), closing.blockers.end(), isVisit);
 }
@@ -42,8 +42,8 @@ bool waitsForVisit(const Verdicts &verdicts, const ClosingAnswer &closing)
 /// Plans greedily: always the closing next that costs the least work not yet planned.
 class Planner {
 public:
-    Planner(const Verdicts &verdicts, const Answer &answer)
-        : m_verdicts(verdicts)
+    Planner(const Ground &ground, const Answer &answer)
+        : m_ground(ground)
         , m_answer(answer)
     {
     }
@@ -52,7 +52,7 @@ public:
     {
         Candidate candidate{&closing, {}, 0};
         std::unordered_set<std::size_t> seen;
-        collect(*m_verdicts.ground().closingIndex(closing.id), seen, candidate.works);
+        collect(*m_ground.closingIndex(closing.id), seen, candidate.works);
         std::sort(candidate.works.begin(), candidate.works.end());
         candidate.works.erase(std::unique(candidate.works.begin(), candidate.works.end()),
                               candidate.works.end());
@@ -112,7 +112,7 @@ private:
             if (isWork && blocker.weight == Weight::Must)
                 works.push_back(workFor(blocker.record));
         }
-        for (const std::size_t inner : m_verdicts.ground().closings[index].inner) {
+        for (const std::size_t inner : m_ground.closings[index].inner) {
             if (!isClosed(m_answer.closings[inner].state))
                 collect(inner, seen, works);
         }
@@ -128,13 +128,13 @@ private:
 
     Work estimate(RecordRef record) const
     {
-        const Records &records = m_verdicts.ground().records;
+        const Records &records = m_ground.records;
         std::optional<Minutes> minutes;
         if (record.type == RecordType::Step) {
             minutes = records.find(Id<Step>{record.id})->estimate_minutes;
         } else {
             const Squawk &squawk = *records.find(Id<Squawk>{record.id});
-            const bool isFixed = happened(squawk.fixed_on, m_verdicts.asOf());
+            const bool isFixed = happened(squawk.fixed_on, m_answer.as_of);
             minutes = isFixed ? Minutes{0} : squawk.estimate_minutes;
         }
         return {minutes.value_or(Minutes{0}).count(), !minutes, {}, false};
@@ -170,7 +170,7 @@ private:
         return std::count_if(closing.blockers.begin(), closing.blockers.end(), isOther);
     }
 
-    const Verdicts &m_verdicts;
+    const Ground &m_ground;
     const Answer &m_answer;
     std::vector<Candidate> m_candidates;
     std::vector<Work> m_works;
@@ -180,12 +180,12 @@ private:
 
 } // namespace
 
-std::vector<VisitPlanRow> visitPlan(const Verdicts &verdicts, const Answer &answer)
+std::vector<VisitPlanRow> visitPlan(const Ground &ground, const Answer &answer)
 {
     std::vector<VisitPlanRow> rows;
-    Planner planner(verdicts, answer);
+    Planner planner(ground, answer);
     for (const ClosingAnswer &closing : answer.closings) {
-        if (!waitsForVisit(verdicts, closing))
+        if (!waitsForVisit(ground.records, closing))
             continue;
         if (closing.state == State::Hold)
             planner.add(closing);

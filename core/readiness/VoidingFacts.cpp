@@ -26,7 +26,7 @@ public:
             const WorkSession &session = *entry.record;
             const bool isLooking =
                 session.kind == WorkKind::Inspection || session.kind == WorkKind::Planning;
-            if (!isLooking && session.changed_inspected != false && !isForgiven(entry))
+            if (!isLooking && session.changed_inspected != false && !isForgiven(session))
                 add(session, entry.ended, session.changed_inspected.has_value());
         });
         m_judgement.forEachIn(m_ground.steps, [this](const Step *step) {
@@ -87,7 +87,7 @@ public:
                 addOnLaterDay(*signOff, *signOff->signed_on);
         }
         for (const Step *step : m_judgement.here().closing_steps) {
-            for (const WorkSession *session : m_ground.sessionsOn(step->id)) {
+            for (const WorkSession *session : m_ground.closingWork(step->id)) {
                 if (!isOnOwnFinding(*session))
                     addOnLaterDay(*session, endOf(*session));
             }
@@ -146,10 +146,10 @@ private:
         return squawk && isOwnFinding(*squawk);
     }
 
-    bool isForgiven(const Logged &entry) const
+    bool isForgiven(const WorkSession &session) const
     {
-        return m_judgement.isExcused(entry) || closesInner(entry.step) ||
-               isOnOwnFinding(*entry.record);
+        return m_judgement.isExcused(session) ||
+               closesInner(m_ground.records.findLive(session.step_id)) || isOnOwnFinding(session);
     }
 
     const Judgement &m_judgement;

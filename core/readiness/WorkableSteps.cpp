@@ -17,10 +17,10 @@ namespace {
 /// Finds what can be worked on at one moment.
 class Bench {
 public:
-    Bench(const Verdicts &verdicts, const Answer &answer)
-        : m_ground(verdicts.ground())
+    Bench(const Ground &ground, const Answer &answer)
+        : m_ground(ground)
         , m_answer(answer)
-        , m_now(verdicts.asOf(), verdicts.asOf())
+        , m_now(answer.as_of, answer.as_of)
     {
         findBuried();
         countHolds();
@@ -43,7 +43,7 @@ public:
     }
 
 private:
-    /// Steps in closed boxes that are not excused from them.
+    /// Steps left to do in closed boxes, not excused from them.
     void findBuried()
     {
         for (std::size_t i = 0; i < m_answer.closings.size(); ++i) {
@@ -53,7 +53,7 @@ private:
             for (const Stretch &stretch : here.reach) {
                 for (const Step *step : m_ground.steps.in(stretch)) {
                     const auto &may = step->may_follow;
-                    if (step->closes != here.closing->id &&
+                    if (!m_now.isDoneOrDropped(*step) && step->closes != here.closing->id &&
                         !std::binary_search(may.begin(), may.end(), here.closing->id))
                         m_buried.insert(step->id.value());
                 }
@@ -119,12 +119,12 @@ private:
 
 } // namespace
 
-std::vector<Id<Step>> workableSteps(const Verdicts &verdicts, const Answer &answer)
+std::vector<Id<Step>> workableSteps(const Ground &ground, const Answer &answer)
 {
-    const Bench bench(verdicts, answer);
+    const Bench bench(ground, answer);
     using Rank = decltype(bench.rank(std::declval<const Step &>()));
     std::vector<Rank> ranked;
-    for (const Step &step : verdicts.ground().records.steps) {
+    for (const Step &step : ground.records.steps) {
         if (isLive(step) && bench.isWorkable(step))
             ranked.push_back(bench.rank(step));
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/WholeReading.h"
 
+#include "core/base/AtOnce.h"
 #include "core/storage/RecordReader.h"
 #include "core/storage/Transaction.h"
 
@@ -10,7 +11,6 @@
 #include <algorithm>
 #include <array>
 #include <atomic>
-#include <future>
 #include <optional>
 #include <spdlog/spdlog.h>
 #include <string>
@@ -88,10 +88,8 @@ Records readWhole(const Database &database, std::int64_t worth)
         return RecordReader(database.sql()).readAll();
     Records records;
     Share share(records);
-    auto helper = std::async(std::launch::async,
-                             [&, newest = newestHash(database)] { help(database, newest, share); });
-    share.readSome(database);
-    helper.get();
+    const std::string newest = newestHash(database);
+    atOnce([&] { help(database, newest, share); }, [&] { share.readSome(database); });
     records.profile_copy = RecordReader(database.sql()).readProfile();
     return records;
 }

@@ -18,19 +18,26 @@ public:
     {
     }
 
-    void addParts(std::size_t count)
+    /// In forests that are alike: ten times the parts are no deeper, and their boxes no fuller.
+    void addParts(std::size_t count, std::size_t perForest)
+    {
+        m_inspector = m_project.person("Inspector", {Role::Inspector});
+        for (std::size_t first = 0; first < count; first += perForest)
+            addForest(first, std::min(count, first + perForest));
+    }
+
+    void addForest(std::size_t first, std::size_t end)
     {
         static constexpr std::size_t perLevel[] = {1, 12, 8, 6, 9};
-        m_inspector = m_project.person("Inspector", {Role::Inspector});
-        for (std::size_t i = 0; m_parts.size() < count; ++i) {
+        for (std::size_t i = first; i < end; ++i) {
             const std::size_t level = i % 9 == 0 ? 1 : 2 + i % 3;
-            const std::size_t span = std::max<std::size_t>(1, m_parts.size() / perLevel[level]);
+            const std::size_t span = std::max<std::size_t>(1, (i - first) / perLevel[level]);
             Component part;
             part.name = fmt::format("Part {}", i + 1);
             part.code = fmt::format("P{}", i + 1);
             part.kind = level == 1 ? ComponentKind::LiftingSurface : ComponentKind::Part;
-            if (!m_parts.empty() && level > 1)
-                part.parent_id = m_parts[m_random() % span];
+            if (i > first && level > 1)
+                part.parent_id = m_parts[first + m_random() % span];
             m_parts.push_back(m_project.add(part));
         }
     }
@@ -159,7 +166,7 @@ LoadSize LoadSize::times(std::size_t factor) const
 void fillReferenceLoad(ProjectBuilder &project, unsigned seed, const LoadSize &size)
 {
     Loader loader(project, seed);
-    loader.addParts(size.components);
+    loader.addParts(size.components, LoadSize{}.components);
     loader.addClosings(size.closings);
     loader.addSteps(size.steps);
     loader.addSessions(size.sessions);

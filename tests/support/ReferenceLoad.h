@@ -20,8 +20,9 @@ struct LoadSize {
 
 /// Fills a valid project of that size, ten builders' lifetimes as it stands, from a seed.
 ///
-/// Parts lie five deep; two thirds of the closings are closed, most without gaps; the rest have
-/// work, squawks and signatures in every condition.
+/// Parts lie five deep, as many times side by side as the size is larger; two thirds of the
+/// closings are closed, most without gaps; the rest have work, squawks and signatures in every
+/// condition.
 void fillReferenceLoad(ProjectBuilder &project, unsigned seed, const LoadSize &size = {});
 
 } // namespace lastrivet::test

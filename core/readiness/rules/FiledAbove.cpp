@@ -50,7 +50,7 @@ void filedAbove(const Judgement &judgement, Findings &findings)
     std::vector<const Squawk *> squawks;
     std::vector<const Deviation *> deviations;
     std::vector<const Bulletin *> bulletins;
-    for (const Place place : judgement.placesAbove()) {
+    for (const Place place : judgement.here().above) {
         // A part may be above one enclosed part and inside the reach by another.
         if (!holds(judgement.here().reach, place)) {
             for (const Squawk *squawk : ground.squawks.at(place)) {

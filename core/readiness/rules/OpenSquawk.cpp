@@ -27,7 +27,7 @@ std::vector<const Squawk *> openHere(const Judgement &judgement)
     // Access to a part means access to all below it: parts above the reach meet it too.
     const auto &access = judgement.ground().access;
     judgement.forEachIn(access, take);
-    for (const Place above : judgement.placesAbove())
+    for (const Place above : judgement.here().above)
         std::ranges::for_each(access.at(above), take);
     std::sort(found.begin(), found.end());
     found.erase(std::unique(found.begin(), found.end()), found.end());

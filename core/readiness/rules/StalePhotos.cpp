@@ -18,7 +18,7 @@ std::optional<Day> latestWorkDay(const Judgement &judgement)
             return;
         const WorkKind kind = entry.record->kind;
         const bool isWork = kind != WorkKind::Inspection && kind != WorkKind::Planning;
-        if (isWork && !judgement.isExcused(entry))
+        if (isWork && !judgement.isExcused(*entry.record))
             latest = entry.ended->day();
     });
     return latest;
