@@ -11,7 +11,7 @@ def visit_plan(consequences):
     wanted = [c for c in consequences.unclosed() if c.permanent and _needs_visit(plan, c)]
     for closing in wanted:
         if consequences.states[closing.id] != "hold":
-            plan.add(closing)
+            plan.add_ready(closing)
     left = [c for c in wanted if consequences.states[c.id] == "hold"]
     while left:
         nearest = min(left, key=lambda c: (plan.marginal_minutes(c), c.id))
@@ -29,6 +29,11 @@ class _Plan:
 
     def marginal_minutes(self, closing):
         return sum(minutes or 0 for minutes in self._new_work(closing).values())
+
+    def add_ready(self, closing):
+        """The rules say 0 minutes, whatever is open in boxes within one that a factory made."""
+        self.rows.append({"closing": closing.id, "cumulative_minutes": 0, "unknown_estimates": 0,
+                          "other_blockers": 0})
 
     def add(self, closing):
         work = self._new_work(closing)
