@@ -25,21 +25,21 @@ using Time = std::chrono::sys_time<std::chrono::milliseconds>;
 
 namespace {
 
-/// True when the step rewrote data, and so wrote a row of the journal.
-bool note(Database &database, const SchemaStep &step, Blob changeset, Time now)
+/// Data that the step rewrote becomes a row of the journal.
+void note(Database &database, const SchemaStep &step, Blob changeset, Time now)
 {
     if (changeset.empty())
-        return false;
+        return;
     NewChange change{ChangeKind::Migration,
                      fmt::format("Records brought to schema {}", step.number)};
     change.changeset = std::move(changeset);
     change.change_id = migrationId(step.number);
     Journal(database).append(change, now.time_since_epoch().count());
-    return true;
 }
 
-bool runStep(Database &database, const SchemaStep &step, Time now,
-             const std::function<void()> &check = {})
+/// `finish` is the last thing inside the step's transaction.
+void runStep(Database &database, const SchemaStep &step, Time now,
+             const std::function<void()> &finish = {})
 {
     // Damage from before is no reason to lock a person out: verify tells it, and a step that needs
     // whole references fails by itself.
@@ -51,11 +51,11 @@ bool runStep(Database &database, const SchemaStep &step, Time now,
     database.run(step.statements);
     database.run(fmt::format("PRAGMA user_version={}; PRAGMA application_id={}", step.number,
                              applicationId));
-    const bool isNoted = recording && note(database, step, recording->changeset(), now);
-    if (check)
-        check();
+    if (recording)
+        note(database, step, recording->changeset(), now);
+    if (finish)
+        finish();
     transaction.commit();
-    return isNoted;
 }
 
 void requireShape(const Database &database, const Database &made)
@@ -93,31 +93,28 @@ fs::path keptCopy(Database &database, const ProjectFolder &folder)
     return file;
 }
 
-/// Steps that rewrote records know nothing of the words that are searched.
-void renewSearch(Database &database)
+/// Steps know nothing of the words that are searched.
+void makeSearchAnew(Database &database)
 {
-    Transaction transaction(database);
     SearchIndex(database).rebuild(RecordReader(database.sql()).readAll());
-    transaction.commit();
 }
 
 void runChecked(Database &database, Time now, std::span<const SchemaStep> steps)
 {
     Database made;
-    bool isRewritten = false;
     for (const auto &step : steps) {
         if (step.number <= schemaOf(database)) {
             runStep(made, step, now);
             continue;
         }
-        const auto check = [&] {
+        const auto finish = [&] {
             runStep(made, step, now);
             requireShape(database, made);
+            if (step.number == steps.back().number)
+                makeSearchAnew(database);
         };
-        isRewritten = runStep(database, step, now, check) || isRewritten;
+        runStep(database, step, now, finish);
     }
-    if (isRewritten)
-        renewSearch(database);
 }
 
 } // namespace
@@ -127,6 +124,18 @@ void runSteps(Database &database, std::span<const SchemaStep> steps, Time now)
     for (const auto &step : steps) {
         if (step.number > schemaOf(database))
             runStep(database, step, now);
+    }
+}
+
+void renewSearch(Database &copy)
+{
+    try {
+        Transaction transaction(copy);
+        makeSearchAnew(copy);
+        transaction.commit();
+    } catch (const UnreadableInput &unreadable) {
+        // Whoever reads the records is told the same.
+        spdlog::debug("the search index stays empty: {}", unreadable.what());
     }
 }
 

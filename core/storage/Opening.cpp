@@ -86,7 +86,10 @@ std::unique_ptr<Database> openCopy(Opening &opening, const fs::path &of, Time no
     auto database = std::make_unique<Database>(copied, Database::Access::ReadWrite,
                                                Database::Safety::WriteAhead);
     requireReadableSchema(*database);
+    const bool isOlder = schemaOf(*database) < newestSchema();
     runSteps(*database, schemaSteps(), now);
+    if (isOlder)
+        renewSearch(*database);
     return database;
 }
 

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <deque>
 #include <fmt/format.h>
 #include <iterator>
 #include <map>
@@ -17,13 +18,32 @@ namespace lastrivet::storage {
 
 namespace {
 
-// A row's number holds both the id and the type, so that newer records have greater numbers.
+// A row's number holds the rank of the record's type, its id and its type, so that within one rank
+// newer records have greater numbers.
 constexpr std::int64_t typesPerId = 32;
+constexpr std::int64_t rowsPerRank = std::int64_t{1} << 58;
 static_assert(recordTypeCount <= typesPerId);
+static_assert(largestId < rowsPerRank / typesPerId);
+
+/// What is built stands first when its title has the words: the higher the earlier. Others have
+/// rank 0, and are found by any of their texts.
+std::int64_t rankOf(RecordType type)
+{
+    static constexpr std::array order{RecordType::Component, RecordType::Closing,
+                                      RecordType::Squawk, RecordType::Step};
+    static_assert(order.size() + 1 == searchRanks);
+    return order.end() - std::ranges::find(order, type);
+}
+
+/// The number without its rank: greater for newer records of all types.
+std::int64_t ageOf(std::int64_t rowNumber)
+{
+    return rowNumber % rowsPerRank;
+}
 
 std::int64_t rowNumber(RecordRef ref)
 {
-    return ref.id * typesPerId + std::int64_t(ref.type);
+    return rankOf(ref.type) * rowsPerRank + ref.id * typesPerId + std::int64_t(ref.type);
 }
 
 /// All but the project, which nobody looks for.
@@ -38,12 +58,14 @@ template <class Each> void forEachRecord(const Records &records, Each &&each)
     }
 }
 
-std::optional<RecordRef> refOf(std::int64_t rowNumber)
+/// Empty for a number that `rowNumber` would not give.
+std::optional<RecordRef> refOf(std::int64_t number)
 {
-    const auto type = std::size_t(rowNumber % typesPerId);
-    if (rowNumber < typesPerId || type >= recordTypeCount)
+    const auto type = std::size_t(number % typesPerId);
+    if (number < typesPerId || type >= recordTypeCount)
         return std::nullopt;
-    return RecordRef{RecordType(type), rowNumber / typesPerId};
+    const RecordRef ref{RecordType(type), ageOf(number) / typesPerId};
+    return rowNumber(ref) == number ? std::optional(ref) : std::nullopt;
 }
 
 /// Texts that nobody would look for.
@@ -54,25 +76,47 @@ bool isSearched(const Field &field)
            std::find(others.begin(), others.end(), field.name) == others.end();
 }
 
-void addTexts(std::string &words, std::span<const Field> fields, const void *from)
+/// The text of a field; nothing when it has none.
+std::optional<std::string_view> textOf(const Field &field, const void *record)
+{
+    const auto value = field.value(record);
+    const auto *text = std::get_if<std::string_view>(&value);
+    return text ? std::optional(*text) : std::nullopt;
+}
+
+/// `leftOut` is a field of the record, or null.
+void addTexts(std::string &words, std::span<const Field> fields, const void *from,
+              const Field *leftOut = nullptr)
 {
     for (const auto &field : fields) {
         if (field.rows) {
             for (std::size_t i = 0; i < field.size(from); ++i)
                 addTexts(words, field.rows->fields, field.row(from, i));
-        } else if (isSearched(field)) {
-            const auto value = field.value(from);
-            if (const auto *text = std::get_if<std::string_view>(&value))
+        } else if (isSearched(field) && &field != leftOut) {
+            if (const auto text = textOf(field, from))
                 words.append(words.empty() ? "" : "\n").append(*text);
         }
     }
 }
 
-std::string wordsOf(RecordType type, const void *record)
+std::string wordsOf(RecordType type, const void *record, const Field *leftOut = nullptr)
 {
     std::string words;
-    addTexts(words, describe(type).fields, record);
+    addTexts(words, describe(type).fields, record, leftOut);
     return words;
+}
+
+/// The field that a record is called by; null when it has no name.
+const Field *titleFieldOf(RecordType type, const void *record)
+{
+    static constexpr std::array<std::string_view, 8> names{"title", "name",    "item", "what",
+                                                           "task",  "caption", "file", "key"};
+    for (const auto name : names) {
+        const Field *field = describe(type).find(name);
+        if (field && textOf(*field, record))
+            return field;
+    }
+    return nullptr;
 }
 
 std::string firstLine(std::string text)
@@ -108,29 +152,29 @@ std::string expression(std::string_view text)
     return terms.empty() ? terms : terms + "*";
 }
 
-/// How early a record stands whose title has the words; others are found by any of their texts.
-std::optional<int> rankOf(RecordType type)
+/// What the index holds of a record: each word once, unless the title is cut short.
+struct Texts {
+    std::string title;
+    std::string body;
+
+    friend bool operator==(const Texts &, const Texts &) = default;
+};
+
+Texts textsOf(RecordType type, const void *record)
 {
-    static constexpr std::array order{RecordType::Component, RecordType::Closing,
-                                      RecordType::Squawk, RecordType::Step};
-    const auto *found = std::ranges::find(order, type);
-    return found == order.end() ? std::nullopt : std::optional(int(found - order.begin()));
+    const Field *field = titleFieldOf(type, record);
+    const std::string name = field ? std::string(*textOf(*field, record)) : wordsOf(type, record);
+    const std::string title = firstLine(name);
+    if (title != name)
+        return {title, wordsOf(type, record)};
+    return {title, field ? wordsOf(type, record, field) : std::string()};
 }
 
 } // namespace
 
 std::string titleOf(RecordType type, const void *record)
 {
-    static constexpr std::array<std::string_view, 8> names{"title", "name",    "item", "what",
-                                                           "task",  "caption", "file", "key"};
-    const auto &description = describe(type);
-    for (const auto name : names) {
-        const Field *field = description.find(name);
-        const auto value = field ? field->value(record) : Scalar{};
-        if (const auto *text = std::get_if<std::string_view>(&value))
-            return firstLine(std::string(*text));
-    }
-    return firstLine(wordsOf(type, record));
+    return textsOf(type, record).title;
 }
 
 SearchIndex::SearchIndex(Database &database)
@@ -152,18 +196,26 @@ void SearchIndex::put(RecordRef ref, const void *record)
         return;
     const StatementUse insert(m_insert, m_database.sql(),
                               R"(INSERT INTO "search" (rowid,"title","body") VALUES (?,?,?))");
+    const Texts texts = textsOf(ref.type, record);
     insert->bind(1, rowNumber(ref));
-    insert->bind(2, titleOf(ref.type, record));
-    insert->bind(3, wordsOf(ref.type, record));
+    insert->bind(2, texts.title);
+    insert->bind(3, texts.body);
     insert->exec();
+}
+
+void SearchIndex::forget()
+{
+    for (KeptStatement *kept : {&m_erase, &m_insert, &m_titled})
+        kept->reset();
+    for (KeptStatement &kept : m_anywhere)
+        kept.reset();
 }
 
 void SearchIndex::rebuild(const Records &records)
 {
     // Emptied row by row, a damaged index would stay one.
     const auto made = m_database.text(R"(SELECT "sql" FROM sqlite_schema WHERE "name"='search')");
-    m_erase.reset();
-    m_insert.reset();
+    forget();
     m_database.run(R"(DROP TABLE "search")");
     m_database.run(made);
     forEachRecord(records, [this](RecordRef ref, const void *record) { put(ref, record); });
@@ -171,7 +223,7 @@ void SearchIndex::rebuild(const Records &records)
 
 std::vector<RecordRef> SearchIndex::outOfStep(const Records &records) const
 {
-    std::map<std::int64_t, std::pair<std::string, std::string>> said;
+    std::map<std::int64_t, Texts> said;
     SQLite::Statement row(m_database.sql(), R"(SELECT rowid,"title","body" FROM "search")");
     while (row.executeStep())
         said[row.getColumn(0).getInt64()] = {row.getColumn(1).getString(),
@@ -179,8 +231,7 @@ std::vector<RecordRef> SearchIndex::outOfStep(const Records &records) const
     std::vector<RecordRef> wrong;
     forEachRecord(records, [&](RecordRef ref, const void *record) {
         const auto found = said.find(rowNumber(ref));
-        if (found == said.end() || found->second.first != titleOf(ref.type, record) ||
-            found->second.second != wordsOf(ref.type, record))
+        if (found == said.end() || found->second != textsOf(ref.type, record))
             wrong.push_back(ref);
         if (found != said.end())
             said.erase(found);
@@ -205,49 +256,65 @@ std::vector<SearchHit> SearchIndex::at(std::span<const RecordRef> records) const
 
 std::vector<SearchHit> SearchIndex::titled(const std::string &terms, std::size_t limit) const
 {
-    constexpr std::int64_t mostLookedAt = 2'000;
-    std::vector<std::pair<int, RecordRef>> found;
-    SQLite::Statement row(m_database.sql(),
-                          R"(SELECT rowid FROM "search" WHERE "search" MATCH ?
-                             ORDER BY rowid DESC LIMIT ?)");
-    row.bind(1, fmt::format("title : ({})", terms));
-    row.bind(2, mostLookedAt);
-    while (row.executeStep()) {
-        const auto ref = refOf(row.getColumn(0).getInt64());
-        if (const auto rank = ref ? rankOf(ref->type) : std::nullopt)
-            found.emplace_back(*rank, *ref);
+    std::vector<SearchHit> hits;
+    const StatementUse row(m_titled, m_database.sql(),
+                           R"(SELECT rowid,"title" FROM "search"
+                              WHERE "search" MATCH ? AND rowid>=? ORDER BY rowid DESC LIMIT ?)");
+    row->bind(1, fmt::format("title : ({})", terms));
+    row->bind(2, rowsPerRank);
+    row->bind(3, std::int64_t(limit));
+    while (row->executeStep()) {
+        if (const auto ref = refOf(row->getColumn(0).getInt64()))
+            hits.push_back({*ref, row->getColumn(1).getString(), {}});
     }
-    std::ranges::stable_sort(found, {}, &std::pair<int, RecordRef>::first);
-    found.resize(std::min(limit, found.size()));
-    std::vector<RecordRef> first;
-    std::ranges::transform(found, std::back_inserter(first), &std::pair<int, RecordRef>::second);
-    return at(first);
+    return hits;
+}
+
+void SearchIndex::addOthers(std::vector<SearchHit> &hits, const std::string &terms,
+                            std::size_t limit) const
+{
+    if (hits.size() >= limit)
+        return;
+    std::unordered_set<std::int64_t> isThere;
+    for (const auto &hit : hits)
+        isThere.insert(rowNumber(hit.record));
+    // Rows of one rank come newest first; the newest of all is always that of one of the ranks.
+    std::deque<StatementUse> ranks;
+    for (std::size_t rank = 0; rank < searchRanks; ++rank) {
+        auto &row = ranks.emplace_back(
+            m_anywhere[rank], m_database.sql(),
+            R"(SELECT rowid,"title",snippet("search",-1,'','','…',12) FROM "search"
+               WHERE "search" MATCH ? AND rowid>=? AND rowid<? ORDER BY rowid DESC)");
+        row->bind(1, terms);
+        row->bind(2, std::int64_t(rank) * rowsPerRank);
+        row->bind(3, std::int64_t(rank + 1) * rowsPerRank);
+        row->executeStep();
+    }
+    while (hits.size() < limit) {
+        const auto newest = std::ranges::max_element(ranks, {}, [](const StatementUse &row) {
+            return row->hasRow() ? ageOf(row->getColumn(0).getInt64()) : -1;
+        });
+        if (!(*newest)->hasRow())
+            return;
+        const auto number = (*newest)->getColumn(0).getInt64();
+        if (const auto ref = refOf(number); ref && !isThere.contains(number))
+            hits.push_back(
+                {*ref, (*newest)->getColumn(1).getString(), (*newest)->getColumn(2).getString()});
+        (*newest)->executeStep();
+    }
 }
 
 std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t limit) const
 {
-    std::vector<SearchHit> hits;
     const auto words = text.substr(std::min(text.size(), text.find_first_not_of(" \t\r\n")));
     if (const auto pointed = readPointer(words.substr(0, words.find_last_not_of(" \t\r\n") + 1)))
         return at({&*pointed, 1});
     const auto terms = expression(text);
     if (terms.empty())
-        return hits;
+        return {};
     limit = std::min<std::size_t>(limit, 100'000);
-    hits = titled(terms, limit);
-    std::unordered_set<std::int64_t> titles;
-    for (const auto &hit : hits)
-        titles.insert(rowNumber(hit.record));
-    SQLite::Statement row(m_database.sql(),
-                          R"(SELECT rowid,"title",snippet("search",-1,'','','…',12) FROM "search"
-                             WHERE "search" MATCH ? ORDER BY rowid DESC LIMIT ?)");
-    row.bind(1, terms);
-    row.bind(2, std::int64_t(limit));
-    while (hits.size() < limit && row.executeStep()) {
-        const auto number = row.getColumn(0).getInt64();
-        if (const auto ref = refOf(number); ref && !titles.contains(number))
-            hits.push_back({*ref, row.getColumn(1).getString(), row.getColumn(2).getString()});
-    }
+    auto hits = titled(terms, limit);
+    addOthers(hits, terms, limit);
     return hits;
 }
 

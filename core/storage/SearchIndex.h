@@ -7,12 +7,16 @@
 #include "core/storage/Database.h"
 #include "core/storage/StatementUse.h"
 
+#include <array>
 #include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace lastrivet::storage {
+
+/// How many ranks the types of records have in a search.
+inline constexpr std::size_t searchRanks = 5;
 
 /// The words of all records but the project, kept in step with them by whoever changes records.
 class SearchIndex {
@@ -33,11 +37,18 @@ public:
 
 private:
     std::vector<SearchHit> titled(const std::string &terms, std::size_t limit) const;
+    /// Adds what is found by any of its texts, newest first, up to the limit.
+    void addOthers(std::vector<SearchHit> &hits, const std::string &terms, std::size_t limit) const;
     std::vector<SearchHit> at(std::span<const RecordRef> records) const;
+    /// Lets go of the prepared statements: the table is about to be another.
+    void forget();
 
     Database &m_database;
     KeptStatement m_erase;
     KeptStatement m_insert;
+    // Prepared when somebody first asks; asking changes nothing else.
+    mutable KeptStatement m_titled;
+    mutable std::array<KeptStatement, searchRanks> m_anywhere;
 };
 
 /// The record's title, name, or first words.

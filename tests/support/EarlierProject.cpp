@@ -5,9 +5,7 @@
 #include "core/storage/Changeset.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Migration.h"
-#include "core/storage/RecordReader.h"
 #include "core/storage/Schema.h"
-#include "core/storage/SearchIndex.h"
 #include "core/storage/Transaction.h"
 
 #include <SQLiteCpp/Database.h>
@@ -91,12 +89,6 @@ void EarlierProject::migrate(const std::string &more, std::int64_t now)
     const auto steps = stepsWith(more);
     storage::migrate(database, m_folder, at(now), steps);
     database.run("PRAGMA user_version=" + std::to_string(storage::newestSchema()));
-    if (!more.empty())
-        return;
-    // Its program kept the words that are searched in step; here they are made once.
-    storage::Transaction transaction(database);
-    storage::SearchIndex(database).rebuild(storage::RecordReader(database.sql()).readAll());
-    transaction.commit();
 }
 
 } // namespace lastrivet::test

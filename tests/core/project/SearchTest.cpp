@@ -71,6 +71,39 @@ TEST_CASE("What is built is found by its title before notes that only mention it
         CHECK(project->search("wing", limit).size() == limit);
 }
 
+TEST_CASE("A part is found by its name before any number of newer steps of the same words")
+{
+    test::TestProject project;
+    const auto gauge = project.part("Rivet gauge");
+    project.change("Steps", [&](Edit &edit) {
+        for (int i = 0; i < 2'500; ++i) {
+            Step step;
+            step.component_id = gauge;
+            step.title = "Rivet the rib";
+            edit.put(step);
+        }
+    });
+    CHECK(project->search("rivet", 2).front().title == "Rivet gauge");
+    CHECK(project->search("rivet", 2).back().title == "Rivet the rib");
+}
+
+TEST_CASE("One word may stand in the title and another in the note, and a long title is all found")
+{
+    test::TestProject project;
+    const std::string name = std::string(90, 'x') + " longeron";
+    project.change("Parts", [&](Edit &edit) {
+        Component part;
+        part.name = "Firewall";
+        part.note = "Stainless, from the second sheet";
+        edit.put(part);
+        part.name = name;
+        part.note.clear();
+        edit.put(part);
+    });
+    CHECK(titles(*project, "sheet firewall") == Titles{"Firewall"});
+    CHECK(project->search("longeron").size() == 1);
+}
+
 TEST_CASE("Search takes every character as it is, never as an operator")
 {
     test::TestProject project;
