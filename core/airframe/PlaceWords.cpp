@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <span>
 #include <string>
 
@@ -13,9 +14,31 @@ namespace lastrivet::airframe {
 
 namespace {
 
+/// The letters of a text, a bit each: most words are ruled out by one letter that it lacks.
+constexpr std::uint32_t lettersOf(std::string_view text)
+{
+    std::uint32_t letters = 0;
+    for (const char c : text) {
+        if (c >= 'a' && c <= 'z')
+            letters |= std::uint32_t{1} << (c - 'a');
+    }
+    return letters;
+}
+
+/// Words without accents; a space at an end is the edge of a word there.
+struct Phrase {
+    constexpr Phrase(const char *words)
+        : text(words)
+        , letters(lettersOf(text))
+    {
+    }
+
+    std::string_view text;
+    std::uint32_t letters;
+};
+
 struct Row {
-    /// Without accents; a space at an end is the edge of a word there.
-    std::string_view words;
+    Phrase words;
     Spot spot;
 };
 
@@ -190,10 +213,9 @@ constexpr std::array rows{
     Row{"rumpf", Fuselage},
 };
 
-constexpr std::string_view leftWords[] = {" left ",  " port ", " lh ",
-                                          " links ", " linke", " gauche "};
-constexpr std::string_view rightWords[] = {" right ", " starboard ", " rh ",    " rechts ",
-                                           " rechte", " droit ",     " droite "};
+constexpr Phrase leftWords[] = {" left ", " port ", " lh ", " links ", " linke", " gauche "};
+constexpr Phrase rightWords[] = {" right ", " starboard ", " rh ",    " rechts ",
+                                 " rechte", " droit ",     " droite "};
 
 /// The letter without its accent, of a Latin-1 letter written in UTF-8 after 0xC3; 0 for others.
 char plainLetter(unsigned char second)
@@ -231,11 +253,28 @@ std::string plainWords(std::string_view text)
     return words;
 }
 
-bool holdsOneOf(const std::string &text, std::span<const std::string_view> words)
-{
-    return std::ranges::any_of(
-        words, [&](std::string_view word) { return text.find(word) != std::string::npos; });
-}
+/// A text that words are looked for in.
+class Searched {
+public:
+    explicit Searched(std::string_view text)
+        : m_words(plainWords(text))
+        , m_letters(lettersOf(m_words))
+    {
+    }
+
+    bool holds(const Phrase &phrase) const
+    {
+        return (phrase.letters & ~m_letters) == 0 && m_words.find(phrase.text) != std::string::npos;
+    }
+    bool holdsOneOf(std::span<const Phrase> several) const
+    {
+        return std::ranges::any_of(several, [this](const Phrase &phrase) { return holds(phrase); });
+    }
+
+private:
+    std::string m_words;
+    std::uint32_t m_letters;
+};
 
 } // namespace
 
@@ -243,14 +282,14 @@ Place placeNamed(std::string_view text)
 {
     if (text.empty())
         return {};
-    const std::string words = plainWords(text);
+    const Searched searched(text);
     Place place;
-    const auto row = std::ranges::find_if(
-        rows, [&](const Row &known) { return words.find(known.words) != std::string::npos; });
+    const auto row =
+        std::ranges::find_if(rows, [&](const Row &known) { return searched.holds(known.words); });
     if (row != rows.end())
         place.spot = row->spot;
-    const bool isLeft = holdsOneOf(words, leftWords);
-    const bool isRight = holdsOneOf(words, rightWords);
+    const bool isLeft = searched.holdsOneOf(leftWords);
+    const bool isRight = searched.holdsOneOf(rightWords);
     if (isLeft != isRight)
         place.side = isLeft ? Side::Left : Side::Right;
     return place;

@@ -84,11 +84,8 @@ void bind(SQLite::Statement &statement, int index, const Cell &cell)
                cell);
 }
 
-Scalar scalarOf(const Field &field, const RowQuery &row, int column)
+Scalar scalarOf(const Field &field, const RowQuery &row, int column, int type)
 {
-    const int type = row.type(column);
-    if (type == SQLITE_NULL)
-        return {};
     switch (field.type) {
     case FieldType::Bool:
         return type == SQLITE_INTEGER ? flagOf(row.number(column)) : Scalar{};

@@ -30,9 +30,9 @@ Cell cellOf(sqlite3_value *value);
 /// Binds without a copy: the cell outlives the statement's next step.
 void bind(SQLite::Statement &statement, int index, const Cell &cell);
 
-/// A column of the query's row as the kind of value that the field takes; null when SQLite keeps
-/// another kind there. A text points into the row.
-Scalar scalarOf(const Field &field, const RowQuery &row, int column);
+/// A column of the query's row, of SQLite's `type`, as the kind of value that the field takes; null
+/// when that is another kind. A text points into the row.
+Scalar scalarOf(const Field &field, const RowQuery &row, int column, int type);
 /// The same of a cell; a text points into it.
 Scalar scalarOf(const Field &field, const Cell &cell);
 

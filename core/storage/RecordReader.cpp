@@ -38,10 +38,11 @@ void fillRow(const RecordTable &table, void *target, const RowQuery &row)
     const auto &columns = table.columns();
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const Field *field = columns[i].field;
-        if (!field)
+        const int type = field ? row.type(int(i)) : SQLITE_NULL;
+        if (type == SQLITE_NULL)
             continue;
-        const auto value = scalarOf(*field, row, int(i));
-        if (isNull(value) ? row.type(int(i)) != SQLITE_NULL : !take(*field, target, value))
+        const auto value = scalarOf(*field, row, int(i), type);
+        if (isNull(value) || !take(*field, target, value))
             refuse(table, columns[i].name, row.number(0));
     }
 }

@@ -31,20 +31,19 @@ StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
     , m_complaint(sentence({}, this))
     , m_demoPlace(new QWidget(this))
     , m_recent(new QVBoxLayout)
-    , m_form(new NewProjectForm(clock, this))
+    , m_right(new QVBoxLayout)
+    , m_clock(clock)
 {
     m_complaint->hide();
     QLayout *left = buildInvitation(theme);
     buildDemo();
-    auto *right = new QVBoxLayout;
-    right->addWidget(m_form);
-    right->addStretch(1);
+    m_right->addStretch(1);
     auto *inner = new QWidget;
     auto *columns = new QHBoxLayout(inner);
     columns->setContentsMargins(48, 48, 48, 24);
     columns->setSpacing(48);
     columns->addLayout(left, 1);
-    columns->addLayout(right, 1);
+    columns->addLayout(m_right, 1);
     auto *scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
@@ -52,7 +51,6 @@ StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(scroll);
-    connect(m_form, &NewProjectForm::made, this, &StartPage::folderWanted);
     setDemo({});
 }
 
@@ -131,7 +129,23 @@ void StartPage::complain(const QString &words)
 
 void StartPage::startNew()
 {
-    m_form->start();
+    form().start();
+}
+
+NewProjectForm &StartPage::form()
+{
+    if (!m_form) {
+        m_form = new NewProjectForm(m_clock, this);
+        m_right->insertWidget(0, m_form);
+        connect(m_form, &NewProjectForm::made, this, &StartPage::folderWanted);
+    }
+    return *m_form;
+}
+
+void StartPage::showEvent(QShowEvent *event)
+{
+    form();
+    QWidget::showEvent(event);
 }
 
 } // namespace lastrivet::ui

@@ -27,12 +27,16 @@ public:
     void setDemo(const QString &folder);
     void complain(const QString &sentence);
     void startNew();
-    NewProjectForm &form() const { return *m_form; }
+    /// Made when somebody first sees the page: whoever opens a project right away never does.
+    NewProjectForm &form();
 
 Q_SIGNALS:
     void folderWanted(const QString &folder);
     void browseWanted();
     void restoreWanted();
+
+protected:
+    void showEvent(QShowEvent *event) override;
 
 private:
     QLayout *buildHead(const Theme &theme);
@@ -43,7 +47,9 @@ private:
     QLabel *m_complaint;
     QWidget *m_demoPlace;
     QVBoxLayout *m_recent;
-    NewProjectForm *m_form;
+    QVBoxLayout *m_right;
+    NewProjectForm *m_form = nullptr;
+    const Clock &m_clock;
 };
 
 } // namespace lastrivet::ui

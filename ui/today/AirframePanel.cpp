@@ -71,10 +71,11 @@ void AirframePanel::showAnswer()
 {
     const auto records = m_session.records();
     const auto answer = m_session.answer();
-    const auto kind = chosenKind().value_or(airframe::kindOfAircraft(*records));
+    const auto own = airframe::kindOfAircraft(*records);
+    const auto kind = chosenKind().value_or(own);
     m_drawn = airframe::airframe(*records, *answer, kind);
     m_picture->show(kind, zoneRows(m_drawn, *records, *answer));
-    fillDrawings();
+    fillDrawings(own);
     fillElsewhere();
     say(m_picture->hasFocus() ? m_picture->currentIndex() : QModelIndex());
 }
@@ -91,7 +92,7 @@ void AirframePanel::chooseKind(std::optional<airframe::AircraftKind> kind)
     showAnswer();
 }
 
-void AirframePanel::fillDrawings()
+void AirframePanel::fillDrawings(airframe::AircraftKind own)
 {
     m_drawing->setText(tr("Drawn as %1").arg(drawingName(m_drawn.kind)));
     m_drawing->setEnabled(!m_session.isReadOnly());
@@ -103,7 +104,6 @@ void AirframePanel::fillDrawings()
         action->setChecked(kind == chosen);
         connect(action, &QAction::triggered, this, [this, kind] { chooseKind(kind); });
     };
-    const auto own = airframe::kindOfAircraft(*m_session.records());
     add(tr("As the records say: %1").arg(drawingName(own)), std::nullopt);
     for (std::size_t i = 0; i < Words<airframe::AircraftKind>::list.size(); ++i)
         add(drawingName(airframe::AircraftKind(i)), airframe::AircraftKind(i));

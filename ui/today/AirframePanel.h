@@ -30,7 +30,8 @@ public:
 
 private:
     void build();
-    void fillDrawings();
+    /// `own` is the kind that the records speak of.
+    void fillDrawings(airframe::AircraftKind own);
     void fillElsewhere();
     std::optional<airframe::AircraftKind> chosenKind() const;
     void chooseKind(std::optional<airframe::AircraftKind> kind);
