@@ -53,13 +53,13 @@ Ground::Ground(const Records &all)
         [this] {
             filePictures();
             fileWork();
-            fileHoldPoints();
         },
         [this] {
             fileSteps();
             fileSessions();
             fileSquawks();
             filePapers();
+            fileHoldPoints();
             findInner();
         });
 }

@@ -8,6 +8,9 @@
 #include "core/readiness/Verdicts.h"
 
 #include <algorithm>
+#include <array>
+#include <functional>
+#include <utility>
 
 namespace lastrivet::readiness {
 
@@ -45,13 +48,34 @@ ClosingAnswer answerFor(Verdicts &verdicts, std::size_t index)
     return answer;
 }
 
-/// Answers for every second closing. The large boxes of a project often lie together in the list,
-/// so that halves of it would take very different times.
-void answerEveryOther(Verdicts verdicts, std::vector<ClosingAnswer> &answers, std::size_t first)
+using Share = std::vector<std::size_t>;
+
+/// The closings in two shares of about the same work, the same ones every time.
+std::array<Share, 2> shared(const Ground &ground)
 {
-    for (std::size_t i = first; i < answers.size(); i += 2)
+    std::vector<std::pair<std::size_t, std::size_t>> bySize;
+    for (std::size_t i = 0; i < ground.closings.size(); ++i) {
+        std::size_t parts = 1;
+        for (const Stretch &stretch : ground.closings[i].reach)
+            parts += stretch.end - stretch.begin;
+        bySize.emplace_back(parts, i);
+    }
+    std::ranges::sort(bySize, std::greater());
+    std::array<Share, 2> shares;
+    std::array<std::size_t, 2> work{};
+    for (const auto &[parts, closing] : bySize) {
+        const std::size_t lighter = work[1] < work[0];
+        shares[lighter].push_back(closing);
+        work[lighter] += parts;
+    }
+    return shares;
+}
+
+void answerShare(Verdicts verdicts, const Share &share, std::vector<ClosingAnswer> &answers)
+{
+    for (const std::size_t i : share)
         answers[i] = answerFor(verdicts, i);
-    for (std::size_t i = first; i < answers.size(); i += 2) {
+    for (const std::size_t i : share) {
         const auto closed = verdicts.closingMoment(i, verdicts.asOf());
         answers[i].blockers = verdicts.handOver(i, closed.value_or(verdicts.asOf()));
     }
@@ -64,11 +88,12 @@ Answer readiness(const Records &records, const Profile &profile, Moment asOf)
     const Ground ground(records);
     Answer answer{asOf, profile.id, {}, {}, {}, {}, {}, {}, {}, {}};
     answer.closings.resize(ground.closings.size());
+    const auto shares = shared(ground);
     // Either judges the boxes within its boxes for itself.
-    const auto answerFrom = [&](std::size_t first) {
-        answerEveryOther({ground, profile, asOf}, answer.closings, first);
+    const auto answerOne = [&](const Share &share) {
+        answerShare({ground, profile, asOf}, share, answer.closings);
     };
-    atOnce([&] { answerFrom(1); }, [&] { answerFrom(0); });
+    atOnce([&] { answerOne(shares[0]); }, [&] { answerOne(shares[1]); });
     atOnce(
         [&] {
             Verdicts verdicts(ground, profile, asOf);
