@@ -101,7 +101,7 @@ int main(int argc, char *argv[])
     std::optional<ui::ProjectOpening> opening;
     if (const QStringList arguments = parser.positionalArguments(); !arguments.isEmpty())
         opening.emplace(arguments.front(), settings, clock);
-    ui::Theme theme(application);
+    ui::Theme theme(application, ui::PersonalSettings(settings).theme());
     ui::ThreadExecutor executor;
     Desk desk(settings, executor, theme, clock);
     desk.show(opening ? &*opening : nullptr);

@@ -87,7 +87,7 @@ int main(int argc, char *argv[])
     const SystemClock clock;
     QSettings settings(ui::pathText(place / "settings.ini"), QSettings::IniFormat);
     ui::ProjectOpening opening(arguments.at(1), settings, clock);
-    ui::Theme theme(application);
+    ui::Theme theme(application, ui::PersonalSettings(settings).theme());
     ui::ThreadExecutor executor;
     ui::MainWindow window({settings, executor, theme, clock});
     window.resize(1280, 720);

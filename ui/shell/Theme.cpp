@@ -44,9 +44,10 @@ QPalette paletteOf(const Colours &colours)
 
 } // namespace
 
-Theme::Theme(QApplication &application, QObject *parent)
+Theme::Theme(QApplication &application, Choice choice, QObject *parent)
     : QObject(parent)
     , m_application(application)
+    , m_choice(choice)
     , m_systemIsDark(application.palette().color(QPalette::Window).lightnessF() < 0.5F)
 {
     application.setStyle(std::make_unique<PlainStyle>().release());
@@ -56,12 +57,19 @@ Theme::Theme(QApplication &application, QObject *parent)
 void Theme::choose(Choice choice)
 {
     m_choice = choice;
-    apply();
+    // Every widget there is would be styled anew.
+    if (wantsDark() != m_isDark)
+        apply();
+}
+
+bool Theme::wantsDark() const
+{
+    return m_choice == Choice::Dark || (m_choice == Choice::System && m_systemIsDark);
 }
 
 void Theme::apply()
 {
-    m_isDark = m_choice == Choice::Dark || (m_choice == Choice::System && m_systemIsDark);
+    m_isDark = wantsDark();
     m_application.setPalette(paletteOf(colours()));
     m_application.setStyleSheet(styleSheetOf(colours()));
     Q_EMIT changed();

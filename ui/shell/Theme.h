@@ -23,7 +23,8 @@ public:
     static constexpr int space = 4;
     static constexpr int rowHeight = 28;
 
-    explicit Theme(QApplication &application, QObject *parent = nullptr);
+    explicit Theme(QApplication &application, Choice choice = Choice::System,
+                   QObject *parent = nullptr);
 
     Choice choice() const { return m_choice; }
     void choose(Choice choice);
@@ -42,6 +43,7 @@ Q_SIGNALS:
     void changed();
 
 private:
+    bool wantsDark() const;
     void apply();
 
     QApplication &m_application;
