@@ -49,9 +49,9 @@ Section *touchSection(const Theme &theme, const QString &title, const QString &w
     auto *section = new Section(theme, title, whenEmpty, parent);
     section->setShortLength(rowsShown);
     section->list().setTouch();
-    section->list().setTitleLines(3);
+    section->list().setTitleLines(4);
     // Limits and what is still to do are what people come to read.
-    section->list().setDetailLines(3);
+    section->list().setDetailLines(4);
     return section;
 }
 

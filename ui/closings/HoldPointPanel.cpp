@@ -7,10 +7,10 @@
 #include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordNames.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -81,8 +81,8 @@ void HoldPointPanel::addPoint(const HoldPoint &point, bool isClosed)
 
 void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature, bool isClosed)
 {
-    auto *buttons = new QHBoxLayout;
-    buttons->setContentsMargins(0, 0, 0, 8);
+    auto *row = new QWidget(this);
+    auto *buttons = new Flow(row);
     const QString kind = holdPointWords(point.kind);
     const auto id = point.id;
     // What is signed after closing is a late acceptance, which has a place of its own.
@@ -103,20 +103,20 @@ void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature
         connect(waive, &QPushButton::clicked, this, [this, id] { Q_EMIT waiveWanted(id); });
         buttons->addWidget(waive);
     }
-    buttons->addStretch(1);
-    m_points->addLayout(buttons);
+    m_points->addWidget(row);
+    m_points->addSpacing(Theme::space);
 }
 
 bool HoldPointPanel::isOutdated(const HoldPoint &point) const
 {
     const auto *answer = m_session.answer()->closing(point.closing_id);
     return answer && std::ranges::any_of(answer->blockers, [&](const readiness::Blocker &blocker) {
-        return blocker.rule == readiness::Rule::OutdatedSignOff &&
-               blocker.record.id == point.id.value();
-    });
+               return blocker.rule == readiness::Rule::OutdatedSignOff &&
+                      blocker.record.id == point.id.value();
+           });
 }
 
-void HoldPointPanel::addAnswerButtons(QBoxLayout &buttons, const HoldPoint &point)
+void HoldPointPanel::addAnswerButtons(QLayout &buttons, const HoldPoint &point)
 {
     const QString kind = holdPointWords(point.kind);
     const auto id = point.id;

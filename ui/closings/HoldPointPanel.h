@@ -6,7 +6,7 @@
 
 #include <QWidget>
 
-class QBoxLayout;
+class QLayout;
 class QVBoxLayout;
 
 namespace lastrivet::ui {
@@ -34,7 +34,7 @@ Q_SIGNALS:
 private:
     void addPoint(const HoldPoint &point, bool isClosed);
     void addButtons(const HoldPoint &point, const SignOff *signature, bool isClosed);
-    void addAnswerButtons(QBoxLayout &buttons, const HoldPoint &point);
+    void addAnswerButtons(QLayout &buttons, const HoldPoint &point);
     bool isOutdated(const HoldPoint &point) const;
     QString standing(const HoldPoint &point, const SignOff *signature) const;
 

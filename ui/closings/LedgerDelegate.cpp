@@ -9,7 +9,9 @@
 #include "ui/widgets/Density.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RowDelegate.h"
+#include "ui/widgets/WrappedText.h"
 
+#include <QAbstractItemView>
 #include <QPainter>
 
 namespace lastrivet::ui {
@@ -22,6 +24,10 @@ constexpr int markWidth = 28;
 constexpr int blockerIndent = 28;
 constexpr int side = 8;
 constexpr int above = 4;
+/// Of what stands in the way; what would clear it has one more.
+constexpr int sentenceLines = 2;
+/// Between a demand and what came of it.
+constexpr int gap = 16;
 
 /// A tick for met, a short dash where nothing is on record; open rules have their weight's bar.
 void paintOutcome(QPainter &painter, const QRectF &place, Outcome outcome, const Colours &colours)
@@ -44,6 +50,17 @@ bool isOpen(Outcome outcome)
     return outcome == Outcome::NotMet || outcome == Outcome::Advice;
 }
 
+/// With what was counted where there is room for it beside the demand.
+QString outcomeIn(int width, const readiness::LedgerLine &line, const QFontMetrics &metrics)
+{
+    const QString outcome = inWords(readiness::inWords(line.outcome));
+    if (line.looked_at == 0)
+        return outcome;
+    const QString counted = QStringLiteral("%1 · %2").arg(
+        inWords(readiness::countedBy(line.rule, line.looked_at)), outcome);
+    return metrics.horizontalAdvance(counted) + gap <= width ? counted : outcome;
+}
+
 } // namespace
 
 LedgerDelegate::LedgerDelegate(const LedgerModel &model, const Theme &theme, QObject *parent)
@@ -55,8 +72,24 @@ LedgerDelegate::LedgerDelegate(const LedgerModel &model, const Theme &theme, QOb
 
 QSize LedgerDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
 {
-    const int lines = m_model.blocker(index) ? 2 : 1;
-    return {200, std::max(rowHeight(), lines * option.fontMetrics.height() + 2 * above + 2)};
+    const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
+    int lines = 1;
+    if (m_model.blocker(index) && view) {
+        const QRect row(0, 0, view->viewport()->width(), rowHeight());
+        const int width = wordsOf(row, option.fontMetrics, index).width();
+        lines += int(
+            wrapped(m_model.sentence(*m_model.blocker(index)), option.font, width, sentenceLines)
+                .size());
+    }
+    return {200, std::max(rowHeight(), heightOfLines(option.font, lines) + 2 * above + 2)};
+}
+
+QRect LedgerDelegate::wordsOf(const QRect &row, const QFontMetrics &metrics,
+                              const QModelIndex &index) const
+{
+    const QRect button = RowDelegate::actionPlace(row, metrics, mendWords(m_model.mend(index)));
+    const int right = button.isEmpty() ? side : button.width() + 2 * side;
+    return row.adjusted(blockerIndent, above, -right, -above);
 }
 
 void LedgerDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
@@ -95,18 +128,16 @@ void LedgerDelegate::paintRule(QPainter &painter, const QRect &place,
     words.setBold(isOpen(line.outcome));
     painter.setFont(words);
     painter.setPen(line.outcome == Outcome::NothingOnRecord ? colours.quietText : colours.text);
-    QString right = inWords(readiness::inWords(line.outcome));
-    if (line.looked_at > 0)
-        right = QStringLiteral("%1 · %2").arg(
-            inWords(readiness::countedBy(line.rule, line.looked_at)), right);
+    const QString demand = asSentence(readiness::demandOf(line.rule));
     const QFontMetrics metrics(words);
     const QRect text = place.adjusted(markWidth, 0, -side, 0);
-    const int rightWidth = metrics.horizontalAdvance(right) + 16;
+    const QString right =
+        outcomeIn(text.width() - metrics.horizontalAdvance(demand), line, metrics);
+    const int rightWidth = metrics.horizontalAdvance(right) + gap;
     painter.drawText(text, Qt::AlignRight | Qt::AlignVCenter, right);
     const QRect left = text.adjusted(0, 0, -rightWidth, 0);
     painter.drawText(left, Qt::AlignLeft | Qt::AlignVCenter,
-                     metrics.elidedText(asSentence(readiness::demandOf(line.rule)), Qt::ElideRight,
-                                        left.width()));
+                     metrics.elidedText(demand, Qt::ElideRight, left.width()));
 }
 
 void LedgerDelegate::paintBlocker(QPainter &painter, const QRect &place,
@@ -117,17 +148,14 @@ void LedgerDelegate::paintBlocker(QPainter &painter, const QRect &place,
     const QFontMetrics metrics = painter.fontMetrics();
     const QString action = mendWords(m_model.mend(index));
     const QRect button = RowDelegate::actionPlace(place, metrics, action);
-    const int right = button.isEmpty() ? side : button.width() + 2 * side;
-    const QRect text = place.adjusted(blockerIndent, above, -right, -above);
-    const QRect first(text.left(), text.top(), text.width(), metrics.height());
+    const QRect words = wordsOf(place, metrics, index);
+    const int line = heightOfLines(painter.font(), 1);
     painter.setPen(colours.text);
-    painter.drawText(first, Qt::AlignLeft | Qt::AlignVCenter,
-                     metrics.elidedText(m_model.sentence(blocker), Qt::ElideRight, first.width()));
-    const QRect second = first.translated(0, metrics.height() + 1);
+    paintWrapped(painter, words.adjusted(0, 0, 0, -line), m_model.sentence(blocker));
+    const QRect last(words.left(), words.bottom() + 1 - line, words.width(), line);
     painter.setPen(colours.quietText);
-    painter.drawText(
-        second, Qt::AlignLeft | Qt::AlignVCenter,
-        metrics.elidedText(m_model.clearedBy(blocker), Qt::ElideRight, second.width()));
+    painter.drawText(last, Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(m_model.clearedBy(blocker), Qt::ElideRight, last.width()));
     if (!button.isEmpty())
         RowDelegate::paintButton(painter, button, action, colours);
 }

@@ -21,6 +21,8 @@ public:
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
 
 private:
+    /// Where the words of a blocker stand in its row.
+    QRect wordsOf(const QRect &row, const QFontMetrics &metrics, const QModelIndex &index) const;
     void paintRule(QPainter &painter, const QRect &place, const QModelIndex &index) const;
     void paintBlocker(QPainter &painter, const QRect &place, const QModelIndex &index) const;
 

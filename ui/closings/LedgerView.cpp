@@ -44,6 +44,13 @@ void LedgerView::show(LedgerModel::Source source)
     hideMet();
 }
 
+void LedgerView::resizeEvent(QResizeEvent *event)
+{
+    QTreeView::resizeEvent(event);
+    // Wrapped sentences are higher in a narrower view.
+    scheduleDelayedItemsLayout();
+}
+
 void LedgerView::setOnlyOpen(bool isOnlyOpen)
 {
     m_isOnlyOpen = isOnlyOpen;

@@ -7,6 +7,7 @@
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RowListModel.h"
 #include "ui/widgets/SvgIcon.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QAbstractItemView>
 #include <QPainter>
@@ -51,17 +52,6 @@ int figureWidth(const ListRow &row, const QFontMetrics &metrics)
     return row.figure.isEmpty() ? 0 : metrics.horizontalAdvance(row.figure) + 12;
 }
 
-/// Wrapped where it was given more than one line, cut short in one.
-void paintText(QPainter &painter, const QRect &place, const QString &text)
-{
-    const QFontMetrics metrics = painter.fontMetrics();
-    if (place.height() > metrics.height())
-        painter.drawText(place, Qt::AlignLeft | Qt::TextWordWrap, text);
-    else
-        painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter,
-                         metrics.elidedText(text, Qt::ElideRight, place.width()));
-}
-
 void paintWords(QPainter &painter, const QRect &words, int titleHeight, int detailHeight,
                 const ListRow &row, const Colours &colours)
 {
@@ -69,12 +59,12 @@ void paintWords(QPainter &painter, const QRect &words, int titleHeight, int deta
     const int figure = figureWidth(row, metrics);
     painter.setPen(colours.text);
     const QRect title(words.left(), words.top(), words.width() - figure, titleHeight);
-    paintText(painter, title, row.title);
+    paintWrapped(painter, title, row.title);
     painter.drawText(QRect(words.left(), words.top(), words.width(), metrics.height()),
                      Qt::AlignRight | Qt::AlignVCenter, row.figure);
     painter.setPen(colours.quietText);
-    paintText(painter, QRect(words.left(), title.bottom() + 1, words.width(), detailHeight),
-              row.detail);
+    paintWrapped(painter, QRect(words.left(), title.bottom() + 1, words.width(), detailHeight),
+                 row.detail);
 }
 
 } // namespace
@@ -119,15 +109,13 @@ int RowDelegate::leftOfWords(const ListRow &row) const
 int RowDelegate::wrappedHeight(const QStyleOptionViewItem &option, const ListRow &row,
                                const QString &text, int lines, int figure) const
 {
-    const int line = option.fontMetrics.height();
     const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
     if (lines == 1 || !view)
-        return line;
+        return heightOfLines(option.font, 1);
     const int button = actionPlace(option.rect, option.fontMetrics, row.action).width();
     const int right = button > 0 ? button + 2 * side : side;
-    const QRect place(0, 0, view->viewport()->width() - leftOfWords(row) - right - figure, line);
-    const int wrapped = option.fontMetrics.boundingRect(place, Qt::TextWordWrap, text).height();
-    return std::min(wrapped, lines * line);
+    const int width = view->viewport()->width() - leftOfWords(row) - right - figure;
+    return heightOfLines(option.font, int(wrapped(text, option.font, width, lines).size()));
 }
 
 int RowDelegate::titleHeight(const QStyleOptionViewItem &option, const ListRow &row) const

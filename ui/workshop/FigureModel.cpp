@@ -14,7 +14,16 @@ void FigureModel::setTable(FigureTable table)
 {
     beginResetModel();
     m_table = std::move(table);
+    m_heads = m_table.heads;
     endResetModel();
+}
+
+void FigureModel::showHeads(const QStringList &heads)
+{
+    if (heads == m_heads)
+        return;
+    m_heads = heads;
+    Q_EMIT headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
 }
 
 bool FigureModel::isColumnEmpty(int column) const
@@ -67,8 +76,9 @@ QVariant FigureModel::headerData(int section, Qt::Orientation orientation, int r
         return {};
     if (role == Qt::TextAlignmentRole)
         return int(Qt::AlignLeft | Qt::AlignVCenter);
-    const bool isText = role == Qt::DisplayRole || role == Qt::ToolTipRole;
-    return isText ? QVariant(m_table.heads.value(section)) : QVariant();
+    if (role == Qt::ToolTipRole)
+        return m_table.heads.value(section);
+    return role == Qt::DisplayRole ? QVariant(m_heads.value(section)) : QVariant();
 }
 
 } // namespace lastrivet::ui

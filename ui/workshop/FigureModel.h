@@ -39,6 +39,8 @@ public:
 
     void setTable(FigureTable table);
     const FigureTable &table() const { return m_table; }
+    /// The heads with line breaks where their columns are narrow.
+    void showHeads(const QStringList &heads);
     /// True when no row has anything in the column.
     bool isColumnEmpty(int column) const;
 
@@ -49,6 +51,7 @@ public:
 
 private:
     FigureTable m_table;
+    QStringList m_heads;
 };
 
 } // namespace lastrivet::ui

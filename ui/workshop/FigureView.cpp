@@ -3,6 +3,7 @@
 #include "ui/workshop/FigureView.h"
 
 #include "ui/widgets/Density.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QApplication>
 #include <QFontMetrics>
@@ -19,8 +20,10 @@ namespace lastrivet::ui {
 
 namespace {
 
-constexpr int besideText = 8;
+constexpr int besideText = 6;
 constexpr int overText = 6;
+constexpr int besideHead = 2 * besideText + 4;
+constexpr int headLines = 4;
 constexpr int wrapping = int(Qt::AlignLeft | Qt::AlignTop) | int(Qt::TextWordWrap);
 
 /// Texts from the top of their row and a hairline below it, so that a number is never read against
@@ -67,14 +70,21 @@ struct Wish {
     int width = 0;
 };
 
+int widestWordOf(const QString &text, const QFontMetrics &metrics)
+{
+    int widest = 0;
+    for (const QString &word : text.split(QLatin1Char(' ')))
+        widest = std::max(widest, metrics.horizontalAdvance(word));
+    return widest;
+}
+
 int widestWord(const FigureModel &model, int column)
 {
     int widest = 0;
     for (int row = 0; row < model.rowCount(); ++row) {
         const QModelIndex index = model.index(row, column);
         const QFontMetrics metrics(index.data(Qt::FontRole).value<QFont>());
-        for (const QString &word : index.data().toString().split(QLatin1Char(' ')))
-            widest = std::max(widest, metrics.horizontalAdvance(word));
+        widest = std::max(widest, widestWordOf(index.data().toString(), metrics));
     }
     return widest + 2 * besideText + 2;
 }
@@ -160,16 +170,27 @@ void FigureView::fit()
         return;
     m_isFitting = true;
     std::vector<Wish> wishes;
+    QStringList heads = m_model->table().heads;
+    const QFont headFont = horizontalHeader()->font();
+    const QFontMetrics metrics(headFont);
     for (int column = 0; column < m_model->columnCount(); ++column) {
         if (isColumnHidden(column))
             continue;
+        const QString &head = heads[column];
         const int least =
-            std::max(horizontalHeader()->sectionSizeHint(column) + 2, widestWord(*m_model, column));
-        wishes.push_back({column, least, std::max(least, sizeHintForColumn(column) + 2)});
+            std::max(widestWordOf(head, metrics) + besideHead, widestWord(*m_model, column));
+        const int most =
+            std::max(metrics.horizontalAdvance(head) + besideHead, sizeHintForColumn(column) + 2);
+        wishes.push_back({column, least, std::max(least, most)});
     }
     share(wishes, viewport()->width());
-    for (const Wish &wish : wishes)
+    for (const Wish &wish : wishes) {
         setColumnWidth(wish.column, wish.width);
+        QString &head = heads[wish.column];
+        head =
+            wrapped(head, headFont, wish.width - besideHead + 2, headLines).join(QLatin1Char('\n'));
+    }
+    m_model->showHeads(heads);
     resizeRowsToContents();
     m_isFitting = false;
     updateGeometry();

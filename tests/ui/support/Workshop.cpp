@@ -47,7 +47,7 @@ void work(Edit &edit, Id<Component> part, std::string_view began, std::int64_t m
 
 ui::Theme &theme()
 {
-    static auto *theme = new ui::Theme(*qApp, qApp);
+    static auto *theme = new ui::Theme(*qApp, ui::Theme::Choice::System, qApp);
     return *theme;
 }
 

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/WrappedText.h"
+
+#include <QFontMetrics>
+#include <QGuiApplication>
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet::ui;
+
+namespace {
+
+int widthOf(const QString &text)
+{
+    return QFontMetrics(QGuiApplication::font()).horizontalAdvance(text);
+}
+
+QStringList lines(const QString &text, int width, int most)
+{
+    return wrapped(text, QGuiApplication::font(), width, most);
+}
+
+const QString sentence = QStringLiteral("Fit the root fittings, torque and lock");
+
+} // namespace
+
+TEST_CASE("A text is broken between words, and every line fits")
+{
+    const int width = widthOf(QStringLiteral("Fit the root fittings,")) + 2;
+    const QStringList found = lines(sentence, width, 5);
+    CHECK(found.size() > 1);
+    CHECK(found.join(QLatin1Char(' ')) == sentence);
+    for (const QString &line : found)
+        CHECK(widthOf(line) <= width);
+    CHECK(lines(sentence, widthOf(sentence) + 2, 5) == QStringList{sentence});
+    CHECK(lines({}, width, 5) == QStringList{QString()});
+}
+
+TEST_CASE(
+    "What does not fit into the lines there are, and a word too long for one, ends with a mark")
+{
+    const int width = widthOf(QStringLiteral("Fit the root fittings,")) + 2;
+    const QStringList found = lines(sentence, width, 1);
+    REQUIRE(found.size() == 1);
+    CHECK(found.front().endsWith(QChar(0x2026)));
+    const QStringList word =
+        lines(QStringLiteral("Flachrundkopfniet"), widthOf(QStringLiteral("Flach")), 3);
+    REQUIRE(word.size() == 1);
+    CHECK(word.front().endsWith(QChar(0x2026)));
+}

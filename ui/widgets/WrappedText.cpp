@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/WrappedText.h"
+
+#include <QFontMetrics>
+#include <QPainter>
+#include <QTextLayout>
+
+#include <algorithm>
+
+namespace lastrivet::ui {
+
+QStringList wrapped(const QString &text, const QFont &font, int width, int most)
+{
+    const QFontMetrics metrics(font);
+    QTextLayout layout(text, font);
+    QStringList lines;
+    layout.beginLayout();
+    while (lines.size() < most) {
+        QTextLine line = layout.createLine();
+        if (!line.isValid())
+            break;
+        line.setLineWidth(width);
+        const bool isLast = lines.size() + 1 == most;
+        const QString words = isLast ? text.mid(line.textStart())
+                                     : text.mid(line.textStart(), line.textLength()).trimmed();
+        lines << metrics.elidedText(words, Qt::ElideRight, width);
+    }
+    layout.endLayout();
+    return lines;
+}
+
+int heightOfLines(const QFont &font, int lines)
+{
+    return lines * QFontMetrics(font).lineSpacing();
+}
+
+void paintWrapped(QPainter &painter, const QRect &place, const QString &text)
+{
+    const int line = heightOfLines(painter.font(), 1);
+    const int most = std::max(1, place.height() / line);
+    QRect here(place.left(), place.top(), place.width(), line);
+    for (const QString &words : wrapped(text, painter.font(), place.width(), most)) {
+        painter.drawText(here, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, words);
+        here.translate(0, line);
+    }
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+class QFont;
+class QPainter;
+class QRect;
+
+namespace lastrivet::ui {
+
+/// The text in lines no wider than `width`, at most `most` of them, broken between words; what is
+/// left over, and the end of a longer word, shows as "…".
+QStringList wrapped(const QString &text, const QFont &font, int width, int most);
+
+/// The height of that many lines.
+int heightOfLines(const QFont &font, int lines);
+
+/// Paints as many lines, from the top of the place, as it is high and the text needs.
+void paintWrapped(QPainter &painter, const QRect &place, const QString &text);
+
+} // namespace lastrivet::ui
