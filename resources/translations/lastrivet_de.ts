@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>Sealed</source>
-        <translation>Versiegelt</translation>
+        <translation>Lackmarke gesetzt</translation>
     </message>
     <message>
         <source>Tick</source>
@@ -404,7 +404,7 @@
     </message>
     <message>
         <source>certificate_id</source>
-        <translation>Bescheinigung</translation>
+        <translation>Zertifikat</translation>
     </message>
     <message>
         <source>changed_inspected</source>
@@ -692,7 +692,7 @@
     </message>
     <message>
         <source>level</source>
-        <translation>Ebene</translation>
+        <translation>Nivellierung</translation>
     </message>
     <message>
         <source>links</source>
@@ -892,7 +892,7 @@
     </message>
     <message>
         <source>profile</source>
-        <translation>Regelwerk</translation>
+        <translation>Regelprofil</translation>
     </message>
     <message>
         <source>pros</source>
@@ -908,7 +908,7 @@
     </message>
     <message>
         <source>reading</source>
-        <translation>Anzeige</translation>
+        <translation>Ablesung</translation>
     </message>
     <message>
         <source>reason</source>
@@ -984,7 +984,7 @@
     </message>
     <message>
         <source>scale_readings</source>
-        <translation>Waagenanzeigen</translation>
+        <translation>Ablesungen der Waagen</translation>
     </message>
     <message>
         <source>scan_id</source>
@@ -1008,7 +1008,7 @@
     </message>
     <message>
         <source>serial_number</source>
-        <translation>Werknummer</translation>
+        <translation>Werk-/Seriennummer</translation>
     </message>
     <message>
         <source>severity</source>
@@ -1064,7 +1064,7 @@
     </message>
     <message>
         <source>step_id</source>
-        <translation>Arbeitsschritt</translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>storage</source>
@@ -1124,7 +1124,7 @@
     </message>
     <message>
         <source>torque_drag</source>
-        <translation>Reibmoment</translation>
+        <translation>Laufmoment</translation>
     </message>
     <message>
         <source>torque_max</source>
@@ -1243,7 +1243,7 @@
     </message>
     <message>
         <source>%1: sealed</source>
-        <translation>%1: versiegelt</translation>
+        <translation>%1: Lackmarke gesetzt</translation>
     </message>
     <message>
         <source>%1: locked</source>
@@ -1559,7 +1559,7 @@
     </message>
     <message>
         <source>, drag {0}</source>
-        <translation>, Reibmoment {0}</translation>
+        <translation>, Laufmoment {0}</translation>
     </message>
     <message>
         <source>1 closing must stay open.</source>
@@ -1767,7 +1767,7 @@
     </message>
     <message>
         <source>Fasteners and torque</source>
-        <translation>Verbindungen und Drehmomente</translation>
+        <translation>Verbindungselemente und Drehmomente</translation>
     </message>
     <message>
         <source>File</source>
@@ -1915,7 +1915,7 @@
     </message>
     <message>
         <source>No fastener is on record for this region.</source>
-        <translation>Für diesen Bereich ist keine Verbindung verzeichnet.</translation>
+        <translation>Für diesen Bereich ist kein Verbindungselement verzeichnet.</translation>
     </message>
     <message>
         <source>No list was kept for this closing; these are the usual points for a structure of its kind.</source>
@@ -1943,7 +1943,7 @@
     </message>
     <message>
         <source>No step is called “{0}”; nothing is ticked for it.</source>
-        <translation>Kein Arbeitsschritt heißt „{0}“; dafür wird nichts abgehakt.</translation>
+        <translation>Kein Schritt heißt „{0}“; dafür wird nichts abgehakt.</translation>
     </message>
     <message>
         <source>No torque or measurement of this region names its tool.</source>
@@ -2019,7 +2019,7 @@
     </message>
     <message>
         <source>Outcome</source>
-        <translation>Ausgang</translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Part</source>
@@ -2107,7 +2107,7 @@
     </message>
     <message>
         <source>Serial number</source>
-        <translation>Werknummer</translation>
+        <translation>Werk-/Seriennummer</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -2235,7 +2235,7 @@
     </message>
     <message>
         <source>The project has this record with other content; they differ in {0} first.</source>
-        <translation>Das Projekt hat diesen Satz mit anderem Inhalt; der erste Unterschied ist {0}.</translation>
+        <translation>Das Projekt hat diesen Datensatz mit anderem Inhalt; der erste Unterschied ist {0}.</translation>
     </message>
     <message>
         <source>The project is missing.</source>
@@ -2263,11 +2263,11 @@
     </message>
     <message>
         <source>There are several parts called {0}; name it by code or id.</source>
-        <translation>Mehrere Teile heißen {0}; nenne es mit Kürzel oder Kennung.</translation>
+        <translation>Mehrere Teile heißen {0}; nennen Sie das Teil mit Kürzel oder Kennung.</translation>
     </message>
     <message>
         <source>There are several people called {0}; name them by id.</source>
-        <translation>Mehrere Personen heißen {0}; nenne sie mit der Kennung.</translation>
+        <translation>Mehrere Personen heißen {0}; nennen Sie die Person mit der Kennung.</translation>
     </message>
     <message>
         <source>There is no field of this name.</source>
@@ -2439,7 +2439,7 @@
     </message>
     <message>
         <source>What would clear it</source>
-        <translation>Was es erledigt</translation>
+        <translation>Was es erledigen würde</translation>
     </message>
     <message>
         <source>When</source>
@@ -2459,7 +2459,7 @@
     </message>
     <message>
         <source>Work log</source>
-        <translation>Arbeitsprotokoll</translation>
+        <translation>Bautagebuch</translation>
     </message>
     <message>
         <source>Worst of {1} closings on {0}. This is the builder&apos;s record, not an approval.</source>
@@ -2599,7 +2599,7 @@
     </message>
     <message>
         <source>credit task</source>
-        <translation>Eigenleistungsposten</translation>
+        <translation>Aufgabe des überwiegenden Teils</translation>
     </message>
     <message>
         <source>cure times are known</source>
@@ -2683,11 +2683,11 @@
     </message>
     <message>
         <source>every fastener is fitted</source>
-        <translation>jede Verbindung ist eingebaut</translation>
+        <translation>jedes Verbindungselement ist eingebaut</translation>
     </message>
     <message>
         <source>every fastener with a torque limit is torqued</source>
-        <translation>jede Verbindung mit Drehmomentgrenze ist angezogen</translation>
+        <translation>jedes Verbindungselement mit Drehmomentgrenze ist angezogen</translation>
     </message>
     <message>
         <source>every hold point is signed</source>
@@ -2719,7 +2719,7 @@
     </message>
     <message>
         <source>every step is done or dropped</source>
-        <translation>jeder Arbeitsschritt ist erledigt oder gestrichen</translation>
+        <translation>jeder Schritt ist erledigt oder gestrichen</translation>
     </message>
     <message>
         <source>every torque is within its limits</source>
@@ -2727,7 +2727,7 @@
     </message>
     <message>
         <source>every torqued fastener carries its mark</source>
-        <translation>jede angezogene Verbindung trägt ihre Markierung</translation>
+        <translation>jedes angezogene Verbindungselement trägt seine Markierung</translation>
     </message>
     <message>
         <source>everything that cures has cured</source>
@@ -2743,11 +2743,11 @@
     </message>
     <message>
         <source>fastener</source>
-        <translation>Verbindung</translation>
+        <translation>Verbindungselement</translation>
     </message>
     <message>
         <source>fasteners and torques</source>
-        <translation>Verbindungen und Drehmomente</translation>
+        <translation>Verbindungselemente und Drehmomente</translation>
     </message>
     <message>
         <source>file</source>
@@ -2839,7 +2839,7 @@
     </message>
     <message>
         <source>lines of fasteners {0}</source>
-        <translation>Verbindungszeilen {0}</translation>
+        <translation>Zeilen Verbindungselemente {0}</translation>
     </message>
     <message>
         <source>loading case</source>
@@ -3115,11 +3115,11 @@
     </message>
     <message>
         <source>signature of {0}</source>
-        <translation>Unterschrift von {0}</translation>
+        <translation>Unterschrift vom {0}</translation>
     </message>
     <message>
         <source>signature of {0} by {1}</source>
-        <translation>Unterschrift zu {0} durch {1}</translation>
+        <translation>Unterschrift vom {0} durch {1}</translation>
     </message>
     <message>
         <source>split pin</source>
@@ -3155,7 +3155,7 @@
     </message>
     <message>
         <source>stays open, waits for your signature</source>
-        <translation>bleibt offen, wartet auf deine Unterschrift</translation>
+        <translation>bleibt offen, wartet auf Ihre Unterschrift</translation>
     </message>
     <message>
         <source>stays open, work left</source>
@@ -3163,11 +3163,11 @@
     </message>
     <message>
         <source>step</source>
-        <translation>Arbeitsschritt</translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>steps {0}</source>
-        <translation>Arbeitsschritte {0}</translation>
+        <translation>Schritte {0}</translation>
     </message>
     <message>
         <source>taken in on {0}</source>
@@ -3207,7 +3207,7 @@
     </message>
     <message>
         <source>thread locker</source>
-        <translation>Schraubensicherung</translation>
+        <translation>Schraubensicherungskleber</translation>
     </message>
     <message>
         <source>tool</source>
@@ -3279,7 +3279,7 @@
     </message>
     <message>
         <source>{0} at {1}</source>
-        <translation>{0} um {1}</translation>
+        <translation>{0} an {1}</translation>
     </message>
     <message>
         <source>{0} batch</source>
@@ -3647,15 +3647,15 @@
     </message>
     <message>
         <source>{0} step</source>
-        <translation>{0} Arbeitsschritt</translation>
+        <translation>{0} Schritt</translation>
     </message>
     <message>
         <source>{0} steps</source>
-        <translation>{0} Arbeitsschritte</translation>
+        <translation>{0} Schritte</translation>
     </message>
     <message>
         <source>{0} steps are not done whose closings are closed; the first is {1}</source>
-        <translation>{0} Arbeitsschritte sind nicht erledigt, obwohl ihre Schließstellen geschlossen sind; der erste ist {1}</translation>
+        <translation>{0} Schritte sind nicht erledigt, obwohl ihre Schließstellen geschlossen sind; der erste ist {1}</translation>
     </message>
     <message>
         <source>{0} tested</source>
@@ -3667,11 +3667,11 @@
     </message>
     <message>
         <source>{0} use</source>
-        <translation>{0} Einsatz</translation>
+        <translation>{0} Verwendung</translation>
     </message>
     <message>
         <source>{0} uses</source>
-        <translation>{0} Einsätze</translation>
+        <translation>{0} Verwendungen</translation>
     </message>
     <message>
         <source>{0} was closed before these records began; the inspector decides</source>
@@ -3707,7 +3707,7 @@
     </message>
     <message>
         <source>{0} with a limit</source>
-        <translation>{0} mit Grenze</translation>
+        <translation>{0} mit Grenzen</translation>
     </message>
     <message>
         <source>{0} with limits</source>
@@ -3867,7 +3867,7 @@
     </message>
     <message>
         <source>{0}: {1} of {2} missing, expected on {3}</source>
-        <translation>{0}: {1} von {2} fehlen, erwartet am {3}</translation>
+        <translation>{0}: fehlend {1} von {2}, erwartet am {3}</translation>
     </message>
     <message>
         <source>{1} names no part</source>
@@ -3891,11 +3891,11 @@
     </message>
     <message>
         <source>“{0}” cannot be taken back: “{1}” changed the same record later.</source>
-        <translation>„{0}“ kann nicht zurückgenommen werden: „{1}“ hat denselben Satz später geändert.</translation>
+        <translation>„{0}“ kann nicht zurückgenommen werden: „{1}“ hat denselben Datensatz später geändert.</translation>
     </message>
     <message>
         <source>“{0}” may be several steps; say it with the part&apos;s code.</source>
-        <translation>„{0}“ passt zu mehreren Arbeitsschritten; mit dem Kürzel des Teils sagen.</translation>
+        <translation>„{0}“ passt zu mehreren Schritten; mit dem Kürzel des Teils sagen.</translation>
     </message>
     <message>
         <source>“{0}” may be {1} or {2}; say more of the name.</source>
@@ -3999,7 +3999,7 @@
     </message>
     <message>
         <source>Drag in it</source>
-        <translation>Reibung darin</translation>
+        <translation>Laufmoment darin</translation>
     </message>
     <message>
         <source>Equipment</source>
@@ -4055,7 +4055,7 @@
     </message>
     <message>
         <source>Limits are the maker&apos;s; general tables come after them. The reading is what the wrench showed, with the drag of a self-locking nut still in it.</source>
-        <translation>Grenzen sind die des Herstellers; allgemeine Tabellen kommen danach. Die Anzeige ist, was der Schlüssel zeigte, die Reibung einer selbstsichernden Mutter noch darin.</translation>
+        <translation>Grenzen sind die des Herstellers; allgemeine Tabellen kommen danach. Die Ablesung ist, was der Schlüssel zeigte, das Laufmoment einer selbstsichernden Mutter noch darin.</translation>
     </message>
     <message>
         <source>List of squawks</source>
@@ -4071,7 +4071,7 @@
     </message>
     <message>
         <source>Log of a week</source>
-        <translation>Protokoll einer Woche</translation>
+        <translation>Bautagebuch einer Woche</translation>
     </message>
     <message>
         <source>Looked at again by</source>
@@ -4147,7 +4147,7 @@
     </message>
     <message>
         <source>Reading</source>
-        <translation>Anzeige</translation>
+        <translation>Ablesung</translation>
     </message>
     <message>
         <source>Removed</source>
@@ -4267,7 +4267,7 @@
     </message>
     <message>
         <source>fasteners and torque</source>
-        <translation>Verbindungen und Drehmoment</translation>
+        <translation>Verbindungselemente und Drehmoment</translation>
     </message>
     <message>
         <source>of no part</source>
@@ -4275,7 +4275,7 @@
     </message>
     <message>
         <source>opened {0}</source>
-        <translation>geöffnet {0}</translation>
+        <translation>angebrochen {0}</translation>
     </message>
     <message>
         <source>part number {0}</source>
@@ -4287,7 +4287,7 @@
     </message>
     <message>
         <source>serial number {0}</source>
-        <translation>Werknummer {0}</translation>
+        <translation>Seriennummer {0}</translation>
     </message>
     <message>
         <source>to</source>
@@ -4323,7 +4323,7 @@
     </message>
     <message>
         <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
-        <translation>Ein Eintrag gilt als nachgetragen, wenn er mehr als {0} Tage nach dem Tag geschrieben wurde, von dem er spricht; das Journal der Aufzeichnungen sagt, wann. Zurückgezogene Einträge werden nicht gedruckt. Dies sind die eigenen Aufzeichnungen des Erbauers: sie genehmigen nichts.</translation>
+        <translation>Ein Eintrag gilt als Nachtrag, wenn er mehr als {0} Tage nach dem Tag geschrieben wurde, von dem er spricht; das Journal der Aufzeichnungen sagt, wann. Zurückgezogene Einträge werden nicht gedruckt. Dies sind die eigenen Aufzeichnungen des Erbauers: sie genehmigen nichts.</translation>
     </message>
     <message>
         <source>Began</source>
@@ -4519,11 +4519,11 @@
     </message>
     <message>
         <source>“{0}” is more than a day has; write each day&apos;s work by itself.</source>
-        <translation>„{0}“ ist mehr, als ein Tag hat; schreib die Arbeit jedes Tages für sich.</translation>
+        <translation>„{0}“ ist mehr, als ein Tag hat; schreiben Sie die Arbeit jedes Tages für sich.</translation>
     </message>
     <message>
         <source>“{0}” is no length of time; leave it out when nobody knows.</source>
-        <translation>„{0}“ ist keine Dauer; lass sie weg, wenn niemand sie weiß.</translation>
+        <translation>„{0}“ ist keine Dauer; lassen Sie sie weg, wenn niemand sie weiß.</translation>
     </message>
     <message>
         <source>“{0}” is no part, or may be several.</source>
@@ -4615,7 +4615,7 @@
     </message>
     <message>
         <source>Left out to keep the packet small.</source>
-        <translation>Weggelassen, damit die Mappe klein bleibt.</translation>
+        <translation>Weggelassen, damit die Prüfmappe klein bleibt.</translation>
     </message>
     <message>
         <source>Looked at</source>
@@ -4651,7 +4651,7 @@
     </message>
     <message>
         <source>Not drawn.</source>
-        <translation>Nicht gezeichnet.</translation>
+        <translation>Nicht abgebildet.</translation>
     </message>
     <message>
         <source>Note</source>
@@ -4703,7 +4703,7 @@
     </message>
     <message>
         <source>Step done: {0}</source>
-        <translation>Arbeitsschritt erledigt: {0}</translation>
+        <translation>Schritt erledigt: {0}</translation>
     </message>
     <message>
         <source>The visit found nothing.</source>
@@ -4711,7 +4711,7 @@
     </message>
     <message>
         <source>The whole packet and the photographs in full size are with the builder.</source>
-        <translation>Die ganze Mappe und die Fotos in voller Größe sind beim Erbauer.</translation>
+        <translation>Die ganze Prüfmappe und die Fotos in voller Größe sind beim Erbauer.</translation>
     </message>
     <message>
         <source>This is the version to send</source>
@@ -4831,7 +4831,7 @@
     </message>
     <message>
         <source>There is no whole backup yet</source>
-        <translation>Es gibt noch keine ganze Sicherung</translation>
+        <translation>Es gibt noch keine vollständige Sicherung</translation>
     </message>
     <message>
         <source>What the builder wrote down, no approval: the inspector decides.</source>
@@ -4843,7 +4843,7 @@
     </message>
     <message>
         <source>A drag of {0} in-lb is more than the {1} in-lb that a {2} nut on {3} is tightened to; something is wrong with nut, bolt or reading.</source>
-        <translation>Ein Laufmoment von {0} in-lb ist mehr als die {1} in-lb, mit denen eine Mutter {2} auf {3} angezogen wird; mit Mutter, Bolzen oder Ablesung stimmt etwas nicht.</translation>
+        <translation>Ein Laufmoment von {0} in-lb ist mehr als die {1} in-lb, mit denen eine Mutter {2} auf {3} angezogen wird; mit Mutter, Schraube oder Ablesung stimmt etwas nicht.</translation>
     </message>
     <message>
         <source>A grip is above zero and at most {0} in.</source>
@@ -4891,7 +4891,7 @@
     </message>
     <message>
         <source>The weights do not add up to something above zero, so there is no centre of gravity.</source>
-        <translation>Die Gewichte ergeben zusammen nichts über null, also gibt es keinen Schwerpunkt.</translation>
+        <translation>Die Massen ergeben zusammen nichts über null, also gibt es keinen Schwerpunkt.</translation>
     </message>
     <message>
         <source>There is no such thing to decide.</source>
@@ -4935,7 +4935,7 @@
     </message>
     <message>
         <source>{0} has a weight or an arm that is no number.</source>
-        <translation>{0} hat ein Gewicht oder einen Hebelarm, der keine Zahl ist.</translation>
+        <translation>{0} hat eine Masse oder einen Hebelarm, der keine Zahl ist.</translation>
     </message>
     <message>
         <source>A second database lies in the project&apos;s folder: {0}. What is in it is not shown.</source>
@@ -4971,7 +4971,7 @@
     </message>
     <message>
         <source>The empty weight is above zero.</source>
-        <translation>Das Leergewicht ist größer als null.</translation>
+        <translation>Die Leermasse ist größer als null.</translation>
     </message>
     <message>
         <source>The project could not be looked over: {0}</source>
@@ -5007,11 +5007,11 @@
     </message>
     <message>
         <source>serial number</source>
-        <translation>Seriennummer</translation>
+        <translation>Werknummer</translation>
     </message>
     <message>
         <source>{0} needs a weight of 0 or more, and an arm.</source>
-        <translation>{0} braucht ein Gewicht von 0 oder mehr und einen Hebelarm.</translation>
+        <translation>{0} braucht eine Masse von 0 oder mehr und einen Hebelarm.</translation>
     </message>
     <message>
         <source>{3} has the project open for writing since {2} (process {0} on {1}).</source>
@@ -5415,7 +5415,7 @@
     </message>
     <message>
         <source>is no field of a profile</source>
-        <translation>ist kein Feld eines Regelwerks</translation>
+        <translation>ist kein Feld eines Regelprofils</translation>
     </message>
     <message>
         <source>is no whole number from {0} to {1}</source>
@@ -5427,7 +5427,7 @@
     </message>
     <message>
         <source>is that of a profile that came with the program and says otherwise: a copy needs an id of its own</source>
-        <translation>ist die eines Regelwerks, das mit dem Programm kam und anders lautet: eine Kopie braucht eine eigene Kennung</translation>
+        <translation>ist die eines Regelprofils, das mit dem Programm kam und anders lautet: eine Kopie braucht eine eigene Kennung</translation>
     </message>
     <message>
         <source>log entries</source>
@@ -5475,7 +5475,7 @@
     </message>
     <message>
         <source>the serial number is {0} on the equipment list, and {1} on the part</source>
-        <translation>die Werknummer lautet in der Ausrüstungsliste {0}, am Teil {1}</translation>
+        <translation>die Seriennummer lautet in der Ausrüstungsliste {0}, am Teil {1}</translation>
     </message>
     <message>
         <source>the serial number is {0} there, and {1} in the facts of the project</source>
@@ -5559,7 +5559,7 @@
     </message>
     <message>
         <source>Deviation or bulletin</source>
-        <translation>Abweichung oder Mitteilung</translation>
+        <translation>Abweichung oder Bulletin</translation>
     </message>
     <message>
         <source>Empty weight</source>
@@ -5591,7 +5591,7 @@
     </message>
     <message>
         <source>Levelled by</source>
-        <translation>Ausgerichtet nach</translation>
+        <translation>Nivelliert nach</translation>
     </message>
     <message>
         <source>Limits from: {0}</source>
@@ -5679,7 +5679,7 @@
     </message>
     <message>
         <source>Weigh indoors, level, with scales whose calibration holds, and say which fuel and oil were on board. The flight manual and the authority decide on limits.</source>
-        <translation>Im Gebäude wägen, ausgerichtet, mit Waagen, deren Kalibrierung gilt, und sagen, welcher Kraftstoff und welches Öl an Bord waren. Über Grenzen entscheiden Flughandbuch und Behörde.</translation>
+        <translation>Im Gebäude und nivelliert wägen, mit Waagen, deren Kalibrierung gilt, und sagen, welcher Kraftstoff und welches Öl an Bord waren. Über Grenzen entscheiden Flughandbuch und Behörde.</translation>
     </message>
     <message>
         <source>Weighed</source>
@@ -5787,7 +5787,7 @@
     </message>
     <message>
         <source>A drag of {0} {2} is more than the {1} {2} that the nut is tightened to: something is wrong with the nut, the bolt or the reading.</source>
-        <translation>Ein Klemmmoment von {0} {2} ist mehr als die {1} {2}, mit denen die Mutter angezogen wird: mit Mutter, Schraube oder Ablesung stimmt etwas nicht.</translation>
+        <translation>Ein Laufmoment von {0} {2} ist mehr als die {1} {2}, mit denen die Mutter angezogen wird: mit Mutter, Schraube oder Ablesung stimmt etwas nicht.</translation>
     </message>
     <message>
         <source>A line is for one fastener or more.</source>
@@ -6163,7 +6163,7 @@
     </message>
     <message>
         <source>{0} h are done.</source>
-        <translation>{0} h sind getan.</translation>
+        <translation>{0} h sind geleistet.</translation>
     </message>
     <message>
         <source>{0} of all work was done again</source>
@@ -6183,7 +6183,7 @@
     </message>
     <message>
         <source>Equipment fitted or removed since the weighing, without weight or arm: {0}.</source>
-        <translation>Ausrüstung, die seit der Wägung ein- oder ausgebaut wurde, ohne Gewicht oder Hebelarm: {0}.</translation>
+        <translation>Ausrüstung, die seit der Wägung ein- oder ausgebaut wurde, ohne Masse oder Hebelarm: {0}.</translation>
     </message>
     <message>
         <source>Estimate {0}</source>
@@ -6195,11 +6195,11 @@
     </message>
     <message>
         <source>Every required document is here, findings are verified or accepted, closings are closed, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
-        <translation>Jedes verlangte Dokument ist da, Befunde sind geprüft oder angenommen, Schließstellen sind geschlossen, das Flugzeug ist gewogen, und keine verzeichnete Beladung liegt außerhalb der Grenzen. Ob die Arbeit richtig ist, sagt nur der eigene Blick des Prüfers.</translation>
+        <translation>Jedes verlangte Dokument ist da, Feststellungen sind nachgeprüft oder angenommen, Schließstellen sind geschlossen, das Flugzeug ist gewogen, und keine verzeichnete Beladung liegt außerhalb der Grenzen. Ob die Arbeit richtig ist, sagt nur der eigene Blick des Prüfers.</translation>
     </message>
     <message>
         <source>Extremes of loading outside the limits: {0}.</source>
-        <translation>Beladungsgrenzfälle außerhalb der Grenzen: {0}.</translation>
+        <translation>Äußerste Beladungen außerhalb der Grenzen: {0}.</translation>
     </message>
     <message>
         <source>Farthest aft</source>
@@ -6211,7 +6211,7 @@
     </message>
     <message>
         <source>LATE, written {0}</source>
-        <translation>SPÄT, geschrieben {0}</translation>
+        <translation>NACHTRAG, geschrieben {0}</translation>
     </message>
     <message>
         <source>Loadings outside the limits: {0}.</source>
@@ -6267,7 +6267,7 @@
     </message>
     <message>
         <source>limits of weight and centre of gravity</source>
-        <translation>Grenzen von Gewicht und Schwerpunkt</translation>
+        <translation>Grenzen von Masse und Schwerpunkt</translation>
     </message>
     <message>
         <source>loadings</source>
@@ -6323,7 +6323,7 @@
     </message>
     <message>
         <source>There is no weighing to count on: each sum is of nothing but what the loading itself names, and an empty weight among it is an estimate.</source>
-        <translation>Es liegt keine Wägung zugrunde: Jede Summe enthält nur, was die Beladung selbst nennt, und ein Leergewicht darunter ist geschätzt.</translation>
+        <translation>Es liegt keine Wägung zugrunde: Jede Summe enthält nur, was die Beladung selbst nennt, und eine Leermasse darunter ist geschätzt.</translation>
     </message>
     <message>
         <source>{0}: {1} {2} at {3} {4}</source>
@@ -6360,7 +6360,7 @@
     </message>
     <message>
         <source>Packet %1</source>
-        <translation>Mappe %1</translation>
+        <translation>Prüfmappe %1</translation>
     </message>
     <message numerus="yes">
         <source>%n closings</source>
@@ -6620,7 +6620,7 @@
     </message>
     <message>
         <source>Blank form: log of a week</source>
-        <translation>Leeres Formular: Protokoll einer Woche</translation>
+        <translation>Leeres Formular: Bautagebuch einer Woche</translation>
     </message>
     <message>
         <source>Blank form: torque list</source>
@@ -6726,7 +6726,7 @@
     </message>
     <message>
         <source>Steps</source>
-        <translation>Arbeitsschritte</translation>
+        <translation>Schritte</translation>
     </message>
     <message>
         <source>Work sessions</source>
@@ -6766,7 +6766,7 @@
     </message>
     <message>
         <source>Fasteners</source>
-        <translation>Verbindungen</translation>
+        <translation>Verbindungselemente</translation>
     </message>
     <message>
         <source>Measurements</source>
@@ -6798,7 +6798,7 @@
     </message>
     <message>
         <source>Major-portion tasks</source>
-        <translation>Eigenleistungsposten</translation>
+        <translation>Aufgaben des überwiegenden Teils</translation>
     </message>
     <message>
         <source>Equipment</source>
@@ -6837,15 +6837,15 @@
     </message>
     <message>
         <source>edition</source>
-        <translation>Stand</translation>
+        <translation>Ausgabe</translation>
     </message>
     <message>
         <source>late_acceptance_by</source>
-        <translation>spätere Annahme durch</translation>
+        <translation>nachträgliche Annahme durch</translation>
     </message>
     <message>
         <source>factory_closing_needs_document</source>
-        <translation>Werksschließung braucht Nachweis</translation>
+        <translation>Werksschließstelle braucht Dokument</translation>
     </message>
     <message>
         <source>credit_basis</source>
@@ -6853,7 +6853,7 @@
     </message>
     <message>
         <source>interior_photos</source>
-        <translation>Innenaufnahmen</translation>
+        <translation>Innenfotos</translation>
     </message>
     <message>
         <source>one_open_request</source>
@@ -6865,7 +6865,7 @@
     </message>
     <message>
         <source>basis</source>
-        <translation>Begründung</translation>
+        <translation>Grundlage</translation>
     </message>
     <message>
         <source>hold_points</source>
@@ -6917,7 +6917,7 @@
     </message>
     <message>
         <source>mark</source>
-        <translation>Gewähr</translation>
+        <translation>Verlässlichkeit</translation>
     </message>
     <message>
         <source>kind</source>
@@ -6941,7 +6941,7 @@
     </message>
     <message>
         <source>scope</source>
-        <translation>Bereich</translation>
+        <translation>Umfang</translation>
     </message>
     <message>
         <source>item</source>
@@ -7076,7 +7076,7 @@
     </message>
     <message>
         <source>Step</source>
-        <translation>Arbeitsschritt</translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>done</source>
@@ -7084,7 +7084,7 @@
     </message>
     <message>
         <source>Mark</source>
-        <translation>Kennung</translation>
+        <translation>Kürzel</translation>
     </message>
     <message>
         <source>Estimate</source>
@@ -7184,7 +7184,7 @@
     </message>
     <message>
         <source>Wanted</source>
-        <translation>Gebraucht</translation>
+        <translation>Benötigt</translation>
     </message>
     <message>
         <source>Received</source>
@@ -7204,11 +7204,11 @@
     </message>
     <message>
         <source>Steps</source>
-        <translation>Arbeitsschritte</translation>
+        <translation>Schritte</translation>
     </message>
     <message>
         <source>New step</source>
-        <translation>Neuer Arbeitsschritt</translation>
+        <translation>Neuer Schritt</translation>
     </message>
     <message>
         <source>Log</source>
@@ -7228,7 +7228,7 @@
     </message>
     <message>
         <source>Fasteners</source>
-        <translation>Verbindungen</translation>
+        <translation>Verbindungselemente</translation>
     </message>
     <message>
         <source>Measurements</source>
@@ -7380,7 +7380,7 @@
     </message>
     <message>
         <source>sealed</source>
-        <translation>versiegelt</translation>
+        <translation>markiert</translation>
     </message>
     <message>
         <source>to fit</source>
@@ -7400,7 +7400,7 @@
     </message>
     <message>
         <source>to seal</source>
-        <translation>zu versiegeln</translation>
+        <translation>zu markieren</translation>
     </message>
     <message>
         <source>removed</source>
@@ -7428,11 +7428,11 @@
     </message>
     <message>
         <source>New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin</source>
-        <translation>Neu: 12 x hinteres Scharnier, AN4-7A, 1/4-28, Klemmmoment 6, Splint</translation>
+        <translation>Neu: 12 x hinteres Scharnier, AN4-7A, 1/4-28, drag 6, Splint</translation>
     </message>
     <message>
         <source>New: span of the stabiliser, 2740-2746 mm</source>
-        <translation>Neu: Spannweite des Leitwerks, 2740-2746 mm</translation>
+        <translation>Neu: Spannweite der Höhenflosse, 2740-2746 mm</translation>
     </message>
     <message>
         <source>counted</source>
@@ -7508,7 +7508,7 @@
     </message>
     <message>
         <source>New lot: the material</source>
-        <translation>Neue Charge: der Stoff</translation>
+        <translation>Neue Charge: das Material</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -7595,7 +7595,7 @@
     </message>
     <message>
         <source>A step needs its words.</source>
-        <translation>Ein Arbeitsschritt braucht seine Worte.</translation>
+        <translation>Ein Schritt braucht seine Worte.</translation>
     </message>
     <message>
         <source>Approved</source>
@@ -7687,11 +7687,11 @@
     </message>
     <message>
         <source>Step</source>
-        <translation>Arbeitsschritt</translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>Step added: %1</source>
-        <translation>Arbeitsschritt hinzugefügt: %1</translation>
+        <translation>Schritt hinzugefügt: %1</translation>
     </message>
     <message>
         <source>What was done, and by which paper?</source>
@@ -8132,7 +8132,7 @@
     </message>
     <message>
         <source>Left flap</source>
-        <translation>Linke Klappe</translation>
+        <translation>Linke Landeklappe</translation>
     </message>
     <message>
         <source>Left flap hinges and drive</source>
@@ -8412,7 +8412,7 @@
     </message>
     <message>
         <source>Right flap</source>
-        <translation>Rechte Klappe</translation>
+        <translation>Rechte Landeklappe</translation>
     </message>
     <message>
         <source>Right flap hinges and drive</source>
@@ -8676,7 +8676,7 @@
     </message>
     <message>
         <source>Stringers and formers</source>
-        <translation>Stringer und Formleisten</translation>
+        <translation>Stringer und Formspante</translation>
     </message>
     <message>
         <source>Tail wheel</source>
@@ -9291,8 +9291,8 @@
     <message numerus="yes">
         <source>%n steps moved</source>
         <translation>
-            <numerusform>%n Arbeitsschritt verschoben</numerusform>
-            <numerusform>%n Arbeitsschritte verschoben</numerusform>
+            <numerusform>%n Schritt verschoben</numerusform>
+            <numerusform>%n Schritte verschoben</numerusform>
         </translation>
     </message>
     <message>
@@ -9309,7 +9309,7 @@
     </message>
     <message>
         <source>Steps change places within their part only.</source>
-        <translation>Arbeitsschritte tauschen nur innerhalb ihres Teils die Plätze.</translation>
+        <translation>Schritte tauschen nur innerhalb ihres Teils die Plätze.</translation>
     </message>
 </context>
 <context>
@@ -9416,7 +9416,7 @@
     </message>
     <message>
         <source>%1 d %2 h</source>
-        <translation>%1 T %2 h</translation>
+        <translation>%1 d %2 h</translation>
     </message>
     <message>
         <source>%1 more than listed</source>
@@ -9476,7 +9476,7 @@
     </message>
     <message>
         <source>cures until %1: %2 left</source>
-        <translation>härtet bis %1: noch %2</translation>
+        <translation>härtet aus bis %1: noch %2</translation>
     </message>
     <message>
         <source>damaged %1</source>
@@ -9502,7 +9502,7 @@
     </message>
     <message>
         <source>missing %1</source>
-        <translation>es fehlen %1</translation>
+        <translation>fehlend %1</translation>
     </message>
     <message>
         <source>no calibration on record</source>
@@ -9544,7 +9544,7 @@
     </message>
     <message>
         <source>Imported: %1 new records, %2 known before, %3 files.</source>
-        <translation>Übernommen: %1 neue Sätze, %2 schon bekannt, %3 Dateien.</translation>
+        <translation>Übernommen: %1 neue Datensätze, %2 schon bekannt, %3 Dateien.</translation>
     </message>
     <message>
         <source>Nothing was imported. %1</source>
@@ -9556,7 +9556,7 @@
     </message>
     <message>
         <source>Verified: %1 records, %2 journal rows and %3 files are as they should be.</source>
-        <translation>Nachgeprüft: %1 Sätze, %2 Journalzeilen und %3 Dateien sind, wie sie sein sollen.</translation>
+        <translation>Nachgeprüft: %1 Datensätze, %2 Journalzeilen und %3 Dateien sind, wie sie sein sollen.</translation>
     </message>
     <message>
         <source>Verifying records and files</source>
@@ -9604,7 +9604,7 @@
     </message>
     <message>
         <source>Start</source>
-        <translation>Start</translation>
+        <translation>Starten</translation>
     </message>
     <message>
         <source>and %1 more</source>
@@ -9789,7 +9789,7 @@
     </message>
     <message>
         <source>not in the sum: enter weight and arm</source>
-        <translation>nicht in der Summe: Gewicht und Hebelarm eintragen</translation>
+        <translation>nicht in der Summe: Masse und Hebelarm eintragen</translation>
     </message>
     <message>
         <source>not weighed yet</source>
@@ -9800,7 +9800,7 @@
     <name>WithdrawAct</name>
     <message>
         <source>%1 records</source>
-        <translation>%1 Sätze</translation>
+        <translation>%1 Datensätze</translation>
     </message>
     <message>
         <source>%1 will count nowhere any more; the journal keeps it.</source>
@@ -9959,11 +9959,11 @@
     </message>
     <message>
         <source>credit_basis</source>
-        <translation>Maß der Eigenleistung</translation>
+        <translation>Zählweise des überwiegenden Teils</translation>
     </message>
     <message>
         <source>credit_task</source>
-        <translation>Eigenleistungsposten</translation>
+        <translation>Aufgabe des überwiegenden Teils</translation>
     </message>
     <message>
         <source>defect</source>
@@ -10047,7 +10047,7 @@
     </message>
     <message>
         <source>fastener</source>
-        <translation>Verbindung</translation>
+        <translation>Verbindungselement</translation>
     </message>
     <message>
         <source>final</source>
@@ -10359,7 +10359,7 @@
     </message>
     <message>
         <source>step</source>
-        <translation>Arbeitsschritt</translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>technical_visit</source>
@@ -10375,11 +10375,11 @@
     </message>
     <message>
         <source>thread_locker</source>
-        <translation>Schraubensicherung</translation>
+        <translation>Schraubensicherungskleber</translation>
     </message>
     <message>
         <source>ticks</source>
-        <translation>Kreuze</translation>
+        <translation>Häkchen</translation>
     </message>
     <message>
         <source>tool</source>
@@ -10475,7 +10475,7 @@
     </message>
     <message>
         <source>fastener-not-fitted</source>
-        <translation>Verbindung nicht eingebaut</translation>
+        <translation>Verbindungselement nicht eingebaut</translation>
     </message>
     <message>
         <source>filed-above</source>
@@ -10499,7 +10499,7 @@
     </message>
     <message>
         <source>loose-fastener</source>
-        <translation>lose Verbindung</translation>
+        <translation>loses Verbindungselement</translation>
     </message>
     <message>
         <source>measurement-missing</source>
@@ -10595,11 +10595,11 @@
     </message>
     <message>
         <source>unlocked-fastener</source>
-        <translation>Verbindung nicht gesichert</translation>
+        <translation>Verbindungselement nicht gesichert</translation>
     </message>
     <message>
         <source>unmarked-fastener</source>
-        <translation>Verbindung nicht markiert</translation>
+        <translation>Verbindungselement nicht markiert</translation>
     </message>
     <message>
         <source>unsigned-hold-point</source>
@@ -10918,11 +10918,11 @@
     </message>
     <message>
         <source>dimpling is best up to</source>
-        <translation>Durchziehen am besten bis</translation>
+        <translation>Dimpeln am besten bis</translation>
     </message>
     <message>
         <source>dimpling up to, 1940s</source>
-        <translation>Durchziehen bis, 1940er</translation>
+        <translation>Dimpeln bis, 1940er</translation>
     </message>
     <message>
         <source>depth of a countersink, most</source>
@@ -10998,7 +10998,7 @@
     </message>
     <message>
         <source>washers, most</source>
-        <translation>Scheiben, höchstens</translation>
+        <translation>Unterlegscheiben, höchstens</translation>
     </message>
     <message>
         <source>smallest steel bolt</source>
@@ -11226,7 +11226,7 @@
     </message>
     <message>
         <source>Least drag</source>
-        <translation>Mindestreibmoment</translation>
+        <translation>Mindestlaufmoment</translation>
     </message>
     <message>
         <source>Case</source>
@@ -11274,7 +11274,7 @@
     </message>
     <message>
         <source>Fastener</source>
-        <translation>Verbinder</translation>
+        <translation>Verbindungselement</translation>
     </message>
     <message>
         <source>Drill</source>
@@ -11330,7 +11330,7 @@
     </message>
     <message>
         <source>Material</source>
-        <translation>Werkstoff</translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>AWG</source>
@@ -11394,7 +11394,7 @@
     </message>
     <message>
         <source>Strands</source>
-        <translation>Litzen</translation>
+        <translation>Einzeldrähte</translation>
     </message>
     <message>
         <source>Nicked, most</source>
@@ -11454,7 +11454,7 @@
     </message>
     <message>
         <source>Least drag of self-locking nuts</source>
-        <translation>Mindestreibmoment selbstsichernder Muttern</translation>
+        <translation>Mindestlaufmoment selbstsichernder Muttern</translation>
     </message>
     <message>
         <source>Worked examples of wrench extensions</source>
@@ -11478,7 +11478,7 @@
     </message>
     <message>
         <source>Countersinks and dimples</source>
-        <translation>Senkungen und Durchzüge</translation>
+        <translation>Senken und Dimpeln</translation>
     </message>
     <message>
         <source>Drills and holes</source>
@@ -11522,7 +11522,7 @@
     </message>
     <message>
         <source>Nicked and broken strands</source>
-        <translation>Eingekerbte und gebrochene Litzen</translation>
+        <translation>Eingekerbte und gebrochene Einzeldrähte</translation>
     </message>
     <message>
         <source>Wiring</source>
@@ -11650,7 +11650,7 @@
     </message>
     <message>
         <source>Drag of the nut</source>
-        <translation>Reibmoment der Mutter</translation>
+        <translation>Laufmoment der Mutter</translation>
     </message>
     <message>
         <source>Edge distance</source>
@@ -11678,7 +11678,7 @@
     </message>
     <message>
         <source>Least drag of a self-locking nut</source>
-        <translation>Mindestreibmoment einer selbstsichernden Mutter</translation>
+        <translation>Mindestlaufmoment einer selbstsichernden Mutter</translation>
     </message>
     <message>
         <source>Length</source>
@@ -11790,7 +11790,7 @@
     </message>
     <message>
         <source>Strands that may be damaged</source>
-        <translation>Litzen, die beschädigt sein dürfen</translation>
+        <translation>Einzeldrähte, die beschädigt sein dürfen</translation>
     </message>
     <message>
         <source>Strength of a control cable</source>
@@ -11798,7 +11798,7 @@
     </message>
     <message>
         <source>The drag is read off the wrench while the nut runs down, and added. For clean, dry, cadmium-plated threads; what lubricated threads take the maker says.</source>
-        <translation>Das Reibmoment wird beim Aufdrehen der Mutter am Schlüssel abgelesen und dazugezählt. Für saubere, trockene, kadmierte Gewinde; was geschmierte vertragen, sagt der Hersteller.</translation>
+        <translation>Das Laufmoment wird am Schlüssel abgelesen, während die Mutter bis zur Anlage läuft, und dazugezählt. Für saubere, trockene, kadmierte Gewinde; was geschmierte vertragen, sagt der Hersteller.</translation>
     </message>
     <message>
         <source>The grip is the thickness of all sheets together. Of a countersunk rivet the length includes the head.</source>
@@ -11878,7 +11878,7 @@
     </message>
     <message>
         <source>add the drag of the nut</source>
-        <translation>Reibmoment der Mutter dazuzählen</translation>
+        <translation>Laufmoment der Mutter dazuzählen</translation>
     </message>
     <message>
         <source>at least %1</source>
@@ -11922,7 +11922,7 @@
     </message>
     <message>
         <source>of %1 strands</source>
-        <translation>von %1 Litzen</translation>
+        <translation>von %1 Einzeldrähten</translation>
     </message>
     <message>
         <source>ohms a foot × feet × amperes</source>
@@ -11958,7 +11958,7 @@
     </message>
     <message>
         <source>with the drag of the nut</source>
-        <translation>mit dem Reibmoment der Mutter</translation>
+        <translation>mit dem Laufmoment der Mutter</translation>
     </message>
     <message>
         <source>within</source>
@@ -11966,7 +11966,7 @@
     </message>
     <message>
         <source>without the drag of the nut</source>
-        <translation>ohne das Reibmoment der Mutter</translation>
+        <translation>ohne das Laufmoment der Mutter</translation>
     </message>
     <message>
         <source>set aside</source>
@@ -12147,7 +12147,7 @@
     </message>
     <message>
         <source>How long did it take? Write it as 2h15 or 90m.</source>
-        <translation>Wie lange hat es gedauert? Schreib es als 2h15 oder 90m.</translation>
+        <translation>Wie lange hat es gedauert? Schreiben Sie es als 2h15 oder 90m.</translation>
     </message>
     <message>
         <source>Somebody has to be named.</source>
@@ -12158,7 +12158,7 @@
     <name>lastrivet::ui::AirframePanel</name>
     <message>
         <source>Drawn as %1</source>
-        <translation>Gezeichnet als %1</translation>
+        <translation>Dargestellt als %1</translation>
     </message>
     <message>
         <source>As the records say: %1</source>
@@ -12462,7 +12462,7 @@
     </message>
     <message>
         <source>No fasteners are on record here.</source>
-        <translation>Hier sind keine Verbindungen verzeichnet.</translation>
+        <translation>Hier sind keine Verbindungselemente verzeichnet.</translation>
     </message>
     <message>
         <source>Lines to check</source>
@@ -12597,8 +12597,8 @@
     <message numerus="yes">
         <source>%n steps</source>
         <translation>
-            <numerusform>%n Arbeitsschritt</numerusform>
-            <numerusform>%n Arbeitsschritte</numerusform>
+            <numerusform>%n Schritt</numerusform>
+            <numerusform>%n Schritte</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -12618,8 +12618,8 @@
     <message numerus="yes">
         <source>%n fasteners</source>
         <translation>
-            <numerusform>%n Verbindung</numerusform>
-            <numerusform>%n Verbindungen</numerusform>
+            <numerusform>%n Verbindungselement</numerusform>
+            <numerusform>%n Verbindungselemente</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -12789,7 +12789,7 @@
     </message>
     <message>
         <source>Tick taken away: %1</source>
-        <translation>Haken entfernt: %1</translation>
+        <translation>Häkchen entfernt: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n lines ticked</source>
@@ -12911,7 +12911,7 @@
     </message>
     <message>
         <source>Something on record stands against closing “%1”. If it was closed all the same, the record says so, with your reason, until an inspector accepts it.</source>
-        <translation>Gegen das Schließen von „%1“ steht etwas in den Aufzeichnungen. Wurde trotzdem geschlossen, so steht es mit deinem Grund verzeichnet, bis ein Prüfer es annimmt.</translation>
+        <translation>Gegen das Schließen von „%1“ steht etwas in den Aufzeichnungen. Wurde trotzdem geschlossen, so steht es mit Ihrem Grund verzeichnet, bis ein Prüfer es annimmt.</translation>
     </message>
     <message>
         <source>“%1” was closed. Nothing on record stood against it; only the look inside told whether the work is right.</source>
@@ -12974,7 +12974,7 @@
     </message>
     <message>
         <source>%1 missing</source>
-        <translation>%1 fehlen</translation>
+        <translation>Lücken: %1</translation>
     </message>
     <message>
         <source>%1 to clear</source>
@@ -12982,7 +12982,7 @@
     </message>
     <message>
         <source>%1 advised</source>
-        <translation>%1 geraten</translation>
+        <translation>%1 empfohlen</translation>
     </message>
 </context>
 <context>
@@ -13072,7 +13072,7 @@
     </message>
     <message>
         <source>Step done: %1</source>
-        <translation>Arbeitsschritt erledigt: %1</translation>
+        <translation>Schritt erledigt: %1</translation>
     </message>
     <message>
         <source>Photographs of the inside</source>
@@ -13368,11 +13368,11 @@
     </message>
     <message>
         <source>Serial numbers</source>
-        <translation>Werknummern</translation>
+        <translation>Seriennummern</translation>
     </message>
     <message>
         <source>No serial number stands on two parts, and none stands otherwise on the equipment list.</source>
-        <translation>Keine Werknummer steht auf zwei Teilen, und keine steht anders in der Ausrüstungsliste.</translation>
+        <translation>Keine Seriennummer steht auf zwei Teilen, und keine steht anders in der Ausrüstungsliste.</translation>
     </message>
     <message>
         <source>To complete in the records</source>
@@ -13403,7 +13403,7 @@
     </message>
     <message>
         <source>has the serial number %1, as %2 has</source>
-        <translation>hat die Werknummer %1 wie auch %2</translation>
+        <translation>hat die Seriennummer %1 wie auch %2</translation>
     </message>
 </context>
 <context>
@@ -13469,11 +13469,11 @@
     </message>
     <message>
         <source>Bring in a list…</source>
-        <translation>Liste hereinholen…</translation>
+        <translation>Liste übernehmen…</translation>
     </message>
     <message>
         <source>No line here. A packing list can be brought in from a spreadsheet, or be typed line by line below.</source>
-        <translation>Kein Posten hier. Eine Packliste lässt sich aus einer Tabelle hereinholen oder unten Zeile für Zeile schreiben.</translation>
+        <translation>Kein Posten hier. Eine Packliste lässt sich aus einer Tabelle übernehmen oder unten Zeile für Zeile schreiben.</translation>
     </message>
     <message>
         <source>all shipments</source>
@@ -13519,7 +13519,7 @@
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
-        <translation>Was getan wurde, etwa „2h15 linkes Querruder: beide Häute gesenkt“</translation>
+        <translation>Was getan wurde, etwa „2h15 linkes Querruder: beide Häute gedimpelt“</translation>
     </message>
     <message>
         <source>New log entry</source>
@@ -13586,13 +13586,13 @@
     <message numerus="yes">
         <source>%n of these have no weight or no arm on record.</source>
         <translation>
-            <numerusform>%n davon ist ohne Gewicht oder Hebelarm verzeichnet.</numerusform>
-            <numerusform>%n davon sind ohne Gewicht oder Hebelarm verzeichnet.</numerusform>
+            <numerusform>%n davon ist ohne Masse oder Hebelarm verzeichnet.</numerusform>
+            <numerusform>%n davon sind ohne Masse oder Hebelarm verzeichnet.</numerusform>
         </translation>
     </message>
     <message>
         <source>All of these have their weight and arm on record.</source>
-        <translation>Gewicht und Hebelarm sind bei allen verzeichnet.</translation>
+        <translation>Masse und Hebelarm sind bei allen verzeichnet.</translation>
     </message>
 </context>
 <context>
@@ -13788,7 +13788,7 @@
     </message>
     <message>
         <source>Done: %1</source>
-        <translation>Getan: %1</translation>
+        <translation>Erledigt: %1</translation>
     </message>
     <message>
         <source>Making anew what can be</source>
@@ -14439,11 +14439,11 @@
     <name>lastrivet::ui::LineEditor</name>
     <message>
         <source>“%1” is no day; write it as %2 or “yesterday”.</source>
-        <translation>„%1“ ist kein Tag; schreib ihn als %2 oder „gestern“.</translation>
+        <translation>„%1“ ist kein Tag; schreiben Sie ihn als %2 oder „gestern“.</translation>
     </message>
     <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
-        <translation>„%1“ ist keine Dauer; schreib sie als 2h15 oder 90m.</translation>
+        <translation>„%1“ ist keine Dauer; schreiben Sie sie als 2h15 oder 90m.</translation>
     </message>
     <message>
         <source>“%1” is no number.</source>
@@ -14733,7 +14733,7 @@
     </message>
     <message>
         <source>Square: the empty aeroplane, E. Discs: the loadings by their number. Triangles: the extremes. F is the farthest forward, A the farthest aft.</source>
-        <translation>Quadrat: das leere Flugzeug, E. Scheiben: die Beladungen nach ihrer Nummer. Dreiecke: die Grenzfälle. F ist die vorderste Lage, A die hinterste.</translation>
+        <translation>Quadrat: das leere Flugzeug, E. Scheiben: die Beladungen nach ihrer Nummer. Dreiecke: die äußersten Lagen. F ist die vorderste, A die hinterste.</translation>
     </message>
 </context>
 <context>
@@ -14828,7 +14828,7 @@
     </message>
     <message>
         <source>What was done each day will stand here. Write the first entry in the line above, or start the clock.</source>
-        <translation>Hier steht, was jeden Tag getan wurde. Schreib den ersten Eintrag in die Zeile oben, oder starte die Uhr.</translation>
+        <translation>Hier steht, was jeden Tag getan wurde. Schreiben Sie den ersten Eintrag in die Zeile oben, oder starten Sie die Uhr.</translation>
     </message>
     <message>
         <source>Type to filter</source>
@@ -15192,11 +15192,11 @@
     </message>
     <message>
         <source>Still curing</source>
-        <translation>Härtet noch</translation>
+        <translation>Härtet noch aus</translation>
     </message>
     <message>
         <source>Nothing cures at the moment.</source>
-        <translation>Zurzeit härtet nichts.</translation>
+        <translation>Zurzeit härtet nichts aus.</translation>
     </message>
     <message>
         <source>Used for</source>
@@ -15212,15 +15212,15 @@
     </message>
     <message>
         <source>No lot on record. Write the material below, then its lot number and its last good day.</source>
-        <translation>Keine Charge eingetragen. Unten den Stoff schreiben, dann Chargennummer und letzten guten Tag.</translation>
+        <translation>Keine Charge eingetragen. Unten das Material schreiben, dann Chargennummer und letzten guten Tag.</translation>
     </message>
     <message>
         <source>No lot has expired or will within 30 days.</source>
-        <translation>Keine Charge ist abgelaufen oder läuft in 30 Tagen ab.</translation>
+        <translation>Keine Charge ist abgelaufen oder läuft innerhalb von 30 Tagen ab.</translation>
     </message>
     <message>
         <source>%1 expired, %2 within 30 days.</source>
-        <translation>%1 abgelaufen, %2 in 30 Tagen.</translation>
+        <translation>%1 abgelaufen, %2 innerhalb von 30 Tagen.</translation>
     </message>
 </context>
 <context>
@@ -15356,7 +15356,7 @@
     </message>
     <message>
         <source>opening it again would mean drilling, cutting, or breaking glue or fabric</source>
-        <translation>wieder öffnen hieße bohren, schneiden oder Leim oder Stoff zerstören</translation>
+        <translation>wieder öffnen hieße bohren, schneiden oder Leim oder Bespannung zerstören</translation>
     </message>
     <message>
         <source>this is the end of the whole aircraft, before the final inspection and first flight</source>
@@ -15487,8 +15487,8 @@
     <message numerus="yes">
         <source>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</source>
         <translation>
-            <numerusform>Nimm den Haken weg, wo dein Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
-            <numerusform>Nimm den Haken weg, wo dein Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
+            <numerusform>Nehmen Sie das Häkchen weg, wo Ihr Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
+            <numerusform>Nehmen Sie das Häkchen weg, wo Ihr Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
         </translation>
     </message>
     <message>
@@ -15528,7 +15528,7 @@
     </message>
     <message>
         <source>Verify records and files</source>
-        <translation>Aufzeichnungen und Dateien prüfen</translation>
+        <translation>Aufzeichnungen und Dateien nachprüfen</translation>
     </message>
 </context>
 <context>
@@ -15616,7 +15616,7 @@
     <name>lastrivet::ui::PacketForm</name>
     <message>
         <source>Make the packet</source>
-        <translation>Mappe machen</translation>
+        <translation>Prüfmappe machen</translation>
     </message>
     <message>
         <source>The inspection packet: everything an inspector needs to decide, in his order.</source>
@@ -15636,7 +15636,7 @@
     </message>
     <message>
         <source>Language of the packet</source>
-        <translation>Sprache der Mappe</translation>
+        <translation>Sprache der Prüfmappe</translation>
     </message>
     <message>
         <source>Goes to</source>
@@ -15668,7 +15668,7 @@
     </message>
     <message>
         <source>Choose where the packet goes</source>
-        <translation>Wählen, wohin die Mappe kommt</translation>
+        <translation>Wählen, wohin die Prüfmappe kommt</translation>
     </message>
     <message>
         <source>Photographs as large as paper shows them.</source>
@@ -16573,7 +16573,7 @@
     </message>
     <message>
         <source>Imperial</source>
-        <translation>Imperial</translation>
+        <translation>Angloamerikanisch</translation>
     </message>
     <message>
         <source>Units of the project</source>
@@ -16608,7 +16608,7 @@
     </message>
     <message>
         <source>Code</source>
-        <translation>Kürzel</translation>
+        <translation>QR-Code</translation>
     </message>
     <message>
         <source>Which parts</source>
@@ -16676,11 +16676,11 @@
     </message>
     <message>
         <source>Tick all</source>
-        <translation>Alle ankreuzen</translation>
+        <translation>Alle auswählen</translation>
     </message>
     <message>
         <source>Tick none</source>
-        <translation>Keine ankreuzen</translation>
+        <translation>Keine auswählen</translation>
     </message>
 </context>
 <context>
@@ -17155,7 +17155,7 @@
     </message>
     <message>
         <source>Drawn</source>
-        <translation>Gezeichnet</translation>
+        <translation>Als Zeichnung</translation>
     </message>
     <message>
         <source>Which step comes before which, as a picture</source>
@@ -17458,7 +17458,7 @@
     </message>
     <message>
         <source>Say why, so that the record still makes sense in a year.</source>
-        <translation>Sag, warum, damit die Aufzeichnung in einem Jahr noch verständlich ist.</translation>
+        <translation>Sagen Sie, warum, damit die Aufzeichnung in einem Jahr noch verständlich ist.</translation>
     </message>
     <message>
         <source>Say in a few words what is wrong.</source>
@@ -17478,11 +17478,11 @@
     </message>
     <message>
         <source>“%1” is not among the people on record; add the name there first, with the role.</source>
-        <translation>„%1“ ist nicht unter den verzeichneten Personen; füge den Namen dort zuerst mit der Rolle hinzu.</translation>
+        <translation>„%1“ ist nicht unter den verzeichneten Personen; fügen Sie den Namen dort zuerst mit der Rolle hinzu.</translation>
     </message>
     <message>
         <source>“%1” is no length of time; write it as 2h15 or 90m.</source>
-        <translation>„%1“ ist keine Dauer; schreib sie als 2h15 oder 90m.</translation>
+        <translation>„%1“ ist keine Dauer; schreiben Sie sie als 2h15 oder 90m.</translation>
     </message>
     <message>
         <source>Squawk %1 fixed and checked</source>
@@ -17514,7 +17514,7 @@
     </message>
     <message>
         <source>Squawk %1: one step back</source>
-        <translation>Beanstandung %1: einen Schritt zurück</translation>
+        <translation>Beanstandung %1: eine Stufe zurück</translation>
     </message>
     <message>
         <source>As squawk %1, which was dealt with before. %2</source>
@@ -17554,7 +17554,7 @@
     </message>
     <message>
         <source>Squawk %1: why is the last step taken back?</source>
-        <translation>Beanstandung %1: warum wird der letzte Schritt zurückgenommen?</translation>
+        <translation>Beanstandung %1: warum wird die letzte Stufe zurückgenommen?</translation>
     </message>
     <message>
         <source>Take it back</source>
@@ -17708,7 +17708,7 @@
     </message>
     <message>
         <source>One step back: not accepted, not verified or not fixed after all</source>
-        <translation>Einen Schritt zurück: doch nicht angenommen, nachgeprüft oder behoben</translation>
+        <translation>Eine Stufe zurück: doch nicht angenommen, nachgeprüft oder behoben</translation>
     </message>
     <message>
         <source>Writes down a new squawk like this one; this one keeps its dates</source>
@@ -17999,7 +17999,7 @@
     </message>
     <message>
         <source>Not logged yet: %1 Enter once more logs it like this.</source>
-        <translation>Noch nicht eingetragen: %1 Noch einmal Enter trägt es so ein.</translation>
+        <translation>Noch nicht eingetragen: %1 Noch einmal Eingabe trägt es so ein.</translation>
     </message>
     <message>
         <source>Not logged yet: %1</source>
@@ -18014,7 +18014,7 @@
     </message>
     <message>
         <source>Defects that are found will be listed here, those first that will soon be out of reach. Write the first one in the line above.</source>
-        <translation>Hier stehen gefundene Mängel, zuerst die, die bald nicht mehr erreichbar sind. Schreib den ersten in die Zeile oben.</translation>
+        <translation>Hier stehen gefundene Mängel, zuerst die, die bald nicht mehr erreichbar sind. Schreiben Sie den ersten in die Zeile oben.</translation>
     </message>
     <message numerus="yes">
         <source>%n squawks</source>
@@ -18095,7 +18095,7 @@
     </message>
     <message>
         <source>stay open, wait for your signature</source>
-        <translation>bleiben offen, warten auf deine Unterschrift</translation>
+        <translation>bleiben offen, warten auf Ihre Unterschrift</translation>
     </message>
 </context>
 <context>
@@ -18158,7 +18158,7 @@
     <name>lastrivet::ui::StepPicture</name>
     <message>
         <source>Order of the steps</source>
-        <translation>Reihenfolge der Arbeitsschritte</translation>
+        <translation>Reihenfolge der Schritte</translation>
     </message>
     <message>
         <source>%1, after %2</source>
@@ -18170,7 +18170,7 @@
     </message>
     <message>
         <source>These are too many steps for a picture. Choose a part further down, or leave out what lies below.</source>
-        <translation>Das sind zu viele Schritte für ein Bild. Wähle ein Teil weiter unten, oder lass weg, was darunter liegt.</translation>
+        <translation>Das sind zu viele Schritte für ein Bild. Wählen Sie ein Teil weiter unten, oder lassen Sie weg, was darunter liegt.</translation>
     </message>
 </context>
 <context>
@@ -18213,7 +18213,7 @@
     </message>
     <message>
         <source>How long did it take? Write it as 2h15 or 90m, at most a day.</source>
-        <translation>Wie lange hat es gedauert? Schreib es als 2h15 oder 90m, höchstens ein Tag.</translation>
+        <translation>Wie lange hat es gedauert? Schreiben Sie es als 2h15 oder 90m, höchstens ein Tag.</translation>
     </message>
     <message>
         <source>When did work stop? Write it as 17:30; it cannot lie ahead.</source>
@@ -18232,7 +18232,7 @@
     </message>
     <message>
         <source>Materials</source>
-        <translation>Stoffe</translation>
+        <translation>Materialien</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -18400,7 +18400,7 @@
     <name>lastrivet::ui::TodayActs</name>
     <message>
         <source>The clock runs already, since %1. Stop it on the Log page first, so that its time is not lost.</source>
-        <translation>Die Uhr läuft schon, seit %1. Halte sie zuerst auf der Seite Bautagebuch an, damit die Zeit nicht verloren geht.</translation>
+        <translation>Die Uhr läuft schon, seit %1. Halten Sie sie zuerst auf der Seite Bautagebuch an, damit die Zeit nicht verloren geht.</translation>
     </message>
     <message>
         <source>The clock runs: %1</source>
@@ -18463,7 +18463,7 @@
     </message>
     <message>
         <source>No step is recorded. Steps are optional; of those written down, this list says which can be worked on and what each of them unlocks.</source>
-        <translation>Kein Arbeitsschritt ist verzeichnet. Schritte sind freiwillig; von den aufgeschriebenen sagt diese Liste, welche machbar sind und was jeder freigibt.</translation>
+        <translation>Kein Schritt ist verzeichnet. Schritte sind freiwillig; von den aufgeschriebenen sagt diese Liste, welche machbar sind und was jeder freigibt.</translation>
     </message>
     <message>
         <source>Every step on record is done, or has to wait for another.</source>
@@ -18567,11 +18567,11 @@
     </message>
     <message>
         <source>With the drag of %1 added: %2 to %3 %4.</source>
-        <translation>Mit dem Klemmmoment von %1: %2 bis %3 %4.</translation>
+        <translation>Mit dem Laufmoment von %1 dazu: %2 bis %3 %4.</translation>
     </message>
     <message>
         <source>No drag on record: read it off the wrench while the nut runs down, and it is added.</source>
-        <translation>Kein Klemmmoment eingetragen: am Schlüssel ablesen, während die Mutter läuft; es wird dazugezählt.</translation>
+        <translation>Kein Laufmoment eingetragen: am Schlüssel ablesen, während die Mutter bis zur Anlage läuft; es wird dazugezählt.</translation>
     </message>
     <message>
         <source>%1; %2. For clean, dry threads; the drawing of the maker comes first.</source>
@@ -18671,7 +18671,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>keines</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>18-21</source>
@@ -18707,7 +18707,7 @@
     </message>
     <message>
         <source>Cures for</source>
-        <translation>Härtet</translation>
+        <translation>Aushärtezeit</translation>
     </message>
     <message>
         <source>Sample</source>
@@ -19043,7 +19043,7 @@
     </message>
     <message>
         <source>The folder that your phone puts its pictures into</source>
-        <translation>Der Ordner, in den dein Telefon seine Bilder legt</translation>
+        <translation>Der Ordner, in den Ihr Telefon seine Bilder legt</translation>
     </message>
     <message>
         <source>%1 will be watched.</source>
@@ -19157,7 +19157,7 @@
     </message>
     <message>
         <source>Scale readings with tare and arm come to the empty weight and its centre of gravity. Weigh indoors and level, with scales whose calibration holds.</source>
-        <translation>Ablesungen der Waagen mit Tara und Hebelarm ergeben Leermasse und Schwerpunkt. Im Gebäude und ausgerichtet wägen, mit Waagen, deren Kalibrierung gilt.</translation>
+        <translation>Ablesungen der Waagen mit Tara und Hebelarm ergeben Leermasse und Schwerpunkt. Im Gebäude und nivelliert wägen, mit Waagen, deren Kalibrierung gilt.</translation>
     </message>
     <message>
         <source>Scales</source>
@@ -19407,7 +19407,7 @@
     </message>
     <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
-        <translation>„%1“ ist keine Dauer; schreib sie als 2h15 oder 90m.</translation>
+        <translation>„%1“ ist keine Dauer; schreiben Sie sie als 2h15 oder 90m.</translation>
     </message>
     <message>
         <source>Log entry: who worked</source>
