@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>Sealed</source>
-        <translation>Scellé</translation>
+        <translation>Marqué au vernis</translation>
     </message>
     <message>
         <source>Tick</source>
@@ -416,7 +416,7 @@
     </message>
     <message>
         <source>closed_on</source>
-        <translation>fermé le</translation>
+        <translation>fermée le</translation>
     </message>
     <message>
         <source>closes</source>
@@ -692,7 +692,7 @@
     </message>
     <message>
         <source>level</source>
-        <translation>niveau</translation>
+        <translation>mise à niveau</translation>
     </message>
     <message>
         <source>links</source>
@@ -720,7 +720,7 @@
     </message>
     <message>
         <source>made_by</source>
-        <translation>fait par</translation>
+        <translation>fermée par</translation>
     </message>
     <message>
         <source>maker</source>
@@ -1243,7 +1243,7 @@
     </message>
     <message>
         <source>%1: sealed</source>
-        <translation>%1 : plombé</translation>
+        <translation>%1 : marqué au vernis</translation>
     </message>
     <message>
         <source>%1: locked</source>
@@ -1595,7 +1595,7 @@
     </message>
     <message>
         <source>Accepted as it is: {0}</source>
-        <translation>Accepté en l’état : {0}</translation>
+        <translation>Acceptée en l’état : {0}</translation>
     </message>
     <message>
         <source>Accepted late</source>
@@ -1683,15 +1683,15 @@
     </message>
     <message>
         <source>Closed</source>
-        <translation>Fermé</translation>
+        <translation>Fermée</translation>
     </message>
     <message>
         <source>Closed and opened</source>
-        <translation>Fermé et ouvert</translation>
+        <translation>Fermetures et ouvertures</translation>
     </message>
     <message>
         <source>Closed with gaps, and accepted by nobody yet</source>
-        <translation>Fermé avec lacunes, et accepté par personne encore</translation>
+        <translation>Fermée avec lacunes, et encore acceptée par personne</translation>
     </message>
     <message>
         <source>Closing</source>
@@ -1779,7 +1779,7 @@
     </message>
     <message>
         <source>Fixed, to be verified by the {0}</source>
-        <translation>Corrigé, à vérifier par : {0}</translation>
+        <translation>Corrigée, à vérifier par : {0}</translation>
     </message>
     <message>
         <source>For closing</source>
@@ -1951,7 +1951,7 @@
     </message>
     <message>
         <source>No use of material is on record for this region.</source>
-        <translation>Aucun emploi de matériau n’est inscrit pour cette zone.</translation>
+        <translation>Aucune utilisation de matériau n’est inscrite pour cette zone.</translation>
     </message>
     <message>
         <source>No work on record is open in the way of these closings.</source>
@@ -2015,11 +2015,11 @@
     </message>
     <message>
         <source>Opened</source>
-        <translation>Ouvert</translation>
+        <translation>Ouverte</translation>
     </message>
     <message>
         <source>Outcome</source>
-        <translation>Issue</translation>
+        <translation>Résultat</translation>
     </message>
     <message>
         <source>Part</source>
@@ -2391,7 +2391,7 @@
     </message>
     <message>
         <source>Verified</source>
-        <translation>Vérifié</translation>
+        <translation>Vérifiée</translation>
     </message>
     <message>
         <source>Videos, to be asked for</source>
@@ -2459,7 +2459,7 @@
     </message>
     <message>
         <source>Work log</source>
-        <translation>Relevé des travaux</translation>
+        <translation>Carnet</translation>
     </message>
     <message>
         <source>Worst of {1} closings on {0}. This is the builder&apos;s record, not an approval.</source>
@@ -2559,19 +2559,19 @@
     </message>
     <message>
         <source>closed</source>
-        <translation>fermé</translation>
+        <translation>fermée</translation>
     </message>
     <message>
         <source>closed before these records began; the inspector decides</source>
-        <translation>fermé avant le début de ces dossiers ; l’inspecteur décide</translation>
+        <translation>fermée avant le début de ces dossiers ; l’inspecteur décide</translation>
     </message>
     <message>
         <source>closed by the maker</source>
-        <translation>fermé par le fabricant</translation>
+        <translation>fermée par le fabricant</translation>
     </message>
     <message>
         <source>closed with gaps</source>
-        <translation>fermé avec lacunes</translation>
+        <translation>fermée avec lacunes</translation>
     </message>
     <message>
         <source>closing</source>
@@ -2599,7 +2599,7 @@
     </message>
     <message>
         <source>credit task</source>
-        <translation>tâche de la part majoritaire</translation>
+        <translation>tâche de la majeure partie</translation>
     </message>
     <message>
         <source>cure times are known</source>
@@ -2755,7 +2755,7 @@
     </message>
     <message>
         <source>final</source>
-        <translation>finale</translation>
+        <translation>inspection finale</translation>
     </message>
     <message>
         <source>final inspection</source>
@@ -2875,7 +2875,7 @@
     </message>
     <message>
         <source>material use</source>
-        <translation>emploi de matériau</translation>
+        <translation>utilisation de matériau</translation>
     </message>
     <message>
         <source>measure it and record the value</source>
@@ -3115,11 +3115,11 @@
     </message>
     <message>
         <source>signature of {0}</source>
-        <translation>signature de {0}</translation>
+        <translation>signature du {0}</translation>
     </message>
     <message>
         <source>signature of {0} by {1}</source>
-        <translation>signature pour {0} par {1}</translation>
+        <translation>signature du {0} par {1}</translation>
     </message>
     <message>
         <source>split pin</source>
@@ -3143,7 +3143,7 @@
     </message>
     <message>
         <source>stage</source>
-        <translation>étape</translation>
+        <translation>inspection d’étape</translation>
     </message>
     <message>
         <source>stage inspection</source>
@@ -3219,7 +3219,7 @@
     </message>
     <message>
         <source>tools were in calibration when used</source>
-        <translation>les outils étaient étalonnés à l’emploi</translation>
+        <translation>les outils étaient étalonnés quand ils ont servi</translation>
     </message>
     <message>
         <source>torque it again, or record who accepts it and on what basis</source>
@@ -3243,7 +3243,7 @@
     </message>
     <message>
         <source>uses of material {0}</source>
-        <translation>emplois de matériau {0}</translation>
+        <translation>utilisations de matériau {0}</translation>
     </message>
     <message>
         <source>wait until the cure time has passed</source>
@@ -3303,7 +3303,7 @@
     </message>
     <message>
         <source>{0} built</source>
-        <translation>{0} construit</translation>
+        <translation>construits : {0}</translation>
     </message>
     <message>
         <source>{0} bulletin</source>
@@ -3367,7 +3367,7 @@
     </message>
     <message>
         <source>{0} filed above</source>
-        <translation>{0} classé au-dessus</translation>
+        <translation>{0} au-dessus</translation>
     </message>
     <message>
         <source>{0} has a share that is not between 0 and 10 tenths.</source>
@@ -3583,7 +3583,7 @@
     </message>
     <message>
         <source>{0} measured</source>
-        <translation>{0} mesuré</translation>
+        <translation>{0} avec valeur</translation>
     </message>
     <message>
         <source>{0} measurement</source>
@@ -3635,7 +3635,7 @@
     </message>
     <message>
         <source>{0} signed</source>
-        <translation>{0} signé</translation>
+        <translation>{0} avec signature</translation>
     </message>
     <message>
         <source>{0} squawk</source>
@@ -3659,19 +3659,19 @@
     </message>
     <message>
         <source>{0} tested</source>
-        <translation>{0} essayé</translation>
+        <translation>{0} avec résultat</translation>
     </message>
     <message>
         <source>{0} torqued</source>
-        <translation>{0} serré</translation>
+        <translation>{0} au couple</translation>
     </message>
     <message>
         <source>{0} use</source>
-        <translation>{0} emploi</translation>
+        <translation>{0} utilisation</translation>
     </message>
     <message>
         <source>{0} uses</source>
-        <translation>{0} emplois</translation>
+        <translation>{0} utilisations</translation>
     </message>
     <message>
         <source>{0} was closed before these records began; the inspector decides</source>
@@ -3707,11 +3707,11 @@
     </message>
     <message>
         <source>{0} with a limit</source>
-        <translation>{0} avec une limite</translation>
+        <translation>{0} avec limites</translation>
     </message>
     <message>
         <source>{0} with limits</source>
-        <translation>{0} avec des limites</translation>
+        <translation>{0} avec limites</translation>
     </message>
     <message>
         <source>{0} {1}</source>
@@ -3783,7 +3783,7 @@
     </message>
     <message>
         <source>{0}: fixed, not verified</source>
-        <translation>{0} : corrigé, non vérifié</translation>
+        <translation>{0} : corrigée, non vérifiée</translation>
     </message>
     <message>
         <source>{0}: no calibration on record</source>
@@ -3799,7 +3799,7 @@
     </message>
     <message>
         <source>{0}: not done</source>
-        <translation>{0} : non fait</translation>
+        <translation>{0} : non faite</translation>
     </message>
     <message>
         <source>{0}: not fitted</source>
@@ -3819,7 +3819,7 @@
     </message>
     <message>
         <source>{0}: open</source>
-        <translation>{0} : ouvert</translation>
+        <translation>{0} : ouverte</translation>
     </message>
     <message>
         <source>{0}: parts are missing or damaged</source>
@@ -3867,7 +3867,7 @@
     </message>
     <message>
         <source>{0}: {1} of {2} missing, expected on {3}</source>
-        <translation>{0} : {1} sur {2} manquent, attendus le {3}</translation>
+        <translation>{0} : il manque {1} sur {2}, attendu le {3}</translation>
     </message>
     <message>
         <source>{1} names no part</source>
@@ -4299,7 +4299,7 @@
     </message>
     <message>
         <source>uses of material</source>
-        <translation>emplois de matériau</translation>
+        <translation>utilisations de matériau</translation>
     </message>
     <message>
         <source>waits for:</source>
@@ -4471,7 +4471,7 @@
     </message>
     <message>
         <source>from {0}</source>
-        <translation>dès {0}</translation>
+        <translation>à partir du {0}</translation>
     </message>
     <message>
         <source>from: {0}</source>
@@ -4483,7 +4483,7 @@
     </message>
     <message>
         <source>until {0}</source>
-        <translation>jusqu’à {0}</translation>
+        <translation>jusqu’au {0}</translation>
     </message>
     <message>
         <source>{0} cannot have worked longer than the whole of it.</source>
@@ -4559,7 +4559,7 @@
     </message>
     <message>
         <source>Closed with gaps: late acceptance</source>
-        <translation>Fermé avec lacunes : acceptation tardive</translation>
+        <translation>Fermée avec lacunes : acceptation tardive</translation>
     </message>
     <message>
         <source>Complied with {0}: {1}</source>
@@ -4567,7 +4567,7 @@
     </message>
     <message>
         <source>Corrected</source>
-        <translation>Corrigé</translation>
+        <translation>Corrigée</translation>
     </message>
     <message>
         <source>Corrections report</source>
@@ -4759,7 +4759,7 @@
     </message>
     <message>
         <source>accepted as it is: {0}</source>
-        <translation>accepté en l’état : {0}</translation>
+        <translation>acceptée en l’état : {0}</translation>
     </message>
     <message>
         <source>decide whether it may stay closed or must be opened</source>
@@ -4831,7 +4831,7 @@
     </message>
     <message>
         <source>There is no whole backup yet</source>
-        <translation>Il n’y a pas encore de sauvegarde entière</translation>
+        <translation>Il n’y a pas encore de sauvegarde complète</translation>
     </message>
     <message>
         <source>What the builder wrote down, no approval: the inspector decides.</source>
@@ -4839,15 +4839,15 @@
     </message>
     <message>
         <source>A drag is a torque of 0 or more.</source>
-        <translation>Un couple de freinage est un couple de 0 ou plus.</translation>
+        <translation>Un couple de frottement est un couple de 0 ou plus.</translation>
     </message>
     <message>
         <source>A drag of {0} in-lb is more than the {1} in-lb that a {2} nut on {3} is tightened to; something is wrong with nut, bolt or reading.</source>
-        <translation>Un couple de freinage de {0} in-lb dépasse les {1} in-lb auxquels un écrou {2} est serré sur {3} ; l’écrou, le boulon ou la lecture ne va pas.</translation>
+        <translation>Un couple de frottement de {0} in-lb dépasse les {1} in-lb auxquels un écrou {2} est serré sur {3} ; l’écrou, le boulon ou la lecture ne va pas.</translation>
     </message>
     <message>
         <source>A grip is above zero and at most {0} in.</source>
-        <translation>Une longueur de serrage est supérieure à zéro et d’au plus {0} in.</translation>
+        <translation>Une épaisseur serrée est supérieure à zéro et d’au plus {0} in.</translation>
     </message>
     <message>
         <source>A torque is above zero.</source>
@@ -4859,7 +4859,7 @@
     </message>
     <message>
         <source>Taken back in another copy.</source>
-        <translation>Repris dans une autre copie.</translation>
+        <translation>Annulé dans une autre copie.</translation>
     </message>
     <message>
         <source>The extension points back beyond the grip: it must be shorter than the lever.</source>
@@ -4891,7 +4891,7 @@
     </message>
     <message>
         <source>The weights do not add up to something above zero, so there is no centre of gravity.</source>
-        <translation>La somme des poids n’est pas supérieure à zéro : il n’y a donc pas de centre de gravité.</translation>
+        <translation>La somme des masses n’est pas supérieure à zéro : il n’y a donc pas de centre de gravité.</translation>
     </message>
     <message>
         <source>There is no such thing to decide.</source>
@@ -4903,7 +4903,7 @@
     </message>
     <message>
         <source>This cannot be taken over by itself; change the record by hand, then keep what stands.</source>
-        <translation>Cela ne peut être repris seul ; changez la fiche à la main, puis gardez ce qui est là.</translation>
+        <translation>Cela ne peut être repris seul ; changez l’enregistrement à la main, puis gardez ce qui est là.</translation>
     </message>
     <message>
         <source>is missing</source>
@@ -4935,7 +4935,7 @@
     </message>
     <message>
         <source>{0} has a weight or an arm that is no number.</source>
-        <translation>{0} a un poids ou un bras de levier qui n’est pas un nombre.</translation>
+        <translation>{0} a une masse ou un bras de levier qui n’est pas un nombre.</translation>
     </message>
     <message>
         <source>A second database lies in the project&apos;s folder: {0}. What is in it is not shown.</source>
@@ -5287,7 +5287,7 @@
     </message>
     <message>
         <source>Scans</source>
-        <translation>Copies</translation>
+        <translation>Scans</translation>
     </message>
     <message>
         <source>Shown by</source>
@@ -5415,7 +5415,7 @@
     </message>
     <message>
         <source>is no field of a profile</source>
-        <translation>n’est pas un champ de règles</translation>
+        <translation>n’est pas un champ d’un profil de règles</translation>
     </message>
     <message>
         <source>is no whole number from {0} to {1}</source>
@@ -5427,7 +5427,7 @@
     </message>
     <message>
         <source>is that of a profile that came with the program and says otherwise: a copy needs an id of its own</source>
-        <translation>est celui de règles livrées avec le programme, qui disent autre chose : une copie a besoin d’un identifiant à elle</translation>
+        <translation>est celui d’un profil de règles livré avec le programme, qui dit autre chose : une copie a besoin d’un identifiant à elle</translation>
     </message>
     <message>
         <source>log entries</source>
@@ -5591,7 +5591,7 @@
     </message>
     <message>
         <source>Levelled by</source>
-        <translation>Mis de niveau par</translation>
+        <translation>Mis à niveau selon</translation>
     </message>
     <message>
         <source>Limits from: {0}</source>
@@ -5775,11 +5775,11 @@
     </message>
     <message>
         <source>  {0} × {1}: listed {2}, received {3}</source>
-        <translation>  {0} × {1} : {2} sur la liste, {3} reçus</translation>
+        <translation>  {0} × {1} : sur la liste {2}, reçu {3}</translation>
     </message>
     <message>
         <source>  {0} × {1}: received {2}, of these damaged {3}</source>
-        <translation>  {0} × {1} : {2} reçus, dont {3} endommagés</translation>
+        <translation>  {0} × {1} : reçu {2}, dont endommagé {3}</translation>
     </message>
     <message>
         <source>A count is 0 or more.</source>
@@ -5787,7 +5787,7 @@
     </message>
     <message>
         <source>A drag of {0} {2} is more than the {1} {2} that the nut is tightened to: something is wrong with the nut, the bolt or the reading.</source>
-        <translation>Un couple de freinage de {0} {2} dépasse les {1} {2} auxquels l’écrou est serré : l’écrou, la vis ou la lecture est en cause.</translation>
+        <translation>Un couple de frottement de {0} {2} dépasse les {1} {2} auxquels l’écrou est serré : l’écrou, le boulon ou la lecture est en cause.</translation>
     </message>
     <message>
         <source>A line is for one fastener or more.</source>
@@ -5807,7 +5807,7 @@
     </message>
     <message>
         <source>Finger-tight in {0} places, the first since {1}: {2}</source>
-        <translation>Serré à la main à {0} endroits, d’abord le {1} : {2}</translation>
+        <translation>Serré à la main à {0} endroits, le premier depuis le {1} : {2}</translation>
     </message>
     <message>
         <source>Finger-tight since {0}: {1}, {2}</source>
@@ -5943,11 +5943,11 @@
     </message>
     <message>
         <source>Done by</source>
-        <translation>Fini le</translation>
+        <translation>Fini avant le</translation>
     </message>
     <message>
         <source>Done by (P50)</source>
-        <translation>Fini le (P50)</translation>
+        <translation>Fini avant le (P50)</translation>
     </message>
     <message>
         <source>Done in all, by day</source>
@@ -6183,7 +6183,7 @@
     </message>
     <message>
         <source>Equipment fitted or removed since the weighing, without weight or arm: {0}.</source>
-        <translation>Équipements posés ou déposés depuis la pesée, sans masse ou bras de levier : {0}.</translation>
+        <translation>Équipements montés ou démontés depuis la pesée, sans masse ou bras de levier : {0}.</translation>
     </message>
     <message>
         <source>Estimate {0}</source>
@@ -6195,7 +6195,7 @@
     </message>
     <message>
         <source>Every required document is here, findings are verified or accepted, closings are closed, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
-        <translation>Chaque document exigé est présent, les constats sont vérifiés ou acceptés, les fermetures sont fermées, l’avion est pesé et aucun chargement enregistré ne sort des limites. Seul le regard de l’inspecteur dit si le travail est bien fait.</translation>
+        <translation>Chaque document exigé est présent, les constatations sont vérifiées ou acceptées, les fermetures sont fermées, l’avion est pesé et aucun chargement enregistré ne sort des limites. Seul le regard de l’inspecteur dit si le travail est bien fait.</translation>
     </message>
     <message>
         <source>Extremes of loading outside the limits: {0}.</source>
@@ -6211,7 +6211,7 @@
     </message>
     <message>
         <source>LATE, written {0}</source>
-        <translation>TARDIF, écrit le {0}</translation>
+        <translation>TARDIVE, écrite le {0}</translation>
     </message>
     <message>
         <source>Loadings outside the limits: {0}.</source>
@@ -6493,18 +6493,18 @@
     </message>
     <message>
         <source>Scans</source>
-        <translation>Copies</translation>
+        <translation>Scans</translation>
     </message>
 </context>
 <context>
     <name>PartMoves</name>
     <message>
         <source>%1 moved to %2</source>
-        <translation>%1 déplacé vers %2</translation>
+        <translation>%1 déplacée vers %2</translation>
     </message>
     <message>
         <source>%1 moved to the top</source>
-        <translation>%1 déplacé tout en haut</translation>
+        <translation>%1 déplacée tout en haut</translation>
     </message>
     <message numerus="yes">
         <source>%n parts</source>
@@ -6554,11 +6554,11 @@
     </message>
     <message>
         <source>closed</source>
-        <translation>fermé</translation>
+        <translation>fermée</translation>
     </message>
     <message>
         <source>closed, gaps</source>
-        <translation>fermé, lacunes</translation>
+        <translation>fermée, lacunes</translation>
     </message>
 </context>
 <context>
@@ -6798,7 +6798,7 @@
     </message>
     <message>
         <source>Major-portion tasks</source>
-        <translation>Tâches de la part majoritaire</translation>
+        <translation>Tâches de la majeure partie</translation>
     </message>
     <message>
         <source>Equipment</source>
@@ -6845,7 +6845,7 @@
     </message>
     <message>
         <source>factory_closing_needs_document</source>
-        <translation>la fermeture d’usine exige un document</translation>
+        <translation>la fermeture d’usine demande un document</translation>
     </message>
     <message>
         <source>credit_basis</source>
@@ -6865,7 +6865,7 @@
     </message>
     <message>
         <source>basis</source>
-        <translation>fondement</translation>
+        <translation>base</translation>
     </message>
     <message>
         <source>hold_points</source>
@@ -7252,7 +7252,7 @@
     </message>
     <message>
         <source>dropped %1</source>
-        <translation>abandonné %1</translation>
+        <translation>abandonnée %1</translation>
     </message>
     <message>
         <source>closes %1</source>
@@ -7380,7 +7380,7 @@
     </message>
     <message>
         <source>sealed</source>
-        <translation>plombé</translation>
+        <translation>marqué au vernis</translation>
     </message>
     <message>
         <source>to fit</source>
@@ -7400,7 +7400,7 @@
     </message>
     <message>
         <source>to seal</source>
-        <translation>à plomber</translation>
+        <translation>à marquer au vernis</translation>
     </message>
     <message>
         <source>removed</source>
@@ -7428,11 +7428,11 @@
     </message>
     <message>
         <source>New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin</source>
-        <translation>Nouveau : 12 x charnière arrière, AN4-7A, 1/4-28, freinage 6, goupille</translation>
+        <translation>Nouveau : 12 x charnière arrière, AN4-7A, 1/4-28, drag 6, goupille</translation>
     </message>
     <message>
         <source>New: span of the stabiliser, 2740-2746 mm</source>
-        <translation>Nouveau : envergure du stabilisateur, 2740-2746 mm</translation>
+        <translation>Nouveau : envergure du plan fixe, 2740-2746 mm</translation>
     </message>
     <message>
         <source>counted</source>
@@ -7508,7 +7508,7 @@
     </message>
     <message>
         <source>New lot: the material</source>
-        <translation>Nouveau lot : le produit</translation>
+        <translation>Nouveau lot : le matériau</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -7524,7 +7524,7 @@
     </message>
     <message>
         <source>New expense: 34.90 hardware: bolts and nuts</source>
-        <translation>Nouvelle dépense : 34,90 visserie : vis et écrous</translation>
+        <translation>Nouvelle dépense : 34,90 visserie : boulons et écrous</translation>
     </message>
     <message>
         <source>Price each</source>
@@ -7579,7 +7579,7 @@
     </message>
     <message>
         <source>%1: dropped</source>
-        <translation>%1 : abandonné</translation>
+        <translation>%1 : abandonnée</translation>
     </message>
     <message>
         <source>%1: to be done after all</source>
@@ -7761,7 +7761,7 @@
     </message>
     <message>
         <source>done</source>
-        <translation>fait</translation>
+        <translation>réglées</translation>
     </message>
     <message>
         <source>fixed, to be looked at</source>
@@ -7849,11 +7849,11 @@
     <name>SquawkStory</name>
     <message>
         <source>Accepted as it is %1 by %2: %3</source>
-        <translation>Accepté en l’état %1 par %2 : %3</translation>
+        <translation>Acceptée en l’état %1 par %2 : %3</translation>
     </message>
     <message>
         <source>Fixed %1 by %2: %3</source>
-        <translation>Corrigé %1 par %2 : %3</translation>
+        <translation>Corrigée %1 par %2 : %3</translation>
     </message>
     <message>
         <source>Found %1</source>
@@ -7873,7 +7873,7 @@
     </message>
     <message>
         <source>Verified %1 by %2</source>
-        <translation>Vérifié %1 par %2</translation>
+        <translation>Vérifiée %1 par %2</translation>
     </message>
 </context>
 <context>
@@ -8624,7 +8624,7 @@
     </message>
     <message>
         <source>Stabiliser</source>
-        <translation>Stabilisateur</translation>
+        <translation>Plan fixe</translation>
     </message>
     <message>
         <source>Stabiliser frame and fittings</source>
@@ -8688,7 +8688,7 @@
     </message>
     <message>
         <source>The sealing coat is complete and cured, and was made for the fuel that will be used</source>
-        <translation>L’enduit d’étanchéité est complet, durci, et prévu pour le carburant qui sera employé</translation>
+        <translation>L’enduit d’étanchéité est complet, durci, et prévu pour le carburant qui sera utilisé</translation>
     </message>
     <message>
         <source>The tank was leak tested before it went into the wing</source>
@@ -8736,7 +8736,7 @@
     </message>
     <message>
         <source>glue, with nails or clamps until cured</source>
-        <translation>colle, avec pointes ou serre-joints jusqu’à la prise</translation>
+        <translation>colle, avec pointes ou serre-joints jusqu’au durcissement</translation>
     </message>
     <message>
         <source>oil or primer, then closed by weld or screw</source>
@@ -8984,7 +8984,7 @@
     </message>
     <message>
         <source>Gearboxes and belts</source>
-        <translation>Boîtes et courroies</translation>
+        <translation>Boîtes de transmission et courroies</translation>
     </message>
     <message>
         <source>Glider, with or without engine</source>
@@ -9220,7 +9220,7 @@
     </message>
     <message>
         <source>Tail rotor or rudder</source>
-        <translation>Rotor de queue ou gouvernail</translation>
+        <translation>Rotor de queue ou gouverne de direction</translation>
     </message>
     <message>
         <source>Tail wheel or skid</source>
@@ -9305,7 +9305,7 @@
     </message>
     <message>
         <source>%1: moved</source>
-        <translation>%1 : déplacé</translation>
+        <translation>%1 : déplacée</translation>
     </message>
     <message>
         <source>Steps change places within their part only.</source>
@@ -9332,8 +9332,8 @@
     <message numerus="yes">
         <source>%n damaged</source>
         <translation>
-            <numerusform>%n endommagé</numerusform>
-            <numerusform>%n endommagés</numerusform>
+            <numerusform>%n endommagée</numerusform>
+            <numerusform>%n endommagées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -9389,7 +9389,7 @@
     </message>
     <message>
         <source>must stay open</source>
-        <translation>doit rester ouvert</translation>
+        <translation>doit rester ouverte</translation>
     </message>
     <message>
         <source>no certificate on file</source>
@@ -9397,7 +9397,7 @@
     </message>
     <message>
         <source>sample %1</source>
-        <translation>échantillon %1</translation>
+        <translation>éprouvette %1</translation>
     </message>
     <message>
         <source>step of %1</source>
@@ -9425,8 +9425,8 @@
     <message numerus="yes">
         <source>%1 of %n uses out of calibration</source>
         <translation>
-            <numerusform>%1 emploi sur %n hors étalonnage</numerusform>
-            <numerusform>%1 emplois sur %n hors étalonnage</numerusform>
+            <numerusform>%1 utilisation sur %n sans étalonnage valable</numerusform>
+            <numerusform>%1 utilisations sur %n sans étalonnage valable</numerusform>
         </translation>
     </message>
     <message>
@@ -9458,8 +9458,8 @@
     <message numerus="yes">
         <source>%n uses</source>
         <translation>
-            <numerusform>%n emploi</numerusform>
-            <numerusform>%n emplois</numerusform>
+            <numerusform>%n utilisation</numerusform>
+            <numerusform>%n utilisations</numerusform>
         </translation>
     </message>
     <message>
@@ -9468,15 +9468,15 @@
     </message>
     <message>
         <source>cure time not on record</source>
-        <translation>temps de prise non noté</translation>
+        <translation>durée de durcissement non notée</translation>
     </message>
     <message>
         <source>cured %1</source>
-        <translation>pris le %1</translation>
+        <translation>durci le %1</translation>
     </message>
     <message>
         <source>cures until %1: %2 left</source>
-        <translation>prise jusqu’au %1 : encore %2</translation>
+        <translation>durcit jusqu’au %1 : encore %2</translation>
     </message>
     <message>
         <source>damaged %1</source>
@@ -9785,7 +9785,7 @@
     </message>
     <message>
         <source>fitted or removed since</source>
-        <translation>posé ou déposé depuis</translation>
+        <translation>monté ou démonté depuis</translation>
     </message>
     <message>
         <source>not in the sum: enter weight and arm</source>
@@ -9927,11 +9927,11 @@
     </message>
     <message>
         <source>closed</source>
-        <translation>fermé</translation>
+        <translation>fermée</translation>
     </message>
     <message>
         <source>closed_early</source>
-        <translation>fermé avec lacunes</translation>
+        <translation>fermée avec lacunes</translation>
     </message>
     <message>
         <source>closing</source>
@@ -9959,11 +9959,11 @@
     </message>
     <message>
         <source>credit_basis</source>
-        <translation>base de la part majoritaire</translation>
+        <translation>mode de compte de la majeure partie</translation>
     </message>
     <message>
         <source>credit_task</source>
-        <translation>tâche de la part majoritaire</translation>
+        <translation>tâche de la majeure partie</translation>
     </message>
     <message>
         <source>defect</source>
@@ -10051,7 +10051,7 @@
     </message>
     <message>
         <source>final</source>
-        <translation>finale</translation>
+        <translation>inspection finale</translation>
     </message>
     <message>
         <source>finishing</source>
@@ -10087,7 +10087,7 @@
     </message>
     <message>
         <source>hold</source>
-        <translation>garder ouvert</translation>
+        <translation>garder ouverte</translation>
     </message>
     <message>
         <source>hold_point</source>
@@ -10179,7 +10179,7 @@
     </message>
     <message>
         <source>material_use</source>
-        <translation>emploi de matériau</translation>
+        <translation>utilisation de matériau</translation>
     </message>
     <message>
         <source>measurement</source>
@@ -10355,7 +10355,7 @@
     </message>
     <message>
         <source>stage</source>
-        <translation>étape</translation>
+        <translation>inspection d’étape</translation>
     </message>
     <message>
         <source>step</source>
@@ -10719,7 +10719,7 @@
     </message>
     <message>
         <source>stabiliser</source>
-        <translation>stabilisateur</translation>
+        <translation>plan fixe</translation>
     </message>
     <message>
         <source>tail_wheel</source>
@@ -11026,7 +11026,7 @@
     </message>
     <message>
         <source>torque paint</source>
-        <translation>peinture témoin</translation>
+        <translation>vernis témoin</translation>
     </message>
     <message>
         <source>safety wire, least</source>
@@ -11330,7 +11330,7 @@
     </message>
     <message>
         <source>Material</source>
-        <translation>Matière</translation>
+        <translation>Matériau</translation>
     </message>
     <message>
         <source>AWG</source>
@@ -12057,7 +12057,7 @@
     </message>
     <message>
         <source>Stabiliser</source>
-        <translation>Stabilisateur</translation>
+        <translation>Plan fixe</translation>
     </message>
     <message>
         <source>Elevator</source>
@@ -12236,7 +12236,7 @@
     </message>
     <message>
         <source>Corrected: %1</source>
-        <translation>Corrigé : %1</translation>
+        <translation>Corrigée : %1</translation>
     </message>
     <message>
         <source>Record the correction</source>
@@ -12244,7 +12244,7 @@
     </message>
     <message>
         <source>Verified: %1. Correction: %2</source>
-        <translation>Vérifié : %1. Correction : %2</translation>
+        <translation>Vérifiée : %1. Correction : %2</translation>
     </message>
     <message>
         <source>Record the verification</source>
@@ -12546,7 +12546,7 @@
     </message>
     <message>
         <source>Torque seal put on: %1</source>
-        <translation>Vernis de contrôle posé : %1</translation>
+        <translation>Vernis témoin posé : %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -12651,7 +12651,7 @@
     </message>
     <message>
         <source>%1 copied as %2</source>
-        <translation>%1 copié en %2</translation>
+        <translation>%1 copiée en %2</translation>
     </message>
     <message>
         <source>The parts are no longer those that are listed here. Leave, and copy again.</source>
@@ -12974,7 +12974,7 @@
     </message>
     <message>
         <source>%1 missing</source>
-        <translation>%1 manquants</translation>
+        <translation>lacunes : %1</translation>
     </message>
     <message>
         <source>%1 to clear</source>
@@ -12982,7 +12982,7 @@
     </message>
     <message>
         <source>%1 advised</source>
-        <translation>%1 conseillés</translation>
+        <translation>conseils : %1</translation>
     </message>
 </context>
 <context>
@@ -13017,7 +13017,7 @@
     </message>
     <message>
         <source>closed before these records began; the inspector decides</source>
-        <translation>fermé avant le début de ces dossiers ; l’inspecteur décide</translation>
+        <translation>fermée avant le début de ces dossiers ; l’inspecteur décide</translation>
     </message>
     <message>
         <source>%1, and %2 more</source>
@@ -13095,7 +13095,7 @@
     </message>
     <message>
         <source>Here stand the closings: each region of structure that will be hidden by a skin, a cover or glue, and what must happen before.</source>
-        <translation>Ici figurent les fermetures : chaque zone de structure qu’un revêtement, un capot ou de la colle cachera, et ce qui doit se faire avant.</translation>
+        <translation>Ici figurent les fermetures : chaque zone de structure qu’un revêtement, un couvercle ou de la colle cachera, et ce qui doit se faire avant.</translation>
     </message>
     <message>
         <source>Words of a closing or part</source>
@@ -13352,7 +13352,7 @@
     </message>
     <message>
         <source>closed by the factory, no document on record</source>
-        <translation>fermé en usine, aucun document enregistré</translation>
+        <translation>fermée en usine, aucun document enregistré</translation>
     </message>
     <message>
         <source>no closing is recorded for it</source>
@@ -13469,11 +13469,11 @@
     </message>
     <message>
         <source>Bring in a list…</source>
-        <translation>Reprendre une liste…</translation>
+        <translation>Importer une liste…</translation>
     </message>
     <message>
         <source>No line here. A packing list can be brought in from a spreadsheet, or be typed line by line below.</source>
-        <translation>Aucune ligne ici. Une liste de colisage se reprend d’un tableur, ou s’écrit ligne par ligne ci-dessous.</translation>
+        <translation>Aucune ligne ici. Une liste de colisage s’importe d’un tableur, ou s’écrit ligne par ligne ci-dessous.</translation>
     </message>
     <message>
         <source>all shipments</source>
@@ -13519,7 +13519,7 @@
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
-        <translation>Ce qui a été fait, comme « 2h15 aileron gauche : deux peaux fraisées »</translation>
+        <translation>Ce qui a été fait, comme « 2h15 aileron gauche : deux peaux embrevées »</translation>
     </message>
     <message>
         <source>New log entry</source>
@@ -13650,8 +13650,8 @@
     <message numerus="yes">
         <source>%n below zero, as they were brought in</source>
         <translation>
-            <numerusform>%n sous zéro, comme elle a été reprise</numerusform>
-            <numerusform>%n sous zéro, comme elles ont été reprises</numerusform>
+            <numerusform>%n sous zéro, comme elle a été importée</numerusform>
+            <numerusform>%n sous zéro, comme elles ont été importées</numerusform>
         </translation>
     </message>
     <message>
@@ -14209,11 +14209,11 @@
     </message>
     <message>
         <source>Verified</source>
-        <translation>Vérifié</translation>
+        <translation>Vérifiée</translation>
     </message>
     <message>
         <source>Corrected</source>
-        <translation>Corrigé</translation>
+        <translation>Corrigée</translation>
     </message>
     <message numerus="yes">
         <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
@@ -14609,8 +14609,8 @@
     <message numerus="yes">
         <source>%n rows brought in. Undo takes all of them back.</source>
         <translation>
-            <numerusform>%n ligne importée. Annuler la reprend.</numerusform>
-            <numerusform>%n lignes importées. Annuler les reprend toutes.</numerusform>
+            <numerusform>%n ligne importée. Annuler la retire.</numerusform>
+            <numerusform>%n lignes importées. Annuler les retire toutes.</numerusform>
         </translation>
     </message>
     <message>
@@ -14805,7 +14805,7 @@
     </message>
     <message>
         <source>written down late, %1</source>
-        <translation>noté tard, %1</translation>
+        <translation>notée tard, %1</translation>
     </message>
     <message>
         <source>changed what was inspected</source>
@@ -15166,7 +15166,7 @@
     <name>lastrivet::ui::MatchBar</name>
     <message>
         <source>Confirm them all</source>
-        <translation>Confirmer toutes</translation>
+        <translation>Les confirmer toutes</translation>
     </message>
     <message>
         <source>Shift+M</source>
@@ -15188,19 +15188,19 @@
     <name>lastrivet::ui::MaterialBoard</name>
     <message>
         <source>Used on…</source>
-        <translation>Employé sur…</translation>
+        <translation>Utilisé sur…</translation>
     </message>
     <message>
         <source>Still curing</source>
-        <translation>Prise en cours</translation>
+        <translation>En cours de durcissement</translation>
     </message>
     <message>
         <source>Nothing cures at the moment.</source>
-        <translation>Aucune prise en cours.</translation>
+        <translation>Rien ne durcit en ce moment.</translation>
     </message>
     <message>
         <source>Used for</source>
-        <translation>Employé pour</translation>
+        <translation>Utilisé pour</translation>
     </message>
     <message>
         <source>Nothing on record.</source>
@@ -15208,11 +15208,11 @@
     </message>
     <message>
         <source>Cure times hold at the temperature of the data sheet; in a cold workshop they are longer.</source>
-        <translation>Les temps de prise valent à la température de la fiche ; dans un atelier froid ils sont plus longs.</translation>
+        <translation>Les durées de durcissement valent à la température de la fiche ; dans un atelier froid elles sont plus longues.</translation>
     </message>
     <message>
         <source>No lot on record. Write the material below, then its lot number and its last good day.</source>
-        <translation>Aucun lot noté. Écrivez le produit ci-dessous, puis son numéro de lot et son dernier bon jour.</translation>
+        <translation>Aucun lot noté. Écrivez le matériau ci-dessous, puis son numéro de lot et son dernier bon jour.</translation>
     </message>
     <message>
         <source>No lot has expired or will within 30 days.</source>
@@ -15220,7 +15220,7 @@
     </message>
     <message>
         <source>%1 expired, %2 within 30 days.</source>
-        <translation>%1 périmés, %2 sous 30 jours.</translation>
+        <translation>Périmés : %1 ; sous 30 jours : %2.</translation>
     </message>
 </context>
 <context>
@@ -15274,7 +15274,7 @@
     <name>lastrivet::ui::MissingView</name>
     <message>
         <source>No open closing and no part that will be hidden lacks photographs on record.</source>
-        <translation>Aucune fermeture ouverte et aucune pièce à cacher ne manque de photos.</translation>
+        <translation>Aucune fermeture ouverte et aucune pièce qui sera cachée ne manque de photos.</translation>
     </message>
     <message>
         <source>Closings that lack photographs</source>
@@ -15356,7 +15356,7 @@
     </message>
     <message>
         <source>opening it again would mean drilling, cutting, or breaking glue or fabric</source>
-        <translation>la rouvrir demanderait de percer, couper, ou détruire colle ou toile</translation>
+        <translation>la rouvrir demanderait de percer, de couper, ou de détruire colle ou toile</translation>
     </message>
     <message>
         <source>this is the end of the whole aircraft, before the final inspection and first flight</source>
@@ -15528,7 +15528,7 @@
     </message>
     <message>
         <source>Verify records and files</source>
-        <translation>Vérifier données et fichiers</translation>
+        <translation>Vérifier dossiers et fichiers</translation>
     </message>
 </context>
 <context>
@@ -15660,7 +15660,7 @@
     </message>
     <message>
         <source>Letter</source>
-        <translation>Letter</translation>
+        <translation>Lettre US</translation>
     </message>
     <message>
         <source>Choose…</source>
@@ -15820,7 +15820,7 @@
     </message>
     <message>
         <source>Scans of it</source>
-        <translation>Copies du document</translation>
+        <translation>Scans du document</translation>
     </message>
     <message>
         <source>All records of it</source>
@@ -15884,7 +15884,7 @@
     </message>
     <message>
         <source>%1: scan taken off</source>
-        <translation>%1 : copie retirée</translation>
+        <translation>%1 : scan retiré</translation>
     </message>
 </context>
 <context>
@@ -15923,8 +15923,8 @@
     <message numerus="yes">
         <source>%n that are here have no scan.</source>
         <translation>
-            <numerusform>%n reçu est sans copie.</numerusform>
-            <numerusform>%n reçus sont sans copie.</numerusform>
+            <numerusform>%n reçu est sans scan.</numerusform>
+            <numerusform>%n reçus sont sans scan.</numerusform>
         </translation>
     </message>
     <message>
@@ -15976,8 +15976,8 @@
     <message numerus="yes">
         <source>%n finger-tight</source>
         <translation>
-            <numerusform>%n serré à la main</numerusform>
-            <numerusform>%n serrés à la main</numerusform>
+            <numerusform>%n serrée à la main</numerusform>
+            <numerusform>%n serrées à la main</numerusform>
         </translation>
     </message>
 </context>
@@ -16608,7 +16608,7 @@
     </message>
     <message>
         <source>Code</source>
-        <translation>Code</translation>
+        <translation>Code QR</translation>
     </message>
     <message>
         <source>Which parts</source>
@@ -16842,7 +16842,7 @@
     </message>
     <message>
         <source>decision taken back</source>
-        <translation>décision reprise</translation>
+        <translation>décision annulée</translation>
     </message>
     <message>
         <source>repair decided</source>
@@ -17155,7 +17155,7 @@
     </message>
     <message>
         <source>Drawn</source>
-        <translation>Dessin</translation>
+        <translation>En dessin</translation>
     </message>
     <message>
         <source>Which step comes before which, as a picture</source>
@@ -17502,11 +17502,11 @@
     </message>
     <message>
         <source>%1: acceptance taken back: %2</source>
-        <translation>%1 : acceptation reprise : %2</translation>
+        <translation>%1 : acceptation annulée : %2</translation>
     </message>
     <message>
         <source>%1: verification taken back: %2</source>
-        <translation>%1 : vérification reprise : %2</translation>
+        <translation>%1 : vérification annulée : %2</translation>
     </message>
     <message>
         <source>%1: not fixed after all: %2</source>
@@ -17530,11 +17530,11 @@
     </message>
     <message>
         <source>Fixed</source>
-        <translation>Corrigé</translation>
+        <translation>Corrigée</translation>
     </message>
     <message>
         <source>Fixed and checked</source>
-        <translation>Corrigé et contrôlé</translation>
+        <translation>Corrigée et contrôlée</translation>
     </message>
     <message>
         <source>Squawk %1: who looked at the correction?</source>
@@ -17542,7 +17542,7 @@
     </message>
     <message>
         <source>Verified</source>
-        <translation>Vérifié</translation>
+        <translation>Vérifiée</translation>
     </message>
     <message>
         <source>Squawk %1 stays as it is: who accepts that, and on what basis?</source>
@@ -17550,15 +17550,15 @@
     </message>
     <message>
         <source>Accepted</source>
-        <translation>Accepté</translation>
+        <translation>Acceptée</translation>
     </message>
     <message>
         <source>Squawk %1: why is the last step taken back?</source>
-        <translation>Anomalie %1 : pourquoi reprendre le dernier pas ?</translation>
+        <translation>Anomalie %1 : pourquoi revenir d’un pas en arrière ?</translation>
     </message>
     <message>
         <source>Take it back</source>
-        <translation>Le reprendre</translation>
+        <translation>Revenir en arrière</translation>
     </message>
     <message>
         <source>Squawk %1 has come back: what is seen now?</source>
@@ -17660,7 +17660,7 @@
     <name>lastrivet::ui::SquawkEditor</name>
     <message>
         <source>Found on</source>
-        <translation>Trouvé le</translation>
+        <translation>Trouvée le</translation>
     </message>
     <message>
         <source>Reached through</source>
@@ -17672,11 +17672,11 @@
     </message>
     <message>
         <source>Fixed and checked</source>
-        <translation>Corrigé et contrôlé</translation>
+        <translation>Corrigée et contrôlée</translation>
     </message>
     <message>
         <source>Fixed</source>
-        <translation>Corrigé</translation>
+        <translation>Corrigée</translation>
     </message>
     <message>
         <source>Verify</source>
@@ -17696,7 +17696,7 @@
     </message>
     <message>
         <source>Take back…</source>
-        <translation>Reprendre…</translation>
+        <translation>Revenir en arrière…</translation>
     </message>
     <message>
         <source>It came back…</source>
@@ -17805,7 +17805,7 @@
     </message>
     <message>
         <source>open</source>
-        <translation>ouvert</translation>
+        <translation>ouverte</translation>
     </message>
     <message>
         <source>fixed, the inspector has to look</source>
@@ -18079,15 +18079,15 @@
     </message>
     <message>
         <source>closed</source>
-        <translation>fermé</translation>
+        <translation>fermées</translation>
     </message>
     <message>
         <source>closed with gaps</source>
-        <translation>fermé avec lacunes</translation>
+        <translation>fermées avec lacunes</translation>
     </message>
     <message>
         <source>not begun</source>
-        <translation>pas commencée</translation>
+        <translation>pas commencées</translation>
     </message>
     <message>
         <source>stay open, wait for somebody from outside</source>
@@ -18232,7 +18232,7 @@
     </message>
     <message>
         <source>Materials</source>
-        <translation>Produits</translation>
+        <translation>Matériaux</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -18493,15 +18493,15 @@
     </message>
     <message>
         <source>Used out of calibration</source>
-        <translation>Employé hors étalonnage</translation>
+        <translation>Utilisé sans étalonnage valable</translation>
     </message>
     <message>
         <source>Everything on record was done in calibration.</source>
-        <translation>Tout ce qui est noté a été fait dans l’étalonnage.</translation>
+        <translation>Tout ce qui est noté a été fait avec un étalonnage valable.</translation>
     </message>
     <message>
         <source>What was torqued or measured with a tool out of calibration should be checked again.</source>
-        <translation>Ce qui a été serré ou mesuré avec un outil hors étalonnage est à revérifier.</translation>
+        <translation>Ce qui a été serré ou mesuré avec un outil sans étalonnage valable est à revérifier.</translation>
     </message>
     <message>
         <source>No tool on record. Those that measure or torque belong here, with the day on which their calibration runs out.</source>
@@ -18567,15 +18567,15 @@
     </message>
     <message>
         <source>With the drag of %1 added: %2 to %3 %4.</source>
-        <translation>Avec le freinage de %1 : %2 à %3 %4.</translation>
+        <translation>Avec le frottement de %1 ajouté : %2 à %3 %4.</translation>
     </message>
     <message>
         <source>No drag on record: read it off the wrench while the nut runs down, and it is added.</source>
-        <translation>Pas de freinage noté : lisez-le sur la clé pendant que l’écrou descend, il est ajouté.</translation>
+        <translation>Pas de frottement noté : lisez-le sur la clé pendant que l’écrou descend ; il est ajouté.</translation>
     </message>
     <message>
         <source>%1; %2. For clean, dry threads; the drawing of the maker comes first.</source>
-        <translation>%1 ; %2. Pour filets propres et secs ; le plan du constructeur prime.</translation>
+        <translation>%1 ; %2. Pour filets propres et secs ; le plan du fabricant prime.</translation>
     </message>
     <message>
         <source>That is less than the %1 in-lb that %2 asks of a self-locking nut.</source>
@@ -18667,7 +18667,7 @@
     <name>lastrivet::ui::UseForm</name>
     <message>
         <source>Keep the use</source>
-        <translation>Garder l’emploi</translation>
+        <translation>Inscrire l’utilisation</translation>
     </message>
     <message>
         <source>none</source>
@@ -18707,15 +18707,15 @@
     </message>
     <message>
         <source>Cures for</source>
-        <translation>Temps de prise</translation>
+        <translation>Durée de durcissement</translation>
     </message>
     <message>
         <source>Sample</source>
-        <translation>Échantillon</translation>
+        <translation>Éprouvette</translation>
     </message>
     <message>
         <source>%1 was used</source>
-        <translation>%1 a été employé</translation>
+        <translation>%1 a été utilisé</translation>
     </message>
     <message>
         <source>This lot has expired: what is made with it needs somebody&apos;s acceptance.</source>
@@ -18731,15 +18731,15 @@
     </message>
     <message>
         <source>“%1” is no time to cure; write 14 d or 24 h.</source>
-        <translation>« %1 » n’est pas un temps de prise ; écrivez 14 d ou 24 h.</translation>
+        <translation>« %1 » n’est pas une durée de durcissement ; écrivez 14 d ou 24 h.</translation>
     </message>
     <message>
         <source>Say which part it was used on.</source>
-        <translation>Dites sur quelle pièce il a été employé.</translation>
+        <translation>Dites sur quelle pièce il a été utilisé.</translation>
     </message>
     <message>
         <source>%1: used</source>
-        <translation>%1 : employé</translation>
+        <translation>%1 : utilisé</translation>
     </message>
 </context>
 <context>
@@ -19261,7 +19261,7 @@
     </message>
     <message>
         <source>What was fitted and removed since is reckoned with as soon as the weighing comes to a sum.</source>
-        <translation>Ce qui a été posé et déposé depuis est pris en compte dès que la pesée donne une somme.</translation>
+        <translation>Ce qui a été monté et démonté depuis est pris en compte dès que la pesée donne une somme.</translation>
     </message>
 </context>
 <context>
