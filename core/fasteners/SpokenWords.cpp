@@ -32,7 +32,8 @@ constexpr std::array<Saying<Locking>, 17> lockings{{{"self-locking", Locking::Se
                                                     {"lock tab", Locking::LockTab},
                                                     {"sicherungsblech", Locking::LockTab},
                                                     {"thread locker", Locking::ThreadLocker}}};
-constexpr std::array<std::string_view, 3> dragWords{"drag ", "klemmmoment ", "freinage "};
+constexpr std::array<std::string_view, 4> dragWords{"drag ", "laufmoment ", "klemmmoment ",
+                                                    "frottement "};
 constexpr std::array<std::string_view, 3> shearWords{"shear", "scher", "cisaillement"};
 constexpr std::array<std::string_view, 3> tensionWords{"tension", "zug", "traction"};
 

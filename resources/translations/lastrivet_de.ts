@@ -7428,7 +7428,7 @@
     </message>
     <message>
         <source>New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin</source>
-        <translation>Neu: 12 x hinteres Scharnier, AN4-7A, 1/4-28, drag 6, Splint</translation>
+        <translation>Neu: 12 x hinteres Scharnier, AN4-7A, 1/4-28, Laufmoment 6, Splint</translation>
     </message>
     <message>
         <source>New: span of the stabiliser, 2740-2746 mm</source>
@@ -11410,7 +11410,7 @@
     </message>
     <message>
         <source>Application, h</source>
-        <translation>Verarbeitung, h</translation>
+        <translation>Topfzeit, h</translation>
     </message>
     <message>
         <source>Tack-free, h</source>
@@ -11418,7 +11418,7 @@
     </message>
     <message>
         <source>Cured, h</source>
-        <translation>Ausgehärtet, h</translation>
+        <translation>Fest nach, h</translation>
     </message>
     <message>
         <source>What</source>

@@ -7428,7 +7428,7 @@
     </message>
     <message>
         <source>New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin</source>
-        <translation>Nouveau : 12 x charnière arrière, AN4-7A, 1/4-28, drag 6, goupille</translation>
+        <translation>Nouveau : 12 x charnière arrière, AN4-7A, 1/4-28, frottement 6, goupille</translation>
     </message>
     <message>
         <source>New: span of the stabiliser, 2740-2746 mm</source>

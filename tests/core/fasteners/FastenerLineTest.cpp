@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/fasteners/FastenerLine.h"
 
+#include "core/fasteners/SpokenWords.h"
 #include "core/fasteners/TorqueProposal.h"
 #include "core/fasteners/TorqueUnits.h"
 
@@ -47,6 +48,13 @@ TEST_CASE("Twelve equal bolts are one line, with the limits of the table for the
     CHECK(shear.torque_min == 30.0);
     CHECK(shear.torque_max == 40.0);
     CHECK(read("horn, 1/4-28, shear").torque_max == 40.0);
+}
+
+TEST_CASE("Drag is read in the words of all three languages, and French locking is not drag")
+{
+    for (const auto *words : {"drag 6", "Laufmoment 6", "frottement 6"})
+        CHECK(read("rear hinge, 1/4-28, " + std::string(words)).torque_drag == 6.0);
+    CHECK_FALSE(behindDrag("freinage 6"));
 }
 
 TEST_CASE("A comma before decimals belongs to its number")
