@@ -21,6 +21,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QResizeEvent>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QSplitter>
 #include <QTreeView>
@@ -199,6 +200,8 @@ void HoursPage::fillTable()
     if (isTree)
         m_table->expandToDepth(0);
     fitColumns();
+    if (isReady && m_roomGiven != m_view)
+        giveRoom();
     // What is not there yet stays wanted.
     const RecordRef kept = m_wanted;
     const QModelIndex wanted = m_model->indexOf(kept);
@@ -239,6 +242,24 @@ void HoursPage::fitColumns()
     header->setSectionResizeMode(0, isRoom ? QHeaderView::Stretch : QHeaderView::Interactive);
     if (!isRoom)
         header->resizeSection(0, least);
+}
+
+/// The table gets what its columns ask for as long as the chart can still be read; from then on
+/// whoever reads it decides.
+void HoursPage::giveRoom()
+{
+    constexpr int leastChart = 360;
+    const int whole = m_halves->width() - m_halves->handleWidth();
+    if (!isVisible() || m_model->columnCount() == 0)
+        return;
+    m_roomGiven = m_view;
+    int wanted = leastForNames() + m_table->verticalScrollBar()->sizeHint().width() +
+                 2 * m_table->frameWidth();
+    for (int column = 1; column < m_model->columnCount(); ++column)
+        wanted += m_table->header()->sectionSize(column);
+    const int usual = whole * 5 / 8;
+    const int table = std::clamp(wanted, usual, std::max(usual, whole - leastChart));
+    m_halves->setSizes({whole - table, table});
 }
 
 /// Weeks and days ask for less than the names of parts.

@@ -6,6 +6,7 @@
 #include "ui/shell/Page.h"
 
 #include <functional>
+#include <optional>
 
 class QButtonGroup;
 class QLabel;
@@ -59,6 +60,7 @@ private:
     void connectParts();
     void fill();
     void fillTable();
+    void giveRoom();
     void fitColumns();
     int leastForNames() const;
     void showChosen();
@@ -68,6 +70,7 @@ private:
     ChooseFile m_chooseFile;
     Reckoning *m_reckoning;
     HoursView m_view = HoursView::Ahead;
+    std::optional<HoursView> m_roomGiven;
     QButtonGroup *m_buttons;
     QLabel *m_sentences;
     WishBar *m_wishes;
