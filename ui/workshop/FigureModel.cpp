@@ -2,13 +2,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/workshop/FigureModel.h"
 
+#include "ui/shell/Colours.h"
+#include "ui/widgets/SvgIcon.h"
+
 #include <QFont>
 #include <QGuiApplication>
+#include <QIcon>
 #include <QPalette>
 
 #include <algorithm>
 
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr int valueColumn = 1;
+
+/// Drawn anew with each palette, which says whether the theme is a dark one.
+QIcon alertMark()
+{
+    const bool isDark = QGuiApplication::palette().color(QPalette::Window).lightnessF() < 0.5F;
+    const Colours &colours = isDark ? Colours::dark() : Colours::light();
+    return svgIcon(QStringLiteral("marks/alert"), colours.closedEarly);
+}
+
+} // namespace
 
 void FigureModel::setTable(FigureTable table)
 {
@@ -51,6 +69,10 @@ QVariant FigureModel::data(const QModelIndex &index, int role) const
     case Qt::DisplayRole:
     case Qt::ToolTipRole:
         return row.cells.value(index.column());
+    case Qt::DecorationRole:
+        if (row.isExceeded && index.column() == valueColumn)
+            return alertMark();
+        return {};
     case Qt::TextAlignmentRole:
         return int(Qt::AlignLeft | Qt::AlignTop);
     case Qt::FontRole: {

@@ -20,6 +20,8 @@ struct FigureRow {
     bool isOwn = false;
     /// A limit of the project's own stands in its place.
     bool isAside = false;
+    /// A limit that is exceeded: its value has the mark of an alert.
+    bool isExceeded = false;
 };
 
 /// Figures with their heads; `caption` is the source where all rows have the same.

@@ -8,6 +8,7 @@
 #include <QApplication>
 #include <QFontMetrics>
 #include <QHeaderView>
+#include <QIcon>
 #include <QPainter>
 #include <QStyledItemDelegate>
 #include <QWheelEvent>
@@ -24,7 +25,15 @@ constexpr int besideText = 6;
 constexpr int overText = 6;
 constexpr int besideHead = 2 * besideText + 4;
 constexpr int headLines = 4;
+constexpr int mark = 14;
+constexpr int besideMark = 6;
 constexpr int wrapping = int(Qt::AlignLeft | Qt::AlignTop) | int(Qt::TextWordWrap);
+
+/// What a cell's mark takes from its text; 0 without one.
+int roomOfMark(bool isMarked)
+{
+    return isMarked ? mark + besideMark : 0;
+}
 
 /// Texts from the top of their row and a hairline below it, so that a number is never read against
 /// the source of its neighbour.
@@ -38,6 +47,8 @@ public:
         QStyleOptionViewItem cell = option;
         initStyleOption(&cell, index);
         const QString text = std::exchange(cell.text, QString());
+        const QIcon icon = std::exchange(cell.icon, QIcon());
+        cell.features &= ~QStyleOptionViewItem::HasDecoration;
         const QStyle *style = cell.widget ? cell.widget->style() : QApplication::style();
         style->drawControl(QStyle::CE_ItemViewItem, &cell, painter, cell.widget);
         painter->save();
@@ -45,7 +56,10 @@ public:
         painter->drawLine(cell.rect.bottomLeft(), cell.rect.bottomRight());
         painter->setFont(cell.font);
         painter->setPen(cell.palette.color(QPalette::Text));
-        painter->drawText(cell.rect.adjusted(besideText, overText, -besideText, 0), wrapping, text);
+        const QRect room = cell.rect.adjusted(besideText, overText, -besideText, 0);
+        const int down = (cell.fontMetrics.height() - mark) / 2;
+        icon.paint(painter, QRect(room.left(), room.top() + down, mark, mark));
+        painter->drawText(room.adjusted(roomOfMark(!icon.isNull()), 0, 0, 0), wrapping, text);
         painter->restore();
     }
 
@@ -54,11 +68,12 @@ public:
         QStyleOptionViewItem cell = option;
         initStyleOption(&cell, index);
         // Without a width of its own the text is asked for in one line.
-        const int room = option.rect.width() > 0 ? std::max(1, option.rect.width() - 2 * besideText)
-                                                 : QWIDGETSIZE_MAX;
+        const int taken = 2 * besideText + roomOfMark(!cell.icon.isNull());
+        const int room =
+            option.rect.width() > 0 ? std::max(1, option.rect.width() - taken) : QWIDGETSIZE_MAX;
         const QRect text =
             cell.fontMetrics.boundingRect(QRect(0, 0, room, QWIDGETSIZE_MAX), wrapping, cell.text);
-        return {text.width() + 2 * besideText, text.height() + 2 * overText};
+        return {text.width() + taken, text.height() + 2 * overText};
     }
 };
 
@@ -84,7 +99,8 @@ int widestWord(const FigureModel &model, int column)
     for (int row = 0; row < model.rowCount(); ++row) {
         const QModelIndex index = model.index(row, column);
         const QFontMetrics metrics(index.data(Qt::FontRole).value<QFont>());
-        widest = std::max(widest, widestWordOf(index.data().toString(), metrics));
+        const int taken = roomOfMark(index.data(Qt::DecorationRole).isValid());
+        widest = std::max(widest, widestWordOf(index.data().toString(), metrics) + taken);
     }
     return widest + 2 * besideText + 2;
 }

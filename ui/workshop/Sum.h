@@ -46,6 +46,8 @@ struct Figure {
     bool isMain = false;
     /// Set aside by a limit of the project's own.
     bool isAside = false;
+    /// A limit that what was worked out or entered lies beyond.
+    bool isExceeded = false;
 };
 
 /// Lines, or one sentence why there are none.

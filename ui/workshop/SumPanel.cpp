@@ -125,7 +125,8 @@ void SumPanel::show(const SumAnswer &answer)
              figure.isMain,
              figure.source.isFromMemory(),
              figure.source.verified == "own",
-             figure.isAside});
+             figure.isAside,
+             figure.isExceeded});
     }
     m_figures->setTable(std::move(table));
 }

@@ -10,6 +10,7 @@
 #include "ui/workshop/TableShapes.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -23,6 +24,17 @@ using workshop::WorkshopTable;
 QString tr(const char *text)
 {
     return QCoreApplication::translate("Workshop", text);
+}
+
+/// A table's words as they are read: no figure without its zero, none parted from its unit. The
+/// tables keep them as printed, and limits of the project's own are kept under those.
+QString proseText(QString text)
+{
+    static const QRegularExpression bare(QStringLiteral("(?<![\\w.])\\.(?=\\d)"));
+    static const QRegularExpression parted(
+        QStringLiteral("(?<=\\d) (?=(in|ft|mm|lb|lbf|in-lb|psi|V|A|h|min|s|%|°C|deg)(?![\\w-]))"));
+    text.replace(bare, QStringLiteral("0."));
+    return text.replace(parted, QString(QChar(QChar::Nbsp)));
 }
 
 /// What a word of a table's unit column means.
@@ -45,7 +57,7 @@ QString valueText(const std::string &cell, Quantity quantity, UnitSystem units)
     const auto space = cell.find(' ');
     const auto number = plainNumberOf(cell.substr(0, space));
     if (quantity == Quantity::Number || !number)
-        return toQt(cell);
+        return proseText(toQt(cell));
     const QString rest = space == std::string::npos ? QString() : toQt(cell.substr(space));
     return figureText(*number, quantity, units) + rest;
 }
@@ -55,7 +67,8 @@ QString withUnit(const std::string &cell, const std::string &unit, UnitSystem un
     const auto quantity = quantityOf(unit);
     if (quantity != Quantity::Number && plainNumberOf(cell))
         return valueText(cell, quantity, units);
-    return unit.empty() ? toQt(cell) : toQt(cell) + QChar(QChar::Nbsp) + toQt(unit);
+    const QString value = proseText(toQt(cell));
+    return unit.empty() ? value : value + QChar(QChar::Nbsp) + toQt(unit);
 }
 
 QString cellText(const WorkshopTable &table, std::size_t row, const ColumnShape &shape,
@@ -68,7 +81,7 @@ QString cellText(const WorkshopTable &table, std::size_t row, const ColumnShape 
         return spanText(least, most, shape.quantity, units);
     }
     if (shape.isRule)
-        return ruleWords(cell);
+        return proseText(ruleWords(cell));
     if (!shape.unit.empty())
         return withUnit(cell, table.text(row, shape.unit), units);
     return valueText(cell, shape.quantity, units);
@@ -137,7 +150,8 @@ FigureTable shownTable(std::string_view name, UnitSystem units,
         FigureRow row;
         for (const auto &column : shape->columns)
             row.cells << cellText(table, i, column, units);
-        row.cells << toQt(table.text(i, "note")) << (isOne ? QString() : toQt(source.document))
+        row.cells << proseText(toQt(table.text(i, "note")))
+                  << (isOne ? QString() : toQt(source.document))
                   << (isOne ? QString() : verifiedWords(source.verified));
         row.isFromMemory = source.isFromMemory();
         row.subject = subjectOf(table, *shape, i);

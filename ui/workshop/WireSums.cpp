@@ -10,6 +10,8 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <functional>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -80,9 +82,15 @@ Rating ratingOf(const std::string &key)
     return Rating(std::find(list.begin(), list.end(), key) - list.begin());
 }
 
-QString against(double drop, double limit)
+/// A limit, and whether the value stays below it.
+Figure limitFigure(const QString &what, double value, double limit,
+                   const std::function<QString(double)> &inUnit, workshop::Source source)
 {
-    return drop <= limit * (1 + 1e-12) ? tr("within") : tr("more than that");
+    Figure figure{what, inUnit(limit), tr("within"), std::move(source)};
+    figure.isExceeded = value > limit * (1 + 1e-12);
+    if (figure.isExceeded)
+        figure.basis = tr("exceeded: %1 is above %2").arg(inUnit(value), inUnit(limit));
+    return figure;
 }
 
 void addLimits(std::vector<Figure> &figures, const WireRun &run, const DropLimit &limit)
@@ -91,10 +99,10 @@ void addLimits(std::vector<Figure> &figures, const WireRun &run, const DropLimit
     remembered.verified = "from memory";
     workshop::Source read = limit.source;
     read.verified = "read in one place";
-    figures.push_back({tr("Allowed all the time"), volts(limit.continuous),
-                       against(run.drop, limit.continuous), read});
-    figures.push_back({tr("Allowed now and then"), volts(limit.intermittent),
-                       against(run.drop, limit.intermittent), remembered});
+    figures.push_back(
+        limitFigure(tr("Allowed all the time"), run.drop, limit.continuous, volts, read));
+    figures.push_back(
+        limitFigure(tr("Allowed now and then"), run.drop, limit.intermittent, volts, remembered));
 }
 
 void addTerminal(std::vector<Figure> &figures, const WireRun &run, UnitSystem units)
@@ -114,17 +122,16 @@ void addTerminal(std::vector<Figure> &figures, const WireRun &run, UnitSystem un
 SumAnswer workRun(const Entered &entered)
 {
     const auto &n = entered.numbers;
-    const auto run = workshop::wireRun(entered.keys[0], n[1], n[2], ratingOf(entered.keys[4]),
-                                       n[5]);
+    const auto run =
+        workshop::wireRun(entered.keys[0], n[1], n[2], ratingOf(entered.keys[4]), n[5]);
     if (!run)
         return {{}, inWords(run.reason())};
     SumAnswer answer;
     answer.figures = {{tr("Voltage drop"), volts(run->drop), tr("ohms a foot × feet × amperes"),
                        run->source, true}};
     addLimits(answer.figures, *run, limitOf(entered.keys[3]));
-    answer.figures.push_back({tr("The wire carries at most"), amperes(run->most_amps),
-                              n[2] <= run->most_amps ? tr("within") : tr("more than that"),
-                              run->source});
+    answer.figures.push_back(
+        limitFigure(tr("The wire carries at most"), n[2], run->most_amps, amperes, run->source));
     addTerminal(answer.figures, *run, entered.units);
     return answer;
 }
@@ -149,16 +156,16 @@ SumAnswer workThinnest(const Entered &entered)
 {
     const auto &n = entered.numbers;
     const auto limit = limitOf(entered.keys[2]);
-    const auto run = workshop::thinnestWire(n[0], n[1], limit.continuous,
-                                            ratingOf(entered.keys[3]), n[4]);
+    const auto run =
+        workshop::thinnestWire(n[0], n[1], limit.continuous, ratingOf(entered.keys[3]), n[4]);
     if (!run)
         return {{}, inWords(run.reason())};
     SumAnswer answer;
-    answer.figures = {{tr("Thinnest wire, AWG"), toQt(run->gauge),
-                       tr("drop and current within the tables"), run->source, true},
-                      {tr("Voltage drop"), volts(run->drop), tr("ohms a foot × feet × amperes"),
-                       run->source},
-                      {tr("The wire carries at most"), amperes(run->most_amps), {}, run->source}};
+    answer.figures = {
+        {tr("Thinnest wire, AWG"), toQt(run->gauge), tr("drop and current within the tables"),
+         run->source, true},
+        {tr("Voltage drop"), volts(run->drop), tr("ohms a foot × feet × amperes"), run->source},
+        {tr("The wire carries at most"), amperes(run->most_amps), {}, run->source}};
     addLimits(answer.figures, *run, limit);
     return answer;
 }

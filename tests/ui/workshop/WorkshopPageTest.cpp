@@ -114,6 +114,27 @@ TEST_CASE("A torque is worked out while its drag is typed, in the units that are
     CHECK(test::says(shown.page, QStringLiteral("“5 mm” is no torque")));
 }
 
+TEST_CASE("A wire that is too thin says what is exceeded by what, and its rows are marked")
+{
+    Shown shown;
+    const SumPanel &wire = shown.sum(5, 0);
+    const auto isMarked = [&](int row) {
+        return wire.figures().model()->index(row, 1).data(Qt::DecorationRole).isValid();
+    };
+    // 20 ft of AWG 24 with 5 A on it, of 14 V.
+    CHECK(Shown::cell(wire, 1, 2) == QStringLiteral("exceeded: 2.840 V is above 0.500 V"));
+    CHECK(Shown::cell(wire, 3, 2) == QStringLiteral("exceeded: 5 A is above 2.5 A"));
+    CHECK_FALSE(isMarked(0));
+    CHECK(isMarked(1));
+    CHECK(isMarked(3));
+    test::choice(shown.page, QStringLiteral("Voltage drop of a wire: Wire size, AWG"))
+        .setCurrentText(QStringLiteral("8"));
+    CHECK(Shown::cell(wire, 1, 2) == QStringLiteral("within"));
+    CHECK(Shown::cell(wire, 3, 2) == QStringLiteral("within"));
+    CHECK_FALSE(isMarked(1));
+    CHECK_FALSE(isMarked(3));
+}
+
 TEST_CASE("The project's own limit stands in the table's place, with its source, and is kept")
 {
     Shown shown;
@@ -160,6 +181,23 @@ TEST_CASE("Large and small numbers of tables are shown in the units that are cho
     CHECK(cell("turnbuckle_safety_wire", UnitSystem::Metric, 0, 2) == QStringLiteral("1.02 mm"));
     CHECK(cell("turnbuckle_safety_wire", UnitSystem::Imperial, 4, 2) ==
           QStringLiteral("0.057 in min"));
+}
+
+TEST_CASE("Figures within the words of a table have their zero and keep to their unit")
+{
+    const FigureTable table = shownTable("safety_wire", UnitSystem::Imperial, {});
+    const FigureRow &least = table.rows.at(0);
+    CHECK(least.cells.value(1) == QStringLiteral("hole over 0.045%1in").arg(QChar(QChar::Nbsp)));
+    // What a limit of the project's own was kept under stays as it was.
+    CHECK(least.subject.contains(QStringLiteral("hole over .045 in")));
+    CHECK(table.rows.at(3).cells.value(1).contains(QStringLiteral("0.020-0.025")));
+    for (const auto &name : workshop::WorkshopTable::names()) {
+        for (const FigureRow &row : shownTable(name, UnitSystem::Imperial, {}).rows) {
+            // Titles of sources stay as they are printed.
+            for (const QString &cell : row.cells.mid(0, row.cells.size() - 2))
+                CHECK_FALSE(cell.contains(QStringLiteral(" .0")));
+        }
+    }
 }
 
 TEST_CASE("A search finds rows in all tables, and a remembered number says that it is one")
