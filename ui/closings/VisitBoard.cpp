@@ -146,7 +146,8 @@ void VisitBoard::pickWithoutWork()
 {
     IdSet<Closing> ready;
     for (const auto &row : m_session.answer()->visit_plan) {
-        if (m_session.answer()->closing(row.closing)->state != readiness::State::Hold)
+        const auto *closing = m_session.answer()->closing(row.closing);
+        if (closing->begun && closing->state != readiness::State::Hold)
             ready.push_back(row.closing);
     }
     std::ranges::sort(ready);

@@ -36,11 +36,19 @@ void VisitPlanModel::show(Snapshot records, std::shared_ptr<const readiness::Ans
         if (m_records->findLive(row.closing))
             m_rows.push_back(row);
     }
+    // An inspector has nothing to look at where no work is on record yet.
+    std::ranges::stable_partition(
+        m_rows, [this](const readiness::VisitPlanRow &row) { return isBegun(row); });
     std::erase_if(m_picked, [this](Id<Closing> id) {
         return std::ranges::none_of(
             m_rows, [id](const readiness::VisitPlanRow &row) { return row.closing == id; });
     });
     endResetModel();
+}
+
+bool VisitPlanModel::isBegun(const readiness::VisitPlanRow &row) const
+{
+    return m_answer->closing(row.closing)->begun;
 }
 
 void VisitPlanModel::pick(const IdSet<Closing> &closings)
@@ -60,7 +68,7 @@ Minutes VisitPlanModel::workForPicked() const
     Minutes most{0};
     for (const auto &row : m_rows) {
         if (std::ranges::binary_search(m_picked, row.closing))
-            most = row.cumulative_minutes;
+            most = std::max(most, row.cumulative_minutes);
     }
     return most;
 }
@@ -81,8 +89,11 @@ QString VisitPlanModel::words(const readiness::VisitPlanRow &row, int column) co
     case Title:
         return toQt(m_records->find(row.closing)->title);
     case State:
-        return stateWords(m_answer->closing(row.closing)->state, true);
+        return stateWords(m_answer->closing(row.closing)->state, isBegun(row));
     case Work:
+        // No work on record to count yet is not the same as none left to do.
+        if (row.cumulative_minutes.count() == 0 && !isBegun(row))
+            return {};
         return row.cumulative_minutes.count() == 0 ? tr("none") : hoursText(row.cumulative_minutes);
     default:
         break;

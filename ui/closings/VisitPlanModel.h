@@ -11,8 +11,8 @@
 
 namespace lastrivet::ui {
 
-/// The closings that one visit could cover, in the order in which they cost the least more work;
-/// each can be picked.
+/// The closings that one visit could cover, in the order in which they cost the least more work,
+/// those that were not begun last; each can be picked.
 class VisitPlanModel final : public QAbstractTableModel {
     Q_OBJECT
 
@@ -41,6 +41,7 @@ Q_SIGNALS:
     void pickedChanged();
 
 private:
+    bool isBegun(const readiness::VisitPlanRow &row) const;
     QString words(const readiness::VisitPlanRow &row, int column) const;
 
     Snapshot m_records;

@@ -103,7 +103,7 @@ QString counted(WeightReport::Weighed weighed)
 
 FigureTable changesTable(const WeightReport &report)
 {
-    FigureTable table{{}, {tr("What"), tr("How"), tr("Weight"), tr("Arm"), tr("Counted")}, {}};
+    FigureTable table{{}, {tr("What"), tr("When"), tr("Weight"), tr("Arm"), tr("Counted")}, {}};
     if (report.empty) {
         for (const auto &line : report.empty->lines) {
             if (line.kind == balance::Line::Kind::Fitted ||

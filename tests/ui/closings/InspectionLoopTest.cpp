@@ -51,6 +51,9 @@ TEST_CASE("The plan says what one visit could cover, and a request is made from 
     const auto &plan = loop.page.visits().plan();
     REQUIRE(plan.rowCount() == 3);
     CHECK(plan.closing(0) == loop.workshop.aileronClosing);
+    CHECK(plan.closing(2) == loop.workshop.rudderClosing);
+    CHECK(plan.data(plan.index(2, VisitPlanModel::State), Qt::DisplayRole).toString() ==
+          QStringLiteral("not begun"));
     // The clamping is estimated at 1 h 30; neither the closing step nor the squawk is.
     const auto work = [&](Id<Closing> closing) {
         for (int row = 0; row < plan.rowCount(); ++row) {
@@ -61,6 +64,7 @@ TEST_CASE("The plan says what one visit could cover, and a request is made from 
     };
     CHECK(work(loop.workshop.wingClosing) == QStringLiteral("1 h 30"));
     CHECK(work(loop.workshop.aileronClosing) == QStringLiteral("none"));
+    CHECK(work(loop.workshop.rudderClosing).isEmpty());
     CHECK_FALSE(test::button(loop.page, QStringLiteral("Inspection visit")));
     loop.pick(loop.workshop.aileronClosing);
     press(loop.page, QStringLiteral("Inspection visit"));
