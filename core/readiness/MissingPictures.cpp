@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace lastrivet::readiness {
 
@@ -23,10 +24,13 @@ std::vector<MissingPictures::OfClosing> closingsThatLack(const Answer &answer)
     for (const ClosingAnswer &closing : answer.closings) {
         if (!isOpen(closing))
             continue;
+        MissingPictures::OfClosing lacking{closing.id, {}, closing.on_record.photos};
         for (const Blocker &blocker : closing.blockers) {
             if (blocker.rule == Rule::TooFewPhotos || blocker.rule == Rule::StalePhotos)
-                found.push_back({closing.id, blocker.rule, closing.on_record.photos});
+                lacking.rules.push_back(blocker.rule);
         }
+        if (!lacking.rules.empty())
+            found.push_back(std::move(lacking));
     }
     return found;
 }

@@ -14,14 +14,14 @@ namespace lastrivet::readiness {
 struct MissingPictures {
     struct OfClosing {
         Id<Closing> closing;
-        /// Too few photographs, or stale ones.
-        Rule rule;
+        /// Too few photographs, stale ones, or both.
+        std::vector<Rule> rules;
         /// How many count so far.
         std::int64_t have = 0;
 
         friend bool operator==(const OfClosing &, const OfClosing &) = default;
     };
-    /// Open closings with work behind them, in the answer's order.
+    /// Open closings with work behind them, each once, in the answer's order.
     std::vector<OfClosing> closings;
     /// Parts that were worked on, lie in the reach of a permanent closing that is still open, and
     /// have no picture of the inside at or below them; in the order of the tree.

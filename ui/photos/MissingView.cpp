@@ -64,20 +64,28 @@ QString MissingView::actionWords() const
     return m_session.isReadOnly() ? QString() : tr("Take photos in");
 }
 
+QString MissingView::reasons(const readiness::MissingPictures::OfClosing &lacking) const
+{
+    const int wanted = int(m_session.project().profile().interior_photos);
+    const QString have = lacking.have == 0
+                             ? tr("no photograph of the inside")
+                             : tr("%n photographs of the inside", nullptr, int(lacking.have));
+    QStringList said;
+    for (const auto rule : lacking.rules)
+        said << (rule == readiness::Rule::TooFewPhotos
+                     ? tr("%1, %2 are asked for").arg(have).arg(wanted)
+                     : tr("work was done after the latest photograph"));
+    return said.join(QStringLiteral("; "));
+}
+
 std::vector<ListRow> MissingView::closingRows(const readiness::MissingPictures &missing) const
 {
     const auto records = m_session.records();
-    const int wanted = int(m_session.project().profile().interior_photos);
     std::vector<ListRow> rows;
     for (const auto &lacking : missing.closings) {
-        const bool isFew = lacking.rule == readiness::Rule::TooFewPhotos;
-        const QString have = lacking.have == 0
-                                 ? tr("no photograph of the inside")
-                                 : tr("%n photographs of the inside", nullptr, int(lacking.have));
         rows.push_back({.record = {RecordType::Closing, lacking.closing.value()},
                         .title = toQt(records->find(lacking.closing)->title),
-                        .detail = isFew ? tr("%1, %2 are asked for").arg(have).arg(wanted)
-                                        : tr("work was done after the latest photograph"),
+                        .detail = reasons(lacking),
                         .action = actionWords()});
     }
     return rows;

@@ -36,6 +36,8 @@ private:
     void build();
     RowListView *addList(QVBoxLayout *layout, QLabel *heading, const QString &name);
     QString actionWords() const;
+    /// Why a closing lacks photographs, in one line.
+    QString reasons(const readiness::MissingPictures::OfClosing &lacking) const;
     std::vector<ListRow> closingRows(const readiness::MissingPictures &missing) const;
     std::vector<ListRow> partRows(const readiness::MissingPictures &missing) const;
 

@@ -7,6 +7,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <vector>
+
 using namespace lastrivet;
 using namespace lastrivet::test;
 using readiness::MissingPictures;
@@ -42,13 +45,25 @@ TEST_CASE("A closing lacks photographs up to the profile's number, and newer one
     Wing project;
     using List = std::vector<MissingPictures::OfClosing>;
     project.session(project.rib, "2026-03-01", 60);
-    CHECK(project.missing().closings == List{{project.box, Rule::TooFewPhotos, 0}});
+    CHECK(project.missing().closings == List{{project.box, {Rule::TooFewPhotos}, 0}});
     project.photo("2026-03-02", {{RecordType::Closing, project.box.value()}});
-    CHECK(project.missing().closings == List{{project.box, Rule::TooFewPhotos, 1}});
+    CHECK(project.missing().closings == List{{project.box, {Rule::TooFewPhotos}, 1}});
     project.photo("2026-03-02", {{RecordType::Component, project.rib.value()}});
     CHECK(project.missing().closings.empty());
     project.session(project.rib, "2026-03-05", 60);
-    CHECK(project.missing().closings == List{{project.box, Rule::StalePhotos, 2}});
+    CHECK(project.missing().closings == List{{project.box, {Rule::StalePhotos}, 2}});
+}
+
+TEST_CASE("A closing with too few photographs, all older than its work, is listed once")
+{
+    Wing project;
+    project.photo("2026-03-02", {{RecordType::Closing, project.box.value()}});
+    project.session(project.rib, "2026-03-05", 60);
+    const auto lacking = project.missing().closings;
+    REQUIRE(lacking.size() == 1);
+    CHECK(lacking.front().have == 1);
+    CHECK(std::ranges::is_permutation(lacking.front().rules,
+                                      std::vector{Rule::StalePhotos, Rule::TooFewPhotos}));
 }
 
 TEST_CASE("A part that was worked on lacks a picture until it or something below it has one")
