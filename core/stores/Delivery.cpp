@@ -54,7 +54,7 @@ void count(Shipment &shipment, const PartLine &line, const LineStanding &standin
     shipment.lines.push_back(line.id);
     shipment.to_count +=
         standing.state == LineState::Awaited || standing.state == LineState::Late ? 1 : 0;
-    shipment.late += standing.state == LineState::Late ? 1 : 0;
+    shipment.late += standing.isOverdue() ? 1 : 0;
     shipment.missing += standing.state == LineState::Missing ? 1 : 0;
     shipment.damaged += standing.damaged > 0 && standing.wanted > 0 ? 1 : 0;
 }

@@ -31,6 +31,9 @@ struct LineStanding {
     std::int64_t wanted = 0;
     /// Of a line with good ones still wanted, how long it is overdue; else how late it came.
     std::int64_t days_late = 0;
+
+    /// True of lines not counted yet and of counted ones alike.
+    bool isOverdue() const { return wanted > 0 && days_late > 0; }
 };
 
 LineStanding standingOf(const PartLine &line, Moment asOf);
@@ -44,6 +47,7 @@ struct Shipment {
     std::int64_t to_count = 0;
     std::int64_t missing = 0;
     std::int64_t damaged = 0;
+    /// Lines with good ones still wanted that are overdue, whatever else they count as.
     std::int64_t late = 0;
 
     bool isSettled() const { return to_count + missing + damaged == 0; }

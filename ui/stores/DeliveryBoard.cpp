@@ -39,7 +39,7 @@ DeliveryBoard::DeliveryBoard(Session &session, QWidget *parent)
     , m_which(new QComboBox(this))
     , m_words(new QLabel(this))
     , m_bring(new QPushButton(tr("Bring in a list…"), this))
-    , m_count(new QPushButton(tr("Chosen lines are all there"), this))
+    , m_count(new QPushButton(tr("Count selected lines as listed"), this))
     , m_letter(new QPushButton(tr("Claim letter"), this))
     , m_expense(new QPushButton(tr("Shipment as an expense"), this))
     , m_waitsHere(new Section(session.theme(), tr("Waits for this line"),
@@ -63,7 +63,8 @@ void DeliveryBoard::build()
     m_shipment->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_which->setAccessibleName(tr("Which lines"));
     m_words->setWordWrap(true);
-    m_count->setToolTip(tr("Space counts the line under the cursor"));
+    m_count->setToolTip(tr("All of the selected lines came. Space ticks the line under the cursor "
+                           "as counted."));
     auto *bar = new QWidget(this);
     auto *flow = new Flow(bar);
     for (QWidget *part :
@@ -152,7 +153,7 @@ bool DeliveryBoard::isListed(std::int64_t id) const
     case Which::NotAsListed:
         return standing.state == Missing || standing.state == Damaged || standing.state == Surplus;
     case Which::Late:
-        return standing.wanted > 0 && standing.days_late > 0;
+        return standing.isOverdue();
     }
     return true;
 }

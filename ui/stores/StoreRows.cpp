@@ -80,12 +80,13 @@ QString shipmentWords(const stores::Shipment &shipment)
     QStringList open;
     if (shipment.to_count > 0)
         open << tr("%n to count", int(shipment.to_count));
-    if (shipment.late > 0)
-        open << tr("%n late", int(shipment.late));
     if (shipment.missing > 0)
         open << tr("%n short", int(shipment.missing));
     if (shipment.damaged > 0)
         open << tr("%n damaged", int(shipment.damaged));
+    // Those are lines that were counted above already.
+    if (shipment.late > 0)
+        open << tr("%n of them late", int(shipment.late));
     if (open.isEmpty())
         return tr("All %n lines are here as listed.", all);
     return tr("%n lines: %1.", all).arg(open.join(QStringLiteral(", ")));

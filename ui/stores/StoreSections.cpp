@@ -132,7 +132,7 @@ Rows expenseForm()
 }
 
 constexpr std::array lineColumns{
-    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Packing line"),
+    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Counted, packing line"),
                   .isNumber = false,
                   .text = lineName,
                   .isTicked = isCounted,

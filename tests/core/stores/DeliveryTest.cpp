@@ -87,7 +87,9 @@ TEST_CASE("Shipments with something left to come or to claim stand first")
     auto whole = counted("Fin kit", 1, 1);
     whole.shipment = "Crate 1";
     project.add(whole);
-    project.add(counted("Bolts", 80, 60));
+    auto bolts = counted("Bolts", 80, 60);
+    bolts.expected_on = on("2026-02-01");
+    project.add(bolts);
     project.add(counted("Tank", 1, 1, 1));
     auto late = line("Crate 2", "Rib 6", 1);
     late.expected_on = on("2026-02-01");
@@ -99,6 +101,8 @@ TEST_CASE("Shipments with something left to come or to claim stand first")
     CHECK(all[0].lines.size() == 3);
     CHECK(all[0].to_count == 1);
     CHECK(all[0].late == 1);
+    // Of the bolts, the missing ones are as overdue as what nobody counted yet.
+    CHECK(all[1].late == 1);
     CHECK(all[0].missing == 1);
     CHECK(all[0].damaged == 1);
     CHECK(all[1].name.empty());
