@@ -26,13 +26,13 @@ QString actWords(acts::FastenerAct act)
 {
     switch (act) {
     case acts::FastenerAct::Fit:
-        return tr("Fitted");
+        return tr("Fit");
     case acts::FastenerAct::Torque:
-        return tr("Torqued");
+        return tr("Torque");
     case acts::FastenerAct::Lock:
-        return tr("Locked");
+        return tr("Lock");
     case acts::FastenerAct::Mark:
-        return tr("Sealed");
+        return tr("Seal");
     }
     return {};
 }
@@ -79,7 +79,7 @@ std::vector<ListRow> benchStepRows(const today::AtPart &here, const Records &rec
         if (step.estimate_minutes)
             row.figure = hoursText(*step.estimate_minutes);
         if (isWorkable)
-            row.action = tr("Done");
+            row.action = tr("Tick off");
         rows.push_back(std::move(row));
     }
     return rows;

@@ -151,7 +151,7 @@ void BenchView::askTorque(const Fastener &fastener)
     const QString place = toQt(fastener.place);
     const ActLine::Question question{
         .words = tr("%1: %2").arg(place, torqueWords(fastener)),
-        .confirm = tr("Torqued"),
+        .confirm = tr("Record the torque"),
         .textLabel = tr("Torque in %1").arg(toQt(word(fastener.torque_unit))),
         .textMissing = tr("What did the wrench say?"),
     };

@@ -48,8 +48,8 @@ PaperPanel::PaperPanel(Session &session, QWidget *parent)
     , m_needed(new QLabel(this))
     , m_source(new QLabel(this))
     , m_state(new QLabel(this))
-    , m_asked(new QPushButton(tr("Asked for…"), this))
-    , m_here(new QPushButton(tr("It is here…"), this))
+    , m_asked(new QPushButton(tr("Mark as asked for…"), this))
+    , m_here(new QPushButton(tr("Mark as here…"), this))
     , m_newer(new QPushButton(tr("A newer one…"), this))
     , m_write(new QPushButton(tr("Write down what it says"), this))
     , m_withdraw(new QPushButton(tr("Withdraw"), this))
@@ -184,7 +184,9 @@ void PaperPanel::askFor()
 {
     const QString title = toQt(m_paper.title);
     m_ask->ask(
-        {.words = tr("%1: asked for").arg(title), .confirm = tr("Asked for"), .dayLabel = tr("On")},
+        {.words = tr("%1: asked for").arg(title),
+         .confirm = tr("Mark as asked for"),
+         .dayLabel = tr("On")},
         [this, title, id = m_document, key = m_paper.key](const ActLine::Answer &answer) {
             return m_session.change(tr("%1: asked for").arg(title), [&](Edit &edit) {
                 const auto *begun = edit.records().findLive(id);
@@ -203,7 +205,7 @@ void PaperPanel::receive()
     const auto records = m_session.records();
     const auto *record = records->findLive(m_document);
     m_ask->ask({.words = tr("%1: here").arg(title),
-                .confirm = tr("It is here"),
+                .confirm = tr("Mark as here"),
                 .textLabel = tr("Number on it, if any"),
                 .text = record ? toQt(record->number) : QString(),
                 .dayLabel = tr("Since")},

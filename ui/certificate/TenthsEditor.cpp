@@ -17,7 +17,7 @@ TenthsEditor::TenthsEditor(QWidget *parent)
     : QWidget(parent)
     , m_sum(new QLabel(this))
     , m_keep(new QPushButton(tr("Keep the tenths"), this))
-    , m_none(new QPushButton(tr("Does not apply"), this))
+    , m_none(new QPushButton(tr("Mark as not applying"), this))
 {
     for (QSpinBox *&box : m_boxes)
         box = new QSpinBox(this);

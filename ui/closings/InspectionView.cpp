@@ -32,8 +32,8 @@ InspectionView::InspectionView(Session &session, QWidget *parent)
     , m_warning(new QLabel(this))
     , m_hold(new QPushButton(tr("Record what was said"), this))
     , m_report(new QPushButton(tr("Corrections report"), this))
-    , m_complete(new QPushButton(tr("It is complete"), this))
-    , m_cancel(new QPushButton(tr("Cancelled"), this))
+    , m_complete(new QPushButton(tr("Mark as complete"), this))
+    , m_cancel(new QPushButton(tr("Mark as cancelled"), this))
     , m_answer(new AnswerForm(session, this))
     , m_points(new Section(session.theme(), tr("Hold points"), tr("It was about none."), this))
     , m_findings(new Section(session.theme(), tr("Findings"), tr("None on record."), this))
@@ -203,7 +203,7 @@ void InspectionView::refreshFindings(const Inspection &visit)
         else
             row.detail = tr("open; the %1 verifies the correction").arg(role);
         if (!squawk.verified_on && !squawk.accepted_on && !m_session.isReadOnly())
-            row.action = squawk.fixed_on ? tr("Verified") : tr("Corrected");
+            row.action = squawk.fixed_on ? tr("Mark as verified") : tr("Mark as corrected");
         rows.push_back(std::move(row));
     }
     m_findings->setRows(std::move(rows));

@@ -44,7 +44,7 @@ QString mendWords(Mend mend)
     case Mend::Tick:
         return QCoreApplication::translate("Mend", "Tick");
     case Mend::StepDone:
-        return QCoreApplication::translate("Mend", "Done");
+        return QCoreApplication::translate("Mend", "Tick off");
     }
     return {};
 }

@@ -21,8 +21,8 @@ OpenRequestNotice::OpenRequestNotice(Session &session, QWidget *parent)
     , m_session(session)
     , m_words(new QLabel(this))
     , m_extend(new QPushButton(tr("Add these hold points to it"), this))
-    , m_complete(new QPushButton(tr("It is complete"), this))
-    , m_cancel(new QPushButton(tr("It was cancelled"), this))
+    , m_complete(new QPushButton(tr("Mark as complete"), this))
+    , m_cancel(new QPushButton(tr("Mark as cancelled"), this))
 {
     m_words->setWordWrap(true);
     auto *buttons = new QHBoxLayout;

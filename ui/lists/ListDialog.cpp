@@ -62,7 +62,7 @@ void ListDialog::build()
 {
     setWindowTitle(tr("Bring in a list"));
     resize(940, 620);
-    auto *leave = new QPushButton(tr("Leave it"), this);
+    auto *leave = new QPushButton(tr("Cancel"), this);
     leave->setProperty("flat", true);
     leave->setAutoDefault(false);
     m_take->setProperty("primary", true);

@@ -161,7 +161,7 @@ void torque(Session &session, ActLine &ask, const Ids &ids)
                                                   int(chosen.size()));
     const Id<Tool> tool = records->findLive(first.tool_id) ? first.tool_id : lastWrench(*records);
     ask.ask({.words = words,
-             .confirm = tr("Torqued"),
+             .confirm = tr("Record the torque"),
              .textLabel = limitsOnWrench(first),
              .toolLabel = tr("With"),
              .tool = tool,
@@ -190,7 +190,7 @@ void measureAgain(Session &session, ActLine &ask, std::int64_t id)
     const Measurement &record = *session.records()->find(before);
     ask.ask(
         {.words = tr("%1, measured again").arg(toQt(record.what)),
-         .confirm = tr("Measured"),
+         .confirm = tr("Record the value"),
          .textLabel = record.unit.empty() ? tr("Value") : tr("Value, %1").arg(toQt(record.unit)),
          .dayLabel = tr("On"),
          .toolLabel = tr("With"),

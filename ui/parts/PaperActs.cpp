@@ -37,7 +37,7 @@ void askAbout(Session &session, ActLine &ask, std::int64_t id)
 {
     const QString name = nameOf(session, RecordType::Deviation, id);
     ask.ask({.words = tr("Deviation %1: who was asked?").arg(name),
-             .confirm = tr("Asked"),
+             .confirm = tr("Note it"),
              .dayLabel = tr("On"),
              .personLabel = tr("Asked of"),
              .person = find<Deviation>(*session.records(), id).asked_of},
@@ -72,14 +72,14 @@ void approve(Session &session, ActLine &ask, std::int64_t id)
 {
     decide(session, ask, id, Decision::Approved,
            tr("Deviation %1: approved").arg(nameOf(session, RecordType::Deviation, id)),
-           tr("Approved"));
+           tr("Mark as approved"));
 }
 
 void reject(Session &session, ActLine &ask, std::int64_t id)
 {
     decide(session, ask, id, Decision::Rejected,
            tr("Deviation %1: rejected").arg(nameOf(session, RecordType::Deviation, id)),
-           tr("Rejected"));
+           tr("Mark as rejected"));
 }
 
 using OnDay = void (*)(Edit &edit, Id<Deviation> deviation, Moment on);
@@ -119,7 +119,7 @@ void appliesNot(Session &session, ActLine &ask, std::int64_t id)
     const QString label =
         tr("Bulletin %1: does not apply").arg(nameOf(session, RecordType::Bulletin, id));
     ask.ask({.words = label,
-             .confirm = tr("Does not apply"),
+             .confirm = tr("Mark as not applying"),
              .textLabel = tr("Because"),
              .text = toQt(find<Bulletin>(*session.records(), id).basis),
              .textMissing = tr("Whoever reads this later wants to know why.")},
@@ -135,7 +135,7 @@ void comply(Session &session, ActLine &ask, std::int64_t id)
     const QString label =
         tr("Bulletin %1: complied with").arg(nameOf(session, RecordType::Bulletin, id));
     ask.ask({.words = label,
-             .confirm = tr("Complied with"),
+             .confirm = tr("Mark as complied with"),
              .textLabel = tr("How, and by which paper"),
              .text = toQt(find<Bulletin>(*session.records(), id).basis),
              .dayLabel = tr("On"),
@@ -148,23 +148,23 @@ void comply(Session &session, ActLine &ask, std::int64_t id)
 }
 
 constexpr std::array forDeviations{
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Asked…"),
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Note who was asked…"),
                [](const Records &records, std::int64_t id) {
                    return !find<Deviation>(records, id).decided_on;
                },
                askAbout},
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Approved…"),
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Mark as approved…"),
                [](const Records &records, std::int64_t id) {
                    const Deviation &deviation = find<Deviation>(records, id);
                    return !deviation.decided_on || deviation.decision != Decision::Approved;
                },
                approve},
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Rejected…"),
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Mark as rejected…"),
                [](const Records &records, std::int64_t id) {
                    return !find<Deviation>(records, id).decided_on;
                },
                reject},
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Built so…"),
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Mark as built so…"),
                [](const Records &records, std::int64_t id) {
                    const Deviation &deviation = find<Deviation>(records, id);
                    return !deviation.built_on || deviation.undone_on;
@@ -178,18 +178,18 @@ constexpr std::array forDeviations{
                undoDeviation},
 };
 constexpr std::array forBulletins{
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Applies"),
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Mark as applying"),
                [](const Records &records, std::int64_t id) {
                    return find<Bulletin>(records, id).applies != true;
                },
                applies},
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Does not apply…"),
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Mark as not applying…"),
                [](const Records &records, std::int64_t id) {
                    const Bulletin &bulletin = find<Bulletin>(records, id);
                    return bulletin.applies != false && !bulletin.complied_on;
                },
                appliesNot},
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Complied with…"),
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Mark as complied with…"),
                [](const Records &records, std::int64_t id) {
                    return !find<Bulletin>(records, id).complied_on;
                },

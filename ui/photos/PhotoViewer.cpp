@@ -75,7 +75,7 @@ QWidget *PhotoViewer::buildTop()
     auto *bar = new QHBoxLayout(top);
     bar->setContentsMargins(0, 0, 0, 0);
     QPushButton *back = addButton(bar, tr("Back to all"), tr("Esc"));
-    QPushButton *before = addButton(bar, tr("Before"), tr("Page Up"));
+    QPushButton *before = addButton(bar, tr("Previous"), tr("Page Up"));
     QPushButton *next = addButton(bar, tr("Next"), tr("Page Down"));
     bar->addStretch(1);
     auto *tools = new QHBoxLayout(m_tools);

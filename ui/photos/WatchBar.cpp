@@ -138,7 +138,7 @@ void WatchBar::update()
     m_pause->setText(state == State::Paused ? tr("Go on watching") : tr("Pause"));
     m_choose->setVisible(hasFolder);
     m_stop->setVisible(hasFolder || isProposed);
-    m_stop->setText(isProposed ? tr("Leave it") : tr("Stop watching"));
+    m_stop->setText(isProposed ? tr("Do not watch it") : tr("Stop watching"));
 }
 
 } // namespace lastrivet::ui

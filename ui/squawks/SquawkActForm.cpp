@@ -28,17 +28,17 @@ ActWords wordsFor(Act act, const QString &number)
     switch (act) {
     case Act::Fix:
         return {SquawkActForm::tr("Squawk %1: what was done about it?").arg(number),
-                SquawkActForm::tr("Fixed")};
+                SquawkActForm::tr("Mark as fixed")};
     case Act::FixAndCheck:
         return {SquawkActForm::tr("Squawk %1: what was done about it?").arg(number),
-                SquawkActForm::tr("Fixed and checked")};
+                SquawkActForm::tr("Mark as fixed and checked")};
     case Act::Verify:
         return {SquawkActForm::tr("Squawk %1: who looked at the correction?").arg(number),
-                SquawkActForm::tr("Verified")};
+                SquawkActForm::tr("Mark as verified")};
     case Act::Accept:
         return {SquawkActForm::tr("Squawk %1 stays as it is: who accepts that, and on what basis?")
                     .arg(number),
-                SquawkActForm::tr("Accepted")};
+                SquawkActForm::tr("Mark as accepted")};
     case Act::TakeBack:
         return {SquawkActForm::tr("Squawk %1: why is the last step taken back?").arg(number),
                 SquawkActForm::tr("Take it back")};
@@ -52,7 +52,7 @@ ActWords wordsFor(Act act, const QString &number)
 } // namespace
 
 SquawkActForm::SquawkActForm(Session &session, QWidget *parent)
-    : ActForm(tr("Fixed"), parent)
+    : ActForm(tr("Mark as fixed"), parent)
     , m_session(session)
     , m_correction(new QLineEdit(this))
     , m_basis(new QLineEdit(this))

@@ -115,7 +115,7 @@ constexpr std::array linesOffered{
     SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Enter as an expense"), hasPrice, makeExpense},
 };
 constexpr std::array lotsOffered{
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Opened today"), isUnopened, openLot},
+    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Mark as opened today"), isUnopened, openLot},
     SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Show the certificate"), lotHasPaper, showLotPaper},
 };
 constexpr std::array toolsOffered{

@@ -16,7 +16,7 @@ ActForm::ActForm(const QString &doWords, QWidget *parent)
     , m_title(new QLabel(this))
     , m_fields(new QFormLayout)
     , m_hint(new QLabel(this))
-    , m_leave(new QPushButton(tr("Leave it"), this))
+    , m_leave(new QPushButton(tr("Cancel"), this))
     , m_do(new QPushButton(doWords, this))
 {
     setFrameShape(QFrame::StyledPanel);

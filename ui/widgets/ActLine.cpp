@@ -45,7 +45,7 @@ void ActLine::build()
     m_words->setWordWrap(true);
     m_why->setWordWrap(true);
     m_confirm->setProperty("primary", true);
-    auto *leaveButton = new QPushButton(tr("Leave it"), this);
+    auto *leaveButton = new QPushButton(tr("Cancel"), this);
     leaveButton->setProperty("flat", true);
     auto *form = new QFormLayout;
     form->addRow(m_textLabel, m_text);

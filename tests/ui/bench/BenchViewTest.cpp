@@ -91,7 +91,7 @@ TEST_CASE("The bench begins with the part that was worked on last")
     CHECK(bench.says(QStringLiteral("LW-B3 Bay 3")));
     const auto &steps = bench.list(QStringLiteral("Next steps")).rows();
     REQUIRE(steps.rowCount() == 2);
-    CHECK(steps.row(0).action == QStringLiteral("Done"));
+    CHECK(steps.row(0).action == QStringLiteral("Tick off"));
     // The closing step waits for the first.
     CHECK(steps.row(1).action.isEmpty());
     CHECK(bench.list(QStringLiteral("Lines to check")).rows().rowCount() == 3);

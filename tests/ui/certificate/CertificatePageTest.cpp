@@ -87,12 +87,12 @@ TEST_CASE("A document goes from missing over asked for to here, with its number 
     const QString title = QString::fromStdString(documents.front().title);
     window.choose(title);
     CHECK(window.state() == QStringLiteral("Not here"));
-    press(page, QStringLiteral("Asked for…"));
-    press(page, QStringLiteral("Asked for"));
+    press(page, QStringLiteral("Mark as asked for…"));
+    press(page, QStringLiteral("Mark as asked for"));
     CHECK(window.state().startsWith(QStringLiteral("Asked for on")));
-    press(page, QStringLiteral("It is here…"));
+    press(page, QStringLiteral("Mark as here…"));
     type(page, QStringLiteral("Number on it, if any"), QStringLiteral("A-17"));
-    press(page, QStringLiteral("It is here"));
+    press(page, QStringLiteral("Mark as here"));
     CHECK(window.state().startsWith(QStringLiteral("Here since")));
     CHECK(window.only().number == "A-17");
     CHECK(window.only().asked_on == Moment::parse("2026-03-14"));
@@ -119,7 +119,7 @@ TEST_CASE("A newer copy of a document counts, and the older one stays to be read
     });
     window.table().selectRow(0);
     press(page, QStringLiteral("A newer one…"));
-    press(page, QStringLiteral("Asked for"));
+    press(page, QStringLiteral("Mark as asked for"));
     CHECK(window.view.session().records()->certificate_documents.size() == 2);
     // What is here counts until the newer one is.
     CHECK(window.state().startsWith(QStringLiteral("Here since")));

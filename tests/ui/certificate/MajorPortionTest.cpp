@@ -216,7 +216,7 @@ TEST_CASE("A task is added with its section, and one that the aircraft has not c
     REQUIRE(window.table().model()->rowCount() == 1);
     CHECK(window.cell(0, ui::CreditModel::Section) == QStringLiteral("Floats"));
     CHECK(window.cell(0, ui::CreditModel::Task) == QStringLiteral("Fitting of the floats (added)"));
-    press(window.portion(), QStringLiteral("Does not apply"));
+    press(window.portion(), QStringLiteral("Mark as not applying"));
     CHECK(window.cell(0, ui::CreditModel::Evidence) == QStringLiteral("does not apply"));
     CHECK(says(window.portion(), QStringLiteral("No task that applies is entered yet.")));
 }

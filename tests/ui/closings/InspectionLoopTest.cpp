@@ -135,7 +135,7 @@ TEST_CASE(
         acts::holdInspection(edit, held);
     });
     loop.page.showRecord({RecordType::Inspection, visit.value()});
-    press(loop.page, QStringLiteral("It is complete"));
+    press(loop.page, QStringLiteral("Mark as complete"));
     CHECK_FALSE(loop.records()->find(visit)->completed_on);
 
     loop.actOn(0);
@@ -162,7 +162,7 @@ TEST_CASE(
     const QString report = loop.file(QStringLiteral("report.pdf"));
     makeCorrectionsReport(*loop.session, visit, report);
     CHECK(QFile::exists(report));
-    press(loop.page, QStringLiteral("It is complete"));
+    press(loop.page, QStringLiteral("Mark as complete"));
     CHECK(loop.records()->find(visit)->completed_on == Moment::parse("2026-03-14"));
     CHECK(loop.complained.isEmpty());
 }

@@ -62,7 +62,7 @@ void Gallery::takeParts()
     view.goTo({RecordType::Component, records->components.begin()->id.value()});
     press(QStringLiteral("Copy…"));
     take(QStringLiteral("parts-copy"));
-    press(QStringLiteral("Leave it"));
+    press(QStringLiteral("Cancel"));
 }
 
 void Gallery::takeBench()

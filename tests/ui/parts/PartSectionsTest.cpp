@@ -156,7 +156,7 @@ TEST_CASE("A deviation goes from raised to built, with its letter, and stands in
     const auto deviation = [&] { return *window.records()->find(id); };
     CHECK(deviation().component_ids == IdSet<Component>{window.workshop.bay});
 
-    QTest::mouseClick(&window.button(QStringLiteral("Asked…")), Qt::LeftButton);
+    QTest::mouseClick(&window.button(QStringLiteral("Note who was asked…")), Qt::LeftButton);
     QLineEdit &who = window.field(QStringLiteral("Asked of"));
     QTest::keyClicks(&who, QStringLiteral("Sam"));
     QWidget *offer = QApplication::activePopupWidget();
@@ -167,7 +167,7 @@ TEST_CASE("A deviation goes from raised to built, with its letter, and stands in
     CHECK(deviation().asked_of == window.workshop.inspector);
     CHECK(deviation().asked_on == window.session->today());
 
-    QTest::mouseClick(&window.button(QStringLiteral("Approved…")), Qt::LeftButton);
+    QTest::mouseClick(&window.button(QStringLiteral("Mark as approved…")), Qt::LeftButton);
     QTest::keyClick(&window.field(QStringLiteral("On what basis")), Qt::Key_Return);
     CHECK_FALSE(deviation().decided_on.has_value());
     window.enter(QStringLiteral("On what basis"), QStringLiteral("Letter of 12 March"));
@@ -175,7 +175,7 @@ TEST_CASE("A deviation goes from raised to built, with its letter, and stands in
     CHECK(deviation().decided_by == window.workshop.inspector);
     CHECK(deviation().basis == "Letter of 12 March");
 
-    QTest::mouseClick(&window.button(QStringLiteral("Built so…")), Qt::LeftButton);
+    QTest::mouseClick(&window.button(QStringLiteral("Mark as built so…")), Qt::LeftButton);
     window.enter(QStringLiteral("On"), QStringLiteral("2026-03-14"));
     CHECK(deviation().built_on == Moment::parse("2026-03-14"));
 
@@ -209,9 +209,9 @@ TEST_CASE("A bulletin of the whole aircraft is noted, looked into, and complied 
     const auto bulletin = [&] { return *window.records()->find(id); };
     CHECK(bulletin().component_ids.empty());
     CHECK_FALSE(bulletin().applies.has_value());
-    QTest::mouseClick(&window.button(QStringLiteral("Applies")), Qt::LeftButton);
+    QTest::mouseClick(&window.button(QStringLiteral("Mark as applying")), Qt::LeftButton);
     CHECK(bulletin().applies == true);
-    QTest::mouseClick(&window.button(QStringLiteral("Complied with…")), Qt::LeftButton);
+    QTest::mouseClick(&window.button(QStringLiteral("Mark as complied with…")), Qt::LeftButton);
     window.enter(QStringLiteral("How, and by which paper"), QStringLiteral("Pins changed, B-4"));
     CHECK(bulletin().complied_on == window.session->today());
     CHECK(bulletin().basis == "Pins changed, B-4");

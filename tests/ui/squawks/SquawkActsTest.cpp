@@ -18,8 +18,8 @@ TEST_CASE("What comes next for a squawk is the button that stands out", "[squawk
         REQUIRE(found);
         return found->property("primary").toBool();
     };
-    CHECK(standsOut("Fixed and checked"));
-    window.press("Fixed");
+    CHECK(standsOut("Mark as fixed and checked"));
+    window.press("Mark as fixed");
     window.enter("Correction", "Drilled out");
     CHECK(standsOut("Verify"));
     CHECK_FALSE(standsOut("Accept as it is"));
@@ -29,7 +29,7 @@ TEST_CASE("A correction is dated between the day it was found and today", "[squa
 {
     SquawksWindow window;
     window.show(window.workshop.squawk);
-    window.press("Fixed and checked");
+    window.press("Mark as fixed and checked");
     window.field("Correction").setText(QStringLiteral("Drilled out"));
     window.enter("On", "2026-03-15");
     CHECK(window.isHinted("has not come yet"));
@@ -39,7 +39,7 @@ TEST_CASE("A correction is dated between the day it was found and today", "[squa
     CHECK(window.isHinted("is no day"));
     CHECK_FALSE(window.squawk("1").fixed_on);
     QTest::keyClick(&window.field("On"), Qt::Key_Escape);
-    window.press("Fixed and checked");
+    window.press("Mark as fixed and checked");
     CHECK(window.field("Correction").text() == QStringLiteral("Drilled out"));
     window.enter("On", "2026-03-12");
     CHECK(window.squawk("1").verified_on == Moment::parse("2026-03-12"));
@@ -89,7 +89,7 @@ TEST_CASE("What was fixed too early is taken back with a reason, what comes back
 {
     SquawksWindow window;
     window.show(window.workshop.squawk);
-    window.press("Fixed");
+    window.press("Mark as fixed");
     window.enter("Correction", "Drilled out");
     window.press("Take back…");
     window.enter("Why", "");
@@ -98,7 +98,7 @@ TEST_CASE("What was fixed too early is taken back with a reason, what comes back
     CHECK_FALSE(window.squawk("1").fixed_on);
     CHECK(window.squawk("1").note == "2026-03-14: not fixed after all: still smoking");
 
-    window.press("Fixed and checked");
+    window.press("Mark as fixed and checked");
     CHECK(window.field("Correction").text() == QStringLiteral("Drilled out"));
     window.enter("Correction", "Next size");
     window.show(window.workshop.squawk);

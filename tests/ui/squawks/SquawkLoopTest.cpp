@@ -54,7 +54,7 @@ TEST_CASE("A squawk goes from the line to the inspector's word without leaving t
     CHECK(window.sessionsOn(id).front().component_id == window.workshop.bay);
     CHECK(window.sessionsOn(id).front().kind == WorkKind::Rework);
 
-    CHECK_FALSE(window.button("Fixed and checked"));
+    CHECK_FALSE(window.button("Mark as fixed and checked"));
     // The names of parts that were offered took the window's place.
     window.page.activateWindow();
     REQUIRE(QTest::qWaitForWindowActive(&window.page));
@@ -125,10 +125,10 @@ TEST_CASE("A name that is typed for an act is still there after a look elsewhere
 {
     SquawksWindow window;
     window.show(window.workshop.squawk);
-    window.press("Fixed");
+    window.press("Mark as fixed");
     window.by().setEditText(QStringLiteral("Kim Lind"));
     QTest::keyClick(&window.field("On"), Qt::Key_Escape);
-    window.press("Fixed");
+    window.press("Mark as fixed");
     CHECK(window.by().currentText() == QStringLiteral("Kim Lind"));
 }
 
@@ -176,7 +176,7 @@ TEST_CASE("The loop as it looks", "[squawks]")
     SquawksWindow window;
     window.show(window.workshop.squawk);
     window.editor().before().addFiles({savedPicture(folder, "before.png", Qt::darkRed)});
-    window.press("Fixed and checked");
+    window.press("Mark as fixed and checked");
     picture(window.page, 1120, 1300, "squawk-loop-light");
 }
 
