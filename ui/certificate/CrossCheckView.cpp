@@ -52,6 +52,16 @@ QString gapWords(readiness::Gap gap)
     return {};
 }
 
+/// A number alone does not say what is numbered.
+QString titleOf(const Records &records, RecordRef record)
+{
+    const QString name = shortName(records, record);
+    if (record.type == RecordType::Squawk)
+        return CrossCheckView::tr("Squawk %1").arg(name);
+    return record.type == RecordType::Deviation ? CrossCheckView::tr("Deviation %1").arg(name)
+                                                : name;
+}
+
 QScrollArea *scrolled(QWidget &content, QWidget *parent)
 {
     auto *area = new QScrollArea(parent);
@@ -177,7 +187,7 @@ void CrossCheckView::fillGaps()
     const auto records = m_session.records();
     std::vector<ListRow> rows;
     for (const auto &gap : m_session.answer()->to_complete) {
-        ListRow row{gap.record, shortName(*records, gap.record)};
+        ListRow row{gap.record, titleOf(*records, gap.record)};
         row.detail = gapWords(gap.what);
         row.icon = QStringLiteral("weights/should");
         rows.push_back(std::move(row));

@@ -45,6 +45,31 @@ constexpr const char *titles[recordTypeCount] = {
     QT_TRANSLATE_NOOP("Records", "Flights"),
 };
 
+struct PlainTitle {
+    QLatin1String name;
+    QLatin1String title;
+};
+
+/// For fields whose names say little in English; other languages have words for all of them.
+constexpr PlainTitle plainTitles[]{
+    {QLatin1String("accepted_basis"), QLatin1String("accepted on what basis")},
+    {QLatin1String("accepted_on"), QLatin1String("accepted on")},
+    {QLatin1String("cure_minutes"), QLatin1String("cure time")},
+    {QLatin1String("estimate_minutes"), QLatin1String("estimate")},
+    {QLatin1String("plan_ref"), QLatin1String("place in the plans")},
+    {QLatin1String("sample_on"), QLatin1String("day of the sample")},
+};
+
+/// Empty for a field that has none.
+QString plainTitle(const QString &name)
+{
+    for (const PlainTitle &known : plainTitles) {
+        if (name == known.name)
+            return known.title;
+    }
+    return {};
+}
+
 /// "component_id" and "found_on" are known to people by what they point at or tell.
 QString withoutSuffix(QString name)
 {
@@ -97,10 +122,14 @@ QString fieldTitle(const Field &field)
 {
     const QByteArray key(field.name.data(), qsizetype(field.name.size()));
     QString title = QCoreApplication::translate("FieldName", key.constData());
-    if (title == toQt(field.name))
-        title = field.target == RecordType::Component
-                    ? QCoreApplication::translate("Field", "part")
-                    : withoutSuffix(title).replace(QLatin1Char('_'), QLatin1Char(' '));
+    if (title == toQt(field.name)) {
+        if (field.target == RecordType::Component)
+            title = QCoreApplication::translate("Field", "part");
+        else if (const QString plain = plainTitle(title); !plain.isEmpty())
+            title = plain;
+        else
+            title = withoutSuffix(title).replace(QLatin1Char('_'), QLatin1Char(' '));
+    }
     title[0] = title[0].toUpper();
     return title;
 }

@@ -136,9 +136,13 @@ QString dateText(Moment moment)
 {
     if (!moment.hasTime())
         return dayText(moment);
+    return QCoreApplication::translate("Moment", "%1, %2").arg(dayText(moment), timeText(moment));
+}
+
+QString timeText(Moment moment)
+{
     const QTime time(moment.minuteOfDay() / 60, moment.minuteOfDay() % 60);
-    return QCoreApplication::translate("Moment", "%1, %2")
-        .arg(dayText(moment), time.toString(QStringLiteral("HH:mm")));
+    return time.toString(QStringLiteral("HH:mm"));
 }
 
 QString dateText(const std::optional<Moment> &moment)

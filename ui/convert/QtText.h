@@ -42,6 +42,8 @@ QString dateText(Moment moment);
 QString dateText(const std::optional<Moment> &moment);
 /// The day without its time.
 QString dayText(Moment moment);
+/// The time of day alone, as in `dateText`: "16:10".
+QString timeText(Moment moment);
 /// What a person typed: ISO, or the locale's short form; empty when it is no such day.
 std::optional<Moment> parseDay(const QString &text);
 /// The same, and a time of day may follow: "14/03/2026, 16:10".

@@ -31,7 +31,7 @@ std::vector<RecordForm::Row> formRows()
             {"step_id"},
             {"squawk_id"},
             {"changed_inspected", false, LogDetail::tr("Changed what was inspected")},
-            {"approximate", false, LogDetail::tr("Only about right")},
+            {"approximate", false, LogDetail::tr("The day is only about right")},
             {"place"},
             {"source"}};
 }

@@ -12,7 +12,6 @@
 #include "ui/shell/Session.h"
 
 #include <QLocale>
-#include <QTime>
 
 #include <algorithm>
 #include <chrono>
@@ -229,9 +228,7 @@ QVariant JournalModel::entryData(std::size_t at, int role) const
     case IsDayRole:
         return false;
     case TimeRole:
-        return QLocale().toString(
-            QTime(m_times[at].minuteOfDay() / 60, m_times[at].minuteOfDay() % 60),
-            QLocale::ShortFormat);
+        return timeText(m_times[at]);
     case WhoRole:
         return toQt(entry.who);
     case MarksRole:

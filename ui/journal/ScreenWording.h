@@ -6,7 +6,8 @@
 
 namespace lastrivet::ui {
 
-/// The words of papers in the language of the screen, for what both say alike.
+/// The words of papers in the language of the screen, for what both say alike; dates are those of
+/// the screen.
 print::Wording screenWording();
 
 } // namespace lastrivet::ui

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/PartDetail.h"
 
+#include "core/project/acts/SquawkActs.h"
 #include "ui/parts/PartFigures.h"
 #include "ui/parts/PartHead.h"
 #include "ui/parts/PartPhotos.h"
@@ -19,6 +20,8 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -32,6 +35,12 @@ int photosSection()
 int aboutSection()
 {
     return photosSection() + 1;
+}
+
+int openSquawks(const Records &records, const std::vector<std::int64_t> &ids)
+{
+    return int(std::ranges::count_if(
+        ids, [&](std::int64_t id) { return acts::isOpen(*records.find(Id<Squawk>{id})); }));
 }
 
 std::vector<RecordForm::Row> aboutRows()
@@ -178,8 +187,14 @@ void PartDetail::updateCounts()
 {
     const auto records = m_session.records();
     const auto parts = partsShown(*records, m_part, m_head->isWithBelow());
-    for (int i = 0; i < photosSection(); ++i)
-        m_choice->setCount(i, countIn(partSections()[std::size_t(i)], *records, parts));
+    for (int i = 0; i < photosSection(); ++i) {
+        const PartSection &section = partSections()[std::size_t(i)];
+        const auto ids = section.collect(*records, parts);
+        if (section.type == RecordType::Squawk)
+            m_choice->setCount(i, int(ids.size()), openSquawks(*records, ids));
+        else
+            m_choice->setCount(i, int(ids.size()));
+    }
     m_choice->setCount(photosSection(), m_photoCount);
 }
 

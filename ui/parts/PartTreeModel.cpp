@@ -36,27 +36,6 @@ QString mimeType()
     return QStringLiteral("application/x-lastrivet-part");
 }
 
-/// A state in the words that a column has room for; the shape beside them says whether it is open.
-QString shortWords(readiness::State state)
-{
-    using enum readiness::State;
-    switch (state) {
-    case Hold:
-        return QCoreApplication::translate("PartTree", "work left");
-    case ReadyToInspect:
-        return QCoreApplication::translate("PartTree", "inspection");
-    case ReadyToSign:
-        return QCoreApplication::translate("PartTree", "signature");
-    case Clear:
-        return QCoreApplication::translate("PartTree", "none against");
-    case Closed:
-        return QCoreApplication::translate("PartTree", "closed");
-    case ClosedEarly:
-        return QCoreApplication::translate("PartTree", "closed, gaps");
-    }
-    return {};
-}
-
 QString countText(int count)
 {
     return count > 0 ? QLocale().toString(count) : QString();
@@ -165,7 +144,7 @@ QString PartTreeModel::text(const Component &part, int column) const
         return toQt(entry::spokenName(part));
     case StateColumn: {
         const auto state = m_answer->badge(part.id);
-        return state ? shortWords(*state) : QString();
+        return state ? shortStateWords(*state) : QString();
     }
     case HoursColumn:
         return own.minutes.count() > 0 ? hoursText(own.minutes) : QString();

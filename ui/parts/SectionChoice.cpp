@@ -42,6 +42,18 @@ void SectionChoice::setCount(int section, int count)
         count > 0 ? tr("%1 %2").arg(title, QLocale().toString(count)) : title);
 }
 
+void SectionChoice::setCount(int section, int count, int open)
+{
+    if (open == count) {
+        setCount(section, count);
+        return;
+    }
+    const QLocale locale;
+    m_buttons->button(section)->setText(
+        tr("%1 %2 open of %3")
+            .arg(m_titles[section], locale.toString(open), locale.toString(count)));
+}
+
 void SectionChoice::setOffered(int section, bool isOffered)
 {
     m_buttons->button(section)->setVisible(isOffered);

@@ -19,6 +19,8 @@ public:
 
     void add(const QString &title);
     void setCount(int section, int count);
+    /// The same for records of which only some are still open.
+    void setCount(int section, int count, int open);
     void setOffered(int section, bool isOffered);
     int chosen() const;
     void choose(int section);

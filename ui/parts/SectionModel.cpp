@@ -55,12 +55,6 @@ std::unordered_set<std::int64_t> partsShown(const Records &records, Id<Component
     return shown;
 }
 
-int countIn(const PartSection &section, const Records &records,
-            const std::unordered_set<std::int64_t> &parts)
-{
-    return int(section.collect(records, parts).size());
-}
-
 SectionModel::SectionModel(Session &session, QObject *parent)
     : RecordRowsModel(parent)
     , m_session(session)

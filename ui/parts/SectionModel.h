@@ -54,9 +54,6 @@ private:
     Filter m_filter;
 };
 
-/// How many records a section has for these parts.
-int countIn(const PartSection &section, const Records &records,
-            const std::unordered_set<std::int64_t> &parts);
 /// The part and, if wanted, everything below it; for no part all parts, and 0 for what is on none.
 std::unordered_set<std::int64_t> partsShown(const Records &records, Id<Component> part,
                                             bool isWithBelow);

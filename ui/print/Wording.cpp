@@ -39,6 +39,8 @@ QString Wording::text(std::string_view pattern, const std::vector<std::string> &
 
 QString Wording::date(Moment moment) const
 {
+    if (m_dates)
+        return m_dates(moment);
     const QDate day = QDate(1970, 1, 1).addDays(moment.day().time_since_epoch().count());
     QString month = m_locale.toString(day, QStringLiteral("MMM"));
     // With a dot in front of a year it reads as the end of a sentence.

@@ -15,6 +15,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace lastrivet::print {
 
@@ -26,6 +27,10 @@ public:
 
     Wording() = default;
     explicit Wording(QLocale locale, Translate translate = {});
+
+    /// How a date is written, in the place of what `date(Moment)` says of it.
+    using Dates = std::function<QString(Moment moment)>;
+    void setDates(Dates dates) { m_dates = std::move(dates); }
 
     const QLocale &locale() const { return m_locale; }
     /// Says the sentences of the core; it must not outlive this.
@@ -51,6 +56,7 @@ public:
 private:
     QLocale m_locale{QLocale::English, QLocale::UnitedStates};
     Translate m_translate;
+    Dates m_dates;
 };
 
 /// A text of the records as it is.

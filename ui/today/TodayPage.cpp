@@ -96,6 +96,7 @@ void TodayPage::build()
     connect(m_empty, &EmptyPlace::acted, this, [this] {
         session().goTo({RecordType::Closing, 0});
     });
+    m_staysOpen->list().setTitleLines(2);
     m_attention->list().setTitleLines(2);
     m_lastChance->list().setTitleLines(2);
     auto *body = new QWidget;

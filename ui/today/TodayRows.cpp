@@ -194,9 +194,10 @@ std::vector<ListRow> staysOpenRows(const today::Today &page, const Records &reco
         ListRow row{{RecordType::Closing, open.closing.value()},
                     closingTitle(records, open.closing)};
         row.detail = asSentence(readiness::sentence(open.nearest, records));
-        if (open.more > 0)
-            row.figure = tr("and %1 more").arg(open.more);
         row.state = answer.closing(open.closing)->state;
+        row.figure = shortStateWords(*row.state);
+        if (open.more > 0)
+            row.figure += QStringLiteral(", ") + tr("and %1 more").arg(open.more);
         const bool isWorkable =
             open.nearest.rule == Rule::UndoneStep &&
             std::ranges::find(answer.workable, Id<Step>{open.nearest.record.id}) !=

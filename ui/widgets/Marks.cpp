@@ -28,6 +28,26 @@ QString stateWords(readiness::State state, bool begun, bool waitsForAdviser)
     return inWords(readiness::stateInWords(state));
 }
 
+QString shortStateWords(readiness::State state)
+{
+    using enum readiness::State;
+    switch (state) {
+    case Hold:
+        return QCoreApplication::translate("PartTree", "work left");
+    case ReadyToInspect:
+        return QCoreApplication::translate("PartTree", "inspection");
+    case ReadyToSign:
+        return QCoreApplication::translate("PartTree", "signature");
+    case Clear:
+        return QCoreApplication::translate("PartTree", "none against");
+    case Closed:
+        return QCoreApplication::translate("PartTree", "closed");
+    case ClosedEarly:
+        return QCoreApplication::translate("PartTree", "closed, gaps");
+    }
+    return {};
+}
+
 bool waitsForAdviser(const readiness::ClosingAnswer &answer)
 {
     if (answer.state != readiness::State::ReadyToInspect)

@@ -18,6 +18,8 @@ struct Colours;
 QString stateIcon(readiness::State state, bool begun = true);
 /// The state as the screen says it; `waitsForAdviser` when no inspector's word is missing.
 QString stateWords(readiness::State state, bool begun = true, bool waitsForAdviser = false);
+/// The state in the words that a row has room for; the shape beside them says whether it is open.
+QString shortStateWords(readiness::State state);
 /// True when the closings' missing words are advisers', none of them an inspector's.
 bool waitsForAdviser(const readiness::ClosingAnswer &answer);
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/convert/QtText.h"
 
+#include "ui/convert/FieldText.h"
+
 #include <QLocale>
 
 #include <catch2/catch.hpp>
@@ -66,6 +68,14 @@ TEST_CASE("Days are shown with the month's name, in the order of the locale, wit
     CHECK(dayText(*Moment::parse("2026-06-02")).toStdString() == shown);
 }
 
+TEST_CASE("A time is told alike with its day and alone, in every country")
+{
+    const Language language(QStringLiteral("en_US"));
+    const Moment moment = *Moment::parse("2026-06-02T06:11");
+    CHECK(timeText(moment) == QStringLiteral("06:11"));
+    CHECK(dateText(moment) == QStringLiteral("Jun 2, 2026, 06:11"));
+}
+
 TEST_CASE("A day of every month can be typed as it is shown, in the short and in the long form")
 {
     const auto name = GENERATE("en_US", "en_GB", "de_DE", "fr_FR", "es_ES", "it_IT", "nl_NL");
@@ -85,6 +95,16 @@ TEST_CASE("A short form may be typed with the year in two figures or in four")
     const Language language(QStringLiteral("en_US"));
     for (const auto *text : {"6/2/26", "6/2/2026", "06/02/2026"})
         CHECK(parseDay(QString::fromUtf8(text)) == Moment::parse("2026-06-02"));
+}
+
+TEST_CASE("A field is named by what it is, not by how it is stored")
+{
+    const auto title = [](RecordType type, std::string_view field) {
+        return fieldTitle(*describe(type).find(field)).toStdString();
+    };
+    CHECK(title(RecordType::Step, "estimate_minutes") == "Estimate");
+    CHECK(title(RecordType::MaterialUse, "cure_minutes") == "Cure time");
+    CHECK(title(RecordType::MaterialUse, "sample") != title(RecordType::MaterialUse, "sample_on"));
 }
 
 TEST_CASE("Days within sentences follow the locale")

@@ -76,6 +76,21 @@ TEST_CASE("Steps are inserted, put in another order and dropped by keyboard")
     CHECK_FALSE(window.records()->find(added)->dropped_on.has_value());
 }
 
+TEST_CASE("The squawks of a part are counted with those that are open, as in the tree")
+{
+    PartsWindow window;
+    window.show({RecordType::Squawk, window.workshop.squawk.value()});
+    CHECK(window.button(QStringLiteral("Squawks 1")).isVisible());
+    window.session->change(QStringLiteral("Accepted"), [&](Edit &edit) {
+        edit.update(window.workshop.squawk, [&](Squawk &squawk) {
+            squawk.accepted_on = edit.today();
+            squawk.accepted_by = window.workshop.builder;
+            squawk.accepted_basis = "Drawing 4";
+        });
+    });
+    CHECK(window.button(QStringLiteral("Squawks 0 open of 1")).isVisible());
+}
+
 TEST_CASE("Steps are dragged within their part; another part's place is refused")
 {
     Workshop workshop;

@@ -10,6 +10,7 @@
 #include "ui/bench/BenchView.h"
 #include "ui/today/TodayActs.h"
 #include "ui/widgets/AirframePicture.h"
+#include "ui/widgets/Marks.h"
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/WeekBars.h"
 
@@ -121,6 +122,9 @@ TEST_CASE("Each row of what stays open leads to the mending of what is nearest")
         if (row.record.id != workshop.aileronClosing.value())
             continue;
         CHECK(row.action == QStringLiteral("Sign"));
+        // Its state is told by a word too, not by its shape alone.
+        REQUIRE(row.state);
+        CHECK(row.figure.startsWith(shortStateWords(*row.state)));
         QTest::keyClick(open, Qt::Key_Space);
         CHECK(wanted.takeFirst().front().value<RecordRef>() ==
               RecordRef{RecordType::HoldPoint,
