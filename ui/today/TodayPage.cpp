@@ -96,9 +96,8 @@ void TodayPage::build()
     connect(m_empty, &EmptyPlace::acted, this, [this] {
         session().goTo({RecordType::Closing, 0});
     });
-    m_staysOpen->list().setTitleLines(2);
-    m_attention->list().setTitleLines(2);
-    m_lastChance->list().setTitleLines(2);
+    for (Section *section : {m_staysOpen, m_attention, m_lastChance})
+        section->list().setTitleLines(2);
     auto *body = new QWidget;
     m_columns = new QBoxLayout(QBoxLayout::LeftToRight);
     m_columns->setSpacing(32);

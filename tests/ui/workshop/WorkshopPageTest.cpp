@@ -117,6 +117,7 @@ TEST_CASE("A torque is worked out while its drag is typed, in the units that are
 TEST_CASE("A wire that is too thin says what is exceeded by what, and its rows are marked")
 {
     Shown shown;
+    shown.page.findChild<QListWidget *>()->setCurrentRow(5);
     const SumPanel &wire = shown.sum(5, 0);
     const auto isMarked = [&](int row) {
         return wire.figures().model()->index(row, 1).data(Qt::DecorationRole).isValid();
