@@ -100,7 +100,7 @@ struct OnRecord {
 struct ClosingAnswer {
     Id<Closing> id;
     State state = State::Hold;
-    /// False while no work has been recorded in its reach and it was never closed.
+    /// False while its reach has seen no work (see `isBegun`) and it was never closed.
     bool begun = false;
     IdSet<Component> reach;
     OnRecord on_record;

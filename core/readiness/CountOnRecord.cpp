@@ -23,6 +23,21 @@ std::int64_t countIf(const Records &records, Counted counted)
     return std::count_if(records.begin(), records.end(), counted);
 }
 
+bool isBuiltOtherwise(const Judgement &judgement)
+{
+    return countIf(judgement.deviations(), [&](const Deviation *deviation) {
+               return judgement.counts(deviation->built_on);
+           }) > 0;
+}
+
+/// A hold point was signed, with whatever result, or waived.
+bool isSpokenFor(const Judgement &judgement)
+{
+    return countIf(judgement.here().hold_points, [&](const HoldPoint *point) {
+               return judgement.isWaived(*point) || judgement.latestSignOff(*point);
+           }) > 0;
+}
+
 } // namespace
 
 OnRecord countOnRecord(const Judgement &judgement)
@@ -58,14 +73,25 @@ OnRecord countOnRecord(const Judgement &judgement)
 
 bool isBegun(const Judgement &judgement, const OnRecord &counted)
 {
-    bool begun = counted.sessions > 0 || counted.photos > 0 || counted.material_uses > 0;
-    judgement.forEachIn(judgement.ground().steps, [&](const Step *step) {
-        begun = begun || judgement.counts(step->done_on);
+    if (counted.sessions > 0 || counted.photos > 0 || counted.material_uses > 0 ||
+        counted.squawks > 0)
+        return true;
+    const Ground &ground = judgement.ground();
+    bool begun = false;
+    judgement.forEachIn(
+        ground.steps, [&](const Step *step) { begun = begun || judgement.counts(step->done_on); });
+    judgement.forEachIn(ground.fasteners, [&](const OfStep<Fastener> &entry) {
+        begun = begun || judgement.counts(entry.record->fitted_on) ||
+                judgement.counts(entry.record->torqued_on);
     });
-    judgement.forEachIn(judgement.ground().fasteners, [&](const OfStep<Fastener> &entry) {
-        begun = begun || judgement.counts(entry.record->fitted_on);
+    judgement.forEachIn(ground.measurements, [&](const OfStep<Measurement> &entry) {
+        begun = begun || judgement.counts(entry.record->measured_on);
     });
-    return begun;
+    // One that is filed elsewhere and has to be reached from here.
+    judgement.forEachIn(ground.access, [&](const Squawk *squawk) {
+        begun = begun || judgement.counts(squawk->found_on);
+    });
+    return begun || isBuiltOtherwise(judgement) || isSpokenFor(judgement);
 }
 
 } // namespace lastrivet::readiness
