@@ -12,16 +12,17 @@ namespace {
 
 using Standing = SquawkFilter::Standing;
 
-bool stands(const Squawk &squawk, Standing wanted)
+bool stands(const Squawk &squawk, Standing wanted, Moment asOf)
 {
-    const bool isDone = squawk.verified_on || squawk.accepted_on;
+    const bool isDone = happened(squawk.verified_on, asOf) || happened(squawk.accepted_on, asOf);
+    const bool isFixed = happened(squawk.fixed_on, asOf);
     switch (wanted) {
     case Standing::Outstanding:
         return !isDone;
     case Standing::ToFix:
-        return !isDone && !squawk.fixed_on;
+        return !isDone && !isFixed;
     case Standing::ToVerify:
-        return !isDone && squawk.fixed_on;
+        return !isDone && isFixed;
     case Standing::Done:
         return isDone;
     case Standing::All:
@@ -62,10 +63,11 @@ bool hasWords(const Squawk &squawk, const std::string &typed, const Records &rec
 
 } // namespace
 
-bool passes(const SquawkFilter &filter, const ListedSquawk &listed, const Records &records)
+bool passes(const SquawkFilter &filter, const ListedSquawk &listed, const Records &records,
+            Moment asOf)
 {
     const Squawk &squawk = *records.find(listed.id);
-    return stands(squawk, filter.standing) &&
+    return stands(squawk, filter.standing, asOf) &&
            (!filter.severity || squawk.severity == *filter.severity) &&
            (!filter.part || liesIn(squawk.component_id, filter.part, records)) &&
            (!filter.verifier ||
@@ -76,10 +78,10 @@ bool passes(const SquawkFilter &filter, const ListedSquawk &listed, const Record
 }
 
 std::vector<ListedSquawk> filtered(std::vector<ListedSquawk> list, const SquawkFilter &filter,
-                                   const Records &records)
+                                   const Records &records, Moment asOf)
 {
-    std::erase_if(list,
-                  [&](const ListedSquawk &listed) { return !passes(filter, listed, records); });
+    std::erase_if(
+        list, [&](const ListedSquawk &listed) { return !passes(filter, listed, records, asOf); });
     return list;
 }
 

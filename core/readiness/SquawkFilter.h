@@ -36,11 +36,13 @@ struct SquawkFilter {
     friend bool operator==(const SquawkFilter &, const SquawkFilter &) = default;
 };
 
-bool passes(const SquawkFilter &filter, const ListedSquawk &listed, const Records &records);
+/// `asOf` is the moment that the list was made for.
+bool passes(const SquawkFilter &filter, const ListedSquawk &listed, const Records &records,
+            Moment asOf);
 
 /// Those of a list that pass, in its order.
 std::vector<ListedSquawk> filtered(std::vector<ListedSquawk> list, const SquawkFilter &filter,
-                                   const Records &records);
+                                   const Records &records, Moment asOf);
 
 } // namespace lastrivet::readiness
 

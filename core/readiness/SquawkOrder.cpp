@@ -48,9 +48,9 @@ Closings buried(const Answer &answer)
     return found;
 }
 
-ListedSquawk listed(const Squawk &squawk, const Closings &soon, const Closings &gone)
+ListedSquawk listed(const Squawk &squawk, Moment asOf, const Closings &soon, const Closings &gone)
 {
-    if (squawk.verified_on || squawk.accepted_on)
+    if (happened(squawk.verified_on, asOf) || happened(squawk.accepted_on, asOf))
         return {squawk.id, Reachable::Done, {}};
     const auto id = squawk.id.value();
     if (const auto place = soon.find(id); place != soon.end())
@@ -62,14 +62,14 @@ ListedSquawk listed(const Squawk &squawk, const Closings &soon, const Closings &
 
 } // namespace
 
-std::vector<ListedSquawk> squawkOrder(const Records &records, const Answer &answer)
+std::vector<ListedSquawk> squawkOrder(const Records &records, const Answer &answer, Moment asOf)
 {
     const Closings soon = burying(answer);
     const Closings gone = buried(answer);
     std::vector<ListedSquawk> list;
     for (const Squawk &squawk : records.squawks) {
-        if (!squawk.withdrawn_on)
-            list.push_back(listed(squawk, soon, gone));
+        if (!squawk.withdrawn_on && happened(squawk.found_on, asOf))
+            list.push_back(listed(squawk, asOf, soon, gone));
     }
     std::ranges::stable_sort(list, [&](const ListedSquawk &a, const ListedSquawk &b) {
         const Squawk &squawkA = *records.find(a.id);

@@ -27,8 +27,9 @@ struct ListedSquawk {
     friend bool operator==(const ListedSquawk &, const ListedSquawk &) = default;
 };
 
-/// Every live squawk: first what is soon out of reach, then what already is, then the other open
-/// ones, then the done; within each by severity, the longest known first.
-std::vector<ListedSquawk> squawkOrder(const Records &records, const Answer &answer);
+/// Every live squawk that was found by `asOf`, as it stood then: first what is soon out of reach,
+/// then what already is, then the other open ones, then the done; within each by severity, the
+/// longest known first.
+std::vector<ListedSquawk> squawkOrder(const Records &records, const Answer &answer, Moment asOf);
 
 } // namespace lastrivet::readiness

@@ -262,6 +262,20 @@ class Squawks(TerminalTest):
         answer = self.ask("squawks", self.project, "--open", "--json").json()
         self.assertEqual({row["id"] for row in answer["squawks"]}, {BURR, OVERDRIVEN, LOOSE_WIRE})
 
+    def test_what_lies_ahead_has_not_happened_yet(self):
+        ahead = (date.today() + timedelta(days=400)).isoformat()
+        document = bench()
+        document["squawks"][0].update(fixed_on=ahead, correction="drilled out")
+        document["squawks"][1]["verified_on"] = ahead
+        document["squawks"][2]["found_on"] = ahead
+        self.project = self.folder / "Ahead.lastrivet"
+        self.make_project(document)
+        answer = self.ask("squawks", self.project, "--json").json()
+        self.assertEqual({row["id"]: row["state"] for row in answer["squawks"]},
+                         {OVERDRIVEN: "open", SCRATCH: "fixed", BURR: "open"})
+        text = self.ask("squawks", self.project, "--open").out
+        self.assertIn("3 squawks, 3 of them outstanding", text)
+
     def test_text_is_a_table_in_the_same_order(self):
         lines = self.ask("squawks", self.project).out.splitlines()
         self.assertRegex(lines[1], r"^4 +RW +Burr in the spar web +workmanship +2026-02-05 +open"

@@ -120,7 +120,7 @@ QString squawkSeverity(const Session &session, std::int64_t id)
 
 QString squawkStateText(const Session &session, std::int64_t id)
 {
-    return squawkState(find<Squawk>(session, id));
+    return squawkState(find<Squawk>(session, id), session.today());
 }
 
 QString closingTitle(const Session &session, std::int64_t id)

@@ -44,7 +44,8 @@ void printSquawks(Session &session, const SquawkListing &listing, const QString 
 void exportSquawks(Session &session, const SquawkListing &listing, const QString &file)
 {
     try {
-        exchange::writeSquawkListFile(*session.records(), listing.list, toPath(file));
+        exchange::writeSquawkListFile(*session.records(), listing.list, session.today(),
+                                      toPath(file));
         session.say(tr("%n squawks were written to %1.", int(listing.list.size()))
                         .arg(QFileInfo(file).fileName()));
     } catch (const Fault &fault) {

@@ -15,13 +15,13 @@ namespace lastrivet::ui {
 
 using readiness::Reachable;
 
-QString squawkState(const Squawk &squawk)
+QString squawkState(const Squawk &squawk, Moment asOf)
 {
-    if (squawk.verified_on)
+    if (happened(squawk.verified_on, asOf))
         return SquawkModel::tr("verified %1").arg(dayText(*squawk.verified_on));
-    if (squawk.accepted_on)
+    if (happened(squawk.accepted_on, asOf))
         return SquawkModel::tr("accepted as it is %1").arg(dayText(*squawk.accepted_on));
-    if (!squawk.fixed_on)
+    if (!happened(squawk.fixed_on, asOf))
         return SquawkModel::tr("open");
     switch (squawk.verify_by.value_or(SignerRole::Builder)) {
     case SignerRole::Inspector:
@@ -52,12 +52,13 @@ void SquawkModel::setFilter(const Filter &filter)
 void SquawkModel::fill()
 {
     const auto records = m_session.records();
+    const Moment today = m_session.today();
     const auto before = m_groups;
     m_listed.clear();
     m_groups = {};
     std::vector<RecordRef> rows;
-    for (auto &listed : readiness::squawkOrder(*records, *m_session.answer())) {
-        if (passes(m_filter, listed, *records)) {
+    for (auto &listed : readiness::squawkOrder(*records, *m_session.answer(), today)) {
+        if (passes(m_filter, listed, *records, today)) {
             rows.push_back({RecordType::Squawk, listed.id.value()});
             Group &group = m_groups[std::size_t(listed.reachable)];
             if (group.count++ == 0)
@@ -154,9 +155,12 @@ QString SquawkModel::reachWords(Id<Squawk> squawk) const
 QString SquawkModel::wholeText(const Squawk &squawk) const
 {
     const auto records = m_session.records();
-    QStringList parts{toQt(squawk.number),           toQt(squawk.title),
-                      severityWord(squawk.severity), partName(*records, squawk.component_id),
-                      squawkState(squawk),           reachWords(squawk.id)};
+    QStringList parts{toQt(squawk.number),
+                      toQt(squawk.title),
+                      severityWord(squawk.severity),
+                      partName(*records, squawk.component_id),
+                      squawkState(squawk, m_session.today()),
+                      reachWords(squawk.id)};
     parts.removeAll(QString());
     return parts.join(QStringLiteral(", "));
 }
@@ -181,7 +185,7 @@ QVariant SquawkModel::data(const QModelIndex &index, int role) const
     case ReachRole:
         return reachWords(squawk->id);
     case StateRole:
-        return squawkState(*squawk);
+        return squawkState(*squawk, m_session.today());
     case UrgentRole:
         return listed(squawk->id) && listed(squawk->id)->reachable == Reachable::NotForLong;
     case HeadingRole:

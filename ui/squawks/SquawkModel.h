@@ -67,7 +67,8 @@ private:
     std::array<Group, 4> m_groups{};
 };
 
-/// Where a squawk stands, in words: "open", "fixed, the inspector has to look", "verified".
-QString squawkState(const Squawk &squawk);
+/// Where a squawk stood by `asOf`, in words: "open", "fixed, the inspector has to look",
+/// "verified".
+QString squawkState(const Squawk &squawk, Moment asOf);
 
 } // namespace lastrivet::ui

@@ -68,7 +68,7 @@ void printText(const std::vector<ListedSquawk> &list, const Records &records, Mo
         const Squawk &squawk = *records.find(listed.id);
         table.add({squawk.number, placeOf(squawk, records), squawk.title,
                    std::string(word(squawk.severity)), squawk.found_on->dayOnly().text(),
-                   std::string(acts::progressWord(squawk)),
+                   std::string(acts::progressWord(squawk, asOf)),
                    std::string(reachText(listed.reachable)),
                    titleOfFirst(listed.closings, records)});
     }
@@ -80,7 +80,7 @@ void printText(const std::vector<ListedSquawk> &list, const Records &records, Mo
                counted(std::int64_t(list.size()), "squawk"), outstanding, asOf.text());
 }
 
-void writeSquawk(JsonWriter &json, const ListedSquawk &listed, const Records &records)
+void writeSquawk(JsonWriter &json, const ListedSquawk &listed, const Records &records, Moment asOf)
 {
     const Squawk &squawk = *records.find(listed.id);
     const auto text = [](const std::optional<Moment> &moment) {
@@ -93,7 +93,7 @@ void writeSquawk(JsonWriter &json, const ListedSquawk &listed, const Records &re
     json.key("component_id");
     squawk.component_id ? json.value(squawk.component_id.value()) : json.null();
     json.member("severity", word(squawk.severity));
-    json.member("state", acts::progressWord(squawk));
+    json.member("state", acts::progressWord(squawk, asOf));
     json.member("found_on", text(squawk.found_on));
     json.member("fixed_on", text(squawk.fixed_on));
     json.member("verified_on", text(squawk.verified_on));
@@ -117,7 +117,7 @@ void writeJson(const std::vector<ListedSquawk> &list, const Records &records, Mo
     json.key("squawks");
     json.beginArray();
     for (const ListedSquawk &listed : list)
-        writeSquawk(json, listed, records);
+        writeSquawk(json, listed, records, asOf);
     json.endArray();
     json.endObject();
 }
@@ -153,10 +153,10 @@ Outcome tell(const Options &options, Terminal &terminal)
     const Records &records = *project->records();
     const Moment asOf = project->today();
     const auto answer = readiness::readiness(records, project->profile(), asOf);
-    const auto list = readiness::filtered(readiness::squawkOrder(records, answer),
-                                          filterOf(options, records), records);
+    const auto list = readiness::filtered(readiness::squawkOrder(records, answer, asOf),
+                                          filterOf(options, records), records, asOf);
     if (options.csv) {
-        exchange::writeSquawkList(records, list, terminal.out());
+        exchange::writeSquawkList(records, list, asOf, terminal.out());
     } else if (options.json) {
         writeJson(list, records, asOf, terminal.out());
         terminal.out() << '\n';

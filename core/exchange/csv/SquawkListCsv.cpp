@@ -32,7 +32,7 @@ std::string closingsOf(const ListedSquawk &listed, const Records &records)
 
 } // namespace
 
-void writeSquawkList(const Records &records, const std::vector<ListedSquawk> &list,
+void writeSquawkList(const Records &records, const std::vector<ListedSquawk> &list, Moment asOf,
                      std::ostream &out)
 {
     const auto &fields = describe(RecordType::Squawk).fields;
@@ -42,15 +42,16 @@ void writeSquawkList(const Records &records, const std::vector<ListedSquawk> &li
     for (const ListedSquawk &listed : list) {
         const Squawk &squawk = *records.find(listed.id);
         writeCsvFields(fields, &squawk, out);
-        out << ',' << csvCell(partOf(squawk, records)) << ',' << acts::progressWord(squawk) << ','
-            << word(listed.reachable) << ',' << csvCell(closingsOf(listed, records)) << "\r\n";
+        out << ',' << csvCell(partOf(squawk, records)) << ',' << acts::progressWord(squawk, asOf)
+            << ',' << word(listed.reachable) << ',' << csvCell(closingsOf(listed, records))
+            << "\r\n";
     }
 }
 
-void writeSquawkListFile(const Records &records, const std::vector<ListedSquawk> &list,
+void writeSquawkListFile(const Records &records, const std::vector<ListedSquawk> &list, Moment asOf,
                          const std::filesystem::path &file)
 {
-    writeWholeFile(file, [&](std::ostream &out) { writeSquawkList(records, list, out); });
+    writeWholeFile(file, [&](std::ostream &out) { writeSquawkList(records, list, asOf, out); });
 }
 
 } // namespace lastrivet::exchange

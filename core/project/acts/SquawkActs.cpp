@@ -28,8 +28,7 @@ Id<Squawk> addSquawk(Edit &edit, Squawk draft)
     return edit.put(std::move(draft));
 }
 
-void fixSquawk(Edit &edit, Id<Squawk> squawk, std::string_view correction, Moment on,
-               Id<Person> by)
+void fixSquawk(Edit &edit, Id<Squawk> squawk, std::string_view correction, Moment on, Id<Person> by)
 {
     edit.update(squawk, [&](Squawk &changed) {
         changed.correction = std::string(correction);
@@ -154,12 +153,12 @@ bool isOpen(const Squawk &squawk)
     return !squawk.verified_on && !squawk.accepted_on;
 }
 
-std::string_view progressWord(const Squawk &squawk)
+std::string_view progressWord(const Squawk &squawk, Moment asOf)
 {
-    return squawk.accepted_on   ? "accepted"
-           : squawk.verified_on ? "verified"
-           : squawk.fixed_on    ? "fixed"
-                                : "open";
+    return happened(squawk.accepted_on, asOf)   ? "accepted"
+           : happened(squawk.verified_on, asOf) ? "verified"
+           : happened(squawk.fixed_on, asOf)    ? "fixed"
+                                                : "open";
 }
 
 } // namespace lastrivet::acts

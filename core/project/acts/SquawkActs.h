@@ -19,8 +19,7 @@ void fixSquawk(Edit &edit, Id<Squawk> squawk, std::string_view correction, Momen
 /// Somebody looked at the correction.
 void verifySquawk(Edit &edit, Id<Squawk> squawk, Moment on, Id<Person> by);
 /// It stays as it is, on a basis that somebody answers for.
-void acceptSquawk(Edit &edit, Id<Squawk> squawk, Moment on, Id<Person> by,
-                  std::string_view basis);
+void acceptSquawk(Edit &edit, Id<Squawk> squawk, Moment on, Id<Person> by, std::string_view basis);
 /// Goes one step back, because it was not good enough or never was so: not accepted, else not
 /// verified, else not fixed. The correction stays to be mended; `remark` is added to the note, so
 /// that the record tells what was thought before.
@@ -46,7 +45,7 @@ std::optional<Message> whyNotDated(const Squawk &squawk, Moment now);
 
 /// Neither verified nor accepted: somebody still has to do something.
 bool isOpen(const Squawk &squawk);
-/// "open", "fixed", "verified" or "accepted".
-std::string_view progressWord(const Squawk &squawk);
+/// "open", "fixed", "verified" or "accepted": what had happened by `asOf`.
+std::string_view progressWord(const Squawk &squawk, Moment asOf);
 
 } // namespace lastrivet::acts

@@ -40,7 +40,7 @@ TEST_CASE("What is soon out of reach comes first, then what already is, then sev
     Answer answer{*Moment::parse("2026-03-14"), "ca"};
     answer.last_chance.push_back({Id<Closing>{70}, {{RecordType::Squawk, 5}}});
     answer.out_of_reach.push_back({{RecordType::Squawk, 4}, {Id<Closing>{71}, Id<Closing>{72}}});
-    const auto list = squawkOrder(records, answer);
+    const auto list = squawkOrder(records, answer, answer.as_of);
     CHECK(ids(list) == std::vector<std::int64_t>{5, 4, 1, 3, 2, 6});
     CHECK(list[0].reachable == Reachable::NotForLong);
     CHECK(list[0].closings == IdSet<Closing>{Id<Closing>{70}});
@@ -59,9 +59,25 @@ TEST_CASE("A squawk that keeps a closing open is urgent only when that closing m
         {Rule::OpenSquawk, Weight::Must, {RecordType::Squawk, 1}, SignerRole::Inspector, {}});
     closing.state = State::ReadyToInspect;
     answer.closings.push_back(closing);
-    CHECK(squawkOrder(records, answer).front().reachable == Reachable::NotForLong);
+    CHECK(squawkOrder(records, answer, answer.as_of).front().reachable == Reachable::NotForLong);
     answer.closings.front().state = State::Hold;
-    CHECK(squawkOrder(records, answer).front().reachable == Reachable::Yes);
+    CHECK(squawkOrder(records, answer, answer.as_of).front().reachable == Reachable::Yes);
+}
+
+TEST_CASE("The list is that of its moment: found later is not on it, verified later is not done")
+{
+    Records records;
+    add(records, 1, Severity::Workmanship, "2026-03-10", "2026-03-12");
+    add(records, 2, Severity::Workmanship, "2026-03-11");
+    const Answer answer{*Moment::parse("2026-03-14"), "ca"};
+    const auto on = [&](std::string_view day) {
+        return squawkOrder(records, answer, *Moment::parse(day));
+    };
+    CHECK(on("2026-03-09").empty());
+    REQUIRE(ids(on("2026-03-10")) == std::vector<std::int64_t>{1});
+    CHECK(on("2026-03-10").front().reachable == Reachable::Yes);
+    CHECK(ids(on("2026-03-12")) == std::vector<std::int64_t>{2, 1});
+    CHECK(on("2026-03-12").back().reachable == Reachable::Done);
 }
 
 } // namespace lastrivet::readiness

@@ -24,9 +24,14 @@ struct Bench {
     {
         put(Component{.id = Id<Component>{1}, .code = "-LW", .name = "Left, wing"});
         put(Closing{.id = Id<Closing>{7}, .title = "=Skin"});
-        put(Squawk{.id = Id<Squawk>{1}, .number = "1", .component_id = Id<Component>{1},
-                   .title = "+49 \"odd\"", .found_on = Moment::parse("2026-03-01")});
-        put(Squawk{.id = Id<Squawk>{2}, .number = "2", .title = "Scratch",
+        put(Squawk{.id = Id<Squawk>{1},
+                   .number = "1",
+                   .component_id = Id<Component>{1},
+                   .title = "+49 \"odd\"",
+                   .found_on = Moment::parse("2026-03-01")});
+        put(Squawk{.id = Id<Squawk>{2},
+                   .number = "2",
+                   .title = "Scratch",
                    .found_on = Moment::parse("2026-03-02")});
     }
     template <class Record> void put(const Record &record) { records.put(Record::type, &record); }
@@ -39,6 +44,7 @@ struct Bench {
     Records records;
     std::vector<ListedSquawk> list{{Id<Squawk>{2}, Reachable::Yes, {}},
                                    {Id<Squawk>{1}, Reachable::NoLonger, {Id<Closing>{7}}}};
+    Moment asOf = *Moment::parse("2026-03-14");
 };
 
 } // namespace
@@ -47,7 +53,7 @@ TEST_CASE("A list of squawks keeps its order and holds nothing that a spreadshee
 {
     const Bench bench;
     std::ostringstream out;
-    writeSquawkList(bench.records, bench.list, out);
+    writeSquawkList(bench.records, bench.list, bench.asOf, out);
     const auto table = readCsv(out.str());
     REQUIRE(table);
     REQUIRE(table->rows.size() == 2);
@@ -67,7 +73,7 @@ TEST_CASE("A list that cannot be written leaves what was there as it was, and no
     const auto place = folder / "list.csv";
     fs::create_directory(place);
     std::ofstream(place / "older") << "older";
-    CHECK_THROWS_AS(writeSquawkListFile(bench.records, bench.list, place), NotSaved);
+    CHECK_THROWS_AS(writeSquawkListFile(bench.records, bench.list, bench.asOf, place), NotSaved);
     CHECK(fs::exists(place / "older"));
     CHECK(std::distance(fs::directory_iterator(folder.path()), fs::directory_iterator()) == 1);
 }

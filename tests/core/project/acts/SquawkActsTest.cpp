@@ -82,10 +82,10 @@ TEST_CASE("A squawk is taken back step by step, and its note keeps why")
         acts::verifySquawk(edit, id, today, bench.builder);
     });
     bench.change([&](Edit &edit) { acts::takeBack(edit, id, "the wrong rivet was looked at"); });
-    CHECK(acts::progressWord(*bench.records()->find(id)) == "fixed");
+    CHECK(acts::progressWord(*bench.records()->find(id), today) == "fixed");
     bench.change([&](Edit &edit) { acts::takeBack(edit, id, "smoking again"); });
     const Squawk &back = *bench.records()->find(id);
-    CHECK(acts::progressWord(back) == "open");
+    CHECK(acts::progressWord(back, today) == "open");
     CHECK_FALSE(back.fixed_by);
     CHECK(back.correction == "Drilled out");
     CHECK(back.note == "the wrong rivet was looked at\nsmoking again");
@@ -107,12 +107,14 @@ TEST_CASE("A defect that comes back is a squawk of its own, and the old one keep
     const auto records = bench.records();
     const Squawk &fresh = *records->find(again);
     CHECK(fresh.number == "2");
-    CHECK(acts::progressWord(fresh) == "open");
+    CHECK(acts::progressWord(fresh, today) == "open");
     CHECK(fresh.severity == Severity::Airworthiness);
     CHECK(fresh.verify_by == SignerRole::Inspector);
     CHECK(fresh.needs_access_to == IdSet<Component>{bench.tank});
     CHECK(fresh.correction.empty());
     CHECK(records->find(old)->verified_on == today);
+    CHECK(acts::progressWord(*records->find(old), today) == "verified");
+    CHECK(acts::progressWord(*records->find(old), *today.plusDays(-1)) == "open");
 }
 
 TEST_CASE("Nothing happens to a squawk tomorrow, or before it was found")
