@@ -3,6 +3,7 @@
 #include "app/cli/ReadinessText.h"
 
 #include "app/cli/PlainText.h"
+#include "app/cli/WhatFollows.h"
 #include "core/readiness/Sentences.h"
 #include "core/today/Today.h"
 #include "core/today/WorkOrder.h"
@@ -22,7 +23,6 @@ using readiness::Weight;
 namespace {
 
 constexpr std::size_t nearest = 3;
-constexpr std::size_t longestList = 8;
 
 bool isClosed(const ClosingAnswer &closing)
 {
@@ -31,10 +31,11 @@ bool isClosed(const ClosingAnswer &closing)
 
 class ReadinessText {
 public:
-    ReadinessText(const Answer &answer, const Records &records, const ReadinessScope &scope,
-                  std::ostream &out)
+    ReadinessText(const Answer &answer, const Records &records, const Profile &profile,
+                  const ReadinessScope &scope, std::ostream &out)
         : m_answer(answer)
         , m_records(records)
+        , m_profile(profile)
         , m_scope(scope)
         , m_out(out)
     {
@@ -58,7 +59,7 @@ public:
         printNotBegun();
         if (tellsAll()) {
             printAircraft();
-            printWhatFollows();
+            printWhatFollows(m_answer, m_records, m_out);
         }
     }
 
@@ -133,21 +134,30 @@ private:
         printTitle(closing);
         if (closing.state == State::Closed)
             return;
+        if (closing.state == State::ClosedEarly)
+            printWhyEarly(*m_records.find(closing.id));
         const auto blockers = m_order.nearestFirst(closing);
         for (std::size_t i = 0; i < std::min(nearest, blockers.size()); ++i)
             printBlocker(*blockers[i]);
-        if (blockers.empty() && closing.state == State::ClosedEarly)
-            m_out
-                << "      The maker's document for it is not on record (take it in and link it)\n";
         if (blockers.size() > nearest)
             fmt::print(m_out, "      and {} more\n", blockers.size() - nearest);
+    }
+
+    /// What no blocker says of a closing that somebody else closed.
+    void printWhyEarly(const Closing &closing) const
+    {
+        if (closing.made_by == MadeBy::Factory)
+            m_out
+                << "      The maker's document for it is not on record (take it in and link it)\n";
+        else if (closing.made_by == MadeBy::EarlierBuilder)
+            fmt::print(m_out, "      {}\n", capitalised(english(readiness::closedBeforeRecords())));
     }
 
     void printBlocker(const Blocker &blocker) const
     {
         fmt::print(m_out, "      {}{} ({})\n", blocker.weight == Weight::Must ? "" : "advice: ",
                    onOneLine(english(readiness::sentence(blocker, m_records))),
-                   onOneLine(english(readiness::clearedBy(blocker, m_records))));
+                   onOneLine(english(readiness::clearedBy(blocker, m_records, m_profile))));
     }
 
     void printNotBegun() const
@@ -163,40 +173,10 @@ private:
         }
     }
 
-    void printWhatFollows() const
-    {
-        std::vector<RecordRef> steps;
-        for (const Id<Step> step : m_answer.workable)
-            steps.push_back({RecordType::Step, step.value()});
-        printList("Workable now", steps);
-        std::vector<RecordRef> buried;
-        for (const auto &chance : m_answer.last_chance)
-            buried.insert(buried.end(), chance.items.begin(), chance.items.end());
-        std::sort(buried.begin(), buried.end());
-        buried.erase(std::unique(buried.begin(), buried.end()), buried.end());
-        printList("Before it is out of reach", buried);
-        std::vector<RecordRef> outOfReach;
-        for (const auto &found : m_answer.out_of_reach)
-            outOfReach.push_back(found.record);
-        printList("Out of reach already", outOfReach);
-    }
-
-    void printList(std::string_view title, const std::vector<RecordRef> &list) const
-    {
-        if (list.empty())
-            return;
-        fmt::print(m_out, "\n{} ({})\n", title, list.size());
-        for (std::size_t i = 0; i < std::min(longestList, list.size()); ++i) {
-            fmt::print(m_out, "  {}\n",
-                       onOneLine(capitalised(readiness::nameOf(m_records, list[i]))));
-        }
-        if (list.size() > longestList)
-            fmt::print(m_out, "  and {} more\n", list.size() - longestList);
-    }
-
     const Answer &m_answer;
     const today::WorkOrder m_order{m_answer};
     const Records &m_records;
+    const Profile &m_profile;
     const ReadinessScope &m_scope;
     std::ostream &m_out;
     std::vector<const ClosingAnswer *> m_shown;
@@ -209,10 +189,10 @@ bool ReadinessScope::holds(Id<Closing> id) const
     return closings.empty() || std::binary_search(closings.begin(), closings.end(), id);
 }
 
-void printReadiness(const Answer &answer, const Records &records, const ReadinessScope &scope,
-                    std::ostream &out)
+void printReadiness(const Answer &answer, const Records &records, const Profile &profile,
+                    const ReadinessScope &scope, std::ostream &out)
 {
-    ReadinessText(answer, records, scope, out).print();
+    ReadinessText(answer, records, profile, scope, out).print();
 }
 
 } // namespace lastrivet::cli

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/profiles/Profile.h"
 #include "core/readiness/Answer.h"
 #include "core/records/Records.h"
 
@@ -19,7 +20,7 @@ struct ReadinessScope {
 
 /// The readiness answer for people: one sentence of counts, then the closings by state, each with
 /// its nearest blockers and what would clear them.
-void printReadiness(const readiness::Answer &answer, const Records &records,
+void printReadiness(const readiness::Answer &answer, const Records &records, const Profile &profile,
                     const ReadinessScope &scope, std::ostream &out);
 
 } // namespace lastrivet::cli

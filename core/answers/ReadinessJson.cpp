@@ -102,7 +102,7 @@ private:
         blocker.waits_for ? m_json.value(word(*blocker.waits_for)) : m_json.null();
         rows("facts", blocker.facts);
         m_json.member("text", english(sentence(blocker, m_records)));
-        m_json.member("clears_by", english(clearedBy(blocker, m_records)));
+        m_json.member("clears_by", english(clearedBy(blocker, m_records, m_profile)));
         m_json.key("source");
         const auto cited = source(blocker, m_records, m_profile);
         cited.empty() ? m_json.null() : m_json.value(cited);

@@ -119,7 +119,7 @@ std::vector<Message> missingOf(const Records &records, const Closing &closing,
         return {{"no document on record in which the maker names it as closed", {}}};
     std::vector<Message> missing;
     if (closing.made_by == MadeBy::EarlierBuilder)
-        missing.push_back({"closed before these records began; the inspector decides", {}});
+        missing.push_back(readiness::closedBeforeRecords());
     for (const Blocker &blocker : answer.blockers) {
         if (blocker.weight == Weight::Must)
             missing.push_back(readiness::sentence(blocker, records));

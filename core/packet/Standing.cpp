@@ -120,7 +120,7 @@ std::vector<Standing::RuleLine> rules(const Region &region, const Profile &profi
                                 readiness::countedBy(entry.rule, entry.looked_at), {}};
         for (const readiness::Blocker &blocker : entry.blockers)
             line.findings.push_back({blocker.weight, readiness::sentence(blocker, records),
-                                     readiness::clearedBy(blocker, records),
+                                     readiness::clearedBy(blocker, records, profile),
                                      readiness::source(blocker, records, profile), blocker.facts});
         lines.push_back(std::move(line));
     }

@@ -93,6 +93,26 @@ const HoldPoint *holdPointOf(const Blocker &blocker, const Records &records)
                : nullptr;
 }
 
+/// An inspector may accept late under every profile.
+std::string_view acceptedLateBy(const Profile &profile)
+{
+    const bool mayAdviser = profile.late_acceptance_by.contains(SignerRole::Adviser);
+    if (profile.late_acceptance_by.contains(SignerRole::Builder))
+        return mayAdviser ? "have the builder, the adviser or the inspector accept it late, or "
+                            "open it again"
+                          : "have the builder or the inspector accept it late, or open it again";
+    return mayAdviser ? "have the adviser or the inspector accept it late, or open it again"
+                      : wordings[std::size_t(Rule::InnerClosedEarly)].cleared;
+}
+
+Message innerClearedBy(const Blocker &blocker, const Records &records, const Profile &profile)
+{
+    const Closing *inner = records.find(Id<Closing>{blocker.record.id});
+    if (inner && inner->made_by == MadeBy::Factory)
+        return {"take in the maker's document and link it", {}};
+    return {acceptedLateBy(profile), {}};
+}
+
 bool isFixed(const Blocker &blocker, const Records &records)
 {
     const Squawk *squawk =
@@ -112,8 +132,10 @@ Message sentence(const Blocker &blocker, const Records &records)
     return about(wordings[std::size_t(blocker.rule)].sentence, blocker, records);
 }
 
-Message clearedBy(const Blocker &blocker, const Records &records)
+Message clearedBy(const Blocker &blocker, const Records &records, const Profile &profile)
 {
+    if (blocker.rule == Rule::InnerClosedEarly)
+        return innerClearedBy(blocker, records, profile);
     if (isFixed(blocker, records))
         return {"have it verified", {}};
     if (blocker.rule == Rule::UnsignedHoldPoint && !blocker.waits_for)
@@ -136,6 +158,27 @@ std::string source(const Blocker &blocker, const Records &records, const Profile
         });
     return rule == profile.hold_points.end() ? std::string{}
                                              : profile.citation(rule->source, rule->mark);
+}
+
+Message closedBeforeRecords()
+{
+    return {"closed before these records began; the inspector decides", {}};
+}
+
+Message sentence(const ToComplete &missing, const Records &records)
+{
+    const std::string name = nested(named(records, missing.record));
+    switch (missing.what) {
+    case Gap::ClosingStepNotDone:
+        return {"{0}: its closing is closed, the step is not done", {name}};
+    case Gap::FactoryClosingWithoutDocument:
+        return {"{0}: closed by the factory, no document on record", {name}};
+    case Gap::PartWithoutClosing:
+        return {"{0}: no closing is recorded for it", {name}};
+    case Gap::RecordWithoutPlace:
+        return {"{0} names no part", {name}};
+    }
+    return {};
 }
 
 Message stateInWords(State state)

@@ -13,10 +13,14 @@ namespace lastrivet::readiness {
 
 /// What stands in the way, in one sentence that names the record.
 Message sentence(const Blocker &blocker, const Records &records);
-/// What would clear it.
-Message clearedBy(const Blocker &blocker, const Records &records);
+/// What would clear it, by the rules of the profile.
+Message clearedBy(const Blocker &blocker, const Records &records, const Profile &profile);
 /// Where the demand comes from (hold point or profile citation); empty when it is common practice.
 std::string source(const Blocker &blocker, const Records &records, const Profile &profile);
+/// Why a closing of an earlier builder is closed early, besides what was missing.
+Message closedBeforeRecords();
+/// What is missing from the records, in one sentence that names the record.
+Message sentence(const ToComplete &missing, const Records &records);
 /// The state in words: "stays open, work left". Clear is never called safe.
 Message stateInWords(State state);
 /// A record as people name it: "squawk 12, overdriven rivet in LW-R3".

@@ -182,20 +182,17 @@ void addLateParts(Rows &rows, const Records &records, Moment asOf)
     }
 }
 
-constexpr std::string_view gapSentence(Gap gap, bool isOne)
+constexpr std::string_view sentenceOfSeveral(Gap gap)
 {
     switch (gap) {
     case Gap::ClosingStepNotDone:
-        return isOne ? "{1}: its closing is closed, the step is not done"
-                     : "{0} steps are not done whose closings are closed; the first is {1}";
+        return "{0} steps are not done whose closings are closed; the first is {1}";
     case Gap::FactoryClosingWithoutDocument:
-        return isOne ? "{1}: closed by the factory, no document on record"
-                     : "{0} closings by the factory have no document on record; the first is {1}";
+        return "{0} closings by the factory have no document on record; the first is {1}";
     case Gap::PartWithoutClosing:
-        return isOne ? "{1}: no closing is recorded for it"
-                     : "{0} parts have no closing recorded; the first is {1}";
+        return "{0} parts have no closing recorded; the first is {1}";
     case Gap::RecordWithoutPlace:
-        return isOne ? "{1} names no part" : "{0} open papers name no part; the first is {1}";
+        return "{0} open papers name no part; the first is {1}";
     }
     return {};
 }
@@ -208,10 +205,10 @@ void addGaps(Rows &rows, const Records &records, const Answer &answer)
         if (first == answer.to_complete.end())
             continue;
         const auto count = std::ranges::count(answer.to_complete, Gap(i), &ToComplete::what);
-        rows.push_back({AttentionKind::ToComplete,
-                        first->record,
-                        {gapSentence(Gap(i), count == 1),
-                         {std::to_string(count), nested(named(records, first->record))}}});
+        const Message several{sentenceOfSeveral(Gap(i)),
+                              {std::to_string(count), nested(named(records, first->record))}};
+        rows.push_back({AttentionKind::ToComplete, first->record,
+                        count == 1 ? sentence(*first, records) : several});
     }
 }
 

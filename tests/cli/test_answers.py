@@ -81,6 +81,53 @@ class Ready(TerminalTest):
         self.assertRegex(text, r"(?m)^Closed with gaps \(1\)\n  22  Header tank\n +The maker's"
                                r" document for it is not on record")
 
+    def text_about_an_inherited_wing(self):
+        document = bench()
+        document["project"]["profile"] = "us"
+        document["components"].append(
+            {"id": 4, "code": "FI", "name": "Fin", "kind": "lifting_surface"})
+        document["closings"].append(
+            {"id": 22, "component_id": RIGHT_WING, "title": "Tip", "encloses": [RIGHT_WING],
+             "made_by": "earlier_builder", "events": [{"closed_on": "2026-03-01"}]})
+        document["hold_points"] = [
+            {"id": 60, "closing_id": LEFT_SKIN, "kind": "technical_visit",
+             "signer_role": "adviser", "required": False}]
+        self.project = self.folder / "Inherited.lastrivet"
+        self.make_project(document)
+        return self.ask("ready", self.project, "--as-of", "2026-03-14").out
+
+    def test_what_an_earlier_builder_closed_is_for_the_inspector_to_decide(self):
+        self.assertRegex(self.text_about_an_inherited_wing(),
+                         r"(?m)^  22  Tip\n      Closed before these records began; the inspector"
+                         r" decides\n      Squawk 4, ")
+
+    def test_text_names_the_closings_of_what_is_out_of_reach_or_soon_will_be(self):
+        text = self.text_about_an_inherited_wing()
+        self.assertRegex(text, r"(?m)^Before it is out of reach \(1\)\n  Squawk 4, .*\n"
+                               r"      before closing: Right wing, lower skin \(21\)$")
+        self.assertRegex(text, r"(?m)^Out of reach already \(1\)\n  Squawk 4, .*\n"
+                               r"      to reopen: Tip \(22\)$")
+
+    def test_text_tells_what_unlocks_what_a_visit_could_cover_and_what_is_to_complete(self):
+        text = self.text_about_an_inherited_wing()
+        self.assertRegex(text, r"(?m)^What unlocks most \(2\)\n  Squawk 1, .*: 1 closing\n"
+                               r"  Rivet the nose ribs.*: 1 closing$")
+        self.assertRegex(text, r"(?m)^What one visit could cover, after how much work in all"
+                               r" \(1\)\n  20  Left wing, lower skin: after 1 h 30,"
+                               r" 1 without an estimate$")
+        self.assertRegex(text, r"(?m)^To complete in the records \(1\)\n  .*Fin.*: no closing is"
+                               r" recorded for it$")
+
+    def test_long_lists_end_after_ten_rows(self):
+        document = bench()
+        document["steps"] += [{"id": 100 + i, "component_id": RIB, "title": f"Dimple {i}"}
+                              for i in range(12)]
+        self.project = self.folder / "Long.lastrivet"
+        self.make_project(document)
+        text = self.ask("ready", self.project, "--as-of", "2026-03-14").out
+        self.assertRegex(text, r"(?m)^What unlocks most \(14\)\n(  \S.*\n){10}  and 4 more$")
+        self.assertNotIn("What one visit could cover", text)
+
     def test_control_characters_of_records_do_not_reach_the_terminal(self):
         document = bench()
         document["closings"][0]["title"] = "Skin\x1b[2J\r\nAll clear"

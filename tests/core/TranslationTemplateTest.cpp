@@ -92,7 +92,7 @@ TEST_CASE("Translators are asked for every sentence that the load of ten lifetim
         hear(readiness::stateInWords(closing.state));
         for (const auto &blocker : closing.blockers) {
             hear(readiness::sentence(blocker, load.records));
-            hear(readiness::clearedBy(blocker, load.records));
+            hear(readiness::clearedBy(blocker, load.records, load.profile));
             hear(readiness::named(load.records, blocker.record));
         }
     }

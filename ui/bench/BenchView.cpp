@@ -202,7 +202,8 @@ void BenchView::explain(RecordRef record)
     const auto open =
         std::ranges::find(m_here.stays_open, Id<Closing>{record.id}, &today::StaysOpen::closing);
     if (open != m_here.stays_open.end())
-        m_session.say(asSentence(readiness::clearedBy(open->nearest, *m_session.records())));
+        m_session.say(asSentence(readiness::clearedBy(open->nearest, *m_session.records(),
+                                                      m_session.project().profile())));
 }
 
 void BenchView::keyPressEvent(QKeyEvent *event)

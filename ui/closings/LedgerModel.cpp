@@ -102,7 +102,7 @@ QString LedgerModel::sentence(const Blocker &blocker) const
 
 QString LedgerModel::clearedBy(const Blocker &blocker) const
 {
-    return asSentence(readiness::clearedBy(blocker, *m_source->records));
+    return asSentence(readiness::clearedBy(blocker, *m_source->records, *m_source->profile));
 }
 
 QString LedgerModel::source(const Blocker &blocker) const

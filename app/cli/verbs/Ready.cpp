@@ -41,7 +41,7 @@ Outcome tell(const Options &options, Terminal &terminal)
     if (options.json)
         answers::writeJson(answer, records, project->profile(), terminal.out());
     else
-        printReadiness(answer, records, scope, terminal.out());
+        printReadiness(answer, records, project->profile(), scope, terminal.out());
     return options.isStrict && holdsSomething(answer) ? Outcome::No : Outcome::Done;
 }
 
