@@ -86,16 +86,26 @@ std::optional<Range<Moment>> finishFrom(Moment asOf, std::vector<double> weeks)
     return Range<Moment>{*days[0], *days[1], *days[2], *days[3]};
 }
 
+constexpr std::size_t fewestWeeks = 8;
+
+bool isLongEnough(const PastWork &past)
+{
+    return past.weeks.size() >= fewestWeeks;
+}
+
+bool isIdle(const PastWork &past)
+{
+    return std::none_of(past.weeks.begin(), past.weeks.end(),
+                        [](double minutes) { return minutes > 0; });
+}
+
 } // namespace
 
 std::vector<double> weeksFor(const PastWork &past, const Options &options)
 {
-    constexpr std::size_t fewestWeeks = 8;
     if (options.hours_per_week)
         return std::vector<double>(4, *options.hours_per_week * 60);
-    const bool isWorked = std::any_of(past.weeks.begin(), past.weeks.end(),
-                                      [](double minutes) { return minutes > 0; });
-    return past.weeks.size() >= fewestWeeks && isWorked ? past.weeks : std::vector<double>{};
+    return isLongEnough(past) && !isIdle(past) ? past.weeks : std::vector<double>{};
 }
 
 Forecast forecast(const Records &records, Moment asOf, const Options &options)
@@ -107,14 +117,13 @@ Forecast forecast(const Records &records, const PastWork &past, Moment asOf, con
 {
     const auto weeks = weeksFor(past, options);
     Forecast told{
-        asOf, options.seed,          workLeft(records, asOf, options.choice), {}, {}, weeks.empty(),
-        {},   options.choice.without};
+        .as_of = asOf, .seed = options.seed, .work_left = workLeft(records, asOf, options.choice)};
+    told.needs_hours_per_week = weeks.empty() && !told.work_left.isNothing();
+    told.idle_weeks = isLongEnough(past) && isIdle(past) ? std::int64_t(past.weeks.size()) : 0;
+    told.without = options.choice.without;
     const auto &assemblies = told.work_left.assemblies;
-    if (assemblies.empty()) {
-        if (!weeks.empty())
-            told.finish = finishFrom(asOf, {0});
+    if (assemblies.empty())
         return told;
-    }
     Futures futures(past, assemblies, weeks, options.seed);
     auto outcomes = drawOutcomes(futures, assemblies.size(), options.draws, !weeks.empty());
     const auto shares = sharesOfSpread(outcomes);

@@ -24,10 +24,15 @@ struct Forecast {
     WorkLeft work_left;
     /// Of all who work.
     Range<std::int64_t> minutes_to_go{};
-    /// Days; none while the pace is not known, or with such a pace it never ends.
+    /// Days; none while the pace is not known, with such a pace it never ends, or nothing that is
+    /// left has an estimate.
     std::optional<Range<Moment>> finish;
-    /// True when the log is too short to tell a pace, and none was given.
+    /// True when work is left and no pace is known: the log is too short, or there was no work
+    /// lately, and none was given.
     bool needs_hours_per_week = false;
+    /// Over how many weeks, up to the running one, nothing was logged in a log that is long enough;
+    /// else 0.
+    std::int64_t idle_weeks = 0;
     std::vector<AssemblyForecast> assemblies;
     /// The parts that were left out by choice.
     IdSet<Component> without;

@@ -43,11 +43,15 @@ public:
             if (!step.withdrawn_on && step.estimate_minutes)
                 estimates.push_back(double(step.estimate_minutes->count()));
         }
+        m_standIn = !m_all.empty()       ? StandIn::FinishedSteps
+                    : !estimates.empty() ? StandIn::Estimates
+                                         : StandIn::TwoHours;
         m_anything = median(m_all).value_or(median(std::move(estimates)).value_or(twoHours));
         for (auto &[kind, minutes] : m_byKind)
             m_medians[kind] = *median(std::move(minutes));
     }
 
+    StandIn standIn() const { return m_standIn; }
     double minutesFor(const Step &step) const
     {
         const auto *part = m_records.find(step.component_id);
@@ -61,6 +65,7 @@ private:
     std::map<ComponentKind, std::vector<double>> m_byKind;
     std::map<ComponentKind, double> m_medians;
     double m_anything = twoHours;
+    StandIn m_standIn = StandIn::TwoHours;
 };
 
 /// The part without a parent above a part, and whether one on the way is left out.
@@ -91,6 +96,7 @@ public:
         , m_choice(choice)
         , m_guess(records, asOf)
     {
+        m_left.stand_in = m_guess.standIn();
     }
 
     void add(const Step &step)

@@ -18,18 +18,25 @@ struct AssemblyWork {
     double squawks = 0;
 };
 
+/// What stands in for the estimate of a step that has none: what finished steps took, else the
+/// median of all estimates, else two hours.
+enum class StandIn { FinishedSteps, Estimates, TwoHours };
+
 /// What is to be done yet.
 struct WorkLeft {
     std::vector<AssemblyWork> assemblies;
     std::int64_t steps = 0;
     std::int64_t squawks = 0;
-    /// Steps whose estimate was guessed from finished ones.
+    /// Steps whose estimate was guessed, and from what.
     std::int64_t guessed_estimates = 0;
+    StandIn stand_in = StandIn::FinishedSteps;
     /// Squawks that nobody estimated: they are in no sum.
     std::int64_t squawks_without_estimate = 0;
     /// Left out by choice, in no other figure.
     std::int64_t excluded_steps = 0;
     std::int64_t excluded_squawks = 0;
+
+    bool isNothing() const { return steps == 0 && squawks == 0; }
 };
 
 /// Which of it is looked at; what is not set takes everything.

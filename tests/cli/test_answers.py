@@ -275,6 +275,38 @@ class Forecast(TerminalTest):
         self.assertFalse(told["needs_hours_per_week"])
         self.assertIsNotNone(told["finish"])
 
+    def test_text_says_what_is_missing_to_tell_when(self):
+        def text(day):
+            return self.ask("forecast", self.project, "--as-of", day).out
+        self.assertIn("the log is too short to tell", text("2025-02-01"))
+        self.assertIn("nothing was logged in the last 26 weeks", text("2027-01-20"))
+
+    def test_text_says_what_stands_in_for_missing_estimates(self):
+        self.assertIn("what finished steps took stands in",
+                      self.ask("forecast", self.project, "--as-of", "2026-01-20").out)
+        document = bench()
+        self.project = self.folder / "Unfinished.lastrivet"
+        self.make_project(document)
+        self.assertIn("1 step had no estimate; no finished step tells what they take, the median"
+                      " of all estimates stands in", self.ask("forecast", self.project).out)
+        del document["steps"][0]["estimate_minutes"]
+        self.project = self.folder / "Unestimated.lastrivet"
+        self.make_project(document)
+        self.assertIn("two hours stand in for each", self.ask("forecast", self.project).out)
+
+    def test_nothing_left_to_do_is_said_and_asks_for_nothing(self):
+        document = bench()
+        document["steps"] = []
+        document["squawks"] = []
+        self.project = self.folder / "Done.lastrivet"
+        self.make_project(document)
+        told = self.ask("forecast", self.project, "--json").json()
+        self.assertFalse(told["needs_hours_per_week"])
+        self.assertIsNone(told["finish"])
+        text = self.ask("forecast", self.project).out
+        self.assertIn("Nothing on record is left to do.", text)
+        self.assertNotIn("--hours-per-week", text)
+
 
 class Credit(TerminalTest):
     def test_the_share_is_told_in_whole_numbers(self):

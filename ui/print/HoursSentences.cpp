@@ -66,10 +66,34 @@ QString finishSentence(const Wording &words, const forecast::Forecast &told)
         return words.text(
             "Done between {0} and {1}; in 80 futures of 100 by {2}.",
             {told.finish->p10.text(), told.finish->p90.text(), told.finish->p80.text()});
+    if (told.needs_hours_per_week && told.idle_weeks > 0)
+        return words.text("Nothing was logged in the last {0} weeks; to tell when, it needs the "
+                          "hours a week that you mean to work.",
+                          {count(words, told.idle_weeks)});
     return told.needs_hours_per_week
                ? words.text("The log is too short to tell when: it needs eight weeks, or the "
                             "hours a week that you mean to work.")
                : words.text("At this pace it is not done within a hundred years.");
+}
+
+QString guessSentence(const Wording &words, const forecast::WorkLeft &left)
+{
+    const auto guessed = count(words, left.guessed_estimates);
+    switch (left.stand_in) {
+    case forecast::StandIn::FinishedSteps:
+        return words.text("Steps without an estimate: {0}. What finished steps of the same kind "
+                          "of part took stands in for it.",
+                          {guessed});
+    case forecast::StandIn::Estimates:
+        return words.text("Steps without an estimate: {0}. No finished step tells what they take; "
+                          "the median of all estimates stands in for it.",
+                          {guessed});
+    case forecast::StandIn::TwoHours:
+        return words.text("Steps without an estimate: {0}. No finished step and no estimate tells "
+                          "what they take; two hours stand in for it.",
+                          {guessed});
+    }
+    return {};
 }
 
 } // namespace
@@ -147,9 +171,7 @@ QStringList forecastSentences(const Wording &words, const Records &records,
         said << finishSentence(words, told);
     }
     if (left.guessed_estimates > 0)
-        said << words.text("Steps without an estimate: {0}. What finished steps of the same kind "
-                           "of part took stands in for it.",
-                           {count(words, left.guessed_estimates)});
+        said << guessSentence(words, left);
     if (left.squawks_without_estimate > 0)
         said << words.text("Squawks without an estimate, in no figure: {0}.",
                            {count(words, left.squawks_without_estimate)});

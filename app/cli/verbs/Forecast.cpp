@@ -52,22 +52,50 @@ void printLeftOut(const forecast::Forecast &told, const Records &records, std::o
                counted(told.work_left.excluded_squawks, "squawk"));
 }
 
-void print(const forecast::Forecast &told, const Records &records, std::ostream &out)
+void printWhen(const forecast::Forecast &told, std::ostream &out)
 {
-    const auto &left = told.work_left;
-    fmt::print(out, "To do: {}, {}.\n", counted(left.steps, "step"),
-               counted(left.squawks, "squawk"));
-    fmt::print(out, "Hours to go: {}.\n", hoursRange(told.minutes_to_go));
     if (told.finish)
         fmt::print(out, "Done between {} and {}; four times out of five by {}.\n",
                    told.finish->p10.text(), told.finish->p90.text(), told.finish->p80.text());
+    else if (told.assemblies.empty())
+        fmt::print(out, "When: nothing that is left has an estimate.\n");
+    else if (told.needs_hours_per_week && told.idle_weeks > 0)
+        fmt::print(out, "When: nothing was logged in the last {} weeks; say --hours-per-week.\n",
+                   told.idle_weeks);
     else if (told.needs_hours_per_week)
         fmt::print(out, "When: the log is too short to tell; say --hours-per-week.\n");
     else
         fmt::print(out, "When: not within a hundred years at this pace.\n");
+}
+
+std::string_view standInText(forecast::StandIn standIn)
+{
+    switch (standIn) {
+    case forecast::StandIn::FinishedSteps:
+        return "what finished steps took stands in";
+    case forecast::StandIn::Estimates:
+        return "no finished step tells what they take, the median of all estimates stands in";
+    case forecast::StandIn::TwoHours:
+        return "no finished step and no estimate tells what they take, two hours stand in for each";
+    }
+    return {};
+}
+
+void print(const forecast::Forecast &told, const Records &records, std::ostream &out)
+{
+    const auto &left = told.work_left;
+    if (left.isNothing()) {
+        fmt::print(out, "Nothing on record is left to do.\n");
+        printLeftOut(told, records, out);
+        return;
+    }
+    fmt::print(out, "To do: {}, {}.\n", counted(left.steps, "step"),
+               counted(left.squawks, "squawk"));
+    fmt::print(out, "Hours to go: {}.\n", hoursRange(told.minutes_to_go));
+    printWhen(told, out);
     if (left.guessed_estimates > 0)
-        fmt::print(out, "{} had no estimate; what finished steps took stands in.\n",
-                   counted(left.guessed_estimates, "step"));
+        fmt::print(out, "{} had no estimate; {}.\n", counted(left.guessed_estimates, "step"),
+                   standInText(left.stand_in));
     if (left.squawks_without_estimate > 0)
         fmt::print(out, "{} nobody estimated: not in the sum.\n",
                    counted(left.squawks_without_estimate, "squawk"));

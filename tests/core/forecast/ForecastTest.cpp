@@ -170,6 +170,55 @@ TEST_CASE("What is left, what was guessed, and what was left out by choice is to
     CHECK(workLeft(project.records, on("2026-03-01"), {}).squawks == 3);
 }
 
+TEST_CASE("What stands in for an estimate is finished steps, else other estimates, else two hours")
+{
+    Steps steps;
+    steps.project.step(steps.wing, "Without estimate");
+    const auto left = [&] { return workLeft(steps.project.records, on("2026-04-01"), {}); };
+    CHECK(left().stand_in == StandIn::TwoHours);
+    CHECK(left().assemblies.front().steps == std::vector<double>{120});
+    const auto estimated = steps.step(60);
+    CHECK(left().stand_in == StandIn::Estimates);
+    CHECK(left().assemblies.front().steps == std::vector<double>{60, 60});
+    steps.finish(estimated, "2026-03-02", 90);
+    CHECK(left().stand_in == StandIn::FinishedSteps);
+    CHECK(left().assemblies.front().steps == std::vector<double>{90});
+}
+
+TEST_CASE("A log without work lately asks for hours a week, and so does no log that is long")
+{
+    Steps steps;
+    steps.step(600);
+    const auto told = [&](std::string_view day) {
+        return forecast::forecast(steps.project.records, on(day));
+    };
+    CHECK(told("2026-06-01").needs_hours_per_week);
+    CHECK(told("2026-06-01").idle_weeks == 0);
+    steps.project.session(steps.wing, "2025-06-02", 600);
+    CHECK(told("2026-06-01").needs_hours_per_week);
+    CHECK(told("2026-06-01").idle_weeks == 26);
+    CHECK_FALSE(told("2025-08-04").needs_hours_per_week);
+    CHECK(told("2025-08-04").idle_weeks == 0);
+}
+
+TEST_CASE("With nothing left to do nobody is asked for hours a week, and there is no finish")
+{
+    Steps steps;
+    CHECK_FALSE(forecast::forecast(steps.project.records, on("2026-06-01")).needs_hours_per_week);
+    steps.finish(steps.step(60), "2026-01-05", 90);
+    steps.project.session(steps.wing, "2026-05-20", 60);
+    const auto told = forecast::forecast(steps.project.records, on("2026-06-01"));
+    CHECK(told.work_left.isNothing());
+    CHECK_FALSE(told.needs_hours_per_week);
+    CHECK_FALSE(told.finish);
+    const auto squawk = steps.project.squawk(steps.wing, "2026-05-20");
+    const auto found = forecast::forecast(steps.project.records, on("2026-06-01"));
+    CHECK_FALSE(found.work_left.isNothing());
+    CHECK_FALSE(found.finish);
+    steps.project.change(squawk, [](Squawk &known) { known.estimate_minutes = Minutes{30}; });
+    CHECK(forecast::forecast(steps.project.records, on("2026-06-01")).finish);
+}
+
 TEST_CASE("The pace is that of weeks that are over, with their zeros, at most 26")
 {
     test::ProjectBuilder project;
