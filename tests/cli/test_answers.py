@@ -319,7 +319,23 @@ class Credit(TerminalTest):
         self.assertEqual(credit["evidence_gaps"], [50])
         text = self.ask("credit", self.project).out
         self.assertIn("70.00", text)
-        self.assertIn("Rivet the ribs", text)
+        self.assertRegex(text, r"(?m)^By these figures this is the major portion by the rules of"
+                               r" profile plain; the authority decides\.$")
+        self.assertRegex(text, r"(?m)^  Wings: Rivet the ribs$")
+
+    def test_a_row_without_section_is_named_by_its_task(self):
+        document = bench()
+        del document["credit_tasks"][0]["section"]
+        self.make_project(document)
+        self.assertRegex(self.ask("credit", self.project).out, r"(?m)^  Rivet the ribs$")
+
+    def test_where_no_row_applies_there_is_no_verdict(self):
+        document = bench()
+        document["credit_tasks"] = document["credit_tasks"][1:]
+        self.make_project(document)
+        text = self.ask("credit", self.project).out
+        self.assertIn("No row applies yet", text)
+        self.assertNotIn("the authority decides", text)
 
 
 class Squawks(TerminalTest):

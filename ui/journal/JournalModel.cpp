@@ -222,9 +222,11 @@ QVariant JournalModel::entryData(std::size_t at, int role) const
     switch (role) {
     case Qt::DisplayRole:
         return toQt(entry.label);
-    case Qt::AccessibleTextRole:
-        return QStringLiteral("%1, %2, %3")
-            .arg(toQt(entry.label), toQt(entry.who), dateText(m_times[at]));
+    case Qt::AccessibleTextRole: {
+        QStringList parts{toQt(entry.label), toQt(entry.who), dateText(m_times[at])};
+        parts.removeAll(QString());
+        return parts.join(QStringLiteral(", "));
+    }
     case IsDayRole:
         return false;
     case TimeRole:

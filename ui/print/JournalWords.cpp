@@ -154,7 +154,7 @@ QString kindIn(const Wording &words, ChangeKind kind)
     case ChangeKind::Carried:
         return words.text("from another copy");
     case ChangeKind::Migration:
-        return words.text("by a newer program");
+        return words.text("by the program");
     case ChangeKind::Printed:
         return words.text("printed");
     }

@@ -37,27 +37,32 @@ void printVerdict(const credit::Account &account, std::ostream &out)
                    halves(account.two_columns->maker_half_ticks));
     }
     fmt::print(out,
-               "By the rules of profile {} this {} the major portion. The authority decides.\n",
-               account.profile, account.passes() ? "is" : "is not");
+               "By these figures this {} the major portion by the rules of profile {}; the "
+               "authority decides.\n",
+               account.passes() ? "is" : "is not", account.profile);
 }
 
 void printText(const credit::Account &account, const Records &records, std::ostream &out)
 {
     fmt::print(out, "{}, {} of them applicable.\n", counted(account.rows, "task"),
                account.applicable_rows);
+    if (!account.shareHundredths()) {
+        out << "No row applies yet, so nothing can be said of the major portion.\n";
+        return;
+    }
     fmt::print(out,
                "In tasks: kit {}, commercial help {}, builder's assembly {}, builder's fabrication "
                "{}.\n",
                tasks(account.kit_tenths), tasks(account.commercial_tenths),
                tasks(account.assembly_tenths), tasks(account.fabrication_tenths));
-    if (const auto share = account.shareText())
-        fmt::print(out, "The builder's share is {} %.\n", *share);
+    fmt::print(out, "The builder's share is {} %.\n", account.shareText().value_or(""));
     printVerdict(account, out);
     if (!account.evidence_gaps.empty())
         out << "No picture shows the builder's work on:\n";
     for (const Id<CreditTask> id : account.evidence_gaps) {
         const CreditTask &task = *records.find(id);
-        fmt::print(out, "  {}: {}\n", onOneLine(task.section), onOneLine(task.task));
+        fmt::print(out, "  {}{}{}\n", onOneLine(task.section), task.section.empty() ? "" : ": ",
+                   onOneLine(task.task));
     }
 }
 

@@ -94,6 +94,16 @@ TEST_CASE("The journal is listed by day, the latest change first and its fields 
     picture(*window.page, 1110, 680, "journal");
 }
 
+TEST_CASE("The row that begins a project is the program's own and names nobody")
+{
+    Window window;
+    const auto first = window.model().index(window.model().rowCount() - 1, 0);
+    CHECK(first.data().toString() == QStringLiteral("Project begun"));
+    CHECK(first.data(ui::JournalModel::WhoRole).toString().isEmpty());
+    CHECK(first.data(ui::JournalModel::MarksRole).toString() == QStringLiteral("by the program"));
+    CHECK_FALSE(first.data(Qt::AccessibleTextRole).toString().contains(QStringLiteral(", ,")));
+}
+
 TEST_CASE("Enter goes from a row to what it changed, and from there to the record")
 {
     Window window;
