@@ -101,7 +101,7 @@ void JournalDetail::fill(const JournalEntry &entry)
     QStringList facts{dateText(m_model.timeOf(entry))};
     if (!entry.who.empty())
         facts[0] = tr("%1, %2").arg(toQt(entry.who), facts[0]);
-    QStringList marks{print::kindIn(words, entry.kind)};
+    QStringList marks{print::kindIn(words, entry)};
     marks << m_model.marksOf(entry);
     marks.removeAll(QString());
     if (!marks.isEmpty())

@@ -210,7 +210,7 @@ QVariant JournalModel::data(const QModelIndex &index, int role) const
 
 QString JournalModel::marksText(std::size_t at) const
 {
-    QStringList marks{print::kindIn(m_words, m_entries[at].kind)};
+    QStringList marks{print::kindIn(m_words, m_entries[at])};
     marks << readingOf(at).marks;
     marks.removeAll(QString());
     return marks.join(QStringLiteral(" · "));

@@ -44,7 +44,7 @@ QString accountIn(const Wording &words, const journal::RecordAccount &record)
 
 QStringList marksOf(const Wording &words, const Entry &entry)
 {
-    QStringList marks{kindIn(words, entry.row.kind)};
+    QStringList marks{kindIn(words, entry.row)};
     if (!entry.undone.empty())
         marks << words.text("it takes back: {0}", {entry.undone});
     marks << marksIn(words, entry.is_pushed_ahead, entry.late);

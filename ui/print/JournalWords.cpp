@@ -161,6 +161,12 @@ QString kindIn(const Wording &words, ChangeKind kind)
     return {};
 }
 
+QString kindIn(const Wording &words, const JournalEntry &row)
+{
+    const bool isBegunByPerson = row.kind == ChangeKind::Migration && !row.who.empty();
+    return isBegunByPerson ? QString() : kindIn(words, row.kind);
+}
+
 QStringList marksIn(const Wording &words, bool isPushedAhead, const std::vector<LateDate> &late)
 {
     QStringList marks;

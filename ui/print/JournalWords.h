@@ -24,6 +24,8 @@ QString changeIn(const Wording &words, const journal::FieldAccount &account, Row
 QString becameIn(const Wording &words, RowChange kind);
 /// "undone", "from another copy"; empty for a plain change.
 QString kindIn(const Wording &words, ChangeKind kind);
+/// The same of a row; a project that a person began is not the program's doing.
+QString kindIn(const Wording &words, const JournalEntry &row);
 /// What is to be known of a row beside its kind: late dates, a clock that was set back.
 QStringList marksIn(const Wording &words, bool isPushedAhead, const std::vector<LateDate> &late);
 

@@ -11,6 +11,8 @@
 #include "ui/journal/AccountModel.h"
 #include "ui/journal/JournalDetail.h"
 #include "ui/journal/JournalModel.h"
+#include "ui/journal/ScreenWording.h"
+#include "ui/print/JournalWords.h"
 
 #include <QComboBox>
 #include <QClipboard>
@@ -94,14 +96,18 @@ TEST_CASE("The journal is listed by day, the latest change first and its fields 
     picture(*window.page, 1110, 680, "journal");
 }
 
-TEST_CASE("The row that begins a project is the program's own and names nobody")
+TEST_CASE("The row that begins a project names who began it, and no newer program")
 {
     Window window;
     const auto first = window.model().index(window.model().rowCount() - 1, 0);
     CHECK(first.data().toString() == QStringLiteral("Project begun"));
-    CHECK(first.data(ui::JournalModel::WhoRole).toString().isEmpty());
-    CHECK(first.data(ui::JournalModel::MarksRole).toString() == QStringLiteral("by the program"));
-    CHECK_FALSE(first.data(Qt::AccessibleTextRole).toString().contains(QStringLiteral(", ,")));
+    CHECK(first.data(ui::JournalModel::WhoRole).toString() == QStringLiteral("Robin"));
+    CHECK(first.data(ui::JournalModel::MarksRole).toString().isEmpty());
+    const print::Wording words = ui::screenWording();
+    CHECK(print::kindIn(words, JournalEntry{.kind = ChangeKind::Migration, .who = "Robin"})
+              .isEmpty());
+    CHECK(print::kindIn(words, JournalEntry{.kind = ChangeKind::Migration}) ==
+          QStringLiteral("by the program"));
 }
 
 TEST_CASE("Enter goes from a row to what it changed, and from there to the record")
