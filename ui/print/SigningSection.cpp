@@ -3,6 +3,7 @@
 #include "ui/print/PacketSections.h"
 
 #include "core/packet/InWords.h"
+#include "ui/print/AircraftFacts.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
@@ -17,7 +18,52 @@ using packet::SheetToSign;
 using packet::Standing;
 
 constexpr double roomToWrite = points(42);
-constexpr std::size_t leastDeficiencyLines = 5;
+constexpr std::size_t mostLinesToWrite = 5;
+constexpr std::size_t fewestLinesToWrite = 2;
+constexpr double smallHeadingHeight = points(12) + points(3);
+constexpr double besideMark = points(24);
+constexpr double frameSide = points(10);
+constexpr double frameEdge = points(7);
+
+/// One hold point as it is printed: signed before, or a frame to sign in.
+struct Block {
+    enum class Form { Settled, Visitor, Builder };
+
+    Form form;
+    TextBlock title;
+    /// With the closing and the aircraft in it, because a page may be filed without the others.
+    TextBlock said;
+    QStringList results;
+    QString visitor;
+};
+
+double gapAbove(const Block &block)
+{
+    return block.form == Block::Form::Settled ? points(8) : points(6);
+}
+
+double heightOf(const Block &block)
+{
+    const double head = block.title.height() + block.said.height();
+    switch (block.form) {
+    case Block::Form::Settled:
+        return head;
+    case Block::Form::Visitor:
+        return head + points(151);
+    case Block::Form::Builder:
+        return head + points(78);
+    }
+    return head;
+}
+
+/// Of all blocks and the heading above them.
+double heightOf(const std::vector<Block> &blocks)
+{
+    double height = smallHeadingHeight + lineHeight(Size::Body);
+    for (const Block &block : blocks)
+        height += gapAbove(block) + heightOf(block);
+    return height;
+}
 
 /// A line to write on, its name small below it.
 void drawWritingLine(Pages &pages, double left, double width, double y, const QString &name)
@@ -48,15 +94,15 @@ void drawReportForm(Pages &pages)
     const double height = points(34);
     pages.need(height);
     const QRectF &body = pages.body();
-    const TextBlock said(words.text("The authority's own report form governs, number:"),
-                         Size::Body, body.width(), true);
+    const TextBlock said(words.text("The authority's own report form governs, number:"), Size::Body,
+                         body.width(), true);
     pages.painter().setPen(Qt::black);
     const double baseline = pages.y() + points(10);
     said.draw(pages.painter(), {body.left(), baseline});
     const double from = body.left() + said.naturalWidth() + points(8);
     pages.painter().setPen(QPen(Qt::black, points(0.6)));
-    pages.painter().drawLine(QLineF(from, baseline + points(12), body.right(),
-                                    baseline + points(12)));
+    pages.painter().drawLine(
+        QLineF(from, baseline + points(12), body.right(), baseline + points(12)));
     pages.advance(height);
 }
 
@@ -67,16 +113,15 @@ Table::Row rowOf(const Wording &words, const SheetToSign::Deficiency &line)
         text += QLatin1Char('\n') + words.text("from visit {0}", {line.inspection});
     QString correction = asIs(line.correction);
     if (line.corrected_on)
-        correction += QLatin1Char('\n') + words.date(line.corrected_on) +
-                      QStringLiteral(", ") + asIs(line.corrected_by);
-    return {{{asIs(line.number)}, {text}, {correction}, {}, {}},
-            Table::Bar::None, false, roomToWrite};
+        correction += QLatin1Char('\n') + words.date(line.corrected_on) + QStringLiteral(", ") +
+                      asIs(line.corrected_by);
+    return {
+        {{asIs(line.number)}, {text}, {correction}, {}, {}}, Table::Bar::None, false, roomToWrite};
 }
 
 /// Deficiencies known from earlier visits, then numbered lines to write on.
-void drawDeficiencies(Pages &pages, const SheetToSign &sheet)
+Table deficiencyTable(const Wording &words, const SheetToSign &sheet, std::size_t linesToWrite)
 {
-    const Wording &words = pages.wording();
     Table table;
     table.has_grid = true;
     table.columns = {{words.text("No."), 0.8, false, true},
@@ -86,13 +131,30 @@ void drawDeficiencies(Pages &pages, const SheetToSign &sheet)
                      {words.text("Inspector, signature and date"), 2.2, false, true}};
     for (const SheetToSign::Deficiency &line : sheet.deficiencies)
         table.rows.push_back(rowOf(words, line));
-    for (std::size_t line = 1; line <= leastDeficiencyLines; ++line) {
+    for (std::size_t line = 1; line <= linesToWrite; ++line) {
         const QString number = sheet.deficiencies.empty()
                                    ? words.number(std::int64_t(line))
                                    : words.text("new {0}", {std::to_string(line)});
         table.rows.push_back({{{number}, {}, {}, {}, {}}, Table::Bar::None, false, roomToWrite});
     }
-    pages.smallHeading(words.text("Deficiencies"), leastHeightOf(table, pages.body().width()));
+    return table;
+}
+
+/// Fewer lines to write on where that keeps what is to be signed on the same page.
+void drawDeficiencies(Pages &pages, const SheetToSign &sheet, double toBeSigned)
+{
+    const Wording &words = pages.wording();
+    const double width = pages.body().width();
+    Table table = deficiencyTable(words, sheet, fewestLinesToWrite);
+    const double heading = smallHeadingHeight + lineHeight(Size::Body);
+    const double room =
+        pages.spaceLeft() - heading - wholeHeightOf(table, width) - toBeSigned - points(1);
+    const double line = roomToWrite + points(0.25);
+    const std::size_t lines =
+        room < 0 ? mostLinesToWrite
+                 : std::min(mostLinesToWrite, fewestLinesToWrite + std::size_t(room / line));
+    table = deficiencyTable(words, sheet, lines);
+    pages.smallHeading(words.text("Deficiencies"), leastHeightOf(table, width));
     drawTable(pages, table);
 }
 
@@ -123,9 +185,8 @@ QString titleOf(const Wording &words, const Standing::HoldPointLine &point)
 QStringList resultsToTick(const Wording &words)
 {
     QStringList list;
-    for (const SignOffResult result : {SignOffResult::Accepted,
-                                       SignOffResult::AcceptedWithFindings,
-                                       SignOffResult::Rejected})
+    for (const SignOffResult result :
+         {SignOffResult::Accepted, SignOffResult::AcceptedWithFindings, SignOffResult::Rejected})
         list << words.text(packet::inWords(result));
     return list;
 }
@@ -157,97 +218,125 @@ void drawSigner(Pages &pages, const QRectF &place, double y, const QString &who)
     drawWritingLine(pages, place.right() - date, date, y, words.text("Date"));
 }
 
-/// A frame to sign in, its first two lines written.
-QRectF beginBlock(Pages &pages, double height, const QString &title, const QString &source)
+QString subjectOf(const Wording &words, const SheetToSign &sheet, const packet::Aircraft &aircraft)
 {
-    pages.gap(points(6));
-    pages.need(height);
-    const QRectF frame(pages.body().left(), pages.y(), pages.body().width(), height);
-    const QRectF inside = frame.adjusted(points(10), points(7), -points(10), -points(7));
+    QStringList names{asIs(sheet.title), asIs(sheet.part), aircraftName(aircraft)};
+    if (!aircraft.serial_number.empty())
+        names << words.text("Serial number") + QLatin1Char(' ') + asIs(aircraft.serial_number);
+    names.removeAll(QString());
+    return names.join(QStringLiteral("  ·  "));
+}
+
+Block settledBlock(const Pages &pages, const Standing::HoldPointLine &point)
+{
+    const Wording &words = pages.wording();
+    const double width = pages.body().width() - besideMark;
+    return {Block::Form::Settled,
+            TextBlock(titleOf(words, point), Size::Body, width, true),
+            TextBlock(settledIn(words, point), Size::Small, width),
+            {},
+            {}};
+}
+
+Block blockToSign(const Pages &pages, const Standing::HoldPointLine &point, const QString &subject)
+{
+    const Wording &words = pages.wording();
+    const double width = pages.body().width() - 2 * frameSide;
+    const QString source = asIs(point.source);
+    return {point.signer_role == SignerRole::Builder ? Block::Form::Builder : Block::Form::Visitor,
+            TextBlock(titleOf(words, point), Size::Body, width, true),
+            TextBlock(source.isEmpty() ? subject : subject + QLatin1Char('\n') + source,
+                      Size::Small, width),
+            resultsToTick(words), visitorOf(words, point.signer_role)};
+}
+
+Block lateAcceptance(const Pages &pages, const QString &subject)
+{
+    const Wording &words = pages.wording();
+    const double width = pages.body().width() - 2 * frameSide;
+    const QString missing =
+        words.text("What was missing is named on the front pages and under Readiness.");
+    return {Block::Form::Visitor,
+            TextBlock(words.text("Closed with gaps: late acceptance"), Size::Body, width, true),
+            TextBlock(subject + QLatin1Char('\n') + missing, Size::Small, width),
+            {words.text("may stay closed"), words.text("is to be opened")},
+            visitorOf(words, SignerRole::Inspector)};
+}
+
+/// What is settled comes before what is to be signed, but for the late acceptance.
+std::vector<Block> blocksOf(const Pages &pages, const SheetToSign &sheet, const QString &subject)
+{
+    std::vector<Block> blocks;
+    if (sheet.asks_late_acceptance)
+        blocks.push_back(lateAcceptance(pages, subject));
+    for (const Standing::HoldPointLine &point : sheet.hold_points) {
+        if (isSettled(point))
+            blocks.push_back(settledBlock(pages, point));
+    }
+    for (const Standing::HoldPointLine &point : sheet.hold_points) {
+        if (!isSettled(point))
+            blocks.push_back(blockToSign(pages, point, subject));
+    }
+    return blocks;
+}
+
+/// What was found, how it was seen, and room for the visitor and the builder to sign.
+void drawFrame(Pages &pages, const Block &block)
+{
+    const Wording &words = pages.wording();
     QPainter &painter = pages.painter();
+    const QRectF frame(pages.body().left(), pages.y(), pages.body().width(), heightOf(block));
+    const QRectF inside = frame.adjusted(frameSide, frameEdge, -frameSide, -frameEdge);
     painter.setPen(QPen(Qt::black, points(0.9)));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(frame);
     painter.setPen(Qt::black);
-    TextBlock(title, Size::Body, inside.width(), true).drawLines(painter, inside.topLeft(), 0, 1);
-    TextBlock(source, Size::Small, inside.width())
-        .drawLines(painter, inside.topLeft() + QPointF(0, points(15)), 0, 1);
-    pages.advance(height);
-    return inside;
-}
-
-/// What was found, how it was seen, and room for the visitor and the builder to sign.
-void drawVisitorBlock(Pages &pages, const QString &title, const QString &source,
-                      const QStringList &results, const QString &visitor)
-{
-    const Wording &words = pages.wording();
-    const QRectF inside = beginBlock(pages, points(188), title, source);
-    drawChoices(pages, inside.left(), inside.top() + points(33), results);
-    drawChoices(pages, inside.left(), inside.top() + points(50), waysToSee(words));
-    drawSigner(pages, inside, inside.bottom() - points(60), visitor);
-    drawSigner(pages, inside, inside.bottom() - points(14), words.text("Builder, name"));
-}
-
-void drawBlock(Pages &pages, const Standing::HoldPointLine &point)
-{
-    const Wording &words = pages.wording();
-    const QString title = titleOf(words, point);
-    if (point.signer_role != SignerRole::Builder) {
-        drawVisitorBlock(pages, title, asIs(point.source), resultsToTick(words),
-                         visitorOf(words, point.signer_role));
-        return;
+    block.title.draw(painter, inside.topLeft());
+    block.said.draw(painter, inside.topLeft() + QPointF(0, block.title.height()));
+    const double choices = inside.top() + block.title.height() + block.said.height() + frameEdge;
+    drawChoices(pages, inside.left(), choices, block.results);
+    if (block.form == Block::Form::Visitor) {
+        drawChoices(pages, inside.left(), choices + points(17), waysToSee(words));
+        drawSigner(pages, inside, inside.bottom() - points(60), block.visitor);
     }
-    const QRectF inside = beginBlock(pages, points(104), title, asIs(point.source));
-    drawChoices(pages, inside.left(), inside.top() + points(33), resultsToTick(words));
     drawSigner(pages, inside, inside.bottom() - points(14), words.text("Builder, name"));
 }
 
-void drawLateAcceptance(Pages &pages)
+void drawSettled(Pages &pages, const Block &block)
 {
-    const Wording &words = pages.wording();
-    drawVisitorBlock(
-        pages, words.text("Closed with gaps: late acceptance"),
-        words.text("What was missing is named on the front pages and under Readiness."),
-        {words.text("may stay closed"), words.text("is to be opened")},
-        visitorOf(words, SignerRole::Inspector));
-}
-
-void drawSettled(Pages &pages, const Standing::HoldPointLine &point)
-{
-    const Wording &words = pages.wording();
-    const TextBlock title(titleOf(words, point), Size::Body, pages.body().width() - points(24),
-                          true);
-    const TextBlock said(settledIn(words, point), Size::Small,
-                         pages.body().width() - points(24));
-    pages.gap(points(8));
-    pages.need(title.height() + said.height());
     QPainter &painter = pages.painter();
-    drawMark(painter, Mark::Met,
-             QRectF(pages.body().left(), pages.y(), points(12), points(12)));
+    const QPointF corner(pages.body().left(), pages.y());
+    drawMark(painter, Mark::Met, QRectF(corner, QSizeF(points(12), points(12))));
     painter.setPen(Qt::black);
-    title.draw(painter, {pages.body().left() + points(24), pages.y()});
-    said.draw(painter, {pages.body().left() + points(24), pages.y() + title.height()});
-    pages.advance(title.height() + said.height());
+    block.title.draw(painter, corner + QPointF(besideMark, 0));
+    block.said.draw(painter, corner + QPointF(besideMark, block.title.height()));
 }
 
-void drawSheet(Pages &pages, const SheetToSign &sheet)
+void drawBlock(Pages &pages, const Block &block)
+{
+    pages.gap(gapAbove(block));
+    pages.need(heightOf(block));
+    if (block.form == Block::Form::Settled)
+        drawSettled(pages, block);
+    else
+        drawFrame(pages, block);
+    pages.advance(heightOf(block));
+}
+
+void drawSheet(Pages &pages, const SheetToSign &sheet, const packet::Aircraft &aircraft)
 {
     const Wording &words = pages.wording();
     pages.heading(1, asIs(sheet.title), points(200));
     pages.text(asIs(sheet.part), Size::Small);
     drawReportForm(pages);
-    drawDeficiencies(pages, sheet);
-    pages.smallHeading(words.text("To be signed"), points(100));
-    if (sheet.asks_late_acceptance)
-        drawLateAcceptance(pages);
-    for (const Standing::HoldPointLine &point : sheet.hold_points) {
-        if (isSettled(point))
-            drawSettled(pages, point);
-    }
-    for (const Standing::HoldPointLine &point : sheet.hold_points) {
-        if (!isSettled(point))
-            drawBlock(pages, point);
-    }
+    const std::vector<Block> blocks = blocksOf(pages, sheet, subjectOf(words, sheet, aircraft));
+    const double toBeSigned = heightOf(blocks);
+    drawDeficiencies(pages, sheet, toBeSigned);
+    const double heading = smallHeadingHeight + lineHeight(Size::Body);
+    pages.smallHeading(words.text("To be signed"),
+                       toBeSigned <= pages.body().height() ? toBeSigned - heading : points(100));
+    for (const Block &block : blocks)
+        drawBlock(pages, block);
 }
 
 } // namespace
@@ -258,7 +347,7 @@ void drawSheetsToSign(Pages &pages, const packet::Packet &packet)
         pages.breakPage();
         if (i == 0)
             pages.heading(0, pages.wording().text("The sheet to sign"), points(200));
-        drawSheet(pages, packet.sheets[i]);
+        drawSheet(pages, packet.sheets[i], packet.front.aircraft);
     }
 }
 

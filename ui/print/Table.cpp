@@ -11,6 +11,13 @@ namespace lastrivet::print {
 
 namespace {
 
+constexpr double headRule = points(0.8);
+
+double ruleBelow(const Table::Row &row)
+{
+    return row.is_group ? points(0.5) : points(0.25);
+}
+
 Table::Row headRow(const Table &table)
 {
     Table::Row head;
@@ -54,7 +61,7 @@ void TableOnPages::drawHead()
 {
     m_gridTop = m_pages.y();
     m_head.drawWhole(m_pages);
-    m_pages.rule(points(0.8));
+    m_pages.rule(headRule);
 }
 
 /// A group row must not stand alone at the foot of a page.
@@ -109,7 +116,7 @@ void TableOnPages::drawRow(std::size_t index)
         drawInPieces(row);
     else
         row.drawWhole(m_pages);
-    m_pages.rule(m_table.rows[index].is_group ? points(0.5) : points(0.25));
+    m_pages.rule(ruleBelow(m_table.rows[index]));
 }
 
 void TableOnPages::draw()
@@ -143,6 +150,18 @@ double leastHeightOf(const Table &table, double width)
         rows += LaidRow(table, table.rows[1], columns, body).height();
     constexpr double mostKept = points(240);
     return head + std::min(rows, mostKept);
+}
+
+double wholeHeightOf(const Table &table, double width)
+{
+    if (table.rows.empty())
+        return 0;
+    const QRectF body(0, 0, width, 0);
+    const std::vector<ShownColumn> columns = shownColumns(table, 0, width);
+    double height = LaidRow(table, headRow(table), columns, body).height() + headRule;
+    for (const Table::Row &row : table.rows)
+        height += LaidRow(table, row, columns, body).height() + ruleBelow(row);
+    return height;
 }
 
 QString inTree(const QString &name, int depth)

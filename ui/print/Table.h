@@ -49,6 +49,8 @@ struct Table {
 void drawTable(Pages &pages, const Table &table);
 /// Height of the head and the first row: what must not be torn from a heading above.
 double leastHeightOf(const Table &table, double width);
+/// Height of the whole table where no page ends within it.
+double wholeHeightOf(const Table &table, double width);
 /// A name for a cell, as far to the right as it lies deep in its tree.
 QString inTree(const QString &name, int depth);
 

@@ -15,6 +15,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 
+#include <algorithm>
 #include <fstream>
 #include <set>
 
@@ -305,6 +306,54 @@ TEST_CASE("A row that is taller than a page is continued, and loses no word")
         INFO(word);
         CHECK(text.contains(QStringLiteral("word%1").arg(word)));
     }
+}
+
+TEST_CASE("What is to be signed names its closing and aircraft, and stays on one page")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.sheets.size() == 1);
+    packet::SheetToSign &sheet = packet.sheets[0];
+    const auto open = std::ranges::find(sheet.hold_points, HoldPointKind::PreCover,
+                                        &packet::Standing::HoldPointLine::kind);
+    REQUIRE(open != sheet.hold_points.end());
+    sheet.hold_points = {*open, *open, *open};
+    packet.sheets.push_back(sheet);
+    packet.sheets[0].title = "First of two covers";
+    packet.sheets[1].title = "Second of two covers";
+    for (const print::Paper paper : {print::Paper::A4, print::Paper::Letter}) {
+        QStringList signedOn;
+        for (const QString &page : PrintedFolder::pageTexts(
+                 folder.print(packet, {.paper = paper, .wording = {}})))
+            if (page.contains(QLatin1String("Builder, name")))
+                signedOn << page;
+        REQUIRE(signedOn.size() == 2);
+        for (int i = 0; i < 2; ++i) {
+            CHECK(signedOn[i].count(QLatin1String("Builder, name")) == 3);
+            CHECK(signedOn[i].count(QLatin1String("Serial number 0042")) == 3);
+            CHECK(signedOn[i].count(QString::fromStdString(packet.sheets[i].title)) >= 3);
+        }
+    }
+}
+
+TEST_CASE("Lines for deficiencies give way so that a sheet to sign is one page")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet::SheetToSign &sheet = packet.sheets[0];
+    const auto open = std::ranges::find(sheet.hold_points, HoldPointKind::PreCover,
+                                        &packet::Standing::HoldPointLine::kind);
+    REQUIRE(open != sheet.hold_points.end());
+    sheet.hold_points = {*open, *open};
+    sheet.deficiencies.clear();
+    int sheets = 0;
+    for (const QString &page : PrintedFolder::pageTexts(folder.print(packet)))
+        if (page.contains(QLatin1String("Builder, name"))) {
+            ++sheets;
+            CHECK(page.contains(QLatin1String("Deficiencies")));
+            CHECK(page.count(QLatin1String("Builder, name")) == 2);
+        }
+    CHECK(sheets == 1);
 }
 
 TEST_CASE("A language of its own writes dates and sentences")
