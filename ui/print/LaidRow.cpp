@@ -25,8 +25,7 @@ bool hasContent(const Table &table, std::size_t column)
     return table.columns[column].is_kept ||
            std::any_of(table.rows.begin(), table.rows.end(), [column](const Table::Row &row) {
                return !row.is_group && column < row.cells.size() &&
-                      (!row.cells[column].text.isEmpty() ||
-                       row.cells[column].mark != Mark::None);
+                      (!row.cells[column].text.isEmpty() || row.cells[column].mark != Mark::None);
            });
 }
 
@@ -37,41 +36,98 @@ double gapBetween(const Table::Column &left, const Table::Column &right)
     return betweenColumns + (left.is_right_aligned && !right.is_right_aligned ? behindFigures : 0);
 }
 
-/// As wide as the longest word of its head, which is not to be cut in two.
-double leastWidth(const Table &table, const Table::Column &column)
+double widthOfWord(const Table &table, const QString &word, bool isBold)
 {
     constexpr double unbroken = points(1000);
     constexpr double rounding = points(0.5);
+    return TextBlock(word, table.size, unbroken, isBold).naturalWidth() + rounding;
+}
+
+/// As wide as the longest word of its head, which is not to be cut in two.
+double widthOfHead(const Table &table, const Table::Column &column)
+{
     double widest = 0;
     for (const QString &word : column.head.split(QLatin1Char(' '), Qt::SkipEmptyParts))
-        widest =
-            std::max(widest, TextBlock(word, table.size, unbroken, true).naturalWidth() + rounding);
+        widest = std::max(widest, widthOfWord(table, word, true));
     return widest;
 }
 
-/// Shares the width out by the shares of the columns. What a column lacks to its least width it
-/// gets from those that have more than theirs; these keep half of that, for the words in them.
-void shareOut(const Table &table, std::vector<ShownColumn> &shown, double width)
+/// The longest word of a column so far.
+struct LongestWord {
+    qsizetype letters = 0;
+    double width = 0;
+};
+
+/// Measuring is slow, so words clearly shorter than the longest are passed over; a file's name or a
+/// hash is no word that a column should be made wide for.
+void lengthen(LongestWord &longest, const Table &table, const Table::Cell &cell, bool isFigure)
 {
-    double shares = 0;
-    for (const ShownColumn &column : shown)
-        shares += table.columns[column.index].share;
+    constexpr qsizetype mostLetters = 24;
+    constexpr qsizetype narrowLetters = 3;
+    constexpr double mostWidth = points(95);
+    qsizetype from = 0;
+    for (qsizetype i = 0; i <= cell.text.size(); ++i) {
+        const bool isEnd = i == cell.text.size() || cell.text[i] == QLatin1Char('\n') ||
+                           (cell.text[i] == QLatin1Char(' ') && !isFigure);
+        if (!isEnd)
+            continue;
+        const qsizetype letters = i - from;
+        if (letters > 0 && letters <= mostLetters && letters + narrowLetters > longest.letters) {
+            const double width = markWidth(table, cell) +
+                                 widthOfWord(table, cell.text.mid(from, letters), cell.is_bold);
+            if (width <= mostWidth)
+                longest = {std::max(longest.letters, letters), std::max(longest.width, width)};
+        }
+        from = i + 1;
+    }
+}
+
+/// As wide as the longest word in its cells; figures end in a column of their own as they are.
+double widthOfWords(const Table &table, std::size_t column)
+{
+    LongestWord longest;
+    for (const Table::Row &row : table.rows) {
+        if (!row.is_group && column < row.cells.size())
+            lengthen(longest, table, row.cells[column], table.columns[column].is_right_aligned);
+    }
+    return longest.width;
+}
+
+/// What a column lacks to its least width it gets from those that have more than theirs; these keep
+/// half of that, for the words in them.
+void giveLeast(std::vector<ShownColumn> &shown, const std::vector<double> &least)
+{
     double lacking = 0;
     double spare = 0;
-    std::vector<double> least;
-    for (ShownColumn &column : shown) {
-        column.width = width * table.columns[column.index].share / shares;
-        least.push_back(leastWidth(table, table.columns[column.index]));
-        lacking += std::max(0.0, least.back() - column.width);
-        spare += std::max(0.0, column.width - least.back());
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        lacking += std::max(0.0, least[i] - shown[i].width);
+        spare += std::max(0.0, shown[i].width - least[i]);
     }
-    if (lacking <= 0)
+    if (lacking <= 0 || spare <= 0)
         return;
     const double given = std::min(lacking, spare / 2);
     for (std::size_t i = 0; i < shown.size(); ++i) {
         const double more = shown[i].width - least[i];
         shown[i].width -= more > 0 ? more * given / spare : more * given / lacking;
     }
+}
+
+/// Shares the width out by the shares of the columns, then sees that no word is cut in two: first
+/// of the heads, which all columns need, then of the cells.
+void shareOut(const Table &table, std::vector<ShownColumn> &shown, double width)
+{
+    double shares = 0;
+    for (const ShownColumn &column : shown)
+        shares += table.columns[column.index].share;
+    std::vector<double> least;
+    for (ShownColumn &column : shown) {
+        column.width = width * table.columns[column.index].share / shares;
+        least.push_back(widthOfHead(table, table.columns[column.index]));
+    }
+    giveLeast(shown, least);
+    for (std::size_t i = 0; i < shown.size(); ++i)
+        least[i] = std::max(least[i], widthOfWords(table, shown[i].index));
+    giveLeast(shown, least);
 }
 
 } // namespace
@@ -87,9 +143,8 @@ std::vector<ShownColumn> shownColumns(const Table &table, double left, double wi
             gaps += gapBetween(table.columns[shown.back().index], table.columns[i]);
         shown.push_back({i, 0, 0});
     }
-    const bool hasBars = std::any_of(table.rows.begin(), table.rows.end(), [](const auto &row) {
-        return row.bar != Table::Bar::None;
-    });
+    const bool hasBars = std::any_of(table.rows.begin(), table.rows.end(),
+                                     [](const auto &row) { return row.bar != Table::Bar::None; });
     const double indent = hasBars ? barWidth + points(4) : 0;
     shareOut(table, shown, width - indent - gaps);
     double x = left + indent;
@@ -147,7 +202,8 @@ void LaidRow::draw(Pages &pages, int first, int count) const
             drawMark(painter, cell.mark,
                      QRectF(cell.markLeft, top + line * 0.1, line * 0.8, line * 0.8));
     }
-    const double height = std::max(count * line + 2 * rowPadding, count < lineCount() ? 0 : m_height);
+    const double height =
+        std::max(count * line + 2 * rowPadding, count < lineCount() ? 0 : m_height);
     const QRectF bar(pages.body().left(), pages.y() + points(2), barWidth, height - points(4));
     if (m_bar == Table::Bar::Must)
         painter.fillRect(bar, Qt::black);
