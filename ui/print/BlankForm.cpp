@@ -208,7 +208,7 @@ void drawSheet(Pages &pages, const BlankForm &form)
         drawFields(pages, sheet.ending);
     pages.advance(points(5));
     pages.text(sheet.note, Size::Small);
-    drawOwnCaution(pages);
+    drawFormCaution(pages);
 }
 
 } // namespace

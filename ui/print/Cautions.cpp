@@ -17,6 +17,17 @@ constexpr std::string_view ownCaution =
     "This paper is what the builder wrote down. It is no approval and no finding that the work is "
     "right: the drawings, the authority and the inspector decide.";
 
+/// What is written on a form may be the builder's, a helper's or the inspector's.
+constexpr std::string_view formCaution =
+    "This form is no approval and no finding that the work is right: the drawings, the authority "
+    "and the inspector decide.";
+
+bool matters(const Profile::Caution &caution, About about)
+{
+    return about == About::Structure ||
+           (caution.id != "records_not_work" && caution.id != "cure_temperature");
+}
+
 constexpr double indent = points(18);
 constexpr double betweenCautions = points(5);
 
@@ -54,12 +65,12 @@ void drawCaution(Pages &pages, const QString &text, Size size)
 
 } // namespace
 
-void drawOwnCaution(Pages &pages)
+void drawFormCaution(Pages &pages)
 {
-    pages.text(pages.wording().text(ownCaution), Size::Small);
+    pages.text(pages.wording().text(formCaution), Size::Small);
 }
 
-void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions)
+void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions, About about)
 {
     const Wording &words = pages.wording();
     QStringList said;
@@ -68,8 +79,10 @@ void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions)
     });
     if (!isSaid)
         said << words.text(ownCaution);
-    for (const Profile::Caution &caution : cautions)
-        said << words.text(caution.text);
+    for (const Profile::Caution &caution : cautions) {
+        if (matters(caution, about))
+            said << words.text(caution.text);
+    }
     const Size size = sizeFor(pages, said);
     pages.heading(0, words.text("Cautions"), points(80));
     for (const QString &caution : said)

@@ -34,7 +34,7 @@ void drawHours(Pages &pages, const HoursReport &report)
     if (table.rows.empty())
         pages.text(report.table.when_empty);
     drawTable(pages, table);
-    drawCautions(pages, report.cautions);
+    drawCautions(pages, report.cautions, About::Figures);
 }
 
 } // namespace

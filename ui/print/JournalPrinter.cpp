@@ -128,7 +128,7 @@ void drawJournal(Pages &pages, const packet::JournalReport &report)
     if (report.entries.empty())
         pages.text(words.text("No row matches."));
     drawTable(pages, table);
-    drawCautions(pages, report.cautions);
+    drawCautions(pages, report.cautions, About::Figures);
 }
 
 } // namespace

@@ -40,7 +40,7 @@ void drawAll(Pages &pages, const MajorPortion &form, PictureShelf &shelf)
     drawSignature(pages);
     drawPortionEvidence(pages, form, 0);
     drawPortionPhotos(pages, form, shelf);
-    drawCautions(pages, form.cautions);
+    drawCautions(pages, form.cautions, About::Figures);
 }
 
 } // namespace

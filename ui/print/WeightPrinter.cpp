@@ -35,7 +35,7 @@ void drawReport(Pages &pages, const packet::WeightReport &report)
     drawAircraft(pages, report.aircraft);
     drawWeight(pages, report);
     drawSignature(pages);
-    drawCautions(pages, report.cautions);
+    drawCautions(pages, report.cautions, About::Figures);
 }
 
 } // namespace

@@ -32,6 +32,7 @@ TEST_CASE("A blank form is one sheet with project, columns and caution, on eithe
             const QString text = PrintedFolder::text(pdf);
             CHECK(text.contains(QLatin1String("X-TEST")));
             CHECK(text.contains(QLatin1String("no approval")));
+            CHECK_FALSE(text.contains(QLatin1String("what the builder wrote")));
             for (const char *word : words) {
                 INFO(word);
                 CHECK(text.contains(QLatin1String(word)));

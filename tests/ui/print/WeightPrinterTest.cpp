@@ -74,6 +74,29 @@ TEST_CASE("The weight and balance report says how it was weighed and what it cam
     }
 }
 
+TEST_CASE("Cautions about closings and curing stand on papers about structure alone")
+{
+    const PrintedFolder folder;
+    const std::vector<Profile::Caution> cautions{{"current_edition", "Rules change."},
+                                                 {"records_not_work", "Clear is not right."},
+                                                 {"cure_temperature", "Cold cures slowly."}};
+    WingProject project;
+    addWeighing(project);
+    packet::WeightReport report = reportOf(project);
+    report.cautions = cautions;
+    const auto pdf = folder.path("weight.pdf");
+    REQUIRE(print::printWeightReport(report, imprintOfTest(), {}, pdf));
+    const QString weight = PrintedFolder::text(pdf);
+    CHECK(weight.contains(QStringLiteral("Rules change.")));
+    CHECK_FALSE(weight.contains(QStringLiteral("Clear is not right.")));
+    CHECK_FALSE(weight.contains(QStringLiteral("Cold cures slowly.")));
+    packet::Packet packet = wingPacket();
+    packet.cautions = cautions;
+    const QString inspected = PrintedFolder::text(folder.print(packet));
+    CHECK(inspected.contains(QStringLiteral("Clear is not right.")));
+    CHECK(inspected.contains(QStringLiteral("Cold cures slowly.")));
+}
+
 TEST_CASE("Without a weighing the report says so, and still lists equipment and loadings")
 {
     const PrintedFolder folder;
