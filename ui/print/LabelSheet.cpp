@@ -48,7 +48,7 @@ public:
         if (text.isEmpty() || lines < 1)
             return;
         m_painter.setPen(Qt::black);
-        block.drawLines(m_painter, {m_place.left(), m_y}, 0, lines);
+        fitted(text, size, m_place.width(), lines, isBold).draw(m_painter, {m_place.left(), m_y});
         m_y += lines * block.lineHeight();
     }
 

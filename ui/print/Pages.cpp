@@ -89,12 +89,13 @@ void Pages::beginPage()
 void Pages::drawHead()
 {
     const double y = m_body.top() - points(26);
-    const TextBlock right(m_margins.head_right, Size::Small, m_body.width() * 0.45, false,
-                          Qt::AlignRight);
-    const TextBlock left(m_margins.head_left, Size::Small, m_body.width() * 0.52);
+    const TextBlock left = fitted(m_margins.head_left, Size::Small, m_body.width() * 0.52, 1);
+    const double taken = left.naturalWidth() + points(14);
+    const TextBlock right = fitted(m_margins.head_right, Size::Small, m_body.width() - taken, 1,
+                                   false, Qt::AlignRight);
     m_painter.setPen(Qt::black);
     left.drawLines(m_painter, {m_body.left(), y}, 0, 1);
-    right.drawLines(m_painter, {m_body.left() + m_body.width() * 0.55, y}, 0, 1);
+    right.drawLines(m_painter, {m_body.left() + taken, y}, 0, 1);
     drawLineAcross(m_painter, m_body, y + points(13), points(0.5));
 }
 

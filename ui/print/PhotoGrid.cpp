@@ -62,7 +62,7 @@ Tile::Tile(Pages &pages, const packet::Photo &photo, const PictureShelf::Place &
     , m_width(width)
     , m_picture(pictureSize(place, width, mostHeight))
     , m_title(photoTitle(pages.wording(), photo), Size::Small, width, true)
-    , m_caption(asIs(photo.caption), Size::Small, width)
+    , m_caption(fitted(asIs(photo.caption), Size::Small, width, mostCaptionLines))
 {
 }
 

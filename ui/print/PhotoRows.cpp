@@ -28,7 +28,7 @@ struct Tile {
         : photo(shown)
         , place(where)
         , title(photoTitle(words, shown), Size::Small, width, true)
-        , caption(asIs(shown.caption), Size::Small, width)
+        , caption(fitted(asIs(shown.caption), Size::Small, width, mostCaptionLines))
     {
     }
 

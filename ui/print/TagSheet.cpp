@@ -52,11 +52,10 @@ void drawOutline(QPainter &painter, const QRectF &tag)
 double write(Pages &pages, QPointF at, double width, const QString &text, Size size, bool isBold,
              int mostLines)
 {
-    const TextBlock block(text, size, width, isBold);
-    const int lines = std::min(block.lineCount(), mostLines);
+    const TextBlock block = fitted(text, size, width, mostLines, isBold);
     pages.painter().setPen(Qt::black);
-    block.drawLines(pages.painter(), at, 0, lines);
-    return at.y() + lines * block.lineHeight();
+    block.draw(pages.painter(), at);
+    return at.y() + block.height();
 }
 
 /// As many reasons as fit above `bottom`; the others are counted.
@@ -74,8 +73,9 @@ void drawReasons(Pages &pages, const Tag &tag, QPointF at, double width, double 
             break;
         pages.painter().fillRect(QRectF(at.x(), at.y() + points(4.4), points(4), points(4)),
                                  Qt::black);
+        const int room = std::clamp(int((bottom - at.y() - kept) / line + 0.05), 1, 2);
         at.setY(write(pages, at + QPointF(indent, 0), width - indent, words.sentence(reason),
-                      Size::Body, false, 2));
+                      Size::Body, false, room));
         ++shown;
     }
     if (shown < tag.waits_for.size())
@@ -98,7 +98,9 @@ void drawTag(Pages &pages, const TagSheet &sheet, const Tag &tag, const QRectF &
                    {place.right() - inset - codeSide, place.top() + inset, codeSide, codeSide});
     double y = place.top() + millimetres(2.5);
     y = write(pages, {left, y}, width - codeWidth, words.text("DO NOT CLOSE"), Size::Poster, true, 1);
-    y = write(pages, {left, y}, width - codeWidth, asIs(tag.title), Size::Subheading, true, 1);
+    const TextBlock title(asIs(tag.title), Size::Subheading, width - codeWidth, true);
+    y = write(pages, {left, y}, width - codeWidth, asIs(tag.title),
+              title.lineCount() > 1 ? Size::Body : Size::Subheading, true, 2);
     y = write(pages, {left, y}, width - codeWidth, asIs(tag.part), Size::Small, false, 1);
     const double foot = place.bottom() - inset - 2 * lineHeight(Size::Small);
     y = write(pages, {left, y + points(3)}, width - codeWidth, words.text("waits for:"), Size::Body,

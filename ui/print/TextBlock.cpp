@@ -65,6 +65,12 @@ double TextBlock::naturalWidth() const
     return widest;
 }
 
+qsizetype TextBlock::lengthOf(int lines) const
+{
+    const QTextLine last = m_layout->lineAt(lines - 1);
+    return last.textStart() + last.textLength();
+}
+
 void TextBlock::draw(QPainter &painter, QPointF topLeft) const
 {
     drawLines(painter, topLeft, 0, lineCount());
@@ -76,6 +82,21 @@ void TextBlock::drawLines(QPainter &painter, QPointF topLeft, int first, int cou
     const int end = std::min(first + count, lineCount());
     for (int i = first; i < end; ++i)
         m_layout->lineAt(i).draw(&painter, origin);
+}
+
+TextBlock fitted(const QString &text, Size size, double width, int mostLines, bool isBold,
+                 Qt::Alignment alignment)
+{
+    TextBlock block(text, size, width, isBold, alignment);
+    if (block.lineCount() <= mostLines)
+        return block;
+    for (qsizetype kept = block.lengthOf(mostLines); kept > 0; --kept) {
+        block = TextBlock(text.left(kept).trimmed() + QStringLiteral("…"), size, width, isBold,
+                          alignment);
+        if (block.lineCount() <= mostLines)
+            break;
+    }
+    return block;
 }
 
 } // namespace lastrivet::print

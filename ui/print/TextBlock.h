@@ -25,6 +25,8 @@ public:
     double height() const { return lineCount() * m_lineHeight; }
     /// Width of the widest line.
     double naturalWidth() const;
+    /// Characters of the text in the first lines; at least one line, and no more than there are.
+    qsizetype lengthOf(int lines) const;
     void draw(QPainter &painter, QPointF topLeft) const;
     /// Draws `count` lines from line `first`, the first of them at `topLeft`.
     void drawLines(QPainter &painter, QPointF topLeft, int first, int count) const;
@@ -33,5 +35,9 @@ private:
     std::unique_ptr<QTextLayout> m_layout;
     double m_lineHeight;
 };
+
+/// As much of a text as so many lines hold, at least one, with "…" where it was cut.
+TextBlock fitted(const QString &text, Size size, double width, int mostLines, bool isBold = false,
+                 Qt::Alignment alignment = Qt::AlignLeft);
 
 } // namespace lastrivet::print

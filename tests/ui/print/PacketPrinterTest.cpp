@@ -356,6 +356,16 @@ TEST_CASE("Lines for deficiencies give way so that a sheet to sign is one page")
     CHECK(sheets == 1);
 }
 
+TEST_CASE("The running head has room for a long title to its last word")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet.title = {"Inspection packet: upper skin of the left wing, seen on 12 Feb 2031", {}};
+    const QStringList pages = PrintedFolder::pageTexts(folder.print(packet));
+    REQUIRE(pages.size() > 1);
+    CHECK(pages[1].contains(QLatin1String("seen on 12 Feb 2031")));
+}
+
 TEST_CASE("A language of its own writes dates and sentences")
 {
     const PrintedFolder folder;

@@ -44,6 +44,25 @@ TEST_CASE("A tie-on tag says that, why and since when a closing must stay open")
     CHECK(folder.codesOn(pdf, 1) == QStringList{QStringLiteral("lastrivet:closing:1")});
 }
 
+TEST_CASE("A long title stands whole on its tag, and one that is too long shows that it was cut")
+{
+    const PrintedFolder folder;
+    const WingProject project;
+    print::TagSheet sheet = sheetOf(project, {project.wingSkin});
+    packet::Tag tag = sheet.tags[0];
+    tag.title = "Finished, before the final inspection and first flight";
+    sheet.tags = {tag};
+    const auto pdf = folder.path("tags.pdf");
+    REQUIRE(print::printTags(sheet, imprintOfTest(), {}, pdf));
+    const QString whole = PrintedFolder::text(pdf).simplified();
+    CHECK(whole.contains(QLatin1String("flight")));
+    CHECK_FALSE(whole.contains(QStringLiteral("flight…")));
+    tag.title = std::string(300, 'W');
+    sheet.tags = {tag};
+    REQUIRE(print::printTags(sheet, imprintOfTest(), {}, pdf));
+    CHECK(PrintedFolder::text(pdf).contains(QStringLiteral("W…")));
+}
+
 TEST_CASE("What is closed, and what nothing stands against, gets no tag")
 {
     const WingProject project;
