@@ -133,7 +133,7 @@ void drawClosings(Pages &pages, const HandOver &book)
 {
     if (book.whole.standings.empty())
         return;
-    pages.heading(0, pages.wording().text("Closings and signatures"), points(190));
+    pages.heading(0, pages.wording().text("Closings and signatures"), points(230));
     for (const Standing &standing : book.whole.standings)
         drawClosingRecord(pages, standing);
 }

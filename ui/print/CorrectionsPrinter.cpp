@@ -43,7 +43,8 @@ void drawAll(Pages &pages, const CorrectionsReport &report, PictureShelf &shelf)
     drawVisit(pages, report);
     pages.heading(0, pages.wording().text("Findings and corrections"),
                   heightOfFirstFinding(pages, report, shelf));
-    drawFindings(pages, report, shelf, true);
+    constexpr double signatures = points(150);
+    drawFindings(pages, report, shelf, true, signatures);
     drawSignatures(pages);
 }
 

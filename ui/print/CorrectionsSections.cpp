@@ -117,13 +117,16 @@ double leastBelow(Pages &pages, const CorrectionsReport::Finding &finding, Pictu
 }
 
 void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, PictureShelf &shelf,
-                 bool isKnownToContents)
+                 bool isKnownToContents, double below)
 {
     const SquawkEntry &squawk = finding.squawk;
     const std::string &number =
         squawk.finding_number.empty() ? squawk.number : squawk.finding_number;
     const QString title = pages.wording().text("{0}  {1}", {number, squawk.title});
-    const double following = leastBelow(pages, finding, shelf);
+    constexpr double heading = points(60);
+    double following = leastBelow(pages, finding, shelf);
+    if (heading + following + below <= pages.body().height())
+        following += below;
     if (isKnownToContents)
         pages.heading(1, title, following);
     else
@@ -182,12 +185,15 @@ double heightOfFirstFinding(Pages &pages, const CorrectionsReport &report, Pictu
 }
 
 void drawFindings(Pages &pages, const CorrectionsReport &report, PictureShelf &shelf,
-                  bool areKnownToContents)
+                  bool areKnownToContents, double below)
 {
     if (report.findings.empty())
         pages.text(pages.wording().text("No finding of this visit is on record."));
-    for (const auto &finding : report.findings)
-        drawFinding(pages, finding, shelf, areKnownToContents);
+    for (std::size_t i = 0; i < report.findings.size(); ++i) {
+        const bool isLastOfSeveral = i > 0 && i + 1 == report.findings.size();
+        drawFinding(pages, report.findings[i], shelf, areKnownToContents,
+                    isLastOfSeveral ? below : 0);
+    }
 }
 
 int pictureCount(const CorrectionsReport &report)

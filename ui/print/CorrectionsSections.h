@@ -20,9 +20,10 @@ void drawVisit(Pages &pages, const packet::CorrectionsReport &report);
 /// As much of the findings as must stand on one page with a heading above them.
 double heightOfFirstFinding(Pages &pages, const packet::CorrectionsReport &report,
                             PictureShelf &shelf);
-/// Each finding with its correction, and pictures before and after.
+/// Each finding with its correction, and pictures before and after; the last of several goes to the
+/// next page with `below` of what follows it, so that this does not stand there alone.
 void drawFindings(Pages &pages, const packet::CorrectionsReport &report, PictureShelf &shelf,
-                  bool areKnownToContents);
+                  bool areKnownToContents, double below = 0);
 /// Photographs in it.
 int pictureCount(const packet::CorrectionsReport &report);
 

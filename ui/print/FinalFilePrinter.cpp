@@ -153,7 +153,7 @@ void drawInspections(Pages &pages, const FinalFile &file, PictureShelf &shelf)
     if (file.inspections.empty())
         return;
     const Wording &words = pages.wording();
-    pages.heading(0, words.text("Inspections, findings and corrections"), points(190));
+    pages.heading(0, words.text("Inspections, findings and corrections"), points(230));
     for (const packet::CorrectionsReport &report : file.inspections) {
         pages.heading(1, visitName(words, report), points(140));
         drawVisit(pages, report);

@@ -56,6 +56,12 @@ double heightOf(const Block &block)
     return head;
 }
 
+/// Of the first block, where not all of them have room on one page.
+double heightOfFirst(const std::vector<Block> &blocks)
+{
+    return blocks.empty() ? 0 : gapAbove(blocks.front()) + heightOf(blocks.front());
+}
+
 /// Of all blocks and the heading above them.
 double heightOf(const std::vector<Block> &blocks)
 {
@@ -333,8 +339,9 @@ void drawSheet(Pages &pages, const SheetToSign &sheet, const packet::Aircraft &a
     const double toBeSigned = heightOf(blocks);
     drawDeficiencies(pages, sheet, toBeSigned);
     const double heading = smallHeadingHeight + lineHeight(Size::Body);
-    pages.smallHeading(words.text("To be signed"),
-                       toBeSigned <= pages.body().height() ? toBeSigned - heading : points(100));
+    pages.smallHeading(words.text("To be signed"), toBeSigned <= pages.body().height()
+                                                       ? toBeSigned - heading
+                                                       : heightOfFirst(blocks));
     for (const Block &block : blocks)
         drawBlock(pages, block);
 }

@@ -64,10 +64,17 @@ void TableOnPages::drawHead()
     m_pages.rule(headRule);
 }
 
-/// A group row must not stand alone at the foot of a page.
+/// A group row must not stand alone at the foot of a page, nor the last row, which often is a sum,
+/// at the top of one.
 double TableOnPages::keptWith(std::size_t row) const
 {
-    return m_table.rows[row].is_group && row + 1 < m_table.rows.size() ? laid(row + 1).height() : 0;
+    const std::size_t next = row + 1;
+    if (next == m_table.rows.size())
+        return 0;
+    if (m_table.rows[row].is_group)
+        return laid(next).height();
+    const bool isBeforeLast = row > 0 && next + 1 == m_table.rows.size();
+    return isBeforeLast ? ruleBelow(m_table.rows[row]) + laid(next).height() : 0;
 }
 
 void TableOnPages::startOnNextPage()
@@ -110,7 +117,10 @@ void TableOnPages::drawRow(std::size_t index)
     const LaidRow row = laid(index);
     const double wholePage = m_pages.body().height() - m_head.height() - points(1);
     const bool isTooTall = row.height() > wholePage;
-    if (!isTooTall && row.height() + keptWith(index) > m_pages.spaceLeft())
+    double needed = row.height() + keptWith(index);
+    if (needed > wholePage)
+        needed = row.height();
+    if (!isTooTall && needed > m_pages.spaceLeft())
         startOnNextPage();
     if (isTooTall)
         drawInPieces(row);
