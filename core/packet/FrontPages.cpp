@@ -174,20 +174,20 @@ void addDecisions(FrontPages &front)
 void addNotOnRecord(FrontPages &front, const Region::Chosen &chosen)
 {
     const readiness::OnRecord &known = chosen.answer->on_record;
-    const std::pair<std::int64_t, std::string_view> kinds[] = {
-        {known.steps, "steps"},
-        {known.sessions, "work sessions"},
-        {known.photos, "photographs"},
-        {known.fasteners, "fasteners and torques"},
-        {known.measurements, "measurements"},
-        {known.material_uses, "materials"},
-        {known.part_lines, "packing lists"},
-        {known.checks, "an inspection list"},
+    const std::pair<std::int64_t, Message> kinds[] = {
+        {known.steps, {"steps", {}}},
+        {known.sessions, {"work sessions", {}}},
+        {known.photos, {"photographs", {}}},
+        {known.fasteners, {"fasteners and torques", {}}},
+        {known.measurements, {"measurements", {}}},
+        {known.material_uses, {"materials", {}}},
+        {known.part_lines, {"packing lists", {}}},
+        {known.checks, {"an inspection list", {}}},
     };
     FrontPages::NotOnRecord row{chosen.closing->title, {}};
     for (const auto &[count, kind] : kinds) {
         if (count == 0)
-            row.kinds.push_back({kind, {}});
+            row.kinds.push_back(kind);
     }
     if (!row.kinds.empty())
         front.not_on_record.push_back(std::move(row));

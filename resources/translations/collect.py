@@ -138,6 +138,13 @@ def starter_texts(root):
             yield text.replace("\\", "\\\\").replace('"', '\\"')
 
 
+def caution_texts(root):
+    """The cautions of the profiles that come with the program; a paper looks them up by their text."""
+    for file in sorted((root / "resources/profiles").glob("*.json")):
+        for caution in json.loads(file.read_text(encoding="utf-8"))["cautions"]:
+            yield caution["text"].replace("\\", "\\\\").replace('"', '\\"')
+
+
 def credit_texts(root):
     whole = json.loads((root / "resources/credit/tasks.json").read_text(encoding="utf-8"))
     for kind in whole["classes"]:
@@ -148,7 +155,8 @@ def credit_texts(root):
 
 def main():
     root, output = Path(sys.argv[1]), Path(sys.argv[2])
-    groups = {"Message": sorted(set(core_patterns(root)) | set(printed_patterns(root))),
+    groups = {"Message": sorted(set(core_patterns(root)) | set(printed_patterns(root))
+                                | set(caution_texts(root))),
               "Word": sorted(set(vocabulary(root))),
               "FieldName": sorted(set(field_names(root))),
               "Starter": sorted(set(starter_texts(root)) | set(credit_texts(root)))}

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/Wording.h"
 
+#include "core/profiles/ProfileLibrary.h"
 #include "ui/print/Language.h"
 
 #include <catch2/catch.hpp>
@@ -45,4 +46,20 @@ TEST_CASE("A time to wait is printed in days as soon as it has two of them")
     CHECK(words.span(Minutes{336 * 60}).toStdString() == "14 d");
     CHECK(words.span(Minutes{54 * 60}).toStdString() == "2 d 6 h");
     CHECK(words.span(Minutes{54 * 60 + 30}).toStdString() == "2 d 6 h 30");
+}
+
+TEST_CASE("The cautions of the profiles that come with the program are said in each language")
+{
+    for (const print::Language &language : print::languages()) {
+        if (language.id == QLocale::English)
+            continue;
+        const print::Wording words = print::wordingIn(language);
+        for (const char *id : {"ca", "gb", "plain", "us"}) {
+            for (const auto &caution : ProfileLibrary::standard().profile(id).cautions) {
+                INFO(caution.text);
+                CHECK(words.text(caution.text).toStdString() != caution.text);
+            }
+        }
+        CHECK(words.text("A caution of one's own.") == QStringLiteral("A caution of one's own."));
+    }
 }
