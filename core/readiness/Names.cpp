@@ -40,9 +40,9 @@ std::string_view patternOf(HoldPointKind kind)
         "tool and debris check",
         "independent check",
         "pre-cover inspection",
-        "stage",
+        "stage inspection",
         "technical visit",
-        "final"};
+        "final inspection"};
     return patterns[std::size_t(kind)];
 }
 

@@ -47,9 +47,10 @@ QString picturesIn(const Wording &words, const std::vector<int> &numbers)
     QStringList list;
     for (const int number : numbers)
         list << QString::number(number);
-    return list.isEmpty()
-               ? QString()
-               : words.text("pictures {0}", {list.join(QStringLiteral(", ")).toStdString()});
+    if (list.isEmpty())
+        return {};
+    return words.text(list.size() == 1 ? "picture {0}" : "pictures {0}",
+                      {list.join(QStringLiteral(", ")).toStdString()});
 }
 
 QString evidenceIn(const Wording &words, const MajorPortion::Task &task)

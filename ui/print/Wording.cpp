@@ -84,7 +84,9 @@ QString Wording::number(std::int64_t value) const
 QString Wording::hours(Minutes minutes) const
 {
     const std::int64_t count = minutes.count();
-    return QStringLiteral("%1 h %2").arg(count / 60).arg(count % 60, 2, 10, QLatin1Char('0'));
+    return QStringLiteral("%1 h %2")
+        .arg(number(count / 60))
+        .arg(count % 60, 2, 10, QLatin1Char('0'));
 }
 
 QString Wording::span(Minutes minutes) const

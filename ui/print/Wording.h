@@ -46,7 +46,7 @@ public:
     QString date(const std::optional<Moment> &moment, bool isApproximate = false) const;
     QString number(double value) const;
     QString number(std::int64_t value) const;
-    /// "53 h 30".
+    /// "53 h 30", and "1,053 h 30" as other numbers are written.
     QString hours(Minutes minutes) const;
     /// A time to wait for: "14 d", "2 d 6 h", but "36 h 00" below two days.
     QString span(Minutes minutes) const;

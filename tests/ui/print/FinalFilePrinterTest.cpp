@@ -81,6 +81,23 @@ TEST_CASE("The major portion prints its columns, its sums and what shows each ta
     }
 }
 
+TEST_CASE("One picture that shows a task is one")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addTasks(project);
+    auto form = packet::majorPortion(project.records, project.profile, project.as_of);
+    for (auto &task : form.tasks) {
+        if (!task.pictures.empty())
+            task.pictures.resize(1);
+    }
+    const auto pdf = folder.path("portion.pdf");
+    REQUIRE(print::printMajorPortion(form, imprintOfTest(), folder.pictures(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    CHECK(text.contains(QStringLiteral("picture 1")));
+    CHECK_FALSE(text.contains(QStringLiteral("pictures 1")));
+}
+
 TEST_CASE("The file for the final inspection holds everything that goes there, in one document")
 {
     const PrintedFolder folder;

@@ -24,6 +24,16 @@ TEST_CASE("Numbers are written as the paper's language does, in whichever countr
     QLocale::setDefault(before);
 }
 
+TEST_CASE("Hours are grouped as other numbers are")
+{
+    const auto hours = [](QLocale::Language language, std::int64_t minutes) {
+        return print::wordingIn(print::languageFor(language)).hours(Minutes{minutes}).toStdString();
+    };
+    CHECK(hours(QLocale::English, 53 * 60 + 5) == "53 h 05");
+    CHECK(hours(QLocale::English, 1053 * 60) == "1,053 h 00");
+    CHECK(hours(QLocale::German, 1053 * 60) == "1.053 h 00");
+}
+
 TEST_CASE("A day is written as the paper's language writes it")
 {
     const auto day = [](QLocale::Language language, std::string_view moment) {
@@ -55,7 +65,8 @@ TEST_CASE("The cautions of the profiles that come with the program are said in e
             continue;
         const print::Wording words = print::wordingIn(language);
         for (const char *id : {"ca", "gb", "plain", "us"}) {
-            for (const auto &caution : ProfileLibrary::standard().profile(id).cautions) {
+            const Profile profile = ProfileLibrary::shipped().profile(id);
+            for (const auto &caution : profile.cautions) {
                 INFO(caution.text);
                 CHECK(words.text(caution.text).toStdString() != caution.text);
             }

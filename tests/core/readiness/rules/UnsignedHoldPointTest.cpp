@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Names.h"
 #include "tests/support/RuleBench.h"
 
 #include <catch2/catch.hpp>
@@ -46,4 +47,13 @@ TEST_CASE("A rejection waits for the signer only once its findings are entered")
     const auto squawk = bench.squawk(bench.rib, "2026-03-10");
     bench.change(squawk, [&](Squawk &s) { s.inspection_id = inspection; });
     CHECK(bench.about(point, "2026-03-10")->waits_for == SignerRole::Inspector);
+}
+
+TEST_CASE("A hold point is named as the inspection that it is")
+{
+    Records records;
+    records.hold_points.put({.id = Id<HoldPoint>{1}, .kind = HoldPointKind::Final});
+    records.hold_points.put({.id = Id<HoldPoint>{2}, .kind = HoldPointKind::Stage});
+    CHECK(english(readiness::named(records, {RecordType::HoldPoint, 1})) == "final inspection");
+    CHECK(english(readiness::named(records, {RecordType::HoldPoint, 2})) == "stage inspection");
 }
