@@ -340,7 +340,7 @@ void JournalPage::print()
     const QString file = m_chooseFile(QDir(documentsFolder()).filePath(name));
     if (file.isEmpty())
         return;
-    printJournal(session(), {m_model->listed(), filterWords()}, file);
+    printJournal(session(), {m_model->listed(), filterWords(), m_model->entries().size()}, file);
     refresh();
 }
 

@@ -23,6 +23,7 @@ packet::JournalReport reportOf(const std::filesystem::path &folder, const Journa
                                         project->journal(), listing.rows,
                                         [&](std::int64_t seq) { return project->changesOf(seq); });
     report.filter = toStd(listing.filter);
+    report.rows_in_all = listing.rows_in_all;
     return report;
 }
 

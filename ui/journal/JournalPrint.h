@@ -6,6 +6,7 @@
 
 #include <QString>
 
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -17,6 +18,8 @@ struct JournalListing {
     std::vector<std::int64_t> rows;
     /// In the words of the person who filtered; empty when nothing is left out.
     QString filter;
+    /// Of the whole journal when it was listed; the printing adds one.
+    std::size_t rows_in_all = 0;
 };
 
 /// Prints these rows of the journal on a worker.

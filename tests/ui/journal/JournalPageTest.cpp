@@ -208,17 +208,30 @@ TEST_CASE("What is listed is printed, with the hash of its own row at the foot")
     const tests::PrintedFolder folder;
     const auto pdf = folder.path("journal.pdf");
     window.page->setChooseFile([&](const QString &) { return ui::pathText(pdf); });
+    const auto rows = window.model().entries().size();
     type(*window.page, filterName, QStringLiteral("renamed"));
     press(*window.page, QStringLiteral("Print…"));
     REQUIRE(tests::PrintedFolder::isSound(pdf));
     const QString text = tests::PrintedFolder::text(pdf);
     CHECK(text.contains(QStringLiteral("Wing bay three → Bay 3")));
-    CHECK(text.contains(QStringLiteral("left out is what does not match")));
+    CHECK(text.contains(QStringLiteral("of %1 rows; left out is what does not match").arg(rows)));
     const auto newest = window.session->project().journal().back();
     CHECK(newest.kind == ChangeKind::Printed);
     CHECK(text.contains(ui::toQt(newest.hash.substr(0, 16))));
     type(*window.page, filterName, ui::toQt(newest.hash.substr(0, 16)));
     CHECK(window.model().listedCount() == 1);
+}
+
+TEST_CASE("A whole journal is printed with as many rows as it says")
+{
+    Window window;
+    const tests::PrintedFolder folder;
+    const auto pdf = folder.path("journal.pdf");
+    window.page->setChooseFile([&](const QString &) { return ui::pathText(pdf); });
+    const auto rows = window.model().listedCount();
+    press(*window.page, QStringLiteral("Print…"));
+    CHECK(tests::PrintedFolder::text(pdf).contains(
+        QStringLiteral("Nothing is left out: %1 rows.").arg(rows)));
 }
 
 TEST_CASE("Everything on the journal page has a name, is reached by keyboard, and is not cut")
