@@ -36,13 +36,8 @@ std::string_view patternOf(BulletinKind kind)
 std::string_view patternOf(HoldPointKind kind)
 {
     constexpr std::array<std::string_view, Words<HoldPointKind>::list.size()> patterns{
-        "own check",
-        "tool and debris check",
-        "independent check",
-        "pre-cover inspection",
-        "stage inspection",
-        "technical visit",
-        "final inspection"};
+        "own check",        "tool and debris check", "independent check", "pre-cover inspection",
+        "stage inspection", "technical visit",       "final inspection"};
     return patterns[std::size_t(kind)];
 }
 

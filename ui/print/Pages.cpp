@@ -91,8 +91,8 @@ void Pages::drawHead()
     const double y = m_body.top() - points(26);
     const TextBlock left = fitted(m_margins.head_left, Size::Small, m_body.width() * 0.52, 1);
     const double taken = left.naturalWidth() + points(14);
-    const TextBlock right = fitted(m_margins.head_right, Size::Small, m_body.width() - taken, 1,
-                                   false, Qt::AlignRight);
+    const TextBlock right =
+        fitted(m_margins.head_right, Size::Small, m_body.width() - taken, 1, false, Qt::AlignRight);
     m_painter.setPen(Qt::black);
     left.drawLines(m_painter, {m_body.left(), y}, 0, 1);
     right.drawLines(m_painter, {m_body.left() + taken, y}, 0, 1);

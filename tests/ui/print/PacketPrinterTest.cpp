@@ -323,8 +323,8 @@ TEST_CASE("What is to be signed names its closing and aircraft, and stays on one
     packet.sheets[1].title = "Second of two covers";
     for (const print::Paper paper : {print::Paper::A4, print::Paper::Letter}) {
         QStringList signedOn;
-        for (const QString &page : PrintedFolder::pageTexts(
-                 folder.print(packet, {.paper = paper, .wording = {}})))
+        for (const QString &page :
+             PrintedFolder::pageTexts(folder.print(packet, {.paper = paper, .wording = {}})))
             if (page.contains(QLatin1String("Builder, name")))
                 signedOn << page;
         REQUIRE(signedOn.size() == 2);
