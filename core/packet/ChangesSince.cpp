@@ -11,6 +11,7 @@
 #include <array>
 #include <initializer_list>
 #include <iterator>
+#include <utility>
 
 namespace lastrivet::packet {
 
@@ -177,16 +178,29 @@ const SignOff *latestAt(const Region &region, Id<HoldPoint> point)
     return latest;
 }
 
-std::vector<SquawkEntry> correctionsSince(const Region &region, const SignOff &signature)
+bool isOfVisit(const Records &records, const SquawkEntry &entry, const SignOff &signature)
 {
-    std::vector<SquawkEntry> corrected;
-    for (const Squawk &squawk : region.records().squawks) {
-        const bool isOwn = signature.inspection_id &&
-                           squawk.inspection_id == signature.inspection_id && !squawk.withdrawn_on;
-        if (isOwn && region.ifHappened(squawk.fixed_on))
-            corrected.push_back(squawkEntry(region, squawk, {}));
+    const Squawk *squawk = records.find(entry.id);
+    return signature.inspection_id && squawk && squawk->inspection_id == signature.inspection_id;
+}
+
+bool isOpenAirworthiness(const SquawkEntry &entry)
+{
+    return entry.severity == Severity::Airworthiness &&
+           (entry.state == SquawkEntry::State::Open || entry.state == SquawkEntry::State::Fixed);
+}
+
+std::vector<SquawkEntry> findingsInside(const Region &region, const SignOff &signature)
+{
+    std::vector<SquawkEntry> found;
+    for (SquawkEntry &entry : squawks(region, {})) {
+        if (isOfVisit(region.records(), entry, signature) || isOpenAirworthiness(entry))
+            found.push_back(std::move(entry));
     }
-    return corrected;
+    std::stable_partition(found.begin(), found.end(), [](const SquawkEntry &entry) {
+        return entry.state == SquawkEntry::State::Open;
+    });
+    return found;
 }
 
 std::vector<Photo> photosSince(const Region &region, Moment signedOn)
@@ -227,7 +241,7 @@ std::optional<ChangesSince> changesSince(const Records &records, const Profile &
             since.signature = *line.signature;
     }
     since.changes = changesOf(records, *closing, id);
-    since.corrections = correctionsSince(region, *signOff);
+    since.findings = findingsInside(region, *signOff);
     since.photos = photosSince(region, *signOff->signed_on);
     return since;
 }

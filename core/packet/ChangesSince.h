@@ -36,8 +36,9 @@ struct ChangesSince {
     Standing::Signature signature{};
     /// By date.
     std::vector<Change> changes{};
-    /// Findings of the same visit that were corrected since: asked for, so they void nothing.
-    std::vector<SquawkEntry> corrections{};
+    /// Findings of the same visit within the reach of the closing, whose correction was asked for
+    /// and voids nothing, and airworthiness squawks that are open there: uncorrected ones first.
+    std::vector<SquawkEntry> findings{};
     /// Photographs of the region since, newest first.
     std::vector<Photo> photos{};
 };

@@ -5,6 +5,7 @@
 #include "core/base/Tongue.h"
 #include "core/packet/InWords.h"
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/CorrectionsSections.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
@@ -21,7 +22,7 @@ using packet::ChangesSince;
 
 /// So that answer and cautions stay on the page.
 constexpr std::size_t mostChanges = 8;
-constexpr std::size_t mostCorrections = 3;
+constexpr std::size_t mostFindings = 3;
 constexpr std::size_t mostPhotos = 2;
 constexpr qsizetype longestText = 72;
 
@@ -89,29 +90,38 @@ void drawTouched(Pages &pages, const ChangesSince &changes)
                    Size::Small, true);
 }
 
-void drawCorrections(Pages &pages, const ChangesSince &changes)
+Table::Row rowOf(const Wording &words, const packet::SquawkEntry &squawk)
 {
-    if (changes.corrections.empty())
+    const bool isFixed = squawk.fixed_on.has_value();
+    return {
+        {{asIs(squawk.finding_number.empty() ? squawk.number : squawk.finding_number),
+          markOf(squawk.severity)},
+         {shortened(squawk.title)},
+         {isFixed ? words.day(squawk.fixed_on) + QLatin1Char('\n') + shortened(squawk.correction)
+                  : words.text("open"),
+          Mark::None, !isFixed},
+         {verifiedIn(words, squawk)}}};
+}
+
+void drawFindings(Pages &pages, const ChangesSince &changes)
+{
+    if (changes.findings.empty())
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("No."), 1}, {words.text("Your finding"), 4},
-                     {words.text("Correction"), 5}, {words.text("Corrected"), 2.4}};
-    const std::size_t shown = std::min(mostCorrections, changes.corrections.size());
-    for (std::size_t i = 0; i < shown; ++i) {
-        const packet::SquawkEntry &squawk = changes.corrections[i];
-        table.rows.push_back(
-            {{{asIs(squawk.finding_number.empty() ? squawk.number : squawk.finding_number)},
-              {shortened(squawk.title)},
-              {shortened(squawk.correction)},
-              {words.day(squawk.fixed_on)}}});
-    }
-    pages.smallHeading(words.text("Corrections that you asked for"),
+    table.columns = {{words.text("No."), 1.2},
+                     {words.text("Finding"), 4},
+                     {words.text("Correction"), 4.4},
+                     {words.text("Verified"), 3}};
+    const std::size_t shown = std::min(mostFindings, changes.findings.size());
+    for (std::size_t i = 0; i < shown; ++i)
+        table.rows.push_back(rowOf(words, changes.findings[i]));
+    pages.smallHeading(words.text("Findings inside, and what became of them"),
                        leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
-    if (shown < changes.corrections.size())
-        pages.text(words.text("{0} more are in the corrections report.",
-                              {std::to_string(changes.corrections.size() - shown)}),
+    if (shown < changes.findings.size())
+        pages.text(words.text("{0} more findings are in the inspection packet.",
+                              {std::to_string(changes.findings.size() - shown)}),
                    Size::Small, true);
 }
 
@@ -177,7 +187,7 @@ void drawAll(Pages &pages, const ChangesSince &changes, PictureShelf &shelf)
 {
     drawTitle(pages, changes);
     drawTouched(pages, changes);
-    drawCorrections(pages, changes);
+    drawFindings(pages, changes);
     drawPictures(pages, changes, shelf);
     drawAnswer(pages, changes);
 }

@@ -33,21 +33,6 @@ QString byWhom(const Wording &words, const std::optional<Moment> &on, const std:
     return by.empty() ? words.date(on) : words.date(on) + QStringLiteral(", ") + asIs(by);
 }
 
-QString verifiedIn(const Wording &words, const SquawkEntry &squawk)
-{
-    switch (squawk.state) {
-    case SquawkEntry::State::Verified:
-        return byWhom(words, squawk.verified_on, squawk.verified_by);
-    case SquawkEntry::State::Accepted:
-        return words.text("accepted as it is: {0}", {squawk.accepted_basis}) +
-               QLatin1Char('\n') + byWhom(words, squawk.accepted_on, squawk.accepted_by);
-    case SquawkEntry::State::Fixed:
-    case SquawkEntry::State::Open:
-        break;
-    }
-    return words.text("waits for: {0}", {nested(packet::inWords(squawk.verify_by))});
-}
-
 QString correctionIn(const Wording &words, const SquawkEntry &squawk)
 {
     if (squawk.fixed_on)
@@ -136,6 +121,21 @@ void drawFinding(Pages &pages, const CorrectionsReport::Finding &finding, Pictur
 }
 
 } // namespace
+
+QString verifiedIn(const Wording &words, const SquawkEntry &squawk)
+{
+    switch (squawk.state) {
+    case SquawkEntry::State::Verified:
+        return byWhom(words, squawk.verified_on, squawk.verified_by);
+    case SquawkEntry::State::Accepted:
+        return words.text("accepted as it is: {0}", {squawk.accepted_basis}) + QLatin1Char('\n') +
+               byWhom(words, squawk.accepted_on, squawk.accepted_by);
+    case SquawkEntry::State::Fixed:
+    case SquawkEntry::State::Open:
+        break;
+    }
+    return words.text("waits for: {0}", {nested(packet::inWords(squawk.verify_by))});
+}
 
 QString visitName(const Wording &words, const CorrectionsReport &report)
 {

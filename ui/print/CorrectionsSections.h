@@ -15,6 +15,8 @@ class Wording;
 
 /// "Pre-cover inspection of 14 Mar 2026, report 7".
 QString visitName(const Wording &words, const packet::CorrectionsReport &report);
+/// Who verified or accepted a squawk and when, or who has to.
+QString verifiedIn(const Wording &words, const packet::SquawkEntry &squawk);
 /// How its findings stand, who came when, and what was said of each hold point.
 void drawVisit(Pages &pages, const packet::CorrectionsReport &report);
 /// As much of the findings as must stand on one page with a heading above them.

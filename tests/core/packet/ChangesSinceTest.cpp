@@ -81,16 +81,43 @@ TEST_CASE("What was found and corrected at one moment is told as both")
                                                       "2026-03-02 Squawk 9 corrected: Loose bolt"});
 }
 
-TEST_CASE("Corrections of the visit's own findings stand apart, and pictures since come newest first")
+TEST_CASE("Findings of the visit stand apart, and pictures since come newest first")
 {
     WingProject project;
     sign(project, "2026-02-05");
     const auto changes = since(project);
     REQUIRE(changes);
-    REQUIRE(changes->corrections.size() == 1);
-    CHECK(changes->corrections[0].finding_number == "F1");
+    REQUIRE(changes->findings.size() == 1);
+    CHECK(changes->findings[0].finding_number == "F1");
+    CHECK(changes->findings[0].state == packet::SquawkEntry::State::Fixed);
     REQUIRE(changes->photos.size() == 3);
     CHECK(changes->photos[0].caption == "Tank before closing");
     for (const std::string &what : whats(*changes))
         CHECK(what.find("Squawk 1") == std::string::npos);
+}
+
+TEST_CASE("Findings elsewhere stay out, and what is open inside comes first")
+{
+    WingProject project;
+    sign(project, "2026-02-05");
+    const auto put = [&](std::int64_t id, Id<Component> part, Severity severity,
+                         Id<Inspection> visit) {
+        project.records.squawks.put({.id = Id<Squawk>{id},
+                                     .number = std::to_string(id),
+                                     .component_id = part,
+                                     .title = "Finding",
+                                     .severity = severity,
+                                     .found_on = WingProject::at("2026-02-01"),
+                                     .inspection_id = visit});
+    };
+    put(21, project.tail, Severity::Airworthiness, Id<Inspection>{1});
+    put(22, project.rib, Severity::Cosmetic, Id<Inspection>{1});
+    put(23, project.rib, Severity::Airworthiness, {});
+    put(24, project.rib, Severity::Workmanship, {});
+    const auto changes = since(project);
+    REQUIRE(changes);
+    std::vector<std::string> numbers;
+    for (const auto &finding : changes->findings)
+        numbers.push_back(finding.number);
+    CHECK(numbers == std::vector<std::string>{"23", "22", "1"});
 }
