@@ -67,12 +67,22 @@ Table::Row rowOf(const Wording &words, const ChangesSince::Change &change)
             change.is_certain ? Table::Bar::Must : Table::Bar::Should};
 }
 
+/// Of the day of the signature nobody knows which came first.
+auto isCorrectedSince(const ChangesSince &changes)
+{
+    return [&signedOn = changes.signature.signed_on](const packet::SquawkEntry &finding) {
+        return finding.fixed_on && signedOn && !after(*signedOn, *finding.fixed_on);
+    };
+}
+
 void drawTouched(Pages &pages, const ChangesSince &changes)
 {
     const Wording &words = pages.wording();
     pages.smallHeading(words.text("Touched since then"), points(60));
     if (changes.changes.empty()) {
-        pages.text(words.text("Nothing on record was touched since."));
+        const bool isCorrected = std::ranges::any_of(changes.findings, isCorrectedSince(changes));
+        pages.text(words.text(isCorrected ? "Nothing besides the corrections below."
+                                          : "Nothing on record was touched since."));
         return;
     }
     Table table;

@@ -137,3 +137,31 @@ TEST_CASE("What changed since a signature stands on one page, however much it wa
             CHECK(text.contains(QLatin1String(words)));
     }
 }
+
+TEST_CASE("Where only corrections touched the inside, the page says so")
+{
+    const PrintedFolder folder;
+    Visited project;
+    SignOff late = *project.records.find(Id<SignOff>{1});
+    late.signed_on = WingProject::at("2026-03-05");
+    project.records.sign_offs.put(late);
+    const auto correct = [&](std::string_view day) {
+        Squawk squawk = *project.records.find(Id<Squawk>{1});
+        squawk.fixed_on = WingProject::at(day);
+        project.records.squawks.put(squawk);
+    };
+    const auto sentenceOf = [&] {
+        const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+        const auto changes =
+            packet::changesSince(project.records, project.profile, answer, project.preCover);
+        REQUIRE(changes);
+        REQUIRE(changes->changes.empty());
+        const auto file = folder.path("changes.pdf");
+        REQUIRE(print::printChanges(*changes, imprintOfTest(), folder.pictures(), {}, file));
+        return PrintedFolder::text(file).simplified();
+    };
+    correct("2026-03-08");
+    CHECK(sentenceOf().contains(QLatin1String("Nothing besides the corrections below.")));
+    correct("2026-03-04");
+    CHECK(sentenceOf().contains(QLatin1String("Nothing on record was touched since.")));
+}
