@@ -72,6 +72,7 @@ FrontPages::Visit visitOf(const Records &records, const Inspection &inspection, 
     visit.held_on = known(inspection.held_on);
     visit.completed_on = known(inspection.completed_on);
     visit.inspector = personName(records, inspection.inspector_id);
+    visit.visitor_role = visitorRole(records, inspection.inspector_id);
     visit.report_number = inspection.report_number;
     return visit;
 }

@@ -52,6 +52,7 @@ FrontPages::Visit visitOf(const Region &region, const Inspection &inspection)
     visit.held_on = region.ifHappened(inspection.held_on);
     visit.completed_on = region.ifHappened(inspection.completed_on);
     visit.inspector = personName(region.records(), inspection.inspector_id);
+    visit.visitor_role = visitorRole(region.records(), inspection.inspector_id);
     visit.report_number = inspection.report_number;
     visit.is_for_these = isForThese(region, inspection);
     return visit;

@@ -71,6 +71,8 @@ struct FrontPages {
         std::optional<Moment> held_on;
         std::optional<Moment> completed_on;
         std::string inspector;
+        /// Inspector, or adviser.
+        SignerRole visitor_role = SignerRole::Inspector;
         std::string report_number;
         bool is_for_these = true;
     };

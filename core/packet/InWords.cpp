@@ -39,6 +39,15 @@ std::string personName(const Records &records, Id<Person> person)
     return record ? record->name : std::string{};
 }
 
+SignerRole visitorRole(const Records &records, Id<Person> person)
+{
+    const Person *record = records.find(person);
+    return record && record->roles.contains(Role::Adviser) &&
+                   !record->roles.contains(Role::Inspector)
+               ? SignerRole::Adviser
+               : SignerRole::Inspector;
+}
+
 Message inWords(HoldPointKind kind)
 {
     return chosen(std::array<std::string_view, 7>{"own check", "tool and debris check",

@@ -16,6 +16,8 @@ std::string partName(const Records &records, Id<Component> part);
 std::string partPath(const Records &records, Id<Component> part);
 /// The person's name; empty for nobody.
 std::string personName(const Records &records, Id<Person> person);
+/// As whom somebody comes to a visit: as adviser who is one and no inspector.
+SignerRole visitorRole(const Records &records, Id<Person> person);
 
 Message inWords(HoldPointKind kind);
 Message inWords(InspectionKind kind);

@@ -20,7 +20,7 @@ using packet::SquawkEntry;
 QString standingIn(const Wording &words, const CorrectionsReport &report)
 {
     if (report.findings.empty())
-        return words.text("The visit found nothing.");
+        return words.text("No finding of this visit is on record.");
     if (report.openCount() == 0)
         return words.text("All findings are verified or accepted.");
     return words.text("Findings: {0}. Neither verified nor accepted: {1}; corrected of these: {2}.",
@@ -157,7 +157,7 @@ void drawVisit(Pages &pages, const CorrectionsReport &report)
                words.text("State of the records on {0}. This is the builder's record, not an "
                           "approval.",
                           {report.as_of.text()}));
-    drawFacts(pages, {{words.text("Inspector"), asIs(visit.inspector)},
+    drawFacts(pages, {{words.sentence(packet::inWords(visit.visitor_role)), asIs(visit.inspector)},
                       {words.text("Builder"), asIs(report.aircraft.builder)},
                       {words.text("Asked for"), words.date(visit.asked_on)},
                       {words.text("Complete"), words.date(visit.completed_on)},

@@ -102,8 +102,11 @@ void drawVisits(Pages &pages, const Packet &packet)
             kind += QLatin1Char(' ') + asIs(visit.reference);
         if (!visit.is_for_these)
             kind += QLatin1Char('\n') + words.text("for other closings, still open");
+        QString who = asIs(visit.inspector);
+        if (visit.visitor_role != SignerRole::Inspector)
+            who += QLatin1Char('\n') + words.text(packet::inWords(visit.visitor_role));
         table.rows.push_back({{{kind},
-                               {asIs(visit.inspector)},
+                               {who},
                                {words.day(visit.asked_on)},
                                {words.date(visit.planned_for)},
                                {words.day(visit.held_on)},

@@ -165,3 +165,23 @@ TEST_CASE("Where only corrections touched the inside, the page says so")
     correct("2026-03-04");
     CHECK(sentenceOf().contains(QLatin1String("Nothing on record was touched since.")));
 }
+
+TEST_CASE("A visit without findings does not claim that nothing was found, and names an adviser so")
+{
+    const PrintedFolder folder;
+    Visited project;
+    project.records.squawks = {};
+    Person visitor = *project.records.find(project.inspector);
+    visitor.roles = {Role::Adviser};
+    project.records.people.put(visitor);
+    const auto report = packet::correctionsReport(project.records, project.profile,
+                                                  Id<Inspection>{1}, project.as_of);
+    REQUIRE(report);
+    CHECK(report->visit.visitor_role == SignerRole::Adviser);
+    const auto file = folder.path("corrections.pdf");
+    REQUIRE(print::printCorrections(*report, imprintOfTest(), folder.pictures(), {}, file));
+    const QString text = PrintedFolder::text(file).simplified();
+    CHECK(text.contains(QLatin1String("No finding of this visit is on record.")));
+    CHECK_FALSE(text.contains(QLatin1String("found nothing")));
+    CHECK(text.contains(QLatin1String("Adviser")));
+}
