@@ -130,8 +130,9 @@ QString verifiedIn(const Wording &words, const SquawkEntry &squawk)
     case SquawkEntry::State::Accepted:
         return words.text("accepted as it is: {0}", {squawk.accepted_basis}) + QLatin1Char('\n') +
                byWhom(words, squawk.accepted_on, squawk.accepted_by);
-    case SquawkEntry::State::Fixed:
     case SquawkEntry::State::Open:
+        return words.text("not corrected");
+    case SquawkEntry::State::Fixed:
         break;
     }
     return words.text("waits for: {0}", {nested(packet::inWords(squawk.verify_by))});

@@ -75,6 +75,23 @@ TEST_CASE("The corrections report names finding, correction and who has to verif
               .exit_code == 0);
 }
 
+TEST_CASE("What is not corrected waits for nobody to verify it")
+{
+    const PrintedFolder folder;
+    Visited project;
+    Squawk squawk = *project.records.find(Id<Squawk>{1});
+    squawk.fixed_on.reset();
+    project.records.squawks.put(squawk);
+    const auto report = packet::correctionsReport(project.records, project.profile,
+                                                  Id<Inspection>{1}, project.as_of);
+    REQUIRE(report);
+    const auto file = folder.path("corrections.pdf");
+    REQUIRE(print::printCorrections(*report, imprintOfTest(), folder.pictures(), {}, file));
+    const QString text = PrintedFolder::text(file).simplified();
+    CHECK_FALSE(text.contains(QLatin1String("waits for")));
+    CHECK(text.contains(QLatin1String("not corrected yet not corrected")));
+}
+
 TEST_CASE("Papers in another language say the words of the core in it")
 {
     const PrintedFolder folder;
