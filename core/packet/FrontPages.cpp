@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/FrontPages.h"
 
+#include "core/base/Tongue.h"
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
+#include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 
 #include <algorithm>
@@ -98,6 +100,52 @@ void addBlockers(FrontPages &front, const Records &records, const Region::Chosen
             front.open.push_back(
                 {title, readiness::sentence(blocker, records), blocker.waits_for});
     }
+}
+
+/// What no inspector passes over: airworthiness squawks, deviations that were rejected and built,
+/// and what maker or authority demand.
+bool isGrave(const Records &records, RecordRef record)
+{
+    if (record.type == RecordType::Squawk) {
+        const Squawk *squawk = records.findLive(Id<Squawk>{record.id});
+        return squawk && squawk->severity == Severity::Airworthiness;
+    }
+    if (record.type == RecordType::Deviation) {
+        const Deviation *deviation = records.findLive(Id<Deviation>{record.id});
+        return deviation && deviation->decision == Decision::Rejected && deviation->built_on;
+    }
+    const Bulletin *bulletin =
+        record.type == RecordType::Bulletin ? records.findLive(Id<Bulletin>{record.id}) : nullptr;
+    return bulletin && bulletin->mandatory;
+}
+
+Message openIn(const Region &region, RecordRef record)
+{
+    const std::string name = nestedFirst(readiness::named(region.records(), record));
+    if (record.type != RecordType::Squawk)
+        return {"{0}", {name}};
+    const Squawk *squawk = region.records().find(Id<Squawk>{record.id});
+    const bool isFixed = squawk && region.ifHappened(squawk->fixed_on);
+    return {isFixed ? "{0}: fixed, not verified" : "{0}: open", {name}};
+}
+
+/// Of a closing that is closed the blockers are those of its day; this is what is open today.
+std::vector<FrontPages::OutOfReach> outOfReach(const Region &region,
+                                               const readiness::Answer &answer)
+{
+    std::vector<FrontPages::OutOfReach> all;
+    for (const readiness::RecordAndClosings &row : answer.out_of_reach) {
+        std::string closings;
+        for (const Region::Chosen &chosen : region.chosen()) {
+            if (std::ranges::find(row.closings, chosen.closing->id) != row.closings.end())
+                closings += (closings.empty() ? "" : ", ") + chosen.closing->title;
+        }
+        if (!closings.empty())
+            all.push_back(
+                {closings, openIn(region, row.record), isGrave(region.records(), row.record)});
+    }
+    std::ranges::stable_partition(all, &FrontPages::OutOfReach::is_grave);
+    return all;
 }
 
 void addWaived(FrontPages &front, const Region &region, const Closing &closing)
@@ -202,6 +250,7 @@ FrontPages frontPages(const Region &region, const Profile &profile,
     FrontPages front;
     front.aircraft = aircraftOf(region.records(), profile);
     front.visits = visits(region, profile);
+    front.out_of_reach = outOfReach(region, answer);
     front.closed_with_gaps = closedWithGaps(region, answer);
     for (const Region::Chosen &chosen : region.chosen()) {
         front.to_close.push_back(toCloseOf(region.records(), chosen));

@@ -38,6 +38,13 @@ struct FrontPages {
         Message what;
         std::optional<SignerRole> waits_for;
     };
+    /// Something that is open behind a closing of the packet that is closed.
+    struct OutOfReach {
+        /// Titles, one or several.
+        std::string closings;
+        Message what;
+        bool is_grave = false;
+    };
     struct Waived {
         std::string closing;
         HoldPointKind kind = HoldPointKind::OwnCheck;
@@ -82,6 +89,8 @@ struct FrontPages {
     std::vector<Visit> visits;
     std::vector<Request> asked;
     std::vector<Open> open;
+    /// Grave ones first.
+    std::vector<OutOfReach> out_of_reach;
     std::vector<Waived> waived;
     std::vector<ClosedWithGaps> closed_with_gaps;
     std::vector<NotOnRecord> not_on_record;

@@ -7,12 +7,38 @@
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
 
+#include <algorithm>
+
 namespace lastrivet::print {
 
 namespace {
 
 using packet::FrontPages;
 using packet::Packet;
+
+/// Rows on the front pages.
+constexpr std::size_t mostOutOfReach = 14;
+
+void drawOutOfReach(Pages &pages, const Packet &packet)
+{
+    const auto &open = packet.front.out_of_reach;
+    if (open.empty())
+        return;
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("What is open"), 7}, {words.text("Closed in by"), 3}};
+    const std::size_t shown = std::min(mostOutOfReach, open.size());
+    for (std::size_t i = 0; i < shown; ++i)
+        table.rows.push_back({{{words.sentence(open[i].what), Mark::None, open[i].is_grave},
+                               {asIs(open[i].closings)}}});
+    pages.smallHeading(words.text("Open, and out of reach"),
+                       leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
+    if (shown < open.size())
+        pages.text(words.text("{0} more, all in the sections below.",
+                              {std::to_string(open.size() - shown)}),
+                   Size::Small);
+}
 
 void drawWaived(Pages &pages, const Packet &packet)
 {
@@ -81,6 +107,7 @@ void drawNotOnRecord(Pages &pages, const Packet &packet)
 
 void drawGaps(Pages &pages, const Packet &packet)
 {
+    drawOutOfReach(pages, packet);
     drawClosedWithGaps(pages, packet);
     drawWaived(pages, packet);
     drawNotOnRecord(pages, packet);

@@ -116,6 +116,31 @@ TEST_CASE("Closings with gaps follow into every packet, those of the region firs
     CHECK(packet.front.asked.back().about == "Last baffle of the left tank");
 }
 
+TEST_CASE("What is found behind a closing that is closed stands on its front pages, gravest first")
+{
+    WingProject project;
+    project.records.squawks.put({.id = Id<Squawk>{30},
+                                 .number = "30",
+                                 .component_id = project.tank,
+                                 .title = "Drain of the tank blocked",
+                                 .severity = Severity::Airworthiness,
+                                 .found_on = WingProject::at("2026-03-01")});
+    const readiness::Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    const Packet packet =
+        packet::packetFor(project.records, project.profile, answer, {project.tankBaffle});
+    const auto &open = packet.front.out_of_reach;
+    REQUIRE(open.size() >= 2);
+    CHECK(open[0].is_grave);
+    CHECK(english(open[0].what) == "Squawk 30, Drain of the tank blocked in LW-T: open");
+    CHECK(open[0].closings == "Last baffle of the left tank");
+    CHECK_FALSE(open[1].is_grave);
+    CHECK(std::any_of(open.begin(), open.end(), [](const auto &row) {
+        return english(row.what).find("Bell crank") != std::string::npos;
+    }));
+    CHECK(wingPacket(project).front.out_of_reach.empty());
+}
+
 TEST_CASE("A closing of an earlier builder says that the inspector decides")
 {
     WingProject project;
