@@ -28,11 +28,8 @@ FrontPages::ToClose toCloseOf(const Records &records, const Region::Chosen &chos
         return std::count_if(closing.blockers.begin(), closing.blockers.end(),
                              [&](const Blocker &blocker) { return blocker.weight == weight; });
     };
-    return {closing.id,
-            record.title,
-            partPath(records, record.component_id),
-            closing.state,
-            count(Weight::Must),
+    return {closing.id,           record.title,  partPath(records, record.component_id),
+            closing.state,        closing.begun, count(Weight::Must),
             count(Weight::Should)};
 }
 

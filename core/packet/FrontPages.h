@@ -23,6 +23,7 @@ struct FrontPages {
         std::string title;
         std::string part;
         readiness::State state = readiness::State::Hold;
+        bool begun = true;
         std::int64_t musts = 0;
         std::int64_t shoulds = 0;
     };

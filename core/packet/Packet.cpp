@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 
 namespace lastrivet::packet {
 
@@ -18,19 +19,17 @@ Message titleOf(const std::vector<Standing> &standings)
     return {"Inspection packet: {0} closings", {std::to_string(standings.size())}};
 }
 
-/// The state that most asks for attention, as on the badge of a part.
-State worstOf(const std::vector<Standing> &standings)
+/// Where it stands among those that ask for attention, as on the badge of a part: what was not
+/// begun must stay open, but calls for nothing yet.
+int urgencyOf(const Standing &standing)
 {
-    constexpr std::array worstFirst{State::ClosedEarly,    State::Hold,  State::ReadyToInspect,
-                                    State::ReadyToSign, State::Clear, State::Closed};
-    for (const State state : worstFirst) {
-        if (std::any_of(standings.begin(), standings.end(),
-                        [state](const Standing &standing) { return standing.state == state; }))
-            return state;
-    }
-    return State::Hold;
+    constexpr std::array<std::optional<State>, 7> worstFirst{
+        State::ClosedEarly, State::Hold,  State::ReadyToInspect, State::ReadyToSign,
+        std::nullopt,       State::Clear, State::Closed};
+    const std::optional<State> state =
+        standing.begun ? std::optional(standing.state) : std::nullopt;
+    return int(std::find(worstFirst.begin(), worstFirst.end(), state) - worstFirst.begin());
 }
-
 } // namespace
 
 Packet packetFor(const Records &records, const Profile &profile, const readiness::Answer &answer,
@@ -39,9 +38,11 @@ Packet packetFor(const Records &records, const Profile &profile, const readiness
     const Region region(records, answer, chosen);
     std::vector<Standing> standings = packet::standings(region, profile);
     std::vector<Photo> photos = packet::photos(region);
+    const auto worst = std::ranges::min_element(standings, {}, urgencyOf);
     const int sheetsFrom = int(photos.size()) + 1;
     return {.title = titleOf(standings),
-            .state = worstOf(standings),
+            .state = worst == standings.end() ? State::Hold : worst->state,
+            .begun = worst == standings.end() || worst->begun,
             .as_of = answer.as_of,
             .front = frontPages(region, profile, answer),
             .standings = standings,

@@ -44,6 +44,8 @@ struct Packet {
     Message title;
     /// The worst state of the chosen closings.
     readiness::State state = readiness::State::Hold;
+    /// False when it is that of a closing on which no work was begun.
+    bool begun = true;
     Moment as_of;
     FrontPages front;
     std::vector<Standing> standings;

@@ -140,6 +140,15 @@ std::vector<Standing::Signature> lateAcceptances(const Region &region, const Clo
 
 } // namespace
 
+Message inWords(readiness::State state, bool begun)
+{
+    if (!begun)
+        return {"not begun", {}};
+    if (state == readiness::State::ReadyToSign)
+        return {"stays open, waits for the builder's signature", {}};
+    return readiness::stateInWords(state);
+}
+
 Standing standing(const Region &region, const Profile &profile, const Region::Chosen &chosen)
 {
     const Closing &record = *chosen.closing;
@@ -155,6 +164,7 @@ Standing standing(const Region &region, const Profile &profile, const Region::Ch
     standing.made_by = record.made_by;
     standing.method = record.method;
     standing.state = closing.state;
+    standing.begun = closing.begun;
     standing.events = events(region, record);
     standing.hold_points = holdPoints(region, closing);
     standing.late_acceptances = lateAcceptances(region, record);

@@ -72,12 +72,18 @@ struct Standing {
     MadeBy made_by = MadeBy::Builder;
     std::string method;
     readiness::State state = readiness::State::Hold;
+    /// False while no work is on record in its reach and it was never closed.
+    bool begun = true;
     std::vector<Event> events;
     std::vector<HoldPointLine> hold_points;
     std::vector<Signature> late_acceptances;
     readiness::OnRecord on_record;
     std::vector<RuleLine> rules;
 };
+
+/// The state as somebody else reads it on paper, who is not the builder: "stays open, waits for the
+/// builder's signature"; "not begun" while no work is on record and it was never closed.
+Message inWords(readiness::State state, bool begun);
 
 Standing standing(const Region &region, const Profile &profile, const Region::Chosen &chosen);
 std::vector<Standing> standings(const Region &region, const Profile &profile);

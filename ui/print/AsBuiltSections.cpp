@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/AsBuiltSections.h"
 
-#include "core/readiness/Sentences.h"
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/Facts.h"
 #include "ui/print/PacketSections.h"
@@ -86,7 +85,8 @@ void drawWhatIsClosed(Pages &pages, const HandOver &book)
         table.rows.push_back(
             {{{asIs(standing.title), Mark::None, true},
               {asIs(standing.part)},
-              {words.text(readiness::stateInWords(standing.state)), markOf(standing.state)},
+              {words.text(packet::inWords(standing.state, standing.begun)),
+               markOf(standing.state, standing.begun)},
               {isClosed ? words.day(event->closed_on, event->approximate) : QString()},
               {isClosed ? asIs(event->by) : QString()}}});
     }

@@ -3,7 +3,6 @@
 #include "ui/print/PacketSections.h"
 
 #include "core/packet/InWords.h"
-#include "core/readiness/Sentences.h"
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Mark.h"
@@ -56,11 +55,11 @@ void drawStateOfAll(Pages &pages, const Packet &packet)
     painter.setPen(QPen(Qt::black, points(1)));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(frame);
-    drawMark(painter, markOf(packet.state),
+    drawMark(painter, markOf(packet.state, packet.begun),
              QRectF(frame.left() + points(10), frame.top() + points(8), points(30), points(30)));
     painter.setPen(Qt::black);
-    TextBlock(pages.wording().sentence(readiness::stateInWords(packet.state)), Size::Subheading,
-              width, true)
+    TextBlock(pages.wording().sentence(packet::inWords(packet.state, packet.begun)),
+              Size::Subheading, width, true)
         .drawLines(painter, {left, frame.top() + points(6)}, 0, 1);
     sentence.draw(painter, {left, frame.top() + points(27)});
     pages.advance(height + points(12));
@@ -76,12 +75,12 @@ void drawToClose(Pages &pages, const Packet &packet)
                      {words.text("Must"), 1, true},
                      {words.text("Advice"), 1.2, true}};
     for (const FrontPages::ToClose &closing : packet.front.to_close)
-        table.rows.push_back(
-            {{{asIs(closing.title), Mark::None, true},
-              {asIs(closing.part)},
-              {words.text(readiness::stateInWords(closing.state)), markOf(closing.state)},
-              {words.number(closing.musts)},
-              {words.number(closing.shoulds)}}});
+        table.rows.push_back({{{asIs(closing.title), Mark::None, true},
+                               {asIs(closing.part)},
+                               {words.text(packet::inWords(closing.state, closing.begun)),
+                                markOf(closing.state, closing.begun)},
+                               {words.number(closing.musts)},
+                               {words.number(closing.shoulds)}}});
     pages.smallHeading(words.text("To be closed"), leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
 }

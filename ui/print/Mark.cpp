@@ -132,6 +132,11 @@ Mark markOf(readiness::State state)
     return Mark(int(Mark::StateClosed) + int(state));
 }
 
+Mark markOf(readiness::State state, bool begun)
+{
+    return begun ? markOf(state) : Mark::NothingOnRecord;
+}
+
 Mark markOf(Severity severity)
 {
     return Mark(int(Mark::Airworthiness) + int(severity));

@@ -34,6 +34,8 @@ enum class Mark {
 };
 
 Mark markOf(readiness::State state);
+/// As `markOf` of the state, but that of nothing on record where no work was begun.
+Mark markOf(readiness::State state, bool begun);
 Mark markOf(Severity severity);
 Mark markOf(readiness::Outcome outcome);
 

@@ -3,7 +3,6 @@
 #include "ui/print/PacketSections.h"
 
 #include "core/packet/InWords.h"
-#include "core/readiness/Sentences.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
@@ -31,10 +30,10 @@ void drawState(Pages &pages, const Standing &standing)
     const double side = points(20);
     pages.need(side + points(4));
     QPainter &painter = pages.painter();
-    drawMark(painter, markOf(standing.state),
+    drawMark(painter, markOf(standing.state, standing.begun),
              QRectF(pages.body().left(), pages.y(), side, side));
     painter.setPen(Qt::black);
-    TextBlock(words.sentence(readiness::stateInWords(standing.state)), Size::Body,
+    TextBlock(words.sentence(packet::inWords(standing.state, standing.begun)), Size::Body,
               pages.body().width() - points(30), true)
         .drawLines(painter, {pages.body().left() + points(28), pages.y() + points(4)}, 0, 1);
     pages.advance(side + points(6));

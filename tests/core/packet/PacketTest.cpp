@@ -48,6 +48,39 @@ TEST_CASE("A packet says what is to be closed and in which state")
     CHECK(packet.front.aircraft.rules == "Rules of the test, 2026-01-01");
 }
 
+TEST_CASE("A closing without any work is not begun, whatever its rules say")
+{
+    WingProject project;
+    project.records.components.put({.id = Id<Component>{9}, .code = "F", .name = "Flap"});
+    project.records.closings.put({.id = Id<Closing>{9},
+                                  .component_id = Id<Component>{9},
+                                  .title = "Flap skin",
+                                  .encloses = {Id<Component>{9}}});
+    const readiness::Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    const auto packetOf = [&](const IdSet<Closing> &closings) {
+        return packet::packetFor(project.records, project.profile, answer, closings);
+    };
+    const Packet flap = packetOf({Id<Closing>{9}});
+    CHECK_FALSE(flap.begun);
+    CHECK_FALSE(flap.standings[0].begun);
+    CHECK_FALSE(flap.front.to_close[0].begun);
+    CHECK(english(packet::inWords(flap.state, flap.begun)) == "not begun");
+    // What was begun and calls for something comes before it, what is closed behind it.
+    const Packet withWing = packetOf({project.wingSkin, Id<Closing>{9}});
+    CHECK(withWing.begun);
+    CHECK(withWing.state == readiness::State::Hold);
+    CHECK_FALSE(packetOf({project.tailSkin, Id<Closing>{9}}).begun);
+}
+
+TEST_CASE("On paper the builder's signature is not the reader's")
+{
+    CHECK(english(packet::inWords(readiness::State::ReadyToSign, true)) ==
+          "stays open, waits for the builder's signature");
+    CHECK(english(packet::inWords(readiness::State::Clear, true)) ==
+          "nothing on record against closing");
+}
+
 TEST_CASE("What waits for the inspector is asked of him, everything else is open")
 {
     const WingProject project;

@@ -211,3 +211,21 @@ TEST_CASE("A project without records gives a file that says what is not on recor
     CHECK(text.contains(QLatin1String("Begun today")));
     CHECK(text.contains(QLatin1String("Nothing on record of")));
 }
+
+TEST_CASE("A closing without any work stands in the file as not begun")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    project.records.components.put({.id = Id<Component>{9}, .code = "F", .name = "Flap"});
+    project.records.closings.put({.id = Id<Closing>{9},
+                                  .component_id = Id<Component>{9},
+                                  .title = "Flap skin",
+                                  .encloses = {Id<Component>{9}}});
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    const auto pdf = folder.path("final.pdf");
+    REQUIRE(print::printFinalFile(packet::finalFile(project.records, project.profile, answer),
+                                  imprintOfTest(), folder.pictures(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    CHECK(text.contains(QLatin1String("not begun")));
+    CHECK_FALSE(text.contains(QLatin1String("nothing on record against closing")));
+}
