@@ -9,6 +9,7 @@
 #include "core/readiness/Sentences.h"
 
 #include <algorithm>
+#include <cstddef>
 #include <utility>
 
 namespace lastrivet::packet {
@@ -77,28 +78,6 @@ std::vector<FrontPages::Visit> visits(const Region &region, const Profile &profi
     return all;
 }
 
-bool waitsForVisitor(const Blocker &blocker)
-{
-    return blocker.waits_for && *blocker.waits_for != SignerRole::Builder;
-}
-
-void addBlockers(FrontPages &front, const Records &records, const Region::Chosen &chosen)
-{
-    const ClosingAnswer &closing = *chosen.answer;
-    const bool isClosed = closing.state == State::Closed || closing.state == State::ClosedEarly;
-    if (isClosed)
-        return;
-    const std::string &title = chosen.closing->title;
-    for (const Blocker &blocker : closing.blockers) {
-        if (waitsForVisitor(blocker))
-            front.asked.push_back(
-                {*blocker.waits_for, readiness::sentence(blocker, records), title});
-        else if (blocker.weight == Weight::Must)
-            front.open.push_back(
-                {title, readiness::sentence(blocker, records), blocker.waits_for});
-    }
-}
-
 /// What no inspector passes over: airworthiness squawks, deviations that were rejected and built,
 /// and what maker or authority demand.
 bool isGrave(const Records &records, RecordRef record)
@@ -114,6 +93,31 @@ bool isGrave(const Records &records, RecordRef record)
     const Bulletin *bulletin =
         record.type == RecordType::Bulletin ? records.findLive(Id<Bulletin>{record.id}) : nullptr;
     return bulletin && bulletin->mandatory;
+}
+
+bool waitsForVisitor(const Blocker &blocker)
+{
+    return blocker.waits_for && *blocker.waits_for != SignerRole::Builder;
+}
+
+void addBlockers(FrontPages &front, const Records &records, const Region::Chosen &chosen)
+{
+    const ClosingAnswer &closing = *chosen.answer;
+    const bool isClosed = closing.state == State::Closed || closing.state == State::ClosedEarly;
+    if (isClosed)
+        return;
+    const std::string &title = chosen.closing->title;
+    const auto before = front.open.size();
+    for (const Blocker &blocker : closing.blockers) {
+        if (waitsForVisitor(blocker))
+            front.asked.push_back(
+                {*blocker.waits_for, readiness::sentence(blocker, records), title});
+        else if (blocker.weight == Weight::Must)
+            front.open.push_back({title, readiness::sentence(blocker, records), blocker.waits_for,
+                                  blocker.record.type, isGrave(records, blocker.record)});
+    }
+    std::ranges::stable_partition(front.open.begin() + std::ptrdiff_t(before), front.open.end(),
+                                  &FrontPages::Open::is_grave);
 }
 
 Message openIn(const Region &region, RecordRef record)

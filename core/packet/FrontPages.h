@@ -38,6 +38,10 @@ struct FrontPages {
         std::string closing;
         Message what;
         std::optional<SignerRole> waits_for;
+        /// What it is about.
+        RecordType kind = RecordType::Step;
+        /// An airworthiness squawk, a deviation rejected and built, or a mandatory bulletin.
+        bool is_grave = false;
     };
     /// Something that is open behind a closing of the packet that is closed.
     struct OutOfReach {
@@ -89,6 +93,7 @@ struct FrontPages {
     std::vector<ToClose> to_close;
     std::vector<Visit> visits;
     std::vector<Request> asked;
+    /// By closing, of each the grave ones first.
     std::vector<Open> open;
     /// Grave ones first.
     std::vector<OutOfReach> out_of_reach;

@@ -11,6 +11,8 @@
 #include "ui/print/Title.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace lastrivet::print {
 
@@ -133,7 +135,55 @@ void drawAsked(Pages &pages, const Packet &packet)
     drawTable(pages, table);
 }
 
-/// The first open points of each closing, below a row that names it.
+/// What of a table of open points found no room, by kind.
+using LeftOut = std::map<RecordType, std::int64_t>;
+
+std::string_view patternOf(RecordType kind)
+{
+    switch (kind) {
+    case RecordType::Step:
+        return "steps {0}";
+    case RecordType::Squawk:
+        return "squawks {0}";
+    case RecordType::Deviation:
+        return "deviations {0}";
+    case RecordType::Bulletin:
+        return "bulletins {0}";
+    case RecordType::Fastener:
+        return "lines of fasteners {0}";
+    case RecordType::Measurement:
+        return "measurements {0}";
+    case RecordType::MaterialUse:
+        return "uses of material {0}";
+    case RecordType::PartLine:
+        return "packing lines {0}";
+    case RecordType::Closing:
+        return "boxes within {0}";
+    case RecordType::HoldPoint:
+        return "hold points {0}";
+    default:
+        return "others {0}";
+    }
+}
+
+/// "And 12 more: steps 8, squawks 4".
+void addLeftOut(Table &table, const Wording &words, const LeftOut &leftOut)
+{
+    if (leftOut.empty())
+        return;
+    std::int64_t count = 0;
+    QStringList kinds;
+    for (const auto &[kind, ofKind] : leftOut) {
+        count += ofKind;
+        kinds << words.text(patternOf(kind), {words.number(ofKind).toStdString()});
+    }
+    const QString text =
+        words.text("And {0} more: {1}", {words.number(count).toStdString(),
+                                         kinds.join(QStringLiteral(", ")).toStdString()});
+    table.rows.push_back({{{text}}, Table::Bar::Must});
+}
+
+/// The grave points of each closing and the first of the others, below a row that names it.
 Table openTable(const Wording &words, const Packet &packet)
 {
     const std::size_t share =
@@ -142,26 +192,26 @@ Table openTable(const Wording &words, const Packet &packet)
     table.columns = {{words.text("What is open"), 8}, {words.text("Waits for"), 1.6}};
     const std::string *closing = nullptr;
     std::size_t shown = 0;
+    LeftOut leftOut;
     for (const FrontPages::Open &open : packet.front.open) {
         if (!closing || *closing != open.closing) {
+            addLeftOut(table, words, std::exchange(leftOut, {}));
             shown = 0;
             table.rows.push_back({{{asIs(open.closing)}}, Table::Bar::None, true});
         }
         closing = &open.closing;
-        if (++shown > share)
+        if (!open.is_grave && shown >= share) {
+            ++leftOut[open.kind];
             continue;
+        }
+        ++shown;
         table.rows.push_back(
-            {{{words.sentence(open.what)},
+            {{{words.sentence(open.what), Mark::None, open.is_grave},
               {open.waits_for ? words.text(packet::inWords(*open.waits_for)) : QString()}},
              Table::Bar::Must});
     }
+    addLeftOut(table, words, leftOut);
     return table;
-}
-
-std::size_t countShown(const Table &table)
-{
-    return std::size_t(std::count_if(table.rows.begin(), table.rows.end(),
-                                     [](const Table::Row &row) { return !row.is_group; }));
 }
 
 void drawOpen(Pages &pages, const Packet &packet)
@@ -172,11 +222,9 @@ void drawOpen(Pages &pages, const Packet &packet)
     if (table.rows.empty())
         pages.text(words.text("No work on record is open in the way of these closings."));
     drawTable(pages, table);
-    const std::size_t more = packet.front.open.size() - countShown(table);
-    if (more > 0) {
+    if (!table.rows.empty()) {
         pages.advance(points(4));
-        pages.text(words.text("{0} more, all named under Readiness.", {std::to_string(more)}),
-                   Size::Small);
+        pages.text(words.text("All of it is named under Readiness."), Size::Small);
     }
 }
 

@@ -107,6 +107,43 @@ TEST_CASE("What waits for the inspector is asked of him, everything else is open
     }));
 }
 
+TEST_CASE("What is grave stands before what is merely open")
+{
+    WingProject project;
+    for (std::int64_t id = 40; id < 60; ++id)
+        project.records.steps.put({.id = Id<Step>{id},
+                                   .component_id = project.rib,
+                                   .title = "Step " + std::to_string(id)});
+    project.records.squawks.put({.id = Id<Squawk>{41},
+                                 .number = "41",
+                                 .component_id = project.rib,
+                                 .title = "Crack in the flange",
+                                 .severity = Severity::Airworthiness,
+                                 .found_on = WingProject::at("2026-03-01")});
+    project.records.deviations.put({.id = Id<Deviation>{7},
+                                    .number = "7",
+                                    .component_ids = {project.rib},
+                                    .title = "Rivets of steel",
+                                    .raised_on = WingProject::at("2026-01-05"),
+                                    .decided_on = WingProject::at("2026-01-20"),
+                                    .decided_by = project.inspector,
+                                    .decision = Decision::Rejected,
+                                    .built_on = WingProject::at("2026-01-10")});
+    const Packet packet = wingPacket(project);
+    const auto &open = packet.front.open;
+    REQUIRE(open.size() > 22);
+    CHECK(std::count_if(open.begin(), open.end(), [](const auto &row) { return row.is_grave; }) ==
+          2);
+    CHECK(open[0].is_grave);
+    CHECK(open[1].is_grave);
+    const auto isNamed = [&](const std::string &title) {
+        return english(open[0].what).find(title) != std::string::npos ||
+               english(open[1].what).find(title) != std::string::npos;
+    };
+    CHECK(isNamed("Crack in the flange"));
+    CHECK(isNamed("Rivets of steel"));
+}
+
 TEST_CASE("The front pages name visits, waivers and what nobody wrote down")
 {
     const WingProject project;

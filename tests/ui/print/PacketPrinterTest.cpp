@@ -378,3 +378,27 @@ TEST_CASE("A language of its own writes dates and sentences")
     CHECK(text.contains(QString::fromUtf8("14. März 2026")));
     CHECK(text.contains(QLatin1String("6,5")));
 }
+
+TEST_CASE("On the front pages every grave point is named, and the rest counted by kind")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    const std::string closing = packet.standings[0].title;
+    packet.front.open.clear();
+    for (int number = 1; number <= 20; ++number)
+        packet.front.open.push_back({closing,
+                                     {"{0}: open", {"Crack " + std::to_string(number)}},
+                                     {},
+                                     RecordType::Squawk,
+                                     true});
+    for (int number = 1; number <= 30; ++number)
+        packet.front.open.push_back({closing,
+                                     {"{0}: not done", {"Lesser step " + std::to_string(number)}},
+                                     {},
+                                     RecordType::Step,
+                                     false});
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.contains(QLatin1String("Crack 20: open")));
+    CHECK_FALSE(text.contains(QLatin1String("Lesser step 1:")));
+    CHECK(text.contains(QLatin1String("And 30 more: steps 30")));
+}
