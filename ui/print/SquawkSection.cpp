@@ -29,11 +29,16 @@ QString decisionIn(const Wording &words, const DeviationEntry &deviation)
     return lines.join(QLatin1Char('\n'));
 }
 
-QString builtIn(const Wording &words, const DeviationEntry &deviation)
+Table::Cell builtIn(const Wording &words, const DeviationEntry &deviation)
 {
     if (deviation.undone_on)
-        return words.text("undone on {0}", {deviation.undone_on->text()});
-    return deviation.built_on ? words.day(deviation.built_on) : words.text("not built");
+        return {words.text("undone on {0}", {deviation.undone_on->text()})};
+    if (!deviation.built_on)
+        return {words.text("not built")};
+    const QString day = words.day(deviation.built_on);
+    if (deviation.decision == Decision::Rejected)
+        return {day + QLatin1Char('\n') + words.text("still built"), Mark::NotMet};
+    return {day};
 }
 
 Table::Row rowOf(const Wording &words, const DeviationEntry &deviation)
@@ -41,6 +46,8 @@ Table::Row rowOf(const Wording &words, const DeviationEntry &deviation)
     QStringList what{asIs(deviation.title)};
     for (const std::string &part : deviation.parts)
         addLine(what, asIs(part));
+    if (deviation.raised_on)
+        what << words.text("raised {0}", {deviation.raised_on->dayOnly().text()});
     addLine(what, photosIn(words, deviation.photo_numbers));
     QStringList built;
     addLine(built, asIs(deviation.built_as));
@@ -50,7 +57,7 @@ Table::Row rowOf(const Wording &words, const DeviationEntry &deviation)
              {what.join(QLatin1Char('\n'))},
              {asIs(deviation.drawing_ref)},
              {built.join(QLatin1Char('\n'))},
-             {builtIn(words, deviation)},
+             builtIn(words, deviation),
              {decisionIn(words, deviation), Mark::None, !deviation.decision}}};
 }
 
@@ -104,9 +111,9 @@ void drawDeviations(Pages &pages, const packet::Packet &packet)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("No."), 0.9}, {words.text("Deviation"), 3.6},
+    table.columns = {{words.text("No."), 0.9},     {words.text("Deviation"), 3.6},
                      {words.text("Drawing"), 1.9}, {words.text("Built as"), 3.6},
-                     {words.text("Built"), 1.8}, {words.text("Acceptance"), 3.4}};
+                     {words.text("Built"), 2.4},   {words.text("Acceptance"), 3.4}};
     for (const DeviationEntry &deviation : packet.deviations)
         table.rows.push_back(rowOf(words, deviation));
     pages.heading(0, words.text("Deviations"), leastHeightOf(table, pages.body().width()));

@@ -402,3 +402,19 @@ TEST_CASE("On the front pages every grave point is named, and the rest counted b
     CHECK_FALSE(text.contains(QLatin1String("Lesser step 1:")));
     CHECK(text.contains(QLatin1String("And 30 more: steps 30")));
 }
+
+TEST_CASE("A deviation that was rejected and is still built says so, with the day it was raised")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.deviations.size() == 1);
+    packet::DeviationEntry &deviation = packet.deviations[0];
+    deviation.built_on = Moment::parse("2026-01-10");
+    const auto printed = [&] { return PrintedFolder::text(folder.print(packet)).simplified(); };
+    CHECK(printed().contains(QLatin1String("raised 5 Jan 2026")));
+    CHECK_FALSE(printed().contains(QLatin1String("still built")));
+    deviation.decision = Decision::Rejected;
+    CHECK(printed().contains(QLatin1String("still built")));
+    deviation.undone_on = Moment::parse("2026-02-01");
+    CHECK_FALSE(printed().contains(QLatin1String("still built")));
+}
