@@ -4,6 +4,7 @@
 
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
+#include "core/readiness/CalibrationAt.h"
 
 namespace lastrivet::packet {
 
@@ -25,6 +26,18 @@ std::string toolName(const Records &records, Id<Tool> id)
     return tool ? tool->name : std::string{};
 }
 
+bool wasUncalibrated(const Region &region, const Fastener &fastener)
+{
+    const Tool *tool = region.records().findLive(fastener.tool_id);
+    if (!tool || !tool->needs_calibration)
+        return false;
+    const Tool::Calibration *calibration = readiness::calibrationAt(
+        *tool, *fastener.torqued_on,
+        [&](const std::optional<Moment> &moment) { return happened(moment, region.asOf()); });
+    return !calibration || !calibration->due_on ||
+           after(*fastener.torqued_on, *calibration->due_on);
+}
+
 FastenerEntry entryOf(const Region &region, const Fastener &fastener)
 {
     const Records &records = region.records();
@@ -43,6 +56,7 @@ FastenerEntry entryOf(const Region &region, const Fastener &fastener)
         entry.torque_value = fastener.torque_value;
         entry.torque_drag = fastener.torque_drag;
         entry.tool = toolName(records, fastener.tool_id);
+        entry.was_tool_uncalibrated = wasUncalibrated(region, fastener);
     }
     entry.marked_on = region.ifHappened(fastener.marked_on);
     entry.locking = fastener.locking;
@@ -59,6 +73,19 @@ FastenerEntry entryOf(const Region &region, const Fastener &fastener)
 }
 
 } // namespace
+
+std::optional<double> FastenerEntry::netTorque() const
+{
+    if (!torque_value)
+        return std::nullopt;
+    return *torque_value - torque_drag.value_or(0);
+}
+
+bool FastenerEntry::isOutOfLimits() const
+{
+    const std::optional<double> net = netTorque();
+    return net && ((torque_min && *net < *torque_min) || (torque_max && *net > *torque_max));
+}
 
 std::vector<FastenerEntry> fasteners(const Region &region)
 {

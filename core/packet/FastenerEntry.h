@@ -26,6 +26,8 @@ struct FastenerEntry {
     std::optional<Moment> fitted_on;
     std::optional<Moment> torqued_on;
     std::string tool;
+    /// True when the tool needs calibration and was in none on the day of torquing.
+    bool was_tool_uncalibrated = false;
     std::optional<Moment> marked_on;
     Locking locking = Locking::None;
     bool is_locked_by_hand = false;
@@ -33,6 +35,10 @@ struct FastenerEntry {
     std::optional<Moment> accepted_on;
     std::string accepted_by;
     std::string accepted_basis;
+
+    /// Torque as it counts: what the wrench showed, less the drag of a self-locking nut.
+    std::optional<double> netTorque() const;
+    bool isOutOfLimits() const;
 };
 
 /// Fasteners of the region that are planned or fitted and not removed, by part.

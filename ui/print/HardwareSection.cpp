@@ -14,34 +14,19 @@ namespace {
 using packet::FastenerEntry;
 using packet::MeasurementEntry;
 
-/// Torque as it counts: what the wrench showed, less the drag of a self-locking nut.
-std::optional<double> netTorque(const FastenerEntry &fastener)
-{
-    if (!fastener.torque_value)
-        return std::nullopt;
-    return *fastener.torque_value - fastener.torque_drag.value_or(0);
-}
-
-bool isOutOfLimits(const FastenerEntry &fastener)
-{
-    const std::optional<double> net = netTorque(fastener);
-    return net && ((fastener.torque_min && *net < *fastener.torque_min) ||
-                   (fastener.torque_max && *net > *fastener.torque_max));
-}
-
 Table::Cell torqueOf(const Wording &words, const FastenerEntry &fastener)
 {
     const bool hasLimit = fastener.torque_min || fastener.torque_max;
     if (!fastener.torqued_on)
         return {hasLimit ? words.text("not torqued") : QString(), Mark::None, hasLimit};
-    QString text = fastener.torque_value ? words.number(*fastener.torque_value)
-                                         : words.text("torqued");
-    if (fastener.torque_drag)
-        text += words.text(", drag {0}", {words.number(*fastener.torque_drag).toStdString()});
-    text += QLatin1Char('\n') + words.day(fastener.torqued_on);
+    QString text = torqueIn(words, fastener) + QLatin1Char('\n') + words.day(fastener.torqued_on);
     if (!fastener.tool.empty())
         text += QLatin1Char('\n') + asIs(fastener.tool);
-    return {text, isOutOfLimits(fastener) ? Mark::NotMet : Mark::None, isOutOfLimits(fastener)};
+    if (fastener.was_tool_uncalibrated)
+        text += QLatin1Char('\n') + words.text("not in calibration");
+    if (fastener.isOutOfLimits())
+        return {text, Mark::NotMet, true};
+    return {text, fastener.was_tool_uncalibrated ? Mark::Advice : Mark::None};
 }
 
 QString lockingOf(const Wording &words, const FastenerEntry &fastener)

@@ -14,6 +14,18 @@ QString rangeOf(const Wording &words, const std::optional<double> &least,
     return most ? QStringLiteral("≤ ") + words.number(*most) : QString();
 }
 
+QString torqueIn(const Wording &words, const packet::FastenerEntry &fastener)
+{
+    if (!fastener.torque_value)
+        return words.text("torqued");
+    QString text = words.number(*fastener.torque_value);
+    if (fastener.torque_drag)
+        text += words.text(", drag {0}", {words.number(*fastener.torque_drag).toStdString()}) +
+                QLatin1Char('\n') +
+                words.text("{0} net", {words.number(*fastener.netTorque()).toStdString()});
+    return text;
+}
+
 QString acceptanceIn(const Wording &words, const std::optional<Moment> &on, const std::string &by,
                      const std::string &basis)
 {

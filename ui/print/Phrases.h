@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/Moment.h"
+#include "core/packet/FastenerEntry.h"
 #include "ui/print/Wording.h"
 
 #include <QString>
@@ -15,6 +16,9 @@ namespace lastrivet::print {
 /// "20 – 25", "≥ 20", "≤ 25", or nothing.
 QString rangeOf(const Wording &words, const std::optional<double> &least,
                 const std::optional<double> &most);
+/// "27, drag 3", and below it "24 net", which is what the limits speak of; "torqued" where nobody
+/// wrote down the value.
+QString torqueIn(const Wording &words, const packet::FastenerEntry &fastener);
 /// A line of its own that says who accepted something as it is, when, and why; or nothing.
 QString acceptanceIn(const Wording &words, const std::optional<Moment> &on, const std::string &by,
                      const std::string &basis);

@@ -301,6 +301,29 @@ TEST_CASE("A lot used after its date is told from one used in time")
     CHECK_FALSE(wingPacket(project).materials[0].lots[0].was_expired);
 }
 
+TEST_CASE("A torque counts without the drag of the nut, and names a wrench out of calibration")
+{
+    WingProject project;
+    Fastener bolt = *project.records.find(Id<Fastener>{1});
+    bolt.torque_value = 7.5;
+    bolt.torque_drag = 1.5;
+    project.records.fasteners.put(bolt);
+    packet::FastenerEntry entry = wingPacket(project).fasteners.at(0);
+    CHECK(entry.netTorque() == 6);
+    CHECK_FALSE(entry.isOutOfLimits());
+    CHECK_FALSE(entry.was_tool_uncalibrated);
+    entry.torque_drag.reset();
+    CHECK(entry.isOutOfLimits());
+    Tool wrench = *project.records.find(Id<Tool>{1});
+    // On its last day a calibration still holds.
+    wrench.calibrations[0].due_on = WingProject::at("2026-02-21");
+    project.records.tools.put(wrench);
+    CHECK_FALSE(wingPacket(project).fasteners.at(0).was_tool_uncalibrated);
+    wrench.calibrations[0].due_on = WingProject::at("2026-02-20");
+    project.records.tools.put(wrench);
+    CHECK(wingPacket(project).fasteners.at(0).was_tool_uncalibrated);
+}
+
 TEST_CASE("The inspector's list is the closing's own, or the profile's where it has none")
 {
     WingProject project;

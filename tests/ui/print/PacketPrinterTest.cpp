@@ -418,3 +418,17 @@ TEST_CASE("A deviation that was rejected and is still built says so, with the da
     deviation.undone_on = Moment::parse("2026-02-01");
     CHECK_FALSE(printed().contains(QLatin1String("still built")));
 }
+
+TEST_CASE("The table of torques prints what counts, and a wrench out of calibration")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.fasteners.size() == 1);
+    packet.fasteners[0].torque_value = 8;
+    packet.fasteners[0].torque_drag = 2;
+    packet.fasteners[0].was_tool_uncalibrated = true;
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.contains(QLatin1String("8, drag 2")));
+    CHECK(text.contains(QLatin1String("6 net")));
+    CHECK(text.contains(QLatin1String("not in calibration")));
+}
