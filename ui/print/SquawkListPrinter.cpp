@@ -93,7 +93,7 @@ void drawList(Pages &pages, const SquawkList &list)
                           {list.as_of.text()}));
     pages.text(list.filter.empty()
                    ? words.text("Nothing is left out.")
-                   : words.text("Left out is what does not match: {0}.", {list.filter}));
+                   : words.text("Shown: {0}.", {list.filter}));
     pages.heading(0, words.text("Squawks"), leastHeightOf(table, pages.body().width()));
     pages.text(words.text("Triangle filled: airworthiness. Half filled: workmanship. Outline: "
                           "cosmetic."),

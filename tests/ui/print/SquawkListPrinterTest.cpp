@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/SquawkListPrinter.h"
+
+#include "core/readiness/Readiness.h"
+#include "core/readiness/SquawkOrder.h"
+#include "tests/support/WingProject.h"
+#include "tests/ui/print/PrintedFolder.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::tests;
+
+TEST_CASE("A filtered list of squawks says what it shows")
+{
+    const PrintedFolder folder;
+    const WingProject project;
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    const auto textOf = [&](const std::string &filter) {
+        const auto list = packet::squawkList(project.records, project.profile, answer,
+                                             readiness::squawkOrder(project.records, answer),
+                                             filter);
+        const auto pdf = folder.path("squawks.pdf");
+        REQUIRE(print::printSquawkList(list, imprintOfTest(), {}, pdf));
+        return PrintedFolder::text(pdf).simplified();
+    };
+    const QString outstanding = textOf("outstanding");
+    CHECK(outstanding.contains(QLatin1String("Shown: outstanding.")));
+    CHECK(outstanding.contains(QLatin1String("Rivet set too deep in rib 3")));
+    CHECK(textOf({}).contains(QLatin1String("Nothing is left out.")));
+}
