@@ -91,6 +91,8 @@ void describe(Change &change, const Records &records, const Fastener &fastener,
     change.what = named(patterns[act], readiness::nameOf(records, ref));
     change.part = partName(records, fastener.component_id);
     change.note = act == 2 ? fastener.removed_why : fastener.note;
+    if (act == 1)
+        change.torque.emplace().id = fastener.id;
 }
 void describe(Change &change, const Records &records, const MaterialUse &use, int)
 {
@@ -140,9 +142,10 @@ Change changeOf(const Records &records, const readiness::Fact &fact, int nth)
     return change;
 }
 
-std::vector<Change> changesOf(const Records &records, const readiness::ClosingAnswer &closing,
+std::vector<Change> changesOf(const Region &region, const readiness::ClosingAnswer &closing,
                               Id<HoldPoint> point)
 {
+    const Records &records = region.records();
     std::vector<Change> changes;
     for (const readiness::Blocker &blocker : closing.blockers) {
         if (blocker.rule != readiness::Rule::OutdatedSignOff || blocker.record.id != point.value())
@@ -152,7 +155,9 @@ std::vector<Change> changesOf(const Records &records, const readiness::ClosingAn
         int nth = 0;
         for (const readiness::Fact &fact : blocker.facts) {
             nth = last && *last == fact ? nth + 1 : 0;
-            changes.push_back(changeOf(records, fact, nth));
+            Change &change = changes.emplace_back(changeOf(records, fact, nth));
+            if (change.torque)
+                change.torque = fastenerEntry(region, *records.find(change.torque->id));
             last = &fact;
         }
     }
@@ -240,7 +245,9 @@ std::optional<ChangesSince> changesSince(const Records &records, const Profile &
         if (line.id == id && line.signature)
             since.signature = *line.signature;
     }
-    since.changes = changesOf(records, *closing, id);
+    since.changes = changesOf(region, *closing, id);
+    if (const Inspection *visit = records.findLive(signOff->inspection_id))
+        since.report = visit->report_number.empty() ? visit->reference : visit->report_number;
     since.findings = findingsInside(region, *signOff);
     since.photos = photosSince(region, *signOff->signed_on);
     return since;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/packet/Aircraft.h"
+#include "core/packet/FastenerEntry.h"
 #include "core/packet/SquawkEntry.h"
 #include "core/packet/Standing.h"
 
@@ -23,6 +24,8 @@ struct ChangesSince {
         std::string by{};
         /// What was written about it.
         std::string note{};
+        /// Of a torquing: value, limits and wrench.
+        std::optional<FastenerEntry> torque{};
         /// False for work of which nobody said whether it changed anything.
         bool is_certain = true;
     };
@@ -34,6 +37,9 @@ struct ChangesSince {
     HoldPointKind kind = HoldPointKind::PreCover;
     SignerRole signer_role = SignerRole::Inspector;
     Standing::Signature signature{};
+    /// Number of the report of the visit at which it was given, or its reference; empty without
+    /// one.
+    std::string report{};
     /// By date.
     std::vector<Change> changes{};
     /// Findings of the same visit within the reach of the closing, whose correction was asked for

@@ -38,7 +38,9 @@ bool wasUncalibrated(const Region &region, const Fastener &fastener)
            after(*fastener.torqued_on, *calibration->due_on);
 }
 
-FastenerEntry entryOf(const Region &region, const Fastener &fastener)
+} // namespace
+
+FastenerEntry fastenerEntry(const Region &region, const Fastener &fastener)
 {
     const Records &records = region.records();
     FastenerEntry entry;
@@ -72,8 +74,6 @@ FastenerEntry entryOf(const Region &region, const Fastener &fastener)
     return entry;
 }
 
-} // namespace
-
 std::optional<double> FastenerEntry::netTorque() const
 {
     if (!torque_value)
@@ -94,7 +94,7 @@ std::vector<FastenerEntry> fasteners(const Region &region)
              region, region.records().fasteners,
              [&](const Fastener &record) { return isThere(region, record); },
              [](const Fastener &) { return std::optional<Moment>{}; }))
-        entries.push_back(entryOf(region, *fastener));
+        entries.push_back(fastenerEntry(region, *fastener));
     return entries;
 }
 

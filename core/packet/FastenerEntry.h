@@ -41,6 +41,8 @@ struct FastenerEntry {
     bool isOutOfLimits() const;
 };
 
+/// One line of fasteners as it stood at the moment of the region's answer.
+FastenerEntry fastenerEntry(const Region &region, const Fastener &fastener);
 /// Fasteners of the region that are planned or fitted and not removed, by part.
 std::vector<FastenerEntry> fasteners(const Region &region);
 

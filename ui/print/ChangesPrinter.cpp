@@ -10,9 +10,11 @@
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
 #include "ui/print/PhotoGrid.h"
+#include "ui/print/Phrases.h"
 #include "ui/print/Table.h"
 
 #include <algorithm>
+#include <array>
 
 namespace lastrivet::print {
 
@@ -20,18 +22,24 @@ namespace {
 
 using packet::ChangesSince;
 
-/// So that answer and cautions stay on the page.
-constexpr std::size_t mostChanges = 8;
 constexpr std::size_t mostFindings = 3;
 constexpr std::size_t mostPhotos = 2;
-constexpr qsizetype longestText = 72;
+
+/// How much of what there is finds room, so that the answer stays on the page.
+struct Room {
+    qsizetype longest_text;
+    std::size_t most_changes;
+    bool has_pictures = false;
+};
+
+constexpr std::array<Room, 6> roomsByPreference{
+    {{600, 8}, {300, 8}, {150, 8}, {72, 8}, {72, 6}, {72, 4}}};
 
 /// The whole text is in the packet.
-QString shortened(const std::string &text)
+QString shortened(const std::string &text, qsizetype longest)
 {
     const QString whole = asIs(text).simplified();
-    return whole.size() <= longestText ? whole
-                                       : whole.left(longestText - 1) + QStringLiteral("…");
+    return whole.size() <= longest ? whole : whole.left(longest - 1) + QStringLiteral("…");
 }
 
 void drawTitle(Pages &pages, const ChangesSince &changes)
@@ -55,16 +63,60 @@ void drawTitle(Pages &pages, const ChangesSince &changes)
                           {by, signature.signed_on ? signature.signed_on->text() : std::string{},
                            nested(packet::inWords(signature.result)),
                            nested(packet::inWords(signature.seen))}));
+    if (!changes.report.empty())
+        pages.text(words.text("Report of the visit: {0}", {changes.report}));
 }
 
-Table::Row rowOf(const Wording &words, const ChangesSince::Change &change)
+/// "6; limits 5 – 6.5 N·m; Torque wrench".
+QString torqueNote(const Wording &words, const packet::FastenerEntry &fastener)
 {
-    QString what = shortened(words.text(change.what).toStdString());
+    QStringList pieces{torqueIn(words, fastener).replace(QLatin1Char('\n'), QStringLiteral(", "))};
+    const QString limits = rangeOf(words, fastener.torque_min, fastener.torque_max);
+    if (!limits.isEmpty())
+        pieces << words.text("limits {0}",
+                             {limits.toStdString() + " " + std::string(word(fastener.unit))});
+    if (!fastener.tool.empty())
+        pieces << asIs(fastener.tool);
+    if (fastener.was_tool_uncalibrated)
+        pieces << words.text("not in calibration");
+    return pieces.join(QStringLiteral("; "));
+}
+
+Table::Row rowOf(const Wording &words, const ChangesSince::Change &change, const Room &room)
+{
+    QString what = shortened(words.text(change.what).toStdString(), room.longest_text);
     if (!change.is_certain)
         what += QLatin1Char('\n') + words.text("nobody said whether it changed what was inspected");
-    return {{{words.date(change.on)}, {what}, {asIs(change.part)}, {asIs(change.by)},
-             {shortened(change.note)}},
+    QStringList notes;
+    if (change.torque)
+        notes << torqueNote(words, *change.torque);
+    if (!change.note.empty())
+        notes << shortened(change.note, room.longest_text);
+    return {{{words.date(change.on)},
+             {what},
+             {asIs(change.part)},
+             {asIs(change.by)},
+             {notes.join(QLatin1Char('\n'))}},
             change.is_certain ? Table::Bar::Must : Table::Bar::Should};
+}
+
+/// The newest are those that the signature knows least of.
+std::size_t earlierThanShown(const ChangesSince &changes, const Room &room)
+{
+    return changes.changes.size() - std::min(changes.changes.size(), room.most_changes);
+}
+
+Table touchedTable(const Wording &words, const ChangesSince &changes, const Room &room)
+{
+    Table table;
+    table.columns = {{words.text("When"), 2.2},
+                     {words.text("What"), 4.4},
+                     {words.text("Part"), 2.6},
+                     {words.text("By"), 2},
+                     {words.text("Note"), 4}};
+    for (std::size_t i = earlierThanShown(changes, room); i < changes.changes.size(); ++i)
+        table.rows.push_back(rowOf(words, changes.changes[i], room));
+    return table;
 }
 
 /// Of the day of the signature nobody knows which came first.
@@ -75,7 +127,7 @@ auto isCorrectedSince(const ChangesSince &changes)
     };
 }
 
-void drawTouched(Pages &pages, const ChangesSince &changes)
+void drawTouched(Pages &pages, const ChangesSince &changes, const Room &room)
 {
     const Wording &words = pages.wording();
     pages.smallHeading(words.text("Touched since then"), points(60));
@@ -85,79 +137,132 @@ void drawTouched(Pages &pages, const ChangesSince &changes)
                                           : "Nothing on record was touched since."));
         return;
     }
-    Table table;
-    table.columns = {{words.text("When"), 2.2}, {words.text("What"), 4.4}, {words.text("Part"), 2.6},
-                     {words.text("By"), 2}, {words.text("Note"), 4}};
-    // The newest are those that the signature knows least of.
-    const std::size_t more =
-        changes.changes.size() > mostChanges ? changes.changes.size() - mostChanges : 0;
-    for (std::size_t i = more; i < changes.changes.size(); ++i)
-        table.rows.push_back(rowOf(words, changes.changes[i]));
-    drawTable(pages, table);
+    drawTable(pages, touchedTable(words, changes, room));
+    const std::size_t more = earlierThanShown(changes, room);
     if (more > 0)
         pages.text(words.text("{0} earlier changes are in the inspection packet.",
                               {std::to_string(more)}),
                    Size::Small, true);
 }
 
-Table::Row rowOf(const Wording &words, const packet::SquawkEntry &squawk)
+Table::Row rowOf(const Wording &words, const packet::SquawkEntry &squawk, const Room &room)
 {
     const bool isFixed = squawk.fixed_on.has_value();
-    return {
-        {{asIs(squawk.finding_number.empty() ? squawk.number : squawk.finding_number),
-          markOf(squawk.severity)},
-         {shortened(squawk.title)},
-         {isFixed ? words.day(squawk.fixed_on) + QLatin1Char('\n') + shortened(squawk.correction)
-                  : words.text("open"),
-          Mark::None, !isFixed},
-         {verifiedIn(words, squawk)}}};
+    const std::string &number =
+        squawk.finding_number.empty() ? squawk.number : squawk.finding_number;
+    const QString correction = isFixed ? words.day(squawk.fixed_on) + QLatin1Char('\n') +
+                                             shortened(squawk.correction, room.longest_text)
+                                       : words.text("open");
+    return {{{asIs(number), markOf(squawk.severity)},
+             {shortened(squawk.title, room.longest_text)},
+             {correction, Mark::None, !isFixed},
+             {verifiedIn(words, squawk)}}};
 }
 
-void drawFindings(Pages &pages, const ChangesSince &changes)
+Table findingsTable(const Wording &words, const ChangesSince &changes, const Room &room)
 {
-    if (changes.findings.empty())
-        return;
-    const Wording &words = pages.wording();
     Table table;
     table.columns = {{words.text("No."), 1.2},
                      {words.text("Finding"), 4},
                      {words.text("Correction"), 4.4},
                      {words.text("Verified"), 3}};
-    const std::size_t shown = std::min(mostFindings, changes.findings.size());
-    for (std::size_t i = 0; i < shown; ++i)
-        table.rows.push_back(rowOf(words, changes.findings[i]));
+    for (std::size_t i = 0; i < std::min(mostFindings, changes.findings.size()); ++i)
+        table.rows.push_back(rowOf(words, changes.findings[i], room));
+    return table;
+}
+
+void drawFindings(Pages &pages, const ChangesSince &changes, const Room &room)
+{
+    if (changes.findings.empty())
+        return;
+    const Wording &words = pages.wording();
+    const Table table = findingsTable(words, changes, room);
     pages.smallHeading(words.text("Findings inside, and what became of them"),
                        leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
-    if (shown < changes.findings.size())
+    if (changes.findings.size() > mostFindings)
         pages.text(words.text("{0} more findings are in the inspection packet.",
-                              {std::to_string(changes.findings.size() - shown)}),
+                              {std::to_string(changes.findings.size() - mostFindings)}),
                    Size::Small, true);
 }
 
-void drawPictures(Pages &pages, const ChangesSince &changes, PictureShelf &shelf)
+void drawPictures(Pages &pages, const ChangesSince &changes, const Room &room, PictureShelf &shelf)
 {
-    // Only where both the pictures and the answer find room on the page.
-    constexpr double room = points(430);
-    if (changes.photos.empty() || pages.spaceLeft() < room)
+    if (changes.photos.empty())
         return;
+    const Wording &words = pages.wording();
+    const std::string count = std::to_string(changes.photos.size());
+    if (!room.has_pictures) {
+        pages.gap(points(6));
+        pages.text(words.text(changes.photos.size() == 1
+                                  ? "1 photograph taken since, not printed here."
+                                  : "{0} photographs taken since, not printed here.",
+                              {count}),
+                   Size::Small);
+        return;
+    }
     const std::size_t shown = std::min(mostPhotos, changes.photos.size());
     std::vector<packet::Photo> left{changes.photos.front()};
     std::vector<packet::Photo> right;
     if (shown > 1)
         right.push_back(changes.photos[1]);
-    pages.smallHeading(
-        pages.wording().text("Photographed since: {0} of {1}",
-                             {std::to_string(shown), std::to_string(changes.photos.size())}),
-        points(100));
+    pages.smallHeading(words.text("Photographed since: {0} of {1}", {std::to_string(shown), count}),
+                       points(100));
     drawSideBySide(pages, left, right, shelf);
+}
+
+constexpr double answerFrame = points(150);
+
+double headingHeight()
+{
+    return points(15) + lineHeight(Size::Body);
+}
+
+/// What stands between the title and the pictures.
+double heightOfTables(Pages &pages, const ChangesSince &changes, const Room &room)
+{
+    const Wording &words = pages.wording();
+    const double width = pages.body().width();
+    double height = headingHeight();
+    height += changes.changes.empty() ? lineHeight(Size::Body)
+                                      : wholeHeightOf(touchedTable(words, changes, room), width);
+    if (earlierThanShown(changes, room) > 0)
+        height += lineHeight(Size::Small);
+    if (!changes.findings.empty())
+        height += headingHeight() + wholeHeightOf(findingsTable(words, changes, room), width);
+    if (changes.findings.size() > mostFindings)
+        height += lineHeight(Size::Small);
+    return height;
+}
+
+/// The most that fits between the title and the answer.
+Room roomOn(Pages &pages, const ChangesSince &changes)
+{
+    const double answer = answerFrame + points(14) + 3 * lineHeight(Size::Small);
+    const double space = pages.spaceLeft() - answer;
+    // A lying picture of four to three fills half the width; its caption has up to three lines.
+    const double pictures = headingHeight() + pages.body().width() / 2 * 0.75 + points(12) +
+                            3 * lineHeight(Size::Small);
+    const double note = points(6) + lineHeight(Size::Small);
+    Room chosen = roomsByPreference.back();
+    const bool hasPictures =
+        !changes.photos.empty() &&
+        heightOfTables(pages, changes, roomsByPreference[3]) + pictures <= space;
+    for (const Room &room : roomsByPreference) {
+        if (heightOfTables(pages, changes, room) + (hasPictures ? pictures : note) <= space) {
+            chosen = room;
+            break;
+        }
+    }
+    chosen.has_pictures = hasPictures;
+    return chosen;
 }
 
 /// What to tick, and where to sign.
 void drawAnswer(Pages &pages, const ChangesSince &changes)
 {
     const Wording &words = pages.wording();
-    constexpr double height = points(150);
+    constexpr double height = answerFrame;
     pages.gap(points(8));
     pages.need(height);
     const QRectF &body = pages.body();
@@ -196,9 +301,10 @@ void drawAnswer(Pages &pages, const ChangesSince &changes)
 void drawAll(Pages &pages, const ChangesSince &changes, PictureShelf &shelf)
 {
     drawTitle(pages, changes);
-    drawTouched(pages, changes);
-    drawFindings(pages, changes);
-    drawPictures(pages, changes, shelf);
+    const Room room = roomOn(pages, changes);
+    drawTouched(pages, changes, room);
+    drawFindings(pages, changes, room);
+    drawPictures(pages, changes, room, shelf);
     drawAnswer(pages, changes);
 }
 

@@ -58,6 +58,12 @@ TEST_CASE("What touched the region after the signature is told by date")
                                    "2026-02-27 Work: fabrication",
                                    "2026-02-28 Step done: Rivet rib 3",
                                    "2026-02-28T20:30 Work on: Rivet rib 3"});
+    CHECK(changes->report == "V-1");
+    REQUIRE(changes->changes[0].torque);
+    CHECK(changes->changes[0].torque->torque_value == 6);
+    CHECK(changes->changes[0].torque->torque_max == 6.5);
+    CHECK(changes->changes[0].torque->tool == "Torque wrench");
+    CHECK_FALSE(changes->changes[1].torque);
     CHECK(changes->changes[3].by == "Berta Builder, Hans Helper");
     CHECK_FALSE(changes->changes[3].is_certain);
     CHECK(changes->changes[2].is_certain);

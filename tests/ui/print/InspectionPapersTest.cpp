@@ -149,6 +149,7 @@ TEST_CASE("What changed since a signature stands on one page, however much it wa
         CHECK(pages(file) == QStringLiteral("1"));
         const QString text = PrintedFolder::text(file).simplified();
         for (const char *words : {"Signed by Ines Inspector (No. 77)", "earlier changes are in",
+                                  "Report of the visit: R-17", "3 photographs taken since, not",
                                   "Findings inside, and what became of them",
                                   "Does your signature still hold?", "Yes, it holds."})
             CHECK(text.contains(QLatin1String(words)));
@@ -201,4 +202,36 @@ TEST_CASE("A visit without findings does not claim that nothing was found, and n
     CHECK(text.contains(QLatin1String("No finding of this visit is on record.")));
     CHECK_FALSE(text.contains(QLatin1String("found nothing")));
     CHECK(text.contains(QLatin1String("Adviser")));
+}
+
+TEST_CASE("Where there is room no text is cut, and a torque stands with value, limits and wrench")
+{
+    const PrintedFolder folder;
+    Visited project;
+    project.records.work_sessions = {};
+    project.records.steps = {};
+    Fastener bolt = *project.records.find(Id<Fastener>{1});
+    bolt.note =
+        "The nut ran hard for the first three turns, was taken off, its thread cleaned, and "
+        "then it went on by hand until it seated";
+    project.records.fasteners.put(bolt);
+    const auto file = folder.path("changes.pdf");
+    const auto picturesOf = [&] {
+        const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+        const auto changes =
+            packet::changesSince(project.records, project.profile, answer, project.preCover);
+        REQUIRE(changes);
+        const auto printed =
+            print::printChanges(*changes, imprintOfTest(), folder.pictures(), {}, file);
+        REQUIRE(printed);
+        CHECK(printed->pages == 1);
+        return printed->pictures;
+    };
+    picturesOf();
+    const QString text = PrintedFolder::text(file);
+    for (const char *word : {"limits", "6.5", "wrench", "seated"})
+        CHECK(text.contains(QLatin1String(word)));
+    project.records.fasteners = {};
+    CHECK(picturesOf() == 2);
+    CHECK(PrintedFolder::text(file).contains(QLatin1String("Photographed since: 2 of 3")));
 }
