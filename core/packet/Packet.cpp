@@ -46,6 +46,7 @@ Packet packetFor(const Records &records, const Profile &profile, const readiness
             .as_of = answer.as_of,
             .front = frontPages(region, profile, answer),
             .standings = standings,
+            .within = standingsWithin(region, answer),
             .photos = photos,
             .videos = videos(region),
             .squawks = squawks(region, photos),

@@ -49,6 +49,8 @@ struct Packet {
     Moment as_of;
     FrontPages front;
     std::vector<Standing> standings;
+    /// Of the boxes inside, without their rules.
+    std::vector<Standing> within{};
     std::vector<Photo> photos;
     std::vector<Photo> videos;
     std::vector<SquawkEntry> squawks;

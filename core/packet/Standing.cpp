@@ -138,18 +138,7 @@ std::vector<Standing::Signature> lateAcceptances(const Region &region, const Clo
     return signatures;
 }
 
-} // namespace
-
-Message inWords(readiness::State state, bool begun)
-{
-    if (!begun)
-        return {"not begun", {}};
-    if (state == readiness::State::ReadyToSign)
-        return {"stays open, waits for the builder's signature", {}};
-    return readiness::stateInWords(state);
-}
-
-Standing standing(const Region &region, const Profile &profile, const Region::Chosen &chosen)
+Standing withoutRules(const Region &region, const Region::Chosen &chosen)
 {
     const Closing &record = *chosen.closing;
     const readiness::ClosingAnswer &closing = *chosen.answer;
@@ -169,7 +158,37 @@ Standing standing(const Region &region, const Profile &profile, const Region::Ch
     standing.hold_points = holdPoints(region, closing);
     standing.late_acceptances = lateAcceptances(region, record);
     standing.on_record = closing.on_record;
-    standing.rules = rules(region, profile, closing);
+    return standing;
+}
+
+/// A box inside one of the chosen closings: permanent, and of a part that this one hides.
+bool isWithin(const Region &region, const Closing &inner)
+{
+    if (!inner.permanent || inner.scope == ClosingScope::Aircraft || region.isChosen(inner.id))
+        return false;
+    return std::any_of(
+        region.chosen().begin(), region.chosen().end(), [&](const Region::Chosen &outer) {
+            const IdSet<Component> &reach = outer.answer->reach;
+            return outer.closing->component_id != inner.component_id &&
+                   std::binary_search(reach.begin(), reach.end(), inner.component_id);
+        });
+}
+
+} // namespace
+
+Message inWords(readiness::State state, bool begun)
+{
+    if (!begun)
+        return {"not begun", {}};
+    if (state == readiness::State::ReadyToSign)
+        return {"stays open, waits for the builder's signature", {}};
+    return readiness::stateInWords(state);
+}
+
+Standing standing(const Region &region, const Profile &profile, const Region::Chosen &chosen)
+{
+    Standing standing = withoutRules(region, chosen);
+    standing.rules = rules(region, profile, *chosen.answer);
     return standing;
 }
 
@@ -179,6 +198,17 @@ std::vector<Standing> standings(const Region &region, const Profile &profile)
     for (const Region::Chosen &chosen : region.chosen())
         all.push_back(standing(region, profile, chosen));
     return all;
+}
+
+std::vector<Standing> standingsWithin(const Region &region, const readiness::Answer &answer)
+{
+    std::vector<Standing> within;
+    for (const readiness::ClosingAnswer &inner : answer.closings) {
+        const Closing *record = region.records().findLive(inner.id);
+        if (record && isWithin(region, *record))
+            within.push_back(withoutRules(region, {record, &inner}));
+    }
+    return within;
 }
 
 } // namespace lastrivet::packet

@@ -87,5 +87,8 @@ Message inWords(readiness::State state, bool begun);
 
 Standing standing(const Region &region, const Profile &profile, const Region::Chosen &chosen);
 std::vector<Standing> standings(const Region &region, const Profile &profile);
+/// The boxes inside the chosen closings that are not chosen themselves, by id: who signed them and
+/// when they were closed, without their rules.
+std::vector<Standing> standingsWithin(const Region &region, const readiness::Answer &answer);
 
 } // namespace lastrivet::packet

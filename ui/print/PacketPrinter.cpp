@@ -14,6 +14,7 @@ void drawPacket(Pages &pages, const packet::Packet &packet, PictureShelf &shelf)
 {
     drawFrontPages(pages, packet);
     drawReadiness(pages, packet);
+    drawWithin(pages, packet);
     drawPhotographs(pages, packet, shelf);
     drawSquawks(pages, packet);
     drawDeviations(pages, packet);

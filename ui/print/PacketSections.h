@@ -18,6 +18,8 @@ void drawGaps(Pages &pages, const packet::Packet &packet);
 /// One closing: its state, what it hides, who signed, and when it was closed and opened.
 void drawClosingRecord(Pages &pages, const packet::Standing &standing);
 void drawReadiness(Pages &pages, const packet::Packet &packet);
+/// The closings inside those of the packet: when each was closed, and who signed.
+void drawWithin(Pages &pages, const packet::Packet &packet);
 void drawPhotographs(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
 void drawSquawks(Pages &pages, const packet::Packet &packet);
 void drawDeviations(Pages &pages, const packet::Packet &packet);

@@ -6,7 +6,7 @@
 #include "ui/print/Facts.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
-#include "ui/print/Table.h"
+#include "ui/print/SignedTable.h"
 
 #include <utility>
 
@@ -75,37 +75,6 @@ void drawWhatItIs(Pages &pages, const Standing &standing)
                       {words.text("Encloses"), joined(standing.encloses)},
                       {words.text("Method"), asIs(standing.method)},
                       {words.text("On record"), countsOf(words, standing.on_record)}});
-}
-
-QString signatureIn(const Wording &words, const Standing::Signature &signature)
-{
-    QStringList lines{words.sentence(packet::inWords(signature.result)) + QStringLiteral(", ") +
-                      words.date(signature.signed_on)};
-    QString who = asIs(signature.by);
-    if (!signature.credential.empty())
-        who += QStringLiteral(" (") + asIs(signature.credential) + QLatin1Char(')');
-    lines << who;
-    lines << words.text(packet::inWords(signature.seen)) + QStringLiteral(", ") +
-                 words.text(signature.has_sheet ? "signed sheet filed" : "no sheet filed");
-    if (!signature.remarks.empty())
-        lines << asIs(signature.remarks);
-    return lines.join(QLatin1Char('\n'));
-}
-
-Table::Cell standingOf(const Wording &words, const Standing::HoldPointLine &line)
-{
-    if (line.waived_on)
-        return {words.text("Waived on {0} by {1}: {2}",
-                           {line.waived_on->text(), line.waived_by, line.waived_why})};
-    if (!line.signature)
-        return {words.text("Not signed"),
-                line.required ? Mark::NotMet : Mark::Advice, true};
-    if (line.is_outdated)
-        return {signatureIn(words, *line.signature) + QLatin1Char('\n') +
-                    words.text("Out of date: something was changed after it"),
-                Mark::NotMet};
-    const bool isRejected = line.signature->result == SignOffResult::Rejected;
-    return {signatureIn(words, *line.signature), isRejected ? Mark::NotMet : Mark::Met};
 }
 
 void drawHoldPoints(Pages &pages, const Standing &standing)
@@ -220,6 +189,17 @@ void drawReadiness(Pages &pages, const packet::Packet &packet)
                Size::Small);
     for (const Standing &standing : packet.standings)
         drawStanding(pages, standing);
+}
+
+void drawWithin(Pages &pages, const packet::Packet &packet)
+{
+    if (packet.within.empty())
+        return;
+    const Wording &words = pages.wording();
+    const Table table = signedTable(words, packet.within);
+    pages.heading(0, words.text("Boxes inside, and who signed them"),
+                  leastHeightOf(table, pages.body().width()));
+    drawTable(pages, table);
 }
 
 } // namespace lastrivet::print

@@ -402,6 +402,38 @@ TEST_CASE("Of several signatures the latest counts, and a rejected one stays to 
     CHECK(preCover->signature->credential == "No. 77");
 }
 
+TEST_CASE("A packet says who signed the boxes inside, and when they were closed")
+{
+    WingProject project;
+    project.records.hold_points.put({.id = Id<HoldPoint>{5},
+                                     .closing_id = project.tankBaffle,
+                                     .kind = HoldPointKind::PreCover,
+                                     .signer_role = SignerRole::Inspector});
+    project.records.sign_offs.put({.id = Id<SignOff>{5},
+                                   .hold_point_id = Id<HoldPoint>{5},
+                                   .person_id = project.inspector,
+                                   .signed_on = WingProject::at("2026-01-09"),
+                                   .result = SignOffResult::Accepted});
+    const Packet packet = wingPacket(project);
+    REQUIRE(packet.within.size() == 1);
+    const packet::Standing &tank = packet.within[0];
+    CHECK(tank.title == "Last baffle of the left tank");
+    CHECK(tank.rules.empty());
+    REQUIRE(tank.events.size() == 1);
+    CHECK(tank.events[0].closed_on == WingProject::at("2026-01-10"));
+    REQUIRE(tank.hold_points.size() == 1);
+    REQUIRE(tank.hold_points[0].signature);
+    CHECK(tank.hold_points[0].signature->by == "Ines Inspector");
+    CHECK_FALSE(tank.hold_points[0].signature->has_sheet);
+    const readiness::Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    const auto withinOf = [&](const IdSet<Closing> &closings) {
+        return packet::packetFor(project.records, project.profile, answer, closings).within.size();
+    };
+    CHECK(withinOf({project.tankBaffle}) == 0);
+    CHECK(withinOf({project.wingSkin, project.tankBaffle}) == 0);
+}
+
 TEST_CASE("A packet of the whole aircraft holds every part and what names no part")
 {
     WingProject project;

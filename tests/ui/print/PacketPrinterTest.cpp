@@ -432,3 +432,25 @@ TEST_CASE("The table of torques prints what counts, and a wrench out of calibrat
     CHECK(text.contains(QLatin1String("6 net")));
     CHECK(text.contains(QLatin1String("not in calibration")));
 }
+
+TEST_CASE("The boxes inside stand in the packet with their day and whether somebody signed")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.within.size() == 1);
+    packet::Standing::Signature late;
+    late.by = "Ines Inspector";
+    late.credential = "No. 77";
+    late.signed_on = Moment::parse("2026-02-01");
+    late.remarks = "seen through the filler";
+    late.has_sheet = true;
+    packet.within[0].late_acceptances = {late};
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    for (const char *words :
+         {"Boxes inside, and who signed them", "closed with gaps", "10 Jan 2026, Berta Builder",
+          "Accepted late", "Ines Inspector (No. 77)", "signed sheet filed",
+          "seen through the filler"}) {
+        INFO(words);
+        CHECK(text.contains(QLatin1String(words)));
+    }
+}
