@@ -7,6 +7,7 @@
 #include "ui/print/PacketSections.h"
 #include "ui/print/Pages.h"
 #include "ui/print/PartTable.h"
+#include "ui/print/SignedTable.h"
 #include "ui/print/Title.h"
 
 #include <algorithm>
@@ -94,6 +95,16 @@ void drawWhatIsClosed(Pages &pages, const HandOver &book)
                        leastHeightOf(table, pages.body().width()));
     if (table.rows.empty())
         pages.text(words.text("No closing is on record."));
+    drawTable(pages, table);
+}
+
+void drawWhoSigned(Pages &pages, const HandOver &book)
+{
+    const Table table = signedTable(pages.wording(), book.whole.standings);
+    if (table.rows.empty())
+        return;
+    pages.smallHeading(pages.wording().text("Who signed each closing"),
+                       leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
 }
 

@@ -14,6 +14,8 @@ void drawBookFront(Pages &pages, const packet::HandOver &book);
 void drawParts(Pages &pages, const packet::HandOver &book);
 /// Every closing in a line: its state, when and by whom it was closed.
 void drawWhatIsClosed(Pages &pages, const packet::HandOver &book);
+/// Every closing with its hold points: who signed, and who accepted it late.
+void drawWhoSigned(Pages &pages, const packet::HandOver &book);
 /// Every closing with its hold points and its history.
 void drawClosings(Pages &pages, const packet::HandOver &book);
 void drawEquipment(Pages &pages, const packet::HandOver &book);

@@ -188,6 +188,7 @@ void drawAll(Pages &pages, const FinalFile &file, PictureShelf &shelf)
     drawInspections(pages, file, shelf);
     pages.heading(0, pages.wording().text("Closings"), points(160));
     drawWhatIsClosed(pages, file.built);
+    drawWhoSigned(pages, file.built);
     drawIfAny(pages, built, built.squawks, drawSquawks);
     drawWeight(pages, file.weight);
     drawMajorPortion(pages, file);

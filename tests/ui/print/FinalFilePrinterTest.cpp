@@ -229,3 +229,33 @@ TEST_CASE("A closing without any work stands in the file as not begun")
     CHECK(text.contains(QLatin1String("not begun")));
     CHECK_FALSE(text.contains(QLatin1String("nothing on record against closing")));
 }
+
+TEST_CASE("The file names who signed each closing, late acceptances with their remarks too")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    project.records.sign_offs.put({.id = Id<SignOff>{1},
+                                   .hold_point_id = project.preCover,
+                                   .person_id = project.inspector,
+                                   .signed_on = WingProject::at("2026-03-12"),
+                                   .result = SignOffResult::Accepted});
+    project.records.sign_offs.put({.id = Id<SignOff>{2},
+                                   .person_id = project.inspector,
+                                   .signed_on = WingProject::at("2026-03-13"),
+                                   .result = SignOffResult::Accepted,
+                                   .remarks = "borescope through the drain"});
+    Closing baffle = *project.records.find(project.tankBaffle);
+    baffle.late_acceptances = {Id<SignOff>{2}};
+    project.records.closings.put(baffle);
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    const auto pdf = folder.path("final.pdf");
+    REQUIRE(print::printFinalFile(packet::finalFile(project.records, project.profile, answer),
+                                  imprintOfTest(), folder.pictures(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf).simplified();
+    for (const QString &word :
+         words({"Who signed each closing", "Accepted, 12 Mar 2026", "Ines Inspector (No. 77)",
+                "no sheet filed", "Accepted late", "borescope through the drain"})) {
+        INFO(word.toStdString());
+        CHECK(text.contains(word));
+    }
+}
