@@ -9,35 +9,41 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <utility>
 
 namespace lastrivet::packet {
 
 namespace {
 
-/// The closing that hides each part, by title; of several the first.
-std::map<Id<Component>, std::string> closingsByPart(const readiness::Answer &answer,
-                                                    const Records &records)
+/// The closings that hide each part, those of the smallest reach first.
+std::map<Id<Component>, std::vector<HandOver::Hidden>>
+closingsByPart(const readiness::Answer &answer, const Records &records)
 {
-    std::map<Id<Component>, std::string> titles;
-    for (const readiness::ClosingAnswer &closing : answer.closings) {
-        const Closing *record = records.findLive(closing.id);
+    std::vector<const readiness::ClosingAnswer *> closings;
+    for (const readiness::ClosingAnswer &closing : answer.closings)
+        closings.push_back(&closing);
+    std::stable_sort(closings.begin(), closings.end(), [](const auto *a, const auto *b) {
+        return a->reach.size() < b->reach.size();
+    });
+    std::map<Id<Component>, std::vector<HandOver::Hidden>> hidden;
+    for (const readiness::ClosingAnswer *closing : closings) {
+        const Closing *record = records.findLive(closing->id);
         if (!record || record->scope == ClosingScope::Aircraft)
             continue;
-        for (const Id<Component> part : record->encloses)
-            titles.emplace(part, record->title);
+        for (const Id<Component> part : closing->reach)
+            hidden[part].push_back({record->title, closing->state, closing->begun});
     }
-    return titles;
+    return hidden;
 }
 
 std::vector<HandOver::Part> partsOf(const Records &records, const readiness::Answer &answer)
 {
-    const auto closings = closingsByPart(answer, records);
+    auto hidden = closingsByPart(answer, records);
     std::vector<HandOver::Part> parts;
     for (const PartInOrder &next : partsInOrder(records)) {
         const Component &part = *next.part;
-        const auto closing = closings.find(part.id);
         parts.push_back({next.depth, part.code, part.name, part.part_number, part.serial_number,
-                         part.plan_ref, closing == closings.end() ? "" : closing->second});
+                         part.plan_ref, std::move(hidden[part.id])});
     }
     return parts;
 }

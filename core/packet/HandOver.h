@@ -17,6 +17,12 @@ namespace lastrivet::packet {
 /// Nothing in it says what anything cost, shows a receipt, or tells where people live or how they
 /// are reached.
 struct HandOver {
+    /// A closing that hides a part, and how it stands.
+    struct Hidden {
+        std::string closing;
+        readiness::State state = readiness::State::Hold;
+        bool begun = true;
+    };
     struct Part {
         int depth = 0;
         std::string code;
@@ -24,7 +30,8 @@ struct HandOver {
         std::string part_number;
         std::string serial_number;
         std::string plan_ref;
-        std::string closed_in;
+        /// The closings in whose reach it lies, the one that hides least first.
+        std::vector<Hidden> lies_within;
     };
     struct Fitted {
         std::string name;

@@ -69,6 +69,15 @@ QString nameInTree(const HandOver::Part &part)
                   part.depth);
 }
 
+QString liesWithin(const Wording &words, const HandOver::Part &part)
+{
+    QStringList lines;
+    for (const HandOver::Hidden &hidden : part.lies_within)
+        lines << asIs(hidden.closing) + QStringLiteral(": ") +
+                     words.text(packet::inWords(hidden.state, hidden.begun));
+    return lines.join(QLatin1Char('\n'));
+}
+
 } // namespace
 
 void drawWhatIsClosed(Pages &pages, const HandOver &book)
@@ -126,17 +135,17 @@ void drawParts(Pages &pages, const HandOver &book)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Part"), 6},
+    table.columns = {{words.text("Part"), 5.4},
                      {words.text("Part number"), 2.6},
                      {words.text("Serial number"), 2.4},
                      {words.text("Drawing"), 2.4},
-                     {words.text("Closed in by"), 3.4}};
+                     {words.text("Lies within"), 5}};
     for (const HandOver::Part &part : book.parts)
         table.rows.push_back({{{nameInTree(part), Mark::None, part.depth == 0},
                                {asIs(part.part_number)},
                                {asIs(part.serial_number)},
                                {asIs(part.plan_ref)},
-                               {asIs(part.closed_in)}}});
+                               {liesWithin(words, part)}}});
     drawSection(pages, words.text("Parts"), table, {});
 }
 

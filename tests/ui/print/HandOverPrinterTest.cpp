@@ -8,6 +8,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 using namespace lastrivet;
 using namespace lastrivet::tests;
 
@@ -141,4 +143,24 @@ TEST_CASE("Two hundred parts fill several pages, each with the head of the table
     const QString text = PrintedFolder::text(pdf);
     CHECK(text.contains(QLatin1String("P1 ")));
     CHECK(text.contains(QLatin1String("P200 ")));
+}
+
+TEST_CASE("Each part lies within the closings that reach it, sub-parts too, with their state")
+{
+    WingProject project;
+    project.records.components.put(
+        {.id = Id<Component>{9}, .parent_id = project.tank, .code = "LW-TF", .name = "Filler"});
+    const auto book = bookOf(project.records, project.profile, project.as_of);
+    const auto filler = std::find_if(book.parts.begin(), book.parts.end(),
+                                     [](const auto &part) { return part.code == "LW-TF"; });
+    REQUIRE(filler != book.parts.end());
+    REQUIRE(filler->lies_within.size() == 2);
+    CHECK(filler->lies_within[0].closing == "Last baffle of the left tank");
+    CHECK(filler->lies_within[0].state == readiness::State::ClosedEarly);
+    CHECK(filler->lies_within[1].closing == "Upper skin of the left wing");
+    CHECK(filler->lies_within[1].state == readiness::State::Hold);
+    const PrintedFolder folder;
+    const auto pdf = folder.path("book.pdf");
+    REQUIRE(print::printHandOver(book, imprintOfTest(), folder.pictures(), {}, pdf));
+    CHECK(PrintedFolder::text(pdf).contains(QLatin1String("Lies within")));
 }
