@@ -119,13 +119,10 @@ void drawHistory(Pages &pages, const Standing &standing)
     drawTable(pages, table);
 }
 
-/// What clears it is said once for a run of findings that are cleared alike.
-Table::Row findingRow(const Wording &words, const Standing::Finding &finding, bool isLikeAbove)
+Table::Row findingRow(const Wording &words, const Standing::Finding &finding)
 {
     const bool isMust = finding.weight == readiness::Weight::Must;
-    return {{{QString()},
-             {words.sentence(finding.what)},
-             {isLikeAbove ? QString() : words.sentence(finding.cleared_by)}},
+    return {{{QString()}, {words.sentence(finding.what)}, {words.sentence(finding.cleared_by)}},
             isMust ? Table::Bar::Must : Table::Bar::Should};
 }
 
@@ -137,12 +134,8 @@ void addRule(Table &table, const Wording &words, const Standing::RuleLine &line)
     const bool isBold = line.outcome == readiness::Outcome::NotMet;
     table.rows.push_back({{{outcome, markOf(line.outcome), isBold},
                            {words.sentence(line.demand), Mark::None, isBold}}});
-    const Message *above = nullptr;
-    for (const Standing::Finding &finding : line.findings) {
-        const bool isLikeAbove = above && *above == finding.cleared_by;
-        table.rows.push_back(findingRow(words, finding, isLikeAbove));
-        above = &finding.cleared_by;
-    }
+    for (const Standing::Finding &finding : line.findings)
+        table.rows.push_back(findingRow(words, finding));
 }
 
 void drawRules(Pages &pages, const Standing &standing)

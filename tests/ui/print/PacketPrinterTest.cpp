@@ -454,3 +454,20 @@ TEST_CASE("The boxes inside stand in the packet with their day and whether someb
         CHECK(text.contains(QLatin1String(words)));
     }
 }
+
+TEST_CASE("What would clear a finding stands beside each, on whatever page it comes to")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet::Standing::RuleLine line;
+    line.rule = readiness::Rule::UndoneStep;
+    line.outcome = readiness::Outcome::NotMet;
+    line.demand = {"every step is done or dropped", {}};
+    line.looked_at = {"{0} steps", {"3"}};
+    for (const char *title : {"First step: not done", "Next step: not done", "Last step: not done"})
+        line.findings.push_back(
+            {readiness::Weight::Must, {"{0}", {title}}, {"do it, or drop it", {}}, {}, {}});
+    packet.standings[0].rules = {line};
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.count(QLatin1String("not done Do it, or drop it")) == 3);
+}
