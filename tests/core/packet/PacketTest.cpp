@@ -48,39 +48,6 @@ TEST_CASE("A packet says what is to be closed and in which state")
     CHECK(packet.front.aircraft.rules == "Rules of the test, 2026-01-01");
 }
 
-TEST_CASE("A closing without any work is not begun, whatever its rules say")
-{
-    WingProject project;
-    project.records.components.put({.id = Id<Component>{9}, .code = "F", .name = "Flap"});
-    project.records.closings.put({.id = Id<Closing>{9},
-                                  .component_id = Id<Component>{9},
-                                  .title = "Flap skin",
-                                  .encloses = {Id<Component>{9}}});
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    const auto packetOf = [&](const IdSet<Closing> &closings) {
-        return packet::packetFor(project.records, project.profile, answer, closings);
-    };
-    const Packet flap = packetOf({Id<Closing>{9}});
-    CHECK_FALSE(flap.begun);
-    CHECK_FALSE(flap.standings[0].begun);
-    CHECK_FALSE(flap.front.to_close[0].begun);
-    CHECK(english(packet::inWords(flap.state, flap.begun)) == "not begun");
-    // What was begun and calls for something comes before it, what is closed behind it.
-    const Packet withWing = packetOf({project.wingSkin, Id<Closing>{9}});
-    CHECK(withWing.begun);
-    CHECK(withWing.state == readiness::State::Hold);
-    CHECK_FALSE(packetOf({project.tailSkin, Id<Closing>{9}}).begun);
-}
-
-TEST_CASE("On paper the builder's signature is not the reader's")
-{
-    CHECK(english(packet::inWords(readiness::State::ReadyToSign, true)) ==
-          "stays open, waits for the builder's signature");
-    CHECK(english(packet::inWords(readiness::State::Clear, true)) ==
-          "nothing on record against closing");
-}
-
 TEST_CASE("What waits for the inspector is asked of him, everything else is open")
 {
     const WingProject project;
@@ -105,43 +72,6 @@ TEST_CASE("What waits for the inspector is asked of him, everything else is open
     CHECK(std::none_of(open.begin(), open.end(), [](const std::string &text) {
         return text.find("re-cover inspection") != std::string::npos;
     }));
-}
-
-TEST_CASE("What is grave stands before what is merely open")
-{
-    WingProject project;
-    for (std::int64_t id = 40; id < 60; ++id)
-        project.records.steps.put({.id = Id<Step>{id},
-                                   .component_id = project.rib,
-                                   .title = "Step " + std::to_string(id)});
-    project.records.squawks.put({.id = Id<Squawk>{41},
-                                 .number = "41",
-                                 .component_id = project.rib,
-                                 .title = "Crack in the flange",
-                                 .severity = Severity::Airworthiness,
-                                 .found_on = WingProject::at("2026-03-01")});
-    project.records.deviations.put({.id = Id<Deviation>{7},
-                                    .number = "7",
-                                    .component_ids = {project.rib},
-                                    .title = "Rivets of steel",
-                                    .raised_on = WingProject::at("2026-01-05"),
-                                    .decided_on = WingProject::at("2026-01-20"),
-                                    .decided_by = project.inspector,
-                                    .decision = Decision::Rejected,
-                                    .built_on = WingProject::at("2026-01-10")});
-    const Packet packet = wingPacket(project);
-    const auto &open = packet.front.open;
-    REQUIRE(open.size() > 22);
-    CHECK(std::count_if(open.begin(), open.end(), [](const auto &row) { return row.is_grave; }) ==
-          2);
-    CHECK(open[0].is_grave);
-    CHECK(open[1].is_grave);
-    const auto isNamed = [&](const std::string &title) {
-        return english(open[0].what).find(title) != std::string::npos ||
-               english(open[1].what).find(title) != std::string::npos;
-    };
-    CHECK(isNamed("Crack in the flange"));
-    CHECK(isNamed("Rivets of steel"));
 }
 
 TEST_CASE("The front pages name visits, waivers and what nobody wrote down")
@@ -184,31 +114,6 @@ TEST_CASE("Closings with gaps follow into every packet, those of the region firs
     CHECK(english(packet.front.asked.back().what) ==
           "decide whether it may stay closed or must be opened");
     CHECK(packet.front.asked.back().about == "Last baffle of the left tank");
-}
-
-TEST_CASE("What is found behind a closing that is closed stands on its front pages, gravest first")
-{
-    WingProject project;
-    project.records.squawks.put({.id = Id<Squawk>{30},
-                                 .number = "30",
-                                 .component_id = project.tank,
-                                 .title = "Drain of the tank blocked",
-                                 .severity = Severity::Airworthiness,
-                                 .found_on = WingProject::at("2026-03-01")});
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    const Packet packet =
-        packet::packetFor(project.records, project.profile, answer, {project.tankBaffle});
-    const auto &open = packet.front.out_of_reach;
-    REQUIRE(open.size() >= 2);
-    CHECK(open[0].is_grave);
-    CHECK(english(open[0].what) == "Squawk 30, Drain of the tank blocked in LW-T: open");
-    CHECK(open[0].closings == "Last baffle of the left tank");
-    CHECK_FALSE(open[1].is_grave);
-    CHECK(std::any_of(open.begin(), open.end(), [](const auto &row) {
-        return english(row.what).find("Bell crank") != std::string::npos;
-    }));
-    CHECK(wingPacket(project).front.out_of_reach.empty());
 }
 
 TEST_CASE("A closing of an earlier builder says that the inspector decides")

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/print/PrintedFolder.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::tests;
+
+TEST_CASE("On the front pages every grave point is named, and the rest counted by kind")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    const std::string closing = packet.standings[0].title;
+    packet.front.open.clear();
+    for (int number = 1; number <= 20; ++number)
+        packet.front.open.push_back({closing,
+                                     {"{0}: open", {"Crack " + std::to_string(number)}},
+                                     {},
+                                     RecordType::Squawk,
+                                     true});
+    for (int number = 1; number <= 30; ++number)
+        packet.front.open.push_back({closing,
+                                     {"{0}: not done", {"Lesser step " + std::to_string(number)}},
+                                     {},
+                                     RecordType::Step,
+                                     false});
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.contains(QLatin1String("Crack 20: open")));
+    CHECK_FALSE(text.contains(QLatin1String("Lesser step 1:")));
+    CHECK(text.contains(QLatin1String("And 30 more: steps 30")));
+}
+
+TEST_CASE("A deviation that was rejected and is still built says so, with the day it was raised")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.deviations.size() == 1);
+    packet::DeviationEntry &deviation = packet.deviations[0];
+    deviation.built_on = Moment::parse("2026-01-10");
+    const auto printed = [&] { return PrintedFolder::text(folder.print(packet)).simplified(); };
+    CHECK(printed().contains(QLatin1String("raised 5 Jan 2026")));
+    CHECK_FALSE(printed().contains(QLatin1String("still built")));
+    deviation.decision = Decision::Rejected;
+    CHECK(printed().contains(QLatin1String("still built")));
+    deviation.undone_on = Moment::parse("2026-02-01");
+    CHECK_FALSE(printed().contains(QLatin1String("still built")));
+}
+
+TEST_CASE("The table of torques prints what counts, and a wrench out of calibration")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.fasteners.size() == 1);
+    packet.fasteners[0].torque_value = 8;
+    packet.fasteners[0].torque_drag = 2;
+    packet.fasteners[0].was_tool_uncalibrated = true;
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.contains(QLatin1String("8, drag 2")));
+    CHECK(text.contains(QLatin1String("6 net")));
+    CHECK(text.contains(QLatin1String("not in calibration")));
+}
+
+TEST_CASE("The boxes inside stand in the packet with their day and whether somebody signed")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.within.size() == 1);
+    packet::Standing::Signature late;
+    late.by = "Ines Inspector";
+    late.credential = "No. 77";
+    late.signed_on = Moment::parse("2026-02-01");
+    late.remarks = "seen through the filler";
+    late.has_sheet = true;
+    packet.within[0].late_acceptances = {late};
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    for (const char *words :
+         {"Boxes inside, and who signed them", "closed with gaps", "10 Jan 2026, Berta Builder",
+          "Accepted late", "Ines Inspector (No. 77)", "signed sheet filed",
+          "seen through the filler"}) {
+        INFO(words);
+        CHECK(text.contains(QLatin1String(words)));
+    }
+}
+
+TEST_CASE("What would clear a finding stands beside each, on whatever page it comes to")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet::Standing::RuleLine line;
+    line.rule = readiness::Rule::UndoneStep;
+    line.outcome = readiness::Outcome::NotMet;
+    line.demand = {"every step is done or dropped", {}};
+    line.looked_at = {"{0} steps", {"3"}};
+    for (const char *title : {"First step: not done", "Next step: not done", "Last step: not done"})
+        line.findings.push_back(
+            {readiness::Weight::Must, {"{0}", {title}}, {"do it, or drop it", {}}, {}, {}});
+    packet.standings[0].rules = {line};
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.count(QLatin1String("not done Do it, or drop it")) == 3);
+}
