@@ -49,10 +49,29 @@ public:
         std::string_view pattern = "This is no JSON at line {0}, column {1}.";
         if (const auto place = firstNotUtf8(m_text); place && *place <= position)
             pattern = "The text is no UTF-8 at line {0}, column {1}.";
+        else if (m_text.find('\0') < position)
+            pattern = holdsNull;
         else if (words.find("number overflow") != std::string_view::npos)
             pattern = "The number at line {0}, column {1} is too large.";
         else if (words.find("unexpected end of input") != std::string_view::npos)
             pattern = "The text ends too early, at line {0}, column {1}.";
+        return stopAt(position, pattern);
+    }
+
+    /// After a whole document: the library takes U+0000 for the end of the text.
+    bool checkRest()
+    {
+        const auto null = m_text.find('\0');
+        return null == std::string_view::npos || stopAt(null + 1, holdsNull);
+    }
+
+private:
+    static constexpr std::string_view holdsNull =
+        "The character U+0000 is not allowed, but stands at line {0}, column {1}.";
+
+    /// `position` counts the bytes up to and with the wrong one.
+    bool stopAt(std::size_t position, std::string_view pattern)
+    {
         const auto before = m_text.substr(0, std::min(position, m_text.size()));
         const auto line = std::count(before.begin(), before.end(), '\n');
         const auto lineStart = before.rfind('\n');
@@ -62,7 +81,6 @@ public:
         return false;
     }
 
-private:
     DocumentBuilder &m_builder;
     std::string_view m_text;
 };
@@ -72,12 +90,12 @@ private:
 bool feedJson(DocumentBuilder &builder, std::string_view json)
 {
     Events events{builder, json};
-    return nlohmann::json::sax_parse(json, &events);
+    return nlohmann::json::sax_parse(json, &events) && events.checkRest();
 }
 
 bool isJson(std::string_view text)
 {
-    return nlohmann::json::accept(text);
+    return text.find('\0') == std::string_view::npos && nlohmann::json::accept(text);
 }
 
 } // namespace lastrivet::exchange

@@ -17,6 +17,8 @@ using nlohmann::json;
 
 constexpr std::size_t longestProfile = 1024 * 1024;
 constexpr int deepest = 8;
+constexpr std::string_view isNotJson = "is not JSON at line {0}, column {1}";
+constexpr std::string_view holdsNull = "holds the character U+0000 at line {0}, column {1}";
 
 /// Refuses what the parser would let pass: great depth and a key that stands twice in one object.
 class Gate {
@@ -49,14 +51,13 @@ private:
     std::vector<std::set<std::string>> m_keys;
 };
 
-ProfileFault notJson(std::string_view text, std::size_t byte)
+/// `byte` counts from 1. The pattern takes line and column.
+ProfileFault faultAt(std::string_view text, std::size_t byte, std::string_view pattern)
 {
     const std::string_view before = text.substr(0, byte > 0 ? byte - 1 : 0);
     const auto line = 1 + std::ranges::count(before, '\n');
     const auto column = before.size() - (before.rfind('\n') + 1) + 1;
-    return {"",
-            {"is not JSON at line {0}, column {1}",
-             {std::to_string(line), std::to_string(column)}}};
+    return {"", {pattern, {std::to_string(line), std::to_string(column)}}};
 }
 
 } // namespace
@@ -95,10 +96,13 @@ json parseStrictly(std::string_view text)
 {
     if (text.size() > longestProfile)
         refuseAt("", {"is longer than 1 MiB", {}});
+    // The parser takes it for the end of the text.
+    if (const auto null = text.find('\0'); null != std::string_view::npos)
+        throw faultAt(text, null + 1, holdsNull);
     try {
         return json::parse(text, Gate{});
     } catch (const json::parse_error &error) {
-        throw notJson(text, error.byte);
+        throw faultAt(text, error.byte, isNotJson);
     } catch (const json::exception &) {
         refuseAt("", {"holds a number that is too large", {}});
     }

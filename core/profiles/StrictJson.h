@@ -11,8 +11,8 @@
 namespace lastrivet::profiles {
 
 /// Parses a text that may come from a stranger. Throws a `ProfileFault` for what is no JSON, no
-/// UTF-8, longer than 1 MiB or nested more than 8 deep, and for a key that stands twice in one
-/// object.
+/// UTF-8, holds U+0000, is longer than 1 MiB or nested more than 8 deep, and for a key that stands
+/// twice in one object.
 nlohmann::json parseStrictly(std::string_view text);
 
 /// Throws a `ProfileFault`.

@@ -158,6 +158,19 @@ TEST_CASE("U+0000 in a text or key is an error")
     CHECK(errorsWith(R"("tools": [{"id": 1, "name": "a", "x\u0000": 1}])").size() == 1);
 }
 
+TEST_CASE("U+0000 between or behind the brackets is an error, not the end of the text")
+{
+    const std::string document =
+        R"({"format": "lastrivet-records", "version": 1,
+"project": {"name": "A", "profile": "ca"}})";
+    const Said expected{"f: The character U+0000 is not allowed, but stands at line 2, column 43."};
+    CHECK(errorsOf(document + std::string("\0", 1)) == expected);
+    CHECK(errorsOf(document + std::string("\0garbage{{{", 11)) == expected);
+    CHECK_FALSE(readDocument(document + std::string("\0", 1)).isComplete);
+    CHECK(errorsOf(std::string_view("{\0}", 3)) ==
+          Said{"f: The character U+0000 is not allowed, but stands at line 1, column 2."});
+}
+
 TEST_CASE("Brackets nest sixteen levels and not one more")
 {
     const auto nested = [](std::size_t levels) {

@@ -152,6 +152,8 @@ TEST_CASE("What is no JSON is told by line and column")
     CHECK(refusalOf("{\n \"id\": ca\n}").starts_with("my.json is not JSON at line 2, column "));
     CHECK(refusalOf("{\"id\": \"\xC3\x28\"}").starts_with("my.json is not JSON at line 1"));
     CHECK(refusalOf("{} {}").starts_with("my.json is not JSON at line 1"));
+    CHECK(refusalOf(shippedText("plain") + std::string("\0{", 2))
+              .starts_with("my.json holds the character U+0000 at line "));
     CHECK(refusalOf("null") == "my.json is no object.");
     CHECK(refusalOf("{\"interior_photos\": 1e999}") == "my.json holds a number that is too large.");
 }
