@@ -32,6 +32,7 @@ def faults(tree):
     yield "an unknown field", changed(lambda t: t["people"][0].update(age=50))
     yield "a missing field", changed(lambda t: t["components"][0].pop("name"))
     yield "an empty name", changed(lambda t: t["components"][0].update(name=""))
+    yield "an empty time zone", changed(lambda t: t["project"].update(time_zone=""))
     yield "an id of 0", changed(lambda t: t["steps"][0].update(id=0))
     yield "an id too large", changed(lambda t: t["steps"][0].update(id=2**53))
     yield "an id as text", changed(lambda t: t["steps"][0].update(component_id="1"))

@@ -47,6 +47,8 @@ def broken(tree):
     """One line for each rule that is broken."""
     document = Document(tree)
     rows = [(kind, row) for kind, array in ARRAYS.items() for row in tree[array]]
+    if tree["project"].get("time_zone") == "":
+        yield "project: time_zone is empty"
     yield from _names(tree, document, rows)
     for kind, row in rows:
         yield from _dates(kind, row)

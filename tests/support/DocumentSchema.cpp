@@ -150,6 +150,8 @@ private:
         m_json.beginArray();
         m_json.beginObject();
         describeValue(field);
+        if (field.type == FieldType::Text && !isNull(field.value(defaults)))
+            m_json.member("minLength", 1);
         m_json.endObject();
         m_json.beginObject();
         m_json.member("type", "null");

@@ -14,6 +14,12 @@ bool isFilled(const Field &field, const void *owner)
     return field.isCollection() ? field.size(owner) > 0 : !isNull(field.value(owner));
 }
 
+/// A text with a default is never empty: the column takes no null, and what reads it needs one.
+bool lacksItsText(const Field &field, const void *owner, const void *defaults)
+{
+    return field.type == FieldType::Text && !isFilled(field, owner) && isFilled(field, defaults);
+}
+
 /// Every JSON reader keeps whole numbers up to 2^53 exactly; a larger one would not be read back.
 bool isTooLarge(const Field &field, const void *owner)
 {
@@ -47,7 +53,9 @@ void checkRecord(Review &review, const RecordDescription &description, const voi
         review.report(record, "{0} has an id that is not between 1 and {1}.",
                       {std::to_string(largestId)});
     for (const Field &field : description.fields) {
-        if (field.required && field.type != FieldType::Id && !isFilled(field, owner))
+        const bool isNeeded = field.required && field.type != FieldType::Id;
+        if ((isNeeded && !isFilled(field, owner)) ||
+            lacksItsText(field, owner, description.defaults))
             review.report(record, "{0} lacks {1}.", {nested({field.name, {}})});
         if (isTooLarge(field, owner))
             review.report(record, "{0} has a number for {1} that is too large.",

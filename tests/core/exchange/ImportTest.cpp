@@ -179,6 +179,16 @@ TEST_CASE("A profile that nobody knows and a file that is none are told in one s
     CHECK_THROWS_AS(bench.makeFrom(bench / "nothing.json"), UnreadableInput);
 }
 
+TEST_CASE("A time zone that is empty is told as the fault of the document that it is")
+{
+    const Bench bench;
+    const auto refused = bench.makeFrom(bench.file("in/x.json",
+                                                   R"({"format": "lastrivet-records", "version": 1,
+        "project": {"name": "A", "profile": "plain", "time_zone": ""}})"));
+    REQUIRE_FALSE(refused);
+    CHECK(sentences(refused.reason()) == Said{"f: /project: Project “A” lacks time_zone."});
+}
+
 TEST_CASE("Files beside the document are copied, missing ones only counted")
 {
     const Bench bench;

@@ -34,6 +34,14 @@ TEST_CASE("Required fields are filled, in rows of lists too")
     CHECK(wrongs(project).size() == 4);
 }
 
+TEST_CASE("A text that has a default is never empty")
+{
+    ProjectBuilder project;
+    project.records.project.name = "Demo";
+    project.records.project.time_zone.clear();
+    CHECK(wrongs(project) == Said{"Project “Demo” lacks time_zone."});
+}
+
 TEST_CASE("Ids run from 1 to the largest that every reader keeps exact")
 {
     ProjectBuilder project;
