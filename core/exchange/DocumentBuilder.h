@@ -29,8 +29,9 @@ public:
     bool endObject();
     bool beginArray();
     bool endArray();
-    /// A number with fraction or exponent, or beyond 64 bits, comes as a double.
-    bool scalar(const Scalar &value);
+    /// A number with fraction or exponent, or beyond 64 bits, comes as a double, and as it stands
+    /// in the text.
+    bool scalar(const Scalar &value, std::string_view literal = {});
     /// In place of a value that cannot be had.
     bool refuse(Message what);
     /// The text is no JSON; nothing follows.
@@ -86,6 +87,8 @@ private:
     bool documentScalar(const Scalar &value);
     bool fieldScalar(const Scalar &value);
     void profileScalar(const Scalar &value);
+    /// The value being read, for a sentence.
+    std::string shownAsGiven(const Scalar &value) const;
 
     bool endFields();
     void endRecord();
@@ -96,6 +99,8 @@ private:
     std::vector<Frame> m_frames;
     std::set<std::string, std::less<>> m_documentKeys;
     std::shared_ptr<void> m_record;
+    /// How the value being read stands in the text, where `Scalar` does not tell.
+    std::string_view m_literal;
     /// How many errors there were before the record being read.
     std::size_t m_errorsBefore = 0;
     std::ostringstream m_profileText;

@@ -71,10 +71,11 @@ bool DocumentBuilder::fieldKey(std::string_view name)
     return true;
 }
 
-bool DocumentBuilder::scalar(const Scalar &value)
+bool DocumentBuilder::scalar(const Scalar &value, std::string_view literal)
 {
+    m_literal = literal;
     if (m_frames.empty()) {
-        report({"The document is {0}, not an object.", {shown(value)}});
+        report({"The document is {0}, not an object.", {shownAsGiven(value)}});
         return false;
     }
     bool goesOn = true;
@@ -88,9 +89,9 @@ bool DocumentBuilder::scalar(const Scalar &value)
     else if (top().kind == Kind::Fields)
         goesOn = fieldScalar(value);
     else if (top().kind == Kind::Items && !addValue(*top().field, top().owner, value))
-        goesOn = report(mismatch(*top().field, shown(value)));
+        goesOn = report(mismatch(*top().field, shownAsGiven(value)));
     else if (top().kind == Kind::Records || top().kind == Kind::Rows)
-        goesOn = report({"{0} is no object.", {shown(value)}});
+        goesOn = report({"{0} is no object.", {shownAsGiven(value)}});
     nextElement();
     return goesOn;
 }
@@ -99,24 +100,25 @@ bool DocumentBuilder::documentScalar(const Scalar &value)
 {
     const auto &key = top().key;
     if (key == "format" && value != Scalar{documentFormat}) {
-        report({"{0} is another format than {1}.", {shown(value), std::string(documentFormat)}});
+        report({"{0} is another format than {1}.",
+                {shownAsGiven(value), std::string(documentFormat)}});
         return false;
     }
     if (key == "version" && value != Scalar{documentVersion}) {
         report({"{0} is another version than {1}, the only one that is read here.",
-                {shown(value), std::to_string(documentVersion)}});
+                {shownAsGiven(value), std::to_string(documentVersion)}});
         return false;
     }
     if (key == "hold_points_given") {
         const auto *flag = std::get_if<bool>(&value);
         m_reading.document.hold_points_given = flag && *flag;
-        return flag || report({"{0} is neither true nor false.", {shown(value)}});
+        return flag || report({"{0} is neither true nor false.", {shownAsGiven(value)}});
     }
     const bool isOptional = key == "profile_copy" || (key && recordTypeOfPlural(*key));
     if (!key || key == "format" || key == "version" || (isOptional && isNull(value)))
         return true;
     return report({isOptional && key != "profile_copy" ? "{0} is no list." : "{0} is no object.",
-                   {shown(value)}});
+                   {shownAsGiven(value)}});
 }
 
 bool DocumentBuilder::fieldScalar(const Scalar &value)
@@ -128,12 +130,21 @@ bool DocumentBuilder::fieldScalar(const Scalar &value)
     if (isNull(value))
         return !field.required || report({"This field must not be null.", {}});
     if (field.isCollection())
-        return report({"{0} is no list.", {shown(value)}});
-    return assignValue(field, frame.owner, value) || report(mismatch(field, shown(value)));
+        return report({"{0} is no list.", {shownAsGiven(value)}});
+    return assignValue(field, frame.owner, value) || report(mismatch(field, shownAsGiven(value)));
+}
+
+std::string DocumentBuilder::shownAsGiven(const Scalar &value) const
+{
+    constexpr std::size_t longest = 40;
+    return m_literal.empty() || m_literal.size() > longest ? shown(value) : std::string(m_literal);
 }
 
 void DocumentBuilder::profileScalar(const Scalar &value)
 {
+    // Written as a double, 1.0 would be read back as a whole number.
+    if (!m_literal.empty())
+        return m_profile->raw(m_literal);
     std::visit(
         [this](const auto &given) {
             using Given = std::decay_t<decltype(given)>;

@@ -26,12 +26,21 @@ public:
     bool number_integer(std::int64_t number) override { return m_builder.scalar(number); }
     bool number_unsigned(std::uint64_t number) override
     {
-        const bool fits = number <= std::uint64_t(std::numeric_limits<std::int64_t>::max());
-        return m_builder.scalar(fits ? Scalar{std::int64_t(number)} : Scalar{double(number)});
+        if (number <= std::uint64_t(std::numeric_limits<std::int64_t>::max()))
+            return m_builder.scalar(std::int64_t(number));
+        return m_builder.scalar(double(number), std::to_string(number));
     }
-    bool number_float(double number, const std::string &) override
+    bool number_float(double number, const std::string &text) override
     {
-        return m_builder.scalar(number);
+        // The library puts the decimal point of the locale there.
+        std::string literal = text;
+        std::replace_if(
+            literal.begin(), literal.end(),
+            [](char c) {
+                return std::string_view("0123456789+-eE").find(c) == std::string_view::npos;
+            },
+            '.');
+        return m_builder.scalar(number, literal);
     }
     bool string(std::string &text) override { return m_builder.scalar(std::string_view(text)); }
     bool binary(nlohmann::json::binary_t &) override { return false; }

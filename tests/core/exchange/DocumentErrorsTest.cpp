@@ -5,6 +5,9 @@
 #include <catch2/catch.hpp>
 #include <fmt/format.h>
 
+#include <fstream>
+#include <sstream>
+
 using namespace lastrivet;
 using namespace lastrivet::exchange;
 
@@ -189,6 +192,24 @@ TEST_CASE("No more than a hundred errors are listed")
     for (int i = 0; i < 1000; ++i)
         tools += fmt::format("{}{{\"id\": {}}}", i ? ", " : "", i + 1);
     CHECK(errorsWith("\"tools\": [" + tools + "]").size() == 100);
+}
+
+TEST_CASE("Whole numbers of the profile copy have no fraction and no exponent either")
+{
+    std::ostringstream shipped;
+    shipped << std::ifstream(LASTRIVET_SOURCE "/resources/profiles/ca.json").rdbuf();
+    const auto withPhotos = [&](std::string_view number) {
+        std::string profile = shipped.str();
+        const std::string_view given = "\"interior_photos\": 2";
+        profile.replace(profile.find(given), given.size(),
+                        fmt::format("\"interior_photos\": {}", number));
+        return errorsWith("\"profile_copy\": " + profile);
+    };
+    CHECK(withPhotos("7").empty());
+    for (const std::string_view number :
+         {"1.0", "1e0", "0.5", "18446744073709551615", "18446744073709551616"})
+        CHECK(withPhotos(number) ==
+              Said{"f: /profile_copy/interior_photos: is no whole number from 0 to 1000."});
 }
 
 TEST_CASE("What is wrong within the profile copy is told with its place")
