@@ -10,6 +10,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <numeric>
 #include <system_error>
 
@@ -85,13 +86,35 @@ ProjectFacts withoutBuilder(ProjectFacts facts)
     return facts;
 }
 
-InputErrors unknownProfile(const std::string &id, const ProfileLibrary &profiles)
+InputError unknownProfile(const std::string &id, const ProfileLibrary &profiles)
 {
     std::string known;
     for (const auto &each : profiles.ids())
         known += (known.empty() ? "" : ", ") + each;
-    return {
-        {"/project/profile", {}, {"There is no rule profile {0}; there are {1}.", {id, known}}}};
+    return {"/project/profile", {}, {"There is no rule profile {0}; there are {1}.", {id, known}}};
+}
+
+bool isAboutProfileCopy(const InputError &error)
+{
+    return error.place.starts_with("/profile_copy");
+}
+
+/// The profile of a document for a new project. Where there is none, that is one more error, and
+/// the rest is judged by one that allows whatever some profile may.
+Profile profileFor(DocumentReading &reading, const ProfileLibrary &profiles)
+{
+    const auto &id = reading.document.records.project.profile;
+    auto profile = reading.document.profile;
+    if (!profile && !id.empty())
+        profile = profiles.find(id);
+    if (profile)
+        return *profile;
+    if (!id.empty() && reading.isComplete && reading.errors.size() < mostErrors &&
+        std::ranges::none_of(reading.errors, isAboutProfileCopy))
+        reading.errors.push_back(unknownProfile(id, profiles));
+    Profile lenient;
+    lenient.late_acceptance_by = {SignerRole::Builder, SignerRole::Adviser, SignerRole::Inspector};
+    return lenient;
 }
 
 /// Removes a project folder that this import made, unless it is kept.
@@ -137,18 +160,14 @@ Result<NewProject, InputErrors> importAsNewProject(const fs::path &folder, const
                                                    const ProfileLibrary &profiles,
                                                    const Project::Options &options)
 {
-    const auto reading = readDocument(readInputFile(document));
-    const auto &facts = reading.document.records.project;
-    auto profile = reading.document.profile;
-    if (!profile && !facts.profile.empty())
-        profile = profiles.find(facts.profile);
-    if (!profile)
-        return reading.errors.empty() ? unknownProfile(facts.profile, profiles) : reading.errors;
-    const auto plan = planImport(reading, *profile);
+    auto reading = readDocument(readInputFile(document));
+    const auto profile = profileFor(reading, profiles);
+    const auto plan = planImport(reading, profile);
     if (!plan.errors.empty())
         return plan.errors;
+    const auto &facts = reading.document.records.project;
     NewProject made;
-    made.project = Project::create(folder, withoutBuilder(facts), *profile, options);
+    made.project = Project::create(folder, withoutBuilder(facts), profile, options);
     MadeFolder unfinished{folder};
     auto report = carryOut(*made.project, document, plan, reading.document);
     if (!report) {

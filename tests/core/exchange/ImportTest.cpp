@@ -179,6 +179,38 @@ TEST_CASE("A profile that nobody knows and a file that is none are told in one s
     CHECK_THROWS_AS(bench.makeFrom(bench / "nothing.json"), UnreadableInput);
 }
 
+TEST_CASE("A profile that nobody knows hides no other fault")
+{
+    const Bench bench;
+    const auto refused = bench.makeFrom(bench.file("in/x.json",
+                                                   R"({"format": "lastrivet-records", "version": 1,
+        "project": {"name": "", "profile": "xx", "builder_id": 99},
+        "people": [{"id": 1, "name": "Ada", "roles": ["builder"]}],
+        "components": [{"id": 1, "name": "Wing"}],
+        "steps": [{"id": 2, "component_id": 99, "title": "Drill"}],
+        "closings": [{"id": 3, "component_id": 1, "title": "Skin", "encloses": [1],
+            "late_acceptances": [4]}],
+        "sign_offs": [{"id": 4, "person_id": 1, "signed_on": "2026-01-02", "result": "accepted",
+            "remarks": "Looked in by borescope"}],
+        "squawks": [{"id": 5, "number": "1", "title": "", "found_on": "2026-01-02"}]})"));
+    REQUIRE_FALSE(refused);
+    std::vector<std::string> places;
+    for (const auto &error : refused.reason())
+        places.push_back(error.place);
+    CHECK(places == std::vector<std::string>{"/project/profile", "/project", "/project", "/steps/0",
+                                             "/squawks/0"});
+}
+
+TEST_CASE("A profile is named")
+{
+    const Bench bench;
+    const auto refused = bench.makeFrom(bench.file(
+        "in/x.json",
+        R"({"format": "lastrivet-records", "version": 1, "project": {"name": "A", "profile": ""}})"));
+    REQUIRE_FALSE(refused);
+    CHECK(sentences(refused.reason()) == Said{"f: /project: Project “A” lacks profile."});
+}
+
 TEST_CASE("A time zone that is empty is told as the fault of the document that it is")
 {
     const Bench bench;
