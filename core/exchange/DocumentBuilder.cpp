@@ -142,7 +142,7 @@ bool DocumentBuilder::beginArray()
                          : push({.kind = Kind::Skipped});
     case Kind::Profile:
         m_profile->beginArray();
-        return push({.kind = Kind::Profile});
+        return push({.kind = Kind::Profile, .index = 0});
     case Kind::Records:
     case Kind::Rows:
         return reportAndSkip({"This is a list, not an object.", {}});
@@ -179,9 +179,7 @@ bool DocumentBuilder::endObject()
     if (kind == Kind::Document)
         endDocument();
     pop();
-    if (kind == Kind::Profile && top().kind == Kind::Document)
-        endProfile();
-    return true;
+    return kind != Kind::Profile || top().kind != Kind::Document || endProfile();
 }
 
 bool DocumentBuilder::endArray()
@@ -231,15 +229,20 @@ void DocumentBuilder::endRecord()
     m_record.reset();
 }
 
-void DocumentBuilder::endProfile()
+bool DocumentBuilder::endProfile()
 {
     m_profile.reset();
-    const auto profile = readProfile(m_profileText.str());
-    if (profile)
-        m_reading.document.profile = *profile;
-    else
-        m_reading.errors.push_back(
-            {"/profile_copy" + profile.reason().pointer, {}, {"{0}.", {nested(profile.reason().what)}}});
+    const auto text = m_profileText.str();
+    if (auto profile = readProfile(text)) {
+        m_reading.document.profile = std::move(*profile);
+        return true;
+    }
+    for (const ProfileFault &fault : profileFaults(text)) {
+        if (m_reading.errors.size() < mostErrors)
+            m_reading.errors.push_back(
+                {"/profile_copy" + fault.pointer, {}, {"{0}.", {nested(fault.what)}}});
+    }
+    return m_reading.errors.size() < mostErrors;
 }
 
 void DocumentBuilder::endDocument()

@@ -92,7 +92,7 @@ private:
 
     bool endFields();
     void endRecord();
-    void endProfile();
+    bool endProfile();
     void endDocument();
 
     DocumentReading m_reading;

@@ -32,8 +32,9 @@ bool DocumentBuilder::key(std::string_view name)
     case Kind::Fields:
         return fieldKey(name);
     case Kind::Profile:
+        top().key = std::string(name);
         m_profile->key(name);
-        return !hasNull(name) || report(holdsNull());
+        return true;
     default:
         return true;
     }
@@ -80,12 +81,12 @@ bool DocumentBuilder::scalar(const Scalar &value, std::string_view literal)
     }
     bool goesOn = true;
     const auto *text = std::get_if<std::string_view>(&value);
-    if (text && hasNull(*text) && top().kind != Kind::Skipped)
+    if (top().kind == Kind::Profile)
+        profileScalar(value);
+    else if (text && hasNull(*text) && top().kind != Kind::Skipped)
         goesOn = report(holdsNull());
     else if (top().kind == Kind::Document)
         goesOn = documentScalar(value);
-    else if (top().kind == Kind::Profile)
-        profileScalar(value);
     else if (top().kind == Kind::Fields)
         goesOn = fieldScalar(value);
     else if (top().kind == Kind::Items && !addValue(*top().field, top().owner, value))
@@ -142,6 +143,9 @@ std::string DocumentBuilder::shownAsGiven(const Scalar &value) const
 
 void DocumentBuilder::profileScalar(const Scalar &value)
 {
+    const auto *text = std::get_if<std::string_view>(&value);
+    if (text && top().key == "id" && m_frames[m_frames.size() - 2].kind == Kind::Document)
+        m_reading.document.profile_id = *text;
     // Written as a double, 1.0 would be read back as a whole number.
     if (!m_literal.empty())
         return m_profile->raw(m_literal);

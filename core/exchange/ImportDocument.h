@@ -19,6 +19,8 @@ struct ImportDocument {
     /// True when the document lists every hold point, so that none are to be made.
     bool hold_points_given = false;
     std::optional<Profile> profile;
+    /// That of the profile copy, whatever else is wrong with it.
+    std::string profile_id;
     /// Where each record stands in its array.
     std::map<RecordRef, std::size_t> positions;
 

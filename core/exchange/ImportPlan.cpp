@@ -103,11 +103,12 @@ void addNew(ImportPlan &plan, const Records &incoming, const Records &existing)
 void checkProfile(ImportPlan &plan, const ImportDocument &document)
 {
     const auto &named = document.records.project.profile;
-    if (document.profile && !named.empty() && document.profile->id != named)
+    if (!document.profile_id.empty() && !named.empty() && document.profile_id != named &&
+        plan.errors.size() < mostErrors)
         plan.errors.push_back({"/profile_copy/id",
                                {},
                                {"The profile copy is of {0}, but the project goes by {1}.",
-                                {document.profile->id, named}}});
+                                {document.profile_id, named}}});
 }
 
 void addViolations(ImportPlan &plan, const DocumentReading &reading,

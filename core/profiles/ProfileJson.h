@@ -8,6 +8,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace lastrivet {
 
@@ -26,6 +27,10 @@ struct ProfileFault {
 /// words of no vocabulary, numbers out of bounds, sources that are not listed, texts of more than
 /// 1 MiB. `resources/schema/profile.schema.json` describes it.
 Result<Profile, ProfileFault> readProfile(std::string_view json);
+
+/// Everything for which `readProfile` refuses a text, in the order of the fields, at most 100; empty
+/// for a profile.
+std::vector<ProfileFault> profileFaults(std::string_view json);
 
 /// The profile as JSON: fields in the order of the schema, one-space indent, final newline.
 /// `readProfile` of it gives the same profile, and the same text again.

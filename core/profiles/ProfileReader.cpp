@@ -21,6 +21,7 @@ using profiles::refuseAt;
 
 constexpr std::size_t longestText = 2'000;
 constexpr std::size_t longestKey = 64;
+constexpr std::size_t mostFaults = 100;
 
 bool isKey(std::string_view text)
 {
@@ -38,44 +39,69 @@ struct Cited {
     std::string source;
 };
 
+/// What was found on the way, beside the profile.
+struct Findings {
+    std::vector<Cited> cited;
+    std::vector<ProfileFault> faults;
+
+    /// Carries `body` out; where it ends at a fault, that is noted and reading goes on behind it.
+    template <class Body> void guard(Body &&body)
+    {
+        try {
+            body();
+        } catch (const ProfileFault &fault) {
+            note(fault);
+        }
+    }
+    bool isFull() const { return faults.size() >= mostFaults; }
+    void note(ProfileFault fault)
+    {
+        if (!isFull())
+            faults.push_back(std::move(fault));
+    }
+};
+
 /// Takes the fields of one object out of JSON, and refuses fields that nobody asked for.
 class ObjectReader {
 public:
     template <class Row>
-    static void read(const json &value, const std::string &pointer, std::vector<Cited> &cited,
-                     Row &into)
+    static void read(const json &value, const std::string &pointer, Findings &findings, Row &into)
     {
         if (!value.is_object())
             refuseAt(pointer, {"is no object", {}});
-        ObjectReader reader(value, pointer, cited);
+        ObjectReader reader(value, pointer, findings);
         profiles::fieldsOf(reader, into);
         reader.refuseOthers();
     }
 
     void key(const char *name, std::string &into)
     {
-        into = textOf(needed(name), at(name));
-        if (!isKey(into))
-            refuse(name, {"{0} is no key: lower-case letters, digits, - and _, at most {1} of them",
-                          {inQuotes(into), std::to_string(longestKey)}});
+        guard([&] { into = keyOf(name); });
     }
-    void text(const char *name, std::string &into) { into = textOf(needed(name), at(name)); }
+    void text(const char *name, std::string &into)
+    {
+        guard([&] { into = textOf(needed(name), at(name)); });
+    }
     void optionalText(const char *name, std::string &into)
     {
-        if (const json *value = find(name))
-            into = textOf(*value, at(name));
+        if (find(name))
+            text(name, into);
     }
     void source(const char *name, std::string &into)
     {
-        key(name, into);
-        m_cited.push_back({at(name), into});
+        guard([&] {
+            into = keyOf(name);
+            m_findings.cited.push_back({at(name), into});
+        });
     }
     void day(const char *name, std::string &into)
     {
-        text(name, into);
-        const auto moment = Moment::parse(into);
-        if (!moment || moment->hasTime())
-            refuse(name, {"{0} is no day from 1900 to 2199", {inQuotes(into)}});
+        guard([&] {
+            into = textOf(needed(name), at(name));
+            const auto moment = Moment::parse(into);
+            if (!moment || moment->hasTime())
+                refuse(name, {"{0} is no day from 1900 to 2199", {inQuotes(into)}});
+        });
     }
     void optionalDay(const char *name, std::string &into)
     {
@@ -84,21 +110,26 @@ public:
     }
     void flag(const char *name, bool &into)
     {
-        const json &value = needed(name);
-        if (!value.is_boolean())
-            refuse(name, {"is neither true nor false", {}});
-        into = value.get<bool>();
+        guard([&] {
+            const json &value = needed(name);
+            if (!value.is_boolean())
+                refuse(name, {"is neither true nor false", {}});
+            into = value.get<bool>();
+        });
     }
     void number(const char *name, std::int64_t &into, std::int64_t low, std::int64_t high)
     {
-        const json &value = needed(name);
-        // Beyond int64 the parser makes it unsigned or a fraction.
-        const bool fits = value.is_number_integer() &&
-                          !(value.is_number_unsigned() && value.get<std::uint64_t>() > INT64_MAX);
-        if (!fits || value.get<std::int64_t>() < low || value.get<std::int64_t>() > high)
-            refuse(name, {"is no whole number from {0} to {1}",
-                          {std::to_string(low), std::to_string(high)}});
-        into = value.get<std::int64_t>();
+        guard([&] {
+            const json &value = needed(name);
+            // Beyond int64 the parser makes it unsigned or a fraction.
+            const bool fits =
+                value.is_number_integer() &&
+                !(value.is_number_unsigned() && value.get<std::uint64_t>() > INT64_MAX);
+            if (!fits || value.get<std::int64_t>() < low || value.get<std::int64_t>() > high)
+                refuse(name, {"is no whole number from {0} to {1}",
+                              {std::to_string(low), std::to_string(high)}});
+            into = value.get<std::int64_t>();
+        });
     }
     void optionalNumber(const char *name, std::optional<std::int64_t> &into, std::int64_t low,
                         std::int64_t high)
@@ -115,7 +146,7 @@ public:
 
     template <class Word> void word(const char *name, Word &into)
     {
-        into = wordOf<Word>(needed(name), at(name));
+        guard([&] { into = wordOf<Word>(needed(name), at(name)); });
     }
     template <class Word> void words(const char *name, WordSet<Word> &into, std::size_t least = 0)
     {
@@ -135,22 +166,24 @@ public:
 
     template <class Row> void object(const char *name, Row &into)
     {
-        read(needed(name), at(name), m_cited, into);
+        guard([&] { read(needed(name), at(name), m_findings, into); });
     }
     template <class Row> void rows(const char *name, std::vector<Row> &into, std::size_t least = 0)
     {
         eachOf(name, least, [&](const json &value, const std::string &pointer) {
-            read(value, pointer, m_cited, into.emplace_back());
+            read(value, pointer, m_findings, into.emplace_back());
         });
     }
 
 private:
-    ObjectReader(const json &object, const std::string &pointer, std::vector<Cited> &cited)
+    ObjectReader(const json &object, const std::string &pointer, Findings &findings)
         : m_object(object)
         , m_pointer(pointer)
-        , m_cited(cited)
+        , m_findings(findings)
     {
     }
+
+    template <class Body> void guard(Body &&body) { m_findings.guard(body); }
 
     std::string at(std::string_view name) const { return m_pointer + '/' + pointerStep(name); }
     [[noreturn]] void refuse(std::string_view name, Message what) const
@@ -171,25 +204,40 @@ private:
             refuse(name, {"is missing", {}});
         return *value;
     }
-    void refuseOthers() const
+    void refuseOthers()
     {
         for (const auto &[name, value] : m_object.items()) {
-            if (!m_asked.contains(name))
-                refuse(name, {"is no field of a profile", {}});
+            if (m_asked.contains(name))
+                continue;
+            if (name.find('\0') == std::string::npos)
+                m_findings.note({at(name), {"is no field of a profile", {}}});
+            else
+                m_findings.note({at(name), {"holds the character U+0000", {}}});
         }
     }
 
     template <class Body> void eachOf(const char *name, std::size_t least, const Body &body)
     {
-        const json &list = needed(name);
-        if (!list.is_array())
-            refuse(name, {"is no list", {}});
-        if (list.size() < least)
-            refuse(name, {"has fewer than {0} entries", {std::to_string(least)}});
-        for (std::size_t i = 0; i < list.size(); ++i)
-            body(list[i], fmt::format("{}/{}", at(name), i));
+        guard([&] {
+            const json &list = needed(name);
+            if (!list.is_array())
+                refuse(name, {"is no list", {}});
+            if (list.size() < least)
+                m_findings.note(
+                    {at(name), {"has fewer than {0} entries", {std::to_string(least)}}});
+            for (std::size_t i = 0; i < list.size() && !m_findings.isFull(); ++i)
+                guard([&] { body(list[i], fmt::format("{}/{}", at(name), i)); });
+        });
     }
 
+    std::string keyOf(const char *name)
+    {
+        std::string text = textOf(needed(name), at(name));
+        if (!isKey(text))
+            refuse(name, {"{0} is no key: lower-case letters, digits, - and _, at most {1} of them",
+                          {inQuotes(text), std::to_string(longestKey)}});
+        return text;
+    }
     static std::string textOf(const json &value, const std::string &pointer)
     {
         if (!value.is_string())
@@ -216,35 +264,49 @@ private:
 
     const json &m_object;
     const std::string &m_pointer;
-    std::vector<Cited> &m_cited;
+    Findings &m_findings;
     std::set<std::string, std::less<>> m_asked;
 };
 
 template <class Row>
-void refuseDoubles(const std::vector<Row> &rows, std::string Row::*name, std::string_view pointer,
-                   std::string_view field)
+void refuseDoubles(Findings &findings, const std::vector<Row> &rows, std::string Row::*name,
+                   std::string_view pointer, std::string_view field)
 {
     std::set<std::string_view> seen;
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        if (seen.insert(rows[i].*name).second)
+        // Empty where it could not be read.
+        if ((rows[i].*name).empty() || seen.insert(rows[i].*name).second)
             continue;
-        const auto place = fmt::format("{}/{}/{}", pointer, i, field);
-        refuseAt(place, {"{0} is there already", {inQuotes(rows[i].*name)}});
+        findings.note({fmt::format("{}/{}/{}", pointer, i, field),
+                       {"{0} is there already", {inQuotes(rows[i].*name)}}});
     }
 }
 
 /// What the shape of the text cannot say: names that stand once, and sources that are listed.
-void checkNames(const Profile &profile, const std::vector<Cited> &cited)
+void checkNames(const Profile &profile, Findings &findings)
 {
-    refuseDoubles(profile.checklists, &Profile::Checklist::key, "/checklists", "key");
-    refuseDoubles(profile.documents, &Profile::Document::key, "/documents", "key");
-    refuseDoubles(profile.cautions, &Profile::Caution::id, "/cautions", "id");
-    refuseDoubles(profile.sources, &Profile::Source::id, "/sources", "id");
-    for (const Cited &citation : cited) {
-        if (!profile.findSource(citation.source))
-            refuseAt(citation.pointer,
-                     {"{0} is none of the listed sources", {inQuotes(citation.source)}});
+    refuseDoubles(findings, profile.checklists, &Profile::Checklist::key, "/checklists", "key");
+    refuseDoubles(findings, profile.documents, &Profile::Document::key, "/documents", "key");
+    refuseDoubles(findings, profile.cautions, &Profile::Caution::id, "/cautions", "id");
+    refuseDoubles(findings, profile.sources, &Profile::Source::id, "/sources", "id");
+    const bool areSourcesKnown = std::ranges::none_of(
+        findings.faults, [](const auto &fault) { return fault.pointer.starts_with("/sources"); });
+    for (const Cited &citation : findings.cited) {
+        if (areSourcesKnown && !profile.findSource(citation.source))
+            findings.note({citation.pointer,
+                           {"{0} is none of the listed sources", {inQuotes(citation.source)}}});
     }
+}
+
+/// The profile as far as it could be read.
+Profile readAll(std::string_view text, Findings &findings)
+{
+    Profile profile;
+    findings.guard([&] {
+        ObjectReader::read(profiles::parseStrictly(text), "", findings, profile);
+        checkNames(profile, findings);
+    });
+    return profile;
 }
 
 } // namespace
@@ -257,16 +319,19 @@ std::string ProfileFault::sentence(std::string_view place) const
 
 Result<Profile, ProfileFault> readProfile(std::string_view text)
 {
-    try {
-        Profile profile;
-        std::vector<Cited> cited;
-        ObjectReader::read(profiles::parseStrictly(text), "", cited, profile);
-        checkNames(profile, cited);
-        profile.json = profileJson(profile);
-        return profile;
-    } catch (const ProfileFault &fault) {
-        return fault;
-    }
+    Findings findings;
+    Profile profile = readAll(text, findings);
+    if (!findings.faults.empty())
+        return findings.faults.front();
+    profile.json = profileJson(profile);
+    return profile;
+}
+
+std::vector<ProfileFault> profileFaults(std::string_view text)
+{
+    Findings findings;
+    readAll(text, findings);
+    return findings.faults;
 }
 
 } // namespace lastrivet

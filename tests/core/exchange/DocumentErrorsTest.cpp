@@ -23,6 +23,13 @@ Said errorsOf(std::string_view json)
     return all;
 }
 
+std::string shippedProfile()
+{
+    std::ostringstream text;
+    text << std::ifstream(LASTRIVET_SOURCE "/resources/profiles/ca.json").rdbuf();
+    return text.str();
+}
+
 /// What is wrong with a document of a project and these further members.
 Said errorsWith(std::string_view members)
 {
@@ -196,10 +203,8 @@ TEST_CASE("No more than a hundred errors are listed")
 
 TEST_CASE("Whole numbers of the profile copy have no fraction and no exponent either")
 {
-    std::ostringstream shipped;
-    shipped << std::ifstream(LASTRIVET_SOURCE "/resources/profiles/ca.json").rdbuf();
     const auto withPhotos = [&](std::string_view number) {
-        std::string profile = shipped.str();
+        std::string profile = shippedProfile();
         const std::string_view given = "\"interior_photos\": 2";
         profile.replace(profile.find(given), given.size(),
                         fmt::format("\"interior_photos\": {}", number));
@@ -217,6 +222,10 @@ TEST_CASE("What is wrong within the profile copy is told with its place")
     const auto said = errorsWith(R"("profile_copy": {"id": "ca", "id": "x"})");
     REQUIRE(said.size() == 1);
     CHECK(said[0].starts_with("f: /profile_copy"));
+    const std::string shipped = shippedProfile();
+    CHECK(errorsWith("\"profile_copy\": {\"a\": 1, \"b\": {\"c\": 2}, " + shipped.substr(1)) ==
+          Said{"f: /profile_copy/a: is no field of a profile.",
+               "f: /profile_copy/b: is no field of a profile."});
     CHECK(errorsWith(R"("profile_copy": null)").empty());
     CHECK(errorsWith(R"("profile_copy": [])").size() == 1);
 }

@@ -102,6 +102,17 @@ TEST_CASE("Broken invariants are errors at their record's place")
                "turn."});
 }
 
+TEST_CASE("A profile copy of another profile is told beside what else is wrong with it")
+{
+    const auto reading = readDocument(R"({"format": "lastrivet-records", "version": 1,
+        "profile_copy": {"id": "gb", "name": 1}, "project": {"name": "A", "profile": "plain"}})");
+    CHECK(reading.errors.size() > 1);
+    const auto plan = planImport(reading, Profile{});
+    CHECK(plan.errors.size() == reading.errors.size() + 1);
+    CHECK(sentences(plan).back() ==
+          "f: /profile_copy/id: The profile copy is of gb, but the project goes by plain.");
+}
+
 TEST_CASE("Errors of form and of content come together, none twice")
 {
     const auto reading = readDocument(R"({"format": "lastrivet-records", "version": 1,

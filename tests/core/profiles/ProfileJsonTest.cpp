@@ -6,6 +6,8 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <sstream>
+#include <string>
+#include <vector>
 
 using namespace lastrivet;
 using nlohmann::json;
@@ -125,6 +127,36 @@ TEST_CASE("A field that is missing, unknown or doubled is refused by name")
           "ca.json: /colour~1paint is no field of a profile.");
     CHECK(refusalOf(R"({"id": "x", "id": "y"})") ==
           "my.json the field \"id\" stands twice in one object.");
+}
+
+TEST_CASE("Everything that is wrong with a profile is told at once, up to a hundred faults")
+{
+    json document = json::parse(shippedText("ca"));
+    document["colour"] = "blue";
+    document["interior_photos"] = "x";
+    document["basis"][1]["rule"] = "guess";
+    document["basis"][2].erase("mark");
+    document["documents"][2]["source"] = "hearsay";
+    document["name"] = "";
+    std::vector<std::string> places;
+    for (const auto &fault : profileFaults(document.dump()))
+        places.push_back(fault.pointer);
+    CHECK(places == std::vector<std::string>{"/name", "/interior_photos", "/basis/1/rule",
+                                             "/basis/2/mark", "/colour", "/documents/2/source"});
+    CHECK(profileFaults(shippedText("ca")).empty());
+    CHECK(profileFaults("{} {}").size() == 1);
+    for (int i = 0; i < 200; ++i)
+        document["colour" + std::to_string(i)] = i;
+    CHECK(profileFaults(document.dump()).size() == 100);
+}
+
+TEST_CASE("A source that cannot be read is no source that is not listed")
+{
+    json document = json::parse(shippedText("ca"));
+    document["sources"][0].erase("title");
+    CHECK(profileFaults(document.dump()).size() == 1);
+    document.erase("sources");
+    CHECK(profileFaults(document.dump()).size() == 1);
 }
 
 TEST_CASE("A source has to be listed, once")
