@@ -3,6 +3,7 @@
 #include "core/exchange/FileImport.h"
 
 #include "core/evidence/MediaFile.h"
+#include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
 #include "core/records/Designation.h"
@@ -82,8 +83,12 @@ std::optional<Message> FileImport::copyFile(const Media &media)
             m_missing.push_back(media.file);
         return std::nullopt;
     }
-    const evidence::SourceFile source{from};
-    const std::string hash = evidence::sumOf(source);
+    std::string hash;
+    try {
+        hash = evidence::sumOf(evidence::SourceFile{from});
+    } catch (const evidence::FileFault &fault) {
+        return fault.message();
+    }
     if (!media.sha256.empty() && media.sha256 != hash)
         return Message{"The file is not the one that the record describes; its SHA-256 is {0}.",
                        {hash}};
@@ -93,7 +98,7 @@ std::optional<Message> FileImport::copyFile(const Media &media)
         return std::nullopt;
     evidence::makeFolder(m_target, fs::path(media.file).parent_path());
     evidence::NewFile target{to.parent_path(), media.file};
-    evidence::sumOf(source, [&](auto bytes) { target.write(bytes); });
+    evidence::sumOf(evidence::SourceFile{from}, [&](auto bytes) { target.write(bytes); });
     target.settle();
     if (!target.publish(to.filename().string()))
         return Message{"The project has another file of this name.", {}};

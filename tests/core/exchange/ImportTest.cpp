@@ -247,6 +247,18 @@ TEST_CASE("Files beside the document are copied, missing ones only counted")
     CHECK(copy.str() == "picture");
 }
 
+TEST_CASE("A folder where a file should be is told with its record")
+{
+    const Bench bench;
+    fs::create_directories(bench / "in/dir.png");
+    const auto refused = bench.makeFrom(
+        bench.document(R"("media": [{"id": 1, "kind": "photo", "file": "dir.png"}])"));
+    REQUIRE_FALSE(refused);
+    CHECK(sentences(refused.reason()) ==
+          Said{"f: /media/0/file: file 1 “dir.png”: dir.png is not a file."});
+    CHECK_FALSE(fs::exists(bench / "Demo.lastrivet"));
+}
+
 TEST_CASE("No file name leads out of the folders or onto the project's own files")
 {
     const Bench bench;
