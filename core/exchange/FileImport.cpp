@@ -26,6 +26,16 @@ std::optional<Message> wrongName(const Media &media, const fs::path &source, con
     return Message{"The file name is not one that a file of a project may have.", {}};
 }
 
+Message isAnother(const std::string &hash)
+{
+    return {"The file is not the one that the record describes; its SHA-256 is {0}.", {hash}};
+}
+
+Message isTaken()
+{
+    return {"The project has another file of this name.", {}};
+}
+
 /// Calls `body` with each added file record; stops after enough errors.
 template <class Body>
 InputErrors eachAdded(const ImportPlan &plan, const ImportDocument &document, Body &&body)
@@ -35,7 +45,7 @@ InputErrors eachAdded(const ImportPlan &plan, const ImportDocument &document, Bo
         if (record.type != RecordType::Media || errors.size() == mostErrors)
             continue;
         const auto &media = *plan.merged.find(Id<Media>{record.id});
-        if (auto wrong = body(media))
+        if (std::optional<Message> wrong = body(media))
             errors.push_back({document.pointerTo(record) + "/file",
                               designation(plan.merged, record), std::move(*wrong)});
     }
@@ -58,10 +68,35 @@ FileImport::~FileImport()
     }
 }
 
-InputErrors FileImport::checkNames(const ImportPlan &plan, const ImportDocument &document) const
+InputErrors FileImport::check(const ImportPlan &plan, const DocumentReading &reading) const
 {
-    return eachAdded(plan, document,
-                     [this](const Media &media) { return wrongName(media, m_source, m_target); });
+    return eachAdded(plan, reading.document, [&](const Media &media) -> std::optional<Message> {
+        // What is wrong with these is said already.
+        if (media.file.empty() || reading.faulty.contains({RecordType::Media, media.id.value()}))
+            return std::nullopt;
+        if (auto wrong = wrongName(media, m_source, m_target))
+            return wrong;
+        try {
+            return wrongContent(media);
+        } catch (const evidence::FileFault &fault) {
+            return fault.message();
+        }
+    });
+}
+
+std::optional<Message> FileImport::wrongContent(const Media &media) const
+{
+    const auto from = evidence::locate(m_source, media);
+    const auto to = evidence::locate(m_target, media);
+    std::error_code ignored;
+    if (!from || !to || !fs::exists(*from, ignored))
+        return std::nullopt;
+    const std::string hash = evidence::sumOf(evidence::SourceFile{*from});
+    if (!media.sha256.empty() && media.sha256 != hash)
+        return isAnother(hash);
+    if (fs::exists(*to, ignored) && evidence::sumOf(evidence::SourceFile{*to}) != hash)
+        return isTaken();
+    return std::nullopt;
 }
 
 InputErrors FileImport::copy(const ImportPlan &plan, const ImportDocument &document)
@@ -74,34 +109,26 @@ InputErrors FileImport::copy(const ImportPlan &plan, const ImportDocument &docum
 
 std::optional<Message> FileImport::copyFile(const Media &media)
 {
+    if (auto wrong = wrongName(media, m_source, m_target))
+        return wrong;
     const fs::path from = *evidence::locate(m_source, media);
     const fs::path to = *evidence::locate(m_target, media);
     std::error_code ignored;
     const bool isThere = fs::exists(to, ignored);
-    if (!fs::exists(from, ignored)) {
-        if (!isThere)
-            m_missing.push_back(media.file);
-        return std::nullopt;
-    }
-    std::string hash;
-    try {
-        hash = evidence::sumOf(evidence::SourceFile{from});
-    } catch (const evidence::FileFault &fault) {
-        return fault.message();
-    }
-    if (!media.sha256.empty() && media.sha256 != hash)
-        return Message{"The file is not the one that the record describes; its SHA-256 is {0}.",
-                       {hash}};
-    if (isThere && evidence::sumOf(evidence::SourceFile{to}) != hash)
-        return Message{"The project has another file of this name.", {}};
-    if (isThere)
+    const bool isGiven = fs::exists(from, ignored);
+    if (!isGiven && !isThere)
+        m_missing.push_back(media.file);
+    if (!isGiven || isThere)
         return std::nullopt;
     evidence::makeFolder(m_target, fs::path(media.file).parent_path());
     evidence::NewFile target{to.parent_path(), media.file};
-    evidence::sumOf(evidence::SourceFile{from}, [&](auto bytes) { target.write(bytes); });
+    const std::string hash =
+        evidence::sumOf(evidence::SourceFile{from}, [&](auto bytes) { target.write(bytes); });
+    if (!media.sha256.empty() && media.sha256 != hash)
+        return isAnother(hash);
     target.settle();
     if (!target.publish(to.filename().string()))
-        return Message{"The project has another file of this name.", {}};
+        return isTaken();
     m_made.push_back(to);
     m_folders.insert(to.parent_path());
     ++m_copied;

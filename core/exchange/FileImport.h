@@ -22,9 +22,10 @@ public:
     FileImport(const FileImport &) = delete;
     FileImport &operator=(const FileImport &) = delete;
 
-    /// What is wrong with the names of the files of added records; nothing is copied yet.
-    InputErrors checkNames(const ImportPlan &plan, const ImportDocument &document) const;
-    /// Copies them durably; answers what is wrong with the files.
+    /// What is wrong with the files of added records, their names and what is in them; nothing is
+    /// copied, and the target need not be there yet.
+    InputErrors check(const ImportPlan &plan, const DocumentReading &reading) const;
+    /// Copies the files that were checked, durably; answers what has become wrong since.
     InputErrors copy(const ImportPlan &plan, const ImportDocument &document);
     /// The records are stored: the copies stay.
     void keep() { m_made.clear(); }
@@ -34,6 +35,7 @@ public:
     const std::vector<std::string> &missing() const { return m_missing; }
 
 private:
+    std::optional<Message> wrongContent(const Media &media) const;
     std::optional<Message> copyFile(const Media &media);
 
     std::filesystem::path m_source;

@@ -50,13 +50,23 @@ InputErrors errorsOf(const Refusal &refusal, const ImportDocument &document)
     return errors;
 }
 
-/// Copies the files and stores the records in one change.
-Result<ImportReport, InputErrors> carryOut(Project &project, const fs::path &source,
-                                           const ImportPlan &plan, const ImportDocument &document)
+/// All that stands against an import: of the records, and of their files.
+InputErrors allErrors(const ImportPlan &plan, const FileImport &files,
+                      const DocumentReading &reading)
 {
-    FileImport files{source.parent_path(), project.folder()};
-    if (auto errors = files.checkNames(plan, document); !errors.empty())
-        return errors;
+    auto errors = plan.errors;
+    for (InputError &error : files.check(plan, reading)) {
+        if (errors.size() < mostErrors)
+            errors.push_back(std::move(error));
+    }
+    return errors;
+}
+
+/// Copies the files and stores the records in one change.
+Result<ImportReport, InputErrors> carryOut(Project &project, FileImport &files,
+                                           const fs::path &source, const ImportPlan &plan,
+                                           const ImportDocument &document)
+{
     if (auto errors = files.copy(plan, document); !errors.empty())
         return errors;
     ImportReport report;
@@ -151,9 +161,10 @@ Result<ImportReport, InputErrors> importDocument(Project &project, const fs::pat
         throw NotWritable(project.readOnlyReason());
     const auto reading = readDocument(readInputFile(document));
     const auto plan = planImport(reading, *project.records(), project.profile());
-    if (!plan.errors.empty())
-        return plan.errors;
-    return carryOut(project, document, plan, reading.document);
+    FileImport files{document.parent_path(), project.folder()};
+    if (auto errors = allErrors(plan, files, reading); !errors.empty())
+        return errors;
+    return carryOut(project, files, document, plan, reading.document);
 }
 
 Result<NewProject, InputErrors> importAsNewProject(const fs::path &folder, const fs::path &document,
@@ -163,13 +174,14 @@ Result<NewProject, InputErrors> importAsNewProject(const fs::path &folder, const
     auto reading = readDocument(readInputFile(document));
     const auto profile = profileFor(reading, profiles);
     const auto plan = planImport(reading, profile);
-    if (!plan.errors.empty())
-        return plan.errors;
+    FileImport files{document.parent_path(), folder};
+    if (auto errors = allErrors(plan, files, reading); !errors.empty())
+        return errors;
     const auto &facts = reading.document.records.project;
     NewProject made;
     made.project = Project::create(folder, withoutBuilder(facts), profile, options);
     MadeFolder unfinished{folder};
-    auto report = carryOut(*made.project, document, plan, reading.document);
+    auto report = carryOut(*made.project, files, document, plan, reading.document);
     if (!report) {
         made.project.reset();
         return report.reason();

@@ -247,6 +247,32 @@ TEST_CASE("Files beside the document are copied, missing ones only counted")
     CHECK(copy.str() == "picture");
 }
 
+TEST_CASE("Faults of records and of their files are told together")
+{
+    const Bench bench;
+    bench.file("secret.txt", "secret");
+    bench.file("in/photos/a.jpg", "picture");
+    fs::create_directories(bench / "in/dir.png");
+    fs::create_symlink(bench / "secret.txt", bench / "in/link.jpg");
+    const auto refused = bench.makeFrom(bench.document(
+        R"("media": [{"id": 1, "kind": "photo", "file": "photos/a.jpg", "sha256": "00"},
+            {"id": 2, "kind": "photo", "file": "../secret.txt"},
+            {"id": 3, "kind": "photo", "file": "link.jpg"},
+            {"id": 4, "kind": "photo", "file": "dir.png"},
+            {"id": 5, "kind": "photo", "file": "photos/a.jpg"},
+            {"id": 6, "kind": "photo", "file": ""},
+            {"id": 7, "kind": "photo", "file": 7}],
+           "steps": [{"id": 1, "component_id": 9, "title": "Drill"}])"));
+    REQUIRE_FALSE(refused);
+    std::vector<std::string> places;
+    for (const auto &error : refused.reason())
+        places.push_back(error.place);
+    CHECK(places == std::vector<std::string>{"/media/6/file", "/steps/0", "/media/5",
+                                             "/media/0/file", "/media/1/file", "/media/2/file",
+                                             "/media/3/file"});
+    CHECK_FALSE(fs::exists(bench / "Demo.lastrivet"));
+}
+
 TEST_CASE("A folder where a file should be is told with its record")
 {
     const Bench bench;
