@@ -3,7 +3,8 @@
 #include "app/cli/Names.h"
 
 #include <algorithm>
-#include <cctype>
+#include <charconv>
+#include <system_error>
 
 namespace lastrivet::cli {
 
@@ -25,6 +26,18 @@ Moment momentOf(const std::string &text, std::string_view option)
         return *moment;
     throw WrongUsage(fmt::format(
         "{}: “{}” is no day of the calendar; write 2026-03-14 or 2026-03-14T16:30.", option, text));
+}
+
+std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std::int64_t least,
+                           std::int64_t most)
+{
+    std::int64_t number = 0;
+    const char *const end = text.data() + text.size();
+    const auto [rest, error] = std::from_chars(text.data(), end, number);
+    if (error == std::errc{} && rest == end && number >= least && number <= most)
+        return number;
+    throw WrongUsage(
+        fmt::format("{}: “{}” is no whole number from {} to {}.", option, text, least, most));
 }
 
 const Component &partOf(const Records &records, const std::string &code)

@@ -7,6 +7,7 @@
 #include "core/base/Words.h"
 #include "core/records/Records.h"
 
+#include <cstdint>
 #include <fmt/format.h>
 #include <string>
 #include <string_view>
@@ -18,6 +19,9 @@ namespace lastrivet::cli {
 
 /// `option` is named in the complaint.
 Moment momentOf(const std::string &text, std::string_view option);
+/// A whole number within these bounds; a larger one is no other.
+std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std::int64_t least,
+                           std::int64_t most);
 /// The live part with this code, upper and lower case being one where that leaves no doubt.
 const Component &partOf(const Records &records, const std::string &code);
 /// Live closings, ascending, each once.

@@ -246,6 +246,13 @@ class Forecast(TerminalTest):
         self.assertEqual(told["work_left"]["guessed_estimates"], 1)
         self.assertNotIn("look_back", told)
 
+    def test_a_seed_is_a_whole_number_that_json_keeps(self):
+        self.assertEqual(self.forecast("--seed", 2**53 - 1)["seed"], 2**53 - 1)
+        self.assertEqual(self.forecast("--seed", 0)["seed"], 0)
+        for seed in (-1, 2**53, 2**64, "1.0", "five", ""):
+            with self.subTest(seed=seed):
+                self.refused(2, "forecast", self.project, "--seed", seed, says="--seed")
+
     def test_what_is_left_out_by_choice_is_named(self):
         told = self.forecast("--without", "RW")
         self.assertEqual([part["component"] for part in told["without"]], [RIGHT_WING])

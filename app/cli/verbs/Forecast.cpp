@@ -6,6 +6,7 @@
 #include "app/cli/TextTable.h"
 #include "app/cli/VerbOptions.h"
 #include "core/answers/ForecastJson.h"
+#include "core/base/Id.h"
 
 #include <CLI/CLI.hpp>
 
@@ -17,7 +18,7 @@ namespace lastrivet::cli {
 namespace {
 
 struct Options : VerbOptions {
-    std::uint64_t seed = 1;
+    std::string seed = "1";
     std::optional<std::string> asOf;
     std::optional<double> hoursPerWeek;
     std::vector<std::string> without;
@@ -141,7 +142,7 @@ Outcome tell(const Options &options, Terminal &terminal)
     if (options.hoursPerWeek && !(*options.hoursPerWeek > 0 && *options.hoursPerWeek <= 168))
         throw WrongUsage("--hours-per-week: a week has 168 hours, and some of them.");
     forecast::Options wish;
-    wish.seed = options.seed;
+    wish.seed = std::uint64_t(wholeNumberOf(options.seed, "--seed", 0, largestId));
     wish.hours_per_week = options.hoursPerWeek;
     for (const auto &code : options.without)
         wish.choice.without.push_back(partOf(records, code).id);
@@ -168,7 +169,7 @@ void declareForecast(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
     CLI::App &verb = addVerb(program, "forecast", "Hours and dates to go, as ranges", *options);
-    verb.add_option("--seed", options->seed, "The same seed gives the same answer");
+    verb.add_option("--seed", options->seed, "The same seed gives the same answer")->type_name("N");
     verb.add_option("--as-of", options->asOf, "A day or a moment; today when not said")
         ->type_name("MOMENT");
     verb.add_option("--hours-per-week", options->hoursPerWeek, "In place of the log's own pace");
