@@ -40,7 +40,7 @@ std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std
         fmt::format("{}: “{}” is no whole number from {} to {}.", option, text, least, most));
 }
 
-const Component &partOf(const Records &records, const std::string &code)
+const Component &partOf(const Records &records, const std::string &code, std::string_view option)
 {
     const Component *found = nullptr;
     bool isDoubtful = false;
@@ -56,7 +56,7 @@ const Component &partOf(const Records &records, const std::string &code)
     }
     if (found && !isDoubtful)
         return *found;
-    throw WrongUsage(fmt::format("--component: no part has the code “{}”.", code));
+    throw WrongUsage(fmt::format("{}: no part has the code “{}”.", option, code));
 }
 
 IdSet<Closing> closingsOf(const Records &records, const std::vector<std::int64_t> &ids)

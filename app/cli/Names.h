@@ -23,7 +23,8 @@ Moment momentOf(const std::string &text, std::string_view option);
 std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std::int64_t least,
                            std::int64_t most);
 /// The live part with this code, upper and lower case being one where that leaves no doubt.
-const Component &partOf(const Records &records, const std::string &code);
+const Component &partOf(const Records &records, const std::string &code,
+                        std::string_view option = "--component");
 /// Live closings, ascending, each once.
 IdSet<Closing> closingsOf(const Records &records, const std::vector<std::int64_t> &ids);
 /// The live person of this name.

@@ -260,6 +260,10 @@ class Forecast(TerminalTest):
         text = self.ask("forecast", self.project, "--as-of", "2026-01-20", "--without", "RW").out
         self.assertRegex(text, r"(?m)^Left out by choice: Right wing \(8 steps, 0 squawks\)\.$")
 
+    def test_what_is_left_out_has_to_be_there(self):
+        self.refused(2, "forecast", self.project, "--without", "XX",
+                     says="--without: no part has the code “XX”")
+
     def test_a_look_back_tells_each_month_what_was_said_and_what_came(self):
         told = self.forecast("--look-back")["look_back"]
         days = [month["day"] for month in told["months"]]
@@ -414,7 +418,8 @@ class Squawks(TerminalTest):
         self.assertEqual(ids("--open", "--severity", "cosmetic"), set())
 
     def test_unknown_part_and_severity_are_wrong_usage(self):
-        self.refused(2, "squawks", self.project, "--part", "XX", says="XX")
+        self.refused(2, "squawks", self.project, "--part", "XX",
+                     says="--part: no part has the code “XX”")
         self.refused(2, "squawks", self.project, "--severity", "loud", says="severity")
 
     def test_csv_and_json_together_are_wrong_usage(self):

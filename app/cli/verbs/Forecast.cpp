@@ -145,7 +145,7 @@ Outcome tell(const Options &options, Terminal &terminal)
     wish.seed = std::uint64_t(wholeNumberOf(options.seed, "--seed", 0, largestId));
     wish.hours_per_week = options.hoursPerWeek;
     for (const auto &code : options.without)
-        wish.choice.without.push_back(partOf(records, code).id);
+        wish.choice.without.push_back(partOf(records, code, "--without").id);
     std::sort(wish.choice.without.begin(), wish.choice.without.end());
     const auto told = forecast::forecast(records, asOf, wish);
     std::optional<forecast::LookBack> lookBack;

@@ -138,7 +138,7 @@ SquawkFilter filterOf(const Options &options, const Records &records)
     filter.reachable = given<Reachable>(options.reachable, "--reachable");
     filter.text = options.text;
     if (!options.part.empty())
-        filter.part = partOf(records, options.part).id;
+        filter.part = partOf(records, options.part, "--part").id;
     if (options.inspection != 0) {
         filter.inspection = Id<Inspection>{options.inspection};
         if (!records.findLive(filter.inspection))
