@@ -241,6 +241,15 @@ class Documents(TerminalTest):
                 self.refused(3, "import", self.project, path, "--as", "components", says=says)
         self.assertEqual(self.state(), before)
 
+    def test_a_file_that_is_no_such_list(self):
+        before = self.state()
+        for content in ("{}", json.dumps(bench()), "colour\nred\n", "colour\n"):
+            with self.subTest(content=content[:20]):
+                path = self.write("bad.csv", content)
+                self.refused(3, "import", self.project, path, "--as", "components",
+                             says="bad.csv: The first row names no field of components; these have")
+        self.assertEqual(self.state(), before)
+
     def test_a_file_that_is_not_there(self):
         self.refused(3, "import", self.project, self.folder / "none.json", says="none.json")
         self.refused(3, "import", self.project, self.folder, says=str(self.folder))

@@ -13,8 +13,10 @@
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <filesystem>
 #include <fmt/ostream.h>
+#include <fmt/ranges.h>
 
 namespace lastrivet::cli {
 
@@ -47,6 +49,16 @@ struct Imported {
     throw Invalid(std::move(lines));
 }
 
+/// A file that is no such list would pass for one without rows.
+void requireSomeField(const std::string &file, const exchange::CsvColumns &columns, RecordType type)
+{
+    if (std::ranges::any_of(columns, [](const std::string &field) { return !field.empty(); }))
+        return;
+    throw Invalid(std::vector<std::string>{
+        fmt::format("{}: The first row names no field of {}; these have {}.", file, plural(type),
+                    fmt::join(exchange::csvFields(type), ", "))});
+}
+
 void warnOfColumns(const std::string &file, const std::vector<std::string> &header,
                    const exchange::CsvColumns &columns, Terminal &terminal)
 {
@@ -55,7 +67,7 @@ void warnOfColumns(const std::string &file, const std::vector<std::string> &head
         if (columns[i].empty())
             ignored.push_back(header[i]);
     }
-    if (!ignored.empty() && ignored.size() < columns.size())
+    if (!ignored.empty())
         terminal.complain(fmt::format("{}: left out the columns that name no field: {}.", file,
                                       fmt::join(ignored, ", ")));
 }
@@ -118,6 +130,7 @@ private:
         if (!table)
             refuse(table.reason(), file);
         auto columns = exchange::columnsByHeader(*table, type);
+        requireSomeField(file, columns, type);
         warnOfColumns(file, table->header, columns, terminal);
         exchange::rewritePrices(*table, columns, m_project->records()->project.currency);
         const auto plan = exchange::importCsv(*m_project, *table, type, columns,
