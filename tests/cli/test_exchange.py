@@ -131,6 +131,16 @@ class Csv(TerminalTest):
         self.assertEqual(answer.code, 0)
         self.assertIn("colour", answer.err)
 
+    def test_a_column_that_stands_twice_is_told_as_that(self):
+        path = self.write("parts.csv", "code,name,Name,colour\nX1,Bracket,Clip,red\n")
+        answer = self.run_program("import", self.project, path, "--as", "components")
+        self.assertEqual(answer.code, 0)
+        doubled, unknown = answer.err.splitlines()
+        self.assertIn("whose field an earlier column fills: Name.", doubled)
+        self.assertIn("that name no field: colour.", unknown)
+        self.assertEqual(self.database("SELECT name FROM component WHERE code = 'X1'"),
+                         [{"name": "Bracket"}])
+
     def test_a_list_without_a_word_what_it_lists_is_wrong_usage(self):
         path = self.write("parts.csv", "code,name\nX1,Bracket\n")
         self.refused(2, "import", self.project, path, says="--as")

@@ -59,17 +59,22 @@ void requireSomeField(const std::string &file, const exchange::CsvColumns &colum
                     fmt::join(exchange::csvFields(type), ", "))});
 }
 
-void warnOfColumns(const std::string &file, const std::vector<std::string> &header,
-                   const exchange::CsvColumns &columns, Terminal &terminal)
+void warnOfColumns(const std::string &file, const exchange::CsvTable &table,
+                   const exchange::CsvColumns &columns, RecordType type, Terminal &terminal)
 {
-    std::vector<std::string> ignored;
+    const auto doubled = exchange::doubledColumns(table, type);
+    std::vector<std::string> unknown;
     for (std::size_t i = 0; i < columns.size(); ++i) {
-        if (columns[i].empty())
-            ignored.push_back(header[i]);
+        if (columns[i].empty() && std::ranges::find(doubled, table.header[i]) == doubled.end())
+            unknown.push_back(table.header[i]);
     }
-    if (!ignored.empty())
+    if (!doubled.empty())
+        terminal.complain(
+            fmt::format("{}: left out the columns whose field an earlier column fills: {}.", file,
+                        fmt::join(doubled, ", ")));
+    if (!unknown.empty())
         terminal.complain(fmt::format("{}: left out the columns that name no field: {}.", file,
-                                      fmt::join(ignored, ", ")));
+                                      fmt::join(unknown, ", ")));
 }
 
 std::vector<std::string> listNames()
@@ -131,7 +136,7 @@ private:
             refuse(table.reason(), file);
         auto columns = exchange::columnsByHeader(*table, type);
         requireSomeField(file, columns, type);
-        warnOfColumns(file, table->header, columns, terminal);
+        warnOfColumns(file, *table, columns, type, terminal);
         exchange::rewritePrices(*table, columns, m_project->records()->project.currency);
         const auto plan = exchange::importCsv(*m_project, *table, type, columns,
                                               fs::path(file).filename().string());

@@ -127,4 +127,15 @@ CsvColumns columnsByHeader(const CsvTable &table, RecordType type)
     return columns;
 }
 
+std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type)
+{
+    std::vector<std::string> doubled;
+    const auto columns = columnsByHeader(table, type);
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        if (columns[i].empty() && describe(type).find(asFieldName(table.header[i], type)))
+            doubled.push_back(table.header[i]);
+    }
+    return doubled;
+}
+
 } // namespace lastrivet::exchange

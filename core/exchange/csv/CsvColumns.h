@@ -21,8 +21,12 @@ std::span<const RecordType> csvRecordTypes();
 /// The fields of a record type that a column can fill, in their order.
 std::vector<std::string_view> csvFields(RecordType type);
 
-/// Columns whose header is a field's name, in any case and with spaces for underscores, or what people
-/// call it in their own lists ("part", "qty", "date"). Of two for one field, the first.
+/// Columns whose header is a field's name, in any case and with spaces for underscores, or what
+/// people call it in their own lists ("part", "qty", "date"). Of two for one field, the first.
 CsvColumns columnsByHeader(const CsvTable &table, RecordType type);
+
+/// The headers of columns that `columnsByHeader` leaves out because one before them fills their
+/// field.
+std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type);
 
 } // namespace lastrivet::exchange

@@ -50,6 +50,7 @@ TEST_CASE("Columns are known by their headers, and others are left out")
     REQUIRE(table);
     CHECK(columnsByHeader(*table, RecordType::PartLine) ==
           CsvColumns{"name", "part_number", "", "", "component_id"});
+    CHECK(doubledColumns(*table, RecordType::PartLine) == std::vector<std::string>{"name"});
 }
 
 TEST_CASE("A list of parts finds the parents within itself and on record")
