@@ -9,6 +9,8 @@
 #include "core/profiles/StrictJson.h"
 #include "core/records/Designation.h"
 
+#include <algorithm>
+
 namespace lastrivet::exchange {
 
 namespace {
@@ -220,13 +222,31 @@ void DocumentBuilder::endRecord()
         document.records.put(record.type, m_record.get());
     }
     if (m_reading.errors.size() > m_errorsBefore) {
-        const auto name =
-            record.id != 0 ? designation(document.records, record) : std::string(noun(record.type));
-        for (std::size_t i = m_errorsBefore; i < m_reading.errors.size(); ++i)
-            m_reading.errors[i].record = name;
+        nameErrors(record, document.records);
         m_reading.faulty.insert(record);
     }
     m_record.reset();
+}
+
+void DocumentBuilder::nameErrors(RecordRef record, const Records &records)
+{
+    const auto name =
+        record.id != 0 ? designation(records, record) : std::string(noun(record.type));
+    for (std::size_t i = m_errorsBefore; i < m_reading.errors.size(); ++i)
+        m_reading.errors[i].record = name;
+}
+
+void DocumentBuilder::nameUnfinished()
+{
+    const auto open =
+        std::ranges::find_if(m_frames, [this](const Frame &frame) { return isRecord(frame); });
+    if (open == m_frames.end())
+        return;
+    const RecordRef record{open->type, idOf(describe(open->type), m_record.get())};
+    Records alone;
+    if (record.id != 0)
+        alone.put(record.type, m_record.get());
+    nameErrors(record, alone);
 }
 
 bool DocumentBuilder::endProfile()
@@ -277,6 +297,7 @@ void DocumentBuilder::stop(Message what)
 
 DocumentReading DocumentBuilder::finish()
 {
+    nameUnfinished();
     auto &document = m_reading.document;
     if (document.profile)
         document.records.profile_copy = document.profile->json;

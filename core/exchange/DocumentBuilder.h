@@ -92,6 +92,10 @@ private:
 
     bool endFields();
     void endRecord();
+    /// Tells the record with the errors that were found in it.
+    void nameErrors(RecordRef record, const Records &records);
+    /// The same for a record that reading stopped in.
+    void nameUnfinished();
     bool endProfile();
     void endDocument();
 

@@ -58,7 +58,7 @@ TEST_CASE("What is no JSON is told with line and column")
     CHECK(errorsOf("[]") == Said{"f: The document is a list, not an object."});
     CHECK(errorsOf("7") == Said{"f: The document is 7, not an object."});
     CHECK(errorsWith("\"people\": [{\"id\": 1, \"name\": \"\xff\"}]") ==
-          Said{"f: /people/0/name: The text is no UTF-8 at line 1, column 120."});
+          Said{"f: /people/0/name: person 1: The text is no UTF-8 at line 1, column 120."});
     CHECK(errorsOf(R"({"format": "lastrivet-records", "version": 1,
 "project": {"name": "A", "profile": "ca"}} {})") ==
           Said{"f: This is no JSON at line 2, column 44."});
@@ -109,8 +109,8 @@ TEST_CASE("Whole numbers have no fraction, no exponent and are not beyond their 
         CHECK(said[0].starts_with("f: /steps/0/estimate_minutes: step 1 “T”: "));
         CHECK(said[0].ends_with(wrong));
     }
-    CHECK(estimate("1e999") ==
-          Said{"f: /steps/0/estimate_minutes: The number at line 1, column 167 is too large."});
+    CHECK(estimate("1e999") == Said{"f: /steps/0/estimate_minutes: step 1 “T”: The number at line "
+                                    "1, column 167 is too large."});
 }
 
 TEST_CASE("Ids run from 1 to the largest and are there once per type")
@@ -191,6 +191,9 @@ TEST_CASE("Brackets nest sixteen levels and not one more")
     CHECK(nested(16) == Said{"f: /x: There is nothing of this name in a document.",
                              "f: Brackets are nested more than 16 levels deep."});
     CHECK(errorsOf(std::string(1'000'000, '[')).size() == 1);
+    CHECK(errorsWith(R"("tools": [{"id": 1, "name": "Wrench", "note": )" + std::string(15, '[')) ==
+          Said{"f: /tools/0/note: tool 1 “Wrench”: A list is no text.",
+               "f: /tools/0/note: tool 1 “Wrench”: Brackets are nested more than 16 levels deep."});
 }
 
 TEST_CASE("No more than a hundred errors are listed")
@@ -199,6 +202,12 @@ TEST_CASE("No more than a hundred errors are listed")
     for (int i = 0; i < 1000; ++i)
         tools += fmt::format("{}{{\"id\": {}}}", i ? ", " : "", i + 1);
     CHECK(errorsWith("\"tools\": [" + tools + "]").size() == 100);
+    std::string unknown;
+    for (int i = 0; i < 200; ++i)
+        unknown += fmt::format(", \"x{}\": 1", i);
+    const auto said = errorsWith("\"tools\": [{\"id\": 1, \"name\": \"Wrench\"" + unknown + "}]");
+    CHECK(said.size() == 100);
+    CHECK(said.back() == "f: /tools/0/x99: tool 1 “Wrench”: There is no field of this name.");
 }
 
 TEST_CASE("Whole numbers of the profile copy have no fraction and no exponent either")
