@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <optional>
 #include <system_error>
 
 namespace lastrivet::cli {
@@ -16,6 +17,14 @@ std::string lowered(std::string_view text)
     for (char &c : lower)
         c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
     return lower;
+}
+
+std::optional<std::int64_t> wholeNumber(const std::string &text)
+{
+    std::int64_t number = 0;
+    const char *const end = text.data() + text.size();
+    const auto [rest, error] = std::from_chars(text.data(), end, number);
+    return error == std::errc{} && rest == end ? std::optional(number) : std::nullopt;
 }
 
 } // namespace
@@ -31,11 +40,9 @@ Moment momentOf(const std::string &text, std::string_view option)
 std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std::int64_t least,
                            std::int64_t most)
 {
-    std::int64_t number = 0;
-    const char *const end = text.data() + text.size();
-    const auto [rest, error] = std::from_chars(text.data(), end, number);
-    if (error == std::errc{} && rest == end && number >= least && number <= most)
-        return number;
+    const auto number = wholeNumber(text);
+    if (number && *number >= least && *number <= most)
+        return *number;
     throw WrongUsage(
         fmt::format("{}: “{}” is no whole number from {} to {}.", option, text, least, most));
 }
@@ -59,13 +66,14 @@ const Component &partOf(const Records &records, const std::string &code, std::st
     throw WrongUsage(fmt::format("{}: no part has the code “{}”.", option, code));
 }
 
-IdSet<Closing> closingsOf(const Records &records, const std::vector<std::int64_t> &ids)
+IdSet<Closing> closingsOf(const Records &records, const std::vector<std::string> &ids)
 {
     IdSet<Closing> closings;
-    for (const auto id : ids) {
-        if (!records.findLive(Id<Closing>{id}))
-            throw WrongUsage(fmt::format("--closing: there is no closing {}.", id));
-        closings.emplace_back(id);
+    for (const std::string &text : ids) {
+        const auto id = wholeNumber(text);
+        if (!id || !records.findLive(Id<Closing>{*id}))
+            throw WrongUsage(fmt::format("--closing: there is no closing {}.", text));
+        closings.emplace_back(*id);
     }
     std::sort(closings.begin(), closings.end());
     closings.erase(std::unique(closings.begin(), closings.end()), closings.end());

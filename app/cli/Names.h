@@ -25,8 +25,9 @@ std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std
 /// The live part with this code, upper and lower case being one where that leaves no doubt.
 const Component &partOf(const Records &records, const std::string &code,
                         std::string_view option = "--component");
-/// Live closings, ascending, each once.
-IdSet<Closing> closingsOf(const Records &records, const std::vector<std::int64_t> &ids);
+/// Live closings, ascending, each once. The ids as they were typed: the command line's own reader
+/// would take one beyond 64 bits for another.
+IdSet<Closing> closingsOf(const Records &records, const std::vector<std::string> &ids);
 /// The live person of this name.
 const Person &personOf(const Records &records, const std::string &name);
 

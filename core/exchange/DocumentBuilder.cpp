@@ -99,10 +99,12 @@ bool DocumentBuilder::beginObject()
 
 bool DocumentBuilder::beginPart()
 {
-    if (top().key == "project")
+    if (top().key == "project") {
+        m_errorsBefore = m_reading.errors.size();
         return push({.kind = Kind::Fields,
                      .fields = describe(RecordType::Project).fields,
                      .owner = &m_reading.document.records.project});
+    }
     if (top().key == "profile_copy") {
         m_profile = std::make_unique<JsonWriter>(m_profileText);
         m_profile->beginObject();
@@ -204,6 +206,9 @@ bool DocumentBuilder::endFields()
     }
     if (isRecord(frame))
         endRecord();
+    else if (frame.owner == &m_reading.document.records.project &&
+             m_reading.errors.size() > m_errorsBefore)
+        m_reading.faulty.insert({RecordType::Project, 1});
     pop();
     return goesOn;
 }

@@ -45,7 +45,7 @@ private:
     void note(const std::string &key)
     {
         if (!m_keys.back().insert(key).second)
-            refuseAt("", {"the field {0} stands twice in one object", {inQuotes(key)}});
+            refuseAt("", {"has the field {0} twice in one object", {inQuotes(key)}});
     }
 
     std::vector<std::set<std::string>> m_keys;

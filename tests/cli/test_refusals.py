@@ -32,6 +32,8 @@ class Usage(TerminalTest):
         self.make_project(bench())
         self.refused(2, "ready", self.project, "--closing", "999", says="999")
         self.refused(2, "ready", self.project, "--closing", "one", says="one")
+        beyond = "99999999999999999999"
+        self.refused(2, "ready", self.project, "--closing", beyond, says=f"no closing {beyond}.")
         self.refused(2, "ready", self.project, "--as-of", "2026-02-30", says="2026-02-30")
         self.refused(2, "ready", self.project, "--as-of", "", says="--as-of")
         self.refused(2, "packet", self.project, "--closing", "999", "--to",

@@ -19,7 +19,7 @@ namespace lastrivet::cli {
 namespace {
 
 struct Options : VerbOptions {
-    std::vector<std::int64_t> closings;
+    std::vector<std::string> closings;
     std::string to;
     std::string folder;
     bool small = false;

@@ -18,7 +18,7 @@ namespace {
 
 struct Options : VerbOptions {
     std::optional<std::string> asOf;
-    std::vector<std::int64_t> closings;
+    std::vector<std::string> closings;
     bool json = false;
     bool isStrict = false;
 };

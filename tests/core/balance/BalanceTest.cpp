@@ -62,8 +62,8 @@ TEST_CASE("The loading examples of AC 43.13-1B chapter 10, with its misprints pu
     CHECK(passengers->weight == 2100);
     CHECK(passengers->cg == Approx(18.317).margin(0.001));
     // Fig. 10-14 prints 20366 for the divisor 2036; the quotient is right.
-    const auto bags = sumOf(
-        {empty, oil, pilot, {"one in the rear", 170, 48}, pilot, {"fuel", 240, 22}, baggage});
+    const auto bags =
+        sumOf({empty, oil, pilot, {"one in the rear", 170, 48}, pilot, {"fuel", 240, 22}, baggage});
     CHECK(bags->weight == 2036);
     CHECK(bags->cg == Approx(18.7).margin(0.05));
 }
@@ -95,15 +95,18 @@ TEST_CASE("A balance file is read strictly")
     CHECK(question->items.size() == 1);
     CHECK(question->items.front().arm == 3.5);
     CHECK(question->chord->length == 2);
-    CHECK(complaintAbout("") .find("not JSON") != std::string::npos);
+    CHECK(complaintAbout("").find("not JSON") != std::string::npos);
     CHECK(complaintAbout(R"({"weight_unit": "st", "arm_unit": "in", "items": []})")
               .find("/weight_unit is none of lb, kg") != std::string::npos);
     CHECK(complaintAbout(R"({"weight_unit": "lb", "items": []})").find("/arm_unit is missing") !=
           std::string::npos);
     CHECK(complaintAbout(R"({"weight_unit": "lb", "arm_unit": "in", "items": [{"weight": "2"}]})")
               .find("/items/0/weight is no number") != std::string::npos);
-    CHECK(complaintAbout(
-              R"({"weight_unit": "lb", "arm_unit": "in", "items": [], "datum": "nose"})")
+    CHECK(complaintAbout(R"({"weight_unit": "lb", "arm_unit": "in", "items": [], "datum": "nose"})")
               .find("/datum is not known here") != std::string::npos);
     CHECK(complaintAbout("[]").find("no object") != std::string::npos);
+    CHECK(complaintAbout(R"({"weight_unit": "lb", "weight_unit": "kg"})") ==
+          "It has the field \"weight_unit\" twice in one object.");
+    CHECK(complaintAbout(std::string("{}\0zzz", 6)) ==
+          "It holds the character U+0000 at line 1, column 3.");
 }

@@ -72,7 +72,8 @@ TEST_CASE("Another format or version is refused before anything else is said")
           Said{"f: /format: “other” is another format than lastrivet-records."});
     CHECK(errorsOf(R"({"format": "lastrivet-records", "version": 2, "new": 1})") ==
           Said{"f: /version: 2 is another version than 1, the only one that is read here."});
-    CHECK(errorsOf(R"({"format": "lastrivet-records", "version": 1.0})").size() == 1);
+    CHECK(errorsOf(R"({"format": "lastrivet-records", "version": 1.0})") ==
+          Said{"f: /version: 1.0 is another version than 1, the only one that is read here."});
     CHECK(errorsOf(R"({"format": "lastrivet-records", "version": 1})") ==
           Said{"f: The project is missing."});
 }
@@ -234,6 +235,10 @@ TEST_CASE("What is wrong within the profile copy is told with its place")
     const std::string shipped = shippedProfile();
     CHECK(errorsWith("\"profile_copy\": {\"a\": 1, \"b\": {\"c\": 2}, " + shipped.substr(1)) ==
           Said{"f: /profile_copy/a: is no field of a profile.",
+               "f: /profile_copy/b: is no field of a profile."});
+    CHECK(errorsWith(R"("profile_copy": {"a\u0000": "\u0000", "b": "\u0000", )" +
+                     shipped.substr(1)) ==
+          Said{std::string("f: /profile_copy/a\0: holds the character U+0000.", 48),
                "f: /profile_copy/b: is no field of a profile."});
     CHECK(errorsWith(R"("profile_copy": null)").empty());
     CHECK(errorsWith(R"("profile_copy": [])").size() == 1);

@@ -102,6 +102,14 @@ TEST_CASE("Broken invariants are errors at their record's place")
                "turn."});
 }
 
+TEST_CASE("What the project lacks is said once")
+{
+    const auto reading = readDocument(R"({"format": "lastrivet-records", "version": 1,
+        "project": {"profile": "plain"}})");
+    CHECK(sentences(planImport(reading, Profile{})) ==
+          Said{"f: /project: The field name is missing."});
+}
+
 TEST_CASE("A profile copy of another profile is told beside what else is wrong with it")
 {
     const auto reading = readDocument(R"({"format": "lastrivet-records", "version": 1,

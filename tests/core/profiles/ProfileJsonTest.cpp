@@ -126,7 +126,7 @@ TEST_CASE("A field that is missing, unknown or doubled is refused by name")
     CHECK(refusalWith("/colour~1paint", "blue") ==
           "ca.json: /colour~1paint is no field of a profile.");
     CHECK(refusalOf(R"({"id": "x", "id": "y"})") ==
-          "my.json the field \"id\" stands twice in one object.");
+          "my.json has the field \"id\" twice in one object.");
 }
 
 TEST_CASE("Everything that is wrong with a profile is told at once, up to a hundred faults")
