@@ -76,13 +76,40 @@ void addValues(JournalChange &change, const ChangedRow &row)
     }
 }
 
-void addItem(JournalChange &change, const ChangedRow &row)
+/// A row of a set or list. A changeset has them in no order.
+struct Item {
+    RecordRef record;
+    std::string field;
+    /// Its position; of a set, the item itself.
+    Cell key;
+    std::optional<std::string> removed;
+    std::optional<std::string> added;
+};
+
+Item itemOf(RecordRef record, const ChangedRow &row)
 {
-    auto &field = fieldOf(change, row.recordTable->collection()->name);
+    Item item{record,
+              std::string(row.recordTable->collection()->name),
+              row.key(1).value_or(Cell{}),
+              {},
+              {}};
     if (row.kind != RowChange::Insert)
-        field.removed.push_back(itemText(row, row.before));
+        item.removed = itemText(row, row.before);
     if (row.kind != RowChange::Delete)
-        field.added.push_back(itemText(row, row.after));
+        item.added = itemText(row, row.after);
+    return item;
+}
+
+void addItems(std::map<RecordRef, JournalChange> &changes, std::vector<Item> items)
+{
+    std::ranges::stable_sort(items, {}, &Item::key);
+    for (Item &item : items) {
+        auto &field = fieldOf(changes.at(item.record), item.field);
+        if (item.removed)
+            field.removed.push_back(std::move(*item.removed));
+        if (item.added)
+            field.added.push_back(std::move(*item.added));
+    }
 }
 
 void addRow(JournalChange &change, const ChangedRow &row)
@@ -94,7 +121,8 @@ void addRow(JournalChange &change, const ChangedRow &row)
         change.fields.push_back(
             {std::string(profileTable), content(row.before), content(row.after), {}, {}});
     } else if (row.recordTable->collection()) {
-        addItem(change, row);
+        // Keeps the place of the field among the others; its items come at the end.
+        fieldOf(change, row.recordTable->collection()->name);
     } else {
         change.kind = row.kind;
         addValues(change, row);
@@ -111,6 +139,7 @@ std::optional<std::string> valueText(const Field *field, const Cell &cell)
 std::vector<JournalChange> journalChanges(std::span<const std::uint8_t> changeset)
 {
     std::map<RecordRef, JournalChange> changes;
+    std::vector<Item> items;
     forEachChange(changeset, [&](const ChangedRow &row) {
         // What was decided stands in the change's label, what came of it in the records.
         if (row.table == conflictTable)
@@ -118,7 +147,10 @@ std::vector<JournalChange> journalChanges(std::span<const std::uint8_t> changese
         const RecordRef ref = recordOf(row);
         const auto at = changes.try_emplace(ref, JournalChange{ref, RowChange::Update, {}}).first;
         addRow(at->second, row);
+        if (row.recordTable && row.recordTable->collection())
+            items.push_back(itemOf(ref, row));
     });
+    addItems(changes, std::move(items));
     std::vector<JournalChange> list;
     for (auto &[ref, change] : changes)
         list.push_back(std::move(change));

@@ -176,6 +176,39 @@ TEST_CASE("Local state is kept with the project, but in no journal")
     CHECK(project->journal().size() == 1);
 }
 
+TEST_CASE("A journal row tells rows of a list in the order of their position")
+{
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    Id<Squawk> squawk;
+    project.change("Squawk", [&](Edit &edit) {
+        Squawk made;
+        made.number = "1";
+        made.title = "Dent";
+        made.component_id = wing;
+        made.found_on = Moment::parse("2026-03-01");
+        for (int i = 0; i < 12; ++i)
+            made.repair_options.push_back({.title = "Option " + std::to_string(i)});
+        squawk = edit.put(made);
+    });
+    project.change("No options", [&](Edit &edit) {
+        edit.update(squawk, [](Squawk &s) { s.repair_options.clear(); });
+    });
+    const auto itemsOf = [&](std::int64_t seq) {
+        for (const auto &field : project->changesOf(seq).front().fields) {
+            if (field.name == "repair_options")
+                return field.added.empty() ? field.removed : field.added;
+        }
+        return std::vector<std::string>{};
+    };
+    for (const std::int64_t seq : {3, 4}) {
+        const auto items = itemsOf(seq);
+        REQUIRE(items.size() == 12);
+        for (std::size_t i = 0; i < items.size(); ++i)
+            CHECK(items[i].find("\"Option " + std::to_string(i) + "\"") != std::string::npos);
+    }
+}
+
 TEST_CASE("A journal row tells record by record and field by field what changed")
 {
     test::TestProject project;
