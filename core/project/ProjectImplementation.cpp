@@ -5,6 +5,7 @@
 #include "core/base/Error.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/ProfileLibrary.h"
+#include "core/project/ReadOnlyReason.h"
 #include "core/project/WorkingEdit.h"
 #include "core/storage/StrayDatabases.h"
 #include "core/storage/WholeReading.h"
@@ -23,21 +24,6 @@ std::string localTime(std::int64_t stamp, std::string_view zone)
 {
     using namespace std::chrono;
     return localMoment(sys_time<milliseconds>(milliseconds(stamp)), zone).text();
-}
-
-Message openElsewhere(const std::optional<storage::WriterLock::Holder> &holder,
-                      std::string_view zone)
-{
-    if (!holder)
-        return {"Another program has the project open for writing.", {}};
-    std::vector<std::string> arguments{std::to_string(holder->process), holder->host,
-                                       localTime(holder->since.time_since_epoch().count(), zone)};
-    if (holder->user.empty())
-        return {"Process {0} on {1} has the project open for writing since {2}.",
-                std::move(arguments)};
-    arguments.push_back(holder->user);
-    return {"{3} has the project open for writing since {2} (process {0} on {1}).",
-            std::move(arguments)};
 }
 
 } // namespace
@@ -95,22 +81,7 @@ Moment Project::Implementation::now() const
 
 std::optional<Message> Project::Implementation::readOnlyMessage() const
 {
-    if (!m_opening.readOnly)
-        return std::nullopt;
-    switch (*m_opening.readOnly) {
-    case storage::ReadOnlyCause::Asked:
-        return Message{"The project was opened for reading only.", {}};
-    case storage::ReadOnlyCause::FolderNotWritable:
-        return Message{"The project's folder cannot be written.", {}};
-    case storage::ReadOnlyCause::NoLocks:
-        return Message{
-            "The disk that the project's folder is on keeps no locks, so that two programs "
-            "could write at once; copy the folder to another disk to go on with it.",
-            {}};
-    case storage::ReadOnlyCause::OpenElsewhere:
-        break;
-    }
-    return openElsewhere(m_opening.holder, m_records->project.time_zone);
+    return readOnlyReason(m_opening, m_records->project.time_zone);
 }
 
 bool Project::Implementation::isInPlace() const

@@ -5,6 +5,7 @@
 #include "core/base/Clock.h"
 #include "core/base/Error.h"
 #include "core/evidence/PictureCache.h"
+#include "core/project/ReadOnlyReason.h"
 #include "core/storage/Integrity.h"
 #include "core/storage/Opening.h"
 #include "core/storage/RecordReader.h"
@@ -14,7 +15,9 @@
 #include "core/verify/Checks.h"
 #include "core/verify/Leftovers.h"
 
+#include <exception>
 #include <fmt/format.h>
+#include <string>
 #include <thread>
 
 namespace lastrivet {
@@ -22,6 +25,19 @@ namespace lastrivet {
 namespace {
 
 namespace fs = std::filesystem;
+
+/// The workshop's time zone.
+std::string zoneOf(const storage::Opening &opening)
+{
+    try {
+        Records records;
+        storage::RecordReader(opening.database->sql()).read(records, RecordType::Project);
+        return records.project.time_zone;
+    } catch (const std::exception &) {
+        // What is damaged is told when somebody can mend it.
+        return "UTC";
+    }
+}
 
 storage::Opening openToMend(const storage::ProjectFolder &folder, Writer writer)
 {
@@ -32,9 +48,10 @@ storage::Opening openToMend(const storage::ProjectFolder &folder, Writer writer)
         return opening;
     }
     auto opening = storage::openDatabase(folder, false, SystemClock{}.now());
-    if (opening.readOnly)
-        throw NotWritable("Nothing was mended: the project cannot be written just now, because its "
-                          "folder is read-only or another program has it open.");
+    if (opening.readOnly) {
+        const auto reason = readOnlyReason(opening, zoneOf(opening));
+        throw NotWritable("Nothing was mended. " + english(*reason));
+    }
     return opening;
 }
 

@@ -156,6 +156,10 @@ TEST_CASE("A project that another program has open is not repaired")
 {
     Fixture fixture;
     CHECK_THROWS_AS(repair(fixture.project.folder()), NotWritable);
+    for (const std::string &says :
+         {std::string("Nothing was mended. "),
+          std::string(" has the project open for writing since "), std::to_string(::getpid())})
+        CHECK_THROWS_WITH(repair(fixture.project.folder()), Catch::Contains(says));
     CHECK_THROWS_AS(repair(fixture.project.folder().parent_path()), UnreadableInput);
 }
 
