@@ -40,6 +40,11 @@ NEEDS = {
     "decided_on": ("decision", "decided_by", "basis"), "waived_on": ("waived_by", "waived_why"),
     "removed_on": ("removed_why",), "withdrawn_on": ("withdrawn_why",),
 }
+COUNTED = {
+    "step": ("estimate_minutes",), "squawk": ("estimate_minutes",),
+    "part_line": ("quantity", "received_quantity", "damaged_quantity", "unit_price"),
+    "material_use": ("cure_minutes",), "media": ("bytes",), "flight": ("landings",),
+}
 RANK = ("builder", "adviser", "inspector")
 
 
@@ -53,6 +58,7 @@ def broken(tree):
     for kind, row in rows:
         yield from _dates(kind, row)
         yield from _needs(kind, row)
+        yield from _counts(kind, row)
     words = Words(document)
     yield from _steps(document, words)
     yield from _closings(document, words)
@@ -109,6 +115,12 @@ def _needs(kind, row):
     limited = kind == "fastener" and (has("torque_min") or has("torque_max"))
     if limited and has("torque_value") != has("torqued_on"):
         yield f"fastener {row['id']}: torque without moment, or the other way round"
+
+
+def _counts(kind, row):
+    if row.get("withdrawn_on") is None:
+        yield from (f"{kind} {row['id']}: {field} is below zero" for field in COUNTED.get(kind, ())
+                    if (row.get(field) or 0) < 0)
 
 
 def _steps(document, words):
