@@ -28,8 +28,8 @@ struct ProfileFault {
 /// 1 MiB. `resources/schema/profile.schema.json` describes it.
 Result<Profile, ProfileFault> readProfile(std::string_view json);
 
-/// Everything for which `readProfile` refuses a text, in the order of the fields, at most 100; empty
-/// for a profile.
+/// Everything for which `readProfile` refuses a text, in the order of the fields, at most 100;
+/// empty for a profile.
 std::vector<ProfileFault> profileFaults(std::string_view json);
 
 /// The profile as JSON: fields in the order of the schema, one-space indent, final newline.
