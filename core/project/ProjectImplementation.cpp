@@ -81,7 +81,7 @@ Moment Project::Implementation::now() const
 
 std::optional<Message> Project::Implementation::readOnlyMessage() const
 {
-    return readOnlyReason(m_opening, m_records->project.time_zone);
+    return lastrivet::readOnlyReason(m_opening, m_records->project.time_zone);
 }
 
 bool Project::Implementation::isInPlace() const

@@ -12,28 +12,8 @@
         <translation>%1: gesichert</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Erledigt</translation>
-    </message>
-    <message>
-        <source>Fitted</source>
-        <translation>Eingebaut</translation>
-    </message>
-    <message>
-        <source>Locked</source>
-        <translation>Gesichert</translation>
-    </message>
-    <message>
-        <source>Sealed</source>
-        <translation>Lackmarke gesetzt</translation>
-    </message>
-    <message>
         <source>Tick</source>
         <translation>Abhaken</translation>
-    </message>
-    <message>
-        <source>Torqued</source>
-        <translation>Angezogen</translation>
     </message>
     <message>
         <source>and %1 more</source>
@@ -66,6 +46,26 @@
     <message>
         <source>finger-tight · %1</source>
         <translation>fingerfest · %1</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Einsetzen</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation>Sichern</translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation>Lackmarke setzen</translation>
+    </message>
+    <message>
+        <source>Tick off</source>
+        <translation>Abhaken</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Anziehen</translation>
     </message>
 </context>
 <context>
@@ -1276,10 +1276,6 @@
         </translation>
     </message>
     <message>
-        <source>Measured</source>
-        <translation>Gemessen</translation>
-    </message>
-    <message>
         <source>On</source>
         <translation>Am</translation>
     </message>
@@ -1290,10 +1286,6 @@
     <message>
         <source>Torque on the wrench, %1 to %2 %3</source>
         <translation>Drehmoment am Schlüssel, %1 bis %2 %3</translation>
-    </message>
-    <message>
-        <source>Torqued</source>
-        <translation>Angezogen</translation>
     </message>
     <message>
         <source>Value</source>
@@ -1322,6 +1314,14 @@
     <message>
         <source>The chosen lines have different limits; torque each by itself.</source>
         <translation>Die gewählten Zeilen haben verschiedene Grenzen; ziehen Sie jede für sich an.</translation>
+    </message>
+    <message>
+        <source>Record the torque</source>
+        <translation>Drehmoment eintragen</translation>
+    </message>
+    <message>
+        <source>Record the value</source>
+        <translation>Wert eintragen</translation>
     </message>
 </context>
 <context>
@@ -1481,16 +1481,16 @@
         <translation>Abhaken</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Erledigt</translation>
-    </message>
-    <message>
         <source>Add photos</source>
         <translation>Fotos hinzufügen</translation>
     </message>
     <message>
         <source>Ask for a visit</source>
         <translation>Besuch erbitten</translation>
+    </message>
+    <message>
+        <source>Tick off</source>
+        <translation>Abhaken</translation>
     </message>
 </context>
 <context>
@@ -2754,10 +2754,6 @@
         <translation>Datei</translation>
     </message>
     <message>
-        <source>final</source>
-        <translation>Endprüfung</translation>
-    </message>
-    <message>
         <source>final inspection</source>
         <translation>Endprüfung</translation>
     </message>
@@ -3140,10 +3136,6 @@
     <message>
         <source>squawks {0}</source>
         <translation>Beanstandungen {0}</translation>
-    </message>
-    <message>
-        <source>stage</source>
-        <translation>Zwischenprüfung</translation>
     </message>
     <message>
         <source>stage inspection</source>
@@ -3594,10 +3586,6 @@
         <translation>{0} Messungen</translation>
     </message>
     <message>
-        <source>{0} more, all named under Readiness.</source>
-        <translation>{0} weitere, alle unter „Stand“ genannt.</translation>
-    </message>
-    <message>
         <source>{0} names {1} in {2}, which is not on record.</source>
         <translation>{0} nennt unter {2} {1}; das ist nicht verzeichnet.</translation>
     </message>
@@ -3870,22 +3858,6 @@
         <translation>{0}: fehlend {1} von {2}, erwartet am {3}</translation>
     </message>
     <message>
-        <source>{1} names no part</source>
-        <translation>{1} nennt kein Teil</translation>
-    </message>
-    <message>
-        <source>{1}: closed by the factory, no document on record</source>
-        <translation>{1}: in der Fabrik geschlossen, kein Dokument abgelegt</translation>
-    </message>
-    <message>
-        <source>{1}: its closing is closed, the step is not done</source>
-        <translation>{1}: die Schließstelle ist geschlossen, der Schritt nicht erledigt</translation>
-    </message>
-    <message>
-        <source>{1}: no closing is recorded for it</source>
-        <translation>{1}: dafür ist keine Schließstelle verzeichnet</translation>
-    </message>
-    <message>
         <source>“{0}” cannot be taken back: {1} {2} is no longer as it was left.</source>
         <translation>„{0}“ kann nicht zurückgenommen werden: {1} {2} ist nicht mehr, wie es war.</translation>
     </message>
@@ -4048,10 +4020,6 @@
     <message>
         <source>Lay-up and glue batches</source>
         <translation>Laminat- und Leimansätze</translation>
-    </message>
-    <message>
-        <source>Left out is what does not match: {0}.</source>
-        <translation>Weggelassen ist, was nicht passt: {0}.</translation>
     </message>
     <message>
         <source>Limits are the maker&apos;s; general tables come after them. The reading is what the wrench showed, with the drag of a self-locking nut still in it.</source>
@@ -4566,16 +4534,8 @@
         <translation>Erfüllt {0}: {1}</translation>
     </message>
     <message>
-        <source>Corrected</source>
-        <translation>Behoben</translation>
-    </message>
-    <message>
         <source>Corrections report</source>
         <translation>Bericht der Behebungen</translation>
-    </message>
-    <message>
-        <source>Corrections that you asked for</source>
-        <translation>Behebungen, die Sie verlangt haben</translation>
     </message>
     <message>
         <source>Deviation {0} built: {1}</source>
@@ -4706,10 +4666,6 @@
         <translation>Schritt erledigt: {0}</translation>
     </message>
     <message>
-        <source>The visit found nothing.</source>
-        <translation>Der Besuch fand nichts.</translation>
-    </message>
-    <message>
         <source>The whole packet and the photographs in full size are with the builder.</source>
         <translation>Die ganze Prüfmappe und die Fotos in voller Größe sind beim Erbauer.</translation>
     </message>
@@ -4754,10 +4710,6 @@
         <translation>Ja, mit den Bemerkungen unten.</translation>
     </message>
     <message>
-        <source>Your finding</source>
-        <translation>Ihre Feststellung</translation>
-    </message>
-    <message>
         <source>accepted as it is: {0}</source>
         <translation>unverändert angenommen: {0}</translation>
     </message>
@@ -4796,10 +4748,6 @@
     <message>
         <source>{0} earlier changes are in the inspection packet.</source>
         <translation>{0} frühere Änderungen stehen in der Prüfmappe.</translation>
-    </message>
-    <message>
-        <source>{0} more are in the corrections report.</source>
-        <translation>{0} weitere stehen im Bericht der Behebungen.</translation>
     </message>
     <message>
         <source>{0} of {1}</source>
@@ -5068,10 +5016,6 @@
     <message>
         <source>and {0} records more</source>
         <translation>und {0} weitere Datensätze</translation>
-    </message>
-    <message>
-        <source>by a newer program</source>
-        <translation>durch ein neueres Programm</translation>
     </message>
     <message>
         <source>copies merged</source>
@@ -5462,10 +5406,6 @@
         <translation>der Name des Erbauers lautet dort {0}, in den Angaben des Projekts {1}</translation>
     </message>
     <message>
-        <source>the field {0} stands twice in one object</source>
-        <translation>das Feld {0} steht zweimal in einem Objekt</translation>
-    </message>
-    <message>
         <source>the model is {0} there, and {1} in the facts of the project</source>
         <translation>das Muster lautet dort {0}, in den Angaben des Projekts {1}</translation>
     </message>
@@ -5508,10 +5448,6 @@
     <message>
         <source>{0} is none of {1}</source>
         <translation>{0} ist keines von {1}</translation>
-    </message>
-    <message>
-        <source>{0} is there already</source>
-        <translation>{0} gibt es schon</translation>
     </message>
     <message>
         <source>% MAC</source>
@@ -6336,6 +6272,218 @@
     <message>
         <source>“{0}”: {1} is the code of no currency.</source>
         <translation>„{0}“: {1} ist das Kürzel keiner Währung.</translation>
+    </message>
+    <message>
+        <source>1 photograph taken since, not printed here.</source>
+        <translation>1 Foto seither, hier nicht gedruckt.</translation>
+    </message>
+    <message>
+        <source>A closing without blockers means complete records. Only the inspector&apos;s own look can tell whether the work is right.</source>
+        <translation>Eine Schließstelle, gegen die nichts spricht, heißt: Die Aufzeichnungen sind vollständig. Ob die Arbeit richtig ist, zeigt nur der eigene Blick des Prüfers.</translation>
+    </message>
+    <message>
+        <source>All of it is named under Readiness.</source>
+        <translation>Alles davon steht unter Bereitschaft.</translation>
+    </message>
+    <message>
+        <source>And {0} more: {1}</source>
+        <translation>Und {0} weitere: {1}</translation>
+    </message>
+    <message>
+        <source>Boxes inside, and who signed them</source>
+        <translation>Schließstellen darin, und wer dafür unterschrieb</translation>
+    </message>
+    <message>
+        <source>Cure times hold at the temperature the maker names. In a cold workshop material that counts as cured may not be.</source>
+        <translation>Aushärtezeiten gelten bei der Temperatur, die der Hersteller nennt. In einer kalten Werkstatt ist vielleicht noch nicht ausgehärtet, was als ausgehärtet zählt.</translation>
+    </message>
+    <message>
+        <source>Findings inside, and what became of them</source>
+        <translation>Feststellungen darin, und was daraus wurde</translation>
+    </message>
+    <message>
+        <source>Lies within</source>
+        <translation>Liegt in</translation>
+    </message>
+    <message>
+        <source>Limits from general tables are common practice. The maker&apos;s drawings and manuals come first.</source>
+        <translation>Grenzwerte aus allgemeinen Tabellen sind übliche Praxis. Zeichnungen und Handbücher des Herstellers gehen vor.</translation>
+    </message>
+    <message>
+        <source>Nothing besides the corrections below.</source>
+        <translation>Nichts außer den Behebungen unten.</translation>
+    </message>
+    <message>
+        <source>Nothing here replaces local rules or the judgement of licensed people.</source>
+        <translation>Nichts hiervon ersetzt örtliche Vorschriften oder das Urteil von Fachleuten mit Lizenz.</translation>
+    </message>
+    <message>
+        <source>Nothing was logged in the last {0} weeks; to tell when, it needs the hours a week that you mean to work.</source>
+        <translation>In den letzten {0} Wochen wurde nichts eingetragen; um ein Datum zu nennen, braucht es die Stunden je Woche, die gearbeitet werden sollen.</translation>
+    </message>
+    <message>
+        <source>Open, and out of reach</source>
+        <translation>Offen und nicht mehr erreichbar</translation>
+    </message>
+    <message>
+        <source>Report of the visit: {0}</source>
+        <translation>Bericht des Besuchs: {0}</translation>
+    </message>
+    <message>
+        <source>Rules change. Check the current edition with your authority before relying on what is quoted here.</source>
+        <translation>Vorschriften ändern sich. Bei der Behörde ist nach der gültigen Ausgabe zu fragen, bevor sich jemand auf das hier Zitierte verlässt.</translation>
+    </message>
+    <message>
+        <source>Shown: {0}.</source>
+        <translation>Gezeigt: {0}.</translation>
+    </message>
+    <message>
+        <source>Steps without an estimate: {0}. No finished step and no estimate tells what they take; two hours stand in for it.</source>
+        <translation>Schritte ohne Schätzung: {0}. Kein erledigter Schritt und keine Schätzung sagt, wie lange sie dauern; zwei Stunden stehen dafür.</translation>
+    </message>
+    <message>
+        <source>Steps without an estimate: {0}. No finished step tells what they take; the median of all estimates stands in for it.</source>
+        <translation>Schritte ohne Schätzung: {0}. Kein erledigter Schritt sagt, wie lange sie dauern; der Median aller Schätzungen steht dafür.</translation>
+    </message>
+    <message>
+        <source>This form is no approval and no finding that the work is right: the drawings, the authority and the inspector decide.</source>
+        <translation>Dieses Formular ist keine Zulassung und keine Feststellung, dass die Arbeit richtig ist: Zeichnungen, Behörde und Prüfer entscheiden.</translation>
+    </message>
+    <message>
+        <source>This is the builder&apos;s own record and no approval. The drawings, the authority and the inspector decide.</source>
+        <translation>Dies ist die eigene Aufzeichnung des Erbauers und keine Zulassung. Zeichnungen, Behörde und Prüfer entscheiden.</translation>
+    </message>
+    <message>
+        <source>Who signed each closing</source>
+        <translation>Wer für jede Schließstelle unterschrieb</translation>
+    </message>
+    <message>
+        <source>boxes within {0}</source>
+        <translation>Schließstellen darin: {0}</translation>
+    </message>
+    <message>
+        <source>bulletins {0}</source>
+        <translation>Bulletins: {0}</translation>
+    </message>
+    <message>
+        <source>by the program</source>
+        <translation>durch das Programm</translation>
+    </message>
+    <message>
+        <source>has the field {0} twice in one object</source>
+        <translation>hat das Feld {0} zweimal in einem Objekt</translation>
+    </message>
+    <message>
+        <source>have the adviser or the inspector accept it late, or open it again</source>
+        <translation>vom Berater oder Prüfer nachträglich annehmen lassen oder wieder öffnen</translation>
+    </message>
+    <message>
+        <source>have the builder or the inspector accept it late, or open it again</source>
+        <translation>vom Erbauer oder Prüfer nachträglich annehmen lassen oder wieder öffnen</translation>
+    </message>
+    <message>
+        <source>have the builder, the adviser or the inspector accept it late, or open it again</source>
+        <translation>vom Erbauer, Berater oder Prüfer nachträglich annehmen lassen oder wieder öffnen</translation>
+    </message>
+    <message>
+        <source>hold points {0}</source>
+        <translation>Haltepunkte: {0}</translation>
+    </message>
+    <message>
+        <source>holds the character U+0000 at line {0}, column {1}</source>
+        <translation>enthält das Zeichen U+0000 in Zeile {0}, Spalte {1}</translation>
+    </message>
+    <message>
+        <source>limits {0}</source>
+        <translation>Grenzen {0}</translation>
+    </message>
+    <message>
+        <source>materials</source>
+        <translation>Materialien</translation>
+    </message>
+    <message>
+        <source>no hold point</source>
+        <translation>kein Haltepunkt</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>nicht begonnen</translation>
+    </message>
+    <message>
+        <source>not corrected</source>
+        <translation>nicht behoben</translation>
+    </message>
+    <message>
+        <source>not in calibration</source>
+        <translation>nicht kalibriert</translation>
+    </message>
+    <message>
+        <source>others {0}</source>
+        <translation>Sonstiges: {0}</translation>
+    </message>
+    <message>
+        <source>packing lines {0}</source>
+        <translation>Packzeilen: {0}</translation>
+    </message>
+    <message>
+        <source>photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>picture {0}</source>
+        <translation>Bild {0}</translation>
+    </message>
+    <message>
+        <source>raised {0}</source>
+        <translation>aufgenommen {0}</translation>
+    </message>
+    <message>
+        <source>stays open, waits for the builder&apos;s signature</source>
+        <translation>bleibt offen, wartet auf die Unterschrift des Erbauers</translation>
+    </message>
+    <message>
+        <source>steps</source>
+        <translation>Arbeitsschritte</translation>
+    </message>
+    <message>
+        <source>still built</source>
+        <translation>noch so gebaut</translation>
+    </message>
+    <message>
+        <source>take in the maker&apos;s document and link it</source>
+        <translation>das Dokument des Herstellers aufnehmen und verknüpfen</translation>
+    </message>
+    <message>
+        <source>{0} more findings are in the inspection packet.</source>
+        <translation>{0} weitere Feststellungen stehen in der Prüfmappe.</translation>
+    </message>
+    <message>
+        <source>{0} more, all in the sections below.</source>
+        <translation>{0} weitere, alle in den Abschnitten unten.</translation>
+    </message>
+    <message>
+        <source>{0} names no part</source>
+        <translation>{0} nennt kein Teil</translation>
+    </message>
+    <message>
+        <source>{0} net</source>
+        <translation>{0} netto</translation>
+    </message>
+    <message>
+        <source>{0} photographs taken since, not printed here.</source>
+        <translation>{0} Fotos seither, hier nicht gedruckt.</translation>
+    </message>
+    <message>
+        <source>{0}: closed by the factory, no document on record</source>
+        <translation>{0}: vom Hersteller geschlossen, kein Dokument verzeichnet</translation>
+    </message>
+    <message>
+        <source>{0}: its closing is closed, the step is not done</source>
+        <translation>{0}: die Schließstelle ist geschlossen, der Schritt nicht erledigt</translation>
+    </message>
+    <message>
+        <source>{0}: no closing is recorded for it</source>
+        <translation>{0}: keine Schließstelle dafür verzeichnet</translation>
     </message>
 </context>
 <context>
@@ -7530,40 +7678,16 @@
         <source>Price each</source>
         <translation>Stückpreis</translation>
     </message>
+    <message>
+        <source>Counted, packing line</source>
+        <translation>Gezählt, Packzeile</translation>
+    </message>
 </context>
 <context>
     <name>SectionActs</name>
     <message>
-        <source>Asked…</source>
-        <translation>Angefragt…</translation>
-    </message>
-    <message>
-        <source>Approved…</source>
-        <translation>Genehmigt…</translation>
-    </message>
-    <message>
-        <source>Rejected…</source>
-        <translation>Abgelehnt…</translation>
-    </message>
-    <message>
-        <source>Built so…</source>
-        <translation>So gebaut…</translation>
-    </message>
-    <message>
         <source>Put back…</source>
         <translation>Zurückgebaut…</translation>
-    </message>
-    <message>
-        <source>Applies</source>
-        <translation>Trifft zu</translation>
-    </message>
-    <message>
-        <source>Does not apply…</source>
-        <translation>Trifft nicht zu…</translation>
-    </message>
-    <message>
-        <source>Complied with…</source>
-        <translation>Erfüllt…</translation>
     </message>
     <message>
         <source>Insert before…</source>
@@ -7598,14 +7722,6 @@
         <translation>Ein Schritt braucht seine Worte.</translation>
     </message>
     <message>
-        <source>Approved</source>
-        <translation>Genehmigt</translation>
-    </message>
-    <message>
-        <source>Asked</source>
-        <translation>Angefragt</translation>
-    </message>
-    <message>
         <source>Asked of</source>
         <translation>Angefragt bei</translation>
     </message>
@@ -7628,10 +7744,6 @@
     <message>
         <source>By</source>
         <translation>Von</translation>
-    </message>
-    <message>
-        <source>Complied with</source>
-        <translation>Erfüllt</translation>
     </message>
     <message>
         <source>Deviation %1: approved</source>
@@ -7658,10 +7770,6 @@
         <translation>Abweichung %1: wer wurde gefragt?</translation>
     </message>
     <message>
-        <source>Does not apply</source>
-        <translation>Trifft nicht zu</translation>
-    </message>
-    <message>
         <source>How, and by which paper</source>
         <translation>Wie, und nach welchem Papier</translation>
     </message>
@@ -7680,10 +7788,6 @@
     <message>
         <source>On what basis</source>
         <translation>Auf welcher Grundlage</translation>
-    </message>
-    <message>
-        <source>Rejected</source>
-        <translation>Abgelehnt</translation>
     </message>
     <message>
         <source>Step</source>
@@ -7714,10 +7818,6 @@
         <translation>Als Ausgabe eintragen</translation>
     </message>
     <message>
-        <source>Opened today</source>
-        <translation>Heute angebrochen</translation>
-    </message>
-    <message>
         <source>Show the certificate</source>
         <translation>Zertifikat zeigen</translation>
     </message>
@@ -7736,6 +7836,54 @@
     <message>
         <source>%1: opened</source>
         <translation>%1: angebrochen</translation>
+    </message>
+    <message>
+        <source>Note who was asked…</source>
+        <translation>Eintragen, wer gefragt wurde …</translation>
+    </message>
+    <message>
+        <source>Mark as approved…</source>
+        <translation>Als genehmigt eintragen …</translation>
+    </message>
+    <message>
+        <source>Mark as rejected…</source>
+        <translation>Als abgelehnt eintragen …</translation>
+    </message>
+    <message>
+        <source>Mark as built so…</source>
+        <translation>Als so gebaut eintragen …</translation>
+    </message>
+    <message>
+        <source>Mark as applying</source>
+        <translation>Als zutreffend eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as not applying…</source>
+        <translation>Als nicht zutreffend eintragen …</translation>
+    </message>
+    <message>
+        <source>Mark as complied with…</source>
+        <translation>Als erfüllt eintragen …</translation>
+    </message>
+    <message>
+        <source>Mark as opened today</source>
+        <translation>Als heute geöffnet eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as approved</source>
+        <translation>Als genehmigt eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as complied with</source>
+        <translation>Als erfüllt eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as not applying</source>
+        <translation>Als nicht zutreffend eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as rejected</source>
+        <translation>Als abgelehnt eintragen</translation>
     </message>
 </context>
 <context>
@@ -9337,13 +9485,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n late</source>
-        <translation>
-            <numerusform>%n überfällig</numerusform>
-            <numerusform>%n überfällig</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n lines: %1.</source>
         <translation>
             <numerusform>%n Posten: %1.</numerusform>
@@ -9406,6 +9547,13 @@
     <message>
         <source>waits: %1</source>
         <translation>wartet: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them late</source>
+        <translation>
+            <numerusform>%n davon verspätet</numerusform>
+            <numerusform>%n davon verspätet</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9724,10 +9872,6 @@
         <translation>Am weitesten vorn: %1</translation>
     </message>
     <message>
-        <source>How</source>
-        <translation>Wie</translation>
-    </message>
-    <message>
         <source>Limits</source>
         <translation>Grenzen</translation>
     </message>
@@ -9794,6 +9938,10 @@
     <message>
         <source>not weighed yet</source>
         <translation>noch nicht gewogen</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
     </message>
 </context>
 <context>
@@ -11917,10 +12065,6 @@
         <translation>verfehlt</translation>
     </message>
     <message>
-        <source>more than that</source>
-        <translation>mehr als das</translation>
-    </message>
-    <message>
         <source>of %1 strands</source>
         <translation>von %1 Einzeldrähten</translation>
     </message>
@@ -11975,6 +12119,10 @@
     <message>
         <source>set aside; %1</source>
         <translation>zurückgestellt; %1</translation>
+    </message>
+    <message>
+        <source>exceeded: %1 is above %2</source>
+        <translation>überschritten: %1 ist mehr als %2</translation>
     </message>
 </context>
 <context>
@@ -12131,16 +12279,12 @@
 <context>
     <name>lastrivet::ui::ActForm</name>
     <message>
-        <source>Leave it</source>
-        <translation>Lassen</translation>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ActLine</name>
-    <message>
-        <source>Leave it</source>
-        <translation>Lassen</translation>
-    </message>
     <message>
         <source>“%1” is no day.</source>
         <translation>„%1“ ist kein Tag.</translation>
@@ -12152,6 +12296,10 @@
     <message>
         <source>Somebody has to be named.</source>
         <translation>Jemand muss genannt werden.</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -12553,10 +12701,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Torqued</source>
-        <translation>Angezogen</translation>
-    </message>
-    <message>
         <source>Torque in %1</source>
         <translation>Drehmoment in %1</translation>
     </message>
@@ -12575,6 +12719,10 @@
     <message>
         <source>Note on %1</source>
         <translation>Notiz zu %1</translation>
+    </message>
+    <message>
+        <source>Record the torque</source>
+        <translation>Drehmoment eintragen</translation>
     </message>
 </context>
 <context>
@@ -13405,6 +13553,14 @@
         <source>has the serial number %1, as %2 has</source>
         <translation>hat die Seriennummer %1 wie auch %2</translation>
     </message>
+    <message>
+        <source>Squawk %1</source>
+        <translation>Beanstandung %1</translation>
+    </message>
+    <message>
+        <source>Deviation %1</source>
+        <translation>Abweichung %1</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::DailyCopy</name>
@@ -13460,14 +13616,6 @@
         <translation>Welche Posten</translation>
     </message>
     <message>
-        <source>Chosen lines are all there</source>
-        <translation>Gewählte Posten sind alle da</translation>
-    </message>
-    <message>
-        <source>Space counts the line under the cursor</source>
-        <translation>Die Leertaste zählt den Posten unter der Marke</translation>
-    </message>
-    <message>
         <source>Bring in a list…</source>
         <translation>Liste übernehmen…</translation>
     </message>
@@ -13513,6 +13661,14 @@
     <message>
         <source>Choose a shipment first.</source>
         <translation>Zuerst eine Lieferung wählen.</translation>
+    </message>
+    <message>
+        <source>Count selected lines as listed</source>
+        <translation>Gewählte Zeilen wie gelistet zählen</translation>
+    </message>
+    <message>
+        <source>All of the selected lines came. Space ticks the line under the cursor as counted.</source>
+        <translation>Alles in den gewählten Zeilen ist da. Die Leertaste hakt die Zeile unter dem Cursor als gezählt ab.</translation>
     </message>
 </context>
 <context>
@@ -14124,14 +14280,6 @@
         <translation>Bericht der Behebungen</translation>
     </message>
     <message>
-        <source>It is complete</source>
-        <translation>Er ist abgeschlossen</translation>
-    </message>
-    <message>
-        <source>Cancelled</source>
-        <translation>Abgesagt</translation>
-    </message>
-    <message>
         <source>Hold points</source>
         <translation>Haltepunkte</translation>
     </message>
@@ -14207,14 +14355,6 @@
         <source>open; the %1 verifies the correction</source>
         <translation>offen; nachprüfen wird: %1</translation>
     </message>
-    <message>
-        <source>Verified</source>
-        <translation>Nachgeprüft</translation>
-    </message>
-    <message>
-        <source>Corrected</source>
-        <translation>Behoben</translation>
-    </message>
     <message numerus="yes">
         <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
         <translation>
@@ -14229,6 +14369,22 @@
     <message>
         <source>Visit cancelled</source>
         <translation>Besuch abgesagt</translation>
+    </message>
+    <message>
+        <source>Mark as complete</source>
+        <translation>Als vollständig eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as cancelled</source>
+        <translation>Als abgesagt eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as verified</source>
+        <translation>Als nachgeprüft eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as corrected</source>
+        <translation>Als behoben eintragen</translation>
     </message>
 </context>
 <context>
@@ -14531,10 +14687,6 @@
         <translation>Liste übernehmen</translation>
     </message>
     <message>
-        <source>Leave it</source>
-        <translation>Lassen</translation>
-    </message>
-    <message>
         <source>year-month-day</source>
         <translation>Jahr-Monat-Tag</translation>
     </message>
@@ -14628,6 +14780,10 @@
     <message>
         <source>No column fills %1: choose on the left which one does.</source>
         <translation>Keine Spalte füllt %1: links wählen, welche es tut.</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -14751,10 +14907,6 @@
         <translation>Hat Geprüftes verändert</translation>
     </message>
     <message>
-        <source>Only about right</source>
-        <translation>Nur ungefähr</translation>
-    </message>
-    <message>
         <source>Who worked</source>
         <translation>Wer gearbeitet hat</translation>
     </message>
@@ -14784,6 +14936,10 @@
             <numerusform>%n Eintrag ist gewählt, %1 insgesamt.</numerusform>
             <numerusform>%n Einträge sind gewählt, %1 insgesamt.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The day is only about right</source>
+        <translation>Der Tag stimmt nur ungefähr</translation>
     </message>
 </context>
 <context>
@@ -15538,14 +15694,6 @@
         <translation>Diese Haltepunkte dazu nehmen</translation>
     </message>
     <message>
-        <source>It is complete</source>
-        <translation>Er ist abgeschlossen</translation>
-    </message>
-    <message>
-        <source>It was cancelled</source>
-        <translation>Er wurde abgesagt</translation>
-    </message>
-    <message>
         <source>“%1”, held on %2, is not complete.</source>
         <translation>„%1“, abgehalten am %2, ist nicht abgeschlossen.</translation>
     </message>
@@ -15571,6 +15719,14 @@
     <message>
         <source>Visit cancelled</source>
         <translation>Besuch abgesagt</translation>
+    </message>
+    <message>
+        <source>Mark as complete</source>
+        <translation>Als vollständig eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as cancelled</source>
+        <translation>Als abgesagt eintragen</translation>
     </message>
 </context>
 <context>
@@ -15799,14 +15955,6 @@
         <translation>Kennzeichen darauf</translation>
     </message>
     <message>
-        <source>Asked for…</source>
-        <translation>Angefordert…</translation>
-    </message>
-    <message>
-        <source>It is here…</source>
-        <translation>Es liegt vor…</translation>
-    </message>
-    <message>
         <source>A newer one…</source>
         <translation>Ein neueres…</translation>
     </message>
@@ -15855,20 +16003,12 @@
         <translation>%1: angefordert</translation>
     </message>
     <message>
-        <source>Asked for</source>
-        <translation>Angefordert</translation>
-    </message>
-    <message>
         <source>On</source>
         <translation>Am</translation>
     </message>
     <message>
         <source>%1: here</source>
         <translation>%1: liegt vor</translation>
-    </message>
-    <message>
-        <source>It is here</source>
-        <translation>Es liegt vor</translation>
     </message>
     <message>
         <source>Number on it, if any</source>
@@ -15885,6 +16025,22 @@
     <message>
         <source>%1: scan taken off</source>
         <translation>%1: Scan abgenommen</translation>
+    </message>
+    <message>
+        <source>Mark as asked for…</source>
+        <translation>Als beantragt eintragen …</translation>
+    </message>
+    <message>
+        <source>Mark as here…</source>
+        <translation>Als vorhanden eintragen …</translation>
+    </message>
+    <message>
+        <source>Mark as asked for</source>
+        <translation>Als beantragt eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as here</source>
+        <translation>Als vorhanden eintragen</translation>
     </message>
 </context>
 <context>
@@ -16299,10 +16455,6 @@
         <translation>Esc</translation>
     </message>
     <message>
-        <source>Before</source>
-        <translation>Vorher</translation>
-    </message>
-    <message>
         <source>Page Up</source>
         <translation>Bild auf</translation>
     </message>
@@ -16424,6 +16576,10 @@
     <message>
         <source>%1: caption</source>
         <translation>%1: Bildtext</translation>
+    </message>
+    <message>
+        <source>Previous</source>
+        <translation>Voriges</translation>
     </message>
 </context>
 <context>
@@ -17146,6 +17302,10 @@
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>%1 %2 open of %3</source>
+        <translation>%1 %2 offen von %3</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionList</name>
@@ -17529,28 +17689,12 @@
         <translation>Beanstandung %1: was wurde dagegen getan?</translation>
     </message>
     <message>
-        <source>Fixed</source>
-        <translation>Behoben</translation>
-    </message>
-    <message>
-        <source>Fixed and checked</source>
-        <translation>Behoben und geprüft</translation>
-    </message>
-    <message>
         <source>Squawk %1: who looked at the correction?</source>
         <translation>Beanstandung %1: wer hat die Behebung angesehen?</translation>
     </message>
     <message>
-        <source>Verified</source>
-        <translation>Nachgeprüft</translation>
-    </message>
-    <message>
         <source>Squawk %1 stays as it is: who accepts that, and on what basis?</source>
         <translation>Beanstandung %1 bleibt, wie sie ist: wer nimmt das an, und auf welcher Grundlage?</translation>
-    </message>
-    <message>
-        <source>Accepted</source>
-        <translation>Angenommen</translation>
     </message>
     <message>
         <source>Squawk %1: why is the last step taken back?</source>
@@ -17599,6 +17743,22 @@
     <message>
         <source>optional, as 2h15 or 90m; goes into the log</source>
         <translation>freiwillig, als 2h15 oder 90m; kommt ins Bautagebuch</translation>
+    </message>
+    <message>
+        <source>Mark as fixed</source>
+        <translation>Als behoben eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as fixed and checked</source>
+        <translation>Als behoben und geprüft eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as verified</source>
+        <translation>Als nachgeprüft eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as accepted</source>
+        <translation>Als angenommen eintragen</translation>
     </message>
 </context>
 <context>
@@ -17671,14 +17831,6 @@
         <translation>Schätzung</translation>
     </message>
     <message>
-        <source>Fixed and checked</source>
-        <translation>Behoben und geprüft</translation>
-    </message>
-    <message>
-        <source>Fixed</source>
-        <translation>Behoben</translation>
-    </message>
-    <message>
         <source>Verify</source>
         <translation>Nachprüfen</translation>
     </message>
@@ -17713,6 +17865,14 @@
     <message>
         <source>Writes down a new squawk like this one; this one keeps its dates</source>
         <translation>Schreibt eine neue Beanstandung wie diese auf; diese behält ihre Tage</translation>
+    </message>
+    <message>
+        <source>Mark as fixed</source>
+        <translation>Als behoben eintragen</translation>
+    </message>
+    <message>
+        <source>Mark as fixed and checked</source>
+        <translation>Als behoben und geprüft eintragen</translation>
     </message>
 </context>
 <context>
@@ -18321,10 +18481,6 @@
         <translation>Zehntel behalten</translation>
     </message>
     <message>
-        <source>Does not apply</source>
-        <translation>Trifft nicht zu</translation>
-    </message>
-    <message>
         <source>A: maker of kit or part</source>
         <translation>A: Hersteller von Bausatz oder Teil</translation>
     </message>
@@ -18347,6 +18503,10 @@
     <message>
         <source>Together 10 tenths.</source>
         <translation>Zusammen 10 Zehntel.</translation>
+    </message>
+    <message>
+        <source>Mark as not applying</source>
+        <translation>Als nicht zutreffend eintragen</translation>
     </message>
 </context>
 <context>
@@ -19073,12 +19233,12 @@
         <translation>Weiter beobachten</translation>
     </message>
     <message>
-        <source>Leave it</source>
-        <translation>Lassen</translation>
-    </message>
-    <message>
         <source>Pause</source>
         <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Do not watch it</source>
+        <translation>Nicht beobachten</translation>
     </message>
 </context>
 <context>

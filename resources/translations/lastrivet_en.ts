@@ -206,13 +206,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n late</source>
-        <translation>
-            <numerusform>%n late</numerusform>
-            <numerusform>%n late</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n lines: %1.</source>
         <translation>
             <numerusform>%n line: %1.</numerusform>
@@ -238,6 +231,13 @@
         <translation>
             <numerusform>%n line is here as listed.</numerusform>
             <numerusform>All %n lines are here as listed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them late</source>
+        <translation>
+            <numerusform>%n of them late</numerusform>
+            <numerusform>%n of them late</numerusform>
         </translation>
     </message>
 </context>

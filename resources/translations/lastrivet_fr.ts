@@ -12,28 +12,8 @@
         <translation>%1 : freiné</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Fait</translation>
-    </message>
-    <message>
-        <source>Fitted</source>
-        <translation>Posé</translation>
-    </message>
-    <message>
-        <source>Locked</source>
-        <translation>Freiné</translation>
-    </message>
-    <message>
-        <source>Sealed</source>
-        <translation>Marqué au vernis</translation>
-    </message>
-    <message>
         <source>Tick</source>
         <translation>Cocher</translation>
-    </message>
-    <message>
-        <source>Torqued</source>
-        <translation>Serré</translation>
     </message>
     <message>
         <source>and %1 more</source>
@@ -66,6 +46,26 @@
     <message>
         <source>finger-tight · %1</source>
         <translation>serré à la main · %1</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Monter</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation>Freiner</translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation>Marquer</translation>
+    </message>
+    <message>
+        <source>Tick off</source>
+        <translation>Cocher</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Serrer</translation>
     </message>
 </context>
 <context>
@@ -1276,10 +1276,6 @@
         </translation>
     </message>
     <message>
-        <source>Measured</source>
-        <translation>Mesuré</translation>
-    </message>
-    <message>
         <source>On</source>
         <translation>Le</translation>
     </message>
@@ -1290,10 +1286,6 @@
     <message>
         <source>Torque on the wrench, %1 to %2 %3</source>
         <translation>Couple sur la clé, %1 à %2 %3</translation>
-    </message>
-    <message>
-        <source>Torqued</source>
-        <translation>Serré au couple</translation>
     </message>
     <message>
         <source>Value</source>
@@ -1322,6 +1314,14 @@
     <message>
         <source>The chosen lines have different limits; torque each by itself.</source>
         <translation>Les lignes choisies ont des limites différentes ; serrez chacune séparément.</translation>
+    </message>
+    <message>
+        <source>Record the torque</source>
+        <translation>Inscrire le couple</translation>
+    </message>
+    <message>
+        <source>Record the value</source>
+        <translation>Inscrire la valeur</translation>
     </message>
 </context>
 <context>
@@ -1481,16 +1481,16 @@
         <translation>Cocher</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Fait</translation>
-    </message>
-    <message>
         <source>Add photos</source>
         <translation>Ajouter des photos</translation>
     </message>
     <message>
         <source>Ask for a visit</source>
         <translation>Demander une visite</translation>
+    </message>
+    <message>
+        <source>Tick off</source>
+        <translation>Cocher</translation>
     </message>
 </context>
 <context>
@@ -2754,10 +2754,6 @@
         <translation>fichier</translation>
     </message>
     <message>
-        <source>final</source>
-        <translation>inspection finale</translation>
-    </message>
-    <message>
         <source>final inspection</source>
         <translation>inspection finale</translation>
     </message>
@@ -3140,10 +3136,6 @@
     <message>
         <source>squawks {0}</source>
         <translation>anomalies {0}</translation>
-    </message>
-    <message>
-        <source>stage</source>
-        <translation>inspection d’étape</translation>
     </message>
     <message>
         <source>stage inspection</source>
@@ -3594,10 +3586,6 @@
         <translation>{0} mesures</translation>
     </message>
     <message>
-        <source>{0} more, all named under Readiness.</source>
-        <translation>{0} de plus, tous nommés sous « Préparation ».</translation>
-    </message>
-    <message>
         <source>{0} names {1} in {2}, which is not on record.</source>
         <translation>{0} nomme {1} sous {2}, qui n’est pas inscrit.</translation>
     </message>
@@ -3870,22 +3858,6 @@
         <translation>{0} : il manque {1} sur {2}, attendu le {3}</translation>
     </message>
     <message>
-        <source>{1} names no part</source>
-        <translation>{1} ne nomme aucune pièce</translation>
-    </message>
-    <message>
-        <source>{1}: closed by the factory, no document on record</source>
-        <translation>{1} : fermée en usine, aucun document inscrit</translation>
-    </message>
-    <message>
-        <source>{1}: its closing is closed, the step is not done</source>
-        <translation>{1} : sa fermeture est fermée, l’étape n’est pas faite</translation>
-    </message>
-    <message>
-        <source>{1}: no closing is recorded for it</source>
-        <translation>{1} : aucune fermeture n’est inscrite pour elle</translation>
-    </message>
-    <message>
         <source>“{0}” cannot be taken back: {1} {2} is no longer as it was left.</source>
         <translation>« {0} » ne peut être annulé : {1} {2} n’est plus dans l’état laissé.</translation>
     </message>
@@ -4048,10 +4020,6 @@
     <message>
         <source>Lay-up and glue batches</source>
         <translation>Mélanges de stratification et de colle</translation>
-    </message>
-    <message>
-        <source>Left out is what does not match: {0}.</source>
-        <translation>Est omis ce qui ne correspond pas : {0}.</translation>
     </message>
     <message>
         <source>Limits are the maker&apos;s; general tables come after them. The reading is what the wrench showed, with the drag of a self-locking nut still in it.</source>
@@ -4566,16 +4534,8 @@
         <translation>Appliqué {0} : {1}</translation>
     </message>
     <message>
-        <source>Corrected</source>
-        <translation>Corrigée</translation>
-    </message>
-    <message>
         <source>Corrections report</source>
         <translation>Rapport de corrections</translation>
-    </message>
-    <message>
-        <source>Corrections that you asked for</source>
-        <translation>Corrections que vous avez demandées</translation>
     </message>
     <message>
         <source>Deviation {0} built: {1}</source>
@@ -4706,10 +4666,6 @@
         <translation>Étape faite : {0}</translation>
     </message>
     <message>
-        <source>The visit found nothing.</source>
-        <translation>La visite n’a rien trouvé.</translation>
-    </message>
-    <message>
         <source>The whole packet and the photographs in full size are with the builder.</source>
         <translation>Le dossier entier et les photos en pleine taille sont chez le constructeur.</translation>
     </message>
@@ -4754,10 +4710,6 @@
         <translation>Oui, avec les remarques ci-dessous.</translation>
     </message>
     <message>
-        <source>Your finding</source>
-        <translation>Votre constatation</translation>
-    </message>
-    <message>
         <source>accepted as it is: {0}</source>
         <translation>acceptée en l’état : {0}</translation>
     </message>
@@ -4796,10 +4748,6 @@
     <message>
         <source>{0} earlier changes are in the inspection packet.</source>
         <translation>{0} modifications antérieures sont dans le dossier d’inspection.</translation>
-    </message>
-    <message>
-        <source>{0} more are in the corrections report.</source>
-        <translation>{0} de plus sont dans le rapport de corrections.</translation>
     </message>
     <message>
         <source>{0} of {1}</source>
@@ -5068,10 +5016,6 @@
     <message>
         <source>and {0} records more</source>
         <translation>et {0} autres enregistrements</translation>
-    </message>
-    <message>
-        <source>by a newer program</source>
-        <translation>par un programme plus récent</translation>
     </message>
     <message>
         <source>copies merged</source>
@@ -5462,10 +5406,6 @@
         <translation>le nom du constructeur y est {0}, et {1} dans les données du projet</translation>
     </message>
     <message>
-        <source>the field {0} stands twice in one object</source>
-        <translation>le champ {0} figure deux fois dans un objet</translation>
-    </message>
-    <message>
         <source>the model is {0} there, and {1} in the facts of the project</source>
         <translation>le modèle y est {0}, et {1} dans les données du projet</translation>
     </message>
@@ -5508,10 +5448,6 @@
     <message>
         <source>{0} is none of {1}</source>
         <translation>{0} n’est aucun de {1}</translation>
-    </message>
-    <message>
-        <source>{0} is there already</source>
-        <translation>{0} existe déjà</translation>
     </message>
     <message>
         <source>% MAC</source>
@@ -6336,6 +6272,218 @@
     <message>
         <source>“{0}”: {1} is the code of no currency.</source>
         <translation>« {0} » : {1} n’est le code d’aucune monnaie.</translation>
+    </message>
+    <message>
+        <source>1 photograph taken since, not printed here.</source>
+        <translation>1 photo prise depuis, non imprimée ici.</translation>
+    </message>
+    <message>
+        <source>A closing without blockers means complete records. Only the inspector&apos;s own look can tell whether the work is right.</source>
+        <translation>Une fermeture à laquelle rien ne s’oppose signifie que les dossiers sont complets. Seul le regard de l’inspecteur dit si le travail est bon.</translation>
+    </message>
+    <message>
+        <source>All of it is named under Readiness.</source>
+        <translation>Tout est nommé dans la partie sur l’état de préparation.</translation>
+    </message>
+    <message>
+        <source>And {0} more: {1}</source>
+        <translation>Et {0} de plus : {1}</translation>
+    </message>
+    <message>
+        <source>Boxes inside, and who signed them</source>
+        <translation>Fermetures intérieures, et qui les a signées</translation>
+    </message>
+    <message>
+        <source>Cure times hold at the temperature the maker names. In a cold workshop material that counts as cured may not be.</source>
+        <translation>Les durées de durcissement valent à la température que le fabricant indique. Dans un atelier froid, un produit compté comme durci peut ne pas l’être.</translation>
+    </message>
+    <message>
+        <source>Findings inside, and what became of them</source>
+        <translation>Constatations à l’intérieur, et ce qu’elles sont devenues</translation>
+    </message>
+    <message>
+        <source>Lies within</source>
+        <translation>Se trouve dans</translation>
+    </message>
+    <message>
+        <source>Limits from general tables are common practice. The maker&apos;s drawings and manuals come first.</source>
+        <translation>Les limites des tableaux généraux relèvent de la pratique courante. Les plans et manuels du fabricant passent avant.</translation>
+    </message>
+    <message>
+        <source>Nothing besides the corrections below.</source>
+        <translation>Rien d’autre que les corrections ci-dessous.</translation>
+    </message>
+    <message>
+        <source>Nothing here replaces local rules or the judgement of licensed people.</source>
+        <translation>Rien ici ne remplace les règles locales ni le jugement des personnes titulaires d’une licence.</translation>
+    </message>
+    <message>
+        <source>Nothing was logged in the last {0} weeks; to tell when, it needs the hours a week that you mean to work.</source>
+        <translation>Rien n’a été inscrit ces {0} dernières semaines ; pour dire quand, il faut les heures par semaine que vous comptez travailler.</translation>
+    </message>
+    <message>
+        <source>Open, and out of reach</source>
+        <translation>Ouvert, et hors d’atteinte</translation>
+    </message>
+    <message>
+        <source>Report of the visit: {0}</source>
+        <translation>Rapport de la visite : {0}</translation>
+    </message>
+    <message>
+        <source>Rules change. Check the current edition with your authority before relying on what is quoted here.</source>
+        <translation>Les règles changent. Vérifiez l’édition en vigueur auprès de votre autorité avant de vous fier à ce qui est cité ici.</translation>
+    </message>
+    <message>
+        <source>Shown: {0}.</source>
+        <translation>Affiché : {0}.</translation>
+    </message>
+    <message>
+        <source>Steps without an estimate: {0}. No finished step and no estimate tells what they take; two hours stand in for it.</source>
+        <translation>Étapes sans estimation : {0}. Aucune étape faite ni aucune estimation ne dit ce qu’elles prennent ; deux heures les remplacent.</translation>
+    </message>
+    <message>
+        <source>Steps without an estimate: {0}. No finished step tells what they take; the median of all estimates stands in for it.</source>
+        <translation>Étapes sans estimation : {0}. Aucune étape faite ne dit ce qu’elles prennent ; la médiane de toutes les estimations les remplace.</translation>
+    </message>
+    <message>
+        <source>This form is no approval and no finding that the work is right: the drawings, the authority and the inspector decide.</source>
+        <translation>Ce formulaire n’est ni une approbation ni la preuve que le travail est bon : les plans, l’autorité et l’inspecteur décident.</translation>
+    </message>
+    <message>
+        <source>This is the builder&apos;s own record and no approval. The drawings, the authority and the inspector decide.</source>
+        <translation>Ceci est le dossier du constructeur lui-même et non une approbation. Les plans, l’autorité et l’inspecteur décident.</translation>
+    </message>
+    <message>
+        <source>Who signed each closing</source>
+        <translation>Qui a signé chaque fermeture</translation>
+    </message>
+    <message>
+        <source>boxes within {0}</source>
+        <translation>fermetures intérieures : {0}</translation>
+    </message>
+    <message>
+        <source>bulletins {0}</source>
+        <translation>bulletins : {0}</translation>
+    </message>
+    <message>
+        <source>by the program</source>
+        <translation>par le programme</translation>
+    </message>
+    <message>
+        <source>has the field {0} twice in one object</source>
+        <translation>a deux fois le champ {0} dans un même objet</translation>
+    </message>
+    <message>
+        <source>have the adviser or the inspector accept it late, or open it again</source>
+        <translation>la faire accepter après coup par le conseiller ou l’inspecteur, ou la rouvrir</translation>
+    </message>
+    <message>
+        <source>have the builder or the inspector accept it late, or open it again</source>
+        <translation>la faire accepter après coup par le constructeur ou l’inspecteur, ou la rouvrir</translation>
+    </message>
+    <message>
+        <source>have the builder, the adviser or the inspector accept it late, or open it again</source>
+        <translation>la faire accepter après coup par le constructeur, le conseiller ou l’inspecteur, ou la rouvrir</translation>
+    </message>
+    <message>
+        <source>hold points {0}</source>
+        <translation>points d’arrêt : {0}</translation>
+    </message>
+    <message>
+        <source>holds the character U+0000 at line {0}, column {1}</source>
+        <translation>contient le caractère U+0000 à la ligne {0}, colonne {1}</translation>
+    </message>
+    <message>
+        <source>limits {0}</source>
+        <translation>limites {0}</translation>
+    </message>
+    <message>
+        <source>materials</source>
+        <translation>matériaux</translation>
+    </message>
+    <message>
+        <source>no hold point</source>
+        <translation>aucun point d’arrêt</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>non commencée</translation>
+    </message>
+    <message>
+        <source>not corrected</source>
+        <translation>non corrigée</translation>
+    </message>
+    <message>
+        <source>not in calibration</source>
+        <translation>hors étalonnage</translation>
+    </message>
+    <message>
+        <source>others {0}</source>
+        <translation>autres : {0}</translation>
+    </message>
+    <message>
+        <source>packing lines {0}</source>
+        <translation>lignes de colisage : {0}</translation>
+    </message>
+    <message>
+        <source>photographs</source>
+        <translation>photos</translation>
+    </message>
+    <message>
+        <source>picture {0}</source>
+        <translation>photo {0}</translation>
+    </message>
+    <message>
+        <source>raised {0}</source>
+        <translation>ouverte le {0}</translation>
+    </message>
+    <message>
+        <source>stays open, waits for the builder&apos;s signature</source>
+        <translation>reste ouverte, attend la signature du constructeur</translation>
+    </message>
+    <message>
+        <source>steps</source>
+        <translation>étapes</translation>
+    </message>
+    <message>
+        <source>still built</source>
+        <translation>toujours construit ainsi</translation>
+    </message>
+    <message>
+        <source>take in the maker&apos;s document and link it</source>
+        <translation>ajouter le document du fabricant et le lier</translation>
+    </message>
+    <message>
+        <source>{0} more findings are in the inspection packet.</source>
+        <translation>{0} autres constatations sont dans le dossier d’inspection.</translation>
+    </message>
+    <message>
+        <source>{0} more, all in the sections below.</source>
+        <translation>{0} de plus, toutes dans les parties ci-dessous.</translation>
+    </message>
+    <message>
+        <source>{0} names no part</source>
+        <translation>{0} ne nomme aucune pièce</translation>
+    </message>
+    <message>
+        <source>{0} net</source>
+        <translation>{0} net</translation>
+    </message>
+    <message>
+        <source>{0} photographs taken since, not printed here.</source>
+        <translation>{0} photos prises depuis, non imprimées ici.</translation>
+    </message>
+    <message>
+        <source>{0}: closed by the factory, no document on record</source>
+        <translation>{0} : fermée par le fabricant, aucun document enregistré</translation>
+    </message>
+    <message>
+        <source>{0}: its closing is closed, the step is not done</source>
+        <translation>{0} : sa fermeture est fermée, l’étape n’est pas faite</translation>
+    </message>
+    <message>
+        <source>{0}: no closing is recorded for it</source>
+        <translation>{0} : aucune fermeture enregistrée</translation>
     </message>
 </context>
 <context>
@@ -7530,40 +7678,16 @@
         <source>Price each</source>
         <translation>Prix unitaire</translation>
     </message>
+    <message>
+        <source>Counted, packing line</source>
+        <translation>Comptée, ligne de colisage</translation>
+    </message>
 </context>
 <context>
     <name>SectionActs</name>
     <message>
-        <source>Asked…</source>
-        <translation>Demandé…</translation>
-    </message>
-    <message>
-        <source>Approved…</source>
-        <translation>Approuvé…</translation>
-    </message>
-    <message>
-        <source>Rejected…</source>
-        <translation>Refusé…</translation>
-    </message>
-    <message>
-        <source>Built so…</source>
-        <translation>Construit ainsi…</translation>
-    </message>
-    <message>
         <source>Put back…</source>
         <translation>Remis…</translation>
-    </message>
-    <message>
-        <source>Applies</source>
-        <translation>S’applique</translation>
-    </message>
-    <message>
-        <source>Does not apply…</source>
-        <translation>Ne s’applique pas…</translation>
-    </message>
-    <message>
-        <source>Complied with…</source>
-        <translation>Appliqué…</translation>
     </message>
     <message>
         <source>Insert before…</source>
@@ -7598,14 +7722,6 @@
         <translation>Une étape demande ses mots.</translation>
     </message>
     <message>
-        <source>Approved</source>
-        <translation>Approuvé</translation>
-    </message>
-    <message>
-        <source>Asked</source>
-        <translation>Demandé</translation>
-    </message>
-    <message>
         <source>Asked of</source>
         <translation>Demandé à</translation>
     </message>
@@ -7628,10 +7744,6 @@
     <message>
         <source>By</source>
         <translation>Par</translation>
-    </message>
-    <message>
-        <source>Complied with</source>
-        <translation>Appliqué</translation>
     </message>
     <message>
         <source>Deviation %1: approved</source>
@@ -7658,10 +7770,6 @@
         <translation>Écart %1 : qui a été consulté ?</translation>
     </message>
     <message>
-        <source>Does not apply</source>
-        <translation>Ne s’applique pas</translation>
-    </message>
-    <message>
         <source>How, and by which paper</source>
         <translation>Comment, et selon quel papier</translation>
     </message>
@@ -7680,10 +7788,6 @@
     <message>
         <source>On what basis</source>
         <translation>Sur quelle base</translation>
-    </message>
-    <message>
-        <source>Rejected</source>
-        <translation>Refusé</translation>
     </message>
     <message>
         <source>Step</source>
@@ -7714,10 +7818,6 @@
         <translation>Inscrire comme dépense</translation>
     </message>
     <message>
-        <source>Opened today</source>
-        <translation>Ouvert aujourd’hui</translation>
-    </message>
-    <message>
         <source>Show the certificate</source>
         <translation>Montrer le certificat</translation>
     </message>
@@ -7736,6 +7836,54 @@
     <message>
         <source>%1: opened</source>
         <translation>%1 : ouvert</translation>
+    </message>
+    <message>
+        <source>Note who was asked…</source>
+        <translation>Noter qui a été consulté…</translation>
+    </message>
+    <message>
+        <source>Mark as approved…</source>
+        <translation>Marquer comme approuvée…</translation>
+    </message>
+    <message>
+        <source>Mark as rejected…</source>
+        <translation>Marquer comme refusée…</translation>
+    </message>
+    <message>
+        <source>Mark as built so…</source>
+        <translation>Marquer comme construite ainsi…</translation>
+    </message>
+    <message>
+        <source>Mark as applying</source>
+        <translation>Marquer comme applicable</translation>
+    </message>
+    <message>
+        <source>Mark as not applying…</source>
+        <translation>Marquer comme non applicable…</translation>
+    </message>
+    <message>
+        <source>Mark as complied with…</source>
+        <translation>Marquer comme appliqué…</translation>
+    </message>
+    <message>
+        <source>Mark as opened today</source>
+        <translation>Marquer comme ouvert aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Mark as approved</source>
+        <translation>Marquer comme approuvée</translation>
+    </message>
+    <message>
+        <source>Mark as complied with</source>
+        <translation>Marquer comme appliqué</translation>
+    </message>
+    <message>
+        <source>Mark as not applying</source>
+        <translation>Marquer comme non applicable</translation>
+    </message>
+    <message>
+        <source>Mark as rejected</source>
+        <translation>Marquer comme refusée</translation>
     </message>
 </context>
 <context>
@@ -9337,13 +9485,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n late</source>
-        <translation>
-            <numerusform>%n en retard</numerusform>
-            <numerusform>%n en retard</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n lines: %1.</source>
         <translation>
             <numerusform>%n ligne : %1.</numerusform>
@@ -9406,6 +9547,13 @@
     <message>
         <source>waits: %1</source>
         <translation>attend : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them late</source>
+        <translation>
+            <numerusform>dont %n en retard</numerusform>
+            <numerusform>dont %n en retard</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9724,10 +9872,6 @@
         <translation>Le plus à l’avant : %1</translation>
     </message>
     <message>
-        <source>How</source>
-        <translation>Comment</translation>
-    </message>
-    <message>
         <source>Limits</source>
         <translation>Limites</translation>
     </message>
@@ -9794,6 +9938,10 @@
     <message>
         <source>not weighed yet</source>
         <translation>pas encore pesé</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quand</translation>
     </message>
 </context>
 <context>
@@ -11917,10 +12065,6 @@
         <translation>manque</translation>
     </message>
     <message>
-        <source>more than that</source>
-        <translation>plus que cela</translation>
-    </message>
-    <message>
         <source>of %1 strands</source>
         <translation>sur %1 brins</translation>
     </message>
@@ -11975,6 +12119,10 @@
     <message>
         <source>set aside; %1</source>
         <translation>mis de côté ; %1</translation>
+    </message>
+    <message>
+        <source>exceeded: %1 is above %2</source>
+        <translation>dépassé : %1 est plus que %2</translation>
     </message>
 </context>
 <context>
@@ -12131,16 +12279,12 @@
 <context>
     <name>lastrivet::ui::ActForm</name>
     <message>
-        <source>Leave it</source>
-        <translation>Laisser</translation>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::ActLine</name>
-    <message>
-        <source>Leave it</source>
-        <translation>Laisser</translation>
-    </message>
     <message>
         <source>“%1” is no day.</source>
         <translation>« %1 » n’est pas un jour.</translation>
@@ -12152,6 +12296,10 @@
     <message>
         <source>Somebody has to be named.</source>
         <translation>Il faut nommer quelqu’un.</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -12553,10 +12701,6 @@
         <translation>%1 : %2</translation>
     </message>
     <message>
-        <source>Torqued</source>
-        <translation>Serré</translation>
-    </message>
-    <message>
         <source>Torque in %1</source>
         <translation>Couple en %1</translation>
     </message>
@@ -12575,6 +12719,10 @@
     <message>
         <source>Note on %1</source>
         <translation>Note sur %1</translation>
+    </message>
+    <message>
+        <source>Record the torque</source>
+        <translation>Inscrire le couple</translation>
     </message>
 </context>
 <context>
@@ -13405,6 +13553,14 @@
         <source>has the serial number %1, as %2 has</source>
         <translation>a le numéro de série %1, comme %2</translation>
     </message>
+    <message>
+        <source>Squawk %1</source>
+        <translation>Anomalie %1</translation>
+    </message>
+    <message>
+        <source>Deviation %1</source>
+        <translation>Écart %1</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::DailyCopy</name>
@@ -13460,14 +13616,6 @@
         <translation>Quelles lignes</translation>
     </message>
     <message>
-        <source>Chosen lines are all there</source>
-        <translation>Les lignes choisies sont là</translation>
-    </message>
-    <message>
-        <source>Space counts the line under the cursor</source>
-        <translation>L’espace compte la ligne sous le curseur</translation>
-    </message>
-    <message>
         <source>Bring in a list…</source>
         <translation>Importer une liste…</translation>
     </message>
@@ -13513,6 +13661,14 @@
     <message>
         <source>Choose a shipment first.</source>
         <translation>Choisir d’abord une livraison.</translation>
+    </message>
+    <message>
+        <source>Count selected lines as listed</source>
+        <translation>Compter les lignes choisies comme listées</translation>
+    </message>
+    <message>
+        <source>All of the selected lines came. Space ticks the line under the cursor as counted.</source>
+        <translation>Tout des lignes choisies est arrivé. La barre d’espace coche la ligne courante comme comptée.</translation>
     </message>
 </context>
 <context>
@@ -14124,14 +14280,6 @@
         <translation>Rapport de corrections</translation>
     </message>
     <message>
-        <source>It is complete</source>
-        <translation>Elle est achevée</translation>
-    </message>
-    <message>
-        <source>Cancelled</source>
-        <translation>Annulée</translation>
-    </message>
-    <message>
         <source>Hold points</source>
         <translation>Points d’arrêt</translation>
     </message>
@@ -14207,14 +14355,6 @@
         <source>open; the %1 verifies the correction</source>
         <translation>ouverte ; vérifiera la correction : %1</translation>
     </message>
-    <message>
-        <source>Verified</source>
-        <translation>Vérifiée</translation>
-    </message>
-    <message>
-        <source>Corrected</source>
-        <translation>Corrigée</translation>
-    </message>
     <message numerus="yes">
         <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
         <translation>
@@ -14229,6 +14369,22 @@
     <message>
         <source>Visit cancelled</source>
         <translation>Visite annulée</translation>
+    </message>
+    <message>
+        <source>Mark as complete</source>
+        <translation>Marquer comme complète</translation>
+    </message>
+    <message>
+        <source>Mark as cancelled</source>
+        <translation>Marquer comme annulée</translation>
+    </message>
+    <message>
+        <source>Mark as verified</source>
+        <translation>Marquer comme vérifiée</translation>
+    </message>
+    <message>
+        <source>Mark as corrected</source>
+        <translation>Marquer comme corrigée</translation>
     </message>
 </context>
 <context>
@@ -14531,10 +14687,6 @@
         <translation>Importer une liste</translation>
     </message>
     <message>
-        <source>Leave it</source>
-        <translation>Laisser</translation>
-    </message>
-    <message>
         <source>year-month-day</source>
         <translation>année-mois-jour</translation>
     </message>
@@ -14628,6 +14780,10 @@
     <message>
         <source>No column fills %1: choose on the left which one does.</source>
         <translation>Aucune colonne ne remplit %1 : choisissez laquelle à gauche.</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -14751,10 +14907,6 @@
         <translation>A modifié ce qui était inspecté</translation>
     </message>
     <message>
-        <source>Only about right</source>
-        <translation>Seulement à peu près</translation>
-    </message>
-    <message>
         <source>Who worked</source>
         <translation>Qui a travaillé</translation>
     </message>
@@ -14784,6 +14936,10 @@
             <numerusform>%n entrée est choisie, %1 en tout.</numerusform>
             <numerusform>%n entrées sont choisies, %1 en tout.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The day is only about right</source>
+        <translation>Le jour n’est qu’approximatif</translation>
     </message>
 </context>
 <context>
@@ -15538,14 +15694,6 @@
         <translation>Y ajouter ces points d’arrêt</translation>
     </message>
     <message>
-        <source>It is complete</source>
-        <translation>Elle est achevée</translation>
-    </message>
-    <message>
-        <source>It was cancelled</source>
-        <translation>Elle a été annulée</translation>
-    </message>
-    <message>
         <source>“%1”, held on %2, is not complete.</source>
         <translation>« %1 », tenue le %2, n’est pas achevée.</translation>
     </message>
@@ -15571,6 +15719,14 @@
     <message>
         <source>Visit cancelled</source>
         <translation>Visite annulée</translation>
+    </message>
+    <message>
+        <source>Mark as complete</source>
+        <translation>Marquer comme complète</translation>
+    </message>
+    <message>
+        <source>Mark as cancelled</source>
+        <translation>Marquer comme annulée</translation>
     </message>
 </context>
 <context>
@@ -15799,14 +15955,6 @@
         <translation>Immatriculation dessus</translation>
     </message>
     <message>
-        <source>Asked for…</source>
-        <translation>Demandé…</translation>
-    </message>
-    <message>
-        <source>It is here…</source>
-        <translation>Il est là…</translation>
-    </message>
-    <message>
         <source>A newer one…</source>
         <translation>Un plus récent…</translation>
     </message>
@@ -15855,20 +16003,12 @@
         <translation>%1 : demandé</translation>
     </message>
     <message>
-        <source>Asked for</source>
-        <translation>Demandé</translation>
-    </message>
-    <message>
         <source>On</source>
         <translation>Le</translation>
     </message>
     <message>
         <source>%1: here</source>
         <translation>%1 : reçu</translation>
-    </message>
-    <message>
-        <source>It is here</source>
-        <translation>Il est là</translation>
     </message>
     <message>
         <source>Number on it, if any</source>
@@ -15885,6 +16025,22 @@
     <message>
         <source>%1: scan taken off</source>
         <translation>%1 : scan retiré</translation>
+    </message>
+    <message>
+        <source>Mark as asked for…</source>
+        <translation>Marquer comme demandé…</translation>
+    </message>
+    <message>
+        <source>Mark as here…</source>
+        <translation>Marquer comme présent…</translation>
+    </message>
+    <message>
+        <source>Mark as asked for</source>
+        <translation>Marquer comme demandé</translation>
+    </message>
+    <message>
+        <source>Mark as here</source>
+        <translation>Marquer comme présent</translation>
     </message>
 </context>
 <context>
@@ -16299,10 +16455,6 @@
         <translation>Échap</translation>
     </message>
     <message>
-        <source>Before</source>
-        <translation>Avant</translation>
-    </message>
-    <message>
         <source>Page Up</source>
         <translation>Page préc.</translation>
     </message>
@@ -16424,6 +16576,10 @@
     <message>
         <source>%1: caption</source>
         <translation>%1 : légende</translation>
+    </message>
+    <message>
+        <source>Previous</source>
+        <translation>Précédente</translation>
     </message>
 </context>
 <context>
@@ -17146,6 +17302,10 @@
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>%1 %2 open of %3</source>
+        <translation>%1 %2 ouvertes sur %3</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionList</name>
@@ -17529,28 +17689,12 @@
         <translation>Anomalie %1 : qu’a-t-on fait ?</translation>
     </message>
     <message>
-        <source>Fixed</source>
-        <translation>Corrigée</translation>
-    </message>
-    <message>
-        <source>Fixed and checked</source>
-        <translation>Corrigée et contrôlée</translation>
-    </message>
-    <message>
         <source>Squawk %1: who looked at the correction?</source>
         <translation>Anomalie %1 : qui a regardé la correction ?</translation>
     </message>
     <message>
-        <source>Verified</source>
-        <translation>Vérifiée</translation>
-    </message>
-    <message>
         <source>Squawk %1 stays as it is: who accepts that, and on what basis?</source>
         <translation>L’anomalie %1 reste en l’état : qui l’accepte, et sur quelle base ?</translation>
-    </message>
-    <message>
-        <source>Accepted</source>
-        <translation>Acceptée</translation>
     </message>
     <message>
         <source>Squawk %1: why is the last step taken back?</source>
@@ -17599,6 +17743,22 @@
     <message>
         <source>optional, as 2h15 or 90m; goes into the log</source>
         <translation>facultatif, comme 2h15 ou 90m ; va dans le carnet</translation>
+    </message>
+    <message>
+        <source>Mark as fixed</source>
+        <translation>Marquer comme corrigée</translation>
+    </message>
+    <message>
+        <source>Mark as fixed and checked</source>
+        <translation>Marquer comme corrigée et contrôlée</translation>
+    </message>
+    <message>
+        <source>Mark as verified</source>
+        <translation>Marquer comme vérifiée</translation>
+    </message>
+    <message>
+        <source>Mark as accepted</source>
+        <translation>Marquer comme acceptée</translation>
     </message>
 </context>
 <context>
@@ -17671,14 +17831,6 @@
         <translation>Estimation</translation>
     </message>
     <message>
-        <source>Fixed and checked</source>
-        <translation>Corrigée et contrôlée</translation>
-    </message>
-    <message>
-        <source>Fixed</source>
-        <translation>Corrigée</translation>
-    </message>
-    <message>
         <source>Verify</source>
         <translation>Vérifier</translation>
     </message>
@@ -17713,6 +17865,14 @@
     <message>
         <source>Writes down a new squawk like this one; this one keeps its dates</source>
         <translation>Inscrit une nouvelle anomalie comme celle-ci, qui garde ses dates</translation>
+    </message>
+    <message>
+        <source>Mark as fixed</source>
+        <translation>Marquer comme corrigée</translation>
+    </message>
+    <message>
+        <source>Mark as fixed and checked</source>
+        <translation>Marquer comme corrigée et contrôlée</translation>
     </message>
 </context>
 <context>
@@ -18321,10 +18481,6 @@
         <translation>Garder les dixièmes</translation>
     </message>
     <message>
-        <source>Does not apply</source>
-        <translation>Sans objet</translation>
-    </message>
-    <message>
         <source>A: maker of kit or part</source>
         <translation>A : fabricant du kit ou de la pièce</translation>
     </message>
@@ -18347,6 +18503,10 @@
     <message>
         <source>Together 10 tenths.</source>
         <translation>Ensemble 10 dixièmes.</translation>
+    </message>
+    <message>
+        <source>Mark as not applying</source>
+        <translation>Marquer comme non applicable</translation>
     </message>
 </context>
 <context>
@@ -19073,12 +19233,12 @@
         <translation>Continuer à surveiller</translation>
     </message>
     <message>
-        <source>Leave it</source>
-        <translation>Laisser</translation>
-    </message>
-    <message>
         <source>Pause</source>
         <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Do not watch it</source>
+        <translation>Ne pas surveiller</translation>
     </message>
 </context>
 <context>

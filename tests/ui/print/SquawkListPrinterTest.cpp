@@ -18,9 +18,9 @@ TEST_CASE("A filtered list of squawks says what it shows")
     const WingProject project;
     const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
     const auto textOf = [&](const std::string &filter) {
-        const auto list =
-            packet::squawkList(project.records, project.profile, answer,
-                               readiness::squawkOrder(project.records, answer), filter);
+        const auto list = packet::squawkList(
+            project.records, project.profile, answer,
+            readiness::squawkOrder(project.records, answer, project.as_of), filter);
         const auto pdf = folder.path("squawks.pdf");
         REQUIRE(print::printSquawkList(list, imprintOfTest(), {}, pdf));
         return PrintedFolder::text(pdf).simplified();
