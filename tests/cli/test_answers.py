@@ -7,7 +7,7 @@ import io
 import subprocess
 from datetime import date, timedelta
 
-from documents import (BURR, LEFT_SKIN, LOOSE_WIRE, OVERDRIVEN, RIGHT_SKIN, RIGHT_WING, RIVET_RIBS,
+from documents import (BURR, LEFT_SKIN, LOOSE_WIRE, OVERDRIVEN, RIB, RIGHT_SKIN, RIGHT_WING, RIVET_RIBS,
                        SCRATCH, bench)
 from terminal import TerminalTest
 

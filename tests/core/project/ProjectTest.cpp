@@ -195,7 +195,8 @@ TEST_CASE("A journal row tells rows of a list in the order of their position")
         edit.update(squawk, [](Squawk &s) { s.repair_options.clear(); });
     });
     const auto itemsOf = [&](std::int64_t seq) {
-        for (const auto &field : project->changesOf(seq).front().fields) {
+        const auto changes = project->changesOf(seq);
+        for (const auto &field : changes.front().fields) {
             if (field.name == "repair_options")
                 return field.added.empty() ? field.removed : field.added;
         }
