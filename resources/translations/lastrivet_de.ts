@@ -18506,7 +18506,7 @@
     </message>
     <message>
         <source>Mark as not applying</source>
-        <translation>Als nicht zutreffend eintragen</translation>
+        <translation>Nicht zutreffend</translation>
     </message>
 </context>
 <context>

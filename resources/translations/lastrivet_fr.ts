@@ -18506,7 +18506,7 @@
     </message>
     <message>
         <source>Mark as not applying</source>
-        <translation>Marquer comme non applicable</translation>
+        <translation>Non applicable</translation>
     </message>
 </context>
 <context>
