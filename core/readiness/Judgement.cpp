@@ -116,11 +116,9 @@ Photos Judgement::countPhotos() const
 
 const SignOff *Judgement::latestSignOff(const HoldPoint &point) const
 {
-    std::vector<const SignOff *> counted;
-    for (const SignOff *signOff : m_ground.signOffs(point.id)) {
-        if (counts(signOff->signed_on))
-            counted.push_back(signOff);
-    }
+    auto counted = m_ground.signOffs(point.id) | std::views::filter([this](const SignOff *signOff) {
+                       return counts(signOff->signed_on);
+                   });
     return latestOf(counted, [](const SignOff &signOff) { return *signOff.signed_on; });
 }
 

@@ -10,6 +10,7 @@
 #include <chrono>
 #include <cstdint>
 #include <optional>
+#include <ranges>
 #include <vector>
 
 namespace lastrivet::readiness {
@@ -99,13 +100,13 @@ inline bool isAccepted(const SignOff &signOff)
 }
 
 /// The greatest id among those that no other is after; null for none. `moment` must be set on each.
-template <class Record, class MomentOf>
-const Record *latestOf(const std::vector<const Record *> &records, MomentOf moment)
+template <std::ranges::forward_range Range, class MomentOf>
+std::ranges::range_value_t<Range> latestOf(Range &&records, MomentOf moment)
 {
-    const Record *latest = nullptr;
-    for (const Record *candidate : records) {
+    std::ranges::range_value_t<Range> latest = nullptr;
+    for (const auto *candidate : records) {
         bool isBeaten = false;
-        for (const Record *other : records)
+        for (const auto *other : records)
             isBeaten = isBeaten || after(moment(*other), moment(*candidate));
         if (!isBeaten && (!latest || candidate->id > latest->id))
             latest = candidate;
