@@ -99,13 +99,20 @@ private:
         return text;
     }
 
-    std::string visitText(const VisitPlanRow &row) const
+    std::string whenText(const VisitPlanRow &row) const
     {
         const auto *closing = m_answer.closing(row.closing);
+        if (closing && !closing->begun)
+            return "not begun";
         const bool isWaiting = closing && closing->state != readiness::State::Hold;
-        std::string text = fmt::format(
-            "{}  {}: {}", row.closing.value(), onOneLine(m_records.find(row.closing)->title),
-            isWaiting ? "now" : "after " + hoursText(row.cumulative_minutes));
+        return isWaiting ? "now" : "after " + hoursText(row.cumulative_minutes);
+    }
+
+    std::string visitText(const VisitPlanRow &row) const
+    {
+        std::string text =
+            fmt::format("{}  {}: {}", row.closing.value(),
+                        onOneLine(m_records.find(row.closing)->title), whenText(row));
         if (row.unknown_estimates > 0)
             text += fmt::format(", {} without an estimate", row.unknown_estimates);
         if (row.other_blockers > 0)
