@@ -116,9 +116,11 @@ Photos Judgement::countPhotos() const
 
 const SignOff *Judgement::latestSignOff(const HoldPoint &point) const
 {
-    auto counted = m_ground.signOffs(point.id) | std::views::filter([this](const SignOff *signOff) {
-                       return counts(signOff->signed_on);
-                   });
+    std::vector<const SignOff *> counted;
+    for (const SignOff *signOff : m_ground.signOffs(point.id)) {
+        if (counts(signOff->signed_on))
+            counted.push_back(signOff);
+    }
     return latestOf(counted, [](const SignOff &signOff) { return *signOff.signed_on; });
 }
 

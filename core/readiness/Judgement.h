@@ -10,7 +10,6 @@
 #include <chrono>
 #include <cstdint>
 #include <optional>
-#include <ranges>
 #include <vector>
 
 namespace lastrivet::readiness {
@@ -100,13 +99,13 @@ inline bool isAccepted(const SignOff &signOff)
 }
 
 /// The greatest id among those that no other is after; null for none. `moment` must be set on each.
-template <std::ranges::forward_range Range, class MomentOf>
-std::ranges::range_value_t<Range> latestOf(Range &&records, MomentOf moment)
+template <class Record, class MomentOf>
+const Record *latestOf(const std::vector<const Record *> &records, MomentOf moment)
 {
-    std::ranges::range_value_t<Range> latest = nullptr;
-    for (const auto *candidate : records) {
+    const Record *latest = nullptr;
+    for (const Record *candidate : records) {
         bool isBeaten = false;
-        for (const auto *other : records)
+        for (const Record *other : records)
             isBeaten = isBeaten || after(moment(*other), moment(*candidate));
         if (!isBeaten && (!latest || candidate->id > latest->id))
             latest = candidate;
