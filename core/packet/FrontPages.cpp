@@ -21,6 +21,9 @@ using readiness::ClosingAnswer;
 using readiness::State;
 using readiness::Weight;
 
+/// What is grave is told before the rest.
+constexpr auto isFirst = [](const auto &row) { return row.is_grave; };
+
 FrontPages::ToClose toCloseOf(const Records &records, const Region::Chosen &chosen)
 {
     const Closing &record = *chosen.closing;
@@ -61,8 +64,8 @@ FrontPages::Visit visitOf(const Region &region, const Inspection &inspection)
 std::vector<FrontPages::Visit> visits(const Region &region, const Profile &profile)
 {
     const auto takes = [&](const Inspection &inspection) {
-        const bool isKnown = region.ifHappened(inspection.asked_on) ||
-                             region.ifHappened(inspection.held_on);
+        const bool isKnown =
+            region.ifHappened(inspection.asked_on) || region.ifHappened(inspection.held_on);
         if (!isKnown || region.ifHappened(inspection.cancelled_on))
             return false;
         const bool isOpen = !region.ifHappened(inspection.completed_on);
@@ -116,8 +119,7 @@ void addBlockers(FrontPages &front, const Records &records, const Region::Chosen
             front.open.push_back({title, readiness::sentence(blocker, records), blocker.waits_for,
                                   blocker.record.type, isGrave(records, blocker.record)});
     }
-    std::ranges::stable_partition(front.open.begin() + std::ptrdiff_t(before), front.open.end(),
-                                  &FrontPages::Open::is_grave);
+    std::stable_partition(front.open.begin() + std::ptrdiff_t(before), front.open.end(), isFirst);
 }
 
 Message openIn(const Region &region, RecordRef record)
@@ -145,7 +147,7 @@ std::vector<FrontPages::OutOfReach> outOfReach(const Region &region,
             all.push_back(
                 {closings, openIn(region, row.record), isGrave(region.records(), row.record)});
     }
-    std::ranges::stable_partition(all, &FrontPages::OutOfReach::is_grave);
+    std::stable_partition(all.begin(), all.end(), isFirst);
     return all;
 }
 
@@ -154,8 +156,7 @@ void addWaived(FrontPages &front, const Region &region, const Closing &closing)
     for (const HoldPoint &point : region.records().hold_points) {
         if (!point.withdrawn_on && point.closing_id == closing.id &&
             happened(point.waived_on, region.asOf()))
-            front.waived.push_back({closing.title, point.kind,
-                                    point.signer_role, point.waived_on,
+            front.waived.push_back({closing.title, point.kind, point.signer_role, point.waived_on,
                                     personName(region.records(), point.waived_by),
                                     point.waived_why});
     }
@@ -245,8 +246,7 @@ void addNotOnRecord(FrontPages &front, const Region::Chosen &chosen)
 
 } // namespace
 
-FrontPages frontPages(const Region &region, const Profile &profile,
-                      const readiness::Answer &answer)
+FrontPages frontPages(const Region &region, const Profile &profile, const readiness::Answer &answer)
 {
     FrontPages front;
     front.aircraft = aircraftOf(region.records(), profile);

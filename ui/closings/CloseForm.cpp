@@ -5,12 +5,13 @@
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/PhotoActs.h"
 #include "core/readiness/IfReopened.h"
+#include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 #include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
-#include "ui/widgets/MomentLine.h"
 #include "ui/widgets/Marks.h"
+#include "ui/widgets/MomentLine.h"
 #include "ui/widgets/PersonBox.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/SheetBox.h"
@@ -87,16 +88,14 @@ void CloseForm::startReopening(const Closing &closing)
 QString CloseForm::whatOpeningDoes(const Closing &closing) const
 {
     const auto records = m_session.records();
-    const auto effect =
-        readiness::ifReopened(*records, m_session.project().profile(), closing.id,
-                              m_session.today(), m_session.today());
+    const auto effect = readiness::ifReopened(*records, m_session.project().profile(), closing.id,
+                                              m_session.today(), m_session.today());
     QStringList lines;
     for (const auto &gone : effect.signatures) {
         const SignOff &signature = *records->find(gone.sign_off);
         lines << tr("No longer holds: %1, signed by %2 on %3.")
                      .arg(holdPointName(*records, *records->find(gone.hold_point)),
-                          personName(*records, signature.person_id),
-                          dateText(signature.signed_on));
+                          personName(*records, signature.person_id), dateText(signature.signed_on));
     }
     for (const auto &change : effect.changes) {
         if (change.closing != closing.id)
@@ -105,7 +104,7 @@ QString CloseForm::whatOpeningDoes(const Closing &closing) const
                               stateWords(change.after, true), stateWords(change.before, true));
     }
     for (const auto record : effect.reachable)
-        lines << tr("Can be reached again: %1.").arg(toQt(readiness::nameOf(*records, record)));
+        lines << tr("Can be reached again: %1.").arg(inWords(readiness::named(*records, record)));
     if (lines.isEmpty())
         return tr("No signature and no other closing depends on its being closed.");
     return lines.join(QLatin1Char('\n'));
@@ -121,9 +120,8 @@ bool CloseForm::isReasonNeeded() const
 
 QString CloseForm::whyNot() const
 {
-    for (const QString &why :
-         {m_on->whyNotHappened(m_session.now()), m_by->whyNot(*m_session.records()),
-          m_picture->whyNot()}) {
+    for (const QString &why : {m_on->whyNotHappened(m_session.now()),
+                               m_by->whyNot(*m_session.records()), m_picture->whyNot()}) {
         if (!why.isEmpty())
             return why;
     }

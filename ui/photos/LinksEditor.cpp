@@ -57,10 +57,10 @@ QWidget *LinksEditor::buildAssign()
 {
     m_kind->setAccessibleName(tr("Kind of record"));
     for (const RecordType type : assignable) {
-        m_kind->addItem(toQt(noun(type)));
+        m_kind->addItem(inWords({noun(type), {}}));
         auto *line = new RecordLine(m_session, type, m_lines);
         line->setPlaceholderText(tr("type a few letters"));
-        line->setAccessibleName(tr("Assign to %1").arg(toQt(noun(type))));
+        line->setAccessibleName(tr("Assign to %1").arg(inWords({noun(type), {}})));
         m_lines->addWidget(line);
         connect(line, &RecordLine::chosenByPerson, this, [this, type, line](qint64 id) {
             line->setChosen(0);
@@ -117,7 +117,7 @@ QWidget *LinksEditor::row(const Held &link)
 {
     const RecordRef record = link.record;
     const bool isOfAll = link.count == int(m_media.size());
-    QString title = tr("%1: %2").arg(toQt(noun(record.type)),
+    QString title = tr("%1: %2").arg(inWords({noun(record.type), {}}),
                                      shortName(*m_session.records(), record));
     if (!isOfAll)
         title = tr("%1 (%2 of %3)")
