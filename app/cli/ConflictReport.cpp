@@ -44,7 +44,8 @@ std::string byWhom(const Records &records, const MergeConflict::Change &change)
     const std::chrono::sys_time<std::chrono::milliseconds> stamp{
         std::chrono::milliseconds(change.stamp)};
     return fmt::format("{}, “{}”, {}", change.who.empty() ? "somebody" : onOneLine(change.who),
-                       onOneLine(change.label), localMoment(stamp, records.project.time_zone).text());
+                       onOneLine(change.label),
+                       localMoment(stamp, records.project.time_zone).text());
 }
 
 } // namespace
@@ -82,8 +83,9 @@ void printConflict(std::ostream &out, const Records &records, const MergeConflic
                    byWhom(records, conflict.lost_by));
         break;
     case ConflictKind::Existence:
-        fmt::print(out, "   taken back in one copy ({}), and it stays, because the other went on "
-                        "with it\n",
+        fmt::print(out,
+                   "   taken back in one copy ({}), and it stays, because the other went on "
+                   "with it\n",
                    byWhom(records, conflict.lost_by));
         break;
     case ConflictKind::SetAside:

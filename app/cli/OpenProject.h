@@ -21,11 +21,10 @@ using OpenedProject = std::unique_ptr<Project, CloseWithCopy>;
 OpenedProject openForReading(const std::string &folder);
 /// Opens a project to write to it, and tells what has to be known of it. `who` may be empty. Throws
 /// `NotWritable`, which says who has it and since when, when another program does.
-OpenedProject openForWriting(const std::string &folder, const std::string &who,
-                             Terminal &terminal);
-/// Opens a project for something that is printed and that its journal is to say. A paper from a copy
-/// that cannot be written is worth having, its hash still dates it: then it is told that the journal
-/// does not say so.
+OpenedProject openForWriting(const std::string &folder, const std::string &who, Terminal &terminal);
+/// Opens a project for something that is printed and that its journal is to say. A paper from a
+/// copy that cannot be written is worth having, its hash still dates it: then it is told that the
+/// journal does not say so.
 OpenedProject openToPrint(const std::string &folder, const std::string &who, Terminal &terminal);
 
 /// Throws `Invalid` with one line per reason when a change was refused.

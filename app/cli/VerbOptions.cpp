@@ -9,9 +9,7 @@ namespace lastrivet::cli {
 CLI::App &addVerb(CLI::App &program, const char *name, const char *promise, VerbOptions &options)
 {
     CLI::App *verb = program.add_subcommand(name, promise);
-    verb->add_option("PROJECT", options.project, "The project's folder")
-        ->required()
-        ->type_name("");
+    verb->add_option("PROJECT", options.project, "The project's folder")->required()->type_name("");
     return *verb;
 }
 

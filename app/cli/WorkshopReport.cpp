@@ -133,7 +133,8 @@ void print(const workshop::Torque &torque, std::ostream &out)
     if (torque.drag_added > 0)
         fmt::print(out, "with the drag of {} in-lb in all three\n", torque.drag_added);
     else
-        fmt::print(out, "without drag: read it off the wrench while the nut runs down, and add it\n");
+        fmt::print(out,
+                   "without drag: read it off the wrench while the nut runs down, and add it\n");
     if (!torque.remark.empty())
         fmt::print(out, "Note: {}\n", torque.remark);
     fmt::print(out, "Source: {}\n", sourceText(torque.source));
@@ -192,8 +193,8 @@ void writeEdgeJson(double diameter, std::ostream &out)
 
 void printEdge(double diameter, std::ostream &out)
 {
-    printSpacings(out, "Edge distance, from the middle of the hole:",
-                  workshop::edgeDistances(diameter));
+    printSpacings(out,
+                  "Edge distance, from the middle of the hole:", workshop::edgeDistances(diameter));
     printSpacings(out, "Pitch:", workshop::pitches(diameter));
     out << workshopCaution;
 }
@@ -272,8 +273,8 @@ void writeJson(const balance::Balance &sum, std::ostream &out)
 void print(const balance::Balance &sum, const std::string &weightUnit, const std::string &armUnit,
            std::ostream &out)
 {
-    fmt::print(out, "Weight {:.10g} {}, moment {:.10g} {}-{}\nCentre of gravity {:.4f} {}", sum.weight,
-               weightUnit, sum.moment, weightUnit, armUnit, sum.cg, armUnit);
+    fmt::print(out, "Weight {:.10g} {}, moment {:.10g} {}-{}\nCentre of gravity {:.4f} {}",
+               sum.weight, weightUnit, sum.moment, weightUnit, armUnit, sum.cg, armUnit);
     if (sum.percent_mac)
         fmt::print(out, ", {:.2f} % MAC", *sum.percent_mac);
     fmt::print(out, "\n{}", workshopCaution);

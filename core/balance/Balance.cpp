@@ -18,9 +18,10 @@ Result<Balance, Message> balance(std::span<const Item> items, std::optional<Chor
         sum.moment += item.weight * item.arm;
     }
     if (!(sum.weight > 0) || !std::isfinite(sum.moment))
-        return Message{"The weights do not add up to something above zero, so there is no centre of "
-                       "gravity.",
-                       {}};
+        return Message{
+            "The weights do not add up to something above zero, so there is no centre of "
+            "gravity.",
+            {}};
     sum.cg = sum.moment / sum.weight;
     if (!chord)
         return sum;

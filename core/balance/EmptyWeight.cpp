@@ -61,9 +61,8 @@ Result<EmptyWeight, Message> weighed(const Weighing &weighing)
             {Line::Kind::Scale, {scale.point, scale.reading - scale.tare, scale.arm}, record});
     }
     for (const auto &correction : weighing.corrections)
-        empty.lines.push_back({Line::Kind::Correction,
-                               {correction.what, correction.weight, correction.arm},
-                               record});
+        empty.lines.push_back(
+            {Line::Kind::Correction, {correction.what, correction.weight, correction.arm}, record});
     return summed(std::move(empty));
 }
 

@@ -61,8 +61,7 @@ bool isOnEdge(const Corner &a, const Corner &b, const Corner &point)
     // What conversion between units adds.
     if (std::abs(cross) > 1e-9 * std::max(1.0, scale * scale))
         return false;
-    const double along =
-        width * (point.arm - a.arm) + height * (point.weight - a.weight);
+    const double along = width * (point.arm - a.arm) + height * (point.weight - a.weight);
     return along >= -1e-9 && along <= scale * scale + 1e-9;
 }
 
@@ -202,8 +201,7 @@ bool isWithin(const Envelope &envelope, double weight, double cg, Units units)
         if (isOnEdge(a, b, asked))
             return true;
         const bool straddles = (a.weight > weight) != (b.weight > weight);
-        if (straddles &&
-            cg < (b.arm - a.arm) * (weight - a.weight) / (b.weight - a.weight) + a.arm)
+        if (straddles && cg < (b.arm - a.arm) * (weight - a.weight) / (b.weight - a.weight) + a.arm)
             isInside = !isInside;
     }
     return isInside;

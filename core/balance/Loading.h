@@ -44,9 +44,9 @@ Result<Extremes, Message> extremes(const Item &empty, std::span<const Load> load
 /// The loads of a case in other units; each may be left out.
 std::vector<Load> loadsOf(const LoadingCase &loading, Units units);
 
-/// What may be loaded, over all live cases: of each load no less than the least and no more than the
-/// most that any case has of it; one that a case leaves out may be left out. Loads are told apart
-/// by what they are and by their arm, in the order in which the cases name them.
+/// What may be loaded, over all live cases: of each load no less than the least and no more than
+/// the most that any case has of it; one that a case leaves out may be left out. Loads are told
+/// apart by what they are and by their arm, in the order in which the cases name them.
 std::vector<Load> loadsOf(const Records &records, Units units);
 
 /// A case on top of the empty aeroplane; by itself when `empty` is null, since before the weighing

@@ -57,8 +57,8 @@ Result<double, Message> readArm(std::string_view text, ArmUnit unit)
     if (const auto from = written ? parseWord<ArmUnit>(written->unit) : std::nullopt)
         return converted(written->number, *from, unit);
     if (written && (written->unit == "m" || written->unit == "cm"))
-        return converted(written->number * (written->unit == "m" ? 1000 : 10),
-                         ArmUnit::Millimetres, unit);
+        return converted(written->number * (written->unit == "m" ? 1000 : 10), ArmUnit::Millimetres,
+                         unit);
     return Message{"“{0}” is no arm; write it as 1750, 1750 mm or 68.9 in.", {std::string(text)}};
 }
 

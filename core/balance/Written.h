@@ -10,9 +10,9 @@
 
 namespace lastrivet::balance {
 
-/// What a person wrote as a weight, in `unit`: "84", "84 kg", "185 lb"; a comma stands for a point, and
-/// is refused where it could be a thousand ("1,850").
-/// A weight in the other unit is converted, one in none that is known is refused.
+/// What a person wrote as a weight, in `unit`: "84", "84 kg", "185 lb"; a comma stands for a point,
+/// and is refused where it could be a thousand ("1,850"). A weight in the other unit is converted,
+/// one in none that is known is refused.
 Result<double, Message> readWeight(std::string_view text, WeightUnit unit);
 /// The same of an arm: "1750", "1750 mm", "68.9 in", "1,75 m".
 Result<double, Message> readArm(std::string_view text, ArmUnit unit);

@@ -49,8 +49,12 @@ Message summaryOf(const MaterialLot &lot)
 
 Entry entryOf(const Records &records, const Inspection &visit, const Tongue &tongue)
 {
-    Entry entry{Kind::Inspection, {RecordType::Inspection, visit.id.value()}, *visit.planned_for,
-                said(summaryOf(records, visit), tongue), {}, visit.place};
+    Entry entry{Kind::Inspection,
+                {RecordType::Inspection, visit.id.value()},
+                *visit.planned_for,
+                said(summaryOf(records, visit), tongue),
+                {},
+                visit.place};
     addLine(entry.description, packet::personName(records, visit.inspector_id));
     addLine(entry.description, visit.reference);
     return entry;
@@ -58,8 +62,12 @@ Entry entryOf(const Records &records, const Inspection &visit, const Tongue &ton
 
 Entry entryOf(const MaterialLot &lot, const Tongue &tongue)
 {
-    Entry entry{Kind::Expiry, {RecordType::MaterialLot, lot.id.value()}, lot.expires_on->dayOnly(),
-                said(summaryOf(lot), tongue), {}, lot.storage};
+    Entry entry{Kind::Expiry,
+                {RecordType::MaterialLot, lot.id.value()},
+                lot.expires_on->dayOnly(),
+                said(summaryOf(lot), tongue),
+                {},
+                lot.storage};
     addLine(entry.description, lot.specification);
     return entry;
 }
@@ -77,8 +85,12 @@ std::optional<Moment> dueOf(const Tool &tool)
 
 Entry entryOf(const Tool &tool, Moment due, const Tongue &tongue)
 {
-    Entry entry{Kind::Calibration, {RecordType::Tool, tool.id.value()}, due.dayOnly(),
-                said({"Calibration due: {0}", {tool.name}}, tongue), {}, {}};
+    Entry entry{Kind::Calibration,
+                {RecordType::Tool, tool.id.value()},
+                due.dayOnly(),
+                said({"Calibration due: {0}", {tool.name}}, tongue),
+                {},
+                {}};
     if (!tool.serial_number.empty())
         addLine(entry.description, said({"Serial number {0}", {tool.serial_number}}, tongue));
     return entry;
@@ -110,9 +122,8 @@ std::vector<Entry> entries(const Records &records, Moment today, const Tongue &t
     }
     const Moment first = today.plusDays(-keptDays).value_or(today);
     std::erase_if(all, [first](const Entry &entry) { return after(first, entry.when); });
-    std::stable_sort(all.begin(), all.end(), [](const Entry &a, const Entry &b) {
-        return sortsBefore(a.when, b.when);
-    });
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Entry &a, const Entry &b) { return sortsBefore(a.when, b.when); });
     return all;
 }
 

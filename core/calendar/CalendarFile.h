@@ -28,7 +28,8 @@ struct FileFacts {
     std::optional<int> alarm_days;
 };
 
-/// The facts of an open project; the key comes from the first row of its journal, which never changes.
+/// The facts of an open project; the key comes from the first row of its journal, which never
+/// changes.
 FileFacts fileFacts(const Project &project, std::optional<int> alarmDays);
 
 /// A calendar as RFC 5545 writes it: UTF-8, lines that end in CR LF and are folded at 75 octets.

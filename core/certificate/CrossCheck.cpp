@@ -59,8 +59,10 @@ void addEquipment(const Records &records, std::vector<Disagreement> &found)
             continue;
         const Compared serial = compare(piece.serial_number, part->serial_number);
         if (serial.outcome == Outcome::Differs)
-            found.push_back({Said::SerialNumber, {RecordType::Equipment, piece.id.value()},
-                             serial.written, serial.expected});
+            found.push_back({Said::SerialNumber,
+                             {RecordType::Equipment, piece.id.value()},
+                             serial.written,
+                             serial.expected});
     }
 }
 
@@ -107,7 +109,8 @@ std::vector<Disagreement> disagreements(const Records &records)
             if (said.outcome == Outcome::Differs)
                 found.push_back({what,
                                  {RecordType::CertificateDocument, document.document.value()},
-                                 said.written, said.expected});
+                                 said.written,
+                                 said.expected});
         }
     }
     addEquipment(records, found);

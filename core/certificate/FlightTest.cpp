@@ -42,7 +42,9 @@ std::vector<TestProgress> progress(const FlightTest &flown, const Profile &profi
         if (!hours)
             continue;
         const Minutes needed{*hours * 60};
-        all.push_back({i, needed, Minutes{std::max<std::int64_t>(0, needed.count() - flown.faultless.count())}});
+        all.push_back(
+            {i, needed,
+             Minutes{std::max<std::int64_t>(0, needed.count() - flown.faultless.count())}});
     }
     return all;
 }

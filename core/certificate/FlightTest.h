@@ -22,7 +22,8 @@ struct FlightTest {
     Id<Flight> last_fault;
 };
 
-/// Live flights up to `asOf`. Of two flights at one moment the one with the greater id is the later.
+/// Live flights up to `asOf`. Of two flights at one moment the one with the greater id is the
+/// later.
 FlightTest flightTest(const Records &records, Moment asOf);
 
 /// How far a country's test period has come, of the faultless time.

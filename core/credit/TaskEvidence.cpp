@@ -39,8 +39,7 @@ EvidenceFinder::EvidenceFinder(const Records &records)
     , m_tree(records.components)
 {
     for (const Media &media : records.media) {
-        if (media.withdrawn_on || !isPicture(media) ||
-            !media.shows.contains(Shows::BuilderAtWork))
+        if (media.withdrawn_on || !isPicture(media) || !media.shows.contains(Shows::BuilderAtWork))
             continue;
         for (const Media::Link &link : media.links) {
             if (link.subject == RecordType::Component)

@@ -36,8 +36,12 @@ HalfTicks halfTicksOf(const CreditTask &task)
         return {};
     const auto builder = task.assembly_tenths + task.fabrication_tenths;
     const auto maker = task.kit_tenths + task.commercial_tenths;
-    return {builder > maker ? 2 : builder == maker ? 1 : 0,
-            maker > builder ? 2 : builder == maker ? 1 : 0};
+    return {builder > maker    ? 2
+            : builder == maker ? 1
+                               : 0,
+            maker > builder    ? 2
+            : builder == maker ? 1
+                               : 0};
 }
 
 } // namespace lastrivet::credit

@@ -79,11 +79,9 @@ std::optional<int> parseClock(std::string_view word)
     if (mark == std::string_view::npos && !isHalfDay)
         return std::nullopt;
     auto hour = digits(word.substr(0, mark), 1, 2);
-    const auto minute = mark == std::string_view::npos
-                            ? std::optional<int>{0}
-                            : digits(word.substr(mark + 1), 2, 2);
-    if (!hour || !minute || *minute > 59 || *hour > 23 ||
-        (isHalfDay && (*hour < 1 || *hour > 12)))
+    const auto minute = mark == std::string_view::npos ? std::optional<int>{0}
+                                                       : digits(word.substr(mark + 1), 2, 2);
+    if (!hour || !minute || *minute > 59 || *hour > 23 || (isHalfDay && (*hour < 1 || *hour > 12)))
         return std::nullopt;
     if (isHalfDay)
         hour = *hour % 12 + (isAfternoon ? 12 : 0);

@@ -47,8 +47,7 @@ bool CreationDays::readSome(std::size_t rows)
 void CreationDays::apply(const ChangeNotice &notice)
 {
     for (const RecordRef &record : notice.touched) {
-        if (record.type == RecordType::WorkSession &&
-            !notice.before->find(record.type, record.id))
+        if (record.type == RecordType::WorkSession && !notice.before->find(record.type, record.id))
             note(record.id, m_project.today());
     }
 }

@@ -25,8 +25,8 @@ constexpr Names<12> monthNames[] = {
     {{"january", "february", "march", "april", "may", "june", "july", "august", "september",
       "october", "november", "december"},
      3},
-    {{"januar", "februar", "märz", "april", "mai", "juni", "juli", "august", "september",
-      "oktober", "november", "dezember"},
+    {{"januar", "februar", "märz", "april", "mai", "juni", "juli", "august", "september", "oktober",
+      "november", "dezember"},
      3},
     {{"janvier", "février", "mars", "avril", "mai", "juin", "juillet", "août", "septembre",
       "octobre", "novembre", "décembre"},
@@ -44,9 +44,9 @@ struct Named {
     int away;
 };
 constexpr Named nearDays[] = {
-    {"today", 0},      {"heute", 0},      {"aujourd'hui", 0}, {"aujourd’hui", 0},
-    {"yesterday", -1}, {"gestern", -1},   {"hier", -1},       {"vorgestern", -2},
-    {"avant-hier", -2}, {"tomorrow", 1},  {"morgen", 1},      {"demain", 1},
+    {"today", 0},       {"heute", 0},    {"aujourd'hui", 0}, {"aujourd’hui", 0},
+    {"yesterday", -1},  {"gestern", -1}, {"hier", -1},       {"vorgestern", -2},
+    {"avant-hier", -2}, {"tomorrow", 1}, {"morgen", 1},      {"demain", 1},
 };
 
 /// The place of a name or of its beginning; -1 when it is none.

@@ -19,8 +19,8 @@ struct DayRead {
 };
 
 /// Reads `today`, `yesterday`, `tomorrow`, a weekday (the latest before today), `3 Mar`,
-/// `Mar 3 2026`, `3.3.` or ISO 8601, in folded words from `first` on; names of days and months may be
-/// English, German or French. A day without a year is the latest that is not after today.
+/// `Mar 3 2026`, `3.3.` or ISO 8601, in folded words from `first` on; names of days and months may
+/// be English, German or French. A day without a year is the latest that is not after today.
 std::optional<DayRead> readDay(const std::vector<std::string> &words, std::size_t first,
                                Moment today);
 

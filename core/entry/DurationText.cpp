@@ -40,8 +40,8 @@ bool takeWord(std::string_view &text, std::initializer_list<std::string_view> wo
 
 bool takeHour(std::string_view &text)
 {
-    return takeWord(text, {"hours", "hour", "hrs", "hr", "heures", "heure", "h",
-                           "stunden", "stunde", "std.", "std"});
+    return takeWord(text, {"hours", "hour", "hrs", "hr", "heures", "heure", "h", "stunden",
+                           "stunde", "std.", "std"});
 }
 
 bool takeMinute(std::string_view &text)

@@ -24,7 +24,8 @@ PartWords partWordsAt(std::string_view line, std::size_t cursor, const Records &
     parser.read();
     for (const auto &span : parser.partSpans()) {
         if (span.begin < cursor && cursor <= span.end)
-            return {span.begin, span.end, std::string(typed.substr(span.begin, span.end - span.begin))};
+            return {span.begin, span.end,
+                    std::string(typed.substr(span.begin, span.end - span.begin))};
     }
     return {};
 }

@@ -84,10 +84,10 @@ std::size_t EntryParser::take(std::size_t i)
     if (isJoin(i) || m_words.isDash(i))
         return 1;
     // "9:00 - 11:00" is no nine hours.
-    for (const auto taker : {&EntryParser::takePart, &EntryParser::takeClock,
-                             &EntryParser::takeDuration, &EntryParser::takeDay,
-                             &EntryParser::takePeople, &EntryParser::takeSteps,
-                             &EntryParser::takeSquawk, &EntryParser::takeKind}) {
+    for (const auto taker :
+         {&EntryParser::takePart, &EntryParser::takeClock, &EntryParser::takeDuration,
+          &EntryParser::takeDay, &EntryParser::takePeople, &EntryParser::takeSteps,
+          &EntryParser::takeSquawk, &EntryParser::takeKind}) {
         if (const std::size_t taken = (this->*taker)(i))
             return taken;
     }

@@ -17,8 +17,7 @@ namespace lastrivet::entry {
 /// Takes a line of the log apart, word by word.
 class EntryParser {
 public:
-    EntryParser(std::string_view line, const Records &records, const PartFinder &parts,
-                Moment now);
+    EntryParser(std::string_view line, const Records &records, const PartFinder &parts, Moment now);
 
     EntryReading read();
 

@@ -40,7 +40,9 @@ void EntryParser::settle()
 void EntryParser::settleTime()
 {
     auto &workers = m_session.workers;
-    const auto isTimed = [](const WorkSession::Worker &worker) { return worker.minutes.has_value(); };
+    const auto isTimed = [](const WorkSession::Worker &worker) {
+        return worker.minutes.has_value();
+    };
     if (!m_session.minutes && std::ranges::count_if(workers, isTimed) == 1) {
         const auto worker = std::ranges::find_if(workers, isTimed);
         m_session.minutes = std::exchange(worker->minutes, std::nullopt);

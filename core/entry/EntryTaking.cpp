@@ -45,9 +45,8 @@ std::size_t EntryParser::takeDay(std::size_t i)
     if (!read)
         return 0;
     const bool keepsTime = m_session.began->hasTime() && !read->day.hasTime();
-    m_session.began = keepsTime
-                          ? Moment::ofTime(read->day.day(), m_session.began->minuteOfDay())
-                          : read->day;
+    m_session.began =
+        keepsTime ? Moment::ofTime(read->day.day(), m_session.began->minuteOfDay()) : read->day;
     return before + read->words;
 }
 
@@ -76,8 +75,8 @@ std::size_t EntryParser::takePeople(std::size_t i)
         m_records.project.builder_id)
         workers.push_back({m_records.project.builder_id});
     for (const WorkSession::Worker &worker : read.workers) {
-        const auto known = std::ranges::find(workers, worker.person_id,
-                                             &WorkSession::Worker::person_id);
+        const auto known =
+            std::ranges::find(workers, worker.person_id, &WorkSession::Worker::person_id);
         if (known == workers.end())
             workers.push_back(worker);
         else

@@ -117,16 +117,15 @@ std::vector<RawLine> rawLines(std::string_view text)
 
 } // namespace
 
-std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts,
-                                      Moment today)
+std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts, Moment today)
 {
     std::vector<FindingLine> findings;
     for (const RawLine &line : rawLines(text)) {
         Squawk read = readSquawk(line.words, parts, {today, {}}).squawk;
         if (read.found_on && after(*read.found_on, today))
             read.found_on.reset();
-        findings.push_back({line.number, read.title, read.component_id, read.severity,
-                            read.found_on});
+        findings.push_back(
+            {line.number, read.title, read.component_id, read.severity, read.found_on});
     }
     return findings;
 }

@@ -29,7 +29,6 @@ struct FindingLine {
 /// Reads several lines of an inspector's sheet: a finding per line, with or without its number
 /// ("3.", "3)", "(3)", "No. 3", "#3"), a part, a severity and a day in front of a colon. Where the
 /// first line has a number, a line without one goes on with the finding above it.
-std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts,
-                                      Moment today);
+std::vector<FindingLine> readFindings(std::string_view text, const PartFinder &parts, Moment today);
 
 } // namespace lastrivet::entry

@@ -14,7 +14,7 @@ constexpr std::array<std::string_view, 3> with{"with", "mit", "avec"};
 constexpr std::array<std::string_view, 3> by{"by", "von", "par"};
 constexpr std::array<std::string_view, 3> join{"and", "und", "et"};
 constexpr std::array<std::string_view, 4> paid{"paid", "bezahlt", "payé", "payée"};
-constexpr std::array<std::string_view, 6> done{"done",   "erledigt", "fertig",
+constexpr std::array<std::string_view, 6> done{"done", "erledigt", "fertig",
                                                "fait", "faits",    "terminé"};
 constexpr std::array<std::string_view, 7> at{"at", "from", "um", "ab", "von", "à", "de"};
 constexpr std::array<std::string_view, 4> until{"to", "until", "bis", "à"};

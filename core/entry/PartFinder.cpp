@@ -26,8 +26,7 @@ bool fits(const std::string &typed, const std::string &word)
 
 bool fitsAny(const std::string &typed, const std::vector<std::string> &words)
 {
-    return std::ranges::any_of(words,
-                               [&](const std::string &word) { return fits(typed, word); });
+    return std::ranges::any_of(words, [&](const std::string &word) { return fits(typed, word); });
 }
 
 } // namespace
@@ -43,8 +42,7 @@ PartFinder::PartFinder(const Records &records)
         if (part.withdrawn_on)
             continue;
         m_rows.emplace(part.id.value(), m_parts.size());
-        m_parts.push_back(
-            {part.id, part.parent_id, folded(part.code), foldedWords(part.name)});
+        m_parts.push_back({part.id, part.parent_id, folded(part.code), foldedWords(part.name)});
     }
 }
 
@@ -117,9 +115,9 @@ PartFinder::Exact PartFinder::longestExact(const std::vector<std::string> &words
     Exact longest;
     for (const Part &part : m_parts) {
         const std::size_t left = words.size() - first;
-        const bool isNamed = !part.name.empty() && part.name.size() <= left &&
-                             std::equal(part.name.begin(), part.name.end(),
-                                        words.begin() + std::ptrdiff_t(first));
+        const bool isNamed =
+            !part.name.empty() && part.name.size() <= left &&
+            std::equal(part.name.begin(), part.name.end(), words.begin() + std::ptrdiff_t(first));
         const bool isCoded = !part.code.empty() && part.code == words[first];
         const std::size_t count = isNamed ? part.name.size() : isCoded ? 1 : 0;
         if (count > longest.words)

@@ -71,10 +71,9 @@ private:
             const auto name = foldedWords(person.name);
             if (person.withdrawn_on || name.empty() || m_line.folded(at) != name.front())
                 continue;
-            const bool isWhole =
-                name.size() <= m_last - at &&
-                std::equal(name.begin(), name.end(),
-                           m_line.allFolded().begin() + std::ptrdiff_t(at));
+            const bool isWhole = name.size() <= m_last - at &&
+                                 std::equal(name.begin(), name.end(),
+                                            m_line.allFolded().begin() + std::ptrdiff_t(at));
             const std::size_t count = isWhole ? name.size() : 1;
             if (count > longest) {
                 longest = count;

@@ -24,8 +24,8 @@ struct PeopleRead {
     std::size_t words = 0;
 };
 
-/// Reads `with Anna 45m, Bob paid` or `by Anna` from word `first` on: whole or first names, each with
-/// its own time and `paid` where that is so. `last` is the first word that no longer counts.
+/// Reads `with Anna 45m, Bob paid` or `by Anna` from word `first` on: whole or first names, each
+/// with its own time and `paid` where that is so. `last` is the first word that no longer counts.
 PeopleRead readPeople(const EntryWords &line, std::size_t first, std::size_t last,
                       const Records &records);
 

@@ -27,7 +27,8 @@ std::vector<Minutes> workerShares(Minutes worked, const std::vector<Minutes> &st
     }
     for (std::size_t i = 0; i < shares.size() && left > 0; ++i) {
         const std::int64_t room = stretches[i].count() - shares[i].count();
-        const std::int64_t more = std::clamp<std::int64_t>(left, 0, std::max<std::int64_t>(room, 0));
+        const std::int64_t more =
+            std::clamp<std::int64_t>(left, 0, std::max<std::int64_t>(room, 0));
         shares[i] += Minutes{more};
         left -= more;
     }
@@ -54,8 +55,8 @@ void shareWorkers(const WorkSession &whole, const std::vector<Minutes> &stretche
     for (WorkSession &session : sessions)
         session.workers.clear();
     for (const WorkSession::Worker &worker : whole.workers) {
-        const auto shares = worker.minutes ? workerShares(*worker.minutes, stretches)
-                                           : std::vector<Minutes>{};
+        const auto shares =
+            worker.minutes ? workerShares(*worker.minutes, stretches) : std::vector<Minutes>{};
         for (std::size_t i = 0; i < sessions.size(); ++i) {
             WorkSession::Worker part = worker;
             const bool isNothing = worker.minutes && shares[i].count() == 0;

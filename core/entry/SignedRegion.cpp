@@ -29,8 +29,8 @@ IdSet<Closing> signedAndOpen(const Records &records, const readiness::Answer &an
 {
     IdSet<Closing> found;
     for (const auto &closing : answer.closings) {
-        if (part && isOpenState(closing.state) &&
-            std::ranges::binary_search(closing.reach, part) && isSigned(records, closing.id))
+        if (part && isOpenState(closing.state) && std::ranges::binary_search(closing.reach, part) &&
+            isSigned(records, closing.id))
             found.push_back(closing.id);
     }
     return found;

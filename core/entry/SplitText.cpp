@@ -92,9 +92,8 @@ std::vector<std::string> piecesOf(std::string_view text)
 
 } // namespace
 
-Result<std::vector<WorkSession>, Message> readSplit(std::string_view text,
-                                                    const WorkSession &session,
-                                                    const PartFinder &parts)
+Result<std::vector<WorkSession>, Message>
+readSplit(std::string_view text, const WorkSession &session, const PartFinder &parts)
 {
     std::vector<Piece> pieces;
     bool isTimed = false;

@@ -13,10 +13,9 @@
 namespace lastrivet::entry {
 
 /// The entries that one entry becomes when it is split as a text says: `LA + RW` by parts in equal
-/// shares, `40m + 20m` by minutes, `LA 40m + RW` with the rest to those that say no time. At least two
-/// pieces; their minutes add up to those of the entry. Else the sentence why not.
-Result<std::vector<WorkSession>, Message> readSplit(std::string_view text,
-                                                    const WorkSession &session,
-                                                    const PartFinder &parts);
+/// shares, `40m + 20m` by minutes, `LA 40m + RW` with the rest to those that say no time. At least
+/// two pieces; their minutes add up to those of the entry. Else the sentence why not.
+Result<std::vector<WorkSession>, Message>
+readSplit(std::string_view text, const WorkSession &session, const PartFinder &parts);
 
 } // namespace lastrivet::entry

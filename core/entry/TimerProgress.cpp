@@ -17,8 +17,8 @@ constexpr std::string_view key = "timer_progress";
 Minutes between(Moment from, Moment to)
 {
     const auto days = (to.day() - from.day()).count();
-    return Minutes{std::max<std::int64_t>(
-        0, days * 24 * 60 + std::max(to.minuteOfDay(), 0) - std::max(from.minuteOfDay(), 0))};
+    return Minutes{std::max<std::int64_t>(0, days * 24 * 60 + std::max(to.minuteOfDay(), 0) -
+                                                 std::max(from.minuteOfDay(), 0))};
 }
 
 std::int64_t number(std::string_view text)
@@ -56,8 +56,7 @@ TimerProgress freshProgress(Moment began)
 
 Minutes workedBy(const TimerProgress &progress, Moment now)
 {
-    const Minutes running =
-        progress.is_paused ? Minutes{} : between(progress.running_since, now);
+    const Minutes running = progress.is_paused ? Minutes{} : between(progress.running_since, now);
     return std::max(progress.worked + running, Minutes{});
 }
 
@@ -105,8 +104,8 @@ std::string toText(const TimerProgress &progress)
     return fmt::format("began {}\nworked {}\nis_paused {}\nrunning_since {}\nseen {}\n"
                        "gap_began {}\ngaps {}\nnote {}\n",
                        progress.began.text(), progress.worked.count(), progress.is_paused ? 1 : 0,
-                       progress.running_since.text(), text(progress.seen),
-                       text(progress.gap_began), progress.gaps.count(), note);
+                       progress.running_since.text(), text(progress.seen), text(progress.gap_began),
+                       progress.gaps.count(), note);
 }
 
 std::optional<TimerProgress> progressFromText(std::string_view text)

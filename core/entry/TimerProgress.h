@@ -11,8 +11,8 @@
 
 namespace lastrivet {
 
-/// How the time of a running timer went: pauses, stretches in which the computer slept, and what was
-/// noted meanwhile. Outlives a crash, as the timer does.
+/// How the time of a running timer went: pauses, stretches in which the computer slept, and what
+/// was noted meanwhile. Outlives a crash, as the timer does.
 struct TimerProgress {
     /// When its timer began, which tells whose it is.
     Moment began;

@@ -35,8 +35,8 @@ std::vector<SeenFile> filesIn(const fs::path &folder)
 {
     std::vector<SeenFile> files;
     std::error_code error;
-    fs::recursive_directory_iterator place(
-        folder, fs::directory_options::skip_permission_denied, error);
+    fs::recursive_directory_iterator place(folder, fs::directory_options::skip_permission_denied,
+                                           error);
     for (; !error && place != fs::recursive_directory_iterator(); place.increment(error)) {
         std::error_code unknown;
         if (isHidden(place->path()) || place.depth() >= deepest) {
@@ -64,8 +64,8 @@ ArrivingFiles::ArrivingFiles(fs::path folder, Clock::duration settling)
 std::uint64_t ArrivingFiles::markOf(const SeenFile &file) const
 {
     const std::string name = file.path.lexically_relative(m_folder).generic_string();
-    const std::string text = fmt::format("{}\n{}\n{}", name, file.bytes,
-                                         file.changed.time_since_epoch().count());
+    const std::string text =
+        fmt::format("{}\n{}\n{}", name, file.bytes, file.changed.time_since_epoch().count());
     const std::string digits =
         sha256({reinterpret_cast<const std::uint8_t *>(text.data()), text.size()})
             .substr(0, markDigits);

@@ -19,13 +19,12 @@ Result<PictureCopy, Message> reducedPicture(const PictureCopy &copy, Reduction r
 {
     try {
         const Bytes bytes = SourceFile(copy.file).readAll();
-        auto pixels =
-            decode({bytes, FileKind::Jpeg, shownName(copy.file)}, reduction.longest_edge);
+        auto pixels = decode({bytes, FileKind::Jpeg, shownName(copy.file)}, reduction.longest_edge);
         if (!pixels)
             return pixels.reason();
         const PixelSize size = fitted({pixels->width, pixels->height}, reduction.longest_edge);
-        const std::string jpeg = writeJpeg(resampled(*pixels, size), reduction.quality,
-                                           readExif(bytes).colour_profile);
+        const std::string jpeg =
+            writeJpeg(resampled(*pixels, size), reduction.quality, readExif(bytes).colour_profile);
         const std::span<const std::uint8_t> written{
             reinterpret_cast<const std::uint8_t *>(jpeg.data()), jpeg.size()};
         NewFile file(place.parent_path(), shownName(place));

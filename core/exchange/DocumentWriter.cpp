@@ -5,7 +5,6 @@
 #include "core/exchange/DocumentFormat.h"
 #include "core/exchange/WholeFile.h"
 
-
 #include <ostream>
 #include <type_traits>
 

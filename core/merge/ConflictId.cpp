@@ -29,8 +29,8 @@ std::int64_t conflictId(const storage::ConflictRow &conflict)
     for (const auto &part :
          {std::string(word(conflict.kind)), std::string(word(conflict.record.type)),
           fmt::to_string(conflict.record.id), conflict.field,
-          conflict.item ? fmt::to_string(*conflict.item) : std::string("-"),
-          textOf(conflict.lost), conflict.lost_by}) {
+          conflict.item ? fmt::to_string(*conflict.item) : std::string("-"), textOf(conflict.lost),
+          conflict.lost_by}) {
         sum.add(fmt::format("{}:", part.size()));
         sum.add(part);
     }

@@ -21,8 +21,8 @@ struct Decided {
 /// another place by now.
 bool canBeTaken(const storage::ConflictRow &conflict);
 
-/// Settles a conflict: what stands stays, or what lost takes its place. `leftOut` is the change that
-/// was left out, null for conflicts of other kinds. Says why when what lost cannot be taken.
+/// Settles a conflict: what stands stays, or what lost takes its place. `leftOut` is the change
+/// that was left out, null for conflicts of other kinds. Says why when what lost cannot be taken.
 Result<Decided, Message> decide(const MergeState &before, std::int64_t conflict,
                                 ConflictDecision decision, Moment now,
                                 const storage::JournalRow *leftOut);

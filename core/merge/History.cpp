@@ -47,8 +47,9 @@ bool isPrimary(const JournalRow &row)
 
 std::size_t commonRows(const History &mine, const History &other)
 {
-    const auto differ = std::mismatch(mine.begin(), mine.end(), other.begin(), other.end(),
-                                      [](const auto &a, const auto &b) { return a.hash == b.hash; });
+    const auto differ =
+        std::mismatch(mine.begin(), mine.end(), other.begin(), other.end(),
+                      [](const auto &a, const auto &b) { return a.hash == b.hash; });
     auto common = std::size_t(differ.first - mine.begin());
     auto oldest = std::min(oldestStamp(std::span(mine).subspan(common)),
                            oldestStamp(std::span(other).subspan(common)));

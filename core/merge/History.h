@@ -20,9 +20,9 @@ bool isPrimary(const storage::JournalRow &row);
 /// merged then plays the same changes in the same order. 0 when they are no copies of one project.
 std::size_t commonRows(const History &mine, const History &other);
 
-/// How many of the common rows a replay leaves as they are. A change that came by way of a third copy
-/// may have been made without some of what these two have in common, and only what was played tells
-/// how the two met: then everything but the beginning is played again.
+/// How many of the common rows a replay leaves as they are. A change that came by way of a third
+/// copy may have been made without some of what these two have in common, and only what was played
+/// tells how the two met: then everything but the beginning is played again.
 std::size_t rowsToKeep(std::size_t common, const History &mine, const History &other);
 
 /// The primary changes of both beyond the common rows, each once, in the order of (stamp,

@@ -25,8 +25,8 @@ struct BroughtFiles {
 };
 
 /// Copies into `mine` what `merged` names and is not there, durably and only with the sum that the
-/// record gives, and notes each in `brought`. Nothing is overwritten. `onFile` hears how many of all
-/// were looked at; false when it stopped that. Throws `Fault` when the disk does not take it.
+/// record gives, and notes each in `brought`. Nothing is overwritten. `onFile` hears how many of
+/// all were looked at; false when it stopped that. Throws `Fault` when the disk does not take it.
 bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfProject &other,
                 BroughtFiles &brought,
                 const std::function<bool(std::size_t done, std::size_t total)> &onFile = {});

@@ -47,9 +47,8 @@ bool Replay::play(const storage::JournalRow &change)
     std::string reason;
     if (!turn.play()) {
         reason = turn.missing();
-    } else if (const auto broken =
-                   newlyBroken(m_state.records, turn.after().records,
-                               profileOf(turn.after().records), turn.touched())) {
+    } else if (const auto broken = newlyBroken(m_state.records, turn.after().records,
+                                               profileOf(turn.after().records), turn.touched())) {
         reason = english(broken->message);
     }
     if (!reason.empty()) {
@@ -83,8 +82,8 @@ bool Replay::isTakenBack(const storage::JournalRow &change)
 
 const Profile &Replay::profileOf(const Records &records)
 {
-    const auto &text = records.profile_copy.empty() ? records.project.profile
-                                                    : records.profile_copy;
+    const auto &text =
+        records.profile_copy.empty() ? records.project.profile : records.profile_copy;
     if (text == m_profileText)
         return m_profile;
     if (records.profile_copy.empty()) {

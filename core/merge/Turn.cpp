@@ -141,8 +141,17 @@ void Turn::makeAgain(RecordRows &rows, const RowEdit &edit)
         else if (!isSamePhoto)
             give(record, field, {}, cell, std::nullopt, to);
         else if (field == "caption" || field == "note")
-            addConflict({0, ConflictKind::Value, record, field, {}, cell, to,
-                         m_memory.writerOf(record, field), m_change, {}, {}});
+            addConflict({0,
+                         ConflictKind::Value,
+                         record,
+                         field,
+                         {},
+                         cell,
+                         to,
+                         m_memory.writerOf(record, field),
+                         m_change,
+                         {},
+                         {}});
     }
     later([this, record] { ++m_memory.makers[record]; });
 }
@@ -169,9 +178,7 @@ void Turn::freeNumber(RecordRef record, Row &row)
     };
     if (!given || given->empty() || !isTaken(*given))
         return;
-    later([this, record, wanted = cell] {
-        m_memory.seen[{record, "number"}].push_back(wanted);
-    });
+    later([this, record, wanted = cell] { m_memory.seen[{record, "number"}].push_back(wanted); });
     std::string free;
     for (int n = 1; free.empty() || isTaken(free); ++n)
         free = *given + char('a' + n % 26) + (n < 26 ? std::string() : fmt::to_string(n / 26 + 1));
@@ -197,8 +204,17 @@ void Turn::give(RecordRef record, const std::string &field, std::optional<std::i
         return;
     const bool isKnown = from && (cell == *from || m_memory.wasSeen(record, field, *from));
     if (!isKnown)
-        addConflict({0, ConflictKind::Value, record, field, item, to, cell, m_change,
-                     m_memory.writerOf(record, field), {}, {}});
+        addConflict({0,
+                     ConflictKind::Value,
+                     record,
+                     field,
+                     item,
+                     to,
+                     cell,
+                     m_change,
+                     m_memory.writerOf(record, field),
+                     {},
+                     {}});
     cell = to;
     later([this, record, field] { m_memory.writers[{record, field}] = m_change; });
 }
@@ -210,8 +226,8 @@ bool Turn::revive(RecordRef record)
         return false;
     gone->second.rows.putInto(m_after.records);
     m_touched.insert(record);
-    addConflict({0, ConflictKind::Existence, record, {}, {}, {}, {}, m_change, gone->second.by,
-                 {}, {}});
+    addConflict(
+        {0, ConflictKind::Existence, record, {}, {}, {}, {}, m_change, gone->second.by, {}, {}});
     later([this, record] {
         m_memory.gone.erase(record);
         m_memory.makers[record] = 1;
@@ -270,8 +286,8 @@ void Turn::addConflict(storage::ConflictRow conflict)
     m_after.conflicts.insert_or_assign(conflict.id, std::move(conflict));
 }
 
-void Turn::settleLost(RecordRef record, const std::string &field,
-                      std::optional<std::int64_t> item, const Cell &value)
+void Turn::settleLost(RecordRef record, const std::string &field, std::optional<std::int64_t> item,
+                      const Cell &value)
 {
     std::erase_if(m_after.conflicts, [&](const auto &entry) {
         const auto &conflict = entry.second;

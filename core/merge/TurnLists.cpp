@@ -104,8 +104,8 @@ void Turn::changeKeyed(RecordRows &rows, const RowEdit &edit)
     for (std::size_t i = 2; i < edit.after.size(); ++i) {
         if (!edit.after[i])
             continue;
-        const auto field = std::string(edit.table->collection()->name) + "." +
-                           edit.table->columns()[i].name;
+        const auto field =
+            std::string(edit.table->collection()->name) + "." + edit.table->columns()[i].name;
         give(rows.ref, field, std::get<std::int64_t>(edit.key(1)), at->second[i],
              edit.kind == RowChange::Insert ? std::nullopt : edit.before[i], *edit.after[i]);
     }
@@ -139,9 +139,11 @@ void Turn::changeSequence(RecordRows &rows, const RowEdit &edit)
                      *edit.after[i]);
         }
     } else {
-        addConflict({0, ConflictKind::Value, rows.ref,
-                     std::string(edit.table->collection()->name),
-                     std::get<std::int64_t>(edit.key(1)), {}, {}, {}, m_change, {}, {}});
+        addConflict({.kind = ConflictKind::Value,
+                     .record = rows.ref,
+                     .field = std::string(edit.table->collection()->name),
+                     .item = std::get<std::int64_t>(edit.key(1)),
+                     .lost_by = m_change});
     }
     closeGaps(list);
 }

@@ -71,8 +71,9 @@ void Turn::findSamePhotos()
             sum >= own->after.size() || m_memory.samePhoto.contains(edits.record.id))
             continue;
         const auto *text = own->after[sum] ? std::get_if<std::string>(&*own->after[sum]) : nullptr;
-        const auto *known =
-            text && !text->empty() ? photoWithSum(m_after.records, *text, edits.record.id) : nullptr;
+        const auto *known = text && !text->empty()
+                                ? photoWithSum(m_after.records, *text, edits.record.id)
+                                : nullptr;
         if (known)
             m_memory.samePhoto.emplace(edits.record.id, known->id.value());
     }

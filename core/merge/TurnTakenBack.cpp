@@ -31,8 +31,17 @@ void Turn::decideWhatStays()
     for (const auto &record : m_stays) {
         const auto makers = m_memory.makers.find(record);
         if (makers == m_memory.makers.end() || makers->second <= 1)
-            addConflict({0, ConflictKind::Existence, record, {}, {}, {}, {},
-                         m_memory.writerOf(record, {}), m_change, {}, {}});
+            addConflict({0,
+                         ConflictKind::Existence,
+                         record,
+                         {},
+                         {},
+                         {},
+                         {},
+                         m_memory.writerOf(record, {}),
+                         m_change,
+                         {},
+                         {}});
     }
 }
 

@@ -17,10 +17,11 @@ std::vector<BulletinEntry> bulletins(const Region &region)
     for (const Bulletin *bulletin : chosenFrom(
              region.records().bulletins, takes, [](const Bulletin &) { return 0; },
              [](const Bulletin &record) { return record.received_on; })) {
-        BulletinEntry entry{bulletin->id,        bulletin->number,    bulletin->kind,
-                            bulletin->title,     bulletin->issuer,    bulletin->mandatory,
-                            bulletin->applies,   bulletin->received_on,
-                            region.ifHappened(bulletin->complied_on), bulletin->basis};
+        BulletinEntry entry{
+            bulletin->id,      bulletin->number,      bulletin->kind,
+            bulletin->title,   bulletin->issuer,      bulletin->mandatory,
+            bulletin->applies, bulletin->received_on, region.ifHappened(bulletin->complied_on),
+            bulletin->basis};
         entries.push_back(std::move(entry));
     }
     return entries;

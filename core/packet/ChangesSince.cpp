@@ -56,8 +56,7 @@ void describe(Change &change, const Records &records, const Step &step, int)
     change.what = named("Step done: {0}", step.title);
     change.part = partName(records, step.component_id);
 }
-void describe(Change &change, const Records &records, const Squawk &squawk,
-              int nth)
+void describe(Change &change, const Records &records, const Squawk &squawk, int nth)
 {
     const bool isFixed = which(change.on, nth, {squawk.found_on, squawk.fixed_on}) == 1;
     change.what = {isFixed ? "Squawk {0} corrected: {1}" : "Squawk {0} found: {1}",
@@ -80,8 +79,7 @@ void describe(Change &change, const Records &, const Bulletin &bulletin, int)
     change.what = {"Complied with {0}: {1}", {bulletin.number, bulletin.title}};
     change.note = bulletin.basis;
 }
-void describe(Change &change, const Records &records, const Fastener &fastener,
-              int nth)
+void describe(Change &change, const Records &records, const Fastener &fastener, int nth)
 {
     constexpr std::array<std::string_view, 3> patterns{"Fitted: {0}", "Torqued: {0}",
                                                        "Removed: {0}"};
@@ -161,9 +159,8 @@ std::vector<Change> changesOf(const Region &region, const readiness::ClosingAnsw
             last = &fact;
         }
     }
-    std::stable_sort(changes.begin(), changes.end(), [](const Change &a, const Change &b) {
-        return sortsBefore(a.on, b.on);
-    });
+    std::stable_sort(changes.begin(), changes.end(),
+                     [](const Change &a, const Change &b) { return sortsBefore(a.on, b.on); });
     return changes;
 }
 

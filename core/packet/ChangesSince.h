@@ -49,8 +49,8 @@ struct ChangesSince {
     std::vector<Photo> photos{};
 };
 
-/// For the latest signature at a hold point, as of the moment of the answer; nothing when nobody has
-/// signed there, or the answer does not know its closing.
+/// For the latest signature at a hold point, as of the moment of the answer; nothing when nobody
+/// has signed there, or the answer does not know its closing.
 std::optional<ChangesSince> changesSince(const Records &records, const Profile &profile,
                                          const readiness::Answer &answer, Id<HoldPoint> point);
 

@@ -19,9 +19,9 @@ std::vector<CheckList::Line> ownLines(const Region &region, Id<Closing> closing)
                 happened(check.done_on, region.asOf()));
     };
     std::vector<CheckList::Line> lines;
-    for (const Check *check :
-         chosenFrom(region.records().checks, takes, [](const Check &) { return 0; },
-                    [](const Check &) { return std::optional<Moment>{}; })) {
+    for (const Check *check : chosenFrom(
+             region.records().checks, takes, [](const Check &) { return 0; },
+             [](const Check &) { return std::optional<Moment>{}; })) {
         const std::optional<Moment> done = region.ifHappened(check->done_on);
         lines.push_back({check->item, check->source, check->not_applicable, done,
                          done ? personName(region.records(), check->done_by) : std::string{}});
@@ -40,8 +40,11 @@ std::vector<CheckList::Line> profileLines(const Region &region, const Profile &p
         if (!list.appliesTo(part->kind, part->construction))
             continue;
         for (const Profile::ChecklistItem &item : list.items)
-            lines.push_back({item.item, profile.citation(item.source, item.mark, item.at), false,
-                             std::nullopt, {}});
+            lines.push_back({item.item,
+                             profile.citation(item.source, item.mark, item.at),
+                             false,
+                             std::nullopt,
+                             {}});
     }
     return lines;
 }

@@ -56,9 +56,9 @@ std::vector<CorrectionsReport> inspectionsOf(const Records &records, const Profi
     const auto isHeld = [&](const Inspection &inspection) {
         return happened(inspection.held_on, asOf);
     };
-    for (const Inspection *inspection :
-         chosenFrom(records.inspections, isHeld, [](const Inspection &) { return 0; },
-                    [](const Inspection &record) { return record.held_on; })) {
+    for (const Inspection *inspection : chosenFrom(
+             records.inspections, isHeld, [](const Inspection &) { return 0; },
+             [](const Inspection &record) { return record.held_on; })) {
         if (auto report = correctionsReport(records, profile, inspection->id, asOf))
             reports.push_back(std::move(*report));
     }

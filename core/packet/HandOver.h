@@ -55,8 +55,8 @@ struct HandOver {
     Minutes total;
     std::optional<Moment> first_work;
     std::optional<Moment> last_work;
-    /// Aircraft, closings, photographs of the structure, findings, hardware, materials and people of
-    /// the whole aircraft; without what an inspector is asked.
+    /// Aircraft, closings, photographs of the structure, findings, hardware, materials and people
+    /// of the whole aircraft; without what an inspector is asked.
     Packet whole;
 };
 

@@ -72,8 +72,8 @@ Message inWords(SignerRole role)
 
 Message inWords(SignOffResult result)
 {
-    return chosen(
-        std::array<std::string_view, 3>{"accepted", "accepted with findings", "rejected"}, result);
+    return chosen(std::array<std::string_view, 3>{"accepted", "accepted with findings", "rejected"},
+                  result);
 }
 
 Message inWords(Seen seen)

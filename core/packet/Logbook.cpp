@@ -101,8 +101,7 @@ Logbook::Entry Binding::entryOf(const WorkSession &session)
     entry.session = sessionOf(m_records, session);
     entry.changed_inspected = session.changed_inspected == true;
     const auto written = m_writtenOn(session.id);
-    if (written &&
-        (written->day() - session.began->day()).count() > m_profile.late_entry_days) {
+    if (written && (written->day() - session.began->day()).count() > m_profile.late_entry_days) {
         entry.written_late_on = written->dayOnly();
         ++m_book.late_entries;
     }

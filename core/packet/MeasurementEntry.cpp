@@ -42,9 +42,9 @@ std::vector<MeasurementEntry> measurements(const Region &region)
                happened(measurement.measured_on, region.asOf());
     };
     std::vector<MeasurementEntry> entries;
-    for (const Measurement *measurement : chosenByPart(
-             region, region.records().measurements, isThere,
-             [](const Measurement &record) { return record.measured_on; }))
+    for (const Measurement *measurement :
+         chosenByPart(region, region.records().measurements, isThere,
+                      [](const Measurement &record) { return record.measured_on; }))
         entries.push_back(entryOf(region, *measurement));
     return entries;
 }

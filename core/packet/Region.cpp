@@ -34,9 +34,8 @@ Id<Closing> closingOf(const Records &records, RecordRef record)
     if (const Check *check =
             record.type == RecordType::Check ? records.findLive(Id<Check>{record.id}) : nullptr)
         return check->closing_id;
-    if (const SignOff *signOff = record.type == RecordType::SignOff
-                                     ? records.findLive(Id<SignOff>{record.id})
-                                     : nullptr)
+    if (const SignOff *signOff =
+            record.type == RecordType::SignOff ? records.findLive(Id<SignOff>{record.id}) : nullptr)
         return closingOf(records, {RecordType::HoldPoint, signOff->hold_point_id.value()});
     return {};
 }

@@ -57,8 +57,7 @@ std::vector<SheetToSign> sheetsToSign(const Region &region, const std::vector<St
         if (standing == standings.end() || (standing->hold_points.empty() && !isEarly))
             continue;
         sheets.push_back({standing->id, standing->title, standing->part,
-                          deficiencies(region, *chosen.answer), isEarly,
-                          standing->hold_points});
+                          deficiencies(region, *chosen.answer), isEarly, standing->hold_points});
     }
     return sheets;
 }

@@ -34,7 +34,6 @@ struct SheetToSign {
 };
 
 /// One sheet for each of the chosen closings on which there is something to sign.
-std::vector<SheetToSign> sheetsToSign(const Region &region,
-                                      const std::vector<Standing> &standings);
+std::vector<SheetToSign> sheetsToSign(const Region &region, const std::vector<Standing> &standings);
 
 } // namespace lastrivet::packet

@@ -10,8 +10,8 @@
 namespace lastrivet::packet {
 
 /// The photographs and signed sheets of a packet, those that can least be missed first: signed
-/// sheets, what a squawk, deviation or closing names, then of each part the newest, of each part the
-/// second newest, and so on.
+/// sheets, what a squawk, deviation or closing names, then of each part the newest, of each part
+/// the second newest, and so on.
 std::vector<Photo> byImportance(const Packet &packet);
 
 /// Those of `photos`, taken in their order, that fit into `most` bytes; `bytes` belong to them one
@@ -20,7 +20,8 @@ IdSet<Media> fitting(const std::vector<Photo> &photos, const std::vector<std::ui
                      std::uint64_t most);
 
 /// The same packet with only the photographs that are `kept`, which says what was left out. The
-/// others keep their numbers. `longestEdge` in pixels is said, too; 0 when pictures are as they were.
+/// others keep their numbers. `longestEdge` in pixels is said, too; 0 when pictures are as they
+/// were.
 Packet reduced(Packet packet, const IdSet<Media> &kept, int longestEdge);
 
 } // namespace lastrivet::packet

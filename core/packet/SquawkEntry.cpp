@@ -42,8 +42,8 @@ void fillOutcome(SquawkEntry &entry, const Region &region, const Squawk &squawk)
 
 bool belongs(const Region &region, const Squawk &squawk)
 {
-    const bool isHere = squawk.component_id ? region.holds(squawk.component_id)
-                                            : region.isWholeAircraft();
+    const bool isHere =
+        squawk.component_id ? region.holds(squawk.component_id) : region.isWholeAircraft();
     return isHere || (!squawk.needs_access_to.empty() && region.holdsAny(squawk.needs_access_to)) ||
            region.isNamedByBlocker({RecordType::Squawk, squawk.id.value()});
 }
@@ -85,9 +85,8 @@ std::vector<SquawkEntry> squawks(const Region &region, const std::vector<Photo> 
         return std::tuple{isEnded, squawk.severity};
     };
     std::vector<SquawkEntry> entries;
-    for (const Squawk *squawk :
-         chosenFrom(region.records().squawks, takes, place,
-                    [](const Squawk &record) { return record.found_on; }))
+    for (const Squawk *squawk : chosenFrom(region.records().squawks, takes, place,
+                                           [](const Squawk &record) { return record.found_on; }))
         entries.push_back(squawkEntry(region, *squawk, photos));
     return entries;
 }

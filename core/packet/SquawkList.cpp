@@ -9,12 +9,12 @@ SquawkList squawkList(const Records &records, const Profile &profile,
                       const std::vector<readiness::ListedSquawk> &listed, std::string filter)
 {
     const Region nowhere(records, answer, {});
-    SquawkList list{aircraftOf(records, profile), answer.as_of, std::move(filter), {},
-                    profile.cautions};
+    SquawkList list{
+        aircraftOf(records, profile), answer.as_of, std::move(filter), {}, profile.cautions};
     for (const readiness::ListedSquawk &known : listed) {
         const Squawk &squawk = *records.find(known.id);
-        SquawkList::Entry entry{squawkEntry(nowhere, squawk, {}), known.reachable, {},
-                                squawk.estimate_minutes};
+        SquawkList::Entry entry{
+            squawkEntry(nowhere, squawk, {}), known.reachable, {}, squawk.estimate_minutes};
         for (const Id<Closing> id : known.closings)
             entry.closings.push_back(records.find(id)->title);
         list.entries.push_back(std::move(entry));

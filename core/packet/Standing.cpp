@@ -104,8 +104,8 @@ std::vector<Standing::Event> events(const Region &region, const Closing &closing
         const std::optional<Moment> closed = region.ifHappened(event.closed_on);
         const std::optional<Moment> opened = region.ifHappened(event.opened_on);
         if (closed || opened)
-            events.push_back({closed, opened, personName(region.records(), event.by),
-                              event.reason, event.approximate});
+            events.push_back({closed, opened, personName(region.records(), event.by), event.reason,
+                              event.approximate});
     }
     return events;
 }
@@ -116,8 +116,11 @@ std::vector<Standing::RuleLine> rules(const Region &region, const Profile &profi
     const Records &records = region.records();
     std::vector<Standing::RuleLine> lines;
     for (const readiness::LedgerLine &entry : readiness::ledger(closing, records, region.asOf())) {
-        Standing::RuleLine line{entry.rule, entry.outcome, readiness::demandOf(entry.rule),
-                                readiness::countedBy(entry.rule, entry.looked_at), {}};
+        Standing::RuleLine line{entry.rule,
+                                entry.outcome,
+                                readiness::demandOf(entry.rule),
+                                readiness::countedBy(entry.rule, entry.looked_at),
+                                {}};
         for (const readiness::Blocker &blocker : entry.blockers)
             line.findings.push_back({blocker.weight, readiness::sentence(blocker, records),
                                      readiness::clearedBy(blocker, records, profile),

@@ -20,8 +20,8 @@ bool mustStayOpen(const ClosingAnswer &closing)
 
 Tag tagOf(const Records &records, const ClosingAnswer &answer, const Closing &closing, Moment asOf)
 {
-    Tag tag{closing.id, closing.title, partPath(records, closing.component_id), answer.state, {},
-            asOf};
+    Tag tag{closing.id, closing.title, partPath(records, closing.component_id), answer.state,
+            {},         asOf};
     for (const readiness::Blocker &blocker : answer.blockers) {
         if (blocker.weight == readiness::Weight::Must)
             tag.waits_for.push_back(readiness::sentence(blocker, records));

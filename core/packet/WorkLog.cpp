@@ -47,10 +47,9 @@ std::vector<WorkLog::Total> totals(const Records &records,
         }
         people.push_back(std::move(total));
     }
-    std::stable_sort(people.begin(), people.end(),
-                     [](const WorkLog::Total &a, const WorkLog::Total &b) {
-                         return a.minutes > b.minutes;
-                     });
+    std::stable_sort(
+        people.begin(), people.end(),
+        [](const WorkLog::Total &a, const WorkLog::Total &b) { return a.minutes > b.minutes; });
     return people;
 }
 

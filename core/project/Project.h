@@ -95,8 +95,8 @@ public:
 
     /// Brings in what another copy of this project has and this one has not: its changes, and the
     /// files that they name. `other` is the copy's folder or its database file; it is only read.
-    /// The outcome is the same in whichever copy it is done. Throws `UnreadableInput` when the other
-    /// is no copy of this project.
+    /// The outcome is the same in whichever copy it is done. Throws `UnreadableInput` when the
+    /// other is no copy of this project.
     Result<MergeReport, Refusal> merge(const std::filesystem::path &other);
     /// What merges could not settle, decided or not, by id.
     std::vector<MergeConflict> conflicts() const;

@@ -167,8 +167,8 @@ Layering layered(std::size_t nodes, std::vector<Arrow> arrows)
     for (const Index node : order) {
         for (const Arrow &arrow : arrows) {
             if (arrow.from == node)
-                layering.places[arrow.to].layer = std::max(layering.places[arrow.to].layer,
-                                                           layering.places[node].layer + 1);
+                layering.places[arrow.to].layer =
+                    std::max(layering.places[arrow.to].layer, layering.places[node].layer + 1);
         }
         layering.layers = std::max(layering.layers, layering.places[node].layer + 1);
     }

@@ -86,8 +86,8 @@ ConflictRow conflictOf(const Row &row)
 ConflictRows readConflicts(const SQLite::Database &database)
 {
     ConflictRows conflicts;
-    SQLite::Statement rows(
-        database, fmt::format(R"(SELECT {} FROM "{}")", conflictColumns, conflictTable));
+    SQLite::Statement rows(database,
+                           fmt::format(R"(SELECT {} FROM "{}")", conflictColumns, conflictTable));
     while (rows.executeStep()) {
         Row row;
         for (int i = 0; i < rows.getColumnCount(); ++i)

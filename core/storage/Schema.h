@@ -22,8 +22,8 @@ bool isProjectDatabase(const std::filesystem::path &file);
 void requireProject(const std::filesystem::path &folder, const std::filesystem::path &database);
 /// Throws `UnreadableInput` when the file is shorter than its first page says.
 void requireWholeFile(const std::filesystem::path &database);
-/// Throws when an open database is of a newer schema, or has none, or not our tables: its first page
-/// may lie in a write-ahead log, where `requireProject` does not look.
+/// Throws when an open database is of a newer schema, or has none, or not our tables: its first
+/// page may lie in a write-ahead log, where `requireProject` does not look.
 void requireReadableSchema(Database &database);
 
 } // namespace lastrivet::storage

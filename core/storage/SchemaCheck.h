@@ -7,8 +7,8 @@
 namespace lastrivet::storage {
 
 /// Throws `UnreadableInput` unless the tables of the records are as this program makes them at the
-/// database's step. Further tables and views, which somebody may have made for lists of his own, are
-/// left alone.
+/// database's step. Further tables and views, which somebody may have made for lists of his own,
+/// are left alone.
 void requireOwnTables(const Database &database);
 
 /// Throws `UnreadableInput` unless all triggers and indexes are this program's own, too: a planted

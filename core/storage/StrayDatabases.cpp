@@ -33,8 +33,8 @@ std::vector<fs::path> strayDatabases(const ProjectFolder &folder)
         const auto name = at->path().filename().string();
         std::error_code ignored;
         // Hidden files are such programs' own, and not whole yet.
-        const bool isPlain = at->symlink_status(ignored).type() == fs::file_type::regular &&
-                             !name.starts_with('.');
+        const bool isPlain =
+            at->symlink_status(ignored).type() == fs::file_type::regular && !name.starts_with('.');
         if (isPlain && !isOf(own, name) && isProjectDatabase(at->path()))
             strays.push_back(at->path());
     }

@@ -13,8 +13,8 @@ constexpr double longest = 1000;
 std::optional<double> decimal(std::string_view text)
 {
     double value = 0;
-    const auto read = std::from_chars(text.data(), text.data() + text.size(), value,
-                                      std::chars_format::fixed);
+    const auto read =
+        std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
     const bool isWhole = read.ec == std::errc{} && read.ptr == text.data() + text.size();
     return isWhole && value >= 0 && value <= longest ? std::optional(value) : std::nullopt;
 }

@@ -20,8 +20,9 @@ inline constexpr double newtonsOfPound = 0.45359237 * 9.80665;
 inline constexpr double newtonMetresOfInchPound = 0.0254 * newtonsOfPound;
 
 /// A length in inches, a run of wire in feet, a torque in inch-pounds or a force in pounds, as the
-/// tables have them, from what a person wrote: "1/8", "3.2 mm", "5 N·m", "2 ft-lb". Without a unit it is one of `units`.
-/// A comma stands for a point, and is refused where it could be a thousand ("1,850"). Refuses what is no number and units of something else.
+/// tables have them, from what a person wrote: "1/8", "3.2 mm", "5 N·m", "2 ft-lb". Without a unit
+/// it is one of `units`. A comma stands for a point, and is refused where it could be a thousand
+/// ("1,850"). Refuses what is no number and units of something else.
 Result<double, Message> inTableUnits(std::string_view text, Quantity quantity, UnitSystem units);
 
 /// The other way: what the tables have, in `units`.

@@ -63,8 +63,8 @@ std::vector<ShopHead> headsOf(double diameter)
                 heads.push_back({table.text(row, "basis"), table.number(row, "head_dia_min_in"),
                                  table.number(row, "head_dia_max_in"),
                                  table.number(row, "head_height_min_in"),
-                                 table.number(row, "head_height_max_in"),
-                                 table.text(row, "note"), table.source(row)});
+                                 table.number(row, "head_height_max_in"), table.text(row, "note"),
+                                 table.source(row)});
             });
     return heads;
 }
@@ -74,8 +74,8 @@ std::vector<ThinnestSheet> sheetsFor(double diameter)
     std::vector<ThinnestSheet> sheets;
     eachRow("countersink", "rivet_dia", diameter, [&](const WorkshopTable &table, std::size_t row) {
         if (table.text(row, "item").starts_with("min_"))
-            sheets.push_back({table.text(row, "item"), table.number(row, "value").value(),
-                              table.source(row)});
+            sheets.push_back(
+                {table.text(row, "item"), table.number(row, "value").value(), table.source(row)});
     });
     return sheets;
 }

@@ -11,8 +11,7 @@ namespace lastrivet::workshop {
 /// Where the setback is from: K (BR + MT), K the tangent of half the bend.
 inline constexpr std::string_view setbackSource = "AC 43.13-1B (9/8/98) p. 4-14 and 4-15";
 /// Where counting the rivets of a splice is from.
-inline constexpr std::string_view spliceSource =
-    "AC 43.13-1B CHG 1 (9/27/01) para 4-58g(2)";
+inline constexpr std::string_view spliceSource = "AC 43.13-1B CHG 1 (9/27/01) para 4-58g(2)";
 
 /// How far before the corner of the flat lines a bend begins, in inches: `degrees` is what the
 /// sheet is bent by, `radius` the inner radius. Refuses bends that are not between 0 and 180

@@ -76,8 +76,8 @@ Result<Torque, Message> torque(std::string_view thread, Nut nut, double drag)
             return found;
         }
     }
-    return Message{"The table has no thread {0}; it has {1}.", {std::string(thread),
-                                                                listOf(threads())}};
+    return Message{"The table has no thread {0}; it has {1}.",
+                   {std::string(thread), listOf(threads())}};
 }
 
 std::vector<std::string> threads()

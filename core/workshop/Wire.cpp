@@ -145,8 +145,7 @@ std::optional<StrandLimit> strandLimit(std::string_view gauge)
     for (std::size_t row = 0; row < table.rowCount(); ++row) {
         const auto sizes = span(table.text(row, "awg"));
         if (wanted && sizes && *wanted <= sizes->first && *wanted >= sizes->second)
-            return StrandLimit{table.text(row, "strands"),
-                               table.number(row, "max_nicked").value(),
+            return StrandLimit{table.text(row, "strands"), table.number(row, "max_nicked").value(),
                                table.number(row, "max_broken").value(), table.source(row)};
     }
     return std::nullopt;

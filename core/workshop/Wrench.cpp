@@ -14,9 +14,10 @@ std::optional<Message> wrongIn(double torque, double lever, double extension)
     if (!std::isfinite(torque) || torque <= 0)
         return Message{"A torque is above zero.", {}};
     if (!std::isfinite(lever) || lever <= 0)
-        return Message{"The lever of the wrench, from the middle of the grip to the drive, is above "
-                       "zero.",
-                       {}};
+        return Message{
+            "The lever of the wrench, from the middle of the grip to the drive, is above "
+            "zero.",
+            {}};
     if (!std::isfinite(extension) || lever + extension <= 0)
         return Message{"The extension points back beyond the grip: it must be shorter than the "
                        "lever.",

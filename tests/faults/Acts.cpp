@@ -4,8 +4,8 @@
 
 #include "core/backup/Backup.h"
 #include "core/backup/OwnCopies.h"
-#include "core/evidence/IntakeStore.h"
 #include "core/base/Clock.h"
+#include "core/evidence/IntakeStore.h"
 #include "core/exchange/Archive.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/Import.h"

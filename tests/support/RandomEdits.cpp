@@ -81,7 +81,7 @@ void RandomEdits::decide(Project &project)
         if (conflict.decision)
             continue;
         const auto done = project.decide(conflict.id, chance(50) ? ConflictDecision::Kept
-                                                                  : ConflictDecision::Taken);
+                                                                 : ConflictDecision::Taken);
         ++counts[done ? "decided" : "not decided"];
         return;
     }
@@ -90,11 +90,13 @@ void RandomEdits::decide(Project &project)
 void RandomEdits::edit(Edit &edit, RecordType type)
 {
     const auto &description = describe(type);
-    const auto known = type == RecordType::Project ? 1 : chance(70) ? anyOf(edit.records(), type)
-                                                                   : 0;
+    const auto known = type == RecordType::Project ? 1
+                       : chance(70)                ? anyOf(edit.records(), type)
+                                                   : 0;
     const auto id = known ? known : edit.newId();
     const auto donor = m_donors.record(type, id);
-    const auto record = known ? description.copy(edit.records().find(type, id)) : description.make();
+    const auto record =
+        known ? description.copy(edit.records().find(type, id)) : description.make();
     for (const auto &field : description.fields) {
         if (field.type == FieldType::Id && !known)
             field.assign(record.get(), Scalar{id});

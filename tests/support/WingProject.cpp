@@ -204,14 +204,14 @@ void WingProject::addWork()
                        .component_id = rib,
                        .title = "Rivet rib 3",
                        .done_on = at("2026-02-28")});
-    records.work_sessions.put({.id = Id<WorkSession>{1},
-                               .began = at("2026-02-28T18:00"),
-                               .minutes = Minutes{150},
-                               .component_id = rib,
-                               .step_id = Id<Step>{1},
-                               .kind = WorkKind::Assembly,
-                               .workers = {{builder, std::nullopt, false},
-                                           {helper, Minutes{60}, true}}});
+    records.work_sessions.put(
+        {.id = Id<WorkSession>{1},
+         .began = at("2026-02-28T18:00"),
+         .minutes = Minutes{150},
+         .component_id = rib,
+         .step_id = Id<Step>{1},
+         .kind = WorkKind::Assembly,
+         .workers = {{builder, std::nullopt, false}, {helper, Minutes{60}, true}}});
     records.work_sessions.put({.id = Id<WorkSession>{2},
                                .began = at("2026-02-27"),
                                .component_id = tank,

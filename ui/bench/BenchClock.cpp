@@ -94,8 +94,8 @@ void BenchClock::showClock()
     m_tick.start(tickMilliseconds);
     const auto progress = m_session.timerProgress();
     const Minutes worked = workedBy(progress, m_session.now());
-    const QString ran = progress.is_paused ? tr("Paused after %1").arg(hoursText(worked))
-                                           : hoursText(worked);
+    const QString ran =
+        progress.is_paused ? tr("Paused after %1").arg(hoursText(worked)) : hoursText(worked);
     const QString part = partName(*m_session.records(), timer->component_id);
     m_running->setText(
         part.isEmpty() || timer->component_id == m_part ? ran : tr("%1 on %2").arg(ran, part));

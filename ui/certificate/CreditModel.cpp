@@ -108,8 +108,7 @@ Id<CreditTask> CreditModel::taskAt(int row) const
 
 int CreditModel::rowOf(Id<CreditTask> task) const
 {
-    const auto found =
-        std::ranges::find(m_rows, task, [](const Row &row) { return row.task.id; });
+    const auto found = std::ranges::find(m_rows, task, [](const Row &row) { return row.task.id; });
     return found == m_rows.end() ? -1 : int(found - m_rows.begin());
 }
 
@@ -178,8 +177,9 @@ QVariant CreditModel::data(const QModelIndex &index, int role) const
             return colours.quietText;
         return {};
     case Qt::TextAlignmentRole:
-        return int((columns[std::size_t(index.column())].isNumber ? Qt::AlignRight : Qt::AlignLeft) |
-                   Qt::AlignVCenter);
+        return int(
+            (columns[std::size_t(index.column())].isNumber ? Qt::AlignRight : Qt::AlignLeft) |
+            Qt::AlignVCenter);
     default:
         return {};
     }

@@ -133,8 +133,9 @@ QString documentTitle(const Session &session, Id<CertificateDocument> id)
     const auto &known = session.project().profile().documents;
     const auto rule = std::ranges::find(known, document->key, &Profile::Document::key);
     const QString title = toQt(rule == known.end() ? document->key : rule->title);
-    return document->number.empty() ? title : CrossCheckModel::tr("%1, %2", "document, its number")
-                                                  .arg(title, toQt(document->number));
+    return document->number.empty() ? title
+                                    : CrossCheckModel::tr("%1, %2", "document, its number")
+                                          .arg(title, toQt(document->number));
 }
 
 } // namespace lastrivet::ui

@@ -84,8 +84,8 @@ PaperModel::PaperModel(Session &session, QObject *parent)
 
 void PaperModel::refresh()
 {
-    auto papers = certificate::papers(*m_session.records(), m_session.project().profile(),
-                                      m_session.today());
+    auto papers =
+        certificate::papers(*m_session.records(), m_session.project().profile(), m_session.today());
     const auto sameKey = [](const Paper &a, const Paper &b) { return a.key == b.key; };
     if (!std::ranges::equal(papers, m_papers, sameKey)) {
         beginResetModel();

@@ -183,20 +183,20 @@ void PaperPanel::apply(const ChangeNotice &notice)
 void PaperPanel::askFor()
 {
     const QString title = toQt(m_paper.title);
-    m_ask->ask(
-        {.words = tr("%1: asked for").arg(title),
-         .confirm = tr("Mark as asked for"),
-         .dayLabel = tr("On")},
-        [this, title, id = m_document, key = m_paper.key](const ActLine::Answer &answer) {
-            return m_session.change(tr("%1: asked for").arg(title), [&](Edit &edit) {
-                const auto *begun = edit.records().findLive(id);
-                if (begun && !begun->received_on)
-                    edit.update(
-                        id, [&](CertificateDocument &document) { document.asked_on = answer.day; });
-                else
-                    acts::askForPaper(edit, key, *answer.day);
-            });
-        });
+    m_ask->ask({.words = tr("%1: asked for").arg(title),
+                .confirm = tr("Mark as asked for"),
+                .dayLabel = tr("On")},
+               [this, title, id = m_document, key = m_paper.key](const ActLine::Answer &answer) {
+                   return m_session.change(tr("%1: asked for").arg(title), [&](Edit &edit) {
+                       const auto *begun = edit.records().findLive(id);
+                       if (begun && !begun->received_on)
+                           edit.update(id, [&](CertificateDocument &document) {
+                               document.asked_on = answer.day;
+                           });
+                       else
+                           acts::askForPaper(edit, key, *answer.day);
+                   });
+               });
 }
 
 void PaperPanel::receive()

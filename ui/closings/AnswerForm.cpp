@@ -37,12 +37,12 @@ void AnswerForm::start(const Squawk &finding, bool isVerifying)
     m_isVerifying = isVerifying;
     setFieldVisible(m_correction, !isVerifying);
     setFieldVisible(m_picture, !isVerifying);
-    m_correction->setText(toQt(finding.correction.empty() ? finding.repair_plan
-                                                          : finding.correction));
+    m_correction->setText(
+        toQt(finding.correction.empty() ? finding.repair_plan : finding.correction));
     m_on->setMoment(m_session.today());
     m_picture->clear();
-    const auto role = isVerifying ? finding.verify_by.value_or(SignerRole::Builder)
-                                  : SignerRole::Builder;
+    const auto role =
+        isVerifying ? finding.verify_by.value_or(SignerRole::Builder) : SignerRole::Builder;
     const Inspection *visit = records->find(finding.inspection_id);
     m_by->offer(*records, role,
                 isVerifying && visit ? visit->inspector_id : records->project.builder_id);
@@ -73,8 +73,8 @@ bool AnswerForm::perform()
         hint(tr("This finding is no longer on record."));
         return false;
     }
-    for (const QString &why : {m_on->whyNotHappened(m_session.now()),
-                               m_by->whyNot(*records), m_picture->whyNot()}) {
+    for (const QString &why :
+         {m_on->whyNotHappened(m_session.now()), m_by->whyNot(*records), m_picture->whyNot()}) {
         if (!why.isEmpty()) {
             hint(why);
             return false;

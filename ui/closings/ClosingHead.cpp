@@ -54,7 +54,10 @@ void ClosingHead::build()
     back->addWidget(m_back);
     back->addStretch(1);
     back->addWidget(new HistoryButton(
-        [this] { return RecordRef{RecordType::Closing, m_shown.value()}; }, this));
+        [this] {
+            return RecordRef{RecordType::Closing, m_shown.value()};
+        },
+        this));
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 8);
     layout->setSpacing(Theme::space);

@@ -277,9 +277,9 @@ void ClosingView::attachSheet(Id<HoldPoint> point)
 
 void ClosingView::choosePhotos()
 {
-    addPhotos(QFileDialog::getOpenFileNames(
-        this, tr("Photographs of the inside"), picturesFolder(),
-        tr("Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)")));
+    addPhotos(
+        QFileDialog::getOpenFileNames(this, tr("Photographs of the inside"), picturesFolder(),
+                                      tr("Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)")));
 }
 
 void ClosingView::addPhotos(const QStringList &files)

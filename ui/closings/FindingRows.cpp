@@ -76,8 +76,8 @@ FindingRows::Row FindingRows::makeRow(int number)
     row.severity->setCurrentIndex(int(Severity::Workmanship));
     makeNarrow(*row.severity, 10);
     // In the order of `Verifying`.
-    row.verifying->addItems({tr("inspector, on site"), tr("inspector, by photo"), tr("adviser"),
-                             tr("builder")});
+    row.verifying->addItems(
+        {tr("inspector, on site"), tr("inspector, by photo"), tr("adviser"), tr("builder")});
     row.verifying->setCurrentIndex(int(m_usual));
     makeNarrow(*row.verifying, 13);
     return row;

@@ -63,11 +63,11 @@ bool HoldPointForm::perform()
                  .arg(holdPointWords(point.kind), roleWords(point.signer_role)));
         return false;
     }
-    return m_session.change(
-        tr("Hold point planned: %1").arg(holdPointWords(point.kind)), [&](Edit &edit) {
-            point.planned_on = edit.today();
-            edit.put(point);
-        });
+    return m_session.change(tr("Hold point planned: %1").arg(holdPointWords(point.kind)),
+                            [&](Edit &edit) {
+                                point.planned_on = edit.today();
+                                edit.put(point);
+                            });
 }
 
 } // namespace lastrivet::ui

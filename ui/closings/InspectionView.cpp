@@ -185,16 +185,17 @@ void InspectionView::refreshFindings(const Inspection &visit)
     for (const Squawk &squawk : records->squawks) {
         if (squawk.withdrawn_on || squawk.inspection_id != visit.id)
             continue;
-        const QString number = toQt(squawk.finding_number.empty() ? squawk.number
-                                                                  : squawk.finding_number);
+        const QString number =
+            toQt(squawk.finding_number.empty() ? squawk.number : squawk.finding_number);
         ListRow row{{RecordType::Squawk, squawk.id.value()},
                     tr("%1  %2").arg(number, toQt(squawk.title))};
         row.severity = squawk.severity;
         row.figure = partName(*records, squawk.component_id);
         const QString role = roleWords(squawk.verify_by.value_or(SignerRole::Builder));
         if (squawk.verified_on)
-            row.detail = tr("verified on %1 by %2").arg(dateText(*squawk.verified_on),
-                                                        personName(*records, squawk.verified_by));
+            row.detail =
+                tr("verified on %1 by %2")
+                    .arg(dateText(*squawk.verified_on), personName(*records, squawk.verified_by));
         else if (squawk.accepted_on)
             row.detail = tr("accepted as it is: %1").arg(toQt(squawk.accepted_basis));
         else if (squawk.fixed_on)
@@ -223,8 +224,7 @@ void InspectionView::act(RecordRef finding)
 
 void InspectionView::complete()
 {
-    const int open =
-        int(acts::openFindings(*m_session.records(), m_visit, m_session.now()).size());
+    const int open = int(acts::openFindings(*m_session.records(), m_visit, m_session.now()).size());
     if (open > 0 && !std::exchange(m_isWarned, true)) {
         m_warning->setText(tr("%n findings are neither verified nor accepted. Press again if the "
                               "inspector calls the visit complete all the same.",
@@ -232,16 +232,14 @@ void InspectionView::complete()
         m_warning->show();
         return;
     }
-    m_session.change(tr("Visit complete"), [&](Edit &edit) {
-        acts::completeInspection(edit, m_visit, edit.today());
-    });
+    m_session.change(tr("Visit complete"),
+                     [&](Edit &edit) { acts::completeInspection(edit, m_visit, edit.today()); });
 }
 
 void InspectionView::cancel()
 {
-    m_session.change(tr("Visit cancelled"), [&](Edit &edit) {
-        acts::cancelInspection(edit, m_visit, edit.today());
-    });
+    m_session.change(tr("Visit cancelled"),
+                     [&](Edit &edit) { acts::cancelInspection(edit, m_visit, edit.today()); });
 }
 
 void InspectionView::writeReport()

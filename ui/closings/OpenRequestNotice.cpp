@@ -72,8 +72,7 @@ void OpenRequestNotice::refresh()
 
 void OpenRequestNotice::end(bool isComplete)
 {
-    const int open =
-        int(acts::openFindings(*m_session.records(), m_visit, m_session.now()).size());
+    const int open = int(acts::openFindings(*m_session.records(), m_visit, m_session.now()).size());
     if (isComplete && open > 0) {
         m_words->setText(tr("%n of its findings are neither verified nor accepted; see the visit "
                             "itself.",

@@ -109,8 +109,9 @@ void PacketForm::proposePlace()
         name += QStringLiteral(".pdf");
         break;
     case print::PacketForm::Folder:
-        m_about->setText(tr("For a stick or a shared folder. SHA256SUMS beside the photographs lets "
-                            "anybody check that none was altered."));
+        m_about->setText(
+            tr("For a stick or a shared folder. SHA256SUMS beside the photographs lets "
+               "anybody check that none was altered."));
         break;
     case print::PacketForm::Small:
         m_about->setText(tr("Pictures become smaller, and some are left out where that is not "
@@ -127,11 +128,11 @@ void PacketForm::proposePlace()
 void PacketForm::choosePlace()
 {
     const QString chosen =
-        isFolder() ? QFileDialog::getSaveFileName(this, tr("Name of the new folder"),
-                                                  m_place->text(), {}, nullptr,
-                                                  QFileDialog::ShowDirsOnly)
-                   : QFileDialog::getSaveFileName(this, tr("Where the packet goes"),
-                                                  m_place->text(), tr("PDF (*.pdf)"));
+        isFolder()
+            ? QFileDialog::getSaveFileName(this, tr("Name of the new folder"), m_place->text(), {},
+                                           nullptr, QFileDialog::ShowDirsOnly)
+            : QFileDialog::getSaveFileName(this, tr("Where the packet goes"), m_place->text(),
+                                           tr("PDF (*.pdf)"));
     if (chosen.isEmpty())
         return;
     m_place->setText(QDir::toNativeSeparators(chosen));
@@ -167,10 +168,9 @@ bool PacketForm::perform()
         hint(tr("A file of this name is there. Press again to replace it."));
         return false;
     }
-    makePacket(m_session,
-               {m_closings, print::PacketForm(m_form->currentData().toInt()),
-                print::Paper(m_paper->currentData().toInt()),
-                QLocale::Language(m_language->currentData().toInt()), place});
+    makePacket(m_session, {m_closings, print::PacketForm(m_form->currentData().toInt()),
+                           print::Paper(m_paper->currentData().toInt()),
+                           QLocale::Language(m_language->currentData().toInt()), place});
     return true;
 }
 

@@ -77,9 +77,9 @@ void makePacket(Session &session, const PacketWish &wish)
     const auto made = std::make_shared<print::PacketMade>();
     const auto print = [records = session.records(), answer = session.answer(),
                         profile = session.project().profile(), folder = session.project().folder(),
-                        wish, made](const print::Imprint &imprint, const print::Pictures &pictures,
-                                    const print::OnPercent &onPercent)
-        -> std::optional<print::Printed> {
+                        wish,
+                        made](const print::Imprint &imprint, const print::Pictures &pictures,
+                              const print::OnPercent &onPercent) -> std::optional<print::Printed> {
         const print::PacketOrder order{
             .packet = packet::packetFor(*records, profile, *answer, wish.closings),
             .imprint = imprint,
@@ -104,8 +104,7 @@ void makeCorrectionsReport(Session &session, Id<Inspection> visit, const QString
                         profile = session.project().profile(), choices = usualChoices(), visit,
                         file](const print::Imprint &imprint, const print::Pictures &pictures,
                               const print::OnPercent &onPercent) {
-        const auto report =
-            packet::correctionsReport(*records, profile, visit, answer->as_of);
+        const auto report = packet::correctionsReport(*records, profile, visit, answer->as_of);
         if (!report)
             throw Fault(toStd(tr("The visit is not on record as held.")));
         return print::printCorrections(*report, imprint, pictures, choices, toPath(file),

@@ -8,7 +8,8 @@ class QString;
 
 namespace lastrivet::ui {
 
-/// The people whose names stand between commas; a name that is new becomes a helper's, in this change.
+/// The people whose names stand between commas; a name that is new becomes a helper's, in this
+/// change.
 IdSet<Person> peopleNamed(Edit &edit, const QString &names);
 
 } // namespace lastrivet::ui

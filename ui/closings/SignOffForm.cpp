@@ -65,8 +65,7 @@ void SignOffForm::startFor(const HoldPoint &point)
 void SignOffForm::startAnswer(const HoldPoint &point)
 {
     startFor(point);
-    setTitle(tr("Answer to what changed since the signature: %1")
-                 .arg(holdPointWords(point.kind)));
+    setTitle(tr("Answer to what changed since the signature: %1").arg(holdPointWords(point.kind)));
     m_seen->setCurrentIndex(m_seen->findData(int(Seen::ByMessage)));
     const auto *before = acts::latestSignature(*m_session.records(), point.id, m_session.now());
     const int row = before ? m_person->findData(qlonglong(before->person_id.value())) : -1;
@@ -107,9 +106,8 @@ SignOff SignOffForm::typed(Id<Person> person, Id<Media> sheet) const
 
 bool SignOffForm::perform()
 {
-    for (const QString &why :
-         {m_person->whyNot(*m_session.records()), m_signedOn->whyNotHappened(m_session.now()),
-          m_sheet->whyNot()}) {
+    for (const QString &why : {m_person->whyNot(*m_session.records()),
+                               m_signedOn->whyNotHappened(m_session.now()), m_sheet->whyNot()}) {
         if (!why.isEmpty()) {
             hint(why);
             return false;

@@ -112,11 +112,9 @@ void VisitBoard::connectParts()
     connect(m_ready, &QPushButton::clicked, this, &VisitBoard::pickWithoutWork);
     connect(m_packet, &QPushButton::clicked, this,
             [this] { Q_EMIT packetWanted(m_plan->picked()); });
-    connect(m_visit, &QPushButton::clicked, this,
-            [this] { Q_EMIT visitWanted(m_plan->picked()); });
-    connect(m_visits, &Section::chosen, this, [this](RecordRef record) {
-        Q_EMIT inspectionWanted(Id<Inspection>{record.id});
-    });
+    connect(m_visit, &QPushButton::clicked, this, [this] { Q_EMIT visitWanted(m_plan->picked()); });
+    connect(m_visits, &Section::chosen, this,
+            [this](RecordRef record) { Q_EMIT inspectionWanted(Id<Inspection>{record.id}); });
 }
 
 void VisitBoard::refresh()
@@ -204,7 +202,7 @@ void VisitBoard::updateWords()
     const int count = int(m_plan->picked().size());
     const Minutes work = m_plan->workForPicked();
     const QString picked = tr("%n picked", nullptr, count);
-    m_sum->setText(count == 0           ? tr("Nothing is picked.")
+    m_sum->setText(count == 0          ? tr("Nothing is picked.")
                    : work.count() == 0 ? picked
                                        : tr("%1; %2 of work until then, what stands before them "
                                             "in the list included")

@@ -26,8 +26,8 @@ public:
     const IdSet<Closing> &picked() const { return m_picked; }
     void pick(const IdSet<Closing> &closings);
     Id<Closing> closing(int row) const { return m_rows[std::size_t(row)].closing; }
-    /// The work that must be done before all that are picked can be looked at: up to the last of them in
-    /// the plan.
+    /// The work that must be done before all that are picked can be looked at: up to the last of
+    /// them in the plan.
     Minutes workForPicked() const;
 
     int rowCount(const QModelIndex &parent = {}) const override;

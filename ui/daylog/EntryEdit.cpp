@@ -99,8 +99,8 @@ bool EntryEdit::event(QEvent *event)
 void EntryEdit::keyPressEvent(QKeyEvent *event)
 {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    const bool isChoosing = m_completer->popup()->isVisible() &&
-                            m_completer->popup()->currentIndex().isValid();
+    const bool isChoosing =
+        m_completer->popup()->isVisible() && m_completer->popup()->currentIndex().isValid();
     if (isEnter && !isChoosing) {
         m_completer->popup()->hide();
         Q_EMIT entered();

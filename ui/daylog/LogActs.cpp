@@ -43,11 +43,10 @@ bool move(Session &session, const std::vector<Id<WorkSession>> &entries, const Q
         session.complain(inWords(to.reason()));
         return false;
     }
-    return session.change(translated("%n log entries moved", int(entries.size())),
-                          [&](Edit &edit) {
-                              for (const auto entry : entries)
-                                  acts::moveSession(edit, entry, to->day, to->part);
-                          });
+    return session.change(translated("%n log entries moved", int(entries.size())), [&](Edit &edit) {
+        for (const auto entry : entries)
+            acts::moveSession(edit, entry, to->day, to->part);
+    });
 }
 
 } // namespace
@@ -77,15 +76,16 @@ void askToMove(Session &session, ActLine &ask, const std::vector<Id<WorkSession>
 {
     if (entries.empty())
         return;
-    ask.ask({.words = translated("%n entries go to another day, another part, or both, as in "
-                                 "“yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.",
-                                 int(entries.size())),
-             .confirm = translated("Move"),
-             .textLabel = translated("To"),
-             .textMissing = translated("Say the day, the part, or both.")},
-            [&session, entries](const ActLine::Answer &answer) {
-                return move(session, entries, answer.text);
-            });
+    ask.ask(
+        {.words = translated("%n entries go to another day, another part, or both, as in "
+                             "“yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.",
+                             int(entries.size())),
+         .confirm = translated("Move"),
+         .textLabel = translated("To"),
+         .textMissing = translated("Say the day, the part, or both.")},
+        [&session, entries](const ActLine::Answer &answer) {
+            return move(session, entries, answer.text);
+        });
 }
 
 } // namespace lastrivet::ui

@@ -112,12 +112,12 @@ void LogDelegate::paintEntry(QPainter &painter, const QStyleOptionViewItem &opti
     drawCut(painter, QRect(lower.topLeft(), QSize(timeWidth, line)), Qt::AlignRight,
             index.data(LogModel::TimeRole).toString());
     const int photos = index.data(LogModel::PhotosRole).toInt();
-    drawCut(painter, lower.adjusted(left, 0, 0, 0), Qt::AlignLeft,
-            joined({index.data(LogModel::PlaceRole).toString(),
-                    index.data(LogModel::KindRole).toString(),
-                    index.data(LogModel::WhoRole).toString(),
-                    photos > 0 ? LogModel::tr("%n photos", nullptr, photos) : QString(),
-                    index.data(LogModel::MarksRole).toString()}));
+    drawCut(
+        painter, lower.adjusted(left, 0, 0, 0), Qt::AlignLeft,
+        joined({index.data(LogModel::PlaceRole).toString(),
+                index.data(LogModel::KindRole).toString(), index.data(LogModel::WhoRole).toString(),
+                photos > 0 ? LogModel::tr("%n photos", nullptr, photos) : QString(),
+                index.data(LogModel::MarksRole).toString()}));
 }
 
 } // namespace lastrivet::ui

@@ -58,7 +58,10 @@ LogDetail::LogDetail(Session &session, PictureLoader &loader, QWidget *parent)
     , m_move(flatButton({}, this))
     , m_withdraw(flatButton({}, this))
     , m_history(new HistoryButton(
-          [this] { return RecordRef{RecordType::WorkSession, m_entries.front().value()}; }, this))
+          [this] {
+              return RecordRef{RecordType::WorkSession, m_entries.front().value()};
+          },
+          this))
 {
     build();
 }
@@ -122,8 +125,8 @@ void LogDetail::showSeveral()
         const WorkSession *entry = m_session.records()->find(id);
         sum += entry ? entry->minutes.value_or(Minutes{}) : Minutes{};
     }
-    m_several->setText(
-        tr("%n entries are chosen, %1 in all.", nullptr, int(m_entries.size())).arg(hoursText(sum)));
+    m_several->setText(tr("%n entries are chosen, %1 in all.", nullptr, int(m_entries.size()))
+                           .arg(hoursText(sum)));
 }
 
 void LogDetail::apply(const ChangeNotice &notice)

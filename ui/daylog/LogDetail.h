@@ -20,7 +20,8 @@ class RecordForm;
 class Session;
 class WorkersEditor;
 
-/// The chosen entries of the log: one with all its fields, several with what is done to all at once.
+/// The chosen entries of the log: one with all its fields, several with what is done to all at
+/// once.
 class LogDetail final : public QScrollArea {
     Q_OBJECT
 

@@ -53,8 +53,8 @@ QString LogModel::whatText(const WorkSession &session) const
     if (session.step_id)
         return shortName(*records, {RecordType::Step, session.step_id.value()});
     if (session.squawk_id)
-        return tr("Squawk %1").arg(
-            shortName(*records, {RecordType::Squawk, session.squawk_id.value()}));
+        return tr("Squawk %1")
+            .arg(shortName(*records, {RecordType::Squawk, session.squawk_id.value()}));
     return plainWord(word(session.kind));
 }
 

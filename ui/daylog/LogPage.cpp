@@ -179,20 +179,20 @@ void LogPage::showChosen()
 
 void LogPage::updateWords()
 {
-    const bool isAny = std::ranges::any_of(
-        session().records()->work_sessions,
-        [](const WorkSession &known) { return !known.withdrawn_on; });
+    const bool isAny =
+        std::ranges::any_of(session().records()->work_sessions,
+                            [](const WorkSession &known) { return !known.withdrawn_on; });
     m_stack->setCurrentWidget(isAny ? static_cast<QWidget *>(m_list) : m_empty);
-    m_total->setText(tr("%n entries, %1", nullptr, m_model->entryCount())
-                         .arg(hoursText(m_model->total())));
+    m_total->setText(
+        tr("%n entries, %1", nullptr, m_model->entryCount()).arg(hoursText(m_model->total())));
 }
 
 void LogPage::goToDay(QDate day)
 {
     for (int row = 0; row < m_model->rowCount(); ++row) {
         const RecordRef record = m_model->recordAt(row);
-        if (LogModel::isDay(record) && toDate(*Moment::ofDay(std::chrono::sys_days{
-                                           std::chrono::days{record.id}})) <= day) {
+        if (LogModel::isDay(record) &&
+            toDate(*Moment::ofDay(std::chrono::sys_days{std::chrono::days{record.id}})) <= day) {
             m_list->setCurrentIndex(m_model->index(row + 1, 0));
             m_list->scrollTo(m_model->index(row, 0), QAbstractItemView::PositionAtTop);
             return;

@@ -95,21 +95,19 @@ bool LogbookForm::perform()
         m_order->currentIndex() == 0 ? packet::LogOrder::ByDate : packet::LogOrder::ByPart;
     choice.has_photos = m_photos->isChecked();
     const QString title = tr("Builder's log");
-    const QString file =
-        m_chooseFile(printFileName(title, m_session.today().text()));
+    const QString file = m_chooseFile(printFileName(title, m_session.today().text()));
     if (file.isEmpty())
         return false;
     const auto records = m_session.records();
-    carryOut(m_session,
-             {title, file,
-              [records, profile = m_session.project().profile(), choice, file,
-               writtenOn = kept(*records, m_writtenOn), choices = usualChoices()](
-                  const print::Imprint &imprint, const print::Pictures &pictures,
-                  const print::OnPercent &onPercent) {
-                  return print::printLogbook(
-                      packet::logbookOf(*records, profile, choice, writtenOn), imprint, pictures,
-                      choices, toPath(file), onPercent);
-              }});
+    carryOut(m_session, {title, file,
+                         [records, profile = m_session.project().profile(), choice, file,
+                          writtenOn = kept(*records, m_writtenOn), choices = usualChoices()](
+                             const print::Imprint &imprint, const print::Pictures &pictures,
+                             const print::OnPercent &onPercent) {
+                             return print::printLogbook(
+                                 packet::logbookOf(*records, profile, choice, writtenOn), imprint,
+                                 pictures, choices, toPath(file), onPercent);
+                         }});
     return true;
 }
 

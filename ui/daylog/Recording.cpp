@@ -26,8 +26,8 @@ std::optional<Id<WorkSession>> recordEntry(Session &session, const entry::EntryR
     const WorkSession &first = reading.sessions.front();
     const QString part = partName(*session.records(), first.component_id);
     const QString time = first.minutes ? hoursText(*first.minutes) : tr("work");
-    const QString label = part.isEmpty() ? tr("Logged: %1").arg(time)
-                                         : tr("Logged: %1 on %2").arg(time, part);
+    const QString label =
+        part.isEmpty() ? tr("Logged: %1").arg(time) : tr("Logged: %1 on %2").arg(time, part);
     Id<WorkSession> added;
     const bool isDone = session.change(label, [&](Edit &edit) {
         for (const WorkSession &entry : reading.sessions)

@@ -59,9 +59,8 @@ void SignedQuestion::askAbout(const IdSet<Component> &parts)
     m_answer->clear();
     if (!closing)
         return;
-    m_words->setText(
-        tr("“%1” is signed for and still open. Did this change what was inspected?")
-            .arg(shortName(*records, {RecordType::Closing, closing.value()})));
+    m_words->setText(tr("“%1” is signed for and still open. Did this change what was inspected?")
+                         .arg(shortName(*records, {RecordType::Closing, closing.value()})));
     m_answer->addItems({tr("not said"), tr("no"), tr("yes")});
     if (step)
         m_answer->addItem(tr("this is the closing itself"));

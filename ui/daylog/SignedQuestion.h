@@ -15,8 +15,8 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// While a region is signed for and still open: asks whoever logs work there whether it changed what
-/// was inspected, or was the closing itself. Hidden while there is nothing to ask.
+/// While a region is signed for and still open: asks whoever logs work there whether it changed
+/// what was inspected, or was the closing itself. Hidden while there is nothing to ask.
 class SignedQuestion final : public QWidget {
     Q_OBJECT
 

@@ -27,8 +27,9 @@ namespace {
 
 QString clockText(Moment moment)
 {
-    return QTime(0, 0).addSecs(60 * std::max(moment.minuteOfDay(), 0)).toString(
-        QStringLiteral("HH:mm"));
+    return QTime(0, 0)
+        .addSecs(60 * std::max(moment.minuteOfDay(), 0))
+        .toString(QStringLiteral("HH:mm"));
 }
 
 } // namespace
@@ -103,11 +104,12 @@ void StopForm::ask()
     const Minutes worked = workedBy(progress, m_session.now());
     const bool isLong = worked > longestUnasked;
     if (progress.gap_began)
-        m_words->setText(
-            tr("From %1 on the computer slept or the program was closed, for %2. When did work stop?")
-                .arg(dateText(*progress.gap_began), hoursText(progress.gaps)));
+        m_words->setText(tr("From %1 on the computer slept or the program was closed, for %2. When "
+                            "did work stop?")
+                             .arg(dateText(*progress.gap_began), hoursText(progress.gaps)));
     else if (isLong)
-        m_words->setText(tr("The clock has run for %1. When did work stop?").arg(hoursText(worked)));
+        m_words->setText(
+            tr("The clock has run for %1. When did work stop?").arg(hoursText(worked)));
     else
         m_words->setText(tr("What was done?"));
     m_question->forget();
@@ -178,8 +180,8 @@ void StopForm::takeTypedTime()
 entry::EntryReading StopForm::reading(const RunningTimer &timer) const
 {
     const auto records = m_session.records();
-    auto read = entry::readEntry(toStd(m_done->text()), *records, m_session.partFinder(),
-                                 m_session.now());
+    auto read =
+        entry::readEntry(toStd(m_done->text()), *records, m_session.partFinder(), m_session.now());
     if (read.sessions.empty())
         read.sessions.emplace_back();
     for (WorkSession &session : read.sessions) {

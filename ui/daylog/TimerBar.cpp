@@ -83,9 +83,7 @@ void TimerBar::noteDown()
     if (!m_note->isModified())
         return;
     m_note->setModified(false);
-    change([this](TimerProgress &progress) {
-        progress.note = toStd(m_note->text().trimmed());
-    });
+    change([this](TimerProgress &progress) { progress.note = toStd(m_note->text().trimmed()); });
 }
 
 void TimerBar::pauseOrResume()

@@ -18,8 +18,8 @@ namespace lastrivet::ui {
 class Session;
 class StopForm;
 
-/// The clock that measures work, while it runs: how long, at what, a note, pause and stop. Nothing is
-/// seen of it while no clock runs.
+/// The clock that measures work, while it runs: how long, at what, a note, pause and stop. Nothing
+/// is seen of it while no clock runs.
 class TimerBar final : public QWidget {
     Q_OBJECT
 

@@ -56,8 +56,7 @@ void YearStrip::recordsChanged()
 
 void YearStrip::nameIt()
 {
-    const QString year =
-        tr("Work on %n days of the year", nullptr, int(m_minutes.size()));
+    const QString year = tr("Work on %n days of the year", nullptr, int(m_minutes.size()));
     setAccessibleName(year);
     setAccessibleDescription(wordsFor(m_cursor));
 }

@@ -12,8 +12,8 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// A year of work as one line of bars, a bar a day, a month beside the other; the mouse or the arrow
-/// keys choose a day, and its hours are told.
+/// A year of work as one line of bars, a bar a day, a month beside the other; the mouse or the
+/// arrow keys choose a day, and its hours are told.
 class YearStrip final : public QWidget {
     Q_OBJECT
 

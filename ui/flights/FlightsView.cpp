@@ -119,8 +119,8 @@ QWidget *FlightsView::buildRight()
 }
 
 /// How far the flights are by a rule; in bold when the flights count for it.
-void FlightsView::addRule(const Profile::TestPeriod &rule, const certificate::TestProgress *progress,
-                          Minutes flown)
+void FlightsView::addRule(const Profile::TestPeriod &rule,
+                          const certificate::TestProgress *progress, Minutes flown)
 {
     const QString kind = toQt(rule.applies_to);
     const Minutes overall =
@@ -131,8 +131,7 @@ void FlightsView::addRule(const Profile::TestPeriod &rule, const certificate::Te
         : progress->isDone()
             ? tr("For %1: %2 without a fault are flown").arg(kind, hoursText(progress->needed))
             : tr("For %1: %2 left, counted from the last fault; %3 left, counted over all flights")
-                  .arg(kind, hoursText(progress->left),
-                       hoursText(overall));
+                  .arg(kind, hoursText(progress->left), hoursText(overall));
     QLabel *line = wrapped(head, this);
     QFont bold = font();
     bold.setBold(progress);

@@ -18,7 +18,8 @@ std::string_view partField(RecordType type)
     return type == RecordType::Component ? "parent_id" : "component_id";
 }
 
-/// Writes a value into a field's column where rows leave it empty; adds the column when it is missing.
+/// Writes a value into a field's column where rows leave it empty; adds the column when it is
+/// missing.
 void fillIn(exchange::CsvTable &table, exchange::CsvColumns &columns, std::string_view field,
             const std::string &value)
 {
@@ -48,8 +49,7 @@ Result<exchange::CsvTable, exchange::InputErrors> readList(const QString &text,
     exchange::CsvTable whole = *table;
     whole.rows.insert(whole.rows.begin(), whole.header);
     for (std::size_t i = 0; i < whole.header.size(); ++i)
-        whole.header[i] =
-            toStd(QCoreApplication::translate("ListInput", "Column %1").arg(i + 1));
+        whole.header[i] = toStd(QCoreApplication::translate("ListInput", "Column %1").arg(i + 1));
     return whole;
 }
 
@@ -59,8 +59,7 @@ bool looksLikeHeadings(const QString &text, RecordType type)
     if (!table)
         return true;
     const auto columns = exchange::columnsByHeader(*table, type);
-    return std::ranges::any_of(columns,
-                               [](const std::string &field) { return !field.empty(); });
+    return std::ranges::any_of(columns, [](const std::string &field) { return !field.empty(); });
 }
 
 ReadyList readyList(exchange::CsvTable table, exchange::CsvColumns columns, const ListInput &input)

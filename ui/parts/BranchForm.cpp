@@ -50,9 +50,9 @@ QString BranchForm::whatIsCopied() const
         tr("%n fasteners", "", int(copy.counts.fasteners)),
         tr("%n measurements", "", int(copy.counts.measurements)),
     };
-    const QString sides =
-        copy.swapsSides ? tr("Left and right change places in names and words.")
-                        : tr("The name tells no side, so that names stay as they are.");
+    const QString sides = copy.swapsSides
+                              ? tr("Left and right change places in names and words.")
+                              : tr("The name tells no side, so that names stay as they are.");
     return tr("Copied as planned: %1. What was done, signed, photographed or found stays with the "
               "original. %2 Codes that other parts have are left empty.")
         .arg(what.join(QStringLiteral(", ")), sides);

@@ -13,8 +13,8 @@ namespace lastrivet::ui {
 class BranchModel;
 class Session;
 
-/// Copies a part with everything below it: shows what will be made, lets names and codes be changed,
-/// and makes it in one change.
+/// Copies a part with everything below it: shows what will be made, lets names and codes be
+/// changed, and makes it in one change.
 class BranchForm final : public ActForm {
     Q_OBJECT
 

@@ -109,9 +109,8 @@ void undoDeviation(Session &session, ActLine &ask, std::int64_t id)
 
 void applies(Session &session, ActLine &, std::int64_t id)
 {
-    session.change(
-        tr("Bulletin %1: applies").arg(nameOf(session, RecordType::Bulletin, id)),
-        [&](Edit &edit) { acts::setApplies(edit, Id<Bulletin>{id}, true, {}); });
+    session.change(tr("Bulletin %1: applies").arg(nameOf(session, RecordType::Bulletin, id)),
+                   [&](Edit &edit) { acts::setApplies(edit, Id<Bulletin>{id}, true, {}); });
 }
 
 void appliesNot(Session &session, ActLine &ask, std::int64_t id)

@@ -45,9 +45,16 @@ int openSquawks(const Records &records, const std::vector<std::int64_t> &ids)
 
 std::vector<RecordForm::Row> aboutRows()
 {
-    return {{"name"},          {"code"},        {"kind"},   {"construction"},
-            {"part_number"},   {"serial_number"}, {"zone"}, {"plan_ref"},
-            {"place"},         {"shelf"},
+    return {{"name"},
+            {"code"},
+            {"kind"},
+            {"construction"},
+            {"part_number"},
+            {"serial_number"},
+            {"zone"},
+            {"plan_ref"},
+            {"place"},
+            {"shelf"},
             {"never_enclosed_why", false, PartDetail::tr("Never enclosed because")},
             {"note", true}};
 }

@@ -28,7 +28,10 @@ PartHead::PartHead(Session &session, QWidget *parent)
     , m_facts(new QLabel(this))
     , m_below(new QCheckBox(tr("With everything below"), this))
     , m_history(new HistoryButton(
-          [this] { return RecordRef{RecordType::Component, m_shown.value()}; }, this))
+          [this] {
+              return RecordRef{RecordType::Component, m_shown.value()};
+          },
+          this))
 {
     m_heading->setFont(m_session.theme().font(1));
     m_heading->setWordWrap(true);

@@ -52,9 +52,8 @@ void moveByPerson(Session &session, Id<Component> part, Id<Component> parent, st
 bool moveSeveral(Session &session, const std::vector<Id<Component>> &parts, Id<Component> parent,
                  Id<Component> before)
 {
-    return session.change(labelFor(*session.records(), parts, parent), [&](Edit &edit) {
-        acts::moveParts(edit, parts, parent, before);
-    });
+    return session.change(labelFor(*session.records(), parts, parent),
+                          [&](Edit &edit) { acts::moveParts(edit, parts, parent, before); });
 }
 
 void moveAmong(Session &session, Id<Component> part, int by)
@@ -69,8 +68,7 @@ void moveInto(Session &session, Id<Component> part)
 {
     const Place place = placeOf(*session.records(), part);
     if (place.row > 0)
-        moveByPerson(session, part, place.neighbours[std::size_t(place.row) - 1],
-                     std::size_t(-1));
+        moveByPerson(session, part, place.neighbours[std::size_t(place.row) - 1], std::size_t(-1));
 }
 
 void moveOut(Session &session, Id<Component> part)

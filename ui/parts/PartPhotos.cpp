@@ -32,9 +32,8 @@ PartPhotos::PartPhotos(Session &session, PictureLoader &loader, QWidget *parent)
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setAccessibleName(tr("Photos of the part"));
     setTabKeyNavigation(false);
-    connect(this, &QListView::activated, this, [this](const QModelIndex &index) {
-        m_session.goTo(m_model->recordAt(index.row()));
-    });
+    connect(this, &QListView::activated, this,
+            [this](const QModelIndex &index) { m_session.goTo(m_model->recordAt(index.row())); });
 }
 
 void PartPhotos::show(Id<Component> part, bool isWithBelow)
@@ -44,9 +43,9 @@ void PartPhotos::show(Id<Component> part, bool isWithBelow)
     m_model->setFilter([parts, isWhole = !part](const Records &records, const Media &media) {
         return media.kind != MediaKind::Document &&
                (isWhole || std::ranges::any_of(media.links, [&](const Media::Link &link) {
-                   const Id<Component> shown = partOfLink(records, link);
-                   return shown && parts.contains(shown.value());
-               }));
+                    const Id<Component> shown = partOfLink(records, link);
+                    return shown && parts.contains(shown.value());
+                }));
     });
 }
 

@@ -64,9 +64,8 @@ PartTreeModel::Shape PartTreeModel::shapeOf(const Records &records)
         if (!part.withdrawn_on)
             parts.push_back(&part);
     }
-    std::ranges::stable_sort(parts, {}, [](const Component *part) {
-        return part->position.value_or(largestId);
-    });
+    std::ranges::stable_sort(
+        parts, {}, [](const Component *part) { return part->position.value_or(largestId); });
     for (const Component *part : parts)
         shape[part->parent_id.value()].push_back(part->id.value());
     return shape;
@@ -188,9 +187,9 @@ QVariant PartTreeModel::data(const QModelIndex &index, int role) const
     case Qt::AccessibleTextRole:
         return inFull(*part, index.column());
     case Qt::TextAlignmentRole:
-        return QVariant((descriptions[std::size_t(index.column())].isNumber ? Qt::AlignRight
-                                                                           : Qt::AlignLeft) |
-                        Qt::AlignVCenter);
+        return QVariant(
+            (descriptions[std::size_t(index.column())].isNumber ? Qt::AlignRight : Qt::AlignLeft) |
+            Qt::AlignVCenter);
     case IdRole:
         return qlonglong(part->id.value());
     default:
@@ -214,8 +213,7 @@ Qt::ItemFlags PartTreeModel::flags(const QModelIndex &index) const
 {
     if (!index.isValid())
         return Qt::ItemIsDropEnabled;
-    return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsDragEnabled |
-           Qt::ItemIsDropEnabled;
+    return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsDragEnabled | Qt::ItemIsDropEnabled;
 }
 
 QStringList PartTreeModel::mimeTypes() const

@@ -39,8 +39,7 @@ QWidget *PartsPage::buildActs()
         {tr("Add inside"), tr("Shift+Insert: a part within this one"), &PartsPage::addInside},
         {tr("Copy…"), tr("Ctrl+D: this part with everything below it, for the other side"),
          &PartsPage::copyCurrent},
-        {tr("Paste list…"), tr("Ctrl+V: parts or steps from a spreadsheet"),
-         &PartsPage::pasteList},
+        {tr("Paste list…"), tr("Ctrl+V: parts or steps from a spreadsheet"), &PartsPage::pasteList},
         {tr("Withdraw"), tr("Delete: take wrong parts out"), &PartsPage::withdrawChosen},
     };
     auto *bar = new QWidget(this);
@@ -98,9 +97,9 @@ void PartsPage::addBeside()
 
 void PartsPage::addPart(Id<Component> parent, std::size_t row)
 {
-    const QString where = parent ? tr("A new part inside %1")
-                                       .arg(partName(*session().records(), parent))
-                                 : tr("A new part at the top");
+    const QString where =
+        parent ? tr("A new part inside %1").arg(partName(*session().records(), parent))
+               : tr("A new part at the top");
     m_right->setCurrentWidget(m_detail);
     m_detail->askLine().ask(
         {.words = where,
@@ -109,8 +108,8 @@ void PartsPage::addPart(Id<Component> parent, std::size_t row)
          .textMissing = tr("A part needs a name.")},
         [this, parent, row](const ActLine::Answer &answer) {
             Id<Component> added;
-            const bool isDone = session().change(
-                tr("Part added: %1").arg(answer.text), [&](Edit &edit) {
+            const bool isDone =
+                session().change(tr("Part added: %1").arg(answer.text), [&](Edit &edit) {
                     added = acts::addPart(
                         edit, Component{.parent_id = parent, .name = toStd(answer.text)}, row);
                 });
@@ -125,8 +124,7 @@ void PartsPage::withdrawChosen()
     if (m_tree->chosen().size() > 1)
         m_several->withdraw();
     else if (current())
-        askToWithdraw(session(), m_detail->askLine(),
-                      {RecordType::Component, current().value()});
+        askToWithdraw(session(), m_detail->askLine(), {RecordType::Component, current().value()});
 }
 
 void PartsPage::copyCurrent()

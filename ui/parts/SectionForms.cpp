@@ -17,27 +17,25 @@ QString tr(const char *text)
 
 Rows stepForm()
 {
-    return {{"title"},    {"component_id"}, {"estimate_minutes"}, {"plan_ref"},
-            {"after"},    {"closes"},       {"may_follow"},       {"planned_on"},
-            {"done_on"},  {"dropped_on"},   {"position"},         {"note", true}};
+    return {{"title"},   {"component_id"}, {"estimate_minutes"}, {"plan_ref"},
+            {"after"},   {"closes"},       {"may_follow"},       {"planned_on"},
+            {"done_on"}, {"dropped_on"},   {"position"},         {"note", true}};
 }
 
 Rows fastenerForm()
 {
-    return {{"place"},       {"hardware"},    {"thread"},     {"quantity"},
-            {"torque_min"},  {"torque_max"},  {"torque_drag"}, {"torque_unit"},
-            {"locking"},     {"tool_id"},     {"fitted_on"},  {"torqued_on"},
-            {"torque_value"}, {"marked_on"},  {"locked_on"},  {"step_id"},
-            {"may_follow"},  {"planned_on"},  {"accepted_on"}, {"accepted_by"},
-            {"accepted_basis"}, {"removed_on"}, {"removed_why"}, {"note", true}};
+    return {{"place"},          {"hardware"},    {"thread"},       {"quantity"},    {"torque_min"},
+            {"torque_max"},     {"torque_drag"}, {"torque_unit"},  {"locking"},     {"tool_id"},
+            {"fitted_on"},      {"torqued_on"},  {"torque_value"}, {"marked_on"},   {"locked_on"},
+            {"step_id"},        {"may_follow"},  {"planned_on"},   {"accepted_on"}, {"accepted_by"},
+            {"accepted_basis"}, {"removed_on"},  {"removed_why"},  {"note", true}};
 }
 
 Rows measurementForm()
 {
-    return {{"what"},        {"unit"},        {"minimum"},        {"maximum"},
-            {"value"},       {"measured_on"}, {"tool_id"},        {"step_id"},
-            {"may_follow"},  {"planned_on"},  {"accepted_on"},    {"accepted_by"},
-            {"accepted_basis"}, {"note", true}};
+    return {{"what"},        {"unit"},        {"minimum"},        {"maximum"},    {"value"},
+            {"measured_on"}, {"tool_id"},     {"step_id"},        {"may_follow"}, {"planned_on"},
+            {"accepted_on"}, {"accepted_by"}, {"accepted_basis"}, {"note", true}};
 }
 
 Rows deviationForm()
@@ -68,27 +66,18 @@ Rows deviationForm()
 
 Rows bulletinForm()
 {
-    return {{"title"},
-            {"kind"},
-            {"number"},
-            {"issuer"},
-            {"issued_on"},
-            {"received_on"},
-            {"component_ids"},
-            {"applies"},
-            {"mandatory"},
-            {"complied_on"},
-            {"basis", true},
-            {"media_ids", false, tr("Documents")},
-            {"not_inside"},
-            {"note", true}};
+    return {{"title"},         {"kind"},        {"number"},
+            {"issuer"},        {"issued_on"},   {"received_on"},
+            {"component_ids"}, {"applies"},     {"mandatory"},
+            {"complied_on"},   {"basis", true}, {"media_ids", false, tr("Documents")},
+            {"not_inside"},    {"note", true}};
 }
 
 Rows partLineForm()
 {
-    return {{"name"},        {"part_number"},       {"quantity"},         {"received_quantity"},
-            {"received_on"}, {"damaged_quantity"}, {"shipment"},         {"ordered_on"},
-            {"expected_on"}, {"step_id"},           {"note", true}};
+    return {{"name"},        {"part_number"},      {"quantity"},  {"received_quantity"},
+            {"received_on"}, {"damaged_quantity"}, {"shipment"},  {"ordered_on"},
+            {"expected_on"}, {"step_id"},          {"note", true}};
 }
 
 } // namespace lastrivet::ui::sections

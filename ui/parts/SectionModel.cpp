@@ -162,8 +162,8 @@ QString SectionModel::nameOf(std::int64_t id) const
 bool SectionModel::tick(const SectionColumn &column, std::int64_t id, bool isTicked)
 {
     const QString what = QCoreApplication::translate("Section", column.act);
-    const QString label = isTicked ? tr("%1: %2").arg(nameOf(id), what)
-                                   : tr("%1: not %2").arg(nameOf(id), what);
+    const QString label =
+        isTicked ? tr("%1: %2").arg(nameOf(id), what) : tr("%1: not %2").arg(nameOf(id), what);
     return m_session.change(label, [&](Edit &edit) { column.tick(edit, id, isTicked); });
 }
 
@@ -178,9 +178,9 @@ bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QSt
         return false;
     }
     bool isUnderstood = false;
-    const bool isDone = m_session.change(
-        tr("%1: %2 changed").arg(nameOf(id), what),
-        [&](Edit &edit) { isUnderstood = column.write(edit, id, text); });
+    const bool isDone =
+        m_session.change(tr("%1: %2 changed").arg(nameOf(id), what),
+                         [&](Edit &edit) { isUnderstood = column.write(edit, id, text); });
     if (!isUnderstood)
         m_session.complain(tr("“%1” cannot be the %2.").arg(text, what));
     return isDone && isUnderstood;

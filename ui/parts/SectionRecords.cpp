@@ -46,11 +46,10 @@ Ids papers(const Records &records, const Parts &parts, IsOpen isOpen)
 {
     std::vector<const Paper *> found;
     for (const Paper &paper : records.of<Paper>()) {
-        const bool isHere =
-            (paper.component_ids.empty() && parts.contains(0)) ||
-            std::ranges::any_of(paper.component_ids, [&](Id<Component> part) {
-                return parts.contains(part.value());
-            });
+        const bool isHere = (paper.component_ids.empty() && parts.contains(0)) ||
+                            std::ranges::any_of(paper.component_ids, [&](Id<Component> part) {
+                                return parts.contains(part.value());
+                            });
         if (!paper.withdrawn_on && isHere)
             found.push_back(&paper);
     }
@@ -90,9 +89,8 @@ Ids closings(const Records &records, const Parts &parts)
 {
     Ids ids;
     for (const Closing &closing : records.closings) {
-        const bool isInside = std::ranges::any_of(closing.encloses, [&](Id<Component> part) {
-            return parts.contains(part.value());
-        });
+        const bool isInside = std::ranges::any_of(
+            closing.encloses, [&](Id<Component> part) { return parts.contains(part.value()); });
         if (!closing.withdrawn_on && (isInside || parts.contains(closing.component_id.value())))
             ids.push_back(closing.id.value());
     }

@@ -76,7 +76,8 @@ protected:
         const std::string shelf = toStd(m_shelf->text());
         const std::string place = toStd(m_place->text());
         const Id<Component> inside{m_inside->chosen()};
-        const bool isAny = kind || construction || !zone.empty() || !shelf.empty() || !place.empty();
+        const bool isAny =
+            kind || construction || !zone.empty() || !shelf.empty() || !place.empty();
         if (!isAny && !inside) {
             hint(SeveralParts::tr("Nothing is filled in that could be set."));
             return false;

@@ -61,11 +61,10 @@ void insertStep(Session &session, ActLine &ask, std::int64_t id)
 constexpr std::array forSteps{
     SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Insert before…"),
                [](const Records &, std::int64_t) { return true; }, insertStep},
-    SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Drop"),
-               [](const Records &records, std::int64_t id) {
-                   return !find<Step>(records, id).dropped_on;
-               },
-               dropStep},
+    SectionAct{
+        QT_TRANSLATE_NOOP("SectionActs", "Drop"),
+        [](const Records &records, std::int64_t id) { return !find<Step>(records, id).dropped_on; },
+        dropStep},
     SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Take up again"),
                [](const Records &records, std::int64_t id) {
                    return find<Step>(records, id).dropped_on.has_value();

@@ -124,8 +124,7 @@ std::optional<std::size_t> StepPicture::nodeAt(const QPointF &point) const
 
 void StepPicture::updateBars()
 {
-    const qreal width =
-        2 * edge + qreal(m_layering.layers) * (boxWidth + gapAcross) - gapAcross;
+    const qreal width = 2 * edge + qreal(m_layering.layers) * (boxWidth + gapAcross) - gapAcross;
     const qreal height = 2 * edge + qreal(m_layering.rows) * (boxHeight + gapDown) - gapDown;
     horizontalScrollBar()->setRange(0, std::max(0, int(width) - viewport()->width()));
     horizontalScrollBar()->setPageStep(viewport()->width());
@@ -182,9 +181,10 @@ void StepPicture::goWithin(int by)
         const auto distance = (std::ptrdiff_t(other.row) - std::ptrdiff_t(place.row)) * by;
         if (other.layer != place.layer || distance <= 0)
             continue;
-        const auto known = nearest ? (std::ptrdiff_t(m_layering.places[*nearest].row) -
-                                      std::ptrdiff_t(place.row)) * by
-                                   : std::ptrdiff_t(m_layering.rows) + 1;
+        const auto known =
+            nearest
+                ? (std::ptrdiff_t(m_layering.places[*nearest].row) - std::ptrdiff_t(place.row)) * by
+                : std::ptrdiff_t(m_layering.rows) + 1;
         if (distance < known)
             nearest = node;
     }

@@ -18,9 +18,9 @@ class Session;
 
 /// Which step comes before which: boxes in layers from left to right, joined by lines.
 ///
-/// The arrow keys go along the lines and within a layer; Enter chooses the step in the list. Dragging
-/// from one box to another makes the second wait for the first; so does W on the first and then on
-/// the second.
+/// The arrow keys go along the lines and within a layer; Enter chooses the step in the list.
+/// Dragging from one box to another makes the second wait for the first; so does W on the first and
+/// then on the second.
 class StepPicture final : public QAbstractScrollArea {
     Q_OBJECT
 

@@ -20,8 +20,8 @@ bool isOfAKindTakenIn(const std::filesystem::path &file)
     std::array<char, evidence::sniffedBytes> beginning{};
     std::ifstream stream(file, std::ios::binary);
     stream.read(beginning.data(), std::streamsize(beginning.size()));
-    const auto kind = evidence::sniff({reinterpret_cast<const std::uint8_t *>(beginning.data()),
-                                       std::size_t(stream.gcount())});
+    const auto kind = evidence::sniff(
+        {reinterpret_cast<const std::uint8_t *>(beginning.data()), std::size_t(stream.gcount())});
     return kind && evidence::mediaKind(*kind) != MediaKind::Document;
 }
 

@@ -24,10 +24,10 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr std::array assignable{
-    RecordType::Component,   RecordType::Squawk,     RecordType::Closing,
+    RecordType::Component,   RecordType::Squawk,      RecordType::Closing,
     RecordType::Step,        RecordType::WorkSession, RecordType::Deviation,
-    RecordType::Inspection,  RecordType::Bulletin,   RecordType::MaterialUse,
-    RecordType::MaterialLot, RecordType::Fastener,   RecordType::Measurement};
+    RecordType::Inspection,  RecordType::Bulletin,    RecordType::MaterialUse,
+    RecordType::MaterialLot, RecordType::Fastener,    RecordType::Measurement};
 
 QPushButton *flatButton(const QString &words, const QString &name, QWidget *parent)
 {
@@ -117,8 +117,8 @@ QWidget *LinksEditor::row(const Held &link)
 {
     const RecordRef record = link.record;
     const bool isOfAll = link.count == int(m_media.size());
-    QString title = tr("%1: %2").arg(inWords({noun(record.type), {}}),
-                                     shortName(*m_session.records(), record));
+    QString title =
+        tr("%1: %2").arg(inWords({noun(record.type), {}}), shortName(*m_session.records(), record));
     if (!isOfAll)
         title = tr("%1 (%2 of %3)")
                     .arg(title, QString::number(link.count), QString::number(m_media.size()));
@@ -149,11 +149,10 @@ QWidget *LinksEditor::row(const Held &link)
 void LinksEditor::link(RecordRef record)
 {
     const QString to = shortName(*m_session.records(), record);
-    m_session.change(tr("%1: belongs to %2").arg(nameOf(m_session, m_media), to),
-                     [&](Edit &edit) {
-                         for (const auto media : m_media)
-                             acts::linkMedia(edit, media, record);
-                     });
+    m_session.change(tr("%1: belongs to %2").arg(nameOf(m_session, m_media), to), [&](Edit &edit) {
+        for (const auto media : m_media)
+            acts::linkMedia(edit, media, record);
+    });
 }
 
 void LinksEditor::unlink(RecordRef record)

@@ -135,8 +135,7 @@ void MarkEditor::release()
     m_isDragging = false;
     Media::Annotation &mark = m_marks[std::size_t(m_grip.mark)];
     const std::vector<double> &at = mark.points;
-    if (m_isNew && at.size() == 4 &&
-        std::hypot(at[2] - at[0], at[3] - at[1]) < shortest)
+    if (m_isNew && at.size() == 4 && std::hypot(at[2] - at[0], at[3] - at[1]) < shortest)
         mark = usual(mark.shape, {at[0], at[1]});
     Q_EMIT looked();
     if (m_isNew || m_hasMoved)

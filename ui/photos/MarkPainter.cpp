@@ -74,8 +74,8 @@ void MarkPainter::draw(QPainter &painter, int chosen, const Colours &colours) co
         painter.setPen(QPen(ink, 2));
         painter.setBrush(Qt::white);
         for (const QPointF &point : print::placesOn(m_place, mark.points))
-            painter.drawRect(QRectF(point - QPointF(pointSize, pointSize) / 2,
-                                    QSizeF(pointSize, pointSize)));
+            painter.drawRect(
+                QRectF(point - QPointF(pointSize, pointSize) / 2, QSizeF(pointSize, pointSize)));
     }
     painter.restore();
 }

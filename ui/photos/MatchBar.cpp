@@ -66,8 +66,8 @@ void MatchBar::take(const std::vector<PhotoAndWork> &pairs)
 {
     m_pairs = pairs;
     setVisible(!pairs.empty() && !m_session.isReadOnly());
-    m_words->setText(tr("%n photos were taken during work that is in the log.", nullptr,
-                        int(pairs.size())));
+    m_words->setText(
+        tr("%n photos were taken during work that is in the log.", nullptr, int(pairs.size())));
 }
 
 void MatchBar::confirm()

@@ -112,8 +112,7 @@ bool PhotoBrowser::choose(const std::vector<Id<Media>> &media)
     }
     if (first < 0)
         return false;
-    m_grid->selectionModel()->setCurrentIndex(m_model->index(first),
-                                              QItemSelectionModel::NoUpdate);
+    m_grid->selectionModel()->setCurrentIndex(m_model->index(first), QItemSelectionModel::NoUpdate);
     m_grid->selectionModel()->select(selection, QItemSelectionModel::ClearAndSelect);
     m_grid->scrollTo(m_model->index(first));
     return true;

@@ -182,9 +182,9 @@ void PhotoGrid::setSelection(const QRect &rect, QItemSelectionModel::SelectionFl
         selectionModel()->select(QItemSelection(), command);
         return;
     }
-    selectionModel()->select(QItemSelection(m_model.index(std::min(begin, end)),
-                                            m_model.index(std::max(begin, end))),
-                             command);
+    selectionModel()->select(
+        QItemSelection(m_model.index(std::min(begin, end)), m_model.index(std::max(begin, end))),
+        command);
 }
 
 QRegion PhotoGrid::visualRegionForSelection(const QItemSelection &selection) const
@@ -234,10 +234,9 @@ void PhotoGrid::paintHeading(QPainter &painter, int section) const
     painter.setPen(m_theme.colours().quietText);
     painter.drawText(line.adjusted(metrics.horizontalAdvance(title) + 3 * Theme::space, 0, 0, 0),
                      Qt::AlignLeft | Qt::AlignVCenter,
-                     about.within.isEmpty()
-                         ? QString::number(about.count)
-                         : QStringLiteral("%1 · %2").arg(about.within,
-                                                         QString::number(about.count)));
+                     about.within.isEmpty() ? QString::number(about.count)
+                                            : QStringLiteral("%1 · %2").arg(
+                                                  about.within, QString::number(about.count)));
 }
 
 void PhotoGrid::paintEvent(QPaintEvent *event)

@@ -113,8 +113,10 @@ void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link
     if (files.isEmpty() || m_session.isReadOnly())
         return;
     const auto records = m_session.records();
-    const auto work = std::make_shared<Work>(Work{incoming(*records, files, links, shows), {},
-                                                  m_session.project().folder(), records,
+    const auto work = std::make_shared<Work>(Work{incoming(*records, files, links, shows),
+                                                  {},
+                                                  m_session.project().folder(),
+                                                  records,
                                                   m_session.now()});
     m_session.runLong(
         tr("Taking in photos"), [work](Progress &progress) { copyAll(*work, progress); }, this,
@@ -178,8 +180,7 @@ void PhotoIntake::makeCopies()
     m_session.executor().run(
         this,
         [cache, media = media ? *media : Media()] {
-            if (media.kind == MediaKind::Photo &&
-                !cache.path(media, evidence::PictureSize::Small))
+            if (media.kind == MediaKind::Photo && !cache.path(media, evidence::PictureSize::Small))
                 cache.make(media);
         },
         [this] { QTimer::singleShot(0, this, &PhotoIntake::makeCopies); });

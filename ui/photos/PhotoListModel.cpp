@@ -17,8 +17,7 @@ PhotoListModel::PhotoListModel(Session &session, PictureLoader &loader, QObject 
     , m_session(session)
     , m_loader(loader)
 {
-    connect(&loader, &PictureLoader::loaded, this,
-            [this](qint64 id) { tellChanged({id}); });
+    connect(&loader, &PictureLoader::loaded, this, [this](qint64 id) { tellChanged({id}); });
 }
 
 void PhotoListModel::show(PhotoOrder order, PhotoFilter filter)

@@ -137,10 +137,8 @@ QWidget *PhotoViewer::buildBottom()
     bar->addWidget(m_markWords, 1);
     bar->addWidget(m_facts);
     connect(m_caption, &QLineEdit::editingFinished, this, &PhotoViewer::keepCaption);
-    connect(m_caption, &QLineEdit::returnPressed, this,
-            [this] { focusPlace()->setFocus(); });
-    connect(m_markWords, &QLineEdit::editingFinished, this,
-            [this] { keepWords(); });
+    connect(m_caption, &QLineEdit::returnPressed, this, [this] { focusPlace()->setFocus(); });
+    connect(m_markWords, &QLineEdit::editingFinished, this, [this] { keepWords(); });
     connect(m_markWords, &QLineEdit::returnPressed, this, [this] { m_picture->setFocus(); });
     return bottom;
 }

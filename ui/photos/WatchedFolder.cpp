@@ -213,14 +213,11 @@ void WatchedFolder::watchFolders(const Look &look)
 void WatchedFolder::copy(std::vector<evidence::SeenFile> files)
 {
     m_isCopying = true;
-    const auto copying =
-        std::make_shared<ArrivedFiles>(
-            ArrivedFiles{std::move(files), m_session.project().folder(), m_session.records(),
-                         m_session.now(), {}});
+    const auto copying = std::make_shared<ArrivedFiles>(ArrivedFiles{
+        std::move(files), m_session.project().folder(), m_session.records(), m_session.now(), {}});
     m_copied = copying->files;
     m_session.executor().run(
-        this, [copying] { copying->copy(); },
-        [this, copying] { m_rows->add(copying->batches); });
+        this, [copying] { copying->copy(); }, [this, copying] { m_rows->add(copying->batches); });
 }
 
 /// A fault is one of the project, not of these files: it would only come again.

@@ -53,12 +53,10 @@ Id<WorkSession> workThatFits(const evidence::SessionMatcher &matcher, const Medi
 
 void confirmWork(Session &session, const std::vector<PhotoAndWork> &pairs)
 {
-    const Media *one =
-        pairs.size() == 1 ? session.records()->find(pairs.front().first) : nullptr;
+    const Media *one = pairs.size() == 1 ? session.records()->find(pairs.front().first) : nullptr;
     const QString label =
         one ? WorkProposal::tr("%1: belongs to a log entry").arg(mediaTitle(*one))
-            : WorkProposal::tr("%n photos belong to their log entries", nullptr,
-                               int(pairs.size()));
+            : WorkProposal::tr("%n photos belong to their log entries", nullptr, int(pairs.size()));
     session.change(label, [&](Edit &edit) {
         for (const auto &[media, work] : pairs) {
             if (edit.records().findLive(media) && edit.records().findLive(work))

@@ -23,10 +23,10 @@ constexpr double headLength = points(10);
 void drawPath(QPainter &painter, const QPainterPath &path)
 {
     painter.setBrush(Qt::NoBrush);
-    painter.strokePath(path, QPen(Qt::white, edgeWidth, Qt::SolidLine, Qt::RoundCap,
-                                  Qt::RoundJoin));
-    painter.strokePath(path, QPen(Qt::black, strokeWidth, Qt::SolidLine, Qt::RoundCap,
-                                  Qt::RoundJoin));
+    painter.strokePath(path,
+                       QPen(Qt::white, edgeWidth, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.strokePath(path,
+                       QPen(Qt::black, strokeWidth, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
 }
 
 void drawWords(QPainter &painter, const QRectF &picture, QPointF place, const QString &words)

@@ -51,8 +51,7 @@ void drawTitle(Pages &pages, const ChangesSince &changes)
     pages.text(words.text("What changed since you signed").toUpper(), Size::Small, true);
     pages.advance(points(2));
     pages.text(aircraftName(changes.aircraft), Size::Heading, true);
-    pages.text(words.text("{0}: {1}",
-                          {changes.closing, nested(packet::inWords(changes.kind))}),
+    pages.text(words.text("{0}: {1}", {changes.closing, nested(packet::inWords(changes.kind))}),
                Size::Body, true);
     const auto &signature = changes.signature;
     std::string by = signature.by;
@@ -140,9 +139,9 @@ void drawTouched(Pages &pages, const ChangesSince &changes, const Room &room)
     drawTable(pages, touchedTable(words, changes, room));
     const std::size_t more = earlierThanShown(changes, room);
     if (more > 0)
-        pages.text(words.text("{0} earlier changes are in the inspection packet.",
-                              {std::to_string(more)}),
-                   Size::Small, true);
+        pages.text(
+            words.text("{0} earlier changes are in the inspection packet.", {std::to_string(more)}),
+            Size::Small, true);
 }
 
 Table::Row rowOf(const Wording &words, const packet::SquawkEntry &squawk, const Room &room)
@@ -277,16 +276,18 @@ void drawAnswer(Pages &pages, const ChangesSince &changes)
     TextBlock(words.text("Does your signature still hold?"), Size::Body, body.width(), true)
         .draw(painter, {left, y});
     y += points(18);
-    for (const char *choice : {"Yes, it holds.", "Yes, with the remarks below.",
-                               "No, I have to look at it again."}) {
+    for (const char *choice :
+         {"Yes, it holds.", "Yes, with the remarks below.", "No, I have to look at it again."}) {
         drawMark(painter, Mark::EmptyBox, QRectF(left, y, points(11), points(11)));
         painter.setPen(Qt::black);
-        TextBlock(words.text(choice), Size::Body, body.width()).draw(painter, {left + points(17), y});
+        TextBlock(words.text(choice), Size::Body, body.width())
+            .draw(painter, {left + points(17), y});
         y += points(16);
     }
     const double line = frame.bottom() - points(20);
     painter.setPen(QPen(Qt::black, points(0.6)));
-    painter.drawLine(QLineF(left, line - points(34), frame.right() - points(10), line - points(34)));
+    painter.drawLine(
+        QLineF(left, line - points(34), frame.right() - points(10), line - points(34)));
     painter.drawLine(QLineF(left, line, frame.right() - points(10), line));
     painter.setPen(Qt::black);
     TextBlock(words.text("{0}: name, number, signature, date", {changes.signature.by}), Size::Small,

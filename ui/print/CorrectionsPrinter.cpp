@@ -27,7 +27,8 @@ void drawSignatures(Pages &pages)
     const Wording &words = pages.wording();
     Table table;
     table.has_grid = true;
-    table.columns = {{QString(), 2, false, true}, {words.text("Name and number"), 4, false, true},
+    table.columns = {{QString(), 2, false, true},
+                     {words.text("Name and number"), 4, false, true},
                      {words.text("Signature"), 4, false, true},
                      {words.text("Date"), 2, false, true}};
     for (const char *who : {"Builder", "Inspector or adviser"})
@@ -56,11 +57,10 @@ std::optional<Printed> printCorrections(const packet::CorrectionsReport &report,
                                         const OnPercent &onPercent)
 {
     const QString title = choices.wording.text("Corrections report");
-    Document document = documentAbout(
-        report.aircraft, title + QStringLiteral(": ") + visitName(choices.wording, report));
+    Document document = documentAbout(report.aircraft, title + QStringLiteral(": ") +
+                                                           visitName(choices.wording, report));
     document.picture_count = pictureCount(report);
-    document.sections = {
-        [&](Pages &pages, PictureShelf &shelf) { drawAll(pages, report, shelf); }};
+    document.sections = {[&](Pages &pages, PictureShelf &shelf) { drawAll(pages, report, shelf); }};
     return printDocument(document, imprint, pictures, choices, place, onPercent);
 }
 

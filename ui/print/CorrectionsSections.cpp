@@ -74,8 +74,10 @@ Table tableOf(const Wording &words, const CorrectionsReport::Finding &finding)
 {
     const SquawkEntry &squawk = finding.squawk;
     Table table;
-    table.columns = {{words.text("Squawk"), 2.2}, {words.text("Finding"), 4},
-                     {words.text("Correction"), 4}, {words.text("Verified"), 3}};
+    table.columns = {{words.text("Squawk"), 2.2},
+                     {words.text("Finding"), 4},
+                     {words.text("Correction"), 4},
+                     {words.text("Verified"), 3}};
     QStringList found{words.sentence(packet::inWords(squawk.severity))};
     for (const std::string &text : {squawk.part, squawk.detail, finding.note}) {
         if (!text.empty())
@@ -144,10 +146,8 @@ QString visitName(const Wording &words, const CorrectionsReport &report)
     QString name = words.sentence(packet::inWords(visit.kind));
     if (visit.held_on)
         name = words.text("{0} of {1}", {name.toStdString(), visit.held_on->text()});
-    const std::string &number =
-        visit.report_number.empty() ? visit.reference : visit.report_number;
-    return number.empty() ? name
-                          : words.text("{0}, report {1}", {name.toStdString(), number});
+    const std::string &number = visit.report_number.empty() ? visit.reference : visit.report_number;
+    return number.empty() ? name : words.text("{0}, report {1}", {name.toStdString(), number});
 }
 
 void drawVisit(Pages &pages, const CorrectionsReport &report)
@@ -167,8 +167,10 @@ void drawVisit(Pages &pages, const CorrectionsReport &report)
     if (report.verdicts.empty())
         return;
     Table table;
-    table.columns = {{words.text("Closing"), 4}, {words.text("Hold point"), 3},
-                     {words.text("Result"), 3}, {words.text("Remarks"), 3}};
+    table.columns = {{words.text("Closing"), 4},
+                     {words.text("Hold point"), 3},
+                     {words.text("Result"), 3},
+                     {words.text("Remarks"), 3}};
     for (const auto &verdict : report.verdicts)
         table.rows.push_back({{{asIs(verdict.closing)},
                                {words.sentence(packet::inWords(verdict.kind))},

@@ -38,8 +38,7 @@ Margins marginsOf(const Document &document, const Imprint &imprint, const Wordin
         return margins;
     }
     margins.foot = date + QStringLiteral("  ·  ") +
-                   wording.text("journal {0}",
-                                {withoutTail(imprint.journal_hash).toStdString()});
+                   wording.text("journal {0}", {withoutTail(imprint.journal_hash).toStdString()});
     margins.first_foot = wording.text("Journal at printing: {0}", {imprint.journal_hash});
     return margins;
 }
@@ -141,8 +140,7 @@ Document documentAbout(const packet::Aircraft &aircraft, const QString &title)
 
 std::optional<Printed> printDocument(const Document &document, const Imprint &imprint,
                                      const Pictures &pictures, const Choices &choices,
-                                     const std::filesystem::path &place,
-                                     const OnPercent &onPercent)
+                                     const std::filesystem::path &place, const OnPercent &onPercent)
 {
     requireFonts();
     try {

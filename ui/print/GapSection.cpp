@@ -46,8 +46,11 @@ void drawWaived(Pages &pages, const Packet &packet)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Hold point"), 3}, {words.text("Closing"), 3},
-                     {words.text("Waived"), 2}, {words.text("By"), 2}, {words.text("Why"), 4}};
+    table.columns = {{words.text("Hold point"), 3},
+                     {words.text("Closing"), 3},
+                     {words.text("Waived"), 2},
+                     {words.text("By"), 2},
+                     {words.text("Why"), 4}};
     for (const FrontPages::Waived &waived : packet.front.waived)
         table.rows.push_back({{{words.sentence(packet::inWords(waived.kind))},
                                {asIs(waived.closing)},
@@ -64,8 +67,10 @@ void drawClosedWithGaps(Pages &pages, const Packet &packet)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Closing"), 3}, {words.text("Closed"), 1.8},
-                     {words.text("By"), 1.8}, {words.text("What was missing"), 5},
+    table.columns = {{words.text("Closing"), 3},
+                     {words.text("Closed"), 1.8},
+                     {words.text("By"), 1.8},
+                     {words.text("What was missing"), 5},
                      {words.text("Reason given"), 3}};
     for (const FrontPages::ClosedWithGaps &gaps : packet.front.closed_with_gaps) {
         QStringList missing;
@@ -81,7 +86,7 @@ void drawClosedWithGaps(Pages &pages, const Packet &packet)
                                {asIs(gaps.reason)}}});
     }
     pages.smallHeading(words.text("Closed with gaps, and accepted by nobody yet"),
-                  leastHeightOf(table, pages.body().width()));
+                       leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
 }
 

@@ -48,8 +48,7 @@ std::optional<Printed> printHandOver(const packet::HandOver &book, const Imprint
     Document document =
         documentAbout(book.whole.front.aircraft, choices.wording.text(book.whole.title));
     document.picture_count = int(book.whole.photos.size());
-    document.sections = {
-        [&](Pages &pages, PictureShelf &shelf) { drawBook(pages, book, shelf); }};
+    document.sections = {[&](Pages &pages, PictureShelf &shelf) { drawBook(pages, book, shelf); }};
     return printDocument(document, imprint, pictures, choices, place, onPercent);
 }
 

@@ -35,8 +35,8 @@ QString lockingOf(const Wording &words, const FastenerEntry &fastener)
         return {};
     QString text = words.text(packet::inWords(fastener.locking));
     if (fastener.is_locked_by_hand)
-        text += QLatin1Char('\n') + (fastener.locked_on ? words.day(fastener.locked_on)
-                                                        : words.text("not locked"));
+        text += QLatin1Char('\n') +
+                (fastener.locked_on ? words.day(fastener.locked_on) : words.text("not locked"));
     return text;
 }
 
@@ -46,9 +46,8 @@ Table::Row rowOf(const Wording &words, const FastenerEntry &fastener)
     QString limits = rangeOf(words, fastener.torque_min, fastener.torque_max);
     if (!limits.isEmpty())
         limits += QLatin1Char('\n') + unit;
-    return {{{asIs(fastener.place) +
-              acceptanceIn(words, fastener.accepted_on, fastener.accepted_by,
-                           fastener.accepted_basis)},
+    return {{{asIs(fastener.place) + acceptanceIn(words, fastener.accepted_on, fastener.accepted_by,
+                                                  fastener.accepted_basis)},
              {asIs(fastener.hardware)},
              {words.number(fastener.quantity)},
              {fastener.fitted_on ? words.day(fastener.fitted_on) : words.text("not fitted"),
@@ -84,8 +83,7 @@ void drawFasteners(Pages &pages, const packet::Packet &packet)
                      {words.text("Qty"), 0.9, true}, {words.text("Fitted"), 2.7},
                      {words.text("Limits"), 1.9},    {words.text("Torque"), 3.3},
                      {words.text("Marked"), 2.7},    {words.text("Lock"), 2.7}};
-    addByPart(table, packet.fasteners,
-              [&](const auto &entry) { return rowOf(words, entry); });
+    addByPart(table, packet.fasteners, [&](const auto &entry) { return rowOf(words, entry); });
     drawSection(pages, words.text("Fasteners and torque"), table,
                 words.text("No fastener is on record for this region."));
 }
@@ -94,11 +92,10 @@ void drawMeasurements(Pages &pages, const packet::Packet &packet)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Measurement"), 5},    {words.text("Limits"), 2.4},
+    table.columns = {{words.text("Measurement"), 5},   {words.text("Limits"), 2.4},
                      {words.text("Value"), 1.9, true}, {words.text("Unit"), 1.2},
-                     {words.text("Measured"), 2.2},     {words.text("Tool"), 3}};
-    addByPart(table, packet.measurements,
-              [&](const auto &entry) { return rowOf(words, entry); });
+                     {words.text("Measured"), 2.2},    {words.text("Tool"), 3}};
+    addByPart(table, packet.measurements, [&](const auto &entry) { return rowOf(words, entry); });
     drawSection(pages, words.text("Measurements"), table,
                 words.text("No measurement is on record for this region."));
 }

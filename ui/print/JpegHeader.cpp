@@ -48,8 +48,7 @@ std::optional<JpegHeader> readFrame(std::istream &stream)
     header.height = word16(stream);
     header.width = word16(stream);
     header.components = stream.get();
-    const bool isKnown =
-        header.components == 1 || header.components == 3 || header.components == 4;
+    const bool isKnown = header.components == 1 || header.components == 3 || header.components == 4;
     if (!stream || header.width <= 0 || header.height <= 0 || !isKnown)
         return std::nullopt;
     return header;

@@ -69,8 +69,9 @@ void drawLabel(Pages &pages, const ShelfLabel &label, const QRectF &place)
     // A day of expiry is worth more than the end of a long name, and its year is part of it.
     double kept = 0;
     for (const Message &line : label.lines)
-        kept += std::min(2, TextBlock(words.sentence(line), Size::Small, text.width()).lineCount()) *
-                lineHeight(Size::Small);
+        kept +=
+            std::min(2, TextBlock(words.sentence(line), Size::Small, text.width()).lineCount()) *
+            lineHeight(Size::Small);
     Column column(pages.painter(), text);
     const QString mark = asIs(label.mark);
     const QString name = asIs(label.name);

@@ -47,8 +47,9 @@ QString whenOf(const Wording &words, const Logbook &log, const Logbook::Entry &e
     if (!isByDate(log))
         when = words.date(session.began, session.approximate);
     else if (session.began->hasTime())
-        when = QTime(0, 0).addSecs(60 * session.began->minuteOfDay()).toString(
-            QStringLiteral("HH:mm"));
+        when = QTime(0, 0)
+                   .addSecs(60 * session.began->minuteOfDay())
+                   .toString(QStringLiteral("HH:mm"));
     if (isByDate(log) && session.approximate)
         when = words.text("about {0}", {when.toStdString()}).trimmed();
     if (entry.written_late_on)
@@ -70,10 +71,9 @@ Table::Row rowOf(const Wording &words, const Logbook &log, const Logbook::Entry 
 
 Table::Row sumOf(const Wording &words, const Logbook::Chapter &chapter)
 {
-    const QString both =
-        words.text("entries: {0}; all who worked: {1}",
-                   {std::to_string(chapter.total.sessions),
-                    words.hours(chapter.total.worker_minutes).toStdString()});
+    const QString both = words.text("entries: {0}; all who worked: {1}",
+                                    {std::to_string(chapter.total.sessions),
+                                     words.hours(chapter.total.worker_minutes).toStdString()});
     return {{{words.text("Sum"), Mark::None, true},
              {words.hours(chapter.total.minutes), Mark::None, true},
              {},

@@ -94,7 +94,8 @@ void drawPeople(Pages &pages, const Logbook &log)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Who"), 5}, {words.text("Worked"), 1.8, true},
+    table.columns = {{words.text("Who"), 5},
+                     {words.text("Worked"), 1.8, true},
                      {words.text("Entries"), 1.2, true}};
     for (std::size_t i = 0; i < log.people.size(); ++i) {
         const hours::PersonHours &person = log.totals.people[i];
@@ -131,21 +132,21 @@ void drawInAll(Pages &pages, const Logbook &log)
     const Wording &words = pages.wording();
     const hours::Totals &totals = log.totals;
     pages.smallHeading(words.text("In all"), points(60));
-    drawFacts(pages,
-              {{words.text("By the clock"), words.hours(totals.total.minutes)},
-               {words.text("All who worked"), words.hours(totals.total.worker_minutes)},
-               {words.text("Entries"), words.number(totals.total.sessions)},
-               {words.text("Of it rework"), words.hours(totals.rework.minutes)},
-               {words.text("Entries written down late"), words.number(log.late_entries)},
-               {words.text("Entries without a time"), words.number(log.without_time)},
-               {words.text("Place, unless an entry names another"), asIs(log.usual_place)}});
+    drawFacts(pages, {{words.text("By the clock"), words.hours(totals.total.minutes)},
+                      {words.text("All who worked"), words.hours(totals.total.worker_minutes)},
+                      {words.text("Entries"), words.number(totals.total.sessions)},
+                      {words.text("Of it rework"), words.hours(totals.rework.minutes)},
+                      {words.text("Entries written down late"), words.number(log.late_entries)},
+                      {words.text("Entries without a time"), words.number(log.without_time)},
+                      {words.text("Place, unless an entry names another"), asIs(log.usual_place)}});
     pages.advance(points(6));
-    pages.text(words.text("An entry is marked late when it was written down more than {0} days after "
-                          "the day it speaks of; the journal of the records tells when. Withdrawn "
-                          "entries are not printed. This is the builder's own record: it approves "
-                          "nothing.",
-                          {std::to_string(log.late_after_days)}),
-               Size::Small);
+    pages.text(
+        words.text("An entry is marked late when it was written down more than {0} days after "
+                   "the day it speaks of; the journal of the records tells when. Withdrawn "
+                   "entries are not printed. This is the builder's own record: it approves "
+                   "nothing.",
+                   {std::to_string(log.late_after_days)}),
+        Size::Small);
 }
 
 } // namespace

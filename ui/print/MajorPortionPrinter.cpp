@@ -20,7 +20,8 @@ void drawSignature(Pages &pages)
     const Wording &words = pages.wording();
     Table table;
     table.has_grid = true;
-    table.columns = {{QString(), 2, false, true}, {words.text("Name"), 4, false, true},
+    table.columns = {{QString(), 2, false, true},
+                     {words.text("Name"), 4, false, true},
                      {words.text("Signature"), 4, false, true},
                      {words.text("Date"), 2, false, true}};
     table.rows.push_back(
@@ -52,8 +53,7 @@ std::optional<Printed> printMajorPortion(const MajorPortion &form, const Imprint
 {
     Document document = documentAbout(form.aircraft, choices.wording.text("Major portion"));
     document.picture_count = portionPhotoCount(form);
-    document.sections = {
-        [&](Pages &pages, PictureShelf &shelf) { drawAll(pages, form, shelf); }};
+    document.sections = {[&](Pages &pages, PictureShelf &shelf) { drawAll(pages, form, shelf); }};
     return printDocument(document, imprint, pictures, choices, place, onPercent);
 }
 

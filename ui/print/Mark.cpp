@@ -104,9 +104,9 @@ void drawOutcome(QPainter &painter, Mark mark, const QRectF &square)
         break;
     case Mark::Advice:
         for (int dash = 0; dash < 3; ++dash)
-            painter.fillRect(QRectF(at(square, 0.36, 0.04 + dash * 0.34),
-                                    at(square, 0.64, 0.28 + dash * 0.34)),
-                             Qt::black);
+            painter.fillRect(
+                QRectF(at(square, 0.36, 0.04 + dash * 0.34), at(square, 0.64, 0.28 + dash * 0.34)),
+                Qt::black);
         break;
     default:
         painter.drawLine(QLineF(at(square, 0.2, 0.5), at(square, 0.8, 0.5)));

@@ -95,8 +95,8 @@ void NewFile::finish()
 
 void NewFile::fail(int error) const
 {
-    throw NotSaved(fmt::format("{} was not written: {}. Nothing was left behind.",
-                               m_place.string(), reasonFor(error)));
+    throw NotSaved(fmt::format("{} was not written: {}. Nothing was left behind.", m_place.string(),
+                               reasonFor(error)));
 }
 
 } // namespace lastrivet::print

@@ -104,9 +104,9 @@ std::optional<PacketMade> PacketMaking::makeFolder() const
     std::optional<Printed> printed;
     PacketMade made;
     folder.addBy(nameOfPdf, [&](const fs::path &place) {
-        printed = printPacket(
-            m_order.packet, m_order.imprint, m_pictures, m_order.choices, place,
-            [this](int percent) { return tell(percent * percentAtCopying / 100); });
+        printed =
+            printPacket(m_order.packet, m_order.imprint, m_pictures, m_order.choices, place,
+                        [this](int percent) { return tell(percent * percentAtCopying / 100); });
         if (printed)
             made.bytes = fs::file_size(place);
         else
@@ -122,8 +122,8 @@ std::optional<PacketMade> PacketMaking::makeFolder() const
 } // namespace
 
 std::optional<PacketMade> makePacket(const PacketOrder &order, const Records &records,
-                                     const fs::path &projectFolder,
-                                     const Pictures &pictures, const OnPercent &onPercent)
+                                     const fs::path &projectFolder, const Pictures &pictures,
+                                     const OnPercent &onPercent)
 {
     const PacketMaking making(order, records, projectFolder, pictures, onPercent);
     try {

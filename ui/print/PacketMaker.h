@@ -52,9 +52,9 @@ struct PacketMade {
     std::vector<std::string> altered;
 };
 
-/// Makes a packet in its form, whole or not at all; nothing when the person cancelled. The originals
-/// of its photographs lie in `projectFolder`. Needs a QGuiApplication; any thread. Throws `Fault`s
-/// that say in one sentence what happened.
+/// Makes a packet in its form, whole or not at all; nothing when the person cancelled. The
+/// originals of its photographs lie in `projectFolder`. Needs a QGuiApplication; any thread. Throws
+/// `Fault`s that say in one sentence what happened.
 std::optional<PacketMade> makePacket(const PacketOrder &order, const Records &records,
                                      const std::filesystem::path &projectFolder,
                                      const Pictures &pictures, const OnPercent &onPercent = {});

@@ -30,8 +30,8 @@ void drawLineAcross(QPainter &painter, const QRectF &body, double y, double weig
 
 } // namespace
 
-Pages::Pages(QIODevice &device, Paper paper, Margins margins, const Wording &wording,
-             Outline known, OnPage onPage)
+Pages::Pages(QIODevice &device, Paper paper, Margins margins, const Wording &wording, Outline known,
+             OnPage onPage)
     : m_wording(wording)
     , m_margins(std::move(margins))
     , m_known(std::move(known))
@@ -103,9 +103,8 @@ void Pages::drawFoot()
 {
     const double y = m_body.bottom() + points(14);
     const int total = std::max(m_known.page_count, m_outline.page_count);
-    const QString number = m_wording.text("page {0} of {1}",
-                                          {std::to_string(m_outline.page_count),
-                                           std::to_string(total)});
+    const QString number = m_wording.text(
+        "page {0} of {1}", {std::to_string(m_outline.page_count), std::to_string(total)});
     const TextBlock page(number, Size::Small, m_body.width() * 0.25, true, Qt::AlignRight);
     const TextBlock foot(m_margins.foot, Size::Small, m_body.width() * 0.75);
     drawLineAcross(m_painter, m_body, y - points(4), points(0.5));

@@ -90,8 +90,8 @@ Handle text(const std::string &value)
 void embed(Handle image, const EmbeddedPicture &picture)
 {
     Handle dictionary = image.getDict();
-    for (const char *key : {"/ImageMask", "/Decode", "/DecodeParms", "/Interpolate", "/SMask",
-                            "/Mask", "/Intent"})
+    for (const char *key :
+         {"/ImageMask", "/Decode", "/DecodeParms", "/Interpolate", "/SMask", "/Mask", "/Intent"})
         dictionary.removeKey(key);
     constexpr std::array<const char *, 5> spaces{"", "/DeviceGray", "", "/DeviceRGB",
                                                  "/DeviceCMYK"};
@@ -103,8 +103,8 @@ void embed(Handle image, const EmbeddedPicture &picture)
     // Programs for printing presses write their four inks turned over.
     if (header.components == 4)
         dictionary.replaceKey("/Decode", Handle::parse("[1 0 1 0 1 0 1 0]"));
-    image.replaceStreamData(std::make_shared<FromFile>(picture.file),
-                            Handle::newName("/DCTDecode"), Handle::newNull());
+    image.replaceStreamData(std::make_shared<FromFile>(picture.file), Handle::newName("/DCTDecode"),
+                            Handle::newNull());
 }
 
 bool mayBePlaceholder(Handle image)
@@ -161,8 +161,8 @@ void write(QPDF &pdf, const std::filesystem::path &place, const OnPercent &onPer
 
 } // namespace
 
-void finishPdf(const QByteArray &pages, const PdfFinish &finish,
-               const std::filesystem::path &place, const OnPercent &onPercent)
+void finishPdf(const QByteArray &pages, const PdfFinish &finish, const std::filesystem::path &place,
+               const OnPercent &onPercent)
 {
     try {
         const std::shared_ptr<Buffer> ordered = inOrder(pages);

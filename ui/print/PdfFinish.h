@@ -41,7 +41,7 @@ using OnPercent = std::function<bool(int percent)>;
 
 /// Writes the finished document: pictures byte by byte, bookmarks, links and particulars. The same
 /// input gives the same bytes. Throws `Fault`s, and `Cancelled` when `onPercent` answers false.
-void finishPdf(const QByteArray &pages, const PdfFinish &finish,
-               const std::filesystem::path &place, const OnPercent &onPercent);
+void finishPdf(const QByteArray &pages, const PdfFinish &finish, const std::filesystem::path &place,
+               const OnPercent &onPercent);
 
 } // namespace lastrivet::print

@@ -84,8 +84,7 @@ void addLinks(QPDF &pdf, const PdfFinish &finish)
         if (link.heading >= finish.headings.size())
             continue;
         const QRectF &place = link.place;
-        Handle annotation =
-            Handle::parse("<< /Type /Annot /Subtype /Link /Border [0 0 0] /F 4 >>");
+        Handle annotation = Handle::parse("<< /Type /Annot /Subtype /Link /Border [0 0 0] /F 4 >>");
         annotation.replaceKey(
             "/Rect", Handle::newFromRectangle(
                          {toPoints(place.left()), toPoints(finish.page_height - place.bottom()),

@@ -33,7 +33,8 @@ void rename(Handle font, const char *key, int number)
         return;
     const std::string name = font.getKey(key).getName();
     const std::size_t plus = name.find('+');
-    font.replaceKey(key, Handle::newName(tag(number) + name.substr(plus == name.npos ? 1 : plus + 1)));
+    font.replaceKey(key,
+                    Handle::newName(tag(number) + name.substr(plus == name.npos ? 1 : plus + 1)));
 }
 
 void renameWhole(Handle font, int number)

@@ -55,8 +55,8 @@ QSizeF pictureSize(const PictureShelf::Place &place, double width, double mostHe
     return fitting.width() > largest.width() ? largest : fitting;
 }
 
-Tile::Tile(Pages &pages, const packet::Photo &photo, const PictureShelf::Place &place,
-           double width, double mostHeight)
+Tile::Tile(Pages &pages, const packet::Photo &photo, const PictureShelf::Place &place, double width,
+           double mostHeight)
     : m_photo(photo)
     , m_place(place)
     , m_width(width)
@@ -68,7 +68,8 @@ Tile::Tile(Pages &pages, const packet::Photo &photo, const PictureShelf::Place &
 
 double Tile::captionHeight() const
 {
-    const int lines = m_photo.caption.empty() ? 0 : std::min(m_caption.lineCount(), mostCaptionLines);
+    const int lines =
+        m_photo.caption.empty() ? 0 : std::min(m_caption.lineCount(), mostCaptionLines);
     return captionGap + m_title.height() + lines * m_caption.lineHeight();
 }
 
@@ -80,8 +81,8 @@ void Tile::drawMissing(Pages &pages, const QRectF &frame) const
     const QRectF edge(frame.left(), frame.top(), points(14), frame.height());
     drawHatching(painter, edge, points(5));
     const double inset = points(26);
-    const TextBlock head(pages.wording().text("This photograph could not be printed."),
-                         Size::Body, frame.width() - inset - points(10), true);
+    const TextBlock head(pages.wording().text("This photograph could not be printed."), Size::Body,
+                         frame.width() - inset - points(10), true);
     const TextBlock why(pages.wording().sentence(m_place.missing) + QLatin1Char('\n') +
                             asIs(m_photo.file),
                         Size::Small, frame.width() - inset - points(10));

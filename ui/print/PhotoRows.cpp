@@ -68,8 +68,8 @@ void drawTile(Pages &pages, const Tile &tile, const QRectF &room)
         painter.drawRect(frame);
         drawMissing(pages, tile, frame);
     } else {
-        frame.setSize(QSizeF(tile.place.width, tile.place.height)
-                          .scaled(room.size(), Qt::KeepAspectRatio));
+        frame.setSize(
+            QSizeF(tile.place.width, tile.place.height).scaled(room.size(), Qt::KeepAspectRatio));
         frame.moveBottomLeft(room.bottomLeft());
         painter.drawImage(frame, placeholder(tile.place.index));
         drawAnnotations(painter, frame, tile.photo.annotations);
@@ -79,8 +79,7 @@ void drawTile(Pages &pages, const Tile &tile, const QRectF &room)
     painter.setPen(Qt::black);
     const QPointF text = room.bottomLeft() + QPointF(0, captionGap);
     tile.title.draw(painter, text);
-    tile.caption.drawLines(painter, text + QPointF(0, tile.title.height()), 0,
-                           tile.captionLines());
+    tile.caption.drawLines(painter, text + QPointF(0, tile.title.height()), 0, tile.captionLines());
 }
 
 void drawRow(Pages &pages, const std::vector<Tile> &row, double width)
@@ -103,8 +102,7 @@ void drawRow(Pages &pages, const std::vector<Tile> &row, double width)
 
 void drawPhotoRows(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf)
 {
-    const double width =
-        (pages.body().width() - between * double(inOneRow - 1)) / double(inOneRow);
+    const double width = (pages.body().width() - between * double(inOneRow - 1)) / double(inOneRow);
     for (std::size_t first = 0; first < photos.size(); first += inOneRow) {
         std::vector<Tile> row;
         for (std::size_t i = first; i < std::min(first + inOneRow, photos.size()); ++i)

@@ -11,8 +11,8 @@ namespace lastrivet::print {
 
 class Pages;
 
-/// Photographs beside a text, three in a row, each with number, day, part and the first lines of its
-/// caption. A picture that cannot be had leaves a framed note in its place.
+/// Photographs beside a text, three in a row, each with number, day, part and the first lines of
+/// its caption. A picture that cannot be had leaves a framed note in its place.
 void drawPhotoRows(Pages &pages, const std::vector<packet::Photo> &photos, PictureShelf &shelf);
 
 } // namespace lastrivet::print

@@ -16,11 +16,15 @@ void drawVideos(Pages &pages, const std::vector<packet::Photo> &videos)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("File"), 4}, {words.text("Taken"), 2}, {words.text("Part"), 3},
+    table.columns = {{words.text("File"), 4},
+                     {words.text("Taken"), 2},
+                     {words.text("Part"), 3},
                      {words.text("Caption"), 5}};
     for (const packet::Photo &video : videos)
-        table.rows.push_back({{{asIs(video.file)}, {words.date(video.taken_on)},
-                               {asIs(video.part)}, {asIs(video.caption)}}});
+        table.rows.push_back({{{asIs(video.file)},
+                               {words.date(video.taken_on)},
+                               {asIs(video.part)},
+                               {asIs(video.caption)}}});
     pages.heading(1, words.text("Videos, to be asked for"),
                   leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);

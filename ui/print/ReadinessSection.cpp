@@ -81,16 +81,17 @@ void drawHoldPoints(Pages &pages, const Standing &standing)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Hold point"), 3}, {words.text("Signed by"), 1.6},
-                     {words.text("Standing"), 5}, {words.text("Source"), 3.4}};
+    table.columns = {{words.text("Hold point"), 3},
+                     {words.text("Signed by"), 1.6},
+                     {words.text("Standing"), 5},
+                     {words.text("Source"), 3.4}};
     for (const Standing::HoldPointLine &line : standing.hold_points)
-        table.rows.push_back(
-            {{{words.sentence(packet::inWords(line.kind)) + QLatin1Char('\n') +
-                   words.text(line.required ? "required" : "not required"),
-               Mark::None, false},
-              {words.text(packet::inWords(line.signer_role))},
-              standingOf(words, line),
-              {asIs(line.source)}}});
+        table.rows.push_back({{{words.sentence(packet::inWords(line.kind)) + QLatin1Char('\n') +
+                                    words.text(line.required ? "required" : "not required"),
+                                Mark::None, false},
+                               {words.text(packet::inWords(line.signer_role))},
+                               standingOf(words, line),
+                               {asIs(line.source)}}});
     pages.smallHeading(words.text("Hold points"), leastHeightOf(table, pages.body().width()));
     if (table.rows.empty())
         pages.text(words.text("This closing has no hold point."), Size::Small);
@@ -103,7 +104,9 @@ void drawHistory(Pages &pages, const Standing &standing)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("What"), 2}, {words.text("When"), 2}, {words.text("By"), 2},
+    table.columns = {{words.text("What"), 2},
+                     {words.text("When"), 2},
+                     {words.text("By"), 2},
                      {words.text("Reason"), 6}};
     for (const Standing::Event &event : standing.events)
         table.rows.push_back(
@@ -112,10 +115,11 @@ void drawHistory(Pages &pages, const Standing &standing)
               {asIs(event.by)},
               {asIs(event.reason)}}});
     for (const Standing::Signature &late : standing.late_acceptances)
-        table.rows.push_back({{{words.text("Accepted late")}, {words.date(late.signed_on)},
-                               {asIs(late.by)}, {asIs(late.remarks)}}});
-    pages.smallHeading(words.text("Closed and opened"),
-                       leastHeightOf(table, pages.body().width()));
+        table.rows.push_back({{{words.text("Accepted late")},
+                               {words.date(late.signed_on)},
+                               {asIs(late.by)},
+                               {asIs(late.remarks)}}});
+    pages.smallHeading(words.text("Closed and opened"), leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
 }
 
@@ -142,15 +146,16 @@ void drawRules(Pages &pages, const Standing &standing)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Outcome"), 2.7}, {words.text("What is asked of the records"), 4.6},
+    table.columns = {{words.text("Outcome"), 2.7},
+                     {words.text("What is asked of the records"), 4.6},
                      {words.text("What would clear it"), 3.6}};
     for (const Standing::RuleLine &line : standing.rules)
         addRule(table, words, line);
     const bool isClosed = standing.state == readiness::State::Closed ||
                           standing.state == readiness::State::ClosedEarly;
-    pages.smallHeading(words.text(isClosed ? "Every rule, as it stood when it was closed"
-                                           : "Every rule"),
-                       leastHeightOf(table, pages.body().width()));
+    pages.smallHeading(
+        words.text(isClosed ? "Every rule, as it stood when it was closed" : "Every rule"),
+        leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
 }
 

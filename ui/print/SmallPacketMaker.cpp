@@ -96,7 +96,8 @@ std::optional<Printed> SmallPacketMaking::print(const packet::Packet &packet,
                 return Message{"Left out to keep the packet small.", {}};
             return copy->second;
         },
-        m_order.choices, place, [&](int percent) {
+        m_order.choices, place,
+        [&](int percent) {
             tell(percentAtPrinting + percent * (100 - percentAtPrinting) / 100);
             return true;
         });
@@ -107,7 +108,9 @@ std::uint64_t SmallPacketMaking::bytesWithoutPictures()
 {
     const fs::path place = temporary("without.pdf");
     printPacket(m_order.packet, m_order.imprint,
-                [](const packet::Photo &) -> Copy { return Message{"Not drawn.", {}}; },
+                [](const packet::Photo &) -> Copy {
+                    return Message{"Not drawn.", {}};
+                },
                 m_order.choices, place, {});
     return fs::file_size(place);
 }
@@ -145,7 +148,8 @@ std::vector<std::uint64_t> SmallPacketMaking::sizes() const
     return sizes;
 }
 
-/// Prints what fits beside the picture-less pages; less when the pages turn out longer than thought.
+/// Prints what fits beside the picture-less pages; less when the pages turn out longer than
+/// thought.
 std::optional<PacketMade> SmallPacketMaking::printFitting(std::size_t step, std::uint64_t room)
 {
     const fs::path trial = temporary("trial.pdf");

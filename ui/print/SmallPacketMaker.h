@@ -6,8 +6,8 @@
 
 namespace lastrivet::print {
 
-/// Makes the form to send; see `makePacket`. Pictures become smaller until all of them fit, and only
-/// where the smallest do not fit either are some left out, which the packet says.
+/// Makes the form to send; see `makePacket`. Pictures become smaller until all of them fit, and
+/// only where the smallest do not fit either are some left out, which the packet says.
 std::optional<PacketMade> makeSmallPacket(const PacketOrder &order, const Pictures &pictures,
                                           const OnPercent &onPercent);
 

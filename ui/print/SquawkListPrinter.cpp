@@ -73,8 +73,8 @@ Table tableOf(const Wording &words, const SquawkList &list)
             group = entry.reachable;
             const auto count =
                 std::ranges::count(list.entries, entry.reachable, &SquawkList::Entry::reachable);
-            Table::Row head{{{QStringLiteral("%1 (%2)").arg(headOf(words, *group),
-                                                            QString::number(count))}}};
+            Table::Row head{
+                {{QStringLiteral("%1 (%2)").arg(headOf(words, *group), QString::number(count))}}};
             head.is_group = true;
             table.rows.push_back(std::move(head));
         }
@@ -91,9 +91,8 @@ void drawList(Pages &pages, const SquawkList &list)
     pages.text(words.text("As of {0}. What will be out of reach first comes first, then by "
                           "severity and age.",
                           {list.as_of.text()}));
-    pages.text(list.filter.empty()
-                   ? words.text("Nothing is left out.")
-                   : words.text("Shown: {0}.", {list.filter}));
+    pages.text(list.filter.empty() ? words.text("Nothing is left out.")
+                                   : words.text("Shown: {0}.", {list.filter}));
     pages.heading(0, words.text("Squawks"), leastHeightOf(table, pages.body().width()));
     pages.text(words.text("Triangle filled: airworthiness. Half filled: workmanship. Outline: "
                           "cosmetic."),

@@ -128,9 +128,9 @@ void drawBulletins(Pages &pages, const packet::Packet &packet)
         return;
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("No."), 1.8}, {words.text("Kind"), 2},
-                     {words.text("Title"), 4}, {words.text("Issuer"), 2.4},
-                     {words.text("Received"), 2}, {words.text("Applies"), 1.7},
+    table.columns = {{words.text("No."), 1.8},        {words.text("Kind"), 2},
+                     {words.text("Title"), 4},        {words.text("Issuer"), 2.4},
+                     {words.text("Received"), 2},     {words.text("Applies"), 1.7},
                      {words.text("Complied with"), 3}};
     for (const BulletinEntry &bulletin : packet.bulletins)
         table.rows.push_back(rowOf(words, bulletin));

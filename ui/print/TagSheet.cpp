@@ -80,8 +80,7 @@ void drawReasons(Pages &pages, const Tag &tag, QPointF at, double width, double 
     }
     if (shown < tag.waits_for.size())
         write(pages, at + QPointF(indent, 0), width - indent,
-              words.text("and {0} more on record",
-                         {std::to_string(tag.waits_for.size() - shown)}),
+              words.text("and {0} more on record", {std::to_string(tag.waits_for.size() - shown)}),
               Size::Body, true, 1);
 }
 
@@ -97,7 +96,8 @@ void drawTag(Pages &pages, const TagSheet &sheet, const Tag &tag, const QRectF &
         drawQrCode(painter, pointerTo({RecordType::Closing, tag.closing.value()}),
                    {place.right() - inset - codeSide, place.top() + inset, codeSide, codeSide});
     double y = place.top() + millimetres(2.5);
-    y = write(pages, {left, y}, width - codeWidth, words.text("DO NOT CLOSE"), Size::Poster, true, 1);
+    y = write(pages, {left, y}, width - codeWidth, words.text("DO NOT CLOSE"), Size::Poster, true,
+              1);
     const TextBlock title(asIs(tag.title), Size::Subheading, width - codeWidth, true);
     y = write(pages, {left, y}, width - codeWidth, asIs(tag.title),
               title.lineCount() > 1 ? Size::Body : Size::Subheading, true, 2);

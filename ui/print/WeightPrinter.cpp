@@ -17,7 +17,8 @@ void drawSignature(Pages &pages)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Name"), 4, false, true}, {words.text("Credential"), 3, false, true},
+    table.columns = {{words.text("Name"), 4, false, true},
+                     {words.text("Credential"), 3, false, true},
                      {words.text("Signature"), 4, false, true},
                      {words.text("Date"), 2, false, true}};
     table.rows.push_back({{{}, {}, {}, {}}, Table::Bar::None, false, points(30)});
@@ -40,9 +41,8 @@ void drawReport(Pages &pages, const packet::WeightReport &report)
 
 } // namespace
 
-std::optional<Printed> printWeightReport(const packet::WeightReport &report,
-                                         const Imprint &imprint, const Choices &choices,
-                                         const std::filesystem::path &place,
+std::optional<Printed> printWeightReport(const packet::WeightReport &report, const Imprint &imprint,
+                                         const Choices &choices, const std::filesystem::path &place,
                                          const OnPercent &onPercent)
 {
     Document document =

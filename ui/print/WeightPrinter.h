@@ -8,9 +8,8 @@
 namespace lastrivet::print {
 
 /// Writes the weight and balance report as PDF; see `printDocument`.
-std::optional<Printed> printWeightReport(const packet::WeightReport &report,
-                                         const Imprint &imprint, const Choices &choices,
-                                         const std::filesystem::path &place,
+std::optional<Printed> printWeightReport(const packet::WeightReport &report, const Imprint &imprint,
+                                         const Choices &choices, const std::filesystem::path &place,
                                          const OnPercent &onPercent = {});
 
 } // namespace lastrivet::print

@@ -42,8 +42,10 @@ void drawPeople(Pages &pages, const WorkLog &log)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Who"), 4}, {words.text("Role"), 4},
-                     {words.text("Sessions"), 1.6, true}, {words.text("Time"), 1.8, true},
+    table.columns = {{words.text("Who"), 4},
+                     {words.text("Role"), 4},
+                     {words.text("Sessions"), 1.6, true},
+                     {words.text("Time"), 1.8, true},
                      {words.text("Time not written down"), 2.6, true}};
     for (const WorkLog::Total &total : log.people) {
         QString name = asIs(total.name);
@@ -73,7 +75,7 @@ void drawWorkLog(Pages &pages, const packet::Packet &packet)
     drawPeople(pages, packet.work);
     Table table;
     table.columns = {{words.text("When"), 2.3}, {words.text("Time"), 1.4, true},
-                     {words.text("Part"), 3}, {words.text("What"), 5},
+                     {words.text("Part"), 3},   {words.text("What"), 5},
                      {words.text("Kind"), 2.1}, {words.text("Who"), 3.2}};
     for (const WorkLog::Session &session : packet.work.sessions)
         table.rows.push_back(

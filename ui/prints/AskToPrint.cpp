@@ -13,8 +13,8 @@ namespace lastrivet::ui {
 
 void askToPrint(QWidget &asker, Session &session, PrintKind kind)
 {
-    const QString suggested = QDir(documentsFolder())
-                                  .filePath(printFileName(nameOf(kind), session.today().text()));
+    const QString suggested =
+        QDir(documentsFolder()).filePath(printFileName(nameOf(kind), session.today().text()));
     PrintWish wish;
     wish.kind = kind;
     wish.choices = usualChoices();

@@ -39,9 +39,8 @@ struct Job {
         const auto picture = [this](const packet::Photo &photo) {
             return cache.copy(*records->find(photo.id), evidence::PictureSize::Large);
         };
-        const auto done = order.print(imprint, picture, [&progress](int percent) {
-            return progress.report(percent, 100);
-        });
+        const auto done = order.print(
+            imprint, picture, [&progress](int percent) { return progress.report(percent, 100); });
         if (done)
             printed = *done;
     }
@@ -70,8 +69,8 @@ void carryOut(Session &session, PrintOrder order)
     std::shared_ptr<Job> job;
     try {
         const bool isNoted = order.is_noted && !session.isReadOnly();
-        const auto hash = isNoted ? session.project().notePrinted(toStd(title))
-                                  : session.project().journalHash();
+        const auto hash =
+            isNoted ? session.project().notePrinted(toStd(title)) : session.project().journalHash();
         job = std::make_shared<Job>(Job{std::move(order),
                                         {hash, session.now()},
                                         session.records(),

@@ -16,7 +16,8 @@ class Session;
 
 /// A document to be printed from an open project.
 struct PrintOrder {
-    /// Runs on a worker: holds what it reads, a snapshot for one, and touches nothing of the window.
+    /// Runs on a worker: holds what it reads, a snapshot for one, and touches nothing of the
+    /// window.
     using Print = std::function<std::optional<print::Printed>(
         const print::Imprint &, const print::Pictures &, const print::OnPercent &)>;
 

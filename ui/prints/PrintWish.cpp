@@ -75,9 +75,9 @@ std::optional<print::Printed> print(const Source &source, const print::Imprint &
         return print::printLabels({source.aircraft(), labelsOf(source), wish.grid, wish.usedLabels},
                                   imprint, wish.choices, source.place(), onPercent);
     if (isBlankForm(wish.kind))
-        return print::printBlankForm({formOf(wish.kind), source.aircraft(),
-                                      source.records->project.units, wish.sheets},
-                                     imprint, wish.choices, source.place(), onPercent);
+        return print::printBlankForm(
+            {formOf(wish.kind), source.aircraft(), source.records->project.units, wish.sheets},
+            imprint, wish.choices, source.place(), onPercent);
     if (wish.kind == PrintKind::MajorPortion)
         return print::printMajorPortion(
             packet::majorPortion(*source.records, source.profile, source.answer->as_of), imprint,
@@ -103,8 +103,8 @@ std::optional<print::Printed> print(const Source &source, const print::Imprint &
 void writeCalendar(Session &session, const PrintWish &wish)
 {
     try {
-        const auto entries = calendar::entries(*session.records(), session.today(),
-                                               wish.choices.wording.tongue());
+        const auto entries =
+            calendar::entries(*session.records(), session.today(), wish.choices.wording.tongue());
         calendar::writeCalendar(entries, calendar::fileFacts(session.project(), std::nullopt),
                                 toPath(wish.file));
         session.say(tr("%1 is written: %n dates.", int(entries.size()))
@@ -167,8 +167,8 @@ void carryOut(Session &session, const PrintWish &wish)
         writeCalendar(session, wish);
         return;
     }
-    const auto source = std::make_shared<const Source>(Source{
-        session.records(), session.answer(), session.project().profile(), wish});
+    const auto source = std::make_shared<const Source>(
+        Source{session.records(), session.answer(), session.project().profile(), wish});
     PrintOrder order;
     order.title = nameOf(wish.kind);
     order.file = wish.file;

@@ -48,7 +48,8 @@ public:
     template <class Word> void words(const char *name, WordSet<Word> &into, std::size_t = 0)
     {
         addTicks(
-            name, Words<Word>::list, [&into](std::size_t word) { return into.contains(Word(word)); },
+            name, Words<Word>::list,
+            [&into](std::size_t word) { return into.contains(Word(word)); },
             [&into](std::size_t word, bool isIn) {
                 isIn ? into.insert(Word(word)) : into.remove(Word(word));
             });

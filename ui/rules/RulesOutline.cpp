@@ -96,8 +96,13 @@ public:
     template <class Row> void object(const char *name, Row &row)
     {
         const std::string pointer = m_pointer + '/' + name;
-        m_nodes.push_back({pointer, ruleFieldWords(name), m_depth + 1,
-                           [&row](RulesForm &form) { profiles::fieldsOf(form, row); }, {}, {}, {}});
+        m_nodes.push_back({pointer,
+                           ruleFieldWords(name),
+                           m_depth + 1,
+                           [&row](RulesForm &form) { profiles::fieldsOf(form, row); },
+                           {},
+                           {},
+                           {}});
         goInto(row, pointer, m_depth + 1);
     }
     template <class Row> void rows(const char *name, std::vector<Row> &list, std::size_t = 0)
@@ -147,8 +152,13 @@ private:
 std::vector<RulesNode> outlineOf(Profile &profile)
 {
     std::vector<RulesNode> nodes;
-    nodes.push_back({{}, profile.name.empty() ? QStringLiteral("…") : toQt(profile.name), 0,
-                     [&profile](RulesForm &form) { profiles::fieldsOf(form, profile); }, {}, {}, {}});
+    nodes.push_back({{},
+                     profile.name.empty() ? QStringLiteral("…") : toQt(profile.name),
+                     0,
+                     [&profile](RulesForm &form) { profiles::fieldsOf(form, profile); },
+                     {},
+                     {},
+                     {}});
     Outlining outlining(profile, nodes, {}, 0);
     profiles::fieldsOf(outlining, profile);
     return nodes;

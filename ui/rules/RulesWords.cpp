@@ -91,9 +91,9 @@ QString faultWords(const ProfileFault &fault)
 {
     QStringList place;
     for (const QString &step : toQt(fault.pointer).split(QLatin1Char('/'), Qt::SkipEmptyParts))
-        place << (isIndex(step) ? QCoreApplication::translate("RulesView", "line %1")
-                                      .arg(step.toInt() + 1)
-                                : ruleFieldWords(toStd(step)));
+        place << (isIndex(step)
+                      ? QCoreApplication::translate("RulesView", "line %1").arg(step.toInt() + 1)
+                      : ruleFieldWords(toStd(step)));
     const QString what = inWords(fault.what);
     return place.isEmpty()
                ? QCoreApplication::translate("RulesView", "The whole %1.").arg(what)

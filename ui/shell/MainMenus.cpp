@@ -46,8 +46,7 @@ void MainWindow::buildFileMenu()
     connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     menu.addSeparator();
     add(menu, tr("&Import records…"), {}, [this] { importFile(); });
-    add(menu, tr("Bring in a &list…"), {},
-        [this] { ListDialog(m_view->session(), this).exec(); });
+    add(menu, tr("Bring in a &list…"), {}, [this] { ListDialog(m_view->session(), this).exec(); });
     add(menu, tr("&Export records…"), {}, [this] { exportFile(); });
     add(menu, tr("&Merge another copy…"), {}, [this] { mergeCopy(); });
     add(menu, tr("&Verify records and files"), {}, [this] { verifyProject(); });

@@ -34,8 +34,8 @@ public:
     /// Who works on the project in this folder at this computer; empty for its builder.
     QString who(const QString &folder) const;
     void setWho(const QString &folder, const QString &name);
-    /// The folder that somebody at this computer chose to be watched for the project in this folder;
-    /// empty when nobody did.
+    /// The folder that somebody at this computer chose to be watched for the project in this
+    /// folder; empty when nobody did.
     QString watchedFolder(const QString &folder) const;
     void setWatchedFolder(const QString &folder, const QString &watched);
 

@@ -165,16 +165,15 @@ void RepairOptions::keepLine()
         return edited && sayTheSame(option, *edited);
     };
     const bool isChange = std::ranges::any_of(m_shown, isEdited);
-    const bool isDone = change(isChange ? tr("repair option changed") : tr("repair option added"),
-                               [&](Squawk &squawk) {
-                                   auto &options = squawk.repair_options;
-                                   const auto found = std::ranges::find_if(options, isEdited);
-                                   const bool isChosen = found != options.end() && found->chosen;
-                                   auto &kept = found == options.end() ? options.emplace_back()
-                                                                       : *found;
-                                   kept = typed;
-                                   kept.chosen = isChosen;
-                               });
+    const bool isDone = change(
+        isChange ? tr("repair option changed") : tr("repair option added"), [&](Squawk &squawk) {
+            auto &options = squawk.repair_options;
+            const auto found = std::ranges::find_if(options, isEdited);
+            const bool isChosen = found != options.end() && found->chosen;
+            auto &kept = found == options.end() ? options.emplace_back() : *found;
+            kept = typed;
+            kept.chosen = isChosen;
+        });
     if (!isDone)
         return;
     setLine({});

@@ -124,7 +124,10 @@ QWidget *SquawkEditor::buildActs()
          {m_fixAndCheck, m_fix, m_verify, m_accept, m_again, m_takeBack, m_withdraw})
         flow->addWidget(button);
     flow->addWidget(new HistoryButton(
-        [this] { return RecordRef{RecordType::Squawk, m_squawk.value()}; }, acts));
+        [this] {
+            return RecordRef{RecordType::Squawk, m_squawk.value()};
+        },
+        acts));
     connect(m_withdraw, &QPushButton::clicked, this, &SquawkEditor::withdrawIt);
     return acts;
 }

@@ -143,8 +143,8 @@ void SquawkWork::fillSessions(const Squawk &squawk)
 entry::EntryReading SquawkWork::reading() const
 {
     const auto records = m_session.records();
-    auto read = entry::readEntry(toStd(m_line->text()), *records, m_session.partFinder(),
-                                 m_session.now());
+    auto read =
+        entry::readEntry(toStd(m_line->text()), *records, m_session.partFinder(), m_session.now());
     for (WorkSession &session : read.sessions) {
         session.squawk_id = m_squawk;
         // Whatever is done about a defect is rework, but for looking at it and thinking about it.
@@ -196,10 +196,10 @@ bool SquawkWork::mayBeLogged(const entry::EntryReading &reading)
     const auto objection = m_doubt.about(reading, m_line->text());
     if (!objection)
         return true;
-    m_session.complain(objection->is_overruled_by_saying_so
-                           ? tr("Not logged yet: %1 Enter once more logs it like this.")
-                                 .arg(objection->why)
-                           : tr("Not logged yet: %1").arg(objection->why));
+    m_session.complain(
+        objection->is_overruled_by_saying_so
+            ? tr("Not logged yet: %1 Enter once more logs it like this.").arg(objection->why)
+            : tr("Not logged yet: %1").arg(objection->why));
     return false;
 }
 
@@ -255,8 +255,8 @@ void SquawkWork::stop()
         m_line->home(false);
     } else if (!isTimed) {
         // What stands in front of a colon already takes the time in.
-        const auto front = words.contains(QLatin1Char(':')) ? QStringLiteral("%1m ")
-                                                            : QStringLiteral("%1m: ");
+        const auto front =
+            words.contains(QLatin1Char(':')) ? QStringLiteral("%1m ") : QStringLiteral("%1m: ");
         m_line->setText(front.arg(std::max(worked, Minutes{1}).count()) + words);
     }
     understand();

@@ -67,8 +67,8 @@ void DeliveryBoard::build()
                            "as counted."));
     auto *bar = new QWidget(this);
     auto *flow = new Flow(bar);
-    for (QWidget *part :
-         std::initializer_list<QWidget *>{m_shipment, m_which, m_bring, m_count, m_letter, m_expense})
+    for (QWidget *part : std::initializer_list<QWidget *>{m_shipment, m_which, m_bring, m_count,
+                                                          m_letter, m_expense})
         flow->addWidget(part);
     head().addWidget(bar);
     head().addWidget(m_words);

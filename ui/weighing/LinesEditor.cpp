@@ -26,8 +26,7 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     m_view->setShowGrid(true);
     m_view->setTabKeyNavigation(false);
     m_view->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
-                            QAbstractItemView::EditKeyPressed |
-                            QAbstractItemView::SelectedClicked);
+                            QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked);
     m_view->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_view->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_view->verticalHeader()->hide();

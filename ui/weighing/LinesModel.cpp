@@ -88,8 +88,8 @@ QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int ro
 Qt::ItemFlags LinesModel::flags(const QModelIndex &index) const
 {
     const auto flags = QAbstractTableModel::flags(index);
-    const bool isOpen = m_isEditable && index.isValid() &&
-                        !m_columns[std::size_t(index.column())].isComputed;
+    const bool isOpen =
+        m_isEditable && index.isValid() && !m_columns[std::size_t(index.column())].isComputed;
     return isOpen ? flags | Qt::ItemIsEditable : flags;
 }
 

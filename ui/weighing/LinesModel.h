@@ -18,8 +18,8 @@ struct LinesColumn {
     bool isComputed = false;
 };
 
-/// Lines of a record as texts, with an empty one at the end to go on in. What is typed is handed out
-/// and shown again only when the record has it.
+/// Lines of a record as texts, with an empty one at the end to go on in. What is typed is handed
+/// out and shown again only when the record has it.
 class LinesModel final : public QAbstractTableModel {
     Q_OBJECT
 

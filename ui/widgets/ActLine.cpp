@@ -98,9 +98,11 @@ void ActLine::ask(const Question &question, Act act)
     m_toolLabel->setText(question.toolLabel);
     m_tool->setChosen(question.tool.value());
     m_tool->setAccessibleName(question.toolLabel);
-    for (const auto &[label, field] :
-         {std::pair<QLabel *, QWidget *>{m_textLabel, m_text}, {m_dayLabel, m_day},
-          {m_durationLabel, m_duration}, {m_personLabel, m_person}, {m_toolLabel, m_tool}}) {
+    for (const auto &[label, field] : {std::pair<QLabel *, QWidget *>{m_textLabel, m_text},
+                                       {m_dayLabel, m_day},
+                                       {m_durationLabel, m_duration},
+                                       {m_personLabel, m_person},
+                                       {m_toolLabel, m_tool}}) {
         label->setVisible(!label->text().isEmpty());
         field->setVisible(!label->text().isEmpty());
     }

@@ -73,8 +73,9 @@ MediaModel::MediaModel(Session &session, PictureLoader &loader, QObject *parent)
     , m_session(session)
     , m_loader(loader)
 {
-    connect(&loader, &PictureLoader::loaded, this,
-            [this](qint64 id) { touch({{RecordType::Media, id}}); });
+    connect(&loader, &PictureLoader::loaded, this, [this](qint64 id) {
+        touch({{RecordType::Media, id}});
+    });
 }
 
 void MediaModel::setFilter(Filter filter)

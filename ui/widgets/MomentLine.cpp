@@ -36,9 +36,9 @@ QString MomentLine::whyNotHappened(Moment now) const
     const auto typed = moment();
     if (!typed)
         return tr("It needs the day.");
-    return after(*typed, now) ? tr("%1 lies ahead: only what has happened is recorded.")
-                                    .arg(dateText(*typed))
-                              : QString();
+    return after(*typed, now)
+               ? tr("%1 lies ahead: only what has happened is recorded.").arg(dateText(*typed))
+               : QString();
 }
 
 void MomentLine::keyPressEvent(QKeyEvent *event)

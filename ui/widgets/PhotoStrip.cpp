@@ -31,9 +31,8 @@ PhotoStrip::PhotoStrip(Session &session, PictureLoader &loader, QWidget *parent)
     setFixedHeight(delegate->cardSize(fontMetrics()).height() + 20);
     setAccessibleName(tr("Photos"));
     setTabKeyNavigation(false);
-    connect(this, &QListView::activated, this, [this](const QModelIndex &index) {
-        m_session.goTo(m_model->recordAt(index.row()));
-    });
+    connect(this, &QListView::activated, this,
+            [this](const QModelIndex &index) { m_session.goTo(m_model->recordAt(index.row())); });
 }
 
 void PhotoStrip::show(const std::vector<RecordRef> &records)

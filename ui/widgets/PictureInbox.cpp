@@ -44,8 +44,7 @@ bool PictureInbox::canTake(const QMimeData &offered)
 bool PictureInbox::isPictureOnClipboard()
 {
     const QMimeData *offered = QGuiApplication::clipboard()->mimeData();
-    return offered && canTake(*offered) &&
-           (!localFiles(*offered).isEmpty() || !offered->hasText());
+    return offered && canTake(*offered) && (!localFiles(*offered).isEmpty() || !offered->hasText());
 }
 
 QStringList PictureInbox::filesIn(const QMimeData &offered)

@@ -34,8 +34,7 @@ evidence::PictureCache pictureCacheOf(const Project &project)
 PictureLoader::PictureLoader(Session &session, QObject *parent)
     : QObject(parent)
     , m_session(session)
-    , m_cache(std::make_shared<const evidence::PictureCache>(
-          pictureCacheOf(session.project())))
+    , m_cache(std::make_shared<const evidence::PictureCache>(pictureCacheOf(session.project())))
     , m_pixmaps(keptKilobytes)
 {
 }
@@ -59,8 +58,7 @@ PictureLoader::Loaded PictureLoader::fitted(Loaded loaded, const QSize &frame, d
     if (loaded.image.isNull() || frame.isEmpty())
         return loaded;
     const QSize size = loaded.image.size().scaled(frame * ratio, Qt::KeepAspectRatio);
-    loaded.image = loaded.image
-                       .scaled(size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
+    loaded.image = loaded.image.scaled(size, Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
                        .convertToFormat(QImage::Format_RGB32);
     loaded.image.setDevicePixelRatio(ratio);
     return loaded;
@@ -146,10 +144,7 @@ void PictureLoader::original(const Media &media, QObject *context, const Shown &
         return;
     const auto read = std::make_shared<Loaded>();
     m_session.executor().run(
-        context,
-        [name = pathText(*file), read] {
-            *read = readPicture(name);
-        },
+        context, [name = pathText(*file), read] { *read = readPicture(name); },
         [shown, read] { shown(read->image, read->failure); });
 }
 

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/RecordNames.h"
 
-#include "core/records/Designation.h"
 #include "core/records/Description.h"
+#include "core/records/Designation.h"
 #include "ui/convert/QtText.h"
 
 #include <QStringList>
@@ -19,9 +19,8 @@ QString numbered(const std::string &number, const std::string &title)
 
 bool holdsAll(const QString &name, const QStringList &words)
 {
-    return std::ranges::all_of(words, [&](const QString &word) {
-        return name.contains(word, Qt::CaseInsensitive);
-    });
+    return std::ranges::all_of(
+        words, [&](const QString &word) { return name.contains(word, Qt::CaseInsensitive); });
 }
 
 std::vector<std::int64_t> partCandidates(const Records &records, const entry::PartFinder &parts,

@@ -82,8 +82,7 @@ void RecordRowsModel::reorder(const std::map<RecordRef, int> &wanted)
     noteRows();
     QModelIndexList after;
     for (qsizetype i = 0; i < before.size(); ++i)
-        after.append(index(rowOf(records[std::size_t(i)]),
-                                                before[i].column()));
+        after.append(index(rowOf(records[std::size_t(i)]), before[i].column()));
     changePersistentIndexList(before, after);
     Q_EMIT layoutChanged();
 }
@@ -122,8 +121,7 @@ void RecordRowsModel::touch(const std::vector<RecordRef> &records)
         const int first = rows[i];
         while (i + 1 < rows.size() && rows[i + 1] <= rows[i] + 1)
             ++i;
-        Q_EMIT dataChanged(index(first, 0),
-                           index(rows[i], columnCount() - 1));
+        Q_EMIT dataChanged(index(first, 0), index(rows[i], columnCount() - 1));
     }
 }
 
@@ -136,8 +134,7 @@ void RecordRowsModel::dropRows()
 void RecordRowsModel::touchAll()
 {
     if (!m_rows.empty())
-        Q_EMIT dataChanged(index(0, 0),
-                           index(rowCount() - 1, columnCount() - 1));
+        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
 }
 
 } // namespace lastrivet::ui

@@ -37,29 +37,27 @@ QString names(const Records &records, const std::vector<RecordRef> &companions)
 void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> &records)
 {
     const auto known = session.records();
-    const QString name = records.size() == 1
-                             ? asSentence(designated(*known, records.front()))
-                             : translated("%1 records").arg(records.size());
+    const QString name = records.size() == 1 ? asSentence(designated(*known, records.front()))
+                                             : translated("%1 records").arg(records.size());
     const auto with = acts::companions(*known, records);
     QString words = translated("%1 will count nowhere any more; the journal keeps it.").arg(name);
     if (!with.empty())
-        words += QLatin1Char('\n') +
-                 translated("These name it and are withdrawn with it: %1.")
-                     .arg(names(*known, with));
-    const QString confirm =
-        with.empty() ? translated("Withdraw")
-                     : translated("Withdraw all %1").arg(with.size() + records.size());
+        words +=
+            QLatin1Char('\n') +
+            translated("These name it and are withdrawn with it: %1.").arg(names(*known, with));
+    const QString confirm = with.empty()
+                                ? translated("Withdraw")
+                                : translated("Withdraw all %1").arg(with.size() + records.size());
     ask.ask({.words = words,
              .confirm = confirm,
              .textLabel = translated("Why"),
              .textMissing = translated("A withdrawal needs its reason.")},
             [&session, records, name](const ActLine::Answer &answer) {
-                return session.change(
-                    translated("%1 withdrawn").arg(name), [&](Edit &edit) {
-                        std::vector<RecordRef> all = acts::companions(edit.records(), records);
-                        all.insert(all.end(), records.begin(), records.end());
-                        acts::withdraw(edit, all, toStd(answer.text));
-                    });
+                return session.change(translated("%1 withdrawn").arg(name), [&](Edit &edit) {
+                    std::vector<RecordRef> all = acts::companions(edit.records(), records);
+                    all.insert(all.end(), records.begin(), records.end());
+                    acts::withdraw(edit, all, toStd(answer.text));
+                });
             });
 }
 

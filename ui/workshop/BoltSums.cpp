@@ -25,13 +25,16 @@ std::vector<Figure> torqueFigures(const workshop::Torque &torque, const Entered 
     const auto units = entered.units;
     std::vector<Figure> figures;
     if (own)
-        figures.push_back({tr("The project's own limit"), ownText(*own),
-                           tr("without the drag of the nut"), {own->source, "own"}, true, false});
-    figures.push_back({tr("Set the wrench to"),
-                       spanText(torque.minimum, torque.maximum, Quantity::Torque, units),
-                       torque.drag_added > 0 ? tr("with the drag of the nut")
-                                             : tr("add the drag of the nut"),
-                       torque.source, !own, own != nullptr});
+        figures.push_back({tr("The project's own limit"),
+                           ownText(*own),
+                           tr("without the drag of the nut"),
+                           {own->source, "own"},
+                           true,
+                           false});
+    figures.push_back(
+        {tr("Set the wrench to"), spanText(torque.minimum, torque.maximum, Quantity::Torque, units),
+         torque.drag_added > 0 ? tr("with the drag of the nut") : tr("add the drag of the nut"),
+         torque.source, !own, own != nullptr});
     figures.push_back({tr("Never more than"),
                        figureText(torque.allowed_maximum, Quantity::Torque, units),
                        toQt(torque.remark), torque.source, false, own != nullptr});

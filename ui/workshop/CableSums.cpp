@@ -58,8 +58,9 @@ std::vector<Sum> cableSums()
     SumField cable{tr("Cable")};
     for (std::size_t row = 0; row < cables().rowCount(); ++row) {
         cable.keys.push_back(std::to_string(row));
-        cable.choices << tr("%1 in, %2").arg(toQt(cables().text(row, "dia_in")),
-                                             toQt(cables().text(row, "construction")));
+        cable.choices << tr("%1 in, %2")
+                             .arg(toQt(cables().text(row, "dia_in")),
+                                  toQt(cables().text(row, "construction")));
     }
     sum.fields = {cable};
     sum.work = workCable;

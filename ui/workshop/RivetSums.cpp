@@ -64,8 +64,8 @@ std::vector<Figure> rivetFigures(const workshop::Rivet &rivet, UnitSystem units)
                                           : toQt(drill.drill),
                            ruleWords(drill.basis), drill.source});
     for (const auto &head : rivet.shop_heads)
-        figures.push_back({tr("Shop head"), bandOf(head, units), ruleWords(head.basis),
-                           head.source});
+        figures.push_back(
+            {tr("Shop head"), bandOf(head, units), ruleWords(head.basis), head.source});
     for (const auto &sheet : rivet.countersink)
         figures.push_back({tr("Machine countersink from"),
                            figureText(sheet.thickness, Quantity::Length, units),
@@ -101,10 +101,10 @@ SumAnswer judgeHead(const Entered &entered)
     const auto rivet = workshop::rivet(diameterOf(entered), 0.1);
     SumAnswer answer;
     for (const auto &head : rivet->shop_heads)
-        answer.figures.push_back({ruleWords(head.basis),
-                                  workshop::isWithin(head, width, height) ? tr("passes")
-                                                                          : tr("misses"),
-                                  bandOf(head, entered.units), head.source, true});
+        answer.figures.push_back(
+            {ruleWords(head.basis),
+             workshop::isWithin(head, width, height) ? tr("passes") : tr("misses"),
+             bandOf(head, entered.units), head.source, true});
     return answer;
 }
 

@@ -37,8 +37,8 @@ Sum sizeSum()
         const auto sizes = workshop::rivetSizes(entered.numbers[0]);
         if (!sizes)
             return {{}, inWords(sizes.reason())};
-        const QString size = sizes->size.empty() ? tr("larger than any of the tables")
-                                                 : toQt(sizes->size);
+        const QString size =
+            sizes->size.empty() ? tr("larger than any of the tables") : toQt(sizes->size);
         return {{{tr("About three times the sheet"),
                   figureText(sizes->target, Quantity::Length, entered.units),
                   tr("the target; by the Navy the most. Next size: %1").arg(size),
@@ -60,8 +60,8 @@ SumAnswer workSeam(const Entered &entered)
     const auto rivets = workshop::rivetsOfSplice(perInch->per_inch, n[3] / 100, n[2]);
     if (!rivets)
         return {{}, inWords(rivets.reason())};
-    return {{{tr("Rivets on each side of the seam"), QLocale().toString(*rivets),
-              tr("rounded up"), splicePaper(), true},
+    return {{{tr("Rivets on each side of the seam"), QLocale().toString(*rivets), tr("rounded up"),
+              splicePaper(), true},
              {tr("Rivets an inch of width"), QLocale().toString(perInch->per_inch),
               tr("for 5052 sheet of %1, 2117 rivets with protruding heads")
                   .arg(figureText(perInch->thickness, Quantity::Length, entered.units)),
@@ -119,9 +119,11 @@ Sum bendSum()
         const auto setback = workshop::setback(n[0], n[1], n[2]);
         if (!setback)
             return {{}, inWords(setback.reason())};
-        return {{{tr("Setback"), figureText(*setback, Quantity::Length, entered.units),
+        return {{{tr("Setback"),
+                  figureText(*setback, Quantity::Length, entered.units),
                   QStringLiteral("K × (BR + MT), K = tan(α / 2)"),
-                  {std::string(workshop::setbackSource), "read in one place"}, true}},
+                  {std::string(workshop::setbackSource), "read in one place"},
+                  true}},
                 {}};
     };
     return sum;

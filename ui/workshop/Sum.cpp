@@ -82,8 +82,8 @@ QString spanText(std::optional<double> least, std::optional<double> most, Quanti
 
 QString ownText(const workshop::OwnLimit &limit)
 {
-    const QString span = spanText(limit.minimum, limit.maximum, Quantity::Number,
-                                  UnitSystem::Imperial);
+    const QString span =
+        spanText(limit.minimum, limit.maximum, Quantity::Number, UnitSystem::Imperial);
     return limit.unit.empty() ? span : span + QChar(QChar::Nbsp) + toQt(limit.unit);
 }
 

@@ -108,11 +108,11 @@ void addLimits(std::vector<Figure> &figures, const WireRun &run, const DropLimit
 void addTerminal(std::vector<Figure> &figures, const WireRun &run, UnitSystem units)
 {
     if (const auto strands = workshop::strandLimit(run.gauge))
-        figures.push_back({tr("Strands that may be damaged"),
-                           tr("%1 nicked, %2 broken")
-                               .arg(QLocale().toString(strands->nicked),
-                                    QLocale().toString(strands->broken)),
-                           tr("of %1 strands").arg(toQt(strands->strands)), strands->source});
+        figures.push_back(
+            {tr("Strands that may be damaged"),
+             tr("%1 nicked, %2 broken")
+                 .arg(QLocale().toString(strands->nicked), QLocale().toString(strands->broken)),
+             tr("of %1 strands").arg(toQt(strands->strands)), strands->source});
     for (const auto &pull : workshop::crimpPulls(run.gauge))
         figures.push_back({tr("A crimped terminal holds at least"),
                            figureText(pull.least, Quantity::Force, units), ruleWords(pull.basis),

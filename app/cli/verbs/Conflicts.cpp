@@ -72,8 +72,8 @@ Outcome tell(const Options &options, Terminal &terminal)
 void declareConflicts(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
-    CLI::App &verb = addVerb(program, "conflicts",
-                             "Lists what merges left to decide, and decides it", *options);
+    CLI::App &verb =
+        addVerb(program, "conflicts", "Lists what merges left to decide, and decides it", *options);
     verb.add_option("--keep", options->keep, "What stands stays")->type_name("ID…");
     verb.add_option("--take", options->take, "What lost takes its place")->type_name("ID…");
     verb.add_flag("--all", options->all, "Lists what was decided as well");

@@ -71,8 +71,8 @@ void declareExport(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
     CLI::App &verb =
-        addVerb(program, "export", "Writes all records to JSON, CSV or an archive, or dates to a calendar",
-                *options);
+        addVerb(program, "export",
+                "Writes all records to JSON, CSV or an archive, or dates to a calendar", *options);
     verb.add_option("--to", options->to, "FILE.json, FILE.zip, FILE.ics, or a folder with --csv")
         ->required()
         ->type_name("WHERE");

@@ -56,8 +56,8 @@ double inchesOf(const std::string &text, std::string_view option)
 {
     const auto length = workshop::inches(text);
     if (!length)
-        throw WrongUsage(fmt::format("{}: “{}” is no length in inches, such as 1/8 or 0.19.",
-                                     option, text));
+        throw WrongUsage(
+            fmt::format("{}: “{}” is no length in inches, such as 1/8 or 0.19.", option, text));
     return *length;
 }
 
@@ -80,8 +80,8 @@ void writeWrenchJson(std::string_view key, double torque, std::ostream &out)
 
 Outcome torque(const Options &options, Terminal &terminal)
 {
-    const auto answer = workshop::torque(options.thread,
-                                         wordOf<workshop::Nut>(options.nut, "--nut"), options.drag);
+    const auto answer =
+        workshop::torque(options.thread, wordOf<workshop::Nut>(options.nut, "--nut"), options.drag);
     if (!options.json) {
         print(usable(answer), terminal.out());
         return Outcome::Done;
@@ -107,8 +107,8 @@ Outcome wrench(const Options &options, bool isInverse, Terminal &terminal)
 
 Outcome rivet(const Options &options, Terminal &terminal)
 {
-    const auto answer = workshop::rivet(inchesOf(options.diameter, "--diameter"),
-                                        inchesOf(options.grip, "--grip"));
+    const auto answer =
+        workshop::rivet(inchesOf(options.diameter, "--diameter"), inchesOf(options.grip, "--grip"));
     if (!options.json) {
         print(usable(answer), terminal.out());
         return Outcome::Done;
@@ -133,8 +133,8 @@ Outcome edge(const Options &options, Terminal &terminal)
 Outcome wire(const Options &options, Terminal &terminal)
 {
     const auto rating = wordOf<workshop::Rating>(options.rating, "--rating");
-    const auto answer = workshop::wireRun(options.gauge, options.run, options.amps, rating,
-                                          options.celsius);
+    const auto answer =
+        workshop::wireRun(options.gauge, options.run, options.amps, rating, options.celsius);
     if (!options.json) {
         print(usable(answer), terminal.out());
         return Outcome::Done;
@@ -145,9 +145,8 @@ Outcome wire(const Options &options, Terminal &terminal)
 
 Outcome bend(const Options &options, Terminal &terminal)
 {
-    const auto answer =
-        workshop::setback(options.angle, inchesOf(options.radius, "--radius"),
-                          inchesOf(options.sheet, "--sheet"));
+    const auto answer = workshop::setback(options.angle, inchesOf(options.radius, "--radius"),
+                                          inchesOf(options.sheet, "--sheet"));
     if (!options.json) {
         fmt::print(terminal.out(), "Setback {:.4f} in\nSource: {}\n{}", usable(answer),
                    workshop::setbackSource, workshopCaution);

@@ -112,8 +112,7 @@ void settleFile(const fs::path &file)
 {
     const Descriptor opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC));
     if (!opened || ::fsync(opened.number()) != 0)
-        throw FileFault(
-            {"{0} could not be saved: {1}.", {file.filename().string(), reason()}});
+        throw FileFault({"{0} could not be saved: {1}.", {file.filename().string(), reason()}});
 }
 
 void settleFolder(const fs::path &folder)

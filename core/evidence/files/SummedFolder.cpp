@@ -118,9 +118,10 @@ void SummedFolder::finish()
     });
     std::error_code error;
     // A folder made for one program alone is opened to others as the person's habit says.
-    fs::permissions(m_filling, fs::perms::owner_all | fs::perms::group_read |
-                                   fs::perms::group_exec | fs::perms::others_read |
-                                   fs::perms::others_exec, error);
+    fs::permissions(m_filling,
+                    fs::perms::owner_all | fs::perms::group_read | fs::perms::group_exec |
+                        fs::perms::others_read | fs::perms::others_exec,
+                    error);
     if (std::rename(m_filling.c_str(), m_place.c_str()) != 0)
         fail(std::generic_category().message(errno));
     told([&] {

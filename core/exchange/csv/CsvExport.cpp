@@ -130,8 +130,7 @@ void writeCsvFolder(const Records &records, const std::filesystem::path &folder)
     std::filesystem::create_directories(folder, error);
     for (std::size_t i = 0; i < recordTypeCount; ++i) {
         const auto file = folder / fmt::format("{}.csv", plural(RecordType(i)));
-        writeWholeFile(file,
-                       [&](std::ostream &out) { writeCsv(records, RecordType(i), out); });
+        writeWholeFile(file, [&](std::ostream &out) { writeCsv(records, RecordType(i), out); });
     }
 }
 

@@ -80,8 +80,7 @@ void BranchCopier::copyParts()
         made.parent_id = original.parent_id;
         const auto beside = partsInside(m_before, original.parent_id);
         const auto place = std::ranges::find(beside, part.original);
-        m_parts[part.original] =
-            addPart(m_edit, made, std::size_t(place - beside.begin()) + 1);
+        m_parts[part.original] = addPart(m_edit, made, std::size_t(place - beside.begin()) + 1);
     }
 }
 

@@ -37,9 +37,7 @@ void comply(Edit &edit, Id<Bulletin> bulletin, Moment on, std::string_view basis
 
 void attach(Edit &edit, Id<Bulletin> bulletin, Id<Media> paper)
 {
-    edit.update(bulletin, [&](Bulletin &changed) {
-        insertSorted(changed.media_ids, paper);
-    });
+    edit.update(bulletin, [&](Bulletin &changed) { insertSorted(changed.media_ids, paper); });
 }
 
 } // namespace lastrivet::acts

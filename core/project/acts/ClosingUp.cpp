@@ -95,9 +95,8 @@ Id<SignOff> acceptLate(Edit &edit, Id<Closing> id, SignOff acceptance)
 {
     acceptance.hold_point_id = {};
     const auto signature = sign(edit, std::move(acceptance));
-    edit.update(id, [signature](Closing &closing) {
-        insertSorted(closing.late_acceptances, signature);
-    });
+    edit.update(
+        id, [signature](Closing &closing) { insertSorted(closing.late_acceptances, signature); });
     return signature;
 }
 

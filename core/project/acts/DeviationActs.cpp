@@ -51,9 +51,7 @@ void undoDeviation(Edit &edit, Id<Deviation> deviation, Moment on)
 
 void attach(Edit &edit, Id<Deviation> deviation, Id<Media> paper)
 {
-    edit.update(deviation, [&](Deviation &changed) {
-        insertSorted(changed.media_ids, paper);
-    });
+    edit.update(deviation, [&](Deviation &changed) { insertSorted(changed.media_ids, paper); });
 }
 
 DeviationStage stageOf(const Deviation &deviation)

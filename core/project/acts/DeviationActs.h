@@ -24,7 +24,15 @@ void undoDeviation(Edit &edit, Id<Deviation> deviation, Moment on);
 void attach(Edit &edit, Id<Deviation> deviation, Id<Media> paper);
 
 /// How far a deviation has come.
-enum class DeviationStage { Raised, Asked, Approved, Rejected, BuiltUndecided, BuiltRejected, Undone };
+enum class DeviationStage {
+    Raised,
+    Asked,
+    Approved,
+    Rejected,
+    BuiltUndecided,
+    BuiltRejected,
+    Undone
+};
 
 DeviationStage stageOf(const Deviation &deviation);
 

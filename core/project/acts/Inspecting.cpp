@@ -126,8 +126,8 @@ Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding)
     // An adviser's finding may be cleared by an adviser; anybody else's wants an inspector.
     const bool isAdvisers =
         finder && finder->roles.contains(Role::Adviser) && !finder->roles.contains(Role::Inspector);
-    squawk.verify_by = signerOf(finding.verifying.value_or(
-        isAdvisers ? Verifying::Adviser : Verifying::InspectorOnSite));
+    squawk.verify_by = signerOf(
+        finding.verifying.value_or(isAdvisers ? Verifying::Adviser : Verifying::InspectorOnSite));
     return edit.put(std::move(squawk));
 }
 

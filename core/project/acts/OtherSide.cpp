@@ -18,10 +18,12 @@ struct SideWords {
 
 /// What is not in both columns of a line goes one way: "droit" has no partner of its own.
 constexpr std::array sideWords{
-    SideWords{"left", "right"},     SideWords{"lh", "rh"},         SideWords{"lhs", "rhs"},
-    SideWords{"l", "r"},            SideWords{"linke", "rechte"},  SideWords{"linker", "rechter"},
-    SideWords{"linkes", "rechtes"}, SideWords{"linken", "rechten"}, SideWords{"links", "rechts"},
-    SideWords{"gauche", "droite"},  SideWords{"gauche", "droit"},
+    SideWords{"left", "right"},     SideWords{"lh", "rh"},
+    SideWords{"lhs", "rhs"},        SideWords{"l", "r"},
+    SideWords{"linke", "rechte"},   SideWords{"linker", "rechter"},
+    SideWords{"linkes", "rechtes"}, SideWords{"linken", "rechten"},
+    SideWords{"links", "rechts"},   SideWords{"gauche", "droite"},
+    SideWords{"gauche", "droit"},
 };
 
 bool isLetter(char c)
@@ -75,8 +77,7 @@ template <class Body> void eachRun(std::string_view text, Body &&body)
 {
     while (!text.empty()) {
         const bool isWord = isLetter(text.front());
-        const auto end =
-            std::ranges::find_if(text, [&](char c) { return isLetter(c) != isWord; });
+        const auto end = std::ranges::find_if(text, [&](char c) { return isLetter(c) != isWord; });
         const auto length = std::size_t(end - text.begin());
         body(text.substr(0, length), isWord);
         text.remove_prefix(length);

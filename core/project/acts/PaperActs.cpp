@@ -41,7 +41,8 @@ void attachScan(Edit &edit, Id<CertificateDocument> document, Id<Media> scan)
 
 void detachScan(Edit &edit, Id<CertificateDocument> document, Id<Media> scan)
 {
-    edit.update(document, [&](CertificateDocument &changed) { std::erase(changed.media_ids, scan); });
+    edit.update(document,
+                [&](CertificateDocument &changed) { std::erase(changed.media_ids, scan); });
 }
 
 } // namespace lastrivet::acts

@@ -113,8 +113,9 @@ void moveParts(Edit &edit, const std::vector<Id<Component>> &parts, Id<Component
     while (place != neighbours.end() && std::ranges::find(moved, *place) != moved.end())
         ++place;
     const Id<Component> anchor = place == neighbours.end() ? Id<Component>{} : *place;
-    std::erase_if(neighbours,
-                  [&](Id<Component> part) { return std::ranges::find(moved, part) != moved.end(); });
+    std::erase_if(neighbours, [&](Id<Component> part) {
+        return std::ranges::find(moved, part) != moved.end();
+    });
     neighbours.insert(std::ranges::find(neighbours, anchor), moved.begin(), moved.end());
     for (const Id<Component> part : moved) {
         if (edit.records().find(part)->parent_id != parent)

@@ -56,8 +56,7 @@ Id<WorkSession> enterSession(Edit &edit, WorkSession session)
     return edit.put(std::move(session));
 }
 
-void moveSession(Edit &edit, Id<WorkSession> session, std::optional<Moment> day,
-                 Id<Component> part)
+void moveSession(Edit &edit, Id<WorkSession> session, std::optional<Moment> day, Id<Component> part)
 {
     const Records &records = edit.records();
     edit.update(session, [&](WorkSession &moved) {

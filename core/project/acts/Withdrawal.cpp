@@ -51,8 +51,7 @@ bool fieldNames(const Names &names, const Field &field, const void *record)
 bool recordNames(const Names &names, const RecordDescription &description, const void *record)
 {
     return std::ranges::any_of(description.fields, [&](const Field &field) {
-        return !mayNameWithdrawn(description.type, field.name) &&
-               fieldNames(names, field, record);
+        return !mayNameWithdrawn(description.type, field.name) && fieldNames(names, field, record);
     });
 }
 

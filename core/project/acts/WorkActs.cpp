@@ -74,8 +74,7 @@ Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title)
         if (step.component_id == part && !step.withdrawn_on)
             last = std::max(last, step.position.value_or(0));
     }
-    return edit.put(
-        Step{.component_id = part, .position = last + 1, .title = std::string(title)});
+    return edit.put(Step{.component_id = part, .position = last + 1, .title = std::string(title)});
 }
 
 Id<Step> insertStep(Edit &edit, Id<Step> before, std::string_view title)

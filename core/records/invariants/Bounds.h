@@ -6,8 +6,8 @@
 
 namespace lastrivet {
 
-/// The longest stretch of work or flight that one record may tell: 10,000 hours. Our choice: a whole
-/// earlier build, entered as one lump from a paper log, fits; a slip of the finger does not.
+/// The longest stretch of work or flight that one record may tell: 10,000 hours. Our choice: a
+/// whole earlier build, entered as one lump from a paper log, fits; a slip of the finger does not.
 inline constexpr Minutes longestRecorded{10'000 * 60};
 
 } // namespace lastrivet

@@ -12,8 +12,8 @@ namespace {
 using namespace invariants;
 
 constexpr void (*families[])(Review &) = {
-    checkRequired,  checkReferences, checkNumbers, checkTree,  checkSteps,
-    checkEvents,    checkEnclosure,  checkFactory, checkDates, checkNeeds,
+    checkRequired,  checkReferences, checkNumbers, checkTree,   checkSteps,
+    checkEvents,    checkEnclosure,  checkFactory, checkDates,  checkNeeds,
     checkAuthority, checkLog,        checkCounts,  checkCredit,
 };
 

@@ -114,7 +114,8 @@ TEST_CASE("The latest limits hold, and only a chord with a length counts")
     CHECK(*mostWeight(project.records, metric) == Approx(598.74193).epsilon(1e-6));
 }
 
-TEST_CASE("Weights and arms are read in the unit that is written, and never in one of something else")
+TEST_CASE(
+    "Weights and arms are read in the unit that is written, and never in one of something else")
 {
     CHECK(*readWeight("84", WeightUnit::Kilograms) == 84);
     CHECK(*readWeight("84,5 kg", WeightUnit::Kilograms) == 84.5);

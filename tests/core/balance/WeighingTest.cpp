@@ -21,9 +21,8 @@ Weighing handbookWeighing()
     weighing.weighed_on = on("2026-05-01");
     weighing.weight_unit = WeightUnit::Pounds;
     weighing.arm_unit = ArmUnit::Inches;
-    weighing.scale_readings = {{"left main", 650, 5, 70, {}},
-                               {"right main", 640, 5, 70, {}},
-                               {"nose", 225, 2.5, -30, {}}};
+    weighing.scale_readings = {
+        {"left main", 650, 5, 70, {}}, {"right main", 640, 5, 70, {}}, {"nose", 225, 2.5, -30, {}}};
     weighing.corrections = {{"fuel, 30 gal of 5.9 lb", -177, 95}, {"unusable fuel", 6, 98}};
     return weighing;
 }
@@ -147,7 +146,8 @@ TEST_CASE("The extremes of AC 43.13-1B figures 10-10 and 10-11 are found by sear
     // Empty with oil and pilot; fuel from its minimum of 83 lb to 240 lb, rear passengers, baggage.
     const Item empty{"empty, oil and pilot", 1169 + 17 + 170,
                      (1169 * 10.6 - 17 * 49.0 + 170 * 16) / (1169 + 17 + 170)};
-    const std::vector<Load> loads{{"fuel", 83, 240, 22}, {"rear", 0, 340, 48}, {"baggage", 0, 100, 75.5}};
+    const std::vector<Load> loads{
+        {"fuel", 83, 240, 22}, {"rear", 0, 340, 48}, {"baggage", 0, 100, 75.5}};
     const auto found = extremes(empty, loads, 2100);
     REQUIRE(found);
     CHECK(found->forward.sum.weight == Approx(1439));

@@ -47,9 +47,8 @@ Records workshop()
                              .kind = InspectionKind::PreCover,
                              .planned_for = at("2026-04-02T14:30"),
                              .place = "Hangar 3"});
-    records.inspections.put({.id = Id<Inspection>{2},
-                             .planned_for = at("2026-04-03"),
-                             .held_on = at("2026-03-01")});
+    records.inspections.put(
+        {.id = Id<Inspection>{2}, .planned_for = at("2026-04-03"), .held_on = at("2026-03-01")});
     records.inspections.put({.id = Id<Inspection>{3},
                              .planned_for = at("2026-04-03"),
                              .cancelled_on = at("2026-03-01")});
@@ -59,13 +58,12 @@ Records workshop()
                                .expires_on = at("2026-05-01")});
     records.material_lots.put(
         {.id = Id<MaterialLot>{5}, .name = "Old resin", .expires_on = at("2025-05-01")});
-    records.tools.put({.id = Id<Tool>{6},
-                       .name = "Torque wrench",
-                       .needs_calibration = true,
-                       .calibrations = {{.calibrated_on = at("2025-06-01"),
-                                         .due_on = at("2026-06-01")},
-                                        {.calibrated_on = at("2024-06-01"),
-                                         .due_on = at("2025-06-01")}}});
+    records.tools.put(
+        {.id = Id<Tool>{6},
+         .name = "Torque wrench",
+         .needs_calibration = true,
+         .calibrations = {{.calibrated_on = at("2025-06-01"), .due_on = at("2026-06-01")},
+                          {.calibrated_on = at("2024-06-01"), .due_on = at("2025-06-01")}}});
     return records;
 }
 

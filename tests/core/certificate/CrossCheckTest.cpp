@@ -38,7 +38,8 @@ TEST_CASE("What papers write otherwise than the project is named, spelling aside
     CHECK(found.front().expected == "0042");
 }
 
-TEST_CASE("One serial number on two parts of one kind is told, and equipment that is the part is not")
+TEST_CASE(
+    "One serial number on two parts of one kind is told, and equipment that is the part is not")
 {
     test::ProjectBuilder project;
     const auto left = project.part("Left magneto");

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/certificate/FlightTest.h"
 #include "core/certificate/Papers.h"
+#include "core/certificate/FlightTest.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "tests/support/ProjectBuilder.h"
 

@@ -28,7 +28,8 @@ Media photo(std::string_view day, WordSet<Shows> shows, Id<Component> part)
 
 } // namespace
 
-TEST_CASE("A task is shown by its own pictures, by the builder at work below its parts, and by the log")
+TEST_CASE(
+    "A task is shown by its own pictures, by the builder at work below its parts, and by the log")
 {
     ProjectBuilder project;
     const auto wing = project.part("Wing");

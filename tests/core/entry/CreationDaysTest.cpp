@@ -28,9 +28,8 @@ TEST_CASE("A change that is made meanwhile is taken in without reading the journ
 {
     ActBench bench;
     entry::CreationDays days(*bench);
-    const auto result = (*bench).change("Logged", [&](Edit &edit) {
-        edit.put(WorkSession{.began = edit.today().plusDays(-40)});
-    });
+    const auto result = (*bench).change(
+        "Logged", [&](Edit &edit) { edit.put(WorkSession{.began = edit.today().plusDays(-40)}); });
     days.apply(*result);
     const WorkSession &session = *bench.records()->work_sessions.begin();
     CHECK(days.isLate(session, 30));

@@ -207,8 +207,7 @@ TEST_CASE("No time, more than a day and days to come are told, and the line can 
     };
     CHECK(told("-2h LA: x") == "“-2h” is no length of time; leave it out when nobody knows.");
     CHECK(told("0m LA: x") == "“0m” is no length of time; leave it out when nobody knows.");
-    CHECK(told("25h LA: x") ==
-          "“25h” is more than a day has; write each day's work by itself.");
+    CHECK(told("25h LA: x") == "“25h” is more than a day has; write each day's work by itself.");
     CHECK(told("24h LA: x").empty());
     CHECK(told("2026-03-15 1h LA: x") == "2026-03-15 lies ahead; the log tells what was done.");
     CHECK(told("tomorrow 1h LA: x") == "2026-03-15 lies ahead; the log tells what was done.");

@@ -91,8 +91,9 @@ TEST_CASE("A line as long as a whole report is read like any other")
 
 TEST_CASE("The day that a line names is kept, unless it is still to come")
 {
-    const auto lines = readFindings("1. LW-R3 2026-03-10: Crack\n2. LW-R3: Burr\n3. 2026-03-20: Dent",
-                                    PartFinder(wing()), day());
+    const auto lines =
+        readFindings("1. LW-R3 2026-03-10: Crack\n2. LW-R3: Burr\n3. 2026-03-20: Dent",
+                     PartFinder(wing()), day());
     REQUIRE(lines.size() == 3);
     CHECK(lines[0].found_on == Moment::parse("2026-03-10"));
     CHECK(lines[0].part == Id<Component>{1});

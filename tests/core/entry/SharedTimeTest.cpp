@@ -71,12 +71,12 @@ TEST_CASE("Without a time of the whole, each worker's minutes are shared and cou
     const auto shares = sharedAmong(session, {Id<Component>{1}, Id<Component>{2}});
     REQUIRE(shares.size() == 2);
     CHECK_FALSE(shares[0].minutes);
-    CHECK(shares[0].workers == std::vector<WorkSession::Worker>{
-                                   {Id<Person>{1}, Minutes{60}},
-                                   {Id<Person>{2}, Minutes{31}, true}});
-    CHECK(shares[1].workers == std::vector<WorkSession::Worker>{
-                                   {Id<Person>{1}, Minutes{60}},
-                                   {Id<Person>{2}, Minutes{30}, true}});
+    CHECK(shares[0].workers ==
+          std::vector<WorkSession::Worker>{{Id<Person>{1}, Minutes{60}},
+                                           {Id<Person>{2}, Minutes{31}, true}});
+    CHECK(shares[1].workers ==
+          std::vector<WorkSession::Worker>{{Id<Person>{1}, Minutes{60}},
+                                           {Id<Person>{2}, Minutes{30}, true}});
 }
 
 TEST_CASE("No share of a session falls to the builder because its worker has no minute for it")

@@ -65,12 +65,9 @@ TEST_CASE("An entry is split by parts, by minutes, or both")
 TEST_CASE("Pieces that do not come to the whole are refused with the reason")
 {
     const Bench bench;
-    CHECK(bench.split("60m + 30m") ==
-          "The pieces do not add up to the 91 minutes of the entry.");
-    CHECK(bench.split("91m + flap") ==
-          "The pieces do not add up to the 91 minutes of the entry.");
-    CHECK(bench.split("flap") ==
-          "Say at least two parts or times, with a plus sign between them.");
+    CHECK(bench.split("60m + 30m") == "The pieces do not add up to the 91 minutes of the entry.");
+    CHECK(bench.split("91m + flap") == "The pieces do not add up to the 91 minutes of the entry.");
+    CHECK(bench.split("flap") == "Say at least two parts or times, with a plus sign between them.");
     CHECK(bench.split("flap + rudder") == "“rudder” is no part, or may be several.");
     CHECK(bench.split("flap + left") == "“left” is no part, or may be several.");
 }

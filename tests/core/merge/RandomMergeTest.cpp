@@ -264,7 +264,8 @@ void mergeAllWays(unsigned seed)
 
 } // namespace
 
-TEST_CASE("Two people work apart and merge three times: the result is the same whoever merges first")
+TEST_CASE(
+    "Two people work apart and merge three times: the result is the same whoever merges first")
 {
     // In the two last a photograph has the same link twice.
     mergeThrice(GENERATE(range(1U, 13U), values({1024U, 1058U})));
@@ -299,7 +300,8 @@ TEST_CASE("A value that one copy showed is in the merged records or among what i
 
 TEST_CASE("Three copies merged in different orders come to the same")
 {
-    // In 2083 a change comes by way of a third copy, made without what the other two have in common.
+    // In 2083 a change comes by way of a third copy, made without what the other two have in
+    // common.
     mergeAllWays(GENERATE(range(101U, 109U), value(2083U)));
 }
 

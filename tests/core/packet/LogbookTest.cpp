@@ -125,8 +125,7 @@ TEST_CASE("A photograph stands with its entry, with one of its day on its part, 
         bench.project.photo("2026-04-09", {link(RecordType::WorkSession, bench.onRight)});
     const auto sameDay =
         bench.project.photo("2026-03-02T19:30", {link(RecordType::Component, bench.rib)});
-    const auto alone =
-        bench.project.photo("2026-01-15", {link(RecordType::Component, bench.left)});
+    const auto alone = bench.project.photo("2026-01-15", {link(RecordType::Component, bench.left)});
     const auto receipt =
         bench.project.photo("2026-03-02", {link(RecordType::Component, bench.rib)});
     bench.project.change(receipt, [](Media &media) { media.shows = {Shows::Receipt}; });

@@ -74,8 +74,7 @@ TEST_CASE("A reduced packet keeps the numbers of its photographs and says which 
     const auto small = packet::reduced(whole, {whole.photos[1].id}, 900);
     CHECK(numbers(small.photos) == std::vector{whole.photos[1].number});
     REQUIRE(small.reduction);
-    CHECK(small.reduction->left_out ==
-          std::vector{whole.photos[0].number, whole.photos[2].number});
+    CHECK(small.reduction->left_out == std::vector{whole.photos[0].number, whole.photos[2].number});
     CHECK(small.reduction->photos_in_all == 3);
     CHECK(small.reduction->longest_edge == 900);
 }

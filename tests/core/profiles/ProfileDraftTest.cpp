@@ -84,8 +84,7 @@ TEST_CASE("A project goes by other rules in one change, which can be taken back"
         Project::create(folder / "P.lastrivet", facts, canada(), {&clock, "Robin"});
     Profile copy = copyToEdit(canada(), "Canada, own copy", "2026-03-14");
     copy.interior_photos = 7;
-    const auto result = project->change(
-        "Rules", [&](Edit &edit) { acts::useRules(edit, copy); });
+    const auto result = project->change("Rules", [&](Edit &edit) { acts::useRules(edit, copy); });
     REQUIRE(result);
     CHECK(project->profile().interior_photos == 7);
     CHECK(project->records()->project.profile == "ca-own");

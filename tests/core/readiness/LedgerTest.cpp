@@ -18,8 +18,7 @@ namespace {
 
 std::vector<LedgerLine> wingLedger(const WingProject &project)
 {
-    const Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
+    const Answer answer = readiness::readiness(project.records, project.profile, project.as_of);
     return ledger(*answer.closing(project.wingSkin), project.records, project.as_of);
 }
 
@@ -42,8 +41,7 @@ TEST_CASE("The ledger has every rule once and loses no blocker")
         blockers += line.blockers.size();
     }
     CHECK(rules.size() == Words<Rule>::list.size());
-    const Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
+    const Answer answer = readiness::readiness(project.records, project.profile, project.as_of);
     CHECK(blockers == answer.closing(project.wingSkin)->blockers.size());
 }
 
@@ -80,8 +78,7 @@ TEST_CASE("The ledger counts what a rule speaks of, not everything of its kind")
 TEST_CASE("The ledger of a closed closing is that of its closing moment")
 {
     const WingProject project;
-    const Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
+    const Answer answer = readiness::readiness(project.records, project.profile, project.as_of);
     const ClosingAnswer &baffle = *answer.closing(project.tankBaffle);
     CHECK(judgedAt(baffle, project.records, project.as_of) == WingProject::at("2026-01-10"));
     const std::vector<LedgerLine> lines = ledger(baffle, project.records, project.as_of);

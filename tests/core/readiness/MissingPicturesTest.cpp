@@ -21,8 +21,8 @@ struct Wing : ProjectBuilder {
     Wing() { profile.interior_photos = 2; }
     MissingPictures missing() const
     {
-        return readiness::missingPictures(
-            records, readiness::readiness(records, profile, on("2026-05-01")));
+        return readiness::missingPictures(records,
+                                          readiness::readiness(records, profile, on("2026-05-01")));
     }
 
     Id<Component> wing = part("Wing");
@@ -73,8 +73,7 @@ TEST_CASE("A part that was worked on lacks a picture until it or something below
     project.session(project.rib, "2026-03-01", 60);
     project.session(project.tip, "2026-03-01", 60);
     CHECK(project.missing().parts == Parts{project.rib, project.tip});
-    const auto photo =
-        project.photo("2026-03-02", {{RecordType::Component, project.rib.value()}});
+    const auto photo = project.photo("2026-03-02", {{RecordType::Component, project.rib.value()}});
     CHECK(project.missing().parts == Parts{project.tip});
     project.change(photo, [](Media &media) { media.shows = {Shows::Exterior}; });
     CHECK(project.missing().parts == Parts{project.rib, project.tip});

@@ -38,7 +38,8 @@ constexpr TableRow table71[]{
     {"1-1/8-12", 5000, 7000, 3000, 4200, 15000, 9000},
     {"1-1/4-12", 9000, 11000, 5400, 6600, 25000, 15000},
     {"8-32", 12, 15, 7, 9, 20, 12},
-    // A copy of the table in an Army manual misprints 12 for the last and 150 for the first of 3/8-16.
+    // A copy of the table in an Army manual misprints 12 for the last and 150 for the first of
+    // 3/8-16.
     {"10-24", 20, 25, 12, 15, 35, 21},
     {"1/4-20", 40, 50, 25, 30, 75, 45},
     {"5/16-18", 80, 90, 48, 55, 160, 100},
@@ -53,9 +54,8 @@ constexpr TableRow table71[]{
 
 const ShopHead &headBy(const Rivet &rivet, std::string_view basis)
 {
-    const auto found =
-        std::find_if(rivet.shop_heads.begin(), rivet.shop_heads.end(),
-                     [&](const ShopHead &head) { return head.basis == basis; });
+    const auto found = std::find_if(rivet.shop_heads.begin(), rivet.shop_heads.end(),
+                                    [&](const ShopHead &head) { return head.basis == basis; });
     REQUIRE(found != rivet.shop_heads.end());
     return *found;
 }
@@ -63,10 +63,9 @@ const ShopHead &headBy(const Rivet &rivet, std::string_view basis)
 const Spacing &spacingBy(const std::vector<Spacing> &spacings, std::string_view rule,
                          std::string_view holdsFor)
 {
-    const auto found =
-        std::find_if(spacings.begin(), spacings.end(), [&](const Spacing &spacing) {
-            return spacing.rule == rule && spacing.holds_for == holdsFor;
-        });
+    const auto found = std::find_if(spacings.begin(), spacings.end(), [&](const Spacing &spacing) {
+        return spacing.rule == rule && spacing.holds_for == holdsFor;
+    });
     REQUIRE(found != spacings.end());
     return *found;
 }
@@ -139,7 +138,8 @@ TEST_CASE("Sources that disagree on the drag of a self-locking nut stand side by
 TEST_CASE("A wrench with an extension is set as the published examples say")
 {
     // TM 1-1500-204-23-9 para 8: 300 in-lb, lever 10, extension 4: 214. AC 43.13-1B fig. 7-2's
-    // numbers: 135, 10, 1.5: 117. TM 9-254 fig. 45: set to 60, lever 12, extension 2: 70 at the nut.
+    // numbers: 135, 10, 1.5: 117. TM 9-254 fig. 45: set to 60, lever 12, extension 2: 70 at the
+    // nut.
     CHECK(std::floor(*wrenchSetting(300, 10, 4)) == 214);
     CHECK(std::floor(*wrenchSetting(135, 10, 1.5)) == 117);
     CHECK(*appliedTorque(60, 12, 2) == Approx(70));
@@ -182,8 +182,8 @@ TEST_CASE("A shop head is judged by three rules that differ, each named")
 
 TEST_CASE("Edge distances and pitches come with each source's rule")
 {
-    // AC 43.13-1B para 4-57c: edge two diameters, one row pitched three. FAA-H-8083-31: at most four
-    // diameters; flush two and a half.
+    // AC 43.13-1B para 4-57c: edge two diameters, one row pitched three. FAA-H-8083-31: at most
+    // four diameters; flush two and a half.
     const auto edges = edgeDistances(0.125);
     CHECK(spacingBy(edges, "edge_distance_min", "protruding").distance == 0.25);
     CHECK(spacingBy(edges, "edge_distance_min", "flush/countersunk").distance == 0.3125);

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/storage/Migration.h"
 #include "core/storage/Changeset.h"
 #include "core/base/Error.h"
 #include "core/storage/JournalChanges.h"
+#include "core/storage/Migration.h"
 #include "core/storage/RecordWriter.h"
 #include "core/storage/Schema.h"
 #include "core/storage/Transaction.h"

@@ -25,8 +25,8 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QLineEdit>
-#include <QTreeView>
 #include <QTest>
+#include <QTreeView>
 
 #include <catch2/catch.hpp>
 
@@ -131,8 +131,7 @@ TEST_CASE("A pasted finding keeps the day that its line gives, until the line is
     rows.takeLines(QStringLiteral("1. 2026-03-10: Crack\n2. Burr"));
     REQUIRE(rows.findings().size() == 2);
     CHECK(rows.findings()[0].found_on == Moment::parse("2026-03-10"));
-    CHECK(rows.findings()[0].note ==
-          "A photograph of the correction is enough for the inspector.");
+    CHECK(rows.findings()[0].note == "A photograph of the correction is enough for the inspector.");
     CHECK_FALSE(rows.findings()[1].found_on);
     test::field(loop.page, QStringLiteral("Finding 1")).clear();
     type(loop.page, QStringLiteral("Finding 1"), QStringLiteral("Dent"));

@@ -34,8 +34,11 @@ QModelIndex lineOf(const LedgerModel &model, readiness::Rule rule)
 
 TEST_CASE("Who signed before a change and is not the builder has to be asked to come again")
 {
-    readiness::Blocker blocker{readiness::Rule::OutdatedSignOff, readiness::Weight{},
-                               {RecordType::HoldPoint, 1}, SignerRole::Inspector, {}};
+    readiness::Blocker blocker{readiness::Rule::OutdatedSignOff,
+                               readiness::Weight{},
+                               {RecordType::HoldPoint, 1},
+                               SignerRole::Inspector,
+                               {}};
     CHECK(mendFor(blocker) == Mend::AskForVisit);
     blocker.waits_for = SignerRole::Builder;
     CHECK(mendFor(blocker) == Mend::Sign);

@@ -102,7 +102,8 @@ TEST_CASE("The log is printed from the page, and the journal says so")
     QTest::keyClick(&form, Qt::Key_Return, Qt::ControlModifier);
     REQUIRE(QFile::exists(file));
     QProcess reader;
-    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file, QStringLiteral("-")});
+    reader.start(QStringLiteral("pdftotext"),
+                 {QStringLiteral("-layout"), file, QStringLiteral("-")});
     REQUIRE(reader.waitForFinished());
     const QString text = QString::fromUtf8(reader.readAllStandardOutput());
     CHECK(text.contains(QStringLiteral("March 2026")));

@@ -202,15 +202,13 @@ TEST_CASE("What was answered about inspected work is asked anew for the next wor
         edit.put(signOff);
     });
     const auto stop = [&] {
-        window.session->setTimer(
-            RunningTimer{window.session->now(), workshop.bay, {}, {}});
+        window.session->setTimer(RunningTimer{window.session->now(), workshop.bay, {}, {}});
         window.workshop.clock.advance(std::chrono::minutes{4});
         window.press(QStringLiteral("Stop work"));
     };
     const auto answer = [&]() -> QComboBox & {
         for (auto *box : window.page->findChildren<QComboBox *>()) {
-            if (box->accessibleName() ==
-                    QStringLiteral("Did this change what was inspected?") &&
+            if (box->accessibleName() == QStringLiteral("Did this change what was inspected?") &&
                 box->isVisible())
                 return *box;
         }

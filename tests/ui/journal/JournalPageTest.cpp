@@ -14,8 +14,8 @@
 #include "ui/journal/ScreenWording.h"
 #include "ui/print/JournalWords.h"
 
-#include <QComboBox>
 #include <QClipboard>
+#include <QComboBox>
 #include <QGuiApplication>
 #include <QListView>
 #include <QTest>

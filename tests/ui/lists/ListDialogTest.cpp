@@ -37,7 +37,8 @@ TEST_CASE("Parts pasted from a spreadsheet are shown row by row, then made in on
     ui::ListDialog dialog(*session);
     ModelWatch watch(dialog.rows());
     dialog.setWithin(workshop.wing);
-    dialog.setText(QStringLiteral("Code\tName\tParent\nLW-R1\tRib 1\t\n\nLW-R1A\tStiffener\tLW-R1\n"));
+    dialog.setText(
+        QStringLiteral("Code\tName\tParent\nLW-R1\tRib 1\t\n\nLW-R1A\tStiffener\tLW-R1\n"));
     CHECK(dialog.rows().countOf(Fate::Added) == 2);
     CHECK(fateOf(dialog, 1) == QStringLiteral("· blank"));
     CHECK(session->records()->components.size() == 4);
@@ -59,7 +60,8 @@ TEST_CASE("One wrong row keeps the whole list out, and says what is wrong with i
     Workshop workshop;
     const auto session = workshop.session();
     ui::ListDialog dialog(*session);
-    dialog.setText(QStringLiteral("name,code,kind\nRib 1,LW,part\nRib 2,LW-2,windmill\nRib 3,,part\n"));
+    dialog.setText(
+        QStringLiteral("name,code,kind\nRib 1,LW,part\nRib 2,LW-2,windmill\nRib 3,,part\n"));
     CHECK(dialog.rows().countOf(Fate::Wrong) == 2);
     CHECK(fateOf(dialog, 0) == QStringLiteral("× wrong"));
     CHECK(fateOf(dialog, 2) == QStringLiteral("+ new"));
@@ -132,7 +134,8 @@ TEST_CASE("Bringing in a list as it looks")
     const auto session = workshop.session();
     ui::ListDialog dialog(*session);
     dialog.setWithin(workshop.wing);
-    dialog.setText(QStringLiteral("Code\tName\tKind\nLW-R1\tRib 1\tpart\nLW-R2\tRib 2\twindmill\n"));
+    dialog.setText(
+        QStringLiteral("Code\tName\tKind\nLW-R1\tRib 1\tpart\nLW-R2\tRib 2\twindmill\n"));
     picture(dialog, 940, 620, "list-light");
     theme().choose(ui::Theme::Choice::Dark);
     picture(dialog, 940, 620, "list-dark");

@@ -106,9 +106,7 @@ TEST_CASE("Steps are dragged within their part; another part's place is refused"
                      [&](const ChangeNotice &notice) { model.apply(notice); });
     model.show(section(RecordType::Step), workshop.wing, true);
     REQUIRE(model.rowCount() == 3);
-    const auto rowOf = [&](Id<Step> step) {
-        return model.rowOf({RecordType::Step, step.value()});
-    };
+    const auto rowOf = [&](Id<Step> step) { return model.rowOf({RecordType::Step, step.value()}); };
     const auto drag = [&](Id<Step> step, int before) {
         const std::unique_ptr<QMimeData> data(model.mimeData({model.index(rowOf(step), 0)}));
         model.dropMimeData(data.get(), Qt::MoveAction, before, 0, {});
@@ -160,7 +158,8 @@ TEST_CASE("The picture of steps is walked by keyboard, joins steps, and refuses 
         QStringLiteral("Clamp the wires in bay 3 → Rivet the upper skin")));
 }
 
-TEST_CASE("A deviation goes from raised to built, with its letter, and stands in the whole list too")
+TEST_CASE(
+    "A deviation goes from raised to built, with its letter, and stands in the whole list too")
 {
     PartsWindow window;
     window.show({RecordType::Component, window.workshop.bay.value()});

@@ -30,8 +30,8 @@ std::unique_ptr<Project> loadedProject(const std::filesystem::path &folder, cons
     ProjectFacts facts;
     facts.name = "Load";
     facts.profile = "ca";
-    auto project = Project::create(folder, facts, ProfileLibrary::standard().profile("ca"),
-                                   {&clock, "Robin"});
+    auto project =
+        Project::create(folder, facts, ProfileLibrary::standard().profile("ca"), {&clock, "Robin"});
     const auto stored = project->change("A load", [&](Edit &edit) {
         for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
             const AnyTable &table = builder.records.table(RecordType(i));
@@ -83,8 +83,7 @@ TEST_CASE("Parts with the reference load open, filter, choose and move without a
     took["no filter"] = millisecondsOf([&] { filter->clear(); });
     tree->setFocus();
     took["choose"] = millisecondsOf([&] { QTest::keyClick(tree, Qt::Key_Down); });
-    took["whole"] = millisecondsOf(
-        [&] { QTest::keyClick(tree, Qt::Key_Home, Qt::AltModifier); });
+    took["whole"] = millisecondsOf([&] { QTest::keyClick(tree, Qt::Key_Home, Qt::AltModifier); });
     page->showRecord({RecordType::Component, session->records()->components.begin()->id.value()});
     took["move"] = millisecondsOf([&] { QTest::keyClick(tree, Qt::Key_Down, Qt::AltModifier); });
     took["change"] = millisecondsOf([&] {

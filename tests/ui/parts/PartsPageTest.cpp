@@ -151,9 +151,8 @@ TEST_CASE("The tree keeps pace with sixty random moves, additions and withdrawal
         });
         if (act == 4)
             session->undo();
-        std::erase_if(parts, [&](Id<Component> part) {
-            return !session->records()->findLive(part);
-        });
+        std::erase_if(parts,
+                      [&](Id<Component> part) { return !session->records()->findLive(part); });
     }
     for (const Component &part : session->records()->components) {
         INFO(part.id.value());
@@ -192,7 +191,8 @@ TEST_CASE("Typed words leave the parts that fit, with what they lie in, and say 
     CHECK(shown.rowCount() == 3);
 }
 
-TEST_CASE("Several chosen parts get zone and shelf in one change, and are withdrawn with one reason")
+TEST_CASE(
+    "Several chosen parts get zone and shelf in one change, and are withdrawn with one reason")
 {
     PartsWindow window;
     window.show({RecordType::Component, window.workshop.aileron.value()});
@@ -250,8 +250,8 @@ TEST_CASE("A section writes torque and day together, and refuses words that are 
     ModelWatch watch(model);
     QObject::connect(session.get(), &ui::Session::changed, &model,
                      [&](const ChangeNotice &notice) { model.apply(notice); });
-    model.show(ui::partSections()[std::size_t(ui::sectionFor(RecordType::Fastener))],
-               workshop.wing, true);
+    model.show(ui::partSections()[std::size_t(ui::sectionFor(RecordType::Fastener))], workshop.wing,
+               true);
     REQUIRE(model.rowCount() == 1);
     CHECK(model.setData(model.index(0, 2), QStringLiteral("22.5"), Qt::EditRole));
     CHECK(session->records()->find(bolt)->torque_value == 22.5);

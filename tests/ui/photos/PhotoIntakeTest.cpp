@@ -24,9 +24,8 @@ QStringList troubles(PhotosWindow &window)
 {
     QStringList sentences;
     for (auto *list : window.page.findChildren<QListWidget *>()) {
-        for (int i = 0; i < list->count() &&
-                        list->accessibleName() == QStringLiteral("Not taken in");
-             ++i)
+        for (int i = 0;
+             i < list->count() && list->accessibleName() == QStringLiteral("Not taken in"); ++i)
             sentences.append(list->item(i)->text());
     }
     return sentences;
@@ -51,8 +50,9 @@ TEST_CASE("Each bad file has a sentence of its own, and the good ones are kept")
     const QString good = window.file(1);
     QFile whole(good);
     REQUIRE(whole.open(QIODevice::ReadOnly));
-    const QString cut =
-        window.textFile(QStringLiteral("cut.mp4"), QByteArray("\0\0\0\x18" "ftypisom", 12));
+    const QString cut = window.textFile(QStringLiteral("cut.mp4"), QByteArray("\0\0\0\x18"
+                                                                              "ftypisom",
+                                                                              12));
     window.page.takeIn({window.textFile(QStringLiteral("no.jpg"), "not a picture"), good, cut,
                         window.textFile(QStringLiteral("empty.png"), {})});
     CHECK(window.media().size() == 1);

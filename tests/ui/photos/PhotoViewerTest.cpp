@@ -10,9 +10,9 @@
 #include <QLineEdit>
 #include <QTest>
 
+#include <QWheelEvent>
 #include <filesystem>
 #include <fstream>
-#include <QWheelEvent>
 
 #include <catch2/catch.hpp>
 
@@ -83,8 +83,8 @@ public Q_SLOTS:
 TEST_CASE("An arrow is drawn with the mouse, moved by keys, told in words, and removed")
 {
     OpenViewer viewer;
-    const QByteArray original = contentOf(QString::fromStdString(
-        (viewer.workshop.folder() / viewer.shown().file).string()));
+    const QByteArray original = contentOf(
+        QString::fromStdString((viewer.workshop.folder() / viewer.shown().file).string()));
     QTest::mouseClick(viewer.button(QStringLiteral("Arrow")), Qt::LeftButton);
     viewer.stroke(viewer.middle() - QPoint(80, 60), viewer.middle());
     REQUIRE(viewer.marks().size() == 1);
@@ -116,8 +116,8 @@ TEST_CASE("An arrow is drawn with the mouse, moved by keys, told in words, and r
     viewer.session->undo();
     CHECK(viewer.marks().size() == 1);
     const Media &media = viewer.shown();
-    const QByteArray after = contentOf(
-        QString::fromStdString((viewer.workshop.folder() / media.file).string()));
+    const QByteArray after =
+        contentOf(QString::fromStdString((viewer.workshop.folder() / media.file).string()));
     CHECK(after == original);
     CHECK(sha256({reinterpret_cast<const std::uint8_t *>(after.data()),
                   std::size_t(after.size())}) == media.sha256);
@@ -244,7 +244,9 @@ TEST_CASE("Videos are opened with the program that the computer has for them")
     // Only what is a video by its first bytes is handed on: ISO/IEC 14496-12, the box ftyp.
     const auto place = window.session->project().folder() / "photos/2026/run.mp4";
     std::filesystem::create_directories(place.parent_path());
-    std::ofstream(place, std::ios::binary) << std::string("\0\0\0\x18""ftypmp42\0\0\0\0mp42isom", 24);
+    std::ofstream(place, std::ios::binary) << std::string("\0\0\0\x18"
+                                                          "ftypmp42\0\0\0\0mp42isom",
+                                                          24);
     window.change([](Edit &edit) {
         edit.put(Media{.kind = MediaKind::Video, .file = "photos/2026/run.mp4"});
     });
@@ -255,8 +257,8 @@ TEST_CASE("Videos are opened with the program that the computer has for them")
     REQUIRE(open);
     CHECK(QApplication::focusWidget() == open);
     QTest::keyClick(open, Qt::Key_Space);
-    CHECK(opener.opened.toLocalFile().endsWith(
-        QStringLiteral("Test.lastrivet/photos/2026/run.mp4")));
+    CHECK(
+        opener.opened.toLocalFile().endsWith(QStringLiteral("Test.lastrivet/photos/2026/run.mp4")));
 }
 
 TEST_CASE("The open photo as it looks")

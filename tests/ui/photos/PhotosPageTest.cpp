@@ -26,9 +26,8 @@ namespace {
 Id<Media> photo(Edit &edit, const std::string &file, std::string_view taken,
                 std::vector<Media::Link> links = {})
 {
-    return edit.put(Media{.file = "photos/" + file,
-                          .taken_on = Moment::parse(taken),
-                          .links = std::move(links)});
+    return edit.put(Media{
+        .file = "photos/" + file, .taken_on = Moment::parse(taken), .links = std::move(links)});
 }
 
 void chooseOrder(PhotosWindow &window, int order)
@@ -90,8 +89,7 @@ TEST_CASE("A link that only some of the chosen have is told and given to all")
 {
     PhotosWindow window;
     window.change([&](Edit &edit) {
-        photo(edit, "a.jpg", "2026-03-01",
-              {{RecordType::Component, window.workshop.bay.value()}});
+        photo(edit, "a.jpg", "2026-03-01", {{RecordType::Component, window.workshop.bay.value()}});
         photo(edit, "b.jpg", "2026-03-02");
     });
     window.grid().selectAll();
@@ -167,9 +165,8 @@ TEST_CASE("Photos taken during logged work are proposed and confirmed together")
     window.grid().setFocus();
     window.key(window.grid(), Qt::Key_M, Qt::ShiftModifier);
     CHECK(window.session->records()->find(during)->links.size() == 2);
-    CHECK(std::ranges::count_if(window.media(), [](const Media &media) {
-              return !media.links.empty();
-          }) == 1);
+    CHECK(std::ranges::count_if(window.media(),
+                                [](const Media &media) { return !media.links.empty(); }) == 1);
     CHECK_FALSE(window.button(QStringLiteral("Confirm them all")));
 }
 
@@ -180,8 +177,7 @@ TEST_CASE("By part a photo stands under each part that it is about, by date once
         photo(edit, "a.jpg", "2026-03-01",
               {{RecordType::Component, window.workshop.bay.value()},
                {RecordType::Component, window.workshop.rudder.value()}});
-        photo(edit, "b.jpg", "2026-02-02",
-              {{RecordType::Squawk, window.workshop.squawk.value()}});
+        photo(edit, "b.jpg", "2026-02-02", {{RecordType::Squawk, window.workshop.squawk.value()}});
         photo(edit, "c.jpg", "2026-02-03");
     });
     CHECK(headings(window) ==
@@ -289,9 +285,8 @@ TEST_CASE("Photos are withdrawn together with one reason")
     REQUIRE(why);
     QTest::keyClicks(why, QStringLiteral("blurred"));
     QTest::keyClick(why, Qt::Key_Return);
-    CHECK(std::ranges::all_of(window.media(), [](const Media &media) {
-        return media.withdrawn_why == "blurred";
-    }));
+    CHECK(std::ranges::all_of(window.media(),
+                              [](const Media &media) { return media.withdrawn_why == "blurred"; }));
     CHECK(window.grid().model()->rowCount() == 0);
 }
 

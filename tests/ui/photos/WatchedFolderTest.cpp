@@ -31,10 +31,7 @@ struct Watching : PhotosWindow {
         return std::make_unique<ui::WatchedFolder>(*session,
                                                    ui::WatchedFolder::Pace{settling, 60ms});
     }
-    QString phone() const
-    {
-        return QString::fromStdString((folder / "phone").string());
-    }
+    QString phone() const { return QString::fromStdString((folder / "phone").string()); }
     /// A picture that arrives on the phone's folder.
     void arrive(int number)
     {

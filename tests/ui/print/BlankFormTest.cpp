@@ -19,13 +19,14 @@ TEST_CASE("A blank form is one sheet with project, columns and caution, on eithe
         {print::BlankFormKind::Torque, {"Hardware", "Limits", "Reading", "Drag", "Marked"}},
         {print::BlankFormKind::Batches, {"Material and lot", "Mix", "humidity", "Cure time"}},
         {print::BlankFormKind::Week, {"What was done", "Kind", "Mon", "Sun"}},
-        {print::BlankFormKind::Findings, {"Finding", "Report number", "Seen again", "Signature", "report form"}},
+        {print::BlankFormKind::Findings,
+         {"Finding", "Report number", "Seen again", "Signature", "report form"}},
     };
     for (const print::Paper paper : {print::Paper::A4, print::Paper::Letter}) {
         for (const auto &[kind, words] : forms) {
             const auto pdf = folder.path("form.pdf");
-            const auto printed = print::printBlankForm(
-                {kind, aircraft, UnitSystem::Metric, 1}, imprintOfTest(), {paper, {}}, pdf);
+            const auto printed = print::printBlankForm({kind, aircraft, UnitSystem::Metric, 1},
+                                                       imprintOfTest(), {paper, {}}, pdf);
             REQUIRE(printed);
             CHECK(printed->pages == 1);
             CHECK(PrintedFolder::isSound(pdf));

@@ -37,8 +37,8 @@ struct Visited : WingProject {
 
 QString pages(const std::filesystem::path &pdf)
 {
-    const auto run = PrintedFolder::run(QStringLiteral("pdfinfo"),
-                                        {QString::fromStdString(pdf.string())});
+    const auto run =
+        PrintedFolder::run(QStringLiteral("pdfinfo"), {QString::fromStdString(pdf.string())});
     const auto at = run.output.indexOf(QStringLiteral("Pages:"));
     return run.output.mid(at + 6).section(QLatin1Char('\n'), 0, 0).trimmed();
 }
@@ -52,7 +52,8 @@ QString embeddedPictures(const std::filesystem::path &pdf)
 
 } // namespace
 
-TEST_CASE("The corrections report names finding, correction and who has to verify, with both pictures")
+TEST_CASE(
+    "The corrections report names finding, correction and who has to verify, with both pictures")
 {
     const PrintedFolder folder;
     const Visited project;
@@ -70,8 +71,8 @@ TEST_CASE("The corrections report names finding, correction and who has to verif
                               "Neither verified nor accepted: 1"})
         CHECK(text.contains(QLatin1String(words)));
     CHECK(embeddedPictures(file).count(QStringLiteral("jpeg")) == 2);
-    CHECK(PrintedFolder::run(QStringLiteral("qpdf"), {QStringLiteral("--check"),
-                                                      QString::fromStdString(file.string())})
+    CHECK(PrintedFolder::run(QStringLiteral("qpdf"),
+                             {QStringLiteral("--check"), QString::fromStdString(file.string())})
               .exit_code == 0);
 }
 
@@ -110,10 +111,11 @@ TEST_CASE("Papers in another language say the words of the core in it")
                                                   Id<Inspection>{1}, project.as_of);
     REQUIRE(report);
     const auto corrections = folder.path("corrections.pdf");
-    REQUIRE(print::printCorrections(*report, imprintOfTest(), folder.pictures(), choices,
-                                    corrections));
-    CHECK(PrintedFolder::text(corrections).simplified().contains(
-        QStringLiteral("WAITS FOR: INSPECTOR")));
+    REQUIRE(
+        print::printCorrections(*report, imprintOfTest(), folder.pictures(), choices, corrections));
+    CHECK(PrintedFolder::text(corrections)
+              .simplified()
+              .contains(QStringLiteral("WAITS FOR: INSPECTOR")));
     const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
     const auto changes =
         packet::changesSince(project.records, project.profile, answer, project.preCover);
@@ -144,8 +146,8 @@ TEST_CASE("What changed since a signature stands on one page, however much it wa
     REQUIRE(changes->changes.size() > 18);
     const auto file = folder.path("changes.pdf");
     for (const auto paper : {print::Paper::A4, print::Paper::Letter}) {
-        REQUIRE(print::printChanges(*changes, imprintOfTest(), folder.pictures(), {paper, {}},
-                                    file));
+        REQUIRE(
+            print::printChanges(*changes, imprintOfTest(), folder.pictures(), {paper, {}}, file));
         CHECK(pages(file) == QStringLiteral("1"));
         const QString text = PrintedFolder::text(file).simplified();
         for (const char *words : {"Signed by Ines Inspector (No. 77)", "earlier changes are in",

@@ -78,8 +78,8 @@ TEST_CASE("A sheet that is partly used goes on behind the used labels")
     const auto aircraft = packet::aircraftOf(project.records, project.profile);
     const print::LabelGrid grid = print::labelGrids(print::Paper::A4)[2];
     const auto pdf = folder.path("labels.pdf");
-    const auto printed = print::printLabels({aircraft, labels(grid.count()), grid, 5},
-                                            imprintOfTest(), {}, pdf);
+    const auto printed =
+        print::printLabels({aircraft, labels(grid.count()), grid, 5}, imprintOfTest(), {}, pdf);
     REQUIRE(printed);
     CHECK(printed->pages == 2);
     CHECK(folder.codesOn(pdf, 1).size() == grid.count() - 5);

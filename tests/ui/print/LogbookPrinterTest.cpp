@@ -62,9 +62,8 @@ TEST_CASE("Bookmarks of a printed log lead to its months")
     const PrintedFolder folder;
     printed(folder, bookOf(logOf(70), packet::LogOrder::ByDate));
     const auto run = PrintedFolder::run(
-        QStringLiteral("qpdf"),
-        {QStringLiteral("--json=2"), QStringLiteral("--json-key=outlines"),
-         QString::fromStdString(folder.path("log.pdf").string())});
+        QStringLiteral("qpdf"), {QStringLiteral("--json=2"), QStringLiteral("--json-key=outlines"),
+                                 QString::fromStdString(folder.path("log.pdf").string())});
     REQUIRE(run.exit_code == 0);
     for (const char *title : {"Sums", "By month", "The log by date", "January 2024", "March 2024"})
         CHECK(run.output.contains(QString::fromUtf8(title)));

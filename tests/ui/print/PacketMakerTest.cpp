@@ -48,8 +48,7 @@ public:
     std::optional<print::PacketMade> make(const print::PacketOrder &order,
                                           const print::OnPercent &tell = {}) const
     {
-        return print::makePacket(order, m_project.records, projectFolder(),
-                                 pictures(), tell);
+        return print::makePacket(order, m_project.records, projectFolder(), pictures(), tell);
     }
     print::Pictures pictures() const
     {
@@ -61,8 +60,8 @@ public:
     const Media &media(std::int64_t id) const { return *m_project.records.find(Id<Media>{id}); }
     std::size_t entries() const
     {
-        return std::size_t(std::distance(fs::directory_iterator(m_folder.path("")),
-                                         fs::directory_iterator()));
+        return std::size_t(
+            std::distance(fs::directory_iterator(m_folder.path("")), fs::directory_iterator()));
     }
 
 private:
@@ -98,9 +97,9 @@ TEST_CASE("A packet as a folder has the photographs byte for byte, and sums that
     CHECK(made->altered.empty());
     const QString folder = QString::fromStdString(wing.place("Packet").string());
     const auto checked = PrintedFolder::run(
-        QStringLiteral("sh"), {QStringLiteral("-c"),
-                               QStringLiteral("cd '%1' && sha256sum --strict -c SHA256SUMS")
-                                   .arg(folder)});
+        QStringLiteral("sh"),
+        {QStringLiteral("-c"),
+         QStringLiteral("cd '%1' && sha256sum --strict -c SHA256SUMS").arg(folder)});
     INFO(checked.output.toStdString());
     CHECK(checked.exit_code == 0);
     CHECK(checked.output.count(QStringLiteral(": OK")) == 4);

@@ -82,8 +82,8 @@ TEST_CASE("A printed packet is sound to an outside reader")
 {
     const PrintedFolder folder;
     const std::filesystem::path pdf = folder.print(wingPacket());
-    const auto check = PrintedFolder::run(QStringLiteral("qpdf"),
-                                          {QStringLiteral("--check"), named(pdf)});
+    const auto check =
+        PrintedFolder::run(QStringLiteral("qpdf"), {QStringLiteral("--check"), named(pdf)});
     INFO(check.output.toStdString());
     CHECK(check.exit_code == 0);
     CHECK(check.output.contains(QLatin1String("No syntax or stream encoding errors found")));
@@ -97,13 +97,29 @@ TEST_CASE("The sections of a printed packet are in the inspector's order")
     REQUIRE(from > 0);
     // The contents name them first; the second time they stand over their pages.
     from = text.indexOf(QLatin1String("Cautions"), from);
-    for (const char *title :
-         {"Readiness", "Photographs of the open structure", "Rib 3 as found", "Squawks",
-          "Drilled out and replaced", "Deviations", "Thicker doubler", "Fasteners and torque",
-          "Rib 3 to spar", "Measurements", "Leak test", "Materials and lots", "Tank sealant",
-          "Tool calibration", "W-9", "Work log", "Hans Helper", "The inspector's list",
-          "Tools are counted", "The sheet to sign", "own report form governs", "Cautions",
-          "A caution of the profile."}) {
+    for (const char *title : {"Readiness",
+                              "Photographs of the open structure",
+                              "Rib 3 as found",
+                              "Squawks",
+                              "Drilled out and replaced",
+                              "Deviations",
+                              "Thicker doubler",
+                              "Fasteners and torque",
+                              "Rib 3 to spar",
+                              "Measurements",
+                              "Leak test",
+                              "Materials and lots",
+                              "Tank sealant",
+                              "Tool calibration",
+                              "W-9",
+                              "Work log",
+                              "Hans Helper",
+                              "The inspector's list",
+                              "Tools are counted",
+                              "The sheet to sign",
+                              "own report form governs",
+                              "Cautions",
+                              "A caution of the profile."}) {
         INFO(title);
         const qsizetype found = text.indexOf(QString::fromUtf8(title), from);
         CHECK(found > from);
@@ -248,10 +264,9 @@ TEST_CASE("A cancelled printing leaves no file, and what was there before")
     std::ofstream(folder.path("packet.pdf")) << "older";
     for (const int stopAt : {0, 30, 70, 99}) {
         INFO(stopAt);
-        const auto printed =
-            print::printPacket(wingPacket(), imprintOfTest(), folder.pictures(), {},
-                               folder.path("packet.pdf"),
-                               [stopAt](int percent) { return percent < stopAt; });
+        const auto printed = print::printPacket(wingPacket(), imprintOfTest(), folder.pictures(),
+                                                {}, folder.path("packet.pdf"),
+                                                [stopAt](int percent) { return percent < stopAt; });
         CHECK_FALSE(printed);
         CHECK(bytesOf(folder.path("packet.pdf")) == "older");
     }
@@ -286,7 +301,8 @@ TEST_CASE("Sixty photographs are two to a page, upright ones two to a row")
 {
     const PrintedFolder folder;
     packet::Packet packet = wingPacket();
-    const int without = int(qpdfJson(folder.print(packet))[QLatin1String("pages")].toArray().size());
+    const int without =
+        int(qpdfJson(folder.print(packet))[QLatin1String("pages")].toArray().size());
     packet.photos = photos(60);
     const int wide = int(qpdfJson(folder.print(packet))[QLatin1String("pages")].toArray().size());
     CHECK(wide - without >= 28);

@@ -93,8 +93,8 @@ QStringList PrintedFolder::pageTexts(const std::filesystem::path &pdf)
 
 bool PrintedFolder::isSound(const std::filesystem::path &pdf)
 {
-    const Run check = run(QStringLiteral("qpdf"), {QStringLiteral("--check"),
-                                                   QString::fromStdString(pdf.string())});
+    const Run check = run(QStringLiteral("qpdf"),
+                          {QStringLiteral("--check"), QString::fromStdString(pdf.string())});
     return check.exit_code == 0 &&
            check.output.contains(QLatin1String("No syntax or stream encoding errors found"));
 }
@@ -108,9 +108,9 @@ QStringList PrintedFolder::codesOn(const std::filesystem::path &pdf, int page) c
     // what a person with a scanner does.
     for (const QString &scale : {QStringLiteral("150"), QStringLiteral("400")}) {
         REQUIRE(run(QStringLiteral("pdftoppm"),
-                    {QStringLiteral("-r"), scale, QStringLiteral("-aaVector"),
-                     QStringLiteral("no"), QStringLiteral("-f"), number, QStringLiteral("-l"),
-                     number, QStringLiteral("-singlefile"), QStringLiteral("-png"),
+                    {QStringLiteral("-r"), scale, QStringLiteral("-aaVector"), QStringLiteral("no"),
+                     QStringLiteral("-f"), number, QStringLiteral("-l"), number,
+                     QStringLiteral("-singlefile"), QStringLiteral("-png"),
                      QString::fromStdString(pdf.string()), picture})
                     .exit_code == 0);
         QProcess zbar;

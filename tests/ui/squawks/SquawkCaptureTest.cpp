@@ -131,7 +131,8 @@ TEST_CASE("The line for a new squawk does not lie over the next page, nor over t
     CHECK(qobject_cast<ui::SquawkLineEdit *>(window.view.focusWidget()));
 }
 
-TEST_CASE("After a squawk was written down, the undo key in its line is about the squawk", "[squawks]")
+TEST_CASE("After a squawk was written down, the undo key in its line is about the squawk",
+          "[squawks]")
 {
     Window window;
     const auto takesUndo = [&window] {

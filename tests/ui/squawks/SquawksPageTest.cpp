@@ -35,7 +35,10 @@ struct Window {
         FAIL("no field " << name.toStdString());
         return *page.findChild<QLineEdit *>();
     }
-    QListView &list() { return *page.findChild<QListView *>(QString(), Qt::FindChildrenRecursively); }
+    QListView &list()
+    {
+        return *page.findChild<QListView *>(QString(), Qt::FindChildrenRecursively);
+    }
     const Squawk &squawk(std::string_view number)
     {
         for (const Squawk &known : session->records()->squawks) {

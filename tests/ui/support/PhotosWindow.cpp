@@ -35,8 +35,8 @@ QString PhotosWindow::file(int number)
     for (int x = 40; x < 640; x += 50)
         painter.drawEllipse(x, 200 + (x * number) % 60, 18, 18);
     painter.end();
-    const QString name = QString::fromStdString((folder / std::to_string(number)).string()) +
-                         QStringLiteral(".png");
+    const QString name =
+        QString::fromStdString((folder / std::to_string(number)).string()) + QStringLiteral(".png");
     REQUIRE(image.save(name));
     return name;
 }

@@ -9,8 +9,8 @@
 #include <QAccessible>
 #include <QPainter>
 #include <QSignalSpy>
-#include <QtSvg/QSvgRenderer>
 #include <QTest>
+#include <QtSvg/QSvgRenderer>
 
 #include <algorithm>
 #include <set>

@@ -45,7 +45,7 @@ TEST_CASE("A folder of files comes with sums that sha256sum accepts, and notices
         folder.addBy("Packet.pdf", [](const fs::path &place) { write(place, "pages"); });
         // Of the same bytes, printed by sha256sum.
         CHECK(folder.add(home / "source.jpg", "photos/001 with\\backslash.jpg") ==
-              
+
               "92b2fa58028958317e408bd84ecfa70f5ee35b121991dbc232c49d166353708b");
         folder.finish();
     }

@@ -36,10 +36,11 @@ struct LeftWing {
         first = acts::addStep(edit, rib, "Drill the left rib");
         dropped = acts::addStep(edit, rib, "Prime");
         last = acts::addStep(edit, rib, "Rivet the left rib");
-        closing = acts::addClosing(edit, Closing{.component_id = wing,
-                                                 .title = "Left wing skin",
-                                                 .encloses = {rib},
-                                                 .method = "rivets"},
+        closing = acts::addClosing(edit,
+                                   Closing{.component_id = wing,
+                                           .title = "Left wing skin",
+                                           .encloses = {rib},
+                                           .method = "rivets"},
                                    {});
         check = edit.put(Check{.closing_id = closing, .item = "Left drain is open"});
         edit.update(first, [&](Step &step) {
@@ -81,8 +82,7 @@ struct LeftWing {
     Id<Check> check;
 };
 
-template <class Record>
-const Record &only(const Records &records, Id<Component> part)
+template <class Record> const Record &only(const Records &records, Id<Component> part)
 {
     const Record *found = nullptr;
     for (const Record &record : records.of<Record>()) {
@@ -201,9 +201,8 @@ TEST_CASE("A copy is one change: undone, nothing of it is left")
 TEST_CASE("A branch without a side keeps its names, and its codes are left open")
 {
     ActBench bench;
-    bench.change([&](Edit &edit) {
-        edit.update(bench.tank, [](Component &part) { part.code = "T1"; });
-    });
+    bench.change(
+        [&](Edit &edit) { edit.update(bench.tank, [](Component &part) { part.code = "T1"; }); });
     auto copy = acts::planBranchCopy(*bench.records(), bench.tank);
     CHECK_FALSE(copy.swapsSides);
     CHECK(copy.parts.front().name == "Tank");
@@ -219,13 +218,13 @@ TEST_CASE("A plan fits until parts of the branch come, go or are moved")
     const LeftWing left(bench);
     const auto plan = acts::planBranchCopy(*bench.records(), left.wing);
     CHECK(acts::stillFits(*bench.records(), plan));
-    bench.change([&](Edit &edit) {
-        edit.update(left.rib, [](Component &rib) { rib.name = "Rib 3"; });
-    });
+    bench.change(
+        [&](Edit &edit) { edit.update(left.rib, [](Component &rib) { rib.name = "Rib 3"; }); });
     CHECK(acts::stillFits(*bench.records(), plan));
     SECTION("one came")
     {
-        bench.change([&](Edit &edit) { edit.put(Component{.parent_id = left.rib, .name = "Web"}); });
+        bench.change(
+            [&](Edit &edit) { edit.put(Component{.parent_id = left.rib, .name = "Web"}); });
     }
     SECTION("one was moved")
     {

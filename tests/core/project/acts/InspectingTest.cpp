@@ -171,7 +171,8 @@ TEST_CASE("A finding says who may verify it, and whether a photograph is enough"
                                                            {SignerRole::Builder, false}});
 }
 
-TEST_CASE("Who was asked to be there stays with the visit, and a finding keeps the day of its sheet")
+TEST_CASE(
+    "Who was asked to be there stays with the visit, and a finding keeps the day of its sheet")
 {
     Bench bench;
     Id<Inspection> visit;
@@ -182,7 +183,12 @@ TEST_CASE("Who was asked to be there stays with the visit, and a finding keeps t
         visit = askForInspection(edit, asked);
         HeldInspection held = bench.held();
         held.id = visit;
-        held.findings = {{"Chafed wire", bench.wing, Severity::Workmanship, "1", {}, {},
+        held.findings = {{"Chafed wire",
+                          bench.wing,
+                          Severity::Workmanship,
+                          "1",
+                          {},
+                          {},
                           Moment::parse("2026-03-10")}};
         holdInspection(edit, held);
     });

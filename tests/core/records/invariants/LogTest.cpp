@@ -61,7 +61,8 @@ TEST_CASE("No log entry, worker or flight lasts longer than 10,000 hours")
     CHECK(wrongs(project).size() == 1);
     project.change(id, [](WorkSession &s) { s.workers[0].minutes = longestRecorded; });
     CHECK(wrongs(project).empty());
-    const auto flight = project.add(Flight{.flown_on = on("2027-01-01"), .minutes = Minutes{600'000}});
+    const auto flight =
+        project.add(Flight{.flown_on = on("2027-01-01"), .minutes = Minutes{600'000}});
     CHECK(wrongs(project).empty());
     project.change(flight, [](Flight &f) { f.minutes = Minutes{600'001}; });
     CHECK(wrongs(project).size() == 1);
