@@ -13,10 +13,9 @@ namespace {
 
 bool isOutside(const Fastener &fastener, Moment asOf)
 {
-    if (!fastener.torque_value || happened(fastener.accepted_on, asOf))
-        return false;
-    const double torque = *fastener.torque_value - fastener.torque_drag.value_or(0);
-    return readiness::isOutside(torque, fastener.torque_min, fastener.torque_max);
+    const auto torque = readiness::netTorque(fastener.torque_value, fastener.torque_drag);
+    return torque && !happened(fastener.accepted_on, asOf) &&
+           readiness::isOutside(*torque, fastener.torque_min, fastener.torque_max);
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
 #include "core/readiness/CalibrationAt.h"
+#include "core/readiness/Limits.h"
 
 namespace lastrivet::packet {
 
@@ -29,13 +30,10 @@ std::string toolName(const Records &records, Id<Tool> id)
 bool wasUncalibrated(const Region &region, const Fastener &fastener)
 {
     const Tool *tool = region.records().findLive(fastener.tool_id);
-    if (!tool || !tool->needs_calibration)
-        return false;
-    const Tool::Calibration *calibration = readiness::calibrationAt(
-        *tool, *fastener.torqued_on,
-        [&](const std::optional<Moment> &moment) { return happened(moment, region.asOf()); });
-    return !calibration || !calibration->due_on ||
-           after(*fastener.torqued_on, *calibration->due_on);
+    return tool && readiness::wasUncalibrated(*tool, *fastener.torqued_on,
+                                              [&](const std::optional<Moment> &moment) {
+                                                  return happened(moment, region.asOf());
+                                              });
 }
 
 } // namespace
@@ -76,15 +74,13 @@ FastenerEntry fastenerEntry(const Region &region, const Fastener &fastener)
 
 std::optional<double> FastenerEntry::netTorque() const
 {
-    if (!torque_value)
-        return std::nullopt;
-    return *torque_value - torque_drag.value_or(0);
+    return readiness::netTorque(torque_value, torque_drag);
 }
 
 bool FastenerEntry::isOutOfLimits() const
 {
-    const std::optional<double> net = netTorque();
-    return net && ((torque_min && *net < *torque_min) || (torque_max && *net > *torque_max));
+    const auto net = netTorque();
+    return net && readiness::isOutside(*net, torque_min, torque_max);
 }
 
 std::vector<FastenerEntry> fasteners(const Region &region)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/packet/Region.h"
+#include "core/readiness/Limits.h"
 
 #include <optional>
 #include <string>
@@ -25,10 +26,7 @@ struct MeasurementEntry {
     std::string accepted_by;
     std::string accepted_basis;
 
-    bool isOutOfLimits() const
-    {
-        return value && ((minimum && *value < *minimum) || (maximum && *value > *maximum));
-    }
+    bool isOutOfLimits() const { return value && readiness::isOutside(*value, minimum, maximum); }
 };
 
 /// Measurements of the region that are planned or taken, by part, then by date.

@@ -21,4 +21,13 @@ const Tool::Calibration *calibrationAt(const Tool &tool, Moment use, Counts &&co
     return latest;
 }
 
+/// True when a tool that needs calibration was used without, or after it was due again.
+template <class Counts> bool wasUncalibrated(const Tool &tool, Moment use, Counts &&counts)
+{
+    if (!tool.needs_calibration)
+        return false;
+    const auto *calibration = calibrationAt(tool, use, counts);
+    return !calibration || after(use, *calibration->due_on);
+}
+
 } // namespace lastrivet::readiness

@@ -8,6 +8,12 @@
 
 namespace lastrivet::readiness {
 
+/// Torque as it counts: what the wrench showed, less the drag of a self-locking nut.
+inline std::optional<double> netTorque(std::optional<double> shown, std::optional<double> drag)
+{
+    return shown ? std::optional(*shown - drag.value_or(0)) : std::nullopt;
+}
+
 /// True when the value is below the minimum or above the maximum, where they are set.
 ///
 /// Values are typed in decimals: 55.3 less a drag of 5.3 is 50 and within 50 to 70, whatever binary

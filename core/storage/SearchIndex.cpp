@@ -9,8 +9,8 @@
 #include <array>
 #include <deque>
 #include <fmt/format.h>
-#include <iterator>
 #include <map>
+#include <span>
 #include <unordered_set>
 #include <utility>
 
@@ -241,17 +241,13 @@ std::vector<RecordRef> SearchIndex::outOfStep(const Records &records) const
     return wrong;
 }
 
-std::vector<SearchHit> SearchIndex::at(std::span<const RecordRef> records) const
+std::vector<SearchHit> SearchIndex::at(RecordRef record) const
 {
-    std::vector<SearchHit> hits;
     SQLite::Statement row(m_database.sql(), R"(SELECT "title" FROM "search" WHERE rowid=?)");
-    for (const RecordRef record : records) {
-        const StatementUse use(row);
-        row.bind(1, rowNumber(record));
-        if (row.executeStep())
-            hits.push_back({record, row.getColumn(0).getString(), {}});
-    }
-    return hits;
+    row.bind(1, rowNumber(record));
+    if (!row.executeStep())
+        return {};
+    return {{record, row.getColumn(0).getString(), {}}};
 }
 
 std::vector<SearchHit> SearchIndex::titled(const std::string &terms, std::size_t limit) const
@@ -308,7 +304,7 @@ std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t li
 {
     const auto words = text.substr(std::min(text.size(), text.find_first_not_of(" \t\r\n")));
     if (const auto pointed = readPointer(words.substr(0, words.find_last_not_of(" \t\r\n") + 1)))
-        return at({&*pointed, 1});
+        return at(*pointed);
     const auto terms = expression(text);
     if (terms.empty())
         return {};

@@ -8,7 +8,6 @@
 #include "core/storage/StatementUse.h"
 
 #include <array>
-#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -39,7 +38,8 @@ private:
     std::vector<SearchHit> titled(const std::string &terms, std::size_t limit) const;
     /// Adds what is found by any of its texts, newest first, up to the limit.
     void addOthers(std::vector<SearchHit> &hits, const std::string &terms, std::size_t limit) const;
-    std::vector<SearchHit> at(std::span<const RecordRef> records) const;
+    /// The record alone, or nothing.
+    std::vector<SearchHit> at(RecordRef record) const;
     /// Lets go of the prepared statements: the table is about to be another.
     void forget();
 

@@ -9,7 +9,7 @@
 
 namespace lastrivet::workshop {
 
-/// Where a number was published, and how far its transcription was checked.
+/// Where a number was published, and how far it was checked.
 struct Source {
     std::string document;
     /// "read in two places", "read in one place", "computed", "from memory".

@@ -87,7 +87,6 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     , m_restoreForm(new RestoreForm(surroundings.executor, surroundings.clock, this))
     , m_sheet(new ShortcutSheet(this))
 {
-    m_surroundings.theme.choose(PersonalSettings(surroundings.settings).theme());
     setWindowTitle(tr("Lastrivet"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/lastrivet.svg")));
     setCentralWidget(m_stack);

@@ -13,6 +13,9 @@ namespace lastrivet::ui {
 QStringList wrapped(const QString &text, const QFont &font, int width, int most)
 {
     const QFontMetrics metrics(font);
+    // Lists paint many rows of one line.
+    if (most == 1)
+        return {metrics.elidedText(text, Qt::ElideRight, width)};
     QTextLayout layout(text, font);
     QStringList lines;
     layout.beginLayout();

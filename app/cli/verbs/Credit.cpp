@@ -46,7 +46,8 @@ void printText(const credit::Account &account, const Records &records, std::ostr
 {
     fmt::print(out, "{}, {} of them applicable.\n", counted(account.rows, "task"),
                account.applicable_rows);
-    if (!account.shareHundredths()) {
+    const auto share = account.shareText();
+    if (!share) {
         out << "No row applies yet, so nothing can be said of the major portion.\n";
         return;
     }
@@ -55,7 +56,7 @@ void printText(const credit::Account &account, const Records &records, std::ostr
                "{}.\n",
                tasks(account.kit_tenths), tasks(account.commercial_tenths),
                tasks(account.assembly_tenths), tasks(account.fabrication_tenths));
-    fmt::print(out, "The builder's share is {} %.\n", account.shareText().value_or(""));
+    fmt::print(out, "The builder's share is {} %.\n", *share);
     printVerdict(account, out);
     if (!account.evidence_gaps.empty())
         out << "No picture shows the builder's work on:\n";

@@ -9,11 +9,11 @@ void torqueOutOfLimits(const Judgement &judgement, Findings &findings)
 {
     judgement.forEachIn(judgement.ground().fasteners, [&](const OfStep<Fastener> &entry) {
         const Fastener &fastener = *entry.record;
-        if (!fastener.torque_value || !judgement.counts(fastener.torqued_on) ||
+        const auto torque = netTorque(fastener.torque_value, fastener.torque_drag);
+        if (!torque || !judgement.counts(fastener.torqued_on) ||
             judgement.counts(fastener.accepted_on))
             return;
-        const double torque = *fastener.torque_value - fastener.torque_drag.value_or(0);
-        if (isOutside(torque, fastener.torque_min, fastener.torque_max) &&
+        if (isOutside(*torque, fastener.torque_min, fastener.torque_max) &&
             judgement.exists(fastener) && judgement.concerns(entry))
             findings.must(fastener);
     });

@@ -10,11 +10,9 @@ namespace {
 bool isUncalibrated(const Judgement &judgement, Id<Tool> id, Moment use)
 {
     const Tool *tool = judgement.ground().records.findLive(id);
-    if (!tool || !tool->needs_calibration)
-        return false;
-    const auto *calibration = calibrationAt(
-        *tool, use, [&](const std::optional<Moment> &moment) { return judgement.counts(moment); });
-    return !calibration || after(use, *calibration->due_on);
+    return tool && wasUncalibrated(*tool, use, [&](const std::optional<Moment> &moment) {
+               return judgement.counts(moment);
+           });
 }
 
 } // namespace
