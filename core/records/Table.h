@@ -112,6 +112,8 @@ private:
     static std::size_t rowFor(const Chunk &chunk, Id<Record> id);
     /// The chunk, made this table's own: a snapshot that shares it keeps the old one.
     static Chunk &own(std::shared_ptr<Chunk> &chunk);
+    /// The last chunk, with room for a row behind all others.
+    Chunk &roomAtEnd();
     void split(std::size_t chunk);
 
     Chunks m_chunks;

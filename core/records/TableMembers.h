@@ -30,13 +30,11 @@ template <class Record> const Record *Table<Record>::find(Id<Record> id) const
 
 template <class Record> void Table<Record>::put(Record record)
 {
-    std::size_t place = chunkFor(record.id);
+    const std::size_t place = chunkFor(record.id);
     if (place == m_chunks.size()) {
-        if (m_chunks.empty() || m_chunks.back()->size() >= chunkSize) {
-            m_chunks.push_back(std::make_shared<Chunk>());
-            m_chunks.back()->reserve(chunkSize);
-        }
-        place = m_chunks.size() - 1;
+        roomAtEnd().push_back(std::move(record));
+        ++m_size;
+        return;
     }
     Chunk &chunk = own(m_chunks[place]);
     const std::size_t row = rowFor(chunk, record.id);
@@ -62,18 +60,21 @@ template <class Record> void Table<Record>::putAny(const void *record)
 
 template <class Record> void *Table<Record>::appendAny(std::int64_t id)
 {
-    Record record;
+    Record &record = roomAtEnd().emplace_back();
     record.id = Id<Record>{id};
-    put(std::move(record));
-    return &m_chunks.back()->back();
+    ++m_size;
+    return &record;
 }
 
 template <class Record> void *Table<Record>::editAny(std::int64_t id)
 {
-    if (!find(Id<Record>{id}))
+    const std::size_t place = chunkFor(Id<Record>{id});
+    if (place == m_chunks.size())
         return nullptr;
-    Chunk &chunk = own(m_chunks[chunkFor(Id<Record>{id})]);
-    return &chunk[rowFor(chunk, Id<Record>{id})];
+    const std::size_t row = rowFor(*m_chunks[place], Id<Record>{id});
+    if ((*m_chunks[place])[row].id != Id<Record>{id})
+        return nullptr;
+    return &own(m_chunks[place])[row];
 }
 
 template <class Record> void Table<Record>::erase(std::int64_t id)
@@ -123,6 +124,15 @@ typename Table<Record>::Chunk &Table<Record>::own(std::shared_ptr<Chunk> &chunk)
     if (chunk.use_count() > 1)
         chunk = std::make_shared<Chunk>(*chunk);
     return *chunk;
+}
+
+template <class Record> typename Table<Record>::Chunk &Table<Record>::roomAtEnd()
+{
+    if (m_chunks.empty() || m_chunks.back()->size() >= chunkSize) {
+        m_chunks.push_back(std::make_shared<Chunk>());
+        m_chunks.back()->reserve(chunkSize);
+    }
+    return own(m_chunks.back());
 }
 
 template <class Record> void Table<Record>::split(std::size_t place)

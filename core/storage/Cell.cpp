@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Cell.h"
 
-#include "core/storage/RowQuery.h"
-
 #include <sqlite3.h>
 
 namespace lastrivet::storage {
@@ -19,6 +17,12 @@ std::string_view textOf(const SQLite::Column &column)
 {
     const char *text = column.getText();
     return {text, std::size_t(column.getBytes())};
+}
+
+std::string_view textOf(sqlite3_value *value)
+{
+    const auto *text = static_cast<const char *>(sqlite3_value_blob(value));
+    return {text ? text : "", text ? std::size_t(sqlite3_value_bytes(value)) : 0};
 }
 
 Scalar momentOf(std::string_view text)
@@ -68,10 +72,8 @@ Cell cellOf(sqlite3_value *value)
         return sqlite3_value_double(value);
     case SQLITE_NULL:
         return {};
-    default: {
-        const auto *text = static_cast<const char *>(sqlite3_value_blob(value));
-        return text ? std::string(text, std::size_t(sqlite3_value_bytes(value))) : std::string();
-    }
+    default:
+        return std::string(textOf(value));
     }
 }
 
@@ -84,22 +86,22 @@ void bind(SQLite::Statement &statement, int index, const Cell &cell)
                cell);
 }
 
-Scalar scalarOf(const Field &field, const RowQuery &row, int column, int type)
+Scalar scalarOf(const Field &field, sqlite3_value *value, int type)
 {
     switch (field.type) {
     case FieldType::Bool:
-        return type == SQLITE_INTEGER ? flagOf(row.number(column)) : Scalar{};
+        return type == SQLITE_INTEGER ? flagOf(sqlite3_value_int64(value)) : Scalar{};
     case FieldType::Real:
-        return type == SQLITE_FLOAT ? Scalar{row.real(column)} : Scalar{};
+        return type == SQLITE_FLOAT ? Scalar{sqlite3_value_double(value)} : Scalar{};
     case FieldType::Moment:
-        return type == SQLITE_TEXT ? momentOf(row.text(column)) : Scalar{};
+        return type == SQLITE_TEXT ? momentOf(textOf(value)) : Scalar{};
     case FieldType::Id:
     case FieldType::Ref:
     case FieldType::Refs:
     case FieldType::Int:
-        return type == SQLITE_INTEGER ? Scalar{row.number(column)} : Scalar{};
+        return type == SQLITE_INTEGER ? Scalar{std::int64_t{sqlite3_value_int64(value)}} : Scalar{};
     default:
-        return type == SQLITE_TEXT ? Scalar{row.text(column)} : Scalar{};
+        return type == SQLITE_TEXT ? Scalar{textOf(value)} : Scalar{};
     }
 }
 

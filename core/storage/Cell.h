@@ -21,8 +21,6 @@ using Cell = std::variant<std::monostate, std::int64_t, double, std::string>;
 using Row = std::vector<Cell>;
 using Blob = std::vector<std::uint8_t>;
 
-class RowQuery;
-
 Cell cellOf(const Scalar &value);
 Cell cellOf(const SQLite::Column &column);
 Cell cellOf(sqlite3_value *value);
@@ -30,9 +28,9 @@ Cell cellOf(sqlite3_value *value);
 /// Binds without a copy: the cell outlives the statement's next step.
 void bind(SQLite::Statement &statement, int index, const Cell &cell);
 
-/// A column of the query's row, of SQLite's `type`, as the kind of value that the field takes; null
-/// when that is another kind. A text points into the row.
-Scalar scalarOf(const Field &field, const RowQuery &row, int column, int type);
+/// A value of SQLite's fundamental datatype `type` as the kind of value that the field takes; null
+/// when that is another kind. A text points into it.
+Scalar scalarOf(const Field &field, sqlite3_value *value, int type);
 /// The same of a cell; a text points into it.
 Scalar scalarOf(const Field &field, const Cell &cell);
 

@@ -89,6 +89,11 @@ std::size_t columnsOf(std::string_view name, const RecordTable *table)
                                    : 0;
 }
 
+bool isJournalled(std::string_view table)
+{
+    return columnsOf(table, findRecordTable(table)) > 0;
+}
+
 /// Readers take the key's cells for granted.
 bool hasWholeKey(const ChangedRow &row, std::size_t columns)
 {
@@ -201,11 +206,11 @@ ChangeRecording::ChangeRecording(Database &database)
     sqlite3_session *session = nullptr;
     require(sqlite3session_create(handle, "main", &session), handle);
     m_session.reset(session);
-    // By name: a session over all tables would take in the search index's own.
-    for (const auto &table : recordTables())
-        require(sqlite3session_attach(session, table.name().c_str()), handle);
-    for (const auto table : {profileTable, conflictTable})
-        require(sqlite3session_attach(session, std::string(table).c_str()), handle);
+    // The search index has tables too, the journal is one. A table is attached when the first of
+    // its rows changes: attaching all of them took as long as writing a row.
+    sqlite3session_table_filter(
+        session, [](void *, const char *table) { return int(isJournalled(table)); }, nullptr);
+    require(sqlite3session_attach(session, nullptr), handle);
 }
 
 void ChangeRecording::Delete::operator()(sqlite3_session *session) const

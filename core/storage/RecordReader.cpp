@@ -38,10 +38,13 @@ void fillRow(const RecordTable &table, void *target, const RowQuery &row)
     const auto &columns = table.columns();
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const Field *field = columns[i].field;
-        const int type = field ? row.type(int(i)) : SQLITE_NULL;
+        if (!field)
+            continue;
+        sqlite3_value *stored = row.value(int(i));
+        const int type = sqlite3_value_type(stored);
         if (type == SQLITE_NULL)
             continue;
-        const auto value = scalarOf(*field, row, int(i), type);
+        const auto value = scalarOf(*field, stored, type);
         if (isNull(value) || !take(*field, target, value))
             refuse(table, columns[i].name, row.number(0));
     }

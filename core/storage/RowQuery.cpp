@@ -42,19 +42,14 @@ void RowQuery::reset() noexcept
     sqlite3_reset(m_statement.get());
 }
 
-int RowQuery::type(int column) const
+sqlite3_value *RowQuery::value(int column) const
 {
-    return sqlite3_column_type(m_statement.get(), column);
+    return sqlite3_column_value(m_statement.get(), column);
 }
 
 std::int64_t RowQuery::number(int column) const
 {
     return sqlite3_column_int64(m_statement.get(), column);
-}
-
-double RowQuery::real(int column) const
-{
-    return sqlite3_column_double(m_statement.get(), column);
 }
 
 std::string_view RowQuery::text(int column) const

@@ -23,7 +23,9 @@ constexpr std::size_t shownHashDigits = 16;
 
 QString withoutTail(const std::string &hash)
 {
-    return asIs(hash.size() > shownHashDigits ? hash.substr(0, shownHashDigits) + "…" : hash);
+    if (hash.size() <= shownHashDigits)
+        return asIs(hash);
+    return asIs(hash.substr(0, shownHashDigits) + "…");
 }
 
 Margins marginsOf(const Document &document, const Imprint &imprint, const Wording &wording)
