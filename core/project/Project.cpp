@@ -62,6 +62,8 @@ std::unique_ptr<Project> Project::create(const std::filesystem::path &folder, Pr
             made->begin(first, profile);
             return std::unique_ptr<Project>(new Project(std::move(made)));
         });
+    } catch (const storage::MadeElsewhere &) {
+        throw;
     } catch (...) {
         place.unmake();
         throw;

@@ -151,13 +151,13 @@ Opening openDatabase(const ProjectFolder &folder, bool readOnly, Time now)
     return opening;
 }
 
-Opening openCopyOf(const fs::path &database)
+Opening openCopyOf(const fs::path &database, Time now)
 {
     requireProject(database, database);
     requireWholeFile(database);
     Opening opening;
     opening.readOnly = ReadOnlyCause::Asked;
-    opening.database = openCopy(opening, database, {});
+    opening.database = openCopy(opening, database, now);
     return opening;
 }
 
@@ -166,7 +166,11 @@ Opening createDatabase(const ProjectFolder &folder, Time now)
     Opening opening;
     opening.lock = WriterLock::take(folder.lock(), now);
     if (!opening.lock)
-        throw NotWritable("Another program makes a project in this folder just now.");
+        throw MadeElsewhere("Another program makes a project in this folder just now.");
+    // It may have come and gone since the folder was found free.
+    if (fs::exists(folder.database()))
+        throw MadeElsewhere(
+            fmt::format("{} exists already; choose another name.", folder.root().string()));
     opening.database = std::make_unique<Database>(Database::create(folder.database()));
     // Before write-ahead begins, so that the first page on disk says what the file is.
     runSteps(*opening.database);

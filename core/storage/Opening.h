@@ -45,9 +45,16 @@ Opening openDatabase(const ProjectFolder &folder, bool readOnly,
 
 /// Opens a copy of a database that another program may be writing to just now, at the newest
 /// schema; the file itself is only read. Throws `UnreadableInput` as above.
-Opening openCopyOf(const std::filesystem::path &database);
+Opening openCopyOf(const std::filesystem::path &database,
+                   std::chrono::sys_time<std::chrono::milliseconds> now = {});
 
-/// Makes the database of a new project, and takes the right to write to it.
+/// Another program was quicker to make a project in a folder; what is there is that program's.
+class MadeElsewhere : public NotWritable {
+public:
+    using NotWritable::NotWritable;
+};
+
+/// Makes the database of a new project, and takes the right to write to it. Throws `MadeElsewhere`.
 Opening createDatabase(const ProjectFolder &folder,
                        std::chrono::sys_time<std::chrono::milliseconds> now);
 

@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/Opening.h"
+#include "core/base/Clock.h"
 #include "core/base/Error.h"
+#include "core/profiles/ProfileLibrary.h"
 #include "core/storage/Schema.h"
 #include "tests/support/TestProject.h"
 
@@ -13,6 +16,7 @@
 #include <csignal>
 #include <fstream>
 #include <sstream>
+#include <utility>
 
 using namespace lastrivet;
 namespace fs = std::filesystem;
@@ -30,6 +34,34 @@ void writeTo(const fs::path &file, std::string_view bytes)
 {
     std::ofstream(file, std::ios::binary) << bytes;
 }
+
+/// A clock that lets another program make its project in the folder first, when it is asked.
+class QuickerProgram final : public Clock {
+public:
+    QuickerProgram(const fs::path &folder, bool isAtIt)
+        : m_folder(folder)
+        , m_isAtIt(isAtIt)
+    {
+    }
+
+    std::chrono::sys_time<std::chrono::milliseconds> now() const override
+    {
+        const auto time = SystemClock{}.now();
+        if (std::exchange(m_wasAsked, true))
+            return time;
+        m_opening = storage::createDatabase(storage::ProjectFolder(m_folder), time);
+        writeTo(m_folder / "photos/a.jpg", "a");
+        if (!m_isAtIt)
+            m_opening = {};
+        return time;
+    }
+
+private:
+    fs::path m_folder;
+    bool m_isAtIt;
+    mutable bool m_wasAsked = false;
+    mutable storage::Opening m_opening;
+};
 
 std::vector<std::string> namesIn(const fs::path &folder)
 {
@@ -92,6 +124,21 @@ TEST_CASE("A project is not made where something is already")
     CHECK_THROWS_WITH(Project::create(project.folder(), {}, {}, {}),
                       Catch::Contains("exists already"));
     CHECK(bytesOf(project.database()) == before);
+}
+
+TEST_CASE("Who makes a project where another program is making one takes nothing from it")
+{
+    const lastrivet::TemporaryFolder folder;
+    ProjectFacts facts;
+    facts.name = "Test";
+    facts.time_zone = "UTC";
+    const auto profile = ProfileLibrary::standard().profile("plain");
+    const bool isAtIt = GENERATE(true, false);
+    const QuickerProgram other(folder.path() / "new", isAtIt);
+    CHECK_THROWS_WITH(Project::create(folder.path() / "new", facts, profile, {&other, {}, false}),
+                      Catch::Contains(isAtIt ? "just now" : "exists already"));
+    CHECK(fs::exists(folder.path() / "new/records.db"));
+    CHECK(bytesOf(folder.path() / "new/photos/a.jpg") == "a");
 }
 
 TEST_CASE("A project whose facts break a rule is not made, and leaves no folder behind")
