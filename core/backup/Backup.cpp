@@ -5,7 +5,6 @@
 #include "core/backup/BackupPlace.h"
 #include "core/backup/FileCopies.h"
 #include "core/base/Error.h"
-#include "core/base/TemporaryFolder.h"
 #include "core/storage/DatabaseCopies.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Opening.h"
@@ -74,19 +73,33 @@ std::string open(std::string sentence)
     return sentence;
 }
 
-/// A database that can be opened like a project: a folder's, or a single file in a folder of its
-/// own.
+/// Where the files lie that a single database speaks of: beside it, or beside the folder of copies
+/// that it lies in.
+fs::path filesOf(const fs::path &database)
+{
+    const fs::path folder = fs::weakly_canonical(database).parent_path();
+    const fs::path above = folder.parent_path();
+    return folder == ProjectFolder(above).backups() ? above : folder;
+}
+
+/// What is restored: the folder of a backup or project, or a single database.
 struct Origin {
     explicit Origin(const fs::path &backup, Time now)
         : isFile(fs::is_regular_file(backup))
-        , files(isFile ? fs::weakly_canonical(backup).parent_path().parent_path() : named(backup))
+        , files(isFile ? filesOf(backup) : named(backup))
+        // Changes may still wait in a log beside a single file, too.
+        , source(isFile ? storage::openCopyOf(backup, now)
+                        : storage::openDatabase(ProjectFolder(files), true, now))
     {
-        if (isFile)
-            fs::copy_file(backup, ProjectFolder(between.path()).database());
-        source = storage::openDatabase(ProjectFolder(isFile ? between.path() : files), true, now);
     }
 
-    TemporaryFolder between;
+    /// Files are taken from a folder where others may lie; only a project must not get one inside.
+    void requireApartFrom(const fs::path &target) const
+    {
+        if (!isFile || fs::exists(ProjectFolder(files).database()))
+            requireApart(files, target);
+    }
+
     bool isFile;
     fs::path files;
     storage::Opening source;
@@ -197,7 +210,7 @@ std::optional<Report> restore(const fs::path &backup, const fs::path &project, T
         const fs::path target = named(project);
         ProjectFolder(target).requireFree();
         const Origin origin(backup, now);
-        requireApart(origin.files, target);
+        origin.requireApartFrom(target);
         Unfinished unfinished(target);
         Report report;
         {

@@ -69,9 +69,10 @@ std::optional<Report> backUp(const std::filesystem::path &project,
 std::filesystem::path placeOf(const std::filesystem::path &project,
                               const std::filesystem::path &shelf);
 
-/// Makes a project again in a new folder, of a backup's folder or of one of the database copies in
-/// its `backups`. Every file is compared with its hash on the way. The folder appears when it is
-/// whole; until then it is called `<project>.unfinished`.
+/// Makes a project again in a new folder, of a backup's folder, of one of the database copies in
+/// its `backups`, or of a database elsewhere with the files beside it. Every file is compared with
+/// its hash on the way. The folder appears when it is whole; until then it is called
+/// `<project>.unfinished`.
 ///
 /// Empty when `onProgress` ended it. Throws `Fault`s. Then nothing is left of the new folder.
 std::optional<Report> restore(const std::filesystem::path &backup,

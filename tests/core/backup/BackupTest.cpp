@@ -255,6 +255,39 @@ TEST_CASE("An earlier database among a backup's copies can be restored, with the
     CHECK_FALSE(fs::exists(to / "photos/b.jpg"));
 }
 
+TEST_CASE("A project's own database file is restored with what its log holds, and with its files")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    // The project is open: the newest changes stand in the log beside the file.
+    REQUIRE(fs::file_size(shelved.project().folder() / "records.db-wal") > 0);
+    const fs::path to = shelved.shelf() / "Again.lastrivet";
+    const auto report = shelved.restore(shelved.project().database(), to);
+    CHECK(report.isWhole());
+    CHECK(report.files_copied == 1);
+    const auto again = Project::open(to, {&shelved.project().clock(), {}, true});
+    CHECK(*again->records() == *shelved.project()->records());
+    CHECK(read(to / "photos/a.jpg") == "a");
+    CHECK_THROWS_AS(shelved.restore(shelved.project().database(),
+                                    shelved.project().folder() / "documents/Inside"),
+                    NotWritable);
+}
+
+TEST_CASE("A database that was put aside can be restored beside where it lies")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    shelved.backUp();
+    const fs::path aside = shelved.shelf() / "desk/records-old.db";
+    fs::create_directories(aside.parent_path());
+    fs::copy_file(shelved.place() / "records.db", aside);
+    const fs::path to = shelved.shelf() / "desk/Again.lastrivet";
+    const auto report = shelved.restore(aside, to);
+    CHECK(report.missing == std::vector<std::string>{"photos/a.jpg"});
+    const auto again = Project::open(to, {&shelved.project().clock(), {}, true});
+    CHECK(*again->records() == *shelved.project()->records());
+}
+
 TEST_CASE("What is no backup leaves no folder behind")
 {
     Shelved shelved;
