@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/JsonWriter.h"
 
+#include "core/base/Utf8.h"
+
 #include <cmath>
 #include <ostream>
 
@@ -122,8 +124,11 @@ void JsonWriter::append(std::string_view text)
     m_buffer.append(text.data(), text.data() + text.size());
 }
 
-void JsonWriter::appendQuoted(std::string_view text)
+void JsonWriter::appendQuoted(std::string_view given)
 {
+    // The name of a file is any bytes; a JSON text is UTF-8.
+    const std::string mended = firstNotUtf8(given) ? wellFormed(given) : std::string();
+    const std::string_view text = mended.empty() ? given : std::string_view(mended);
     m_buffer.push_back('"');
     std::size_t plain = 0;
     for (std::size_t i = 0; i < text.size(); ++i) {

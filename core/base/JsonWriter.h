@@ -14,8 +14,8 @@ namespace lastrivet {
 
 /// Writes JSON (RFC 8259) piece by piece as it is told, so that no tree of it is ever in memory.
 ///
-/// The caller sees to it that objects get keys and that what begins ends. Texts must be valid
-/// UTF-8. Numbers are written shortest so that they read back the same.
+/// The caller sees to it that objects get keys and that what begins ends. What is not UTF-8 in a
+/// text is written as U+FFFD. Numbers are written shortest so that they read back the same.
 class JsonWriter {
 public:
     enum class Layout {
@@ -66,7 +66,7 @@ private:
     void separate();
     void newLine();
     void append(std::string_view text);
-    void appendQuoted(std::string_view text);
+    void appendQuoted(std::string_view given);
     void flush();
 
     std::ostream &m_out;

@@ -57,6 +57,14 @@ TEST_CASE("Texts are escaped where RFC 8259 asks for it, and nowhere else")
     CHECK(compact("½ “é” 🛩") == "\"½ “é” 🛩\"");
 }
 
+TEST_CASE("What is no UTF-8, as the name of a file may be, never makes the text invalid")
+{
+    CHECK(compact("a\xff"
+                  "b") == "\"a\uFFFDb\"");
+    CHECK(compact("\xc3") == "\"\uFFFD\"");
+    CHECK(compact("\xff\n") == "\"\uFFFD\\n\"");
+}
+
 TEST_CASE("Numbers are written shortest, and read back the same")
 {
     CHECK(compact(std::numeric_limits<std::int64_t>::min()) == "-9223372036854775808");
