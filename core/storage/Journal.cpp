@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Journal.h"
 
+#include "core/base/Utf8.h"
+
 #include <algorithm>
 #include <fmt/format.h>
 #include <openssl/rand.h>
@@ -152,8 +154,9 @@ JournalEntry Journal::append(const NewChange &change, std::int64_t now)
     row.change_id = change.change_id.empty() ? randomChangeId() : change.change_id;
     row.kind = word(change.kind);
     row.undoes = unlessEmpty(change.undoes);
-    row.who = unlessEmpty(change.who);
-    row.label = change.label;
+    // A label may hold the name of a file, which is any bytes.
+    row.who = unlessEmpty(wellFormed(change.who));
+    row.label = wellFormed(change.label);
     row.schema = schema();
     if (!change.changeset.empty())
         row.changeset = change.changeset;

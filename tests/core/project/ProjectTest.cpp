@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/verify/Verification.h"
 #include "tests/support/TestProject.h"
 
 #include <catch2/catch.hpp>
@@ -37,6 +38,24 @@ TEST_CASE("A change is one journal row, told to subscribers, and there after ope
     const auto after = project->records();
     project.reopen();
     CHECK(*project->records() == *after);
+}
+
+TEST_CASE("The journal is in UTF-8, whatever a label or a name was made of")
+{
+    test::TestProject project;
+    project.change("Imported d\xff.json", [](Edit &edit) {
+        Component part;
+        part.name = "Wing";
+        edit.put(part);
+    });
+    CHECK(project->journal().back().label == "Imported d\uFFFD.json");
+    project.close();
+    auto options = project.options();
+    options.who = "Ren\xe9";
+    const auto again = Project::open(project.folder(), options);
+    REQUIRE(again->undo());
+    CHECK(again->journal().back().who == "Ren\uFFFD");
+    CHECK(verify(project.folder()).findings.empty());
 }
 
 TEST_CASE("A refused change says why and leaves everything as it was")
