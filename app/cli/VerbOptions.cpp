@@ -2,7 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/VerbOptions.h"
 
+#include "core/base/Utf8.h"
+
 #include <CLI/CLI.hpp>
+
+#include <string>
 
 namespace lastrivet::cli {
 
@@ -18,10 +22,19 @@ void addJsonFlag(CLI::App &verb, bool &json)
     verb.add_flag("--json", json, "Answer in JSON");
 }
 
+CLI::Option &asText(CLI::Option &option)
+{
+    option.check([](const std::string &text) {
+        return std::string(firstNotUtf8(text) ? "is no text in UTF-8" : "");
+    });
+    return option;
+}
+
 void addWho(CLI::App &verb, std::string &who)
 {
-    verb.add_option("--who", who, "Whose change this is; the project's builder when not said")
-        ->type_name("NAME");
+    asText(
+        *verb.add_option("--who", who, "Whose change this is; the project's builder when not said"))
+        .type_name("NAME");
 }
 
 void whenNamed(CLI::App &verb, Action &chosen, Action action)

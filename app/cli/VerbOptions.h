@@ -8,6 +8,10 @@
 #include <string>
 #include <string_view>
 
+namespace CLI {
+class Option;
+} // namespace CLI
+
 namespace lastrivet::cli {
 
 /// What every verb takes: the project's folder.
@@ -20,6 +24,8 @@ struct VerbOptions {
 /// A verb and its project folder.
 CLI::App &addVerb(CLI::App &program, const char *name, const char *promise, VerbOptions &options);
 void addJsonFlag(CLI::App &verb, bool &json);
+/// An option that goes into the records, which are in UTF-8; a file's name need not be.
+CLI::Option &asText(CLI::Option &option);
 /// Whose change it is.
 void addWho(CLI::App &verb, std::string &who);
 /// Sets `chosen` when the verb is named.

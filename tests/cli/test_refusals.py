@@ -28,6 +28,24 @@ class Usage(TerminalTest):
         self.assertIn("--as-of", self.ask("ready", "--help").out)
         self.assertRegex(self.ask("--version").out, r"^\d+\.\d+\.\d+\n$")
 
+    def test_what_goes_into_the_records_is_in_utf_8(self):
+        # Python hands these on as bytes that are no UTF-8.
+        self.refused(2, "new", self.project, "--name", "N\udcff", "--profile", "ca", says="--name")
+        self.refused(2, "new", self.project, "--name", "N", "--profile", "ca", "--who", "B\udcfe",
+                     says="--who")
+        self.assertFalse(self.project.exists())
+        self.make_project(bench())
+        self.refused(2, "log", self.project, "--component", "LW", "--minutes", "5", "--note",
+                     "\udce9", says="--note")
+        self.refused(2, "undo", self.project, "--who", "B\udcfe", says="--who")
+
+    def test_files_may_have_any_name(self):
+        path = self.write("d\udcff.json", bench())
+        made = self.ask("import", self.project, path, "--create", "--json").json()
+        self.assertTrue(made["files"][0]["file"].endswith("d\ufffd.json"))
+        entry = self.ask("journal", self.project, "--json").json()[-1]
+        self.assertEqual(entry["label"], "Imported d\ufffd.json")
+
     def test_ids_and_days_that_do_not_exist(self):
         self.make_project(bench())
         self.refused(2, "ready", self.project, "--closing", "999", says="999")

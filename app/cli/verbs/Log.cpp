@@ -90,7 +90,9 @@ void declareLog(CLI::App &program, Action &chosen)
         ->type_name("K");
     verb.add_option("--began", options->began, "When it began; today when not said")
         ->type_name("M");
-    verb.add_option("--note", options->note, "What was done")->required()->type_name("TEXT");
+    asText(*verb.add_option("--note", options->note, "What was done"))
+        .required()
+        ->type_name("TEXT");
     addWho(verb, options->who);
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen, [options](Terminal &terminal) { return enter(*options, terminal); });

@@ -82,12 +82,12 @@ void declareNew(CLI::App &program, Action &chosen)
 {
     auto options = std::make_shared<Options>();
     CLI::App &verb = addVerb(program, "new", "Makes an empty project folder", *options);
-    verb.add_option("--name", options->name, "What the project is called")->required();
+    asText(*verb.add_option("--name", options->name, "What the project is called")).required();
     verb.add_option("--profile", options->profile, "The rule profile: ca, us, gb, plain")
         ->required()
         ->type_name("ID");
-    verb.add_option("--who", options->who, "Who builds: becomes the project's builder")
-        ->type_name("NAME");
+    asText(*verb.add_option("--who", options->who, "Who builds: becomes the project's builder"))
+        .type_name("NAME");
     whenNamed(verb, chosen, [options](Terminal &terminal) { return make(*options, terminal); });
 }
 
