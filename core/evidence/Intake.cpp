@@ -178,6 +178,11 @@ private:
     fs::path placeFor(FileKind kind, const Media &media)
     {
         const fs::path relative = folderFor(kind, whenFor(media));
+        // No record may name what lies outside; a row for it would be a photo that nobody finds.
+        if (!locate(m_folder, (relative / "file").generic_string()))
+            throw FileFault({"The folder {0} leads out of the project, where its files are not "
+                             "looked for; nothing is taken in there.",
+                             {relative.begin()->string()}});
         const std::scoped_lock lock(m_makingFolders);
         makeFolder(m_folder, relative);
         return m_folder / relative;

@@ -111,6 +111,19 @@ TEST_CASE("A photo without a time is filed under the day of the intake, and its 
     CHECK(bench.intake().prepare(told).media.file.starts_with("photos/2024/2024-02-29_"));
 }
 
+TEST_CASE("Nothing is taken into a folder that leads out of the project")
+{
+    const Bench bench;
+    fs::create_directories(bench.folder / "elsewhere");
+    fs::create_directory_symlink(bench.folder / "elsewhere", bench.project() / "photos");
+    const PreparedFile photo = bench.intake().prepare(bench.picture("plain.png", "a.png"));
+    CHECK(sentence(photo) == "The folder photos leads out of the project, where its files are not "
+                             "looked for; nothing is taken in there.");
+    CHECK(fs::is_empty(bench.folder / "elsewhere"));
+    CHECK(sentence(bench.intake().prepare(bench.file(
+              "a.pdf", "%PDF-1.4\n" + std::string(3000, 'x') + "\n%%EOF\n"))) == "taken in");
+}
+
 TEST_CASE("A HEIC is taken in with the size and time that its camera wrote")
 {
     const Bench bench;
