@@ -74,7 +74,8 @@ bool isFile(const fs::path &place)
 void addFiles(Contents &contents, const Records &records, const fs::path &folder,
               ArchiveReport &report)
 {
-    std::set<std::string> done;
+    // The program's own page is in the archive already, should a record name it.
+    std::set<std::string> done{"photos-of-part.sql"};
     for (const Media &media : records.media) {
         // Two spellings of one name would be two entries for one place.
         const std::string name = fs::path(media.file).lexically_normal().generic_string();

@@ -6,6 +6,7 @@
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
+#include "core/exchange/PlainRecords.h"
 #include "core/records/Designation.h"
 
 #include <algorithm>
@@ -19,9 +20,10 @@ namespace fs = std::filesystem;
 
 std::optional<Message> wrongName(const Media &media, const fs::path &source, const fs::path &target)
 {
-    if (evidence::locate(source, media) && evidence::locate(target, media))
+    const bool isOurs = isOwnPaper(media.file);
+    if (!isOurs && evidence::locate(source, media) && evidence::locate(target, media))
         return std::nullopt;
-    if (evidence::mayNameFile(media.file))
+    if (!isOurs && evidence::mayNameFile(media.file))
         return Message{"The file name leads out of the document's folder.", {}};
     return Message{"The file name is not one that a file of a project may have.", {}};
 }

@@ -2,10 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/PlainRecords.h"
 
+#include "core/base/Error.h"
 #include "core/exchange/csv/CsvExport.h"
 #include "core/storage/ReadMe.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <array>
+#include <string>
+#include <string_view>
+#include <system_error>
 
 namespace lastrivet::exchange {
 
@@ -33,10 +40,29 @@ fs::path logbookIn(const fs::path &projectFolder)
     return projectFolder / "logbook.pdf";
 }
 
+bool isOwnPaper(const fs::path &file)
+{
+    static constexpr std::array<std::string_view, 3> own{"lists", "logbook.pdf",
+                                                         "photos-of-part.sql"};
+    const fs::path plain = file.lexically_normal();
+    std::string first = plain.empty() ? std::string() : plain.begin()->string();
+    // Some disks do not tell capital letters from small ones.
+    std::transform(first.begin(), first.end(), first.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
+    return std::find(own.begin(), own.end(), first) != own.end();
+}
+
 void writePlainRecords(const Records &records, const fs::path &projectFolder)
 {
+    const fs::path lists = projectFolder / "lists";
+    std::error_code none;
+    // It may have come with a stranger's folder, and lead to where others of these names lie.
+    if (fs::is_symlink(fs::symlink_status(lists, none)))
+        throw NotSaved(fmt::format("{} is a link to another place, where the lists could take the "
+                                   "place of other files; remove it first.",
+                                   lists.string()));
     storage::writeReadMe(storage::ProjectFolder(projectFolder), records.project.name);
-    writeCsvFolder(records, projectFolder / "lists");
+    writeCsvFolder(records, lists);
 }
 
 bool arePlainRecordsDue(const Records &records, const fs::path &projectFolder, Moment today)

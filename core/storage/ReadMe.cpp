@@ -80,6 +80,8 @@ std::string branchOf(const RecordTable &table)
 void write(const fs::path &file, const std::string &text)
 {
     const fs::path unfinished = file.string() + ".new";
+    // A link that came with a stranger's folder would lead what is written anywhere.
+    fs::remove(unfinished);
     {
         std::ofstream stream(unfinished, std::ios::binary | std::ios::trunc);
         stream << text;

@@ -11,6 +11,17 @@
 using namespace lastrivet;
 using namespace lastrivet::test;
 
+TEST_CASE("A record that names the program's own page is no obstacle to an archive")
+{
+    TestProject made;
+    made.tamper(R"(INSERT INTO "media" ("id","kind","file")
+                   VALUES (1,'document','photos-of-part.sql'))");
+    const auto report = exchange::writeArchive(made.folder(), made.folder().parent_path() / "P.zip",
+                                               made.clock().now());
+    REQUIRE(report);
+    CHECK(report->missing.empty());
+}
+
 TEST_CASE("An archive holds nothing under a name that would lead out of where it is unpacked")
 {
     TestProject made;

@@ -292,9 +292,10 @@ TEST_CASE("No file name leads out of the folders or onto the project's own files
     bench.file("in/records.db", "a database of somebody else");
     fs::create_symlink(bench / "secret.txt", bench / "in/link.jpg");
     fs::create_directory_symlink(fs::path(".."), bench / "in/up");
-    for (const std::string name : {"../secret.txt", "photos/../../secret.txt", "/etc/hostname",
-                                   "link.jpg", "up/secret.txt", "photos\\\\..\\\\x.jpg", "photos/",
-                                   "records.db", "RECORDS.DB-wal", "backups/x", ".hidden"}) {
+    for (const std::string name :
+         {"../secret.txt", "photos/../../secret.txt", "/etc/hostname", "link.jpg", "up/secret.txt",
+          "photos\\\\..\\\\x.jpg", "photos/", "records.db", "RECORDS.DB-wal", "backups/x",
+          ".hidden", "logbook.pdf", "./Logbook.PDF", "lists/people.csv", "photos-of-part.sql"}) {
         const auto refused = bench.makeFrom(bench.document(
             fmt::format(R"("media": [{{"id": 1, "kind": "document", "file": "{}"}}])", name)));
         INFO(name);
