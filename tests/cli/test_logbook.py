@@ -98,6 +98,9 @@ class Logbook(TerminalTest):
     def test_a_place_that_cannot_be_written_is_an_error(self):
         self.refused(3, "logbook", self.project, "--to", self.folder / "no/such/folder.pdf",
                      says="no/such/folder.pdf")
+        # What was not printed is not in the journal, where it would end what can be undone.
+        self.assertNotEqual(self.ask("journal", self.project, "--json").json()[-1]["kind"],
+                            "printed")
 
     def logbook(self, *options):
         return self.ask("logbook", self.project, "--to", self.pdf, *options)

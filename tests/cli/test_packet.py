@@ -70,6 +70,10 @@ class Packet(TerminalTest):
     def test_a_place_that_cannot_be_written_is_an_error(self):
         self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--to",
                      self.folder / "no/such/folder.pdf", says="no/such/folder.pdf")
+        self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--folder",
+                     self.folder / "no/such/folder", says="no/such/folder")
+        self.assertNotEqual(self.ask("journal", self.project, "--json").json()[-1]["kind"],
+                            "printed")
 
     def test_as_a_folder_has_sums_that_sha256sum_accepts(self):
         content = picture()

@@ -93,6 +93,11 @@ void NewFile::finish()
     close(folder);
 }
 
+void requireRoomFor(const std::filesystem::path &place)
+{
+    const NewFile tried(place);
+}
+
 void NewFile::fail(int error) const
 {
     throw NotSaved(fmt::format("{} was not written: {}. Nothing was left behind.", m_place.string(),

@@ -31,4 +31,8 @@ private:
     int m_descriptor = -1;
 };
 
+/// Throws `NotSaved`, as a new file there would, where none can be made; a folder is filled beside
+/// its place, too. What cannot be written is not to stand in the journal as printed.
+void requireRoomFor(const std::filesystem::path &place);
+
 } // namespace lastrivet::print

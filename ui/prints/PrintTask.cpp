@@ -4,6 +4,7 @@
 
 #include "core/base/Error.h"
 #include "ui/convert/QtText.h"
+#include "ui/print/NewFile.h"
 #include "ui/shell/PersonalSettings.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/PictureLoader.h"
@@ -68,6 +69,7 @@ void carryOut(Session &session, PrintOrder order)
     const QString title = order.title;
     std::shared_ptr<Job> job;
     try {
+        print::requireRoomFor(toPath(order.file));
         const bool isNoted = order.is_noted && !session.isReadOnly();
         const auto hash =
             isNoted ? session.project().notePrinted(toStd(title)) : session.project().journalHash();

@@ -9,6 +9,7 @@
 #include "core/base/JsonWriter.h"
 #include "core/entry/CreationDays.h"
 #include "ui/print/LogbookPrinter.h"
+#include "ui/print/NewFile.h"
 
 #include <CLI/CLI.hpp>
 
@@ -58,6 +59,7 @@ print::Printed printTo(const Options &options, Project &project, const packet::L
 {
     const PrintShop shop;
     const PrintCopies copies(project);
+    print::requireRoomFor(options.to);
     const std::string hash = project.notePrinted("Builder's log");
     return *print::printLogbook(
         log, {hash, project.now()},

@@ -8,6 +8,7 @@
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
 #include "core/readiness/Readiness.h"
+#include "ui/print/NewFile.h"
 #include "ui/print/PacketMaker.h"
 
 #include <CLI/CLI.hpp>
@@ -64,6 +65,7 @@ print::PacketMade makeIn(const Options &options, Project &project, const IdSet<C
                              .choices = choicesOf(options.paper),
                              .form = formOf(options),
                              .place = placeOf(options)};
+    print::requireRoomFor(order.place);
     order.imprint.journal_hash = project.notePrinted(labelFor(closings, *records));
     return *print::makePacket(
         order, *records, project.folder(),

@@ -197,8 +197,11 @@ TEST_CASE("A folder that is not there is said in one sentence, and nothing is le
     QString said;
     QObject::connect(&desk.window.view()->session(), &Session::complained, &desk.window,
                      [&said](const QString &sentence) { said = sentence; });
+    const Project &project = desk.window.view()->session().project();
+    const auto rows = project.journal().size();
     desk.print(PrintKind::HandOver, desk.file("nowhere/book.pdf"));
     CHECK(said.contains(QLatin1String("there is no such folder")));
+    CHECK(project.journal().size() == rows);
     CHECK(desk.reader.shown.isEmpty());
 }
 
