@@ -116,4 +116,12 @@ bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfPr
     return true;
 }
 
+void takeBack(const BroughtFiles &brought)
+{
+    for (const auto &file : brought.copied) {
+        std::error_code stays;
+        fs::remove(file, stays);
+    }
+}
+
 } // namespace lastrivet::merge

@@ -31,4 +31,7 @@ bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfPr
                 BroughtFiles &brought,
                 const std::function<bool(std::size_t done, std::size_t total)> &onFile = {});
 
+/// Removes what was copied, where no record will name it.
+void takeBack(const BroughtFiles &brought);
+
 } // namespace lastrivet::merge

@@ -65,6 +65,24 @@ MergeConflict conflictOf(const storage::ConflictRow &row, const storage::Journal
             merge::canBeTaken(row)};
 }
 
+std::string labelOf(std::size_t changes)
+{
+    return fmt::format("{} {} of another copy merged", changes,
+                       changes == 1 ? "change" : "changes");
+}
+
+/// Copies the merge's files in; takes back what it copied when one of them cannot be.
+void bringAllOrNone(const Records &merged, const merge::CopyOfProject &mine,
+                    const merge::CopyOfProject &other, merge::BroughtFiles &brought)
+{
+    try {
+        merge::bringFiles(merged, mine, other, brought);
+    } catch (...) {
+        merge::takeBack(brought);
+        throw;
+    }
+}
+
 } // namespace
 
 void Project::Implementation::writeState(const merge::MergeState &after,
@@ -107,17 +125,13 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesyste
         if (merged.carried.empty())
             return report;
         merge::BroughtFiles brought;
-        merge::bringFiles(merged.state.records, {m_folder.root(), m_records.get()}, copy.files(),
-                          brought);
+        bringAllOrNone(merged.state.records, {m_folder.root(), m_records.get()}, copy.files(),
+                       brought);
         report.files = brought.copied.size();
         report.missing_files = std::move(brought.missing);
-        Plan plan{ChangeKind::Merge,
-                  fmt::format("{} {} of another copy merged", merged.carried.size(),
-                              merged.carried.size() == 1 ? "change" : "changes"),
-                  {},
-                  merged.touched.size(),
-                  {},
-                  &merged.state.records};
+        Plan plan{
+            ChangeKind::Merge,    labelOf(merged.carried.size()), {}, merged.touched.size(), {},
+            &merged.state.records};
         for (const auto *row : merged.carried)
             plan.carried.push_back(*row);
         plan.write = [&]() -> std::optional<Refusal> {
@@ -125,8 +139,10 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesyste
             return std::nullopt;
         };
         auto done = carryOut(plan);
-        if (!done)
+        if (!done) {
+            merge::takeBack(brought);
             return done.reason();
+        }
         report.records = done->touched.size();
         m_greatestId = std::max(m_greatestId, greatestId(*m_records));
         return report;

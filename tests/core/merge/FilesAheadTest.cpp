@@ -102,6 +102,23 @@ TEST_CASE("A file that was there before stays when copying ahead is given up")
     CHECK(two.isThere());
 }
 
+TEST_CASE("A merge that cannot copy every file leaves none behind")
+{
+    WithPhoto two;
+    evidence::IncomingFile paper;
+    paper.path = two.kim->folder().parent_path() / "note.pdf";
+    test::writeText(paper.path, "%PDF-1.4\n" + std::string(3000, 'x') + "\n%%EOF\n");
+    REQUIRE(evidence::takeIn(**two.kim, {paper}).taken.size() == 1);
+    const auto documents = two.robin.folder() / "documents";
+    std::filesystem::remove(documents);
+    test::writeText(documents, "in the way");
+    CHECK_THROWS_AS(two.robin->merge(two.kim->folder()), Fault);
+    CHECK_FALSE(two.isThere());
+    std::filesystem::remove(documents);
+    CHECK(two.robin.merge(*two.kim).files == 2);
+    CHECK(two.isThere());
+}
+
 TEST_CASE("Nothing is copied ahead from what is no copy of the project")
 {
     WithPhoto two;
