@@ -33,9 +33,9 @@ void CloseWithCopy::operator()(Project *project) const
 {
     const std::unique_ptr<Project> closing(project);
     try {
-        const auto now = SystemClock{}.now();
-        if (!closing->isReadOnly() && backup::isCopyDue(closing->folder(), now))
-            backup::keepCopy(closing->folder(), now);
+        // None is made of a state that has one already.
+        if (!closing->isReadOnly())
+            backup::keepCopy(closing->folder(), SystemClock{}.now());
     } catch (const std::exception &fault) {
         // What was asked for is done and saved; the copy is made by the next that writes.
         spdlog::warn("no copy of the database: {}", fault.what());

@@ -10,8 +10,7 @@
 
 namespace lastrivet::cli {
 
-/// Closes a project; the first that wrote to it on a day leaves a copy of the database in
-/// `backups`.
+/// Closes a project; who changed anything leaves a copy of the database in `backups`.
 struct CloseWithCopy {
     void operator()(Project *project) const;
 };

@@ -66,6 +66,14 @@ class Log(TerminalTest):
         after = self.ask("hours", self.project, "--json").json()["total"]["minutes"]
         self.assertEqual(after, before + 45)
 
+    def test_the_state_that_each_leaves_is_kept_in_backups(self):
+        made = {self.log(), self.log()}
+        newest = max((self.project / "backups").glob("records-*.db"))
+        copy = sqlite3.connect(newest)
+        kept = {row for row, in copy.execute("SELECT id FROM work_session")}
+        copy.close()
+        self.assertLessEqual(made, kept)
+
     def test_a_code_is_found_in_any_case(self):
         self.ask("log", self.project, "--component", "lw-r1", "--minutes", "5", "--note", "x")
 
