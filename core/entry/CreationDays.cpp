@@ -2,19 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/CreationDays.h"
 
+#include "core/project/JournalMarks.h"
+
 #include <algorithm>
+#include <limits>
 
 namespace lastrivet::entry {
-
-namespace {
-
-/// Kinds of journal rows by which a person writes something down here and now.
-bool isWriting(ChangeKind kind)
-{
-    return kind == ChangeKind::Change || kind == ChangeKind::Automatic || kind == ChangeKind::Redo;
-}
-
-} // namespace
 
 CreationDays::CreationDays(const Project &project)
     : m_project(project)
@@ -27,12 +20,12 @@ bool CreationDays::readSome(std::size_t rows)
         m_rows = m_project.journal();
         m_isListed = true;
     }
-    const std::size_t end = std::min(m_next + rows, m_rows.size());
+    const std::size_t end = m_next + std::min(rows, m_rows.size() - m_next);
     const bool isAny = m_next < end;
     const std::string zone = m_project.records()->project.time_zone;
     for (; m_next < end; ++m_next) {
         const JournalEntry &row = m_rows[m_next];
-        if (!isWriting(row.kind))
+        if (!isWrittenDown(row))
             continue;
         const std::chrono::sys_time<std::chrono::milliseconds> stamp{
             std::chrono::milliseconds{row.stamp}};
@@ -46,13 +39,21 @@ bool CreationDays::readSome(std::size_t rows)
 
 void CreationDays::apply(const ChangeNotice &notice)
 {
+    if (notice.kind == ChangeKind::Merge) {
+        // What it carried over was written down at other times, which its rows tell.
+        m_isListed = false;
+        readSome(std::numeric_limits<std::size_t>::max());
+        return;
+    }
+    if (notice.kind != ChangeKind::Change && notice.kind != ChangeKind::Automatic)
+        return;
     for (const RecordRef &record : notice.touched) {
         if (record.type == RecordType::WorkSession && !notice.before->find(record.type, record.id))
             note(record.id, m_project.today());
     }
 }
 
-/// The first time counts: what was undone and done again was written down then.
+/// The first time counts.
 void CreationDays::note(std::int64_t session, Moment day)
 {
     m_days.emplace(session, day);

@@ -11,8 +11,9 @@
 
 namespace lastrivet::entry {
 
-/// On which day each log entry was written down, as the journal tells it. Entries that came with an
-/// import have none: when they were first written is not in this journal.
+/// On which day each log entry was written down, as the journal tells it, be it in this copy of the
+/// project or in one that was merged. Entries that came with an import have none: when they were
+/// first written is not in this journal.
 class CreationDays {
 public:
     /// Reads nothing yet; `project` outlives this.

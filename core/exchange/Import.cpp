@@ -76,7 +76,7 @@ Result<ImportReport, InputErrors> carryOut(Project &project, FileImport &files,
     for (const RecordRef &record : plan.added)
         ++report.added[std::size_t(record.type)];
     const auto changed = project.change(
-        fmt::format("Imported {}", source.filename().string()),
+        fmt::format("{}{}", importLabel, source.filename().string()),
         [&](Edit &edit) {
             if (!(edit.records().project == plan.merged.project))
                 edit.put(plan.merged.project);

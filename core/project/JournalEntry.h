@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lastrivet {
@@ -28,6 +29,10 @@ template <> struct Words<ChangeKind> {
                                                           "redo",    "import",    "merge",
                                                           "carried", "migration", "printed"};
 };
+
+/// How the label of every import begins. A merge carries rows over without their kind; what came
+/// with an import is told by this then.
+inline constexpr std::string_view importLabel = "Imported ";
 
 /// One row of the journal, without its changeset.
 struct JournalEntry {

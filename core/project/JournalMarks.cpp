@@ -17,11 +17,6 @@ namespace {
 
 using Json = nlohmann::json;
 
-bool isWrittenHere(ChangeKind kind)
-{
-    return kind == ChangeKind::Change || kind == ChangeKind::Automatic;
-}
-
 /// Whether a field says on which day somebody did or saw something.
 bool tellsWhatHappened(const Field &field)
 {
@@ -99,11 +94,18 @@ private:
 
 } // namespace
 
+bool isWrittenDown(const JournalEntry &row)
+{
+    if (row.kind == ChangeKind::Carried)
+        return row.undoes.empty() && !row.label.starts_with(importLabel);
+    return row.kind == ChangeKind::Change || row.kind == ChangeKind::Automatic;
+}
+
 std::vector<LateDate> lateDates(const JournalEntry &row, const std::vector<JournalChange> &changes,
                                 std::string_view zone, std::int64_t allowedDays)
 {
     std::vector<LateDate> found;
-    if (!isWrittenHere(row.kind))
+    if (!isWrittenDown(row))
         return found;
     using namespace std::chrono;
     const auto written = localMoment(sys_time<milliseconds>(milliseconds(row.stamp)), zone);

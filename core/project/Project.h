@@ -31,6 +31,7 @@ struct ChangeNotice {
     Snapshot after;
     std::vector<RecordRef> touched;
     std::string label;
+    ChangeKind kind = ChangeKind::Change;
 };
 
 /// Why a change was not made; nothing is different from before.

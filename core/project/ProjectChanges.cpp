@@ -121,7 +121,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::carryOut(const Plan &plan
             auto outcome = write(plan);
             if (!outcome)
                 return outcome.reason();
-            return publish(std::move(*outcome), plan.label);
+            return publish(std::move(*outcome), plan.label, plan.kind);
         } catch (const OutcomeUnknown &unknown) {
             spdlog::warn("saving “{}”: {}", plan.label, unknown.exception.what());
             return settle(unknown.entry.change_id, plan.label, unknown.exception);
@@ -140,7 +140,7 @@ ChangeNotice Project::Implementation::settle(const std::string &changeId, const 
     if (!newest || newest->change_id != changeId)
         throw exception;
     auto touched = storage::touchedBy(m_store->journal.changeset(newest->seq));
-    return publish({loaded, std::move(touched), std::nullopt}, label);
+    return publish({loaded, std::move(touched), std::nullopt}, label, newest->kind);
 }
 
 Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write(const Plan &plan)
@@ -204,9 +204,10 @@ JournalEntry Project::Implementation::append(const Plan &plan, storage::Blob cha
     return m_store->journal.append(change, clock().now().time_since_epoch().count());
 }
 
-ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label)
+ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label, ChangeKind kind)
 {
-    ChangeNotice notice{m_records, outcome.after, std::move(outcome.touched), std::move(label)};
+    ChangeNotice notice{m_records, outcome.after, std::move(outcome.touched), std::move(label),
+                        kind};
     // Merged changes may come to nothing; their rows are in the journal all the same.
     if (outcome.entry)
         keep(*outcome.entry);

@@ -111,7 +111,7 @@ private:
     ChangeNotice settle(const std::string &changeId, const std::string &label,
                         const SQLite::Exception &exception);
     void reopen();
-    ChangeNotice publish(Outcome outcome, std::string label);
+    ChangeNotice publish(Outcome outcome, std::string label, ChangeKind kind);
     void useProfile(const Records &records);
     std::string whoIn(const Records &records) const;
 

@@ -213,7 +213,7 @@ Result<CsvPlan, InputErrors> importCsv(Project &project, const CsvTable &table, 
     CsvPlan plan;
     try {
         const auto changed = project.change(
-            fmt::format("Imported {}", source),
+            fmt::format("{}{}", importLabel, source),
             [&](Edit &edit) {
                 plan = planCsv(table, type, columns, edit.records(), edit.profile(),
                                [&edit] { return edit.newId(); });
