@@ -50,8 +50,12 @@ ProjectFolder::ProjectFolder(fs::path root)
 
 void ProjectFolder::requireFree() const
 {
+    // Everything in it would be made, and removed again after a fault, in the folder one is in.
+    if (m_root.empty())
+        throw NotWritable("The folder of the project has no name.");
     std::error_code failure;
-    if (fs::exists(m_root, failure) &&
+    // A link that leads nowhere is somebody's, too.
+    if (fs::exists(fs::symlink_status(m_root, failure)) &&
         !(fs::is_directory(m_root, failure) && fs::is_empty(m_root, failure)))
         throw NotWritable(fmt::format("{} exists already; choose another name.", m_root.string()));
 }

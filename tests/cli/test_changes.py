@@ -5,9 +5,10 @@
 import datetime
 import hashlib
 import sqlite3
+import subprocess
 
 from documents import BUILDER, HELPER, LEFT_WING, bench
-from terminal import TerminalTest
+from terminal import PROGRAM, TerminalTest
 
 
 class New(TerminalTest):
@@ -31,6 +32,18 @@ class New(TerminalTest):
         before = (self.project / "records.db").read_bytes()
         self.refused(3, "new", self.project, "--name", "Two", "--profile", "ca", says="exists")
         self.assertEqual((self.project / "records.db").read_bytes(), before)
+
+    def test_a_folder_without_a_name_takes_nothing_from_the_one_that_one_is_in(self):
+        self.ask("new", self.project, "--name", "One", "--profile", "ca")
+        (self.project / "photos/a.jpg").write_bytes(b"a")
+        path = self.write("bench.json", bench())
+        for arguments in (("new", "", "--name", "N", "--profile", "ca"),
+                          ("import", "", path, "--create")):
+            done = subprocess.run([PROGRAM, *arguments], cwd=self.project, capture_output=True,
+                                  check=False)
+            self.assertEqual(done.returncode, 3, done.stderr)
+        self.assertEqual((self.project / "photos/a.jpg").read_bytes(), b"a")
+        self.ask("journal", self.project)
 
     def test_an_unknown_profile_is_wrong_usage_and_names_those_there_are(self):
         self.refused(2, "new", self.project, "--name", "N", "--profile", "xx", says="plain")

@@ -126,6 +126,35 @@ TEST_CASE("A project is not made where something is already")
     CHECK(bytesOf(project.database()) == before);
 }
 
+TEST_CASE("A project whose folder has no name takes nothing from the folder that one is in")
+{
+    const lastrivet::TemporaryFolder folder;
+    fs::create_directories(folder.path() / "photos");
+    writeTo(folder.path() / "photos/a.jpg", "a");
+    writeTo(folder.path() / "records.db", "records");
+    ProjectFacts facts;
+    facts.name = "Test";
+    const auto profile = ProfileLibrary::standard().profile("plain");
+    const fs::path before = fs::current_path();
+    fs::current_path(folder.path());
+    CHECK_THROWS_AS(Project::create("", facts, profile, {}), NotWritable);
+    fs::current_path(before);
+    CHECK(bytesOf(folder.path() / "photos/a.jpg") == "a");
+    CHECK(bytesOf(folder.path() / "records.db") == "records");
+}
+
+TEST_CASE("A link to a place that is not there is left to whoever made it")
+{
+    const lastrivet::TemporaryFolder folder;
+    const fs::path link = folder.path() / "link";
+    fs::create_symlink(folder.path() / "unplugged", link);
+    ProjectFacts facts;
+    facts.name = "Test";
+    CHECK_THROWS_WITH(Project::create(link, facts, ProfileLibrary::standard().profile("plain"), {}),
+                      Catch::Contains("exists already"));
+    CHECK(fs::is_symlink(fs::symlink_status(link)));
+}
+
 TEST_CASE("Who makes a project where another program is making one takes nothing from it")
 {
     const lastrivet::TemporaryFolder folder;
