@@ -5,7 +5,9 @@
 #include "core/storage/Schema.h"
 
 #include <algorithm>
+#include <array>
 #include <string>
+#include <string_view>
 #include <system_error>
 
 namespace lastrivet::storage {
@@ -15,10 +17,13 @@ namespace fs = std::filesystem;
 namespace {
 
 /// The database itself, and what SQLite keeps beside it: opened and closed here, its shared memory
-/// would lose the locks by which another program knows that it is in use.
+/// would lose the locks by which another program knows that it is in use. Other names that begin
+/// like it are strangers' copies.
 bool isOf(const std::string &database, const std::string &name)
 {
-    return name == database || name.starts_with(database + '-');
+    static constexpr std::array<std::string_view, 4> own{"", "-wal", "-shm", "-journal"};
+    return name.starts_with(database) &&
+           std::ranges::find(own, std::string_view(name).substr(database.size())) != own.end();
 }
 
 } // namespace

@@ -117,17 +117,19 @@ TEST_CASE("Databases that a program for keeping folders alike left there are tol
     const auto folder = fixture.project.folder();
     const auto conflicted = "records (conflicted copy 2026-11-25).db";
     fs::copy(folder / "records.db", folder / conflicted);
+    fs::copy(folder / "records.db", folder / "records.db-kims-computer");
     fs::copy(folder / "records.db", folder / "records.sync-conflict-20261125-101500-ABCDEFG.db");
     fs::copy(folder / "records.db", folder / "backups/records-20261125.db");
     fs::copy(folder / "records.db", folder / ".records.db.part");
     std::ofstream(folder / "shopping.db") << "SQLite format 3 is on the list";
     fixture.project.reopen();
     const auto &notices = fixture.project->notices();
-    REQUIRE(notices.size() == 2);
+    REQUIRE(notices.size() == 3);
     CHECK_THAT(english(notices[0]), Catch::Contains(conflicted));
-    CHECK_THAT(english(notices[1]), Catch::Contains("sync-conflict-20261125"));
+    CHECK_THAT(english(notices[1]), Catch::Contains("records.db-kims-computer"));
+    CHECK_THAT(english(notices[2]), Catch::Contains("sync-conflict-20261125"));
     const auto findings = verify(folder).findings;
-    REQUIRE(findings.size() == 2);
+    REQUIRE(findings.size() == 3);
     CHECK(findings[0].what == "file");
     CHECK_THAT(findings[0].text, Catch::Contains(conflicted));
 }
