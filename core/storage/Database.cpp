@@ -66,7 +66,8 @@ SQLite::Database connect(const std::filesystem::path &file, Database::Access acc
     if (access == Database::Access::ReadWrite)
         return {file.string(), SQLite::OPEN_READWRITE | oneThread, busyMilliseconds};
     const auto *immutable = access == Database::Access::Immutable ? "?immutable=1" : "";
-    return {fmt::format("file:{}{}", escaped(std::filesystem::absolute(file)), immutable),
+    // With an empty name of a computer, or two slashes at the beginning would stand for one.
+    return {fmt::format("file://{}{}", escaped(std::filesystem::absolute(file)), immutable),
             SQLite::OPEN_READONLY | SQLite::OPEN_URI | oneThread, busyMilliseconds};
 }
 

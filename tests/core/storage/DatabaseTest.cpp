@@ -76,6 +76,19 @@ TEST_CASE("A local project writes ahead and syncs fully; one on a network folder
     CHECK(reader.text(R"(SELECT "value" FROM "local_state")") == "b");
 }
 
+TEST_CASE("A path that begins with two slashes names a file of this computer")
+{
+    const TemporaryFolder folder;
+    const auto file = folder.path() / "what%20 #is?.db";
+    {
+        auto made = Database::create(file);
+        runSteps(made);
+    }
+    const auto access = GENERATE(Database::Access::ReadOnly, Database::Access::Immutable);
+    const Database reader("/" + file.string(), access, Database::Safety::RollbackJournal);
+    CHECK(reader.number("PRAGMA user_version") == newestSchema());
+}
+
 TEST_CASE("A dangling reference is named when many rows are checked at the end")
 {
     Database database;
