@@ -13,7 +13,11 @@ namespace lastrivet {
 
 TemporaryFolder::TemporaryFolder()
 {
-    auto pattern = (std::filesystem::temp_directory_path() / "lastrivet-XXXXXX").string();
+    std::error_code failure;
+    const auto place = std::filesystem::temp_directory_path(failure);
+    if (failure)
+        throw NotSaved("There is no folder for temporary files; TMPDIR may name one.");
+    auto pattern = (place / "lastrivet-XXXXXX").string();
     if (!::mkdtemp(pattern.data()))
         throw NotSaved(fmt::format("No temporary folder could be made: {}.",
                                    std::generic_category().message(errno)));

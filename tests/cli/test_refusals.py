@@ -39,6 +39,12 @@ class Usage(TerminalTest):
                      "\udce9", says="--note")
         self.refused(2, "undo", self.project, "--who", "B\udcfe", says="--who")
 
+    def test_no_place_for_temporary_files(self):
+        self.make_project(bench())
+        self.refused(3, "export", self.project, "--to", self.folder / "P.zip",
+                     says="temporary files", environment={"TMPDIR": str(self.folder / "nowhere")})
+        self.assertFalse((self.folder / "P.zip").exists())
+
     def test_files_may_have_any_name(self):
         path = self.write("d\udcff.json", bench())
         made = self.ask("import", self.project, path, "--create", "--json").json()
