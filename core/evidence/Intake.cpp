@@ -17,6 +17,11 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
+#include <mutex>
+#include <string>
+#include <system_error>
+#include <unordered_map>
 
 namespace lastrivet::evidence {
 
@@ -72,8 +77,10 @@ public:
         , m_now(now)
     {
         for (const Media &media : records.media) {
-            if (!media.withdrawn_on && !media.sha256.empty())
-                m_known.add(media.sha256);
+            if (media.withdrawn_on || media.sha256.empty())
+                continue;
+            m_known.add(media.sha256);
+            m_files.emplace(media.sha256, media.file);
         }
         sweepLeftovers(m_folder / "photos");
         sweepLeftovers(m_folder / "documents");
@@ -107,6 +114,7 @@ private:
         answer.media.sha256 = sha256(bytes);
         KnownHashes::Claim claim(m_known, answer.media.sha256);
         if (!claim.isNew()) {
+            putBack(answer.media.sha256, source.name(), [&](NewFile &lost) { lost.write(bytes); });
             answer.outcome = PreparedFile::Outcome::AlreadyThere;
             return;
         }
@@ -145,6 +153,10 @@ private:
                 {"{0} is cut short: its end is missing. Copy it again.", {source.name()}});
         KnownHashes::Claim claim(m_known, answer.media.sha256);
         if (!claim.isNew()) {
+            putBack(answer.media.sha256, source.name(), [&](NewFile &lost) {
+                copyAndHash(source, lost, stop);
+                source.requireUnchanged();
+            });
             answer.outcome = PreparedFile::Outcome::AlreadyThere;
             return;
         }
@@ -171,6 +183,28 @@ private:
             place += got;
         }
         return hex(sum.digest());
+    }
+
+    /// A file that is on record, and lost from the folder, is there again under its name.
+    void putBack(const std::string &hash, const std::string &name,
+                 const std::function<void(NewFile &)> &write)
+    {
+        const auto known = m_files.find(hash);
+        if (known == m_files.end())
+            return;
+        const auto place = locate(m_folder, known->second);
+        std::error_code none;
+        if (!place || fs::exists(fs::symlink_status(*place, none)))
+            return;
+        {
+            const std::scoped_lock lock(m_makingFolders);
+            makeFolder(m_folder, fs::path(known->second).parent_path());
+        }
+        NewFile copy(place->parent_path(), name);
+        write(copy);
+        copy.settle();
+        copy.publish(place->filename().string());
+        settleFolder(place->parent_path());
     }
 
     Moment whenFor(const Media &media) const { return media.taken_on.value_or(m_now.dayOnly()); }
@@ -226,6 +260,8 @@ private:
     std::string m_zone;
     Moment m_now;
     KnownHashes m_known;
+    /// Of every hash on record, the file.
+    std::unordered_map<std::string, std::string> m_files;
     std::mutex m_makingFolders;
 };
 

@@ -111,6 +111,28 @@ TEST_CASE("A photo without a time is filed under the day of the intake, and its 
     CHECK(bench.intake().prepare(told).media.file.starts_with("photos/2024/2024-02-29_"));
 }
 
+TEST_CASE("A file that is on record and was lost from the folder is put back when it comes again")
+{
+    Bench bench;
+    const std::string pdf = "%PDF-1.4\n" + std::string(3000, 'x') + "\n%%EOF\n";
+    std::int64_t id = 0;
+    for (const auto &incoming :
+         {bench.picture("plain.png", "a.png"), bench.file("note.pdf", pdf)}) {
+        PreparedFile taken = bench.intake().prepare(incoming);
+        REQUIRE(sentence(taken) == "taken in");
+        taken.media.id = Id<Media>{++id};
+        bench.records.put(RecordType::Media, &taken.media);
+        const fs::path file = bench.project() / taken.media.file;
+        fs::remove_all(file.parent_path());
+        CHECK(bench.intake().prepare(incoming).outcome == Outcome::AlreadyThere);
+        REQUIRE(fs::exists(file));
+        CHECK(sumByCoreutils(file) == taken.media.sha256);
+        writeText(file, "altered");
+        CHECK(bench.intake().prepare(incoming).outcome == Outcome::AlreadyThere);
+        CHECK(readText(file) == "altered");
+    }
+}
+
 TEST_CASE("Nothing is taken into a folder that leads out of the project")
 {
     const Bench bench;
