@@ -99,7 +99,9 @@ std::unique_ptr<Database> openForReading(Opening &opening, const ProjectFolder &
     // had none, it would hide the last changes.
     const bool isShared = opening.safety == Database::Safety::RollbackJournal;
     const bool isFrozen = opening.readOnly == ReadOnlyCause::FolderNotWritable;
-    if (hasLog(folder.database()) && (isFrozen || isShared))
+    // What was interrupted is rolled back by who may write, or in a copy.
+    const bool isHalfDone = isNotEmpty(beside(folder.database(), logs[1]));
+    if (isHalfDone || (hasLog(folder.database()) && (isFrozen || isShared)))
         return openCopy(opening, folder.database(), now);
     auto database = std::make_unique<Database>(
         folder.database(), isFrozen ? Database::Access::Immutable : Database::Access::ReadOnly,

@@ -134,6 +134,33 @@ TEST_CASE("Databases that a program for keeping folders alike left there are tol
     CHECK_THAT(findings[0].text, Catch::Contains(conflicted));
 }
 
+TEST_CASE("A project that was copied in the middle of a change is read as it was before it")
+{
+    Fixture fixture;
+    fixture.project.close();
+    const auto copied = fixture.project.folder().parent_path() / "Copied.lastrivet";
+    {
+        // As on a network folder, where a rollback journal stands in for the write-ahead log.
+        storage::Database database(fixture.project.database(), storage::Database::Access::ReadWrite,
+                                   storage::Database::Safety::RollbackJournal);
+        database.run("PRAGMA cache_size=1; BEGIN IMMEDIATE;"
+                     R"(UPDATE "component" SET "name"='half done';)"
+                     R"(WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i+1 FROM n WHERE i<2000)
+                        INSERT INTO "local_state" SELECT i, hex(zeroblob(200)) FROM n)");
+        fs::copy(fixture.project.folder(), copied, fs::copy_options::recursive);
+        database.run("ROLLBACK");
+    }
+    REQUIRE(fs::file_size(copied / "records.db-journal") > 0);
+    auto options = fixture.project.options();
+    options.readOnly = true;
+    fixture.project.reopen();
+    CHECK(*Project::open(copied, options)->records() == *fixture.project->records());
+    CHECK(verify(copied).isFaultless());
+    REQUIRE(fs::file_size(copied / "records.db-journal") > 0);
+    const auto again = Project::open(copied, fixture.project.options());
+    CHECK(*again->records() == *fixture.project->records());
+}
+
 TEST_CASE("A clock that was set back is told, and the order of the journal holds")
 {
     using namespace std::chrono_literals;
