@@ -30,6 +30,7 @@ public:
 
     void showRecord(RecordRef record) override;
     void startNew() override;
+    bool printsItself() const override { return true; }
     QWidget *firstFocus() override;
     Id<Component> shownPart() const override;
 

@@ -34,6 +34,7 @@ public:
     void showRecord(RecordRef record) override;
     /// A person: the other records here are none of this page's.
     void startNew() override;
+    bool printsItself() const override { return true; }
     QWidget *firstFocus() override;
     void choose(HoursView view);
     HoursView view() const { return m_view; }

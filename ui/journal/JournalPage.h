@@ -32,6 +32,7 @@ public:
 
     /// A record's own history.
     void showRecord(RecordRef record) override;
+    bool printsItself() const override { return true; }
     QWidget *firstFocus() override;
     Id<Component> shownPart() const override;
     void showDecisions();

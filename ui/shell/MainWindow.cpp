@@ -164,6 +164,7 @@ void MainWindow::showProject(std::unique_ptr<Session> session)
     setWindowTitle(tr("%1 – Lastrivet").arg(toQt(opened.records()->project.name)));
     connect(&opened, &Session::changed, this, &MainWindow::updateActions);
     connect(m_view, &ProjectView::backupWanted, this, &MainWindow::openBackup);
+    connect(m_view, &ProjectView::opened, this, &MainWindow::shareKeys);
     connect(&m_view->notices(), &NoticeBars::placeWanted, this, &MainWindow::browse);
     connect(&m_view->notices(), &NoticeBars::mergeWanted, m_view,
             [this](const QString &file) { mergeSecond(m_view->session(), file, m_view); });
@@ -193,13 +194,15 @@ void MainWindow::closeProject()
         endEditing(*m_view);
         m_recent.add(m_folder, toQt(m_view->session().records()->project.name));
     }
+    // Forms keep what is typed when they are hidden, and while the project is still there.
+    m_stack->setCurrentWidget(m_start);
     delete m_view;
     m_view = nullptr;
     setWindowTitle(tr("Lastrivet"));
     m_start->complain({});
     m_start->setRecent(m_recent);
-    m_stack->setCurrentWidget(m_start);
     updateActions();
+    shareKeys();
 }
 
 void MainWindow::browse()
@@ -253,6 +256,12 @@ void MainWindow::updateActions()
     m_undo->setText(undo ? tr("&Undo: %1").arg(toQt(*undo)) : tr("&Undo"));
     m_redo->setEnabled(redo.has_value());
     m_redo->setText(redo ? tr("&Redo: %1").arg(toQt(*redo)) : tr("&Redo"));
+}
+
+void MainWindow::shareKeys()
+{
+    const bool isOfPage = m_view && m_view->page(m_view->current()).printsItself();
+    m_print->setShortcut(isOfPage ? QKeySequence() : QKeySequence(QKeySequence::Print));
 }
 
 void MainWindow::importFile()

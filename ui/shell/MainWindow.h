@@ -100,6 +100,8 @@ private:
     void openRestored(const QString &folder, const QString &remark);
     void mergeCopy();
     void updateActions();
+    /// The page that prints itself has the key for it.
+    void shareKeys();
     void leaveBench();
     /// Those of the menus, and those of the page that is shown.
     std::vector<QAction *> actions() const;
@@ -122,6 +124,7 @@ private:
     QMenu *m_recentMenu = nullptr;
     QAction *m_undo = nullptr;
     QAction *m_redo = nullptr;
+    QAction *m_print = nullptr;
     std::vector<QAction *> m_commands;
     std::vector<QAction *> m_projectActions;
     QTimer m_clockTimer;

@@ -26,6 +26,9 @@ public:
     virtual void showRecord(RecordRef record) = 0;
     /// Starts a new record of the page's kind, in place.
     virtual void startNew() {}
+    /// True for a page with a paper of its own: the key for printing is the page's then, and not
+    /// the menu's. A key that two have does nothing.
+    virtual bool printsItself() const { return false; }
     /// Where the keyboard goes when the page is opened; the page itself when null.
     virtual QWidget *firstFocus() { return nullptr; }
     /// Another page is shown, or this one again.

@@ -22,8 +22,9 @@ void MainWindow::buildPrintMenu()
     for (int index = 0; index < printKindCount; ++index) {
         const PrintKind kind = PrintKind(index);
         const QString words = tr("%1…", "a paper to make").arg(nameOf(kind));
-        add(menu, words, index == 0 ? QKeySequence(QKeySequence::Print) : QKeySequence(),
-            [open, kind] { open(kind); });
+        QAction *paper = add(menu, words, {}, [open, kind] { open(kind); });
+        if (index == 0)
+            m_print = paper;
     }
 }
 

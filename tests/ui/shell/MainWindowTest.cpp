@@ -6,6 +6,7 @@
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
+#include "ui/daylog/LogbookForm.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/NewProjectForm.h"
 #include "ui/shell/Page.h"
@@ -16,6 +17,7 @@
 #include "ui/squawks/SquawkModel.h"
 #include "ui/widgets/RowListView.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QFile>
 #include <QLineEdit>
@@ -52,6 +54,57 @@ TEST_CASE("Every page stands at its place, with a name, a picture and a key of i
         CHECK(QFile::exists(QStringLiteral(":/icons/%1.svg").arg(page.icon)));
         CHECK(keys.insert(page.key()).second);
     }
+}
+
+TEST_CASE("Ctrl+P prints the log on its page, and asks for a paper on the others")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.window.resize(1280, 720);
+    opened.window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&opened.window));
+    QApplication::setActiveWindow(&opened.window);
+    opened.window.view()->open(PageId::Log);
+    Page &log = opened.window.view()->page(PageId::Log);
+    auto *form = log.findChild<LogbookForm *>();
+    REQUIRE(form);
+    // A key that two have is nobody's: it has to work each time.
+    for (int i = 0; i < 2; ++i) {
+        form->hide();
+        REQUIRE(opened.window.focusWidget());
+        QTest::keyClick(opened.window.focusWidget(), Qt::Key_P, Qt::ControlModifier);
+        CHECK(form->isVisible());
+        CHECK_FALSE(opened.window.printForm().isVisible());
+    }
+    opened.window.view()->open(PageId::Parts);
+    REQUIRE(opened.window.focusWidget());
+    QTest::keyClick(opened.window.focusWidget(), Qt::Key_P, Qt::ControlModifier);
+    CHECK(opened.window.printForm().isVisible());
+}
+
+TEST_CASE("What is typed into the log's line is there again after the window was closed")
+{
+    Opened opened;
+    const QString folder = pathText(opened.workshop.folder());
+    REQUIRE(opened.window.openFolder(folder));
+    opened.window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&opened.window));
+    opened.window.view()->open(PageId::Log);
+    const auto line = [&]() -> QLineEdit & {
+        return test::field(opened.window.view()->page(PageId::Log),
+                           QStringLiteral("New log entry"));
+    };
+    QTest::keyClicks(&line(), QStringLiteral("2h15 rudder: dri"));
+    opened.window.closeProject();
+    REQUIRE(opened.window.openFolder(folder));
+    opened.window.view()->open(PageId::Log);
+    CHECK(line().text() == QStringLiteral("2h15 rudder: dri"));
+    QTest::keyClick(&line(), Qt::Key_Return);
+    CHECK(line().text().isEmpty());
+    opened.window.closeProject();
+    REQUIRE(opened.window.openFolder(folder));
+    opened.window.view()->open(PageId::Log);
+    CHECK(line().text().isEmpty());
 }
 
 TEST_CASE("Every kind of record has a page that shows it")
