@@ -4,6 +4,7 @@
 
 #include "ui/bench/BenchClock.h"
 #include "ui/bench/BenchPartChooser.h"
+#include "ui/convert/QtText.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/MediaModel.h"
@@ -24,6 +25,8 @@
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+
+#include <utility>
 
 // How the bench view is put together; what it does is in BenchView.cpp.
 namespace lastrivet::ui {
@@ -218,8 +221,11 @@ void BenchView::buildLeft(QVBoxLayout &column)
     column.addWidget(m_squawk);
     column.addWidget(heading(tr("Note (F5)"), this));
     column.addWidget(m_note);
-    for (QLineEdit *line : {m_squawk, m_note})
+    for (const auto &[line, key] :
+         {std::pair(m_squawk, squawkDraft), std::pair(m_note, noteDraft)}) {
         line->setEnabled(!m_session.isReadOnly());
+        line->setText(toQt(m_session.project().localState(key).value_or("")));
+    }
     connect(m_steps, &Section::acted, this, &BenchView::tickStep);
     connect(m_steps, &Section::chosen, this, &BenchView::tickStep);
     connect(m_squawk, &QLineEdit::returnPressed, this, &BenchView::addSquawk);
@@ -258,10 +264,17 @@ void BenchView::buildKeys()
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, act);
     };
-    add(Qt::Key_F2, [this] { m_clock->startOrStop(); });
-    add(Qt::Key_F3, [this] { tickNextStep(); });
-    add(Qt::Key_F4, [this] { m_squawk->setFocus(); });
-    add(Qt::Key_F5, [this] { m_note->setFocus(); });
+    // While the part is still to be chosen, nobody sees what these keys would do.
+    const auto addOfPart = [this, add](Qt::Key key, auto act) {
+        add(key, [this, act] {
+            if (hasPart())
+                act();
+        });
+    };
+    addOfPart(Qt::Key_F2, [this] { m_clock->startOrStop(); });
+    addOfPart(Qt::Key_F3, [this] { tickNextStep(); });
+    addOfPart(Qt::Key_F4, [this] { m_squawk->setFocus(); });
+    addOfPart(Qt::Key_F5, [this] { m_note->setFocus(); });
     add(Qt::Key_F6, [this] { choosePart(); });
 }
 

@@ -27,6 +27,7 @@
 #include <QStackedWidget>
 
 #include <algorithm>
+#include <optional>
 #include <unordered_set>
 
 namespace lastrivet::ui {
@@ -54,6 +55,35 @@ void BenchView::choosePart()
     m_change->hide();
     m_stack->setCurrentWidget(m_chooser);
     m_chooser->begin();
+}
+
+bool BenchView::hasPart()
+{
+    const bool isChosen = m_stack->currentWidget() != m_chooser;
+    if (!isChosen)
+        m_session.say(tr("Choose the part first."));
+    return isChosen;
+}
+
+/// Esc and F11 leave the bench at any time, in the middle of a word too.
+void BenchView::keepDrafts()
+{
+    const auto keep = [this](std::string_view key, const QLineEdit &line) {
+        const std::string typed = toStd(line.text());
+        if (typed != m_session.project().localState(key).value_or(""))
+            m_session.keepLocalState(key, typed.empty() ? std::nullopt
+                                                        : std::optional<std::string_view>(typed));
+    };
+    if (m_session.isReadOnly())
+        return;
+    keep(squawkDraft, *m_squawk);
+    keep(noteDraft, *m_note);
+}
+
+void BenchView::hideEvent(QHideEvent *event)
+{
+    keepDrafts();
+    QWidget::hideEvent(event);
 }
 
 void BenchView::fill()

@@ -8,6 +8,7 @@
 #include <QWidget>
 
 #include <array>
+#include <string_view>
 
 class QBoxLayout;
 class QGridLayout;
@@ -44,6 +45,7 @@ Q_SIGNALS:
 protected:
     void keyPressEvent(QKeyEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
+    void hideEvent(QHideEvent *event) override;
 
 private:
     void makeParts();
@@ -58,6 +60,9 @@ private:
     void buildKeys();
     void connectSession();
     void choosePart();
+    /// False, which is said, while it is still to be chosen.
+    bool hasPart();
+    void keepDrafts();
     void fill();
     void showPictures();
     void tickStep(RecordRef step);
@@ -69,6 +74,10 @@ private:
     void addNote();
     /// Says what would clear the nearest thing in the way.
     void explain(RecordRef closing);
+
+    /// What is typed there and not written down yet is kept under these names.
+    static constexpr std::string_view squawkDraft = "bench_squawk";
+    static constexpr std::string_view noteDraft = "bench_note";
 
     Session &m_session;
     Id<Component> m_part;

@@ -16,7 +16,16 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <optional>
+#include <string_view>
+
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr std::string_view draftKey = "log_line";
+
+} // namespace
 
 EntryBar::EntryBar(Session &session, QWidget *parent)
     : QWidget(parent)
@@ -28,8 +37,15 @@ EntryBar::EntryBar(Session &session, QWidget *parent)
     , m_timer(new TimerBar(session, this))
 {
     build();
+    m_kept = session.project().localState(draftKey).value_or("");
+    m_line->setText(toQt(m_kept));
     updateTimer();
     understand();
+}
+
+EntryBar::~EntryBar()
+{
+    keepDraft();
 }
 
 void EntryBar::build()
@@ -55,6 +71,22 @@ void EntryBar::build()
     connect(&m_session, &Session::timerChanged, this, &EntryBar::updateTimer);
     connect(m_timer, &TimerBar::recorded, this, &EntryBar::recorded);
     connect(m_timer, &TimerBar::left, this, &EntryBar::focusLine);
+}
+
+void EntryBar::hideEvent(QHideEvent *event)
+{
+    keepDraft();
+    QWidget::hideEvent(event);
+}
+
+void EntryBar::keepDraft()
+{
+    const std::string typed = toStd(m_line->text());
+    if (m_session.isReadOnly() || typed == m_kept)
+        return;
+    m_session.keepLocalState(draftKey,
+                             typed.empty() ? std::nullopt : std::optional<std::string_view>(typed));
+    m_kept = typed;
 }
 
 void EntryBar::focusLine()

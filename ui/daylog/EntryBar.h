@@ -7,6 +7,8 @@
 
 #include <QWidget>
 
+#include <string>
+
 class QPushButton;
 
 namespace lastrivet::ui {
@@ -23,6 +25,7 @@ class EntryBar final : public QWidget {
 
 public:
     explicit EntryBar(Session &session, QWidget *parent = nullptr);
+    ~EntryBar() override;
 
     void focusLine();
     void recordsChanged();
@@ -30,6 +33,9 @@ public:
 Q_SIGNALS:
     void recorded(qint64 sessionId);
     void leftForList();
+
+protected:
+    void hideEvent(QHideEvent *event) override;
 
 private:
     void build();
@@ -39,6 +45,8 @@ private:
     void start();
     void updateTimer();
     entry::EntryReading reading() const;
+    /// What is typed and not logged is there again when the project is opened again.
+    void keepDraft();
 
     Session &m_session;
     EntryEdit *m_line;
@@ -47,6 +55,7 @@ private:
     SignedQuestion *m_question;
     TimerBar *m_timer;
     EntryDoubt m_doubt;
+    std::string m_kept;
 };
 
 } // namespace lastrivet::ui

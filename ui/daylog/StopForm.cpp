@@ -248,9 +248,26 @@ void StopForm::confirm()
     const auto added = recordEntry(m_session, read);
     if (!added)
         return;
+    m_done->setModified(false);
     hide();
     m_session.setTimer(std::nullopt);
     Q_EMIT recorded(added->value());
+}
+
+void StopForm::keepWords()
+{
+    if (!m_done->isModified() || !m_session.timer() || m_session.isReadOnly())
+        return;
+    m_done->setModified(false);
+    auto progress = m_session.timerProgress();
+    progress.note = toStd(m_done->text());
+    m_session.setTimerProgress(progress);
+}
+
+void StopForm::hideEvent(QHideEvent *event)
+{
+    keepWords();
+    QFrame::hideEvent(event);
 }
 
 void StopForm::keyPressEvent(QKeyEvent *event)

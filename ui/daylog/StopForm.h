@@ -38,9 +38,12 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    void hideEvent(QHideEvent *event) override;
 
 private:
     void build();
+    /// What is typed stays with the clock, as its note, when the form goes without logging it.
+    void keepWords();
     void connectFields();
     void confirm();
     void takeStopTime();

@@ -250,6 +250,34 @@ TEST_CASE("Another part is found by typing, and Escape goes back")
     CHECK(bench.says(QStringLiteral("Left aileron")));
 }
 
+TEST_CASE("Keys of a part do nothing while the part is still to be chosen, and say so")
+{
+    Bench bench;
+    bench.key(Qt::Key_F6);
+    QTest::keyClick(&bench.line(QStringLiteral("Part")), Qt::Key_F3);
+    CHECK_FALSE(bench.records().find(bench.workshop.wires)->done_on);
+    CHECK(bench.says(QStringLiteral("Choose the part first.")));
+    QTest::keyClick(&bench.line(QStringLiteral("Part")), Qt::Key_F2);
+    CHECK_FALSE(bench.session->timer());
+}
+
+TEST_CASE("What is typed at the bench and not written down is there when the bench is back")
+{
+    Bench bench;
+    QTest::keyClicks(&bench.line(QStringLiteral("New squawk")), QStringLiteral("Crack at the"));
+    QTest::keyClicks(&bench.line(QStringLiteral("Note")), QStringLiteral("Mind the"));
+    bench.view->hide();
+    bench.view = std::make_unique<BenchView>(*bench.session);
+    test::picture(*bench.view, 1280, 720, "bench-again");
+    QLineEdit &squawk = bench.line(QStringLiteral("New squawk"));
+    CHECK(squawk.text() == QStringLiteral("Crack at the"));
+    CHECK(bench.line(QStringLiteral("Note")).text() == QStringLiteral("Mind the"));
+    QTest::keyClick(&squawk, Qt::Key_Return);
+    bench.view->hide();
+    CHECK_FALSE(bench.session->project().localState("bench_squawk"));
+    CHECK(bench.session->project().localState("bench_note") == "Mind the");
+}
+
 TEST_CASE("F11 covers the screen with the bench; F11 or Escape gives it back")
 {
     test::Workshop workshop;

@@ -31,6 +31,26 @@ TEST_CASE("The clock runs on through a restart and then becomes an entry")
     CHECK_FALSE(window.session->timer());
 }
 
+TEST_CASE("What was typed stays with the clock when it is kept running after all")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::minutes{4});
+    window.press(QStringLiteral("Stop work"));
+    QTest::keyClicks(&window.field(QStringLiteral("Done")), QStringLiteral("skin drilled"));
+    window.press(QStringLiteral("Keep it running"));
+    REQUIRE(window.session->timer());
+    CHECK(window.session->timerProgress().note == "skin drilled");
+    CHECK(window.field(QStringLiteral("Note while at work")).text() ==
+          QStringLiteral("skin drilled"));
+    window.press(QStringLiteral("Stop work"));
+    QLineEdit &done = window.field(QStringLiteral("Done"));
+    CHECK(done.text() == QStringLiteral("skin drilled"));
+    QTest::keyClick(&done, Qt::Key_Return);
+    CHECK(window.latest().note == "skin drilled");
+    CHECK_FALSE(window.session->timer());
+}
+
 TEST_CASE("A clock that was forgotten does not decide how long work took")
 {
     LogWindow window;
