@@ -8,6 +8,9 @@ namespace lastrivet::ui {
 
 /// Fusion, in which every label and tip shows its text as it is: left alone, Qt takes a text that
 /// looks like HTML for HTML, and many texts are those of records, perhaps a stranger's.
+///
+/// The wheel scrolls forms and changes nothing in them: a choice that it turned over on its way
+/// would be a change of the records that nobody meant.
 class PlainStyle final : public QProxyStyle {
     Q_OBJECT
 
@@ -16,6 +19,9 @@ public:
 
     using QProxyStyle::polish;
     void polish(QWidget *widget) override;
+    int styleHint(StyleHint hint, const QStyleOption *option, const QWidget *widget,
+                  QStyleHintReturn *returned) const override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
 };
 
 } // namespace lastrivet::ui

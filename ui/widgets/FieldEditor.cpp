@@ -168,9 +168,7 @@ public:
 
     void show(const void *record) override
     {
-        const Scalar value = m_field.value(record);
-        const auto *text = std::get_if<std::string_view>(&value);
-        m_shown = text ? toQt(*text) : QString();
+        m_shown = textIn(record);
         m_text->setPlainText(m_shown);
     }
     bool isBeingTyped() const override { return m_text->toPlainText() != m_shown; }
@@ -181,8 +179,22 @@ public:
         m_shown = m_text->toPlainText();
         Q_EMIT committed(assignText(m_field, toStd(m_shown)));
     }
+    void takeBack(const void *record) override
+    {
+        if (m_text->toPlainText().trimmed().isEmpty())
+            show(record);
+        else
+            m_shown = textIn(record);
+    }
 
 private:
+    QString textIn(const void *record) const
+    {
+        const Scalar value = m_field.value(record);
+        const auto *text = std::get_if<std::string_view>(&value);
+        return text ? toQt(*text) : QString();
+    }
+
     const Field &m_field;
     LongText *m_text;
     QString m_shown;

@@ -29,6 +29,9 @@ public:
     virtual bool isBeingTyped() const { return false; }
     /// Keeps what is typed.
     virtual void settle() {}
+    /// What was committed could not be kept: shows the record again. A text of some length stays as
+    /// it was typed instead, and is tried once more when it is settled the next time.
+    virtual void takeBack(const void *record) { show(record); }
 
 Q_SIGNALS:
     void committed(const lastrivet::ui::FieldEditor::Assign &assign);

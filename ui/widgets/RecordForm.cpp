@@ -86,8 +86,10 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
         wrong = tr("%1 cannot be empty.").arg(fieldTitle(*line.field));
     if (!wrong.isEmpty())
         m_session.complain(wrong);
-    if (!wrong.isEmpty() || !isChanged)
-        refresh(true);
+    if (wrong.isEmpty() && isChanged)
+        return;
+    const void *known = m_session.records()->find(record.type, record.id);
+    line.editor->takeBack(known ? known : describe(m_type).defaults);
 }
 
 void RecordForm::show(std::int64_t id)

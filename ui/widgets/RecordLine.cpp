@@ -74,10 +74,13 @@ void RecordLine::settle()
     }
     const auto records = m_session.records();
     m_offered = candidates(*records, m_session.partFinder(), m_type, text(), 1);
-    if (m_offered.empty())
-        setChosen(m_chosen);
-    else
+    if (!m_offered.empty()) {
         take(0);
+        return;
+    }
+    m_session.complain(tr("Nothing on record is called “%1”; the line is as it was before.")
+                           .arg(text().trimmed()));
+    setChosen(m_chosen);
 }
 
 void RecordLine::keyPressEvent(QKeyEvent *event)

@@ -10,10 +10,14 @@
 #include "ui/shell/ProjectView.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QSettings>
+#include <QSpinBox>
 #include <QTest>
 #include <QToolTip>
+#include <QVBoxLayout>
+#include <QWheelEvent>
 
 #include <catch2/catch.hpp>
 
@@ -111,6 +115,31 @@ TEST_CASE("No text of a record is taken for HTML, on any page")
         count += labelsWithMarkupOfRecords(*opened.window.view(), page.id);
     }
     CHECK(count > 5);
+}
+
+TEST_CASE("The wheel changes no choice and no number on its way over a form")
+{
+    test::theme();
+    QWidget form;
+    auto *column = new QVBoxLayout(&form);
+    auto *choice = new QComboBox(&form);
+    choice->addItems({QStringLiteral("one"), QStringLiteral("two"), QStringLiteral("three")});
+    auto *number = new QSpinBox(&form);
+    number->setValue(7);
+    column->addWidget(choice);
+    column->addWidget(number);
+    form.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&form));
+    QApplication::setActiveWindow(&form);
+    choice->setFocus();
+    for (QWidget *box : {static_cast<QWidget *>(choice), static_cast<QWidget *>(number)}) {
+        const QPointF middle = QRectF(box->rect()).center();
+        QWheelEvent turn(middle, box->mapToGlobal(middle), {}, QPoint(0, -120), Qt::NoButton,
+                         Qt::NoModifier, Qt::NoScrollPhase, false);
+        QApplication::sendEvent(box, &turn);
+    }
+    CHECK(choice->currentIndex() == 0);
+    CHECK(number->value() == 7);
 }
 
 TEST_CASE("A label and a tip show markup as it is written")

@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/RecordForm.h"
+
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/Workshop.h"
+
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// The facts of the bay, of which no change is let pass while `why` is not empty.
+struct Opened {
+    Opened()
+    {
+        QObject::connect(session.get(), &Session::complained, &form,
+                         [this](const QString &sentence) { complained = sentence; });
+        form.setCheck([this](const void *) { return why; });
+        form.show(workshop.bay.value());
+        test::picture(form, 500, 300, "record-form");
+    }
+    QPlainTextEdit &note() { return *form.findChild<QPlainTextEdit *>(); }
+    const Component &bay() { return *session->records()->find(workshop.bay); }
+
+    test::Workshop workshop;
+    std::unique_ptr<Session> session = workshop.session();
+    QString why;
+    QString complained;
+    RecordForm form{*session, RecordType::Component, {{"name"}, {"parent_id"}, {"note", true}}};
+};
+
+} // namespace
+
+TEST_CASE("A note that could not be kept stays as it was typed, and is kept when that is possible")
+{
+    Opened opened;
+    opened.why = QStringLiteral("Not now.");
+    opened.note().setFocus();
+    QTest::keyClicks(&opened.note(), QStringLiteral("Mind the grommet"));
+    opened.form.settle();
+    CHECK(opened.complained == QStringLiteral("Not now."));
+    CHECK(opened.bay().note.empty());
+    CHECK(opened.note().toPlainText() == QStringLiteral("Mind the grommet"));
+    opened.why.clear();
+    opened.form.settle();
+    CHECK(opened.bay().note == "Mind the grommet");
+}
+
+TEST_CASE("A name that could not be kept is that of the record again")
+{
+    Opened opened;
+    QLineEdit *name = nullptr;
+    for (QLineEdit *line : opened.form.findChildren<QLineEdit *>()) {
+        if (line->text() == QStringLiteral("Bay 3"))
+            name = line;
+    }
+    REQUIRE(name);
+    name->selectAll();
+    QTest::keyClick(name, Qt::Key_Delete);
+    opened.form.settle();
+    CHECK_FALSE(opened.complained.isEmpty());
+    CHECK(opened.bay().name == "Bay 3");
+    CHECK(name->text() == QStringLiteral("Bay 3"));
+}
+
+TEST_CASE("A line for a record says so when nothing is called what was typed")
+{
+    Opened opened;
+    QLineEdit *inside = nullptr;
+    for (QLineEdit *line : opened.form.findChildren<QLineEdit *>()) {
+        if (line->text().contains(QStringLiteral("Left wing")))
+            inside = line;
+    }
+    REQUIRE(inside);
+    const QString before = inside->text();
+    inside->setFocus();
+    inside->selectAll();
+    QTest::keyClicks(inside, QStringLiteral("xyzzq"));
+    opened.form.settle();
+    CHECK(opened.complained.contains(QStringLiteral("xyzzq")));
+    CHECK(inside->text() == before);
+    CHECK(opened.bay().parent_id == opened.workshop.wing);
+}
+
+} // namespace lastrivet::ui
