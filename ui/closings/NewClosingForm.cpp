@@ -18,6 +18,8 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int listHeight = 110;
+/// Between a part's code and its name.
+const auto codeEnd = QStringLiteral("  ");
 
 std::vector<const Component *> childrenOf(const Records &records, Id<Component> parent)
 {
@@ -34,10 +36,18 @@ std::vector<const Component *> childrenOf(const Records &records, Id<Component> 
 
 QString indented(const Component &part, int depth)
 {
-    const QString name = part.code.empty()
-                             ? toQt(part.name)
-                             : QStringLiteral("%1  %2").arg(toQt(part.code), toQt(part.name));
+    const QString name =
+        part.code.empty() ? toQt(part.name) : toQt(part.code) + codeEnd + toQt(part.name);
     return QString(3 * depth, QLatin1Char(' ')) + name;
+}
+
+/// By its line in the list, or by the code or the name in it; what is typed is not indented.
+bool isCalled(const QString &line, const QString &typed)
+{
+    const QString whole = line.trimmed();
+    return whole.compare(typed, Qt::CaseInsensitive) == 0 ||
+           whole.startsWith(typed + codeEnd, Qt::CaseInsensitive) ||
+           whole.endsWith(codeEnd + typed, Qt::CaseInsensitive);
 }
 
 void addCheckable(QListWidget &list, const QString &words, qint64 data, bool isChecked)
@@ -93,6 +103,8 @@ NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
     addField(tr("Inspector's lists"), m_lists);
     m_method->setPlaceholderText(tr("riveted, bonded, covered …"));
     connect(m_part, &QComboBox::currentTextChanged, this, &NewClosingForm::fillEnclosed);
+    // The next part may have the same name.
+    connect(m_part, &QComboBox::currentIndexChanged, this, &NewClosingForm::fillEnclosed);
     connect(m_encloses, &QListWidget::itemChanged, this, &NewClosingForm::fillLists);
 }
 
@@ -125,10 +137,24 @@ void NewClosingForm::addInner(Id<Component> parent, int depth)
     }
 }
 
+std::vector<Id<Component>> NewClosingForm::partsCalled(const QString &typed) const
+{
+    std::vector<Id<Component>> parts;
+    for (int row = 0; row < m_part->count() && !typed.isEmpty(); ++row) {
+        if (isCalled(m_part->itemText(row), typed))
+            parts.emplace_back(m_part->itemData(row).toLongLong());
+    }
+    return parts;
+}
+
 Id<Component> NewClosingForm::part() const
 {
-    const int row = m_part->findText(m_part->currentText(), Qt::MatchFixedString);
-    return row < 0 ? Id<Component>{} : Id<Component>{m_part->itemData(row).toLongLong()};
+    // Two parts may have the same name: the one that was chosen counts.
+    const int chosen = m_part->currentIndex();
+    if (chosen >= 0 && m_part->itemText(chosen) == m_part->currentText())
+        return Id<Component>{m_part->itemData(chosen).toLongLong()};
+    const auto parts = partsCalled(m_part->currentText().trimmed());
+    return parts.size() == 1 ? parts.front() : Id<Component>{};
 }
 
 QString NewClosingForm::newPart() const
@@ -188,6 +214,11 @@ bool NewClosingForm::perform()
     if ((!closing.component_id && newPart().isEmpty()) || closing.title.empty()) {
         hint(tr("It needs a part, and a title such as “Left wing, upper skin”."));
         m_title->setFocus();
+        return false;
+    }
+    if (!closing.component_id && !partsCalled(newPart()).empty()) {
+        hint(tr("Several parts are called “%1”: choose one from the list.").arg(newPart()));
+        m_part->setFocus();
         return false;
     }
     std::vector<const Profile::Checklist *> lists;

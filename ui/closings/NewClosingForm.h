@@ -37,7 +37,8 @@ private:
     void fillLists();
     void addInner(Id<Component> parent, int depth);
     Closing typed() const;
-    /// The chosen part; none when the typed name is that of a new one.
+    std::vector<Id<Component>> partsCalled(const QString &typed) const;
+    /// The chosen part; none when the typed name is that of a new one, or of several.
     Id<Component> part() const;
     QString newPart() const;
 

@@ -59,7 +59,13 @@ void ReasonForm::startWaiving(const HoldPoint &point)
 bool ReasonForm::perform()
 {
     const std::string reason = toStd(m_reason->text());
-    if (const QString why = m_by->whyNot(*m_session.records()); !why.isEmpty()) {
+    const auto known = m_session.records();
+    // An undo may have taken it away.
+    if (m_signature ? !known->findLive(m_signature) : !known->findLive(m_point)) {
+        hint(tr("What this is about is no longer on record."));
+        return false;
+    }
+    if (const QString why = m_by->whyNot(*known); !why.isEmpty()) {
         hint(why);
         return false;
     }
@@ -67,13 +73,12 @@ bool ReasonForm::perform()
         hint(tr("It needs a reason, for whoever reads this later."));
         return false;
     }
-    const auto records = m_session.records();
     if (m_signature)
         return m_session.change(tr("Signature withdrawn"), [&](Edit &edit) {
             acts::withdrawSignature(edit, m_signature, reason);
         });
     return m_session.change(
-        tr("%1 waived").arg(holdPointName(*records, *records->find(m_point))), [&](Edit &edit) {
+        tr("%1 waived").arg(holdPointName(*known, *known->find(m_point))), [&](Edit &edit) {
             acts::waive(edit, m_point, edit.today(), m_by->personIn(edit), reason);
         });
 }

@@ -104,14 +104,25 @@ SignOff SignOffForm::typed(Id<Person> person, Id<Media> sheet) const
     return signature;
 }
 
+QString SignOffForm::whyNot() const
+{
+    const auto records = m_session.records();
+    // An undo may have taken away what is being signed.
+    if (m_point ? !records->findLive(m_point) : !records->findLive(m_late))
+        return tr("What was to be signed is no longer on record.");
+    for (const QString &why : {m_person->whyNot(*records),
+                               m_signedOn->whyNotHappened(m_session.now()), m_sheet->whyNot()}) {
+        if (!why.isEmpty())
+            return why;
+    }
+    return {};
+}
+
 bool SignOffForm::perform()
 {
-    for (const QString &why : {m_person->whyNot(*m_session.records()),
-                               m_signedOn->whyNotHappened(m_session.now()), m_sheet->whyNot()}) {
-        if (!why.isEmpty()) {
-            hint(why);
-            return false;
-        }
+    if (const QString why = whyNot(); !why.isEmpty()) {
+        hint(why);
+        return false;
     }
     const auto sheet = m_sheet->takeIn();
     if (!sheet)

@@ -36,6 +36,8 @@ protected:
 private:
     void start(SignerRole role);
     void fillCredential();
+    /// Why nothing can be signed; empty when all is there.
+    QString whyNot() const;
     SignOff typed(Id<Person> person, Id<Media> sheet) const;
 
     Session &m_session;

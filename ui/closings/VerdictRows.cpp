@@ -96,11 +96,17 @@ void VerdictRows::showResults()
         row.result->setVisible(!m_isAsking && row.box->isChecked());
 }
 
+/// An undo may have taken the hold point away since it was listed.
+bool VerdictRows::isChosen(const Row &row) const
+{
+    return row.box->isChecked() && m_session.records()->findLive(row.point);
+}
+
 IdSet<HoldPoint> VerdictRows::chosen() const
 {
     IdSet<HoldPoint> ids;
     for (const Row &row : m_rows) {
-        if (row.box->isChecked())
+        if (isChosen(row))
             ids.push_back(row.point);
     }
     return ids;
@@ -110,7 +116,7 @@ std::vector<acts::Verdict> VerdictRows::verdicts() const
 {
     std::vector<acts::Verdict> said;
     for (const Row &row : m_rows) {
-        if (row.box->isChecked())
+        if (isChosen(row))
             said.push_back({row.point, SignOffResult(row.result->currentData().toInt()), {}});
     }
     return said;

@@ -77,7 +77,7 @@ void VisitForm::addFields()
 void VisitForm::connectParts()
 {
     connect(m_ask, &QRadioButton::toggled, this, &VisitForm::setAsking);
-    connect(m_verdicts, &VerdictRows::chosenChanged, this, &VisitForm::offerPeople);
+    connect(m_verdicts, &VerdictRows::chosenChanged, this, &VisitForm::offerPeopleAgain);
     connect(m_sheet, &SheetBox::fileChanged, m_preview, &SheetPreview::showFile);
     connect(m_notice, &OpenRequestNotice::extendWanted, this, &VisitForm::extend);
 }
@@ -164,6 +164,16 @@ void VisitForm::offerPeople()
     m_inspector->offer(*records, role, asked ? asked->inspector_id : Id<Person>{});
     m_findings->setUsual(role == SignerRole::Adviser ? acts::Verifying::Adviser
                                                      : acts::Verifying::InspectorOnSite);
+}
+
+void VisitForm::offerPeopleAgain()
+{
+    const QString named = m_inspector->currentText().trimmed();
+    offerPeople();
+    const QString usual = m_inspector->currentText();
+    m_inspector->setEditText(named);
+    if (!m_inspector->whyNot(*m_session.records()).isEmpty())
+        m_inspector->setEditText(usual);
 }
 
 void VisitForm::extend(Id<Inspection> visit)

@@ -50,6 +50,8 @@ private:
     void begin(const IdSet<Closing> &closings);
     void setAsking(bool isAsking);
     void offerPeople();
+    /// Who was named stays named when other hold points are chosen, as far as they may sign those.
+    void offerPeopleAgain();
     void extend(Id<Inspection> visit);
     Id<Inspection> openRequest() const;
     QString whyNotHold() const;

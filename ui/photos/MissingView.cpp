@@ -83,6 +83,9 @@ std::vector<ListRow> MissingView::closingRows(const readiness::MissingPictures &
     const auto records = m_session.records();
     std::vector<ListRow> rows;
     for (const auto &lacking : missing.closings) {
+        // What was looked for lies a moment back.
+        if (!records->findLive(lacking.closing))
+            continue;
         rows.push_back({.record = {RecordType::Closing, lacking.closing.value()},
                         .title = toQt(records->find(lacking.closing)->title),
                         .detail = reasons(lacking),
@@ -96,6 +99,8 @@ std::vector<ListRow> MissingView::partRows(const readiness::MissingPictures &mis
     const auto records = m_session.records();
     std::vector<ListRow> rows;
     for (const Id<Component> part : missing.parts) {
+        if (!records->findLive(part))
+            continue;
         rows.push_back({.record = {RecordType::Component, part.value()},
                         .title = partName(*records, part),
                         .detail = partName(*records, records->find(part)->parent_id),

@@ -3,6 +3,7 @@
 #include "ui/closings/ClosingsPage.h"
 
 #include "core/project/acts/ClosingUp.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/closings/ClosingBoard.h"
 #include "ui/closings/ClosingView.h"
@@ -175,6 +176,85 @@ TEST_CASE("A closing can begin with a part that is not in the tree yet")
     CHECK(std::ranges::any_of(records->closings, [&](const Closing &closing) {
         return closing.encloses == IdSet<Component>{fin->id};
     }));
+}
+
+TEST_CASE("Of parts with the same name the chosen one is closed, and a typed name finds its part")
+{
+    Opened opened;
+    Id<Component> second;
+    opened.session->change(QStringLiteral("Ribs"), [&](Edit &edit) {
+        Component rib;
+        rib.name = "Rib 9";
+        rib.parent_id = opened.workshop.wing;
+        edit.put(rib);
+        rib.parent_id = opened.workshop.aileron;
+        second = edit.put(rib);
+    });
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-ribs");
+    QComboBox &part = test::choice(opened.page, QStringLiteral("Part"));
+    const auto make = [&](const QString &title) {
+        field(opened.page, QStringLiteral("Title"))->setText(title);
+        press(opened.page, QStringLiteral("Make the closing"));
+    };
+    const auto partOf = [&](std::string_view title) {
+        for (const Closing &closing : opened.session->records()->closings) {
+            if (closing.title == title)
+                return closing.component_id;
+        }
+        return Id<Component>{};
+    };
+    const auto parts = opened.session->records()->components.size();
+    part.setEditText(QStringLiteral("rib 9"));
+    make(QStringLiteral("Rib, cap"));
+    CHECK(test::says(opened.page, QStringLiteral("Several parts are called “rib 9”")));
+    part.setCurrentIndex(part.findData(qlonglong(second.value())));
+    make(QStringLiteral("Rib, cap"));
+    CHECK(partOf("Rib, cap") == second);
+    opened.page.startNew();
+    part.setEditText(QStringLiteral("left aileron"));
+    make(QStringLiteral("Aileron, nose"));
+    CHECK(partOf("Aileron, nose") == opened.workshop.aileron);
+    CHECK(opened.session->records()->components.size() == parts);
+}
+
+TEST_CASE("A signature for what an undo took away is refused in one sentence")
+{
+    Opened opened;
+    const auto closing = opened.workshop.aileronClosing;
+    opened.open(closing, "closing-undone-point");
+    Id<HoldPoint> planned;
+    opened.session->change(QStringLiteral("Planned"), [&](Edit &edit) {
+        HoldPoint point;
+        point.closing_id = closing;
+        point.kind = HoldPointKind::IndependentCheck;
+        point.signer_role = SignerRole::Builder;
+        point.planned_on = edit.today();
+        planned = edit.put(point);
+    });
+    opened.page.view().startSigning(planned);
+    opened.session->undo();
+    press(opened.page, QStringLiteral("Record the signature"));
+    CHECK(test::says(opened.page, QStringLiteral("no longer on record")));
+    CHECK(opened.session->records()->sign_offs.isEmpty());
+}
+
+TEST_CASE("Who was named for a visit stays named when one more hold point is chosen")
+{
+    Opened opened;
+    opened.open(opened.workshop.aileronClosing, "closing-visit-named");
+    press(opened.page, QStringLiteral("Inspection visit"));
+    QComboBox &who = test::choice(opened.page, QStringLiteral("Who comes"));
+    who.setEditText(QStringLiteral("Kim Arden"));
+    int chosen = 0;
+    for (QAbstractButton *box : opened.page.visit().findChildren<QAbstractButton *>()) {
+        if (!box->text().startsWith(QStringLiteral("Left wing")))
+            continue;
+        box->click();
+        ++chosen;
+    }
+    CHECK(chosen > 0);
+    CHECK(who.currentText() == QStringLiteral("Kim Arden"));
 }
 
 TEST_CASE("One visit signs several hold points, and its findings become squawks")
