@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/ClosingBoard.h"
 
+#include "ui/closings/ClosingWords.h"
 #include "ui/closings/StateColumn.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/Layouts.h"
@@ -138,7 +139,8 @@ void ClosingBoard::refresh()
         row.detail = detail(*closing, *one);
         rows[columnOf(*one)].push_back(std::move(row));
     }
-    m_nothing->setVisible(std::ranges::all_of(rows, &std::vector<ListRow>::empty));
+    m_nothing->setVisible(!m_filter.trimmed().isEmpty() &&
+                          std::ranges::all_of(rows, &std::vector<ListRow>::empty));
     for (std::size_t i = 0; i < rows.size(); ++i)
         m_columns[i]->setRows(std::move(rows[i]));
     alignHeads();
@@ -165,7 +167,7 @@ void ClosingBoard::refreshAircraft()
             continue;
         ListRow row{{RecordType::Closing, answer.id.value()}, toQt(closing->title)};
         row.detail = detail(*closing, answer);
-        row.state = answer.state;
+        showState(row, answer);
         rows.push_back(std::move(row));
     }
     m_aircraftPlace->setVisible(!rows.empty());

@@ -3,6 +3,7 @@
 #include "ui/closings/ClosingWords.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/widgets/Marks.h"
 
 #include <QComboBox>
 #include <QCoreApplication>
@@ -96,6 +97,18 @@ QString holdPointName(const Records &records, const HoldPoint &point)
     const Closing *closing = records.find(point.closing_id);
     return QCoreApplication::translate("Closing", "%1: %2")
         .arg(closing ? toQt(closing->title) : QString(), holdPointWords(point.kind));
+}
+
+void showState(ListRow &row, const readiness::ClosingAnswer &answer)
+{
+    using enum readiness::State;
+    if (answer.begun || answer.state == Closed || answer.state == ClosedEarly) {
+        row.state = answer.state;
+        row.figure = shortStateWords(answer.state);
+    } else {
+        row.icon = stateIcon(answer.state, false);
+        row.figure = stateWords(answer.state, false);
+    }
 }
 
 void offerResults(QComboBox &box)

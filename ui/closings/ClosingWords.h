@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/readiness/Answer.h"
 #include "core/records/Records.h"
+#include "ui/widgets/RowListModel.h"
 
 #include <QString>
 
@@ -19,6 +21,9 @@ QString inspectionWords(InspectionKind kind);
 QString visitName(const Inspection &visit);
 /// "pre-cover inspection of Left wing, upper skin".
 QString holdPointName(const Records &records, const HoldPoint &point);
+
+/// How a closing stands, by shape and word, where no column's head says it.
+void showState(ListRow &row, const readiness::ClosingAnswer &answer);
 
 /// The results of a signature, as choices.
 void offerResults(QComboBox &box);

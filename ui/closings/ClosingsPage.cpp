@@ -10,6 +10,7 @@
 #include "ui/closings/PacketForm.h"
 #include "ui/closings/VisitBoard.h"
 #include "ui/closings/VisitForm.h"
+#include "ui/convert/QtText.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
@@ -21,6 +22,8 @@
 #include <QStackedWidget>
 #include <QTreeView>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace lastrivet::ui {
 
@@ -177,8 +180,10 @@ void ClosingsPage::showClosing(Id<Closing> closing, QWidget *from)
 
 void ClosingsPage::startNew()
 {
-    if (session().isReadOnly())
+    if (session().isReadOnly()) {
+        session().complain(inWords(session().project().readOnlyMessage()));
         return;
+    }
     m_pending = {};
     m_stack->setCurrentWidget(m_newPlace);
     m_new->start();
@@ -266,17 +271,21 @@ void ClosingsPage::showRecord(RecordRef record)
 
 QWidget *ClosingsPage::firstFocus()
 {
-    if (m_stack->currentWidget() == m_boardPlace)
-        return m_board->firstList();
-    if (m_stack->currentWidget() == m_visitsPlace)
+    QWidget *shown = m_stack->currentWidget();
+    if (shown == m_boardPlace)
+        return m_boardOrEmpty->currentWidget() == m_board ? m_board->firstList() : m_empty;
+    if (shown == m_visitsPlace)
         return &m_visits->table();
-    return m_stack->currentWidget() == m_view ? &m_view->ledger() : nullptr;
+    // A form goes on where it was left.
+    return shown == m_view ? &m_view->ledger() : shown->focusWidget();
 }
 
 void ClosingsPage::refresh()
 {
-    m_boardOrEmpty->setCurrentWidget(
-        session().records()->closings.isEmpty() ? static_cast<QWidget *>(m_empty) : m_board);
+    const auto records = session().records();
+    const bool isAny = std::ranges::any_of(
+        records->closings, [](const Closing &closing) { return !closing.withdrawn_on; });
+    m_boardOrEmpty->setCurrentWidget(isAny ? static_cast<QWidget *>(m_board) : m_empty);
     m_add->setEnabled(!session().isReadOnly());
     m_view->refresh();
     m_visits->refresh();

@@ -9,6 +9,7 @@
 #include "ui/closings/PacketTask.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
@@ -172,7 +173,7 @@ void InspectionView::refreshPoints(const Inspection &visit)
         ListRow row{{RecordType::HoldPoint, id.value()}, holdPointName(*records, *point)};
         row.detail = said(visit, id);
         if (const auto *answer = m_session.answer()->closing(point->closing_id))
-            row.state = answer->state;
+            showState(row, *answer);
         rows.push_back(std::move(row));
     }
     m_points->setRows(std::move(rows));
@@ -203,6 +204,7 @@ void InspectionView::refreshFindings(const Inspection &visit)
                              .arg(dateText(*squawk.fixed_on), role, toQt(squawk.correction));
         else
             row.detail = tr("open; the %1 verifies the correction").arg(role);
+        row.detail = severityWord(squawk.severity) + QStringLiteral(" · ") + row.detail;
         if (!squawk.verified_on && !squawk.accepted_on && !m_session.isReadOnly())
             row.action = squawk.fixed_on ? tr("Mark as verified") : tr("Mark as corrected");
         rows.push_back(std::move(row));

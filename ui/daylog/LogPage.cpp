@@ -81,7 +81,7 @@ void LogPage::build()
 /// The strip between buttons that turn to the years around.
 QWidget *LogPage::buildYear()
 {
-    auto *year = new QWidget(this);
+    auto *year = m_year = new QWidget(this);
     auto *layout = new QHBoxLayout(year);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
@@ -183,6 +183,7 @@ void LogPage::updateWords()
         std::ranges::any_of(session().records()->work_sessions,
                             [](const WorkSession &known) { return !known.withdrawn_on; });
     m_stack->setCurrentWidget(isAny ? static_cast<QWidget *>(m_list) : m_empty);
+    m_year->setVisible(isAny);
     m_total->setText(
         tr("%n entries, %1", nullptr, m_model->entryCount()).arg(hoursText(m_model->total())));
 }

@@ -60,6 +60,7 @@ private:
     EmptyPlace *m_empty;
     QStackedWidget *m_stack;
     YearStrip *m_strip;
+    QWidget *m_year = nullptr;
     LogDetail *m_detail;
 };
 

@@ -85,7 +85,8 @@ QWidget *WorkersEditor::makeRow(std::size_t place)
             setMinutes(place, minutes->text());
     });
     connect(paid, &QCheckBox::clicked, this, [this, place](bool isPaid) {
-        change([&](Workers &workers) { workers[place].paid = isPaid; });
+        if (!change([&](Workers &workers) { workers[place].paid = isPaid; }))
+            fill();
     });
     connect(removal, &QPushButton::clicked, this, [this, place] {
         change([&](Workers &workers) { workers.erase(workers.begin() + std::ptrdiff_t(place)); });

@@ -191,7 +191,7 @@ void FlightsView::showFlights()
             row.detail += QStringLiteral(" · ") + pilot;
         row.figure = hoursText(flight->minutes);
         if (!flight->faults.empty())
-            row.severity = Severity::Workmanship;
+            row.icon = QStringLiteral("marks/alert");
         rows.push_back(row);
     }
     for (QWidget *widget : std::initializer_list<QWidget *>{m_listTitle, m_list})

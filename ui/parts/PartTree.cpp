@@ -151,6 +151,11 @@ void PartTree::connectView()
     connect(find, &QShortcut::activated, this, &PartTree::focusFilter);
 }
 
+QWidget *PartTree::firstFocus() const
+{
+    return m_stack->currentWidget() == m_empty ? static_cast<QWidget *>(m_empty) : m_view;
+}
+
 Id<Component> PartTree::current() const
 {
     if (!m_view->selectionModel()->hasSelection())

@@ -30,6 +30,8 @@ class PartTree final : public QWidget {
 public:
     explicit PartTree(Session &session, QWidget *parent = nullptr);
 
+    /// The tree, or the button that begins it.
+    QWidget *firstFocus() const;
     QTreeView &view() const { return *m_view; }
     /// None while the whole aircraft is chosen.
     Id<Component> current() const;

@@ -127,7 +127,7 @@ void PartsPage::startNew()
 
 QWidget *PartsPage::firstFocus()
 {
-    return &m_tree->view();
+    return m_tree->firstFocus();
 }
 
 Id<Component> PartsPage::shownPart() const

@@ -41,6 +41,8 @@ private:
     void addInside();
     void addBeside();
     void addPart(Id<Component> parent, std::size_t row);
+    /// False, which is said, while the whole aircraft is chosen.
+    bool hasPart();
     void withdrawChosen();
     void copyCurrent();
     void pasteList();

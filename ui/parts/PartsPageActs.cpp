@@ -119,17 +119,24 @@ void PartsPage::addPart(Id<Component> parent, std::size_t row)
         });
 }
 
+bool PartsPage::hasPart()
+{
+    if (!current())
+        session().say(tr("Choose a part in the tree first."));
+    return bool(current());
+}
+
 void PartsPage::withdrawChosen()
 {
     if (m_tree->chosen().size() > 1)
         m_several->withdraw();
-    else if (current())
+    else if (hasPart())
         askToWithdraw(session(), m_detail->askLine(), {RecordType::Component, current().value()});
 }
 
 void PartsPage::copyCurrent()
 {
-    if (!current())
+    if (!hasPart())
         return;
     m_branch->start(current());
     m_right->setCurrentWidget(m_branch);

@@ -302,8 +302,10 @@ void PhotosPage::startNew()
 
 QWidget *PhotosPage::firstFocus()
 {
-    return m_views->currentWidget() == m_viewer ? m_viewer->focusPlace()
-                                                : static_cast<QWidget *>(&m_browser->grid());
+    if (m_views->currentWidget() == m_viewer)
+        return m_viewer->focusPlace();
+    return m_place->currentWidget() == m_empty ? static_cast<QWidget *>(m_empty)
+                                               : &m_browser->grid();
 }
 
 Id<Component> PhotosPage::shownPart() const

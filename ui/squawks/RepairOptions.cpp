@@ -78,6 +78,7 @@ QWidget *RepairOptions::makeRow(const Squawk::RepairOption &option, std::size_t 
     // A decision can be taken back by pressing it again.
     choice->setAutoExclusive(false);
     choice->setChecked(option.chosen);
+    choice->setEnabled(!m_session.isReadOnly());
     choice->setAccessibleDescription(reasonsFor(option));
     auto *reasons = new QLabel(reasonsFor(option), row);
     reasons->setWordWrap(true);
@@ -184,12 +185,18 @@ void RepairOptions::keepLine()
 void RepairOptions::choose(std::size_t place)
 {
     const bool isTakenBack = m_shown[place].chosen;
-    change(isTakenBack ? tr("decision taken back") : tr("repair decided"), [&](Squawk &squawk) {
+    const QString what = isTakenBack ? tr("decision taken back") : tr("repair decided");
+    const bool isDone = change(what, [&](Squawk &squawk) {
         for (std::size_t i = 0; i < squawk.repair_options.size(); ++i)
             squawk.repair_options[i].chosen = i == place && !isTakenBack;
         if (!isTakenBack && squawk.repair_plan.empty())
             squawk.repair_plan = squawk.repair_options[place].title;
     });
+    // The button was pressed all the same: it shows what is on record again.
+    if (!isDone) {
+        m_shown.clear();
+        show(m_squawk);
+    }
 }
 
 void RepairOptions::remove(std::size_t place)

@@ -40,7 +40,7 @@ void TodayActs::startWork(RecordRef record)
         return;
     }
     if (m_session.isReadOnly()) {
-        m_session.complain(inWords({m_session.project().readOnlyReason(), {}}));
+        m_session.complain(inWords(m_session.project().readOnlyMessage()));
         return;
     }
     if (m_session.setTimer(RunningTimer{m_session.now(), step->component_id, step->id, {}}))

@@ -279,6 +279,8 @@ void TodayPage::showRecord(RecordRef)
 
 QWidget *TodayPage::firstFocus()
 {
+    if (!m_empty->isHidden())
+        return m_empty;
     for (Section *section : {m_staysOpen, m_workable}) {
         if (section->list().rows().rowCount() > 0)
             return &section->list();

@@ -145,8 +145,10 @@ ListRow chanceRow(const Chance &chance, const Records &records)
     const bool isKnown = blocker != chance.closing->blockers.end();
     row.title = isKnown ? asSentence(readiness::sentence(*blocker, records))
                         : inWords(readiness::named(records, item));
-    if (item.type == RecordType::Squawk)
+    if (item.type == RecordType::Squawk) {
         row.severity = records.find(Id<Squawk>{item.id})->severity;
+        row.detail = severityWord(*row.severity) + QStringLiteral(" · ") + row.detail;
+    }
     if (item.type != RecordType::Closing) {
         row.action = tr("Fix");
     } else if (isKnown &&

@@ -42,6 +42,7 @@ void EmptyPlace::setAction(const QString &words)
 {
     m_button->setText(words);
     m_button->show();
+    setFocusProxy(m_button);
 }
 
 } // namespace lastrivet::ui

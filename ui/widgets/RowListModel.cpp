@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/RowListModel.h"
 
+#include "ui/widgets/Marks.h"
+
 #include <algorithm>
 
 namespace lastrivet::ui {
@@ -11,6 +13,19 @@ namespace {
 bool holds(const std::vector<ListRow> &rows, const RecordRef &record)
 {
     return std::ranges::find(rows, record, &ListRow::record) != rows.end();
+}
+
+/// All that a row shows, its shapes in words.
+QString wholeText(const ListRow &row)
+{
+    QStringList words{row.title,
+                      row.state ? stateWords(*row.state) : QString(),
+                      row.severity ? severityWord(*row.severity) : QString(),
+                      row.detail,
+                      row.figure,
+                      row.action};
+    words.removeAll(QString());
+    return words.join(QLatin1String(", "));
 }
 
 } // namespace
@@ -67,8 +82,7 @@ QVariant RowListModel::data(const QModelIndex &index, int role) const
         return shown.detail.isEmpty() ? shown.title
                                       : shown.title + QLatin1Char('\n') + shown.detail;
     if (role == Qt::AccessibleTextRole)
-        return QStringList{shown.title, shown.detail, shown.figure, shown.action}.join(
-            QLatin1String(", "));
+        return wholeText(shown);
     return {};
 }
 

@@ -3,6 +3,7 @@
 #include "ui/closings/ClosingsPage.h"
 
 #include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/Withdrawal.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/closings/ClosingBoard.h"
@@ -86,6 +87,26 @@ TEST_CASE("Closings stand in the column of their state")
     for (const RowListView *list : opened.page.board().findChildren<RowListView *>())
         listed += list->isVisible() ? list->rows().rowCount() : 0;
     CHECK(listed == 3);
+}
+
+TEST_CASE("With every closing withdrawn the page teaches again, and its button has the keyboard")
+{
+    Opened opened;
+    opened.session->change(QStringLiteral("Withdrawn"), [&](Edit &edit) {
+        std::vector<RecordRef> closings;
+        for (const auto closing : {opened.workshop.wingClosing, opened.workshop.aileronClosing,
+                                   opened.workshop.rudderClosing})
+            closings.push_back({RecordType::Closing, closing.value()});
+        auto all = acts::companions(edit.records(), closings);
+        all.insert(all.end(), closings.begin(), closings.end());
+        acts::withdraw(edit, all, "another aeroplane");
+    });
+    test::picture(opened.page, 1110, 640, "closings-withdrawn");
+    CHECK(test::says(opened.page, QStringLiteral("Here stand the closings")));
+    CHECK_FALSE(test::says(opened.page, QStringLiteral("No closing has these words.")));
+    const auto *first = qobject_cast<QPushButton *>(opened.page.firstFocus()->focusProxy());
+    REQUIRE(first);
+    CHECK(first->text() == QStringLiteral("Make the first closing"));
 }
 
 TEST_CASE("A signature is recorded in place and can be withdrawn with a reason")

@@ -3,6 +3,7 @@
 #include "ui/widgets/RowListModel.h"
 
 #include "tests/ui/support/ModelWatch.h"
+#include "ui/widgets/Marks.h"
 
 #include <QSignalSpy>
 
@@ -64,6 +65,23 @@ TEST_CASE("Any rows become any others, in their order")
         REQUIRE(ids(model) == wanted);
     }
     watch.check();
+}
+
+TEST_CASE("What a row says by a shape, a screen reader says in words")
+{
+    RowListModel model;
+    ListRow closing = row(1, QStringLiteral("Left wing, upper skin"));
+    closing.state = readiness::State::ReadyToSign;
+    ListRow squawk = row(2, QStringLiteral("Chafed wire"));
+    squawk.severity = Severity::Airworthiness;
+    squawk.detail = QStringLiteral("open");
+    model.setRows({closing, squawk});
+    const auto words = [&](int at) {
+        return model.index(at).data(Qt::AccessibleTextRole).toString();
+    };
+    CHECK(words(0) ==
+          QStringLiteral("Left wing, upper skin, ") + stateWords(readiness::State::ReadyToSign));
+    CHECK(words(1) == QStringLiteral("Chafed wire, airworthiness, open"));
 }
 
 } // namespace lastrivet::ui
