@@ -194,8 +194,12 @@ void ListDialog::setText(const QString &text)
 {
     const bool isList = text.contains(QLatin1Char('\n')) || text.contains(QLatin1Char('\t')) ||
                         text.contains(QLatin1Char(','));
-    if (!isList)
-        return;
+    if (isList)
+        takeText(text);
+}
+
+void ListDialog::takeText(const QString &text)
+{
     m_text->setPlainText(text);
     m_headings->setChecked(looksLikeHeadings(text, input().type));
     readAnew();
@@ -210,10 +214,7 @@ bool ListDialog::openFile(const QString &file)
         return false;
     }
     m_source = QFileInfo(file).fileName();
-    QString text = QString::fromUtf8(source.readAll());
-    if (text.startsWith(QChar(QChar::ByteOrderMark)))
-        text.remove(0, 1);
-    setText(text);
+    takeText(listText(source.readAll()));
     return true;
 }
 

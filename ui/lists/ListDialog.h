@@ -52,6 +52,8 @@ private:
     QWidget *buildPlan();
     void connectParts();
     ListInput input() const;
+    /// Whatever it holds: what is wrong with it is said.
+    void takeText(const QString &text);
     void readAnew();
     void planAnew();
     QString whatIsMissing(const exchange::CsvColumns &columns) const;

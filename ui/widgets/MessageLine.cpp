@@ -67,8 +67,8 @@ void MessageLine::buildWork()
         work->addWidget(widget);
     connect(&m_poll, &QTimer::timeout, this, &MessageLine::updateProgress);
     connect(m_cancel, &QPushButton::clicked, this, [this] {
-        if (m_progress)
-            m_progress->cancel();
+        if (!m_works.empty())
+            m_works.back().progress->cancel();
         m_cancel->setEnabled(false);
     });
     m_work->hide();
@@ -116,9 +116,7 @@ QString MessageLine::text() const
 
 void MessageLine::follow(const std::shared_ptr<Progress> &progress)
 {
-    m_progress = progress;
-    m_startedAt = QDateTime::currentMSecsSinceEpoch();
-    m_cancel->setEnabled(true);
+    m_works.push_back({progress, QDateTime::currentMSecsSinceEpoch()});
     m_work->show();
     updateProgress();
     m_poll.start(pollMilliseconds);
@@ -126,27 +124,34 @@ void MessageLine::follow(const std::shared_ptr<Progress> &progress)
 
 void MessageLine::forget(const std::shared_ptr<Progress> &progress)
 {
-    if (m_progress != progress)
+    std::erase_if(m_works, [&](const Work &work) { return work.progress == progress; });
+    updateProgress();
+    if (!m_works.empty())
         return;
-    m_progress.reset();
     m_poll.stop();
     m_work->hide();
 }
 
 void MessageLine::updateProgress()
 {
-    const qint64 done = m_progress->done();
-    const qint64 total = m_progress->total();
+    if (m_works.empty())
+        return;
+    const auto &[progress, startedAt] = m_works.back();
+    const qint64 done = progress->done();
+    const qint64 total = progress->total();
+    m_cancel->setEnabled(!progress->isCancelled());
     m_bar->setMaximum(total > 0 ? 1000 : 0);
     m_bar->setValue(total > 0 ? int(done * 1000 / total) : 0);
-    QString words = m_progress->title();
-    const qint64 spent = QDateTime::currentMSecsSinceEpoch() - m_startedAt;
+    QString words = progress->title();
+    const qint64 spent = QDateTime::currentMSecsSinceEpoch() - startedAt;
     if (total > 0 && done > 0) {
         words = tr("%1: %2 of %3").arg(words).arg(done).arg(total);
         const qint64 left = spent * (total - done) / done / 1000;
         if (spent > 3000 && left > 1)
             words = tr("%1, about %n s to go", nullptr, int(left)).arg(words);
     }
+    if (const int others = int(m_works.size()) - 1; others > 0)
+        words = tr("%1; %n more at work", nullptr, others).arg(words);
     m_workTitle->setText(words);
 }
 

@@ -6,6 +6,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <vector>
 
 class QLabel;
 class QProgressBar;
@@ -51,8 +52,12 @@ private:
     QPushButton *m_cancel;
     QTimer m_fade;
     QTimer m_poll;
-    std::shared_ptr<Progress> m_progress;
-    qint64 m_startedAt = 0;
+    struct Work {
+        std::shared_ptr<Progress> progress;
+        qint64 startedAt;
+    };
+    /// The one that began last is shown, and stopped by the button.
+    std::vector<Work> m_works;
 };
 
 } // namespace lastrivet::ui

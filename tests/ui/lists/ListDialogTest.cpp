@@ -17,6 +17,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <string>
+
 namespace lastrivet::test {
 
 namespace {
@@ -126,6 +129,27 @@ TEST_CASE("Packing lists and log entries come in by a file and by what people ca
     log.setText(QStringLiteral("Date,Part,Duration,What\n2026-03-01,RU,1:30,Skin cut\n"));
     log.take();
     CHECK(session->records()->work_sessions.size() == before + 1);
+}
+
+TEST_CASE("A list of an older spreadsheet keeps its umlauts, accents and dashes")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    const TemporaryFolder folder;
+    const QString name = ui::pathText(folder / "teile.csv");
+    QFile file(name);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write("Code;Name\r\nSP-1;Fl\xFCgelnase \x96 au\xDF"
+               "en\r\n");
+    file.close();
+    ui::ListDialog dialog(*session);
+    dialog.setType(RecordType::Component);
+    REQUIRE(dialog.openFile(name));
+    dialog.take();
+    const auto &parts = session->records()->components;
+    const auto nose = std::ranges::find(parts, std::string("SP-1"), &Component::code);
+    REQUIRE(nose != parts.end());
+    CHECK(nose->name == "Flügelnase – außen");
 }
 
 TEST_CASE("Bringing in a list as it looks")
