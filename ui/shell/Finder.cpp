@@ -117,7 +117,11 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
         return;
     const auto records = m_view->session().records();
     try {
-        for (const SearchHit &hit : m_view->session().project().search(toStd(words), mostRecords)) {
+        auto hits = m_view->session().project().search(toStd(words), mostRecords + 1);
+        const bool areMore = hits.size() > mostRecords;
+        if (areMore)
+            hits.pop_back();
+        for (const SearchHit &hit : hits) {
             ListRow row{hit.record, inWords(readiness::named(*records, hit.record))};
             // The row has one line for it; a note may have several.
             const QString snippet = toQt(hit.snippet)
@@ -129,6 +133,9 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
             row.icon = pageList()[std::size_t(pageFor(hit.record.type))].icon;
             rows.push_back(std::move(row));
         }
+        if (areMore)
+            rows.push_back({{RecordType::Project, 0},
+                            tr("More records have these words; one more word finds fewer.")});
     } catch (const Fault &fault) {
         m_view->session().complain(fault);
     }

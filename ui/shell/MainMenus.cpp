@@ -71,7 +71,7 @@ void MainWindow::buildEditMenu()
     menu.addSeparator();
     add(menu, tr("New &squawk"), QKeySequence::New, [this] { m_view->startSquawk(); });
     add(menu, tr("New on this &page"), Qt::CTRL | Qt::SHIFT | Qt::Key_N,
-        [this] { m_view->page(m_view->current()).startNew(); });
+        [this] { m_view->startNew(); });
     menu.addSeparator();
     add(menu, tr("&Find…"), Qt::CTRL | Qt::Key_K, [this] { openFinder(); });
     menu.addSeparator();

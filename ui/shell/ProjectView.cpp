@@ -136,12 +136,23 @@ void ProjectView::goTo(RecordRef record)
     m_visited.resize(std::min(m_visited.size(), mostVisited));
 }
 
+bool ProjectView::canWrite()
+{
+    if (m_session->isReadOnly())
+        m_session->complain(tr("This project is to read only: nothing can be written down."));
+    return !m_session->isReadOnly();
+}
+
+void ProjectView::startNew()
+{
+    if (canWrite())
+        page(m_current).startNew();
+}
+
 void ProjectView::startSquawk()
 {
-    if (m_session->isReadOnly()) {
-        m_session->complain(tr("This project is to read only: nothing can be written down."));
+    if (!canWrite())
         return;
-    }
     if (m_current == PageId::Squawks) {
         page(m_current).startNew();
         return;

@@ -48,6 +48,8 @@ public:
     BackupKeeper &backups() const { return *m_backups; }
     PlainPapers &plainPapers() const { return *m_papers; }
     NoticeBars &notices() const { return *m_notices; }
+    /// A new record of the kind of the page that is shown.
+    void startNew();
     /// Opens the line for a new squawk over whatever page the person is on; Squawks has its own.
     void startSquawk();
     /// Puts focus where typing does something on this page.
@@ -66,6 +68,8 @@ private:
     void build();
     void connectSession();
     void showJournal(const JournalCall &call);
+    /// False, which is said, where nothing can be written down.
+    bool canWrite();
     void placeCapture();
     void leaveCapture();
 

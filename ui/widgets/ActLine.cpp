@@ -87,7 +87,7 @@ void ActLine::ask(const Question &question, Act act)
     m_text->setText(question.text);
     m_text->setAccessibleName(question.textLabel);
     m_dayLabel->setText(question.dayLabel);
-    m_day->setText(toQt(m_session.today().text()));
+    m_day->setText(dayText(m_session.today()));
     m_day->setAccessibleName(question.dayLabel);
     m_durationLabel->setText(question.durationLabel);
     m_duration->setText(question.duration ? hoursText(*question.duration) : QString());

@@ -26,6 +26,7 @@
 #include <QTest>
 
 #include <set>
+#include <string>
 
 #include <catch2/catch.hpp>
 
@@ -218,6 +219,22 @@ TEST_CASE("A project is one, by whatever way it is opened, and is listed by its 
     RecentProjects(opened.settings).add(other, QStringLiteral("Wing & tail"));
     CHECK(recent.folders().size() == 1);
     CHECK(recent.label(other) == QStringLiteral("Wing && tail"));
+}
+
+TEST_CASE("The finder says when more records have the words than it lists")
+{
+    Opened opened;
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.window.view()->session().change(QStringLiteral("Ribs"), [](Edit &edit) {
+        for (int i = 0; i < 20; ++i)
+            edit.put(Component{.name = "Zwiebel " + std::to_string(i)});
+    });
+    opened.window.show();
+    opened.window.openFinder();
+    QTest::keyClicks(&opened.window.finder().line(), QStringLiteral("zwiebel"));
+    const auto &found = opened.window.finder().list().rows();
+    REQUIRE(found.rowCount() == 13);
+    CHECK(found.row(12).title.startsWith(QStringLiteral("More records have these words")));
 }
 
 TEST_CASE("The keyboard goes back from the finder to where it was")
