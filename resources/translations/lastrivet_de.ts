@@ -12724,6 +12724,10 @@
         <source>Record the torque</source>
         <translation>Drehmoment eintragen</translation>
     </message>
+    <message>
+        <source>Choose the part first.</source>
+        <translation>Erst das Teil wählen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>
@@ -13840,6 +13844,10 @@
     <message>
         <source>Nothing has all of these words.</source>
         <translation>Nichts enthält alle diese Wörter.</translation>
+    </message>
+    <message>
+        <source>More records have these words; one more word finds fewer.</source>
+        <translation>Mehr Einträge haben diese Wörter; ein weiteres Wort findet weniger.</translation>
     </message>
 </context>
 <context>
@@ -15425,6 +15433,13 @@
             <numerusform>%1, noch etwa %n s</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1; %n more at work</source>
+        <translation>
+            <numerusform>%1; %n weitere läuft</numerusform>
+            <numerusform>%1; %n weitere laufen</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MissingView</name>
@@ -15580,6 +15595,10 @@
     <message>
         <source>New closing: %1</source>
         <translation>Neue Schließstelle: %1</translation>
+    </message>
+    <message>
+        <source>Several parts are called “%1”: choose one from the list.</source>
+        <translation>Mehrere Teile heißen „%1“: wählen Sie eines aus der Liste.</translation>
     </message>
 </context>
 <context>
@@ -16249,6 +16268,10 @@
         <source>Delete: take wrong parts out</source>
         <translation>Entf: falsche Teile herausnehmen</translation>
     </message>
+    <message>
+        <source>Choose a part in the tree first.</source>
+        <translation>Erst ein Teil im Baum wählen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PersonBox</name>
@@ -16891,6 +16914,10 @@
         <source>It needs a reason, for whoever reads this later.</source>
         <translation>Nötig ist ein Grund, für alle, die es später lesen.</translation>
     </message>
+    <message>
+        <source>What this is about is no longer on record.</source>
+        <translation>Worum es geht, ist nicht mehr aufgezeichnet.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordForm</name>
@@ -16901,6 +16928,13 @@
     <message>
         <source>%1 cannot be empty.</source>
         <translation>%1 darf nicht leer sein.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RecordLine</name>
+    <message>
+        <source>Nothing on record is called “%1”; the line is as it was before.</source>
+        <translation>Nichts Aufgezeichnetes heißt „%1“; die Zeile ist wie zuvor.</translation>
     </message>
 </context>
 <context>
@@ -17577,6 +17611,10 @@
     <message>
         <source>Answer to what changed since the signature: %1</source>
         <translation>Antwort auf das, was sich seit der Unterschrift geändert hat: %1</translation>
+    </message>
+    <message>
+        <source>What was to be signed is no longer on record.</source>
+        <translation>Was unterschrieben werden sollte, ist nicht mehr aufgezeichnet.</translation>
     </message>
 </context>
 <context>

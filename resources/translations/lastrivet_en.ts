@@ -709,6 +709,13 @@
             <numerusform>%1, about %n s to go</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1; %n more at work</source>
+        <translation>
+            <numerusform>%1; %n more at work</numerusform>
+            <numerusform>%1; %n more at work</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MissingView</name>

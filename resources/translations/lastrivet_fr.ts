@@ -12724,6 +12724,10 @@
         <source>Record the torque</source>
         <translation>Inscrire le couple</translation>
     </message>
+    <message>
+        <source>Choose the part first.</source>
+        <translation>Choisissez d’abord la pièce.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>
@@ -13840,6 +13844,10 @@
     <message>
         <source>Nothing has all of these words.</source>
         <translation>Rien ne contient tous ces mots.</translation>
+    </message>
+    <message>
+        <source>More records have these words; one more word finds fewer.</source>
+        <translation>D’autres enregistrements contiennent ces mots ; un mot de plus en trouve moins.</translation>
     </message>
 </context>
 <context>
@@ -15425,6 +15433,13 @@
             <numerusform>%1, encore environ %n s</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1; %n more at work</source>
+        <translation>
+            <numerusform>%1 ; %n autre en cours</numerusform>
+            <numerusform>%1 ; %n autres en cours</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MissingView</name>
@@ -15580,6 +15595,10 @@
     <message>
         <source>New closing: %1</source>
         <translation>Nouvelle fermeture : %1</translation>
+    </message>
+    <message>
+        <source>Several parts are called “%1”: choose one from the list.</source>
+        <translation>Plusieurs pièces s’appellent « %1 » : choisissez-en une dans la liste.</translation>
     </message>
 </context>
 <context>
@@ -16249,6 +16268,10 @@
         <source>Delete: take wrong parts out</source>
         <translation>Suppr : ôter des pièces erronées</translation>
     </message>
+    <message>
+        <source>Choose a part in the tree first.</source>
+        <translation>Choisissez d’abord une pièce dans l&apos;arbre.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PersonBox</name>
@@ -16891,6 +16914,10 @@
         <source>It needs a reason, for whoever reads this later.</source>
         <translation>Il faut un motif, pour qui lira ceci plus tard.</translation>
     </message>
+    <message>
+        <source>What this is about is no longer on record.</source>
+        <translation>Ce dont il s’agit n’est plus enregistré.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordForm</name>
@@ -16901,6 +16928,13 @@
     <message>
         <source>%1 cannot be empty.</source>
         <translation>%1 ne peut être vide.</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::RecordLine</name>
+    <message>
+        <source>Nothing on record is called “%1”; the line is as it was before.</source>
+        <translation>Rien d’enregistré ne s’appelle « %1 » ; la ligne est comme avant.</translation>
     </message>
 </context>
 <context>
@@ -17577,6 +17611,10 @@
     <message>
         <source>Answer to what changed since the signature: %1</source>
         <translation>Réponse à ce qui a changé depuis la signature : %1</translation>
+    </message>
+    <message>
+        <source>What was to be signed is no longer on record.</source>
+        <translation>Ce qui devait être signé n’est plus enregistré.</translation>
     </message>
 </context>
 <context>
