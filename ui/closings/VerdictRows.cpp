@@ -97,7 +97,7 @@ void VerdictRows::showResults()
 }
 
 /// An undo may have taken the hold point away since it was listed.
-bool VerdictRows::isChosen(const Row &row) const
+bool VerdictRows::isTaken(const Row &row) const
 {
     return row.box->isChecked() && m_session.records()->findLive(row.point);
 }
@@ -106,7 +106,7 @@ IdSet<HoldPoint> VerdictRows::chosen() const
 {
     IdSet<HoldPoint> ids;
     for (const Row &row : m_rows) {
-        if (isChosen(row))
+        if (isTaken(row))
             ids.push_back(row.point);
     }
     return ids;
@@ -116,7 +116,7 @@ std::vector<acts::Verdict> VerdictRows::verdicts() const
 {
     std::vector<acts::Verdict> said;
     for (const Row &row : m_rows) {
-        if (isChosen(row))
+        if (isTaken(row))
             said.push_back({row.point, SignOffResult(row.result->currentData().toInt()), {}});
     }
     return said;

@@ -45,7 +45,7 @@ private:
     };
 
     void addRow(const HoldPoint &point, bool isChosen);
-    bool isChosen(const Row &row) const;
+    bool isTaken(const Row &row) const;
     /// A result stands only beside what is chosen: a grey one would read as said.
     void showResults();
 
