@@ -145,6 +145,11 @@ void SectionList::buildKeys()
 
 void SectionList::show(const PartSection &section, Id<Component> part, bool isWithBelow)
 {
+    if (&section != m_section) {
+        // What was typed for one section would become a record of another kind in the next.
+        m_left[m_section] = m_new->text();
+        m_new->setText(m_left[&section]);
+    }
     m_section = &section;
     m_part = part;
     m_isWithBelow = isWithBelow;

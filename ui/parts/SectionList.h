@@ -108,6 +108,8 @@ private:
     std::function<void(Edit &edit, std::int64_t id)> m_complete;
     SectionActsBar *m_acts;
     QLineEdit *m_new;
+    /// What is typed there and not added yet, of the sections that are not shown.
+    std::map<const PartSection *, QString> m_left;
     QPushButton *m_drawn;
     QSplitter *m_halves;
     QScrollArea *m_formArea;

@@ -91,6 +91,17 @@ TEST_CASE("The squawks of a part are counted with those that are open, as in the
     CHECK(window.button(QStringLiteral("Squawks 0 open of 1")).isVisible());
 }
 
+TEST_CASE("What is typed for one section waits there, and does not become a record of another kind")
+{
+    PartsWindow window;
+    window.show({RecordType::Squawk, window.workshop.squawk.value()});
+    QTest::keyClicks(&window.field(QStringLiteral("New squawk")), QStringLiteral("Crack at rib"));
+    window.show({RecordType::Step, window.workshop.skin.value()});
+    CHECK(window.field(QStringLiteral("New step")).text().isEmpty());
+    window.show({RecordType::Squawk, window.workshop.squawk.value()});
+    CHECK(window.field(QStringLiteral("New squawk")).text() == QStringLiteral("Crack at rib"));
+}
+
 TEST_CASE("Steps are dragged within their part; another part's place is refused")
 {
     Workshop workshop;
