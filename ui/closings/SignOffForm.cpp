@@ -37,6 +37,8 @@ SignOffForm::SignOffForm(Session &session, QWidget *parent)
     addField(tr("Remarks"), m_remarks);
     addField(tr("Signed sheet"), m_sheet);
     connect(m_person, &QComboBox::currentTextChanged, this, &SignOffForm::fillCredential);
+    // The next person may have the same name.
+    connect(m_person, &QComboBox::currentIndexChanged, this, &SignOffForm::fillCredential);
 }
 
 void SignOffForm::start(SignerRole role)
@@ -44,6 +46,7 @@ void SignOffForm::start(SignerRole role)
     const auto records = m_session.records();
     const auto preferred = role == SignerRole::Builder ? records->project.builder_id : Id<Person>{};
     m_person->offer(*records, role, preferred);
+    m_credential->setText({});
     fillCredential();
     m_signedOn->setMoment(m_session.today());
     m_result->setCurrentIndex(0);
@@ -88,6 +91,9 @@ void SignOffForm::fillCredential()
 {
     if (const Person *person = m_session.records()->find(m_person->person()))
         m_credential->setText(toQt(person->credential));
+    else if (!m_credential->isModified())
+        // It was that of somebody else.
+        m_credential->setText({});
 }
 
 SignOff SignOffForm::typed(Id<Person> person, Id<Media> sheet) const

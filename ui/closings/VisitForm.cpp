@@ -169,7 +169,12 @@ void VisitForm::offerPeople()
 void VisitForm::offerPeopleAgain()
 {
     const QString named = m_inspector->currentText().trimmed();
+    const auto person = m_inspector->person();
     offerPeople();
+    if (const int row = m_inspector->findData(qlonglong(person.value())); row >= 0) {
+        m_inspector->setCurrentIndex(row);
+        return;
+    }
     const QString usual = m_inspector->currentText();
     m_inspector->setEditText(named);
     if (!m_inspector->whyNot(*m_session.records()).isEmpty())

@@ -61,7 +61,12 @@ bool PersonBox::isFilled() const
 
 Id<Person> PersonBox::person() const
 {
-    const int row = findText(currentText().trimmed(), Qt::MatchFixedString);
+    const QString typed = currentText().trimmed();
+    // Two people may have the same name: the one that was chosen counts.
+    const int chosen = currentIndex();
+    const bool isChosen =
+        chosen >= 0 && itemText(chosen).trimmed().compare(typed, Qt::CaseInsensitive) == 0;
+    const int row = isChosen ? chosen : findText(typed, Qt::MatchFixedString);
     return row < 0 ? Id<Person>{} : Id<Person>{itemData(row).toLongLong()};
 }
 

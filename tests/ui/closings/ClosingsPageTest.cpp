@@ -130,6 +130,29 @@ TEST_CASE("A signature is recorded in place and can be withdrawn with a reason")
     CHECK(opened.session->records()->sign_offs.begin()->withdrawn_why == "wrong line");
 }
 
+TEST_CASE("Of people with the same name the one that is chosen signs")
+{
+    Opened opened;
+    const auto closing = opened.workshop.aileronClosing;
+    Id<Person> second;
+    opened.session->change(QStringLiteral("Namesakes"), [&](Edit &edit) {
+        Person namesake;
+        namesake.name = "Robin Vale";
+        namesake.roles.insert(Role::Builder);
+        edit.put(namesake);
+        second = edit.put(namesake);
+    });
+    opened.open(closing, "closing-namesakes");
+    opened.page.view().startSigning(test::Workshop::point(*opened.session->records(), closing,
+                                                          HoldPointKind::ToolAndDebrisCheck));
+    QComboBox &by = test::choice(opened.page, QStringLiteral("Signed by"));
+    by.setCurrentIndex(by.findData(qlonglong(second.value())));
+    press(opened.page, QStringLiteral("Record the signature"));
+    const auto &signatures = opened.session->records()->sign_offs;
+    REQUIRE(signatures.size() == 1);
+    CHECK(signatures.begin()->person_id == second);
+}
+
 TEST_CASE("A closing that is not clear is recorded only with a reason, and can be undone")
 {
     Opened opened;

@@ -93,6 +93,24 @@ TEST_CASE("Signatures and closings of days to come, and by people without the ro
     CHECK(loop.records()->people.size() == 2);
 }
 
+TEST_CASE("The credential of one inspector is not recorded for another")
+{
+    Loop loop;
+    const auto closing = loop.workshop.aileronClosing;
+    loop.page.showRecord({RecordType::Closing, closing.value()});
+    loop.page.view().startSigning(loop.preCover(closing));
+    QComboBox &by = test::choice(loop.page, QStringLiteral("Signed by"));
+    QLineEdit &credential = test::field(loop.page, QStringLiteral("Credential"));
+    CHECK(credential.text() == QStringLiteral("I-204"));
+    by.setEditText(QStringLiteral("Kim Arden"));
+    CHECK(credential.text().isEmpty());
+    type(loop.page, QStringLiteral("Credential"), QStringLiteral("I-377"));
+    by.setEditText(QStringLiteral("Kim Ardens"));
+    CHECK(credential.text() == QStringLiteral("I-377"));
+    by.setEditText(QStringLiteral("Sam Orrin"));
+    CHECK(credential.text() == QStringLiteral("I-204"));
+}
+
 TEST_CASE("A sheet that is gone by the time of recording keeps the whole visit from being recorded")
 {
     Loop loop;
