@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/balance/EmptyWeight.h"
 
+#include "core/readiness/LatestOf.h"
+
 #include <algorithm>
 #include <fmt/format.h>
 
@@ -68,14 +70,13 @@ Result<EmptyWeight, Message> weighed(const Weighing &weighing)
 
 const Weighing *latestWeighing(const Records &records, Moment asOf)
 {
-    const Weighing *found = nullptr;
+    std::vector<const Weighing *> weighings;
     for (const auto &weighing : records.weighings) {
-        if (weighing.withdrawn_on || !weighing.weighed_on || after(*weighing.weighed_on, asOf))
-            continue;
-        if (!found || !after(*found->weighed_on, *weighing.weighed_on))
-            found = &weighing;
+        if (!weighing.withdrawn_on && happened(weighing.weighed_on, asOf))
+            weighings.push_back(&weighing);
     }
-    return found;
+    return readiness::latestOf(weighings,
+                               [](const Weighing &weighing) { return *weighing.weighed_on; });
 }
 
 Result<EmptyWeight, Message> emptyWeight(const Records &records, Moment asOf)

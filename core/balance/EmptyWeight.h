@@ -40,16 +40,16 @@ struct EmptyWeight {
 /// readings, a tare below zero, and a reading below its tare.
 Result<EmptyWeight, Message> weighed(const Weighing &weighing);
 
-/// Of live weighings not after `asOf` the latest; of one day without times that with the greatest
-/// id. Null when nothing was weighed.
+/// Of live weighings not after `asOf` the latest: the greatest id among those that no other is
+/// after. Null when nothing was weighed.
 const Weighing *latestWeighing(const Records &records, Moment asOf);
 
 /// The latest weighing not after `asOf`, with the equipment that was fitted and removed between it
 /// and `asOf`. Says so when nothing was weighed.
 Result<EmptyWeight, Message> emptyWeight(const Records &records, Moment asOf);
 
-/// A deviation or bulletin that says how it changes the weight: to be borne in mind, and contained
-/// in the next weighing.
+/// A deviation that says how it changes the weight: to be borne in mind, and contained in the next
+/// weighing.
 struct WeightEffect {
     RecordRef record{RecordType::Deviation, 0};
     double weight = 0;
@@ -58,7 +58,7 @@ struct WeightEffect {
     std::optional<ArmUnit> arm_unit;
 };
 
-/// Deviations that were built and say how much they weigh, by id.
+/// Deviations that were built and not undone by `asOf` and say how much they weigh, by id.
 std::vector<WeightEffect> weightEffects(const Records &records, Moment asOf);
 
 } // namespace lastrivet::balance

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measuring/Series.h"
 
-#include "core/readiness/Judgement.h"
+#include "core/readiness/LatestOf.h"
 #include "core/readiness/Limits.h"
 
 #include <algorithm>

@@ -6,6 +6,7 @@
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
 #include "core/readiness/Sentences.h"
+#include "core/readiness/SignOffs.h"
 
 #include <algorithm>
 #include <array>
@@ -164,22 +165,6 @@ std::vector<Change> changesOf(const Region &region, const readiness::ClosingAnsw
     return changes;
 }
 
-/// The latest sign-off by the moment: the greatest id among those that no other is after.
-const SignOff *latestAt(const Region &region, Id<HoldPoint> point)
-{
-    const auto takes = [&](const SignOff &signOff) {
-        return signOff.hold_point_id == point && happened(signOff.signed_on, region.asOf());
-    };
-    const SignOff *latest = nullptr;
-    for (const SignOff &signOff : region.records().sign_offs) {
-        if (signOff.withdrawn_on || !takes(signOff))
-            continue;
-        if (!latest || !after(*latest->signed_on, *signOff.signed_on))
-            latest = &signOff;
-    }
-    return latest;
-}
-
 bool isOfVisit(const Records &records, const SquawkEntry &entry, const SignOff &signature)
 {
     const Squawk *squawk = records.find(entry.id);
@@ -228,7 +213,7 @@ std::optional<ChangesSince> changesSince(const Records &records, const Profile &
     if (!closing)
         return std::nullopt;
     const Region region(records, answer, {point->closing_id});
-    const SignOff *signOff = latestAt(region, id);
+    const SignOff *signOff = readiness::latestSignOff(records, id, answer.as_of);
     if (!signOff || region.chosen().empty())
         return std::nullopt;
     const Standing here = standing(region, profile, region.chosen().front());

@@ -5,6 +5,7 @@
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
 #include "core/readiness/Sentences.h"
+#include "core/readiness/SignOffs.h"
 
 #include <algorithm>
 
@@ -29,27 +30,6 @@ Standing::Signature signatureOf(const Records &records, const SignOff &signOff)
     return signature;
 }
 
-/// The latest sign-off by the moment: the greatest id among those that no other is after.
-const SignOff *latestSignOff(const Region &region, Id<HoldPoint> point)
-{
-    std::vector<const SignOff *> signOffs;
-    for (const SignOff &signOff : region.records().sign_offs) {
-        if (!signOff.withdrawn_on && signOff.hold_point_id == point &&
-            happened(signOff.signed_on, region.asOf()))
-            signOffs.push_back(&signOff);
-    }
-    const SignOff *latest = nullptr;
-    for (const SignOff *candidate : signOffs) {
-        const bool isPassed =
-            std::any_of(signOffs.begin(), signOffs.end(), [&](const SignOff *other) {
-                return after(*other->signed_on, *candidate->signed_on);
-            });
-        if (!isPassed)
-            latest = candidate;
-    }
-    return latest;
-}
-
 bool isOutdated(const readiness::ClosingAnswer &closing, Id<HoldPoint> point)
 {
     return std::any_of(closing.blockers.begin(), closing.blockers.end(),
@@ -68,7 +48,8 @@ Standing::HoldPointLine lineOf(const Region &region, const readiness::ClosingAns
     line.signer_role = point.signer_role;
     line.required = point.required;
     line.source = point.source;
-    if (const SignOff *signOff = latestSignOff(region, point.id))
+    if (const SignOff *signOff =
+            readiness::latestSignOff(region.records(), point.id, region.asOf()))
         line.signature = signatureOf(region.records(), *signOff);
     line.is_outdated = isOutdated(closing, point.id);
     line.waived_on = region.ifHappened(point.waived_on);

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/IfReopened.h"
 
-#include "core/readiness/Judgement.h"
 #include "core/readiness/Lists.h"
 #include "core/readiness/Readiness.h"
+#include "core/readiness/SignOffs.h"
 
 #include <algorithm>
 
@@ -12,17 +12,10 @@ namespace lastrivet::readiness {
 
 namespace {
 
-/// The latest accepted signature at a hold point; null when it has none.
+/// The latest sign-off of a hold point when it is an accepted one, else null.
 const SignOff *signatureAt(const Records &records, Id<HoldPoint> point, Moment asOf)
 {
-    std::vector<const SignOff *> signOffs;
-    for (const SignOff &signOff : records.sign_offs) {
-        if (!signOff.withdrawn_on && signOff.hold_point_id == point &&
-            happened(signOff.signed_on, asOf))
-            signOffs.push_back(&signOff);
-    }
-    const SignOff *latest =
-        latestOf(signOffs, [](const SignOff &signOff) { return *signOff.signed_on; });
+    const SignOff *latest = latestSignOff(records, point, asOf);
     return latest && isAccepted(*latest) ? latest : nullptr;
 }
 

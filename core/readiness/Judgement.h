@@ -5,7 +5,9 @@
 #include "core/profiles/Profile.h"
 #include "core/readiness/Answer.h"
 #include "core/readiness/Ground.h"
+#include "core/readiness/LatestOf.h"
 #include "core/readiness/Reckoning.h"
+#include "core/readiness/SignOffs.h"
 
 #include <chrono>
 #include <cstdint>
@@ -91,26 +93,5 @@ private:
     Looking m_looking;
     mutable std::optional<Photos> m_photos;
 };
-
-/// True for accepted, with findings or without.
-inline bool isAccepted(const SignOff &signOff)
-{
-    return signOff.result != SignOffResult::Rejected;
-}
-
-/// The greatest id among those that no other is after; null for none. `moment` must be set on each.
-template <class Record, class MomentOf>
-const Record *latestOf(const std::vector<const Record *> &records, MomentOf moment)
-{
-    const Record *latest = nullptr;
-    for (const Record *candidate : records) {
-        bool isBeaten = false;
-        for (const Record *other : records)
-            isBeaten = isBeaten || after(moment(*other), moment(*candidate));
-        if (!isBeaten && (!latest || candidate->id > latest->id))
-            latest = candidate;
-    }
-    return latest;
-}
 
 } // namespace lastrivet::readiness

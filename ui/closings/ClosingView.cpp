@@ -4,6 +4,7 @@
 
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Signing.h"
+#include "core/readiness/SignOffs.h"
 #include "ui/closings/CheckPanel.h"
 #include "ui/closings/CloseForm.h"
 #include "ui/closings/ClosingHead.h"
@@ -261,7 +262,7 @@ void ClosingView::mend(Mend mend, RecordRef record)
 
 void ClosingView::attachSheet(Id<HoldPoint> point)
 {
-    const auto *signature = acts::latestSignature(*m_session.records(), point, m_session.now());
+    const auto *signature = readiness::latestSignOff(*m_session.records(), point, m_session.now());
     if (!signature)
         return;
     const auto id = signature->id;

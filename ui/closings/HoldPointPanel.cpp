@@ -3,7 +3,7 @@
 #include "ui/closings/HoldPointPanel.h"
 
 #include "core/project/acts/ClosingUp.h"
-#include "core/project/acts/Signing.h"
+#include "core/readiness/SignOffs.h"
 #include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -63,7 +63,8 @@ void HoldPointPanel::show(Id<Closing> closing)
 
 void HoldPointPanel::addPoint(const HoldPoint &point, bool isClosed)
 {
-    const auto *signature = acts::latestSignature(*m_session.records(), point.id, m_session.now());
+    const auto *signature =
+        readiness::latestSignOff(*m_session.records(), point.id, m_session.now());
     auto *words = new QLabel(this);
     words->setWordWrap(true);
     words->setTextFormat(Qt::PlainText);

@@ -4,6 +4,7 @@
 
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Signing.h"
+#include "core/readiness/SignOffs.h"
 #include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -70,7 +71,7 @@ void SignOffForm::startAnswer(const HoldPoint &point)
     startFor(point);
     setTitle(tr("Answer to what changed since the signature: %1").arg(holdPointWords(point.kind)));
     m_seen->setCurrentIndex(m_seen->findData(int(Seen::ByMessage)));
-    const auto *before = acts::latestSignature(*m_session.records(), point.id, m_session.now());
+    const auto *before = readiness::latestSignOff(*m_session.records(), point.id, m_session.now());
     const int row = before ? m_person->findData(qlonglong(before->person_id.value())) : -1;
     if (row >= 0)
         m_person->setCurrentIndex(row);

@@ -74,24 +74,6 @@ void waive(Edit &edit, Id<HoldPoint> id, Moment on, Id<Person> by, std::string_v
     });
 }
 
-const SignOff *latestSignature(const Records &records, Id<HoldPoint> id, Moment by)
-{
-    std::vector<const SignOff *> signatures;
-    for (const SignOff &signature : records.sign_offs) {
-        if (signature.hold_point_id == id && !signature.withdrawn_on &&
-            happened(signature.signed_on, by))
-            signatures.push_back(&signature);
-    }
-    // Moments are not ordered: the latest is the last by id of those that no other is after.
-    for (auto candidate = signatures.rbegin(); candidate != signatures.rend(); ++candidate) {
-        if (std::ranges::none_of(signatures, [&](const SignOff *other) {
-                return after(*other->signed_on, *(*candidate)->signed_on);
-            }))
-            return *candidate;
-    }
-    return nullptr;
-}
-
 std::vector<const Person *> peopleWhoMaySign(const Records &records, SignerRole role)
 {
     std::vector<const Person *> people;

@@ -21,9 +21,6 @@ void attachSheet(Edit &edit, Id<SignOff> id, Id<Media> sheet);
 /// Waives a hold point.
 void waive(Edit &edit, Id<HoldPoint> id, Moment on, Id<Person> by, std::string_view why);
 
-/// The latest live signature at a hold point that happened by `by`, or null.
-const SignOff *latestSignature(const Records &records, Id<HoldPoint> id, Moment by);
-
 /// Live people who may sign in this role or above it, by id.
 std::vector<const Person *> peopleWhoMaySign(const Records &records, SignerRole role);
 

@@ -125,6 +125,20 @@ TEST_CASE("The latest weighing counts, and no withdrawn one")
     CHECK(emptyWeight(project.records, on("2026-06-01"))->sum.weight == 1331.5);
 }
 
+TEST_CASE("Of weighings of one day, timed and not, the greatest id that no other is after counts")
+{
+    test::ProjectBuilder project;
+    const auto weighedOn = [&](std::string_view moment) {
+        auto weighing = handbookWeighing();
+        weighing.weighed_on = on(moment);
+        return project.add(weighing);
+    };
+    weighedOn("2026-05-01T15:00");
+    const auto undated = weighedOn("2026-05-01");
+    weighedOn("2026-05-01T09:00");
+    CHECK(latestWeighing(project.records, on("2026-06-01"))->id == undated);
+}
+
 TEST_CASE("Built deviations that change the weight are listed")
 {
     test::ProjectBuilder project;

@@ -44,6 +44,26 @@ TEST_CASE("Without a signature there is nothing since")
     CHECK_FALSE(since(project));
 }
 
+TEST_CASE("Of signatures of one day, timed and not, the one that readiness goes by counts")
+{
+    WingProject project;
+    const auto put = [&](std::int64_t id, std::string_view moment, Id<Inspection> visit) {
+        project.records.sign_offs.put({.id = Id<SignOff>{id},
+                                       .hold_point_id = project.preCover,
+                                       .inspection_id = visit,
+                                       .person_id = project.inspector,
+                                       .signed_on = WingProject::at(moment),
+                                       .result = SignOffResult::Accepted});
+    };
+    put(1, "2026-02-20T15:00", {});
+    put(2, "2026-02-20", Id<Inspection>{1});
+    put(3, "2026-02-20T09:00", {});
+    const auto changes = since(project);
+    REQUIRE(changes);
+    CHECK(changes->signature.signed_on == WingProject::at("2026-02-20"));
+    CHECK(changes->report == "V-1");
+}
+
 TEST_CASE("What touched the region after the signature is told by date")
 {
     WingProject project;

@@ -3,6 +3,7 @@
 #include "core/project/acts/Signing.h"
 
 #include "core/project/acts/ClosingUp.h"
+#include "core/readiness/SignOffs.h"
 #include "tests/support/ActBench.h"
 
 #include <algorithm>
@@ -71,12 +72,12 @@ TEST_CASE("The latest signature is the one no other comes after; ties go to the 
         morning = sign(edit, bench.signature("2026-03-02T09:00"));
     });
     const Moment end = on("2026-03-31");
-    CHECK(latestSignature(*bench.records(), bench.point, end)->id == morning);
+    CHECK(readiness::latestSignOff(*bench.records(), bench.point, end)->id == morning);
     bench.change([&](Edit &edit) { undated = sign(edit, bench.signature("2026-03-02")); });
-    CHECK(latestSignature(*bench.records(), bench.point, end)->id == undated);
-    CHECK(latestSignature(*bench.records(), bench.point, on("2026-02-28")) == nullptr);
+    CHECK(readiness::latestSignOff(*bench.records(), bench.point, end)->id == undated);
+    CHECK(readiness::latestSignOff(*bench.records(), bench.point, on("2026-02-28")) == nullptr);
     bench.change([&](Edit &edit) { withdrawSignature(edit, undated, "wrong sheet"); });
-    CHECK(latestSignature(*bench.records(), bench.point, end)->id == morning);
+    CHECK(readiness::latestSignOff(*bench.records(), bench.point, end)->id == morning);
 }
 
 TEST_CASE("Who may sign follows rank")
