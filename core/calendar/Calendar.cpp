@@ -3,6 +3,7 @@
 #include "core/calendar/Calendar.h"
 
 #include "core/packet/InWords.h"
+#include "core/readiness/CalibrationAt.h"
 
 #include <algorithm>
 #include <set>
@@ -75,12 +76,8 @@ Entry entryOf(const MaterialLot &lot, const Tongue &tongue)
 /// The day on which the newest calibration runs out.
 std::optional<Moment> dueOf(const Tool &tool)
 {
-    std::optional<Moment> due;
-    for (const Tool::Calibration &calibration : tool.calibrations) {
-        if (calibration.due_on && (!due || after(*calibration.due_on, *due)))
-            due = calibration.due_on;
-    }
-    return due;
+    const Tool::Calibration *newest = readiness::newestCalibration(tool);
+    return newest ? newest->due_on : std::nullopt;
 }
 
 Entry entryOf(const Tool &tool, Moment due, const Tongue &tongue)

@@ -3,6 +3,7 @@
 #include "core/packet/ShelfLabel.h"
 
 #include "core/packet/PartOrder.h"
+#include "core/readiness/CalibrationAt.h"
 
 #include <algorithm>
 
@@ -50,13 +51,9 @@ ShelfLabel labelOf(const Tool &tool)
     ShelfLabel label{{RecordType::Tool, tool.id.value()}, {}, tool.name, {}};
     if (!tool.serial_number.empty())
         label.lines.push_back({"serial number {0}", {tool.serial_number}});
-    std::optional<Moment> due;
-    for (const Tool::Calibration &calibration : tool.calibrations) {
-        if (calibration.due_on && (!due || after(*calibration.due_on, *due)))
-            due = calibration.due_on;
-    }
-    if (due)
-        label.lines.push_back({"calibration due {0}", {due->text()}});
+    const Tool::Calibration *newest = readiness::newestCalibration(tool);
+    if (newest && newest->due_on)
+        label.lines.push_back({"calibration due {0}", {newest->due_on->text()}});
     else if (tool.needs_calibration)
         label.lines.push_back({"no calibration on record", {}});
     return label;

@@ -23,7 +23,7 @@ struct ShelfLabel {
 std::vector<ShelfLabel> partLabels(const Records &records, bool onlyThoseWithShelf);
 /// Material lots by name, with their day of expiry.
 std::vector<ShelfLabel> lotLabels(const Records &records);
-/// Tools by name, with the day on which they are due.
+/// Tools by name, with the day on which the newest calibration runs out.
 std::vector<ShelfLabel> toolLabels(const Records &records);
 
 } // namespace lastrivet::packet

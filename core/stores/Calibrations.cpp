@@ -8,11 +8,10 @@ namespace lastrivet::stores {
 
 namespace {
 
-/// The calibration at the time of use, as it is on record on a day.
-const Tool::Calibration *calibrationAt(const Tool &tool, Moment use, Moment asOf)
+/// Whether a calibration counts on a day.
+auto isOnRecord(Moment asOf)
 {
-    return readiness::calibrationAt(
-        tool, use, [asOf](const std::optional<Moment> &moment) { return happened(moment, asOf); });
+    return [asOf](const std::optional<Moment> &moment) { return happened(moment, asOf); };
 }
 
 ToolState stateOf(const Tool &tool, const std::optional<std::int64_t> &daysLeft)
@@ -29,10 +28,7 @@ ToolState stateOf(const Tool &tool, const std::optional<std::int64_t> &daysLeft)
 void note(ToolStanding &standing, const Tool &tool, RecordRef record, Moment use, Moment asOf)
 {
     ++standing.uses;
-    if (!tool.needs_calibration)
-        return;
-    const auto *calibration = calibrationAt(tool, use, asOf);
-    if (!calibration || !calibration->due_on || after(use, *calibration->due_on))
+    if (readiness::wasUncalibrated(tool, use, isOnRecord(asOf)))
         standing.outside.push_back(record);
 }
 
@@ -41,7 +37,7 @@ void note(ToolStanding &standing, const Tool &tool, RecordRef record, Moment use
 ToolStanding standingOf(const Tool &tool, const Records &records, Moment asOf)
 {
     ToolStanding standing;
-    if (const auto *last = calibrationAt(tool, asOf, asOf)) {
+    if (const auto *last = readiness::newestCalibration(tool, isOnRecord(asOf))) {
         standing.calibration = std::size_t(last - tool.calibrations.data());
         standing.has_certificate = records.findLive(last->certificate_id) != nullptr;
         if (last->due_on)

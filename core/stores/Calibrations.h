@@ -24,6 +24,7 @@ struct ToolStanding {
     ToolState state = ToolState::NeedsNone;
     /// The place in the tool's list of the calibration that counts; none when there is none.
     std::optional<std::size_t> calibration;
+    /// Until it is due again; below zero after it. None without a calibration.
     std::optional<std::int64_t> days_left;
     bool has_certificate = false;
     /// Torques and measurements on record with it.

@@ -5,6 +5,7 @@
 #include "core/base/Tongue.h"
 #include "core/fasteners/FastenerState.h"
 #include "core/project/acts/Inspecting.h"
+#include "core/readiness/CalibrationAt.h"
 #include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 
@@ -152,13 +153,15 @@ void addCalibrations(Rows &rows, const Records &records, Moment asOf)
         if (tool.withdrawn_on || !tool.needs_calibration)
             continue;
         const RecordRef ref{RecordType::Tool, tool.id.value()};
-        if (tool.calibrations.empty()) {
+        const auto *newest = newestCalibration(
+            tool, [asOf](const std::optional<Moment> &moment) { return happened(moment, asOf); });
+        if (!newest) {
             rows.push_back({AttentionKind::CalibrationDue,
                             ref,
                             {"{0}: no calibration on record", {tool.name}}});
             continue;
         }
-        const auto due = tool.calibrations.back().due_on;
+        const auto due = newest->due_on;
         if (due && (due->day() - asOf.day()).count() <= reminderDays)
             rows.push_back({AttentionKind::CalibrationDue,
                             ref,

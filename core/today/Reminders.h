@@ -6,7 +6,8 @@
 
 namespace lastrivet::today {
 
-/// How far ahead expiry and calibration are announced, and how long after they are repeated, days.
+/// How many days ahead expiry and calibration are announced, and how long an expiry is repeated; a
+/// calibration that is overdue is told until there is a newer one.
 inline constexpr std::int64_t reminderDays = 30;
 
 /// Everything that needs attention as of the answer's moment, the gravest first.

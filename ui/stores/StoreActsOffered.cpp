@@ -4,6 +4,7 @@
 
 #include "core/project/acts/PhotoActs.h"
 #include "core/project/acts/StoreActs.h"
+#include "core/readiness/CalibrationAt.h"
 #include "core/stores/Calibrations.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -74,8 +75,8 @@ void openLot(Session &session, ActLine &, std::int64_t id)
 
 Id<Media> certificateOf(const Records &records, std::int64_t tool)
 {
-    const Tool &record = *records.find(Id<Tool>{tool});
-    return record.calibrations.empty() ? Id<Media>{} : record.calibrations.back().certificate_id;
+    const auto *newest = readiness::newestCalibration(*records.find(Id<Tool>{tool}));
+    return newest ? newest->certificate_id : Id<Media>{};
 }
 
 bool lotHasPaper(const Records &records, std::int64_t id)
@@ -156,9 +157,10 @@ void attachToLot(Edit &edit, std::int64_t id, Id<Media> paper)
 void attachToTool(Edit &edit, std::int64_t id, Id<Media> paper)
 {
     const Id<Tool> tool{id};
-    const auto count = edit.records().find(tool)->calibrations.size();
-    if (count > 0)
-        acts::attachCertificate(edit, tool, count - 1, paper);
+    const Tool &record = *edit.records().find(tool);
+    if (const auto *newest = readiness::newestCalibration(record))
+        acts::attachCertificate(edit, tool, std::size_t(newest - record.calibrations.data()),
+                                paper);
     else
         acts::linkMedia(edit, paper, {RecordType::Tool, id});
 }

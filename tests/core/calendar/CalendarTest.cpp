@@ -81,6 +81,15 @@ TEST_CASE("The calendar holds planned visits, days of expiry, and the next calib
     CHECK(entries[2].when == at("2026-06-01"));
 }
 
+TEST_CASE("The newest calibration says when a tool is due, though an older one may say later")
+{
+    Records records = workshop();
+    Tool tool = *records.find(Id<Tool>{6});
+    tool.calibrations[1].due_on = at("2027-06-01");
+    records.tools.put(tool);
+    CHECK(calendar::entries(records, at("2026-03-14"))[2].when == at("2026-06-01"));
+}
+
 TEST_CASE("The calendar is said in the tongue that is asked for; names stay as they are")
 {
     Tongue tongue;

@@ -231,4 +231,26 @@ TEST_CASE("Late parts, due calibrations and asked visits need attention until th
     CHECK_FALSE(bench.hasAttention(AttentionKind::CalibrationDue));
 }
 
+TEST_CASE("A tool is due when its newest calibration says so, wherever that stands in the list")
+{
+    Bench bench;
+    Id<Tool> wrench;
+    bench.change([&](Edit &edit) {
+        Tool tool;
+        tool.name = "Torque wrench";
+        tool.needs_calibration = true;
+        tool.calibrations = {{Moment::parse("2026-03-01"), Moment::parse("2027-03-01"), {}},
+                             {Moment::parse("2024-03-01"), Moment::parse("2025-03-01"), {}}};
+        wrench = edit.put(tool);
+    });
+    CHECK_FALSE(bench.hasAttention(AttentionKind::CalibrationDue));
+    bench.change([&](Edit &edit) {
+        edit.update(wrench, [](Tool &tool) {
+            tool.calibrations = {{Moment::parse("2026-03-01"), Moment::parse("2026-03-05"), {}},
+                                 {Moment::parse("2024-03-01"), Moment::parse("2028-03-01"), {}}};
+        });
+    });
+    CHECK(bench.hasAttention(AttentionKind::CalibrationDue));
+}
+
 } // namespace lastrivet::today
