@@ -6,6 +6,7 @@
 #include "core/packet/InWords.h"
 #include "core/readiness/CalibrationAt.h"
 #include "core/readiness/Limits.h"
+#include "core/records/LockedByHand.h"
 
 namespace lastrivet::packet {
 
@@ -60,9 +61,7 @@ FastenerEntry fastenerEntry(const Region &region, const Fastener &fastener)
     }
     entry.marked_on = region.ifHappened(fastener.marked_on);
     entry.locking = fastener.locking;
-    entry.is_locked_by_hand =
-        fastener.locking == Locking::SplitPin || fastener.locking == Locking::SafetyWire ||
-        fastener.locking == Locking::JamNut || fastener.locking == Locking::LockTab;
+    entry.is_locked_by_hand = isLockedByHand(fastener.locking);
     entry.locked_on = region.ifHappened(fastener.locked_on);
     entry.accepted_on = region.ifHappened(fastener.accepted_on);
     if (entry.accepted_on) {

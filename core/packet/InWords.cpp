@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/InWords.h"
 
+#include "core/records/Rank.h"
+
 #include <array>
 
 namespace lastrivet::packet {
@@ -42,10 +44,8 @@ std::string personName(const Records &records, Id<Person> person)
 SignerRole visitorRole(const Records &records, Id<Person> person)
 {
     const Person *record = records.find(person);
-    return record && record->roles.contains(Role::Adviser) &&
-                   !record->roles.contains(Role::Inspector)
-               ? SignerRole::Adviser
-               : SignerRole::Inspector;
+    return record && rankOf(*record) == SignerRole::Adviser ? SignerRole::Adviser
+                                                            : SignerRole::Inspector;
 }
 
 Message inWords(HoldPointKind kind)

@@ -4,6 +4,7 @@
 
 #include "core/base/SortedIds.h"
 #include "core/project/acts/Signing.h"
+#include "core/records/Rank.h"
 
 #include <algorithm>
 
@@ -124,8 +125,7 @@ Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding)
     squawk.finding_number = finding.number;
     squawk.note = finding.note;
     // An adviser's finding may be cleared by an adviser; anybody else's wants an inspector.
-    const bool isAdvisers =
-        finder && finder->roles.contains(Role::Adviser) && !finder->roles.contains(Role::Inspector);
+    const bool isAdvisers = finder && rankOf(*finder) == SignerRole::Adviser;
     squawk.verify_by = signerOf(
         finding.verifying.value_or(isAdvisers ? Verifying::Adviser : Verifying::InspectorOnSite));
     return edit.put(std::move(squawk));

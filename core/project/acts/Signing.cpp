@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/Signing.h"
 
+#include "core/records/Rank.h"
+
 #include <algorithm>
 
 namespace lastrivet::acts {
@@ -16,21 +18,6 @@ void linkSheet(Edit &edit, Id<SignOff> id, Id<Media> sheet)
         if (std::ranges::find(media.links, link) == media.links.end())
             media.links.push_back(link);
     });
-}
-
-bool maySign(const Person &person, SignerRole role)
-{
-    const bool isInspector = person.roles.contains(Role::Inspector);
-    const bool isAdviser = isInspector || person.roles.contains(Role::Adviser);
-    switch (role) {
-    case SignerRole::Inspector:
-        return isInspector;
-    case SignerRole::Adviser:
-        return isAdviser;
-    case SignerRole::Builder:
-        return isAdviser || person.roles.contains(Role::Builder);
-    }
-    return false;
 }
 
 } // namespace
@@ -78,7 +65,7 @@ std::vector<const Person *> peopleWhoMaySign(const Records &records, SignerRole 
 {
     std::vector<const Person *> people;
     for (const Person &person : records.people) {
-        if (!person.withdrawn_on && maySign(person, role))
+        if (!person.withdrawn_on && maySignAs(person, role))
             people.push_back(&person);
     }
     return people;

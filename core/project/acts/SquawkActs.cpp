@@ -2,20 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/SquawkActs.h"
 
+#include "core/records/Rank.h"
+
 namespace lastrivet::acts {
-
-namespace {
-
-bool hasRank(const Person &person, SignerRole needed)
-{
-    if (person.roles.contains(Role::Inspector))
-        return true;
-    if (person.roles.contains(Role::Adviser))
-        return needed != SignerRole::Inspector;
-    return person.roles.contains(Role::Builder) && needed == SignerRole::Builder;
-}
-
-} // namespace
 
 Id<Squawk> addSquawk(Edit &edit, Squawk draft)
 {
@@ -93,7 +82,7 @@ Id<Squawk> foundAgain(Edit &edit, Id<Squawk> squawk, std::string_view remark)
 std::optional<Message> whyNotVerify(const Squawk &squawk, const Person &person)
 {
     const auto needed = squawk.verify_by.value_or(SignerRole::Builder);
-    if (hasRank(person, needed))
+    if (maySignAs(person, needed))
         return std::nullopt;
     switch (needed) {
     case SignerRole::Inspector:

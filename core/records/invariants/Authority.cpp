@@ -1,29 +1,12 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Tongue.h"
+#include "core/records/Rank.h"
 #include "core/records/invariants/Families.h"
 
 namespace lastrivet::invariants {
 
 namespace {
-
-/// A person's rank is that of the highest role that may sign; helpers and others have none.
-std::optional<SignerRole> rank(const Person &person)
-{
-    if (person.roles.contains(Role::Inspector))
-        return SignerRole::Inspector;
-    if (person.roles.contains(Role::Adviser))
-        return SignerRole::Adviser;
-    if (person.roles.contains(Role::Builder))
-        return SignerRole::Builder;
-    return std::nullopt;
-}
-
-bool maySignAs(const Person &person, SignerRole needed)
-{
-    const auto own = rank(person);
-    return own && *own >= needed;
-}
 
 /// Calls `body` with each live record that is under review or names a person who is.
 template <class Record, class Body>
