@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Census.h"
 
+#include "core/readiness/SignOffs.h"
 #include "core/records/LockedByHand.h"
 
 #include <vector>
@@ -9,6 +10,11 @@
 namespace lastrivet::readiness {
 
 namespace {
+
+bool hasTorqueLimit(const Fastener &fastener)
+{
+    return fastener.torque_min.has_value() || fastener.torque_max.has_value();
+}
 
 /// The parts above `parts`, by id.
 IdSet<Component> ancestorsOf(const Records &records, const IdSet<Component> &parts)
@@ -43,16 +49,23 @@ std::int64_t Census::holdPoints() const
 
 std::int64_t Census::signedHoldPoints() const
 {
+    return countLive(m_records.hold_points,
+                     [&](const HoldPoint &point) { return isSigned(point); });
+}
+
+std::int64_t Census::signedByOthers() const
+{
     return countLive(m_records.hold_points, [&](const HoldPoint &point) {
-        return point.closing_id == m_closing.id && hasSignature(point);
+        return point.signer_role != SignerRole::Builder && isSigned(point);
     });
 }
 
-bool Census::hasSignature(const HoldPoint &point) const
+bool Census::isSigned(const HoldPoint &point) const
 {
-    return countLive(m_records.sign_offs, [&](const SignOff &signOff) {
-               return signOff.hold_point_id == point.id && happened(signOff.signed_on, m_by);
-           }) > 0;
+    if (point.closing_id != m_closing.id || happened(point.waived_on, m_by))
+        return false;
+    const SignOff *latest = latestSignOff(m_records, point.id, m_by);
+    return latest && isAccepted(*latest);
 }
 
 std::int64_t Census::innerClosings() const
@@ -66,10 +79,14 @@ std::int64_t Census::innerClosings() const
 
 std::int64_t Census::builtDeviations() const
 {
+    const Closing *own = m_records.find(m_closing.id);
+    const bool isAircraft = own && own->scope == ClosingScope::Aircraft;
     return countLive(m_records.deviations, [&](const Deviation &deviation) {
+        const IdSet<Component> &parts = deviation.component_ids;
         return happened(deviation.built_on, m_by) &&
-               std::any_of(deviation.component_ids.begin(), deviation.component_ids.end(),
-                           [&](Id<Component> part) { return reaches(part); });
+               ((isAircraft && parts.empty()) ||
+                std::any_of(parts.begin(), parts.end(),
+                            [&](Id<Component> part) { return reaches(part); }));
     });
 }
 
@@ -99,9 +116,7 @@ std::int64_t Census::filedAbove() const
 
 std::int64_t Census::torqueLimits() const
 {
-    return countFasteners([](const Fastener &fastener) {
-        return fastener.torque_min.has_value() || fastener.torque_max.has_value();
-    });
+    return countFasteners(hasTorqueLimit);
 }
 
 std::int64_t Census::torqued() const
@@ -110,15 +125,25 @@ std::int64_t Census::torqued() const
         [&](const Fastener &fastener) { return happened(fastener.torqued_on, m_by); });
 }
 
+std::int64_t Census::torquedWithLimits() const
+{
+    return countFasteners([&](const Fastener &fastener) {
+        return happened(fastener.torqued_on, m_by) && fastener.torque_value.has_value() &&
+               hasTorqueLimit(fastener);
+    });
+}
+
 std::int64_t Census::handLocks() const
 {
     return countFasteners(
         [](const Fastener &fastener) { return isLockedByHand(fastener.locking); });
 }
 
-std::int64_t Census::measured() const
+std::int64_t Census::measuredWithLimits() const
 {
-    return countMeasured([](const Measurement &) { return true; });
+    return countMeasured([](const Measurement &measurement) {
+        return measurement.minimum.has_value() || measurement.maximum.has_value();
+    });
 }
 
 bool Census::isCalibratedTool(Id<Tool> id) const
@@ -156,6 +181,11 @@ std::int64_t Census::usesThatCure() const
                    return lot && lot->cures;
                });
     });
+}
+
+std::int64_t Census::knownCureTimes() const
+{
+    return countUses([](const MaterialUse &use) { return use.cure_minutes.has_value(); });
 }
 
 std::int64_t Census::testedSamples() const

@@ -18,19 +18,26 @@ public:
 
     const OnRecord &onRecord() const { return m_closing.on_record; }
     std::int64_t holdPoints() const;
+    /// Accepted as they stand: a rejection or a waiver is no signature.
     std::int64_t signedHoldPoints() const;
+    /// Those among them whose signer is not the builder.
+    std::int64_t signedByOthers() const;
     std::int64_t innerClosings() const;
     std::int64_t builtDeviations() const;
     /// Squawks, deviations and bulletins of the parts above those that are enclosed.
     std::int64_t filedAbove() const;
     std::int64_t torqueLimits() const;
     std::int64_t torqued() const;
+    /// Whose torque is known, and that have a limit to hold it against.
+    std::int64_t torquedWithLimits() const;
     std::int64_t handLocks() const;
-    std::int64_t measured() const;
+    std::int64_t measuredWithLimits() const;
     /// Torques and measurements with a tool that needs calibration.
     std::int64_t toolUses() const;
     std::int64_t usesWithExpiry() const;
+    /// Of material that cures, whether its cure time is known or not.
     std::int64_t usesThatCure() const;
+    std::int64_t knownCureTimes() const;
     std::int64_t testedSamples() const;
 
 private:
@@ -38,7 +45,7 @@ private:
     {
         return std::binary_search(m_closing.reach.begin(), m_closing.reach.end(), part);
     }
-    bool hasSignature(const HoldPoint &point) const;
+    bool isSigned(const HoldPoint &point) const;
     bool isCalibratedTool(Id<Tool> id) const;
 
     template <class Record, class Condition>

@@ -31,7 +31,7 @@ std::vector<LedgerLine> ledger(const ClosingAnswer &closing, const Records &reco
 
 /// What the rule asks for: "every fastener is fitted".
 Message demandOf(Rule rule);
-/// What its count counts: "14 fasteners".
+/// What its count counts: "14 lines", "4 locks".
 Message countedBy(Rule rule, std::int64_t count);
 Message inWords(Outcome outcome);
 

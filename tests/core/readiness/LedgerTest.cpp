@@ -75,6 +75,68 @@ TEST_CASE("The ledger counts what a rule speaks of, not everything of its kind")
     CHECK(lineOf(project, Rule::InnerClosingOpen).looked_at == 1);
 }
 
+TEST_CASE("The ledger takes no rejection and no waiver for a signature")
+{
+    WingProject project;
+    CHECK(lineOf(project, Rule::OutdatedSignOff).outcome == Outcome::NothingOnRecord);
+    SignOff signOff{.id = Id<SignOff>{1},
+                    .hold_point_id = project.preCover,
+                    .person_id = project.inspector,
+                    .signed_on = WingProject::at("2026-03-11"),
+                    .result = SignOffResult::Rejected};
+    project.records.sign_offs.put(signOff);
+    // Waived, though the builder had signed there before.
+    project.records.sign_offs.put({.id = Id<SignOff>{2},
+                                   .hold_point_id = Id<HoldPoint>{2},
+                                   .person_id = project.builder,
+                                   .signed_on = WingProject::at("2026-02-27"),
+                                   .result = SignOffResult::Accepted});
+    CHECK(lineOf(project, Rule::OutdatedSignOff).looked_at == 0);
+    CHECK(lineOf(project, Rule::SignatureWithoutSheet).outcome == Outcome::NothingOnRecord);
+    signOff.id = Id<SignOff>{3};
+    signOff.signed_on = WingProject::at("2026-03-13");
+    signOff.result = SignOffResult::Accepted;
+    project.records.sign_offs.put(signOff);
+    CHECK(lineOf(project, Rule::OutdatedSignOff).looked_at == 1);
+    CHECK(lineOf(project, Rule::SignatureWithoutSheet).looked_at == 1);
+}
+
+TEST_CASE("The ledger asks the builder's own signature for no sheet")
+{
+    WingProject project;
+    HoldPoint own = *project.records.hold_points.find(Id<HoldPoint>{2});
+    own.signer_role = SignerRole::Builder;
+    own.waived_on.reset();
+    project.records.hold_points.put(own);
+    project.records.sign_offs.put({.id = Id<SignOff>{1},
+                                   .hold_point_id = own.id,
+                                   .person_id = project.builder,
+                                   .signed_on = WingProject::at("2026-03-13"),
+                                   .result = SignOffResult::Accepted});
+    CHECK(lineOf(project, Rule::OutdatedSignOff).looked_at == 1);
+    CHECK(lineOf(project, Rule::SignatureWithoutSheet).outcome == Outcome::NothingOnRecord);
+}
+
+TEST_CASE("The ledger finds nothing within limits that nobody set, and nothing cured unknown")
+{
+    WingProject project;
+    Fastener fastener = *project.records.fasteners.find(Id<Fastener>{1});
+    fastener.torque_min.reset();
+    fastener.torque_max.reset();
+    project.records.fasteners.put(fastener);
+    Measurement measurement = *project.records.measurements.find(Id<Measurement>{1});
+    measurement.minimum.reset();
+    project.records.measurements.put(measurement);
+    MaterialUse use = *project.records.material_uses.find(Id<MaterialUse>{1});
+    use.cure_minutes.reset();
+    project.records.material_uses.put(use);
+    CHECK(lineOf(project, Rule::UnmarkedFastener).outcome == Outcome::Met);
+    CHECK(lineOf(project, Rule::TorqueOutOfLimits).outcome == Outcome::NothingOnRecord);
+    CHECK(lineOf(project, Rule::MeasurementOutOfLimits).outcome == Outcome::NothingOnRecord);
+    CHECK(lineOf(project, Rule::CuringMaterial).outcome == Outcome::NothingOnRecord);
+    CHECK(lineOf(project, Rule::CureTimeUnknown).looked_at == 1);
+}
+
 TEST_CASE("The ledger of a closed closing is that of its closing moment")
 {
     const WingProject project;
