@@ -95,6 +95,11 @@ bool Region::holdsAny(const IdSet<Component> &parts) const
                        [this](Id<Component> part) { return holds(part); });
 }
 
+bool Region::holds(const Squawk &squawk) const
+{
+    return squawk.component_id ? holds(squawk.component_id) : m_isWholeAircraft;
+}
+
 bool Region::isNamedByBlocker(RecordRef record) const
 {
     return std::binary_search(m_named.begin(), m_named.end(), record);
@@ -108,6 +113,10 @@ bool Region::holds(RecordRef record) const
     if (record.type == RecordType::Bulletin)
         return m_records->findLive(Id<Bulletin>{record.id}) &&
                holdsAny(partsOfRecord<Bulletin>(*m_records, record.id));
+    if (record.type == RecordType::Squawk) {
+        const Squawk *squawk = m_records->findLive(Id<Squawk>{record.id});
+        return squawk && holds(*squawk);
+    }
     const Id<Closing> closing = closingOf(*m_records, record);
     return (closing && isChosen(closing)) || holds(partOf(record));
 }

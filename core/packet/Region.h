@@ -40,9 +40,12 @@ public:
     /// True when one of the parts is held; of no part at all, when the region is the whole
     /// aircraft.
     bool holdsAny(const IdSet<Component> &parts) const;
+    /// True when its part is held; of one on no part at all, when the region is the whole aircraft.
+    bool holds(const Squawk &squawk) const;
     /// True when a blocker of a chosen closing is about the record.
     bool isNamedByBlocker(RecordRef record) const;
-    /// True when the record is one of the chosen closings, or belongs to them or to a held part.
+    /// True when the record is one of the chosen closings, or belongs to them or to a held part;
+    /// a squawk, deviation or bulletin of no part belongs to the whole aircraft.
     bool holds(RecordRef record) const;
     /// The part a record belongs to; none for records of no part, or of several.
     Id<Component> partOf(RecordRef record) const;

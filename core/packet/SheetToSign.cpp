@@ -27,9 +27,17 @@ SheetToSign::Deficiency deficiencyOf(const Region &region, const Squawk &squawk,
     return line;
 }
 
+/// A finding that names no part, as on papers, belongs to the closing of the aircraft.
+bool isWithin(const Region::Chosen &chosen, const Squawk &squawk)
+{
+    const IdSet<Component> &reach = chosen.answer->reach;
+    return squawk.component_id ? std::binary_search(reach.begin(), reach.end(), squawk.component_id)
+                               : chosen.closing->scope == ClosingScope::Aircraft;
+}
+
 /// Findings of inspections within the reach of the closing that nobody has verified or accepted.
 std::vector<SheetToSign::Deficiency> deficiencies(const Region &region,
-                                                  const readiness::ClosingAnswer &closing)
+                                                  const Region::Chosen &chosen)
 {
     std::vector<SheetToSign::Deficiency> lines;
     for (const Squawk &squawk : region.records().squawks) {
@@ -37,8 +45,7 @@ std::vector<SheetToSign::Deficiency> deficiencies(const Region &region,
         const bool isOpen = !squawk.withdrawn_on && happened(squawk.found_on, region.asOf()) &&
                             !region.ifHappened(squawk.verified_on) &&
                             !region.ifHappened(squawk.accepted_on);
-        if (inspection && isOpen &&
-            std::binary_search(closing.reach.begin(), closing.reach.end(), squawk.component_id))
+        if (inspection && isOpen && isWithin(chosen, squawk))
             lines.push_back(deficiencyOf(region, squawk, *inspection));
     }
     return lines;
@@ -57,7 +64,7 @@ std::vector<SheetToSign> sheetsToSign(const Region &region, const std::vector<St
         if (standing == standings.end() || (standing->hold_points.empty() && !isEarly))
             continue;
         sheets.push_back({standing->id, standing->title, standing->part,
-                          deficiencies(region, *chosen.answer), isEarly, standing->hold_points});
+                          deficiencies(region, chosen), isEarly, standing->hold_points});
     }
     return sheets;
 }

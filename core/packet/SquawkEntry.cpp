@@ -42,9 +42,8 @@ void fillOutcome(SquawkEntry &entry, const Region &region, const Squawk &squawk)
 
 bool belongs(const Region &region, const Squawk &squawk)
 {
-    const bool isHere =
-        squawk.component_id ? region.holds(squawk.component_id) : region.isWholeAircraft();
-    return isHere || (!squawk.needs_access_to.empty() && region.holdsAny(squawk.needs_access_to)) ||
+    return region.holds(squawk) ||
+           (!squawk.needs_access_to.empty() && region.holdsAny(squawk.needs_access_to)) ||
            region.isNamedByBlocker({RecordType::Squawk, squawk.id.value()});
 }
 

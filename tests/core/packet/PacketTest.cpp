@@ -349,7 +349,17 @@ TEST_CASE("A packet of the whole aircraft holds every part and what names no par
     project.records.squawks.put({.id = Id<Squawk>{9},
                                  .number = "9",
                                  .title = "Name on the plate",
-                                 .found_on = WingProject::at("2026-02-03")});
+                                 .found_on = WingProject::at("2026-02-03"),
+                                 .inspection_id = Id<Inspection>{1},
+                                 .finding_number = "F9"});
+    project.records.media.put({.id = Id<Media>{9},
+                               .file = "photos/9.jpg",
+                               .taken_on = WingProject::at("2026-02-03"),
+                               .links = {{RecordType::Squawk, 9}}});
+    project.records.hold_points.put({.id = Id<HoldPoint>{9},
+                                     .closing_id = Id<Closing>{9},
+                                     .kind = HoldPointKind::PreCover,
+                                     .signer_role = SignerRole::Inspector});
     const readiness::Answer answer =
         readiness::readiness(project.records, project.profile, project.as_of);
     const Packet packet =
@@ -359,4 +369,11 @@ TEST_CASE("A packet of the whole aircraft holds every part and what names no par
     CHECK(numbers == Texts{"1", "2", "3", "9"});
     CHECK(packet.bulletins.size() == 1);
     CHECK(packet.fasteners.size() == 2);
+    const auto plate = std::find_if(packet.squawks.begin(), packet.squawks.end(),
+                                    [](const auto &squawk) { return squawk.number == "9"; });
+    CHECK(plate->photo_numbers.size() == 1);
+    REQUIRE(packet.sheets.size() == 1);
+    const Texts found =
+        column(packet.sheets[0].deficiencies, &packet::SheetToSign::Deficiency::number);
+    CHECK(found == Texts{"F1", "F9"});
 }
