@@ -59,10 +59,11 @@ bool isOnEdge(const Corner &a, const Corner &b, const Corner &point)
     const double cross = width * (point.weight - a.weight) - height * (point.arm - a.arm);
     const double scale = std::hypot(width, height);
     // What conversion between units adds.
-    if (std::abs(cross) > 1e-9 * std::max(1.0, scale * scale))
+    const double slack = 1e-9 * std::max(1.0, scale * scale);
+    if (std::abs(cross) > slack)
         return false;
     const double along = width * (point.arm - a.arm) + height * (point.weight - a.weight);
-    return along >= -1e-9 && along <= scale * scale + 1e-9;
+    return along >= -slack && along <= scale * scale + slack;
 }
 
 /// What conversion between units adds.

@@ -4,6 +4,8 @@
 
 #include "core/forecast/Quantile.h"
 
+#include <algorithm>
+#include <cmath>
 #include <cstdint>
 #include <random>
 
@@ -19,7 +21,12 @@ public:
     }
 
     /// Between 0 and 1, neither of them.
-    double share() { return (double(m_random() >> 11) + 0.5) / 9007199254740992.0; }
+    double share()
+    {
+        // The half is lost where numbers are whole, so that the greatest would be 1.
+        return std::min((double(m_random() >> 11) + 0.5) / 9007199254740992.0,
+                        std::nextafter(1.0, 0.0));
+    }
     double normal() { return normalQuantile(share()); }
     /// Of rate 1.
     double gamma(double shape) { return gammaQuantile(shape, share()); }

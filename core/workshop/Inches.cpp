@@ -10,13 +10,18 @@ namespace {
 
 constexpr double longest = 1000;
 
+std::optional<double> bounded(double value)
+{
+    return value >= 0 && value <= longest ? std::optional(value) : std::nullopt;
+}
+
 std::optional<double> decimal(std::string_view text)
 {
     double value = 0;
     const auto read =
         std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
     const bool isWhole = read.ec == std::errc{} && read.ptr == text.data() + text.size();
-    return isWhole && value >= 0 && value <= longest ? std::optional(value) : std::nullopt;
+    return isWhole ? bounded(value) : std::nullopt;
 }
 
 std::optional<double> fraction(std::string_view text)
@@ -26,7 +31,7 @@ std::optional<double> fraction(std::string_view text)
         return decimal(text);
     const auto upper = decimal(text.substr(0, bar));
     const auto lower = decimal(text.substr(bar + 1));
-    return upper && lower && *lower > 0 ? std::optional(*upper / *lower) : std::nullopt;
+    return upper && lower && *lower > 0 ? bounded(*upper / *lower) : std::nullopt;
 }
 
 } // namespace
@@ -38,7 +43,7 @@ std::optional<double> inches(std::string_view text)
         return fraction(text);
     const auto whole = decimal(text.substr(0, dash));
     const auto rest = fraction(text.substr(dash + 1));
-    return whole && rest ? std::optional(*whole + *rest) : std::nullopt;
+    return whole && rest ? bounded(*whole + *rest) : std::nullopt;
 }
 
 } // namespace lastrivet::workshop

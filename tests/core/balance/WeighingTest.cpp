@@ -223,3 +223,17 @@ TEST_CASE("An envelope holds its edge, and converts units")
     envelope.points.resize(2);
     CHECK_FALSE(isWithin(envelope, 1300, 80, own));
 }
+
+TEST_CASE("An envelope holds its corner, whatever conversion adds to it")
+{
+    Envelope envelope;
+    envelope.weight_unit = WeightUnit::Kilograms;
+    envelope.arm_unit = ArmUnit::Millimetres;
+    envelope.points = {{400, 1800}, {600, 1800}, {600, 2000}, {400, 2000}};
+    const Units metric{WeightUnit::Kilograms, ArmUnit::Millimetres};
+    CHECK(isWithin(envelope, 600 + 5e-11, 2000, metric));
+    CHECK(isWithin(envelope, 600 + 5e-11, 2000 + 5e-11, metric));
+    CHECK(isWithin(envelope, 400 - 5e-11, 1800 - 5e-11, metric));
+    CHECK_FALSE(isWithin(envelope, 600.001, 2000, metric));
+    CHECK_FALSE(isWithin(envelope, 600, 2000.001, metric));
+}
