@@ -4,13 +4,14 @@
 
 #include "core/base/Error.h"
 #include "core/calendar/UtcTime.h"
-#include "core/evidence/files/NewFile.h"
+#include "core/exchange/WholeFile.h"
 #include "core/project/Project.h"
 
 #include <fmt/format.h>
 
 #include <array>
 #include <chrono>
+#include <ostream>
 
 namespace lastrivet::calendar {
 
@@ -142,11 +143,7 @@ void writeCalendar(const std::vector<Entry> &entries, const FileFacts &facts,
         throw NotSaved("No visit is planned, and no day of expiry or calibration is on record: "
                        "there is nothing to put into a calendar.");
     const std::string text = calendarText(entries, facts);
-    const std::filesystem::path folder = place.parent_path();
-    evidence::NewFile file(folder.empty() ? "." : folder, place.string());
-    file.write({reinterpret_cast<const std::uint8_t *>(text.data()), text.size()});
-    file.settle();
-    file.publishOver(place.filename().string());
+    exchange::writeWholeFile(place, [&](std::ostream &out) { out << text; });
 }
 
 FileFacts fileFacts(const Project &project, std::optional<int> alarmDays)

@@ -1,5 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Error.h"
+#include "core/base/TemporaryFolder.h"
 #include "core/calendar/CalendarFile.h"
 #include "core/calendar/UtcTime.h"
 
@@ -191,4 +193,17 @@ TEST_CASE("Alarms ring so many days before, when asked for")
     const auto entries = calendar::entries(workshop(), at("2026-03-14"));
     CHECK(calendar::calendarText(entries, ringing).find("TRIGGER:-P7D\r\n") != std::string::npos);
     CHECK(calendar::calendarText(entries, facts()).find("VALARM") == std::string::npos);
+}
+
+TEST_CASE("A calendar that cannot be written is refused, and nothing is left there")
+{
+    const TemporaryFolder folder;
+    const auto entries = calendar::entries(workshop(), at("2026-03-14"));
+    CHECK_THROWS_AS(calendar::writeCalendar(entries, facts(), folder.path() / "none" / "shop.ics"),
+                    NotSaved);
+    CHECK_THROWS_AS(calendar::writeCalendar({}, facts(), folder.path() / "shop.ics"), NotSaved);
+    CHECK(std::filesystem::is_empty(folder.path()));
+    calendar::writeCalendar(entries, facts(), folder.path() / "shop.ics");
+    CHECK(std::filesystem::file_size(folder.path() / "shop.ics") ==
+          calendar::calendarText(entries, facts()).size());
 }
