@@ -24,11 +24,6 @@ namespace {
 
 constexpr std::size_t nearest = 3;
 
-bool isClosed(const ClosingAnswer &closing)
-{
-    return closing.state == State::Closed || closing.state == State::ClosedEarly;
-}
-
 class ReadinessText {
 public:
     ReadinessText(const Answer &answer, const Records &records, const Profile &profile,
@@ -76,13 +71,13 @@ private:
     bool isInState(const ClosingAnswer &closing, State state) const
     {
         const bool isTold =
-            !tellsAll() || (!isAircraft(closing) && (closing.begun || isClosed(closing)));
+            !tellsAll() || (!isAircraft(closing) && (closing.begun || isClosed(closing.state)));
         return isTold && closing.state == state;
     }
 
     bool isNotBegun(const ClosingAnswer &closing) const
     {
-        return tellsAll() && !isAircraft(closing) && !closing.begun && !isClosed(closing);
+        return tellsAll() && !isAircraft(closing) && !closing.begun && !isClosed(closing.state);
     }
 
     template <class Condition> std::int64_t count(Condition condition) const

@@ -47,11 +47,6 @@ std::int64_t mustBlockers(const ClosingAnswer &closing)
     return std::ranges::count(closing.blockers, Weight::Must, &Blocker::weight);
 }
 
-bool mustStayOpen(const ClosingAnswer &closing)
-{
-    return badness(closing) >= 3 && badness(closing) <= 5;
-}
-
 /// Puts parts and closings into zones.
 class Sorter {
 public:
@@ -104,7 +99,7 @@ private:
     void addClosing(const ClosingAnswer &closing, const Closing &record)
     {
         const ZoneSet own = zonesOf(record.component_id);
-        if (own.isEmpty() && mustStayOpen(closing))
+        if (own.isEmpty() && closing.begun && mustStayOpen(closing.state))
             ++m_airframe.open_elsewhere;
         std::array<bool, zoneCount> isIn{};
         const auto enter = [&isIn](ZoneSet zones) {

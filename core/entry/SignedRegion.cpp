@@ -17,11 +17,6 @@ bool isSigned(const Records &records, Id<Closing> closing)
     });
 }
 
-bool isOpenState(readiness::State state)
-{
-    return state != readiness::State::Closed && state != readiness::State::ClosedEarly;
-}
-
 } // namespace
 
 IdSet<Closing> signedAndOpen(const Records &records, const readiness::Answer &answer,
@@ -29,7 +24,7 @@ IdSet<Closing> signedAndOpen(const Records &records, const readiness::Answer &an
 {
     IdSet<Closing> found;
     for (const auto &closing : answer.closings) {
-        if (part && isOpenState(closing.state) && std::ranges::binary_search(closing.reach, part) &&
+        if (part && !isClosed(closing.state) && std::ranges::binary_search(closing.reach, part) &&
             isSigned(records, closing.id))
             found.push_back(closing.id);
     }

@@ -114,10 +114,8 @@ std::size_t FinalFile::openFindings() const
 
 std::size_t FinalFile::openClosings() const
 {
-    return std::size_t(std::ranges::count_if(built.whole.standings, [](const Standing &standing) {
-        return standing.state != readiness::State::Closed &&
-               standing.state != readiness::State::ClosedEarly;
-    }));
+    return std::size_t(std::ranges::count_if(
+        built.whole.standings, [](const Standing &standing) { return !isClosed(standing.state); }));
 }
 
 FinalFile finalFile(const Records &records, const Profile &profile, const readiness::Answer &answer)

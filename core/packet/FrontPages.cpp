@@ -106,8 +106,7 @@ bool waitsForVisitor(const Blocker &blocker)
 void addBlockers(FrontPages &front, const Records &records, const Region::Chosen &chosen)
 {
     const ClosingAnswer &closing = *chosen.answer;
-    const bool isClosed = closing.state == State::Closed || closing.state == State::ClosedEarly;
-    if (isClosed)
+    if (isClosed(closing.state))
         return;
     const std::string &title = chosen.closing->title;
     const auto before = front.open.size();

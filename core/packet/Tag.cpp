@@ -10,13 +10,6 @@ namespace lastrivet::packet {
 namespace {
 
 using readiness::ClosingAnswer;
-using readiness::State;
-
-bool mustStayOpen(const ClosingAnswer &closing)
-{
-    return closing.state == State::Hold || closing.state == State::ReadyToInspect ||
-           closing.state == State::ReadyToSign;
-}
 
 Tag tagOf(const Records &records, const ClosingAnswer &answer, const Closing &closing, Moment asOf)
 {
@@ -38,7 +31,7 @@ std::vector<Tag> tags(const Records &records, const readiness::Answer &answer,
     for (const Id<Closing> id : chosen) {
         const ClosingAnswer *known = answer.closing(id);
         const Closing *closing = records.findLive(id);
-        if (known && closing && mustStayOpen(*known))
+        if (known && closing && readiness::mustStayOpen(known->state))
             tags.push_back(tagOf(records, *known, *closing, answer.as_of));
     }
     return tags;
@@ -48,7 +41,7 @@ IdSet<Closing> closingsToTag(const readiness::Answer &answer)
 {
     IdSet<Closing> closings;
     for (const ClosingAnswer &closing : answer.closings) {
-        if (closing.begun && mustStayOpen(closing))
+        if (closing.begun && readiness::mustStayOpen(closing.state))
             closings.push_back(closing.id);
     }
     return closings;

@@ -55,6 +55,17 @@ enum class Weight { Must, Should };
 /// Where a closing stands. Hold, ready to inspect and ready to sign all mean: must stay open.
 enum class State { Closed, ClosedEarly, Clear, ReadyToSign, ReadyToInspect, Hold };
 
+constexpr bool isClosed(State state)
+{
+    return state == State::Closed || state == State::ClosedEarly;
+}
+
+/// Neither closed nor clear.
+constexpr bool mustStayOpen(State state)
+{
+    return state == State::Hold || state == State::ReadyToInspect || state == State::ReadyToSign;
+}
+
 /// Something that happened after a signature and touches what was signed for.
 struct Fact {
     RecordRef record;

@@ -137,8 +137,7 @@ Message inWords(Outcome outcome)
 Moment judgedAt(const ClosingAnswer &closing, const Records &records, Moment as_of)
 {
     const Closing *record = records.find(closing.id);
-    const bool isClosed = closing.state == State::Closed || closing.state == State::ClosedEarly;
-    if (!record || !isClosed)
+    if (!record || !isClosed(closing.state))
         return as_of;
     std::optional<Moment> moment;
     for (const Closing::Event &event : record->events) {

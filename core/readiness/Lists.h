@@ -24,11 +24,6 @@ std::vector<ToComplete> gaps(const Verdicts &verdicts, const Answer &answer);
 /// The worst state at or below each part.
 std::vector<Badge> badges(const Ground &ground, const Answer &answer);
 
-inline bool isClosed(State state)
-{
-    return state == State::Closed || state == State::ClosedEarly;
-}
-
 /// By record name, then id.
 inline bool namedBefore(RecordRef a, RecordRef b)
 {

@@ -15,7 +15,7 @@ namespace {
 
 bool isOpen(const ClosingAnswer &answer)
 {
-    return answer.begun && answer.state != State::Closed && answer.state != State::ClosedEarly;
+    return answer.begun && !isClosed(answer.state);
 }
 
 std::vector<MissingPictures::OfClosing> closingsThatLack(const Answer &answer)

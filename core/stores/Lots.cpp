@@ -38,9 +38,7 @@ IdSet<Closing> closingsHeldBy(Id<MaterialUse> use, const Records &records,
             std::any_of(closing.blockers.begin(), closing.blockers.end(), [&](const auto &blocker) {
                 return blocker.rule == readiness::Rule::CuringMaterial && blocker.record == record;
             });
-        const bool isOpen = closing.state != readiness::State::Closed &&
-                            closing.state != readiness::State::ClosedEarly;
-        if (isHeld && isOpen && records.findLive(closing.id))
+        if (isHeld && !isClosed(closing.state) && records.findLive(closing.id))
             held.push_back(closing.id);
     }
     return held;

@@ -16,12 +16,6 @@ using namespace readiness;
 
 namespace {
 
-bool mustStayOpen(const ClosingAnswer &closing)
-{
-    return closing.state == State::Hold || closing.state == State::ReadyToInspect ||
-           closing.state == State::ReadyToSign;
-}
-
 /// Gathers what lies at a part and below it.
 class Gatherer {
 public:
@@ -94,12 +88,11 @@ private:
         for (const ClosingAnswer &closing : m_answer.closings) {
             const Closing *record = m_records.find(closing.id);
             const bool isRegion = record && record->scope == ClosingScope::Region;
-            const bool isClosed =
-                closing.state == State::Closed || closing.state == State::ClosedEarly;
-            if (!isRegion || isClosed || !std::ranges::binary_search(closing.reach, m_part))
+            if (!isRegion || isClosed(closing.state) ||
+                !std::ranges::binary_search(closing.reach, m_part))
                 continue;
             open.insert(closing.id);
-            const Blocker *nearest = mustStayOpen(closing) ? order.nearest(closing) : nullptr;
+            const Blocker *nearest = mustStayOpen(closing.state) ? order.nearest(closing) : nullptr;
             if (nearest)
                 found.stays_open.push_back(
                     {closing.id, *nearest,

@@ -93,7 +93,7 @@ void addClosedEarly(Rows &rows, const Records &records, const Answer &answer)
 void addOutdated(Rows &rows, const Records &records, const Answer &answer)
 {
     for (const auto &closing : answer.closings) {
-        if (closing.state == State::Closed || closing.state == State::ClosedEarly)
+        if (isClosed(closing.state))
             continue;
         for (const auto &blocker : closing.blockers) {
             if (blocker.rule == Rule::OutdatedSignOff)

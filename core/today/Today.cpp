@@ -14,12 +14,6 @@ using namespace readiness;
 
 namespace {
 
-bool mustStayOpen(const ClosingAnswer &closing)
-{
-    return closing.state == State::Hold || closing.state == State::ReadyToInspect ||
-           closing.state == State::ReadyToSign;
-}
-
 bool isRegion(const Records &records, Id<Closing> id)
 {
     const Closing *closing = records.find(id);
@@ -52,7 +46,7 @@ std::vector<StaysOpen> staysOpen(const Records &records, const Answer &answer)
 {
     std::vector<const ClosingAnswer *> open;
     for (const auto &closing : answer.closings) {
-        if (closing.begun && mustStayOpen(closing) && isRegion(records, closing.id))
+        if (closing.begun && mustStayOpen(closing.state) && isRegion(records, closing.id))
             open.push_back(&closing);
     }
     std::ranges::stable_sort(open, [](const ClosingAnswer *a, const ClosingAnswer *b) {

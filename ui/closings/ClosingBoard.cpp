@@ -33,8 +33,7 @@ constexpr int singleColumnBelow = 700;
 
 std::size_t columnOf(const readiness::ClosingAnswer &answer)
 {
-    const bool isClosed = answer.state == State::Closed || answer.state == State::ClosedEarly;
-    if (!answer.begun && !isClosed)
+    if (!answer.begun && !isClosed(answer.state))
         return columnOrder.size() - 1;
     return std::size_t(std::ranges::find(columnOrder, answer.state) - columnOrder.begin());
 }

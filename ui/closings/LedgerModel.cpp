@@ -90,9 +90,7 @@ const Blocker *LedgerModel::blocker(const QModelIndex &index) const
 Mend LedgerModel::mend(const QModelIndex &index) const
 {
     const auto *about = blocker(index);
-    const bool isClosed =
-        m_source->answer.state == State::Closed || m_source->answer.state == State::ClosedEarly;
-    return about && !isClosed ? mendFor(*about) : Mend::None;
+    return about && !isClosed(m_source->answer.state) ? mendFor(*about) : Mend::None;
 }
 
 QString LedgerModel::sentence(const Blocker &blocker) const

@@ -32,8 +32,7 @@ bool isWanted(const readiness::Answer &answer, const HoldPoint &point)
 
 bool isOpen(const readiness::ClosingAnswer *answer)
 {
-    return answer && answer->begun && answer->state != readiness::State::Closed &&
-           answer->state != readiness::State::ClosedEarly;
+    return answer && answer->begun && !isClosed(answer->state);
 }
 
 } // namespace

@@ -151,11 +151,10 @@ void drawRules(Pages &pages, const Standing &standing)
                      {words.text("What would clear it"), 3.6}};
     for (const Standing::RuleLine &line : standing.rules)
         addRule(table, words, line);
-    const bool isClosed = standing.state == readiness::State::Closed ||
-                          standing.state == readiness::State::ClosedEarly;
-    pages.smallHeading(
-        words.text(isClosed ? "Every rule, as it stood when it was closed" : "Every rule"),
-        leastHeightOf(table, pages.body().width()));
+    pages.smallHeading(words.text(isClosed(standing.state)
+                                      ? "Every rule, as it stood when it was closed"
+                                      : "Every rule"),
+                       leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
 }
 

@@ -31,9 +31,7 @@ std::vector<const readiness::ClosingAnswer *> heldBy(Id<PartLine> line, const Re
     const RecordRef record{RecordType::PartLine, line.value()};
     std::vector<const readiness::ClosingAnswer *> held;
     for (const auto &closing : answer.closings) {
-        const bool isOpen = closing.state != readiness::State::Closed &&
-                            closing.state != readiness::State::ClosedEarly;
-        if (isOpen && records.findLive(closing.id) &&
+        if (!isClosed(closing.state) && records.findLive(closing.id) &&
             std::ranges::any_of(closing.blockers, [&](const auto &blocker) {
                 return blocker.rule == readiness::Rule::MissingPart && blocker.record == record;
             }))
