@@ -3,7 +3,6 @@
 #pragma once
 
 #include <cstdint>
-#include <optional>
 #include <string>
 
 namespace lastrivet {
@@ -15,13 +14,5 @@ struct Money {
 
     friend bool operator==(const Money &, const Money &) = default;
 };
-
-/// The sum; empty when the currencies differ, since amounts are never mixed silently.
-inline std::optional<Money> sum(const Money &a, const Money &b)
-{
-    if (a.currency != b.currency)
-        return std::nullopt;
-    return Money{a.minor_units + b.minor_units, a.currency};
-}
 
 } // namespace lastrivet

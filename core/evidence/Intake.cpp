@@ -9,6 +9,7 @@
 #include "core/evidence/ReadableName.h"
 #include "core/evidence/Wholeness.h"
 #include "core/evidence/files/FileFault.h"
+#include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
 #include "core/evidence/files/SourceFile.h"
 #include "core/evidence/pictures/Exif.h"
@@ -40,19 +41,6 @@ FileKind kindOf(const SourceFile &source)
         throw FileFault(
             {"{0} is not a photo (JPEG, PNG, HEIC), a video or a PDF.", {source.name()}});
     return *kind;
-}
-
-bool hasHash(const fs::path &file, const std::string &hash)
-{
-    const SourceFile existing(file);
-    Sha256 sum;
-    Bytes block(1u << 20);
-    std::uint64_t place = 0;
-    for (std::size_t got = 1; got > 0; place += got) {
-        got = existing.readAt(place, {block.data(), block.size()});
-        sum.add(std::span<const std::uint8_t>(block).first(got));
-    }
-    return hex(sum.digest()) == hash;
 }
 
 /// The fields of a row that are known before the file is opened.
@@ -249,7 +237,7 @@ private:
         for (const std::size_t digits : {6, 10, 16, 32, 64}) {
             std::string name = readableName(kind, whenFor(answer.media), what, hash, digits);
             answer.made_file = copy.publish(name);
-            if (answer.made_file || hasHash(folder / name, hash))
+            if (answer.made_file || sumOf(SourceFile(folder / name)) == hash)
                 return name;
         }
         throw FileFault({"{0} could not be saved: its name is taken by another file.",

@@ -19,7 +19,8 @@ MeasurementState stateOf(const Measurement &measurement, const Records &records,
         return MeasurementState::Accepted;
     const auto latest = readiness::latestOf(seriesOf(measurement, records, asOf),
                                             [](const Measurement &m) { return *m.measured_on; });
-    return latest == &measurement ? MeasurementState::Outside : MeasurementState::Repeated;
+    return latest && latest->id == measurement.id ? MeasurementState::Outside
+                                                  : MeasurementState::Repeated;
 }
 
 std::vector<const Measurement *> seriesOf(const Measurement &measurement, const Records &records,

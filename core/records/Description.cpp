@@ -47,10 +47,4 @@ bool isWithdrawn(const RecordDescription &description, const void *record)
     return withdrawn && !isNull(withdrawn->value(record));
 }
 
-bool isDefault(const Field &field, const void *record, const void *defaults)
-{
-    return field.isCollection() ? field.size(record) == 0
-                                : field.value(record) == field.value(defaults);
-}
-
 } // namespace lastrivet

@@ -105,7 +105,5 @@ const RecordDescription &describe(RecordType type);
 std::int64_t idOf(const RecordDescription &description, const void *record);
 /// True when the record's `withdrawn_on` is set.
 bool isWithdrawn(const RecordDescription &description, const void *record);
-/// What a null of this field means: the field's value in `defaults`.
-bool isDefault(const Field &field, const void *record, const void *defaults);
 
 } // namespace lastrivet

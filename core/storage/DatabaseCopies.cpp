@@ -126,6 +126,14 @@ bool copyUndisturbed(Database &database, const fs::path &to)
     return true;
 }
 
+/// The name of a copy made at this time.
+std::string copyName(Database &database, chr::sys_seconds made)
+{
+    return fmt::format("records-{:%Y%m%dT%H%M%S}Z-{}.db",
+                       fmt::gmtime(chr::system_clock::to_time_t(made)),
+                       newestHash(database).substr(0, 8));
+}
+
 } // namespace
 
 std::vector<DatabaseCopy> databaseCopies(const fs::path &folder)
@@ -153,13 +161,6 @@ std::vector<DatabaseCopy> superfluousCopies(const std::vector<DatabaseCopy> &cop
     std::copy_if(copies.begin(), copies.end(), std::back_inserter(dropped),
                  [&](const DatabaseCopy &copy) { return !kept.contains(copy.file); });
     return dropped;
-}
-
-std::string copyName(Database &database, chr::sys_time<chr::milliseconds> now)
-{
-    return fmt::format("records-{:%Y%m%dT%H%M%S}Z-{}.db",
-                       fmt::gmtime(chr::system_clock::to_time_t(chr::floor<chr::seconds>(now))),
-                       newestHash(database).substr(0, 8));
 }
 
 void copyVerified(Database &database, const fs::path &to)

@@ -33,9 +33,6 @@ std::vector<DatabaseCopy> superfluousCopies(const std::vector<DatabaseCopy> &cop
 std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const std::filesystem::path &folder,
                                             std::chrono::sys_time<std::chrono::milliseconds> now);
 
-/// The name that a copy made now would have.
-std::string copyName(Database &database, std::chrono::sys_time<std::chrono::milliseconds> now);
-
 /// Copies the database to a new file and opens the copy: SQLite's whole integrity check has to find
 /// nothing, and the rows of every table and the newest journal row have to be the original's.
 /// Throws `Fault`s, and leaves no file then.

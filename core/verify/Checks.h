@@ -7,7 +7,6 @@
 #include "core/storage/ProjectFolder.h"
 #include "core/verify/Verification.h"
 
-#include <optional>
 #include <set>
 #include <string>
 #include <string_view>
@@ -39,8 +38,8 @@ private:
 
 /// SQLite's own checks, and whether every reference leads somewhere.
 void checkDatabase(const storage::Database &database, Verification &verification);
-/// The records, checked against the rules they keep; empty when they cannot be read.
-std::optional<Records> checkRecords(const storage::Database &database, Verification &verification);
+/// The records, checked against the rules they keep. Throws when they cannot be read.
+Records checkRecords(const storage::Database &database, Verification &verification);
 /// Every row's hash and its link to the row before.
 void checkJournal(storage::Database &database, Verification &verification);
 /// The journal played from its beginning into an empty database, compared table by table.

@@ -53,7 +53,7 @@ void checkDatabase(const storage::Database &database, Verification &verification
     }
 }
 
-std::optional<Records> checkRecords(const storage::Database &database, Verification &verification)
+Records checkRecords(const storage::Database &database, Verification &verification)
 {
     auto records = storage::RecordReader(database.sql()).readAll();
     verification.records = countOf(records);

@@ -10,6 +10,7 @@
 #include "core/verify/Leftovers.h"
 
 #include <fmt/format.h>
+#include <optional>
 #include <set>
 
 namespace lastrivet::verify_detail {
