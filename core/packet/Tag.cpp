@@ -4,6 +4,7 @@
 
 #include "core/packet/InWords.h"
 #include "core/readiness/Sentences.h"
+#include "core/today/WorkOrder.h"
 
 namespace lastrivet::packet {
 
@@ -11,13 +12,14 @@ namespace {
 
 using readiness::ClosingAnswer;
 
-Tag tagOf(const Records &records, const ClosingAnswer &answer, const Closing &closing, Moment asOf)
+Tag tagOf(const Records &records, const ClosingAnswer &answer, const Closing &closing, Moment asOf,
+          const today::WorkOrder &order)
 {
     Tag tag{closing.id, closing.title, partPath(records, closing.component_id), answer.state,
             {},         asOf};
-    for (const readiness::Blocker &blocker : answer.blockers) {
-        if (blocker.weight == readiness::Weight::Must)
-            tag.waits_for.push_back(readiness::sentence(blocker, records));
+    for (const readiness::Blocker *blocker : order.nearestFirst(answer)) {
+        if (blocker->weight == readiness::Weight::Must)
+            tag.waits_for.push_back(readiness::sentence(*blocker, records));
     }
     return tag;
 }
@@ -27,12 +29,13 @@ Tag tagOf(const Records &records, const ClosingAnswer &answer, const Closing &cl
 std::vector<Tag> tags(const Records &records, const readiness::Answer &answer,
                       const IdSet<Closing> &chosen)
 {
+    const today::WorkOrder order(answer);
     std::vector<Tag> tags;
     for (const Id<Closing> id : chosen) {
         const ClosingAnswer *known = answer.closing(id);
         const Closing *closing = records.findLive(id);
         if (known && closing && readiness::mustStayOpen(known->state))
-            tags.push_back(tagOf(records, *known, *closing, answer.as_of));
+            tags.push_back(tagOf(records, *known, *closing, answer.as_of, order));
     }
     return tags;
 }

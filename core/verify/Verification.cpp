@@ -8,6 +8,8 @@
 #include "core/storage/Transaction.h"
 #include "core/verify/Checks.h"
 
+#include <optional>
+
 namespace lastrivet {
 
 namespace {
