@@ -3,6 +3,7 @@
 #include "app/cli/WhatFollows.h"
 
 #include "app/cli/PlainText.h"
+#include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 
 #include <algorithm>

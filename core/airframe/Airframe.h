@@ -38,7 +38,7 @@ struct Airframe {
     std::vector<ZoneStanding> zones;
     /// Live parts of which nothing says where they are, in the order of the tree.
     std::vector<Id<Component>> elsewhere;
-    /// Closings of those that must stay open.
+    /// Closings of those that were begun and must stay open.
     std::int64_t open_elsewhere = 0;
 };
 

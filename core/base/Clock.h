@@ -22,7 +22,8 @@ public:
     std::chrono::sys_time<std::chrono::milliseconds> now() const override;
 };
 
-/// `utc` as local workshop time in the IANA zone; UTC when the zone is unknown here.
+/// `utc` as local workshop time in the IANA zone; UTC when the zone is unknown here. The day
+/// 1970-01-01 for what no `Moment` can hold.
 Moment localMoment(std::chrono::sys_time<std::chrono::milliseconds> utc, std::string_view zone);
 /// A wall-clock reading taken at `offsetMinutes` east of UTC, as local time in the IANA zone.
 Moment inZone(Moment wallClock, int offsetMinutes, std::string_view zone);

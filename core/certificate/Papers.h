@@ -30,7 +30,7 @@ struct Paper {
     /// As people cite it; empty for an added document.
     std::string source;
     PaperState state = PaperState::Missing;
-    /// The latest record of it; none while nobody began one.
+    /// The record that counts; none while nobody began one.
     Id<CertificateDocument> record;
     /// Received without a number, or without a picture of it: told, but no fault.
     bool hasNumber = false;
@@ -38,7 +38,8 @@ struct Paper {
 };
 
 /// The country's documents in its order, then those that the builder added, as they stood at
-/// `asOf`. Of several records of one document the latest received counts, else the latest.
+/// `asOf`. Of several records of one document one that is here counts before an expired one, that
+/// before one that was asked for; of equals the latest.
 std::vector<Paper> papers(const Records &records, const Profile &profile, Moment asOf);
 
 /// "not here", "asked for on 3 Mar 2026", "here since …", "expired after …": the state with its

@@ -14,7 +14,7 @@ namespace lastrivet::credit {
 /// What is on record to show that the builder did a task.
 struct TaskEvidence {
     /// Pictures named by the row, and those of the builder at work on its parts or below them, by
-    /// the day on which they were taken.
+    /// the day on which they were taken, or else taken in.
     std::vector<Id<Media>> pictures;
     /// Log entries of its parts and what is below them, by day.
     std::vector<Id<WorkSession>> sessions;

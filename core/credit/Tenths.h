@@ -29,7 +29,7 @@ void setTenths(CreditTask &task, const Tenths &tenths);
 std::optional<Message> whyNot(const Tenths &tenths);
 
 /// The tick of a task in a form of two columns: 2 to whoever did more of it, 1 to each when both
-/// did the same.
+/// did the same; none when the task does not apply.
 struct HalfTicks {
     std::int64_t builder = 0;
     std::int64_t maker = 0;

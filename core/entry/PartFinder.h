@@ -27,11 +27,13 @@ public:
     /// The one part that fits best; empty when none fits or several are equally good.
     Id<Component> best(std::string_view text) const;
 
-    /// How many of the first `words` are exactly the code or the name of one part; 0 when none.
+    /// How many of the words from a place on are exactly the code or the name of a part; 0 when
+    /// none. Without a part when two have that name.
     struct Exact {
         std::size_t words = 0;
         Id<Component> part;
     };
+    /// `first` is the place of one of `words`.
     Exact longestExact(const std::vector<std::string> &words, std::size_t first) const;
 
 private:

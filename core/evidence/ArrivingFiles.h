@@ -20,7 +20,8 @@ struct SeenFile {
 };
 
 /// The files in a folder and its folders, six deep at most, without hidden ones; links to folders
-/// are not followed. Empty when the folder is not there, or a part of it cannot be read.
+/// are not followed. Folders that may not be read are passed over; empty when the folder is not
+/// there, or when reading it breaks off.
 std::vector<SeenFile> filesIn(const std::filesystem::path &folder);
 
 /// Tells which files of a folder are new and have arrived whole: a file counts as whole when two

@@ -36,8 +36,8 @@ struct TorqueProposal {
 /// zero or larger than what the nut is tightened to.
 Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::Nut nut);
 
-/// Why limits and drag of a record cannot be so: the drag is below zero or larger than the upper
-/// limit, or the limits are the wrong way round.
+/// Why limits and drag of a record cannot be so: a limit or the drag is below zero, the drag is
+/// larger than the upper limit, or the limits are the wrong way round.
 std::optional<Message> whyNotLimits(const Fastener &fastener);
 
 /// The setting of the wrench for the nut to see `value`: with the drag, through an extension.

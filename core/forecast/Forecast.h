@@ -40,6 +40,7 @@ struct Forecast {
 
 struct Options {
     std::uint64_t seed = 1;
+    /// At least one.
     std::size_t draws = 10'000;
     /// In place of the log's own pace.
     std::optional<double> hours_per_week;

@@ -5,7 +5,7 @@
 #include "core/base/Tongue.h"
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
-#include "core/readiness/Sentences.h"
+#include "core/readiness/Names.h"
 #include "core/readiness/SignOffs.h"
 
 #include <algorithm>

@@ -24,7 +24,7 @@ struct Photo {
     std::string caption;
     WordSet<Shows> shows;
     std::vector<Media::Annotation> annotations;
-    /// The closings, squawks and deviations it belongs to.
+    /// The records it belongs to; in a region, those of them that it holds.
     std::vector<RecordRef> subjects;
 };
 

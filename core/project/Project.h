@@ -110,13 +110,17 @@ public:
     std::vector<JournalChange> changesOf(std::int64_t seq) const;
     /// The hash of the newest journal row, 64 hex digits; empty before the first.
     std::string journalHash() const;
-    /// Writes a `printed` row for a document that is about to be made, and returns its hash.
+    /// Writes a `printed` row for a document that is about to be made, and returns its hash; of a
+    /// project that is only read, the hash of the newest row.
     std::string notePrinted(std::string_view label);
 
-    /// Records whose texts hold all words, the last one as a beginning; newest first.
+    /// Records whose texts hold all words, the last one as a beginning: parts, closings, squawks
+    /// and steps with the words in their title, in this order, then all others; of equals the
+    /// newest first. What a label's code says finds its record alone.
     std::vector<SearchHit> search(std::string_view text, std::size_t limit = 50) const;
 
-    /// Small things of this computer that are no records (the running timer); not journalled.
+    /// Small things of this computer that are no records (the running timer); not journalled. In a
+    /// project that is only read, `setLocalState` throws `NotWritable`.
     std::optional<std::string> localState(std::string_view key) const;
     void setLocalState(std::string_view key, std::optional<std::string_view> value);
 

@@ -70,7 +70,8 @@ constexpr bool mustStayOpen(State state)
 struct Fact {
     RecordRef record;
     Moment moment;
-    /// Light facts are work sessions of which nobody said whether they changed anything.
+    /// Light facts are work sessions of which nobody said whether they changed anything and, after
+    /// tools were counted, the signatures and closing work of a later day.
     bool heavy;
 
     friend bool operator==(const Fact &, const Fact &) = default;

@@ -33,7 +33,7 @@ struct IfReopened {
 };
 
 /// Works the answer out once more for records in which the closing is opened at `on`, and compares
-/// it with the answer without, as of `asOf`.
+/// it with the answer without, as of `asOf`. The closing must be on record.
 IfReopened ifReopened(const Records &records, const Profile &profile, Id<Closing> closing,
                       Moment on, Moment asOf);
 

@@ -17,7 +17,7 @@ std::vector<LastChance> lastChances(Verdicts &verdicts, const Answer &answer);
 std::vector<Id<Step>> workableSteps(const Ground &ground, const Answer &answer);
 /// Which closings one visit could cover, after how much more work.
 std::vector<VisitPlanRow> visitPlan(const Ground &ground, const Answer &answer);
-/// Records that alone keep closings open, those that keep most open first.
+/// Records that keep closings open by more than somebody's word, those that keep most open first.
 std::vector<RecordAndClosings> unlocking(const Answer &answer);
 /// Holes in the records themselves.
 std::vector<ToComplete> gaps(const Verdicts &verdicts, const Answer &answer);

@@ -3,7 +3,6 @@
 #include "core/readiness/Names.h"
 
 #include "core/base/Tongue.h"
-#include "core/readiness/Sentences.h"
 #include "core/records/Designation.h"
 
 #include <array>

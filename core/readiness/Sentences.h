@@ -23,7 +23,5 @@ Message closedBeforeRecords();
 Message sentence(const ToComplete &missing, const Records &records);
 /// The state in words: "stays open, work left". Clear is never called safe.
 Message stateInWords(State state);
-/// A record as people name it: "squawk 12, overdriven rivet in LW-R3".
-std::string nameOf(const Records &records, RecordRef record);
 
 } // namespace lastrivet::readiness

@@ -26,7 +26,8 @@ public:
     const std::vector<Blocker> &blockers(std::size_t closing, Moment at);
     /// When it was last closed, if it is closed at the moment.
     std::optional<Moment> closingMoment(std::size_t closing, Moment at) const;
-    /// Closed at `closed` although something stood in the way, and not accepted since.
+    /// Closed at `closed` although something stood in the way, or by a factory whose document is
+    /// wanted and not there; and not accepted since.
     bool isClosedEarly(std::size_t closing, Moment closed);
 
     /// `blockers`, which it forgets. To be called once nothing else is asked about this closing.

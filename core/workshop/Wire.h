@@ -47,8 +47,8 @@ std::optional<int> gaugeNumber(std::string_view gauge);
 
 /// The drop over `feet` of wire there (the way back through the airframe is another circuit) at
 /// `amps`, with the conductor at `celsius`: a hot wire has (234.5 + T) / 254.5 times the resistance
-/// that the table gives at 20 °C (AC 43.13-1B CHG 1 chapter 11, copper). Refuses unknown sizes, and
-/// lengths and currents that are not above zero.
+/// that the table gives at 20 °C (AC 43.13-1B CHG 1 chapter 11, copper). Refuses unknown sizes,
+/// lengths and currents that are not above zero, and a conductor outside -100 to 300 °C.
 Result<WireRun, Message> wireRun(std::string_view gauge, double feet, double amps, Rating rating,
                                  double celsius = 20);
 

@@ -17,7 +17,7 @@ void askAbout(Edit &edit, Id<Deviation> deviation, Id<Person> who, Moment on);
 /// Somebody who may said yes or no to it, on some basis: a letter, a drawing, a paragraph.
 void decide(Edit &edit, Id<Deviation> deviation, Decision decision, Id<Person> by, Moment on,
             std::string_view basis);
-/// It was built so.
+/// It was built so; that it was ever put back is forgotten.
 void buildSo(Edit &edit, Id<Deviation> deviation, Moment on);
 /// It was put back as drawn.
 void undoDeviation(Edit &edit, Id<Deviation> deviation, Moment on);

@@ -33,7 +33,7 @@ void checkNeeds(Review &review);
 void checkAuthority(Review &review);
 /// Minutes of log entries, of those who worked, and of flights.
 void checkLog(Review &review);
-/// What was counted, estimated or paid, and how large a file is, is not below zero.
+/// Quantities, prices, estimates, cure times, landings and the size of a file are not below zero.
 void checkCounts(Review &review);
 /// The tenths of a credit task.
 void checkCredit(Review &review);
