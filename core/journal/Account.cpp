@@ -4,21 +4,41 @@
 
 #include "core/records/Designation.h"
 
+#include <algorithm>
+
 namespace lastrivet::journal {
 
 namespace {
 
-FieldAccount accountOf(const Records &records, RecordType type, const FieldChange &change)
+/// The currency before the change or after it: a change may be of the currency itself.
+std::string currencyOf(const Records &records, const JournalChange &change,
+                       std::optional<std::string> FieldChange::*side)
 {
-    const Field *field = describe(type).find(change.name);
+    const Field *field = describe(change.record.type).find("currency");
+    const auto found = std::ranges::find_if(
+        change.fields, [](const FieldChange &each) { return each.name == "currency"; });
+    if (field && found != change.fields.end()) {
+        const Value value = valueOf(records, field, *found.*side);
+        const auto *code =
+            value.isNothing() ? nullptr : std::get_if<std::string>(&value.parts.front().content);
+        return code ? *code : std::string();
+    }
+    return journal::currencyOf(records, change.record);
+}
+
+FieldAccount accountOf(const Records &records, const JournalChange &record,
+                       const FieldChange &change)
+{
+    const Field *field = describe(record.record.type).find(change.name);
     if (!field)
         return {};
     if (!field->isCollection())
-        return {field,
-                valueOf(records, field, change.from),
-                valueOf(records, field, change.to),
-                {},
-                {}};
+        return {
+            field,
+            valueOf(records, field, change.from, currencyOf(records, record, &FieldChange::from)),
+            valueOf(records, field, change.to, currencyOf(records, record, &FieldChange::to)),
+            {},
+            {}};
     FieldAccount account{field, {}, {}, {}, {}};
     for (const std::string &item : change.added)
         account.added.push_back(itemOf(records, *field, item));
@@ -77,7 +97,7 @@ std::vector<RecordAccount> accountOf(const Records &records,
                               change.kind,
                               {}};
         for (const FieldChange &field : change.fields)
-            account.fields.push_back(accountOf(records, change.record.type, field));
+            account.fields.push_back(accountOf(records, change, field));
         accounts.push_back(std::move(account));
     }
     return accounts;

@@ -13,7 +13,8 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Content numberIn(const Records &records, const Field *field, std::int64_t number)
+Content numberIn(const Records &records, const Field *field, std::int64_t number,
+                 const std::string &currency)
 {
     if (!field)
         return number;
@@ -22,7 +23,7 @@ Content numberIn(const Records &records, const Field *field, std::int64_t number
     if (field->name.ends_with("minutes"))
         return Minutes{number};
     if (field->name == "unit_price" || field->name == "amount")
-        return Amount{number};
+        return Money{number, currency};
     return number;
 }
 
@@ -39,12 +40,13 @@ Content textIn(const Field *field, std::string text)
     return text;
 }
 
-Content contentIn(const Records &records, const Field *field, const Json &json)
+Content contentIn(const Records &records, const Field *field, const Json &json,
+                  const std::string &currency = {})
 {
     if (json.is_boolean())
         return json.get<bool>();
     if (json.is_number_integer())
-        return numberIn(records, field, json.get<std::int64_t>());
+        return numberIn(records, field, json.get<std::int64_t>(), currency);
     if (json.is_number())
         return json.get<double>();
     if (json.is_string())
@@ -98,7 +100,19 @@ void nameSubject(const Records &records, Value &value)
 
 } // namespace
 
-Value valueOf(const Records &records, const Field *field, const std::optional<std::string> &json)
+std::string currencyOf(const Records &records, RecordRef record)
+{
+    if (record.type == RecordType::PartLine) {
+        const PartLine *line = records.find(Id<PartLine>{record.id});
+        return line ? line->currency : std::string();
+    }
+    const Expense *expense =
+        record.type == RecordType::Expense ? records.find(Id<Expense>{record.id}) : nullptr;
+    return expense ? expense->currency : std::string();
+}
+
+Value valueOf(const Records &records, const Field *field, const std::optional<std::string> &json,
+              const std::string &currency)
 {
     if (!json)
         return {};
@@ -109,7 +123,7 @@ Value valueOf(const Records &records, const Field *field, const std::optional<st
         return {};
     if (read.is_array())
         return numbersIn(field, read);
-    return {{{field, contentIn(records, field, read)}}};
+    return {{{field, contentIn(records, field, read, currency)}}};
 }
 
 Value itemOf(const Records &records, const Field &collection, const std::string &json)

@@ -48,7 +48,8 @@ QString valueIn(const Records &records, const MergeConflict &conflict,
 {
     const FieldOfConflict found = fieldOf(conflict);
     const QString text = print::valueIn(
-        screenWording(), journal::valueOf(records, found.inRow ? found.inRow : found.field, json));
+        screenWording(), journal::valueOf(records, found.inRow ? found.inRow : found.field, json,
+                                          journal::currencyOf(records, conflict.record)));
     return text.isEmpty() ? tr("nothing") : text;
 }
 

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/JournalWords.h"
 
+#include "core/stores/MoneyText.h"
+
+#include <cmath>
 #include <variant>
 
 namespace lastrivet::print {
@@ -18,9 +21,11 @@ struct InWords {
     QString operator()(const std::string &value) const { return asIs(value); }
     QString operator()(Moment value) const { return words.date(value); }
     QString operator()(Minutes value) const { return words.hours(value); }
-    QString operator()(journal::Amount value) const
+    QString operator()(const Money &value) const
     {
-        return words.locale().toString(double(value.minor_units) / 100, 'f', 2);
+        const int decimals = stores::decimalsOf(value.currency);
+        return words.locale().toString(double(value.minor_units) / std::pow(10, decimals), 'f',
+                                       decimals);
     }
     QString operator()(const journal::VocabularyWord &value) const
     {

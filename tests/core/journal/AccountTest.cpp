@@ -108,6 +108,29 @@ TEST_CASE("A change tells what was there before, and a record that was taken bac
     CHECK_FALSE(takenBack[0].is_there);
 }
 
+TEST_CASE("An amount is in the currency that its record had before the change and after it")
+{
+    test::TestProject project;
+    Id<Expense> rivets;
+    project.change("Rivets", [&](Edit &edit) {
+        rivets = edit.put(Expense{.what = "Rivets", .amount = 1500, .currency = "JPY"});
+    });
+    CHECK(only<Money>(fieldOf(lastAccount(*project)[0], "amount").to) == Money{1500, "JPY"});
+    project.change("Cheaper", [&](Edit &edit) {
+        edit.update(rivets, [](Expense &expense) { expense.amount = 1200; });
+    });
+    CHECK(only<Money>(fieldOf(lastAccount(*project)[0], "amount").from) == Money{1500, "JPY"});
+    CHECK(only<Money>(fieldOf(lastAccount(*project)[0], "amount").to) == Money{1200, "JPY"});
+    project.change("In dollars", [&](Edit &edit) {
+        edit.update(rivets, [](Expense &expense) {
+            expense.amount = 899;
+            expense.currency = "USD";
+        });
+    });
+    CHECK(only<Money>(fieldOf(lastAccount(*project)[0], "amount").from) == Money{1200, "JPY"});
+    CHECK(only<Money>(fieldOf(lastAccount(*project)[0], "amount").to) == Money{899, "USD"});
+}
+
 TEST_CASE("What is no value of its field is told as it stands, and null is nothing")
 {
     const Records records;
