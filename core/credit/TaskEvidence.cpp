@@ -15,13 +15,13 @@ bool isPicture(const Media &media)
     return media.kind == MediaKind::Photo || media.kind == MediaKind::Video;
 }
 
-std::string dayOf(const Media &media)
+std::string dayText(const Media &media)
 {
-    const auto &day = media.taken_on ? media.taken_on : media.imported_on;
+    const auto day = dayOf(media);
     return day ? day->text() : std::string();
 }
 
-std::string dayOf(const WorkSession &session)
+std::string dayText(const WorkSession &session)
 {
     return session.began ? session.began->text() : std::string();
 }
@@ -29,7 +29,7 @@ std::string dayOf(const WorkSession &session)
 /// By day as text, then by id, in which they stand already.
 template <class Record> void sortByDay(const Records &records, std::vector<Id<Record>> &ids)
 {
-    std::ranges::stable_sort(ids, {}, [&](Id<Record> id) { return dayOf(*records.find(id)); });
+    std::ranges::stable_sort(ids, {}, [&](Id<Record> id) { return dayText(*records.find(id)); });
 }
 
 } // namespace

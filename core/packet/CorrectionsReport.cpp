@@ -29,11 +29,6 @@ bool isOfSquawk(const Media &media, Id<Squawk> squawk)
            std::find(media.links.begin(), media.links.end(), link) != media.links.end();
 }
 
-std::optional<Moment> dayOf(const Media &media)
-{
-    return media.taken_on ? media.taken_on : media.imported_on;
-}
-
 bool showsAfter(const Media &media, const Squawk &squawk)
 {
     if (media.shows.contains(Shows::Repair))
@@ -41,40 +36,6 @@ bool showsAfter(const Media &media, const Squawk &squawk)
     if (media.shows.contains(Shows::Defect) || !squawk.fixed_on)
         return false;
     return dayOf(media) && !after(*squawk.fixed_on, *dayOf(media));
-}
-
-Photo photoOf(const Records &records, const Media &media, const Squawk &squawk, int number)
-{
-    Photo photo;
-    photo.id = media.id;
-    photo.number = number;
-    photo.file = media.file;
-    photo.sha256 = media.sha256;
-    photo.taken_on = dayOf(media);
-    photo.is_day_of_intake = !media.taken_on;
-    photo.part = partName(records, squawk.component_id);
-    photo.caption = media.caption;
-    photo.shows = media.shows;
-    photo.annotations = media.annotations;
-    return photo;
-}
-
-FrontPages::Visit visitOf(const Records &records, const Inspection &inspection, Moment asOf)
-{
-    const auto known = [asOf](const std::optional<Moment> &moment) {
-        return happened(moment, asOf) ? moment : std::nullopt;
-    };
-    FrontPages::Visit visit;
-    visit.kind = inspection.kind;
-    visit.reference = inspection.reference;
-    visit.asked_on = known(inspection.asked_on);
-    visit.planned_for = inspection.planned_for;
-    visit.held_on = known(inspection.held_on);
-    visit.completed_on = known(inspection.completed_on);
-    visit.inspector = personName(records, inspection.inspector_id);
-    visit.visitor_role = visitorRole(records, inspection.inspector_id);
-    visit.report_number = inspection.report_number;
-    return visit;
 }
 
 std::vector<CorrectionsReport::Verdict> verdictsOf(const Records &records,
@@ -119,7 +80,8 @@ private:
     void add(std::vector<Photo> &photos, const Media &media, const Squawk &squawk)
     {
         if (happened(dayOf(media), m_region.asOf()))
-            photos.push_back(photoOf(m_records, media, squawk, ++m_photos));
+            photos.push_back(
+                plainPhoto(media, ++m_photos, partName(m_records, squawk.component_id)));
     }
 
     const Records &m_records;

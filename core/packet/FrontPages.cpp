@@ -45,22 +45,6 @@ bool isForThese(const Region &region, const Inspection &inspection)
                        });
 }
 
-FrontPages::Visit visitOf(const Region &region, const Inspection &inspection)
-{
-    FrontPages::Visit visit;
-    visit.kind = inspection.kind;
-    visit.reference = inspection.reference;
-    visit.asked_on = region.ifHappened(inspection.asked_on);
-    visit.planned_for = inspection.planned_for;
-    visit.held_on = region.ifHappened(inspection.held_on);
-    visit.completed_on = region.ifHappened(inspection.completed_on);
-    visit.inspector = personName(region.records(), inspection.inspector_id);
-    visit.visitor_role = visitorRole(region.records(), inspection.inspector_id);
-    visit.report_number = inspection.report_number;
-    visit.is_for_these = isForThese(region, inspection);
-    return visit;
-}
-
 std::vector<FrontPages::Visit> visits(const Region &region, const Profile &profile)
 {
     const auto takes = [&](const Inspection &inspection) {
@@ -76,8 +60,10 @@ std::vector<FrontPages::Visit> visits(const Region &region, const Profile &profi
              region.records().inspections, takes, [](const Inspection &) { return 0; },
              [](const Inspection &record) {
                  return record.asked_on ? record.asked_on : record.held_on;
-             }))
-        all.push_back(visitOf(region, *inspection));
+             })) {
+        all.push_back(visitOf(region.records(), *inspection, region.asOf()));
+        all.back().is_for_these = isForThese(region, *inspection);
+    }
     return all;
 }
 
@@ -244,6 +230,24 @@ void addNotOnRecord(FrontPages &front, const Region::Chosen &chosen)
 }
 
 } // namespace
+
+FrontPages::Visit visitOf(const Records &records, const Inspection &inspection, Moment asOf)
+{
+    const auto known = [asOf](const std::optional<Moment> &moment) {
+        return happened(moment, asOf) ? moment : std::nullopt;
+    };
+    FrontPages::Visit visit;
+    visit.kind = inspection.kind;
+    visit.reference = inspection.reference;
+    visit.asked_on = known(inspection.asked_on);
+    visit.planned_for = inspection.planned_for;
+    visit.held_on = known(inspection.held_on);
+    visit.completed_on = known(inspection.completed_on);
+    visit.inspector = personName(records, inspection.inspector_id);
+    visit.visitor_role = visitorRole(records, inspection.inspector_id);
+    visit.report_number = inspection.report_number;
+    return visit;
+}
 
 FrontPages frontPages(const Region &region, const Profile &profile, const readiness::Answer &answer)
 {

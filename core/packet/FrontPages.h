@@ -102,6 +102,9 @@ struct FrontPages {
     std::vector<NotOnRecord> not_on_record;
 };
 
+/// A visit as it stood at `asOf`, as one for these closings.
+FrontPages::Visit visitOf(const Records &records, const Inspection &inspection, Moment asOf);
+
 FrontPages frontPages(const Region &region, const Profile &profile,
                       const readiness::Answer &answer);
 

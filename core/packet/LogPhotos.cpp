@@ -40,11 +40,6 @@ bool isLinkedToEntry(const Media &media)
 
 } // namespace
 
-std::optional<Moment> dayOf(const Media &media)
-{
-    return media.taken_on ? media.taken_on : media.imported_on;
-}
-
 LogPhotos::LogPhotos(const Records &records, const std::vector<const WorkSession *> &sessions)
     : m_records(records)
 {
@@ -109,17 +104,7 @@ Id<Component> LogPhotos::partFor(const Media &photo) const
 
 Photo LogPhotos::photoOf(const Media &photo) const
 {
-    Photo shown;
-    shown.id = photo.id;
-    shown.file = photo.file;
-    shown.sha256 = photo.sha256;
-    shown.taken_on = dayOf(photo);
-    shown.is_day_of_intake = !photo.taken_on;
-    shown.part = partName(m_records, partFor(photo));
-    shown.caption = photo.caption;
-    shown.shows = photo.shows;
-    shown.annotations = photo.annotations;
-    return shown;
+    return plainPhoto(photo, 0, partName(m_records, partFor(photo)));
 }
 
 } // namespace lastrivet::packet

@@ -32,7 +32,4 @@ private:
     std::multimap<std::int64_t, const WorkSession *> m_byDay;
 };
 
-/// When a photograph was taken; when it was taken in, if that alone is known.
-std::optional<Moment> dayOf(const Media &media);
-
 } // namespace lastrivet::packet

@@ -7,18 +7,13 @@
 
 #include <algorithm>
 #include <set>
-#include <tuple>
+#include <utility>
 
 namespace lastrivet::packet {
 
 namespace {
 
 constexpr WordSet<Shows> notStructure{Shows::Exterior, Shows::Receipt, Shows::SignedSheet};
-
-std::optional<Moment> dayOf(const Media &media)
-{
-    return media.taken_on ? media.taken_on : media.imported_on;
-}
 
 /// Media that name no record themselves, but are named by one of the region.
 std::set<Id<Media>> namedMedia(const Region &region)
@@ -60,26 +55,9 @@ bool showsStructure(const Media &media)
     return media.shows.isEmpty() || media.shows.hasOthersThan(notStructure);
 }
 
-/// All but what the picture belongs to.
-Photo plainPhoto(const Media &media, int number)
-{
-    Photo photo;
-    photo.id = media.id;
-    photo.number = number;
-    photo.file = media.file;
-    photo.sha256 = media.sha256;
-    photo.taken_on = dayOf(media);
-    photo.is_day_of_intake = !media.taken_on;
-    photo.caption = media.caption;
-    photo.shows = media.shows;
-    photo.annotations = media.annotations;
-    return photo;
-}
-
 Photo photoOf(const Region &region, const Media &media, int number)
 {
-    Photo photo = plainPhoto(media, number);
-    photo.part = partName(region.records(), partOf(region, media));
+    Photo photo = plainPhoto(media, number, partName(region.records(), partOf(region, media)));
     for (const Media::Link &link : media.links) {
         const RecordRef subject{link.subject, link.id};
         if (region.holds(subject))
@@ -104,9 +82,25 @@ std::vector<Photo> numbered(const Region &region, MediaKind kind, int first, Tak
 
 } // namespace
 
+Photo plainPhoto(const Media &media, int number, std::string part)
+{
+    Photo photo;
+    photo.id = media.id;
+    photo.number = number;
+    photo.file = media.file;
+    photo.sha256 = media.sha256;
+    photo.taken_on = dayOf(media);
+    photo.is_day_of_intake = !media.taken_on;
+    photo.part = std::move(part);
+    photo.caption = media.caption;
+    photo.shows = media.shows;
+    photo.annotations = media.annotations;
+    return photo;
+}
+
 Photo photoOf(const Records &records, const Media &media, int number)
 {
-    Photo photo = plainPhoto(media, number);
+    Photo photo = plainPhoto(media, number, {});
     for (const Media::Link &link : media.links) {
         photo.subjects.push_back({link.subject, link.id});
         if (photo.part.empty() && link.subject == RecordType::Component)

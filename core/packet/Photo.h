@@ -28,6 +28,8 @@ struct Photo {
     std::vector<RecordRef> subjects;
 };
 
+/// A photograph with the name of its part, without the records that it belongs to.
+Photo plainPhoto(const Media &media, int number, std::string part);
 /// A photograph on its own, with the first part and all records that it belongs to.
 Photo photoOf(const Records &records, const Media &media, int number);
 /// Photographs of the open structure of the region: by part in the order of the tree, then by date.

@@ -107,7 +107,7 @@ void Ground::filePictures()
         const Filing filing = filingOf(*this, media);
         for (const std::size_t closing : filing.closings)
             closings[closing].hasDocument |= media.kind == MediaKind::Document;
-        const auto &when = media.taken_on ? media.taken_on : media.imported_on;
+        const auto when = dayOf(media);
         if (!when || !showsInside(media))
             continue;
         const Picture picture{&media, when, filing.count() > 1};

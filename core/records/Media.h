@@ -55,4 +55,10 @@ struct Media {
     friend bool operator==(const Media &, const Media &) = default;
 };
 
+/// When a file was taken, or else taken in.
+inline std::optional<Moment> dayOf(const Media &media)
+{
+    return media.taken_on ? media.taken_on : media.imported_on;
+}
+
 } // namespace lastrivet

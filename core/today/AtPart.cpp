@@ -139,8 +139,8 @@ private:
                 photos.push_back(&media);
         }
         std::ranges::stable_sort(photos, [](const Media *a, const Media *b) {
-            const auto dayA = a->taken_on ? a->taken_on : a->imported_on;
-            const auto dayB = b->taken_on ? b->taken_on : b->imported_on;
+            const auto dayA = dayOf(*a);
+            const auto dayB = dayOf(*b);
             return dayA && (!dayB || sortsBefore(*dayB, *dayA));
         });
         for (const Media *media : photos)

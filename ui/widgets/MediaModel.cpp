@@ -11,11 +11,6 @@
 
 namespace lastrivet::ui {
 
-std::optional<Moment> dayOf(const Media &media)
-{
-    return media.taken_on ? media.taken_on : media.imported_on;
-}
-
 QString mediaTitle(const Media &media)
 {
     if (!media.caption.empty())

@@ -37,8 +37,6 @@ private:
     Filter m_filter;
 };
 
-/// When a file was taken, or else taken in.
-std::optional<Moment> dayOf(const Media &media);
 /// What the file is called on screen: its caption, else its day, else its file name.
 QString mediaTitle(const Media &media);
 /// What it shows, in words.
