@@ -13,11 +13,6 @@ namespace lastrivet::credit {
 
 namespace {
 
-bool isPicture(const Media *media)
-{
-    return media && (media->kind == MediaKind::Photo || media->kind == MediaKind::Video);
-}
-
 /// Parts that a picture of the builder at work is linked to, or one below them.
 class PartsShown {
 public:
@@ -25,7 +20,7 @@ public:
         : m_records(records)
     {
         for (const Media &media : records.media) {
-            if (media.withdrawn_on || !isPicture(&media) ||
+            if (media.withdrawn_on || !isPicture(media) ||
                 !media.shows.contains(Shows::BuilderAtWork))
                 continue;
             for (const auto &link : media.links) {
@@ -55,7 +50,10 @@ private:
 bool isShown(const CreditTask &task, const Records &records, const PartsShown &parts)
 {
     return std::any_of(task.media_ids.begin(), task.media_ids.end(),
-                       [&](Id<Media> id) { return isPicture(records.findLive(id)); }) ||
+                       [&](Id<Media> id) {
+                           const Media *media = records.findLive(id);
+                           return media && isPicture(*media);
+                       }) ||
            std::any_of(task.component_ids.begin(), task.component_ids.end(),
                        [&](Id<Component> id) { return parts.contains(id); });
 }

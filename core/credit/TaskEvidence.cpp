@@ -10,11 +10,6 @@ namespace lastrivet::credit {
 
 namespace {
 
-bool isPicture(const Media &media)
-{
-    return media.kind == MediaKind::Photo || media.kind == MediaKind::Video;
-}
-
 std::string dayText(const Media &media)
 {
     const auto day = dayOf(media);

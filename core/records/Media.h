@@ -55,6 +55,12 @@ struct Media {
     friend bool operator==(const Media &, const Media &) = default;
 };
 
+/// True for a photograph or a video, which show something; a document says it.
+inline bool isPicture(const Media &media)
+{
+    return media.kind == MediaKind::Photo || media.kind == MediaKind::Video;
+}
+
 /// When a file was taken, or else taken in.
 inline std::optional<Moment> dayOf(const Media &media)
 {
