@@ -4,6 +4,7 @@
 
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
+#include "core/project/acts/ClosingUp.h"
 
 #include <algorithm>
 
@@ -34,10 +35,10 @@ std::vector<CheckList::Line> profileLines(const Region &region, const Profile &p
 {
     std::vector<CheckList::Line> lines;
     const Component *part = region.records().find(closing.component_id);
-    if (!part)
-        return lines;
+    const auto inside = acts::fittingChecklists(region.records(), profile, closing);
     for (const Profile::Checklist &list : profile.checklists) {
-        if (!list.appliesTo(part->kind, part->construction))
+        const bool isOfPart = part && list.appliesTo(part->kind, part->construction);
+        if (!isOfPart && std::find(inside.begin(), inside.end(), &list) == inside.end())
             continue;
         for (const Profile::ChecklistItem &item : list.items)
             lines.push_back({item.item,

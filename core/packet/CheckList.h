@@ -23,7 +23,8 @@ struct CheckList {
     };
 
     std::string closing;
-    /// True when the closing has no list of its own and the profile's was taken.
+    /// True when the closing has no list of its own and those of the profile were taken that fit
+    /// its part or what it encloses.
     bool is_from_profile = false;
     std::vector<Line> lines;
 };

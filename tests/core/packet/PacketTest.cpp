@@ -247,10 +247,14 @@ TEST_CASE("The inspector's list is the closing's own, or the profile's where it 
     Profile::Checklist wood;
     wood.constructions = {Construction::Wood};
     wood.items.push_back({.item = "Glue lines are closed"});
-    project.profile.checklists = {metalWing, wood};
+    Profile::Checklist fuelTank;
+    fuelTank.component_kinds = {ComponentKind::FuelTank};
+    fuelTank.items.push_back({.item = "Vents are open"});
+    project.profile.checklists = {metalWing, wood, fuelTank};
     const packet::CheckList offered = wingPacket(project).check_lists[0];
     CHECK(offered.is_from_profile);
-    CHECK(column(offered.lines, &packet::CheckList::Line::item) == Texts{"Rivets are sound"});
+    CHECK(column(offered.lines, &packet::CheckList::Line::item) ==
+          Texts{"Rivets are sound", "Vents are open"});
 }
 
 TEST_CASE("The sheet to sign carries findings that nobody verified, and every hold point")
