@@ -42,15 +42,10 @@ Enclosed enclosedBy(const Records &records, const Closing &closing)
     return enclosed;
 }
 
-template <class Word> bool meet(WordSet<Word> wanted, WordSet<Word> given)
+/// Of nothing in particular, for anything.
+template <class Word> bool fits(WordSet<Word> wanted, WordSet<Word> given)
 {
-    if (wanted.isEmpty())
-        return true;
-    for (std::size_t i = 0; i < Words<Word>::list.size(); ++i) {
-        if (wanted.contains(Word(i)) && given.contains(Word(i)))
-            return true;
-    }
-    return false;
+    return wanted.isEmpty() || wanted.meets(given);
 }
 
 void addChecks(Edit &edit, const Closing &closing,
@@ -106,8 +101,8 @@ fittingChecklists(const Records &records, const Profile &profile, const Closing 
     const Enclosed enclosed = enclosedBy(records, closing);
     std::vector<const Profile::Checklist *> lists;
     for (const auto &list : profile.checklists) {
-        if (meet(list.component_kinds, enclosed.kinds) &&
-            meet(list.constructions, enclosed.constructions))
+        if (fits(list.component_kinds, enclosed.kinds) &&
+            fits(list.constructions, enclosed.constructions))
             lists.push_back(&list);
     }
     return lists;
