@@ -3,6 +3,7 @@
 #include "core/packet/InWords.h"
 
 #include "core/records/Rank.h"
+#include "core/records/invariants/Ancestors.h"
 
 #include <array>
 
@@ -30,8 +31,10 @@ std::string partName(const Records &records, Id<Component> part)
 std::string partPath(const Records &records, Id<Component> part)
 {
     std::string path;
-    for (const Component *step = records.find(part); step; step = records.find(step->parent_id))
-        path = path.empty() ? step->name : step->name + " › " + path;
+    invariants::anyUpwards(records, part, [&](const Component &step) {
+        path = path.empty() ? step.name : step.name + " › " + path;
+        return false;
+    });
     return path;
 }
 

@@ -6,6 +6,7 @@
 #include "core/packet/InWords.h"
 #include "core/packet/LogPhotos.h"
 #include "core/packet/Places.h"
+#include "core/records/invariants/Ancestors.h"
 
 #include <chrono>
 #include <limits>
@@ -155,9 +156,13 @@ void Binding::addParts()
         row.name = partName(m_records, part.id);
         row.own = part.own;
         row.with_below = part.with_below;
-        for (const Component *above = m_records.findLive(m_records.find(part.id)->parent_id); above;
-             above = m_records.findLive(above->parent_id))
-            ++row.depth;
+        invariants::anyUpwards(m_records, m_records.find(part.id)->parent_id,
+                               [&row](const Component &above) {
+                                   if (above.withdrawn_on)
+                                       return true;
+                                   ++row.depth;
+                                   return false;
+                               });
     }
     for (auto &[place, row] : rows)
         m_book.parts.push_back(std::move(row));

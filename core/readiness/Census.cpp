@@ -4,6 +4,7 @@
 
 #include "core/readiness/SignOffs.h"
 #include "core/records/LockedByHand.h"
+#include "core/records/invariants/Ancestors.h"
 
 #include <vector>
 
@@ -21,11 +22,11 @@ IdSet<Component> ancestorsOf(const Records &records, const IdSet<Component> &par
 {
     IdSet<Component> above;
     for (const Id<Component> part : parts) {
-        const Component *step = records.find(part);
-        while (step && step->parent_id) {
-            above.push_back(step->parent_id);
-            step = records.find(step->parent_id);
-        }
+        invariants::anyUpwards(records, part, [&](const Component &step) {
+            if (step.parent_id)
+                above.push_back(step.parent_id);
+            return false;
+        });
     }
     std::sort(above.begin(), above.end());
     above.erase(std::unique(above.begin(), above.end()), above.end());

@@ -3,6 +3,7 @@
 #include "core/readiness/SquawkFilter.h"
 
 #include "core/entry/Fold.h"
+#include "core/records/invariants/Ancestors.h"
 
 #include <algorithm>
 
@@ -33,11 +34,8 @@ bool stands(const Squawk &squawk, Standing wanted, Moment asOf)
 
 bool liesIn(Id<Component> part, Id<Component> whole, const Records &records)
 {
-    while (part && part != whole) {
-        const Component *known = records.find(part);
-        part = known ? known->parent_id : Id<Component>{};
-    }
-    return part == whole;
+    return invariants::anyUpwards(records, part,
+                                  [whole](const Component &above) { return above.id == whole; });
 }
 
 std::string textOf(const Squawk &squawk, const Records &records)

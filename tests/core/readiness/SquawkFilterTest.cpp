@@ -93,6 +93,15 @@ TEST_CASE("A part's squawks are its own and those of everything below it, but no
     CHECK(bench.of({.part = Id<Component>{2}}) == Ids{1});
 }
 
+TEST_CASE("In a tree that is damaged into a ring the search for a part's squawks ends")
+{
+    Bench bench;
+    bench.put(
+        Component{.id = Id<Component>{1}, .parent_id = Id<Component>{2}, .name = "Left wing"});
+    CHECK(bench.of({.part = Id<Component>{3}}).empty());
+    CHECK(bench.of({.part = Id<Component>{1}}) == Ids{1, 2});
+}
+
 TEST_CASE("Squawks are filtered by severity, verifier, inspection and reach")
 {
     const Bench bench;
