@@ -113,6 +113,7 @@ PartFinder::Exact PartFinder::longestExact(const std::vector<std::string> &words
                                            std::size_t first) const
 {
     Exact longest;
+    bool isByCode = false;
     for (const Part &part : m_parts) {
         const std::size_t left = words.size() - first;
         const bool isNamed =
@@ -120,10 +121,13 @@ PartFinder::Exact PartFinder::longestExact(const std::vector<std::string> &words
             std::equal(part.name.begin(), part.name.end(), words.begin() + std::ptrdiff_t(first));
         const bool isCoded = !part.code.empty() && part.code == words[first];
         const std::size_t count = isNamed ? part.name.size() : isCoded ? 1 : 0;
-        if (count > longest.words)
+        const bool isEqual = count > 0 && count == longest.words;
+        if (count > longest.words || (isEqual && isCoded && !isByCode)) {
             longest = {count, part.id};
-        else if (count == longest.words && count > 0 && !isCoded)
+            isByCode = isCoded;
+        } else if (isEqual && !isByCode) {
             longest.part = {}; // two parts of one name: the words alone do not tell which
+        }
     }
     return longest;
 }

@@ -28,7 +28,7 @@ public:
     Id<Component> best(std::string_view text) const;
 
     /// How many of the words from a place on are exactly the code or the name of a part; 0 when
-    /// none. Without a part when two have that name.
+    /// none. A code goes before a name; without a part when two have that name.
     struct Exact {
         std::size_t words = 0;
         Id<Component> part;

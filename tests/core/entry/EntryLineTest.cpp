@@ -315,6 +315,19 @@ TEST_CASE("The words at the cursor are those that may name a part")
     CHECK(at("2h15 LA + RW: ri").empty());
 }
 
+TEST_CASE("A part's code goes before another part's name, whichever was entered first")
+{
+    for (const bool isCodeFirst : {false, true}) {
+        Records records;
+        const Id<Component> coded{isCodeFirst ? 1 : 2};
+        records.components.put({.id = coded, .code = "TAIL", .name = "Empennage"});
+        records.components.put({.id = Id<Component>{isCodeFirst ? 2 : 1}, .name = "Tail"});
+        const auto exact = PartFinder(records).longestExact({"tail"}, 0);
+        CHECK(exact.words == 1);
+        CHECK(exact.part == coded);
+    }
+}
+
 TEST_CASE("A dash that stands alone parts time, part and note, and is no minus")
 {
     const Bench bench;
