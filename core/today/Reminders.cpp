@@ -8,6 +8,7 @@
 #include "core/readiness/CalibrationAt.h"
 #include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
+#include "core/stores/Delivery.h"
 
 #include <algorithm>
 #include <array>
@@ -174,13 +175,12 @@ void addCalibrations(Rows &rows, const Records &records, Moment asOf)
 void addLateParts(Rows &rows, const Records &records, Moment asOf)
 {
     for (const PartLine &line : records.part_lines) {
-        const auto there = line.received_on ? line.received_quantity - line.damaged_quantity : 0;
-        if (!line.withdrawn_on && line.expected_on && after(asOf, *line.expected_on) &&
-            there < line.quantity)
+        const stores::LineStanding standing = stores::standingOf(line, asOf);
+        if (!line.withdrawn_on && line.expected_on && standing.isOverdue())
             rows.push_back({AttentionKind::LatePart,
                             {RecordType::PartLine, line.id.value()},
                             {"{0}: {1} of {2} missing, expected on {3}",
-                             {line.name, std::to_string(line.quantity - there),
+                             {line.name, std::to_string(standing.wanted),
                               std::to_string(line.quantity), line.expected_on->text()}}});
     }
 }
