@@ -43,14 +43,25 @@ public:
     }
     void put(const ProjectFacts &facts) { putAny(RecordType::Project, &facts); }
 
-    /// Changes an existing record: `body` gets a copy, which is then stored. Throws a `Fault` when
-    /// the record is gone, which an undo may have done while somebody was asked about it.
-    template <class Record, class Body> void update(Id<Record> id, Body &&body)
+    /// A record as it stands, until the next change. Throws a `Fault` when it is gone, which an
+    /// undo may have done while somebody was asked about it.
+    const void *existing(RecordRef record) const
     {
-        const Record *found = records().find(id);
+        const void *found = records().find(record.type, record.id);
         if (!found)
             throw Fault("What was to be changed is not there any more.");
-        Record copy = *found;
+        return found;
+    }
+    template <class Record> const Record &existing(Id<Record> id) const
+    {
+        return *static_cast<const Record *>(existing(RecordRef{Record::type, id.value()}));
+    }
+
+    /// Changes an existing record: `body` gets a copy, which is then stored. Throws as `existing`
+    /// does.
+    template <class Record, class Body> void update(Id<Record> id, Body &&body)
+    {
+        Record copy = existing(id);
         body(copy);
         putAny(Record::type, &copy);
     }

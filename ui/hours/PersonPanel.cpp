@@ -60,7 +60,7 @@ void PersonPanel::toggle(Role role, bool isOn)
         return;
     const QString label = tr("Roles of %1 changed").arg(toQt(person->name));
     m_session.change(label, [&](Edit &edit) {
-        Person changed = *edit.records().find(m_person);
+        Person changed = edit.existing(m_person);
         if (isOn)
             changed.roles.insert(role);
         else

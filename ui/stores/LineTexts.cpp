@@ -171,7 +171,7 @@ bool writeReceived(Edit &edit, std::int64_t id, const QString &text)
         return false;
     const Id<PartLine> line{id};
     if (count)
-        acts::countLine(edit, line, *count, edit.records().find(line)->damaged_quantity);
+        acts::countLine(edit, line, *count, edit.existing(line).damaged_quantity);
     else
         acts::uncount(edit, {line});
     return true;
@@ -185,7 +185,7 @@ bool writeDamaged(Edit &edit, std::int64_t id, const QString &text)
         return false;
     const Id<PartLine> line{id};
     acts::countAsListed(edit, {line});
-    acts::countLine(edit, line, edit.records().find(line)->received_quantity, *count);
+    acts::countLine(edit, line, edit.existing(line).received_quantity, *count);
     return true;
 }
 

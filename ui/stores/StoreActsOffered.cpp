@@ -157,7 +157,7 @@ void attachToLot(Edit &edit, std::int64_t id, Id<Media> paper)
 void attachToTool(Edit &edit, std::int64_t id, Id<Media> paper)
 {
     const Id<Tool> tool{id};
-    const Tool &record = *edit.records().find(tool);
+    const Tool &record = edit.existing(tool);
     if (const auto *newest = readiness::newestCalibration(record))
         acts::attachCertificate(edit, tool, std::size_t(newest - record.calibrations.data()),
                                 paper);

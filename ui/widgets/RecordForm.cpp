@@ -74,8 +74,7 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
     bool isAssigned = true;
     QString wrong;
     const bool isChanged = m_session.change(label, [&](Edit &edit) {
-        const auto changed =
-            describe(record.type).copy(edit.records().find(record.type, record.id));
+        const auto changed = describe(record.type).copy(edit.existing(record));
         isAssigned = assign(changed.get());
         if (isAssigned && m_check)
             wrong = m_check(changed.get());

@@ -110,7 +110,7 @@ void cancelInspection(Edit &edit, Id<Inspection> id, Moment on)
 
 Id<Squawk> addFinding(Edit &edit, Id<Inspection> id, const Finding &finding)
 {
-    const Inspection &visit = *edit.records().find(id);
+    const Inspection &visit = edit.existing(id);
     const Person *finder = edit.records().find(visit.inspector_id);
     Squawk squawk;
     squawk.number = nextNumber<Squawk>(edit.records());

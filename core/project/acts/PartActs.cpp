@@ -18,7 +18,7 @@ void number(Edit &edit, const std::vector<Id<Component>> &parts)
 {
     for (std::size_t i = 0; i < parts.size(); ++i) {
         const auto position = std::int64_t(i) + 1;
-        if (edit.records().find(parts[i])->position != position)
+        if (edit.existing(parts[i]).position != position)
             edit.update(parts[i], [&](Component &part) { part.position = position; });
     }
 }
@@ -118,7 +118,7 @@ void moveParts(Edit &edit, const std::vector<Id<Component>> &parts, Id<Component
     });
     neighbours.insert(std::ranges::find(neighbours, anchor), moved.begin(), moved.end());
     for (const Id<Component> part : moved) {
-        if (edit.records().find(part)->parent_id != parent)
+        if (edit.existing(part).parent_id != parent)
             edit.update(part, [&](Component &changed) { changed.parent_id = parent; });
     }
     number(edit, neighbours);

@@ -9,8 +9,8 @@ namespace lastrivet::acts {
 void linkMedia(Edit &edit, Id<Media> media, RecordRef record)
 {
     const Media::Link link{record.type, record.id};
-    if (std::ranges::find(edit.records().find(media)->links, link) !=
-        edit.records().find(media)->links.end())
+    const auto &links = edit.existing(media).links;
+    if (std::ranges::find(links, link) != links.end())
         return;
     edit.update(media, [&](Media &changed) { changed.links.push_back(link); });
 }
@@ -40,7 +40,7 @@ void setAnnotations(Edit &edit, Id<Media> media, const std::vector<Media::Annota
 void linkToSession(Edit &edit, Id<Media> media, Id<WorkSession> session)
 {
     linkMedia(edit, media, {RecordType::WorkSession, session.value()});
-    const auto part = edit.records().find(session)->component_id;
+    const auto part = edit.existing(session).component_id;
     if (part)
         linkMedia(edit, media, {RecordType::Component, part.value()});
 }

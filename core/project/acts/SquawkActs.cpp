@@ -65,7 +65,7 @@ void takeBack(Edit &edit, Id<Squawk> squawk, std::string_view remark)
 
 Id<Squawk> foundAgain(Edit &edit, Id<Squawk> squawk, std::string_view remark)
 {
-    const Squawk &old = *edit.records().find(squawk);
+    const Squawk &old = edit.existing(squawk);
     Squawk again;
     again.component_id = old.component_id;
     again.title = old.title;

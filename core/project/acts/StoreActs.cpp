@@ -53,7 +53,7 @@ void countLine(Edit &edit, Id<PartLine> line, std::int64_t received, std::int64_
 void countAsListed(Edit &edit, const std::vector<Id<PartLine>> &lines)
 {
     for (const auto id : lines) {
-        const PartLine &line = *edit.records().find(id);
+        const PartLine &line = edit.existing(id);
         if (!line.received_on)
             countLine(edit, id, line.quantity, 0);
     }
@@ -72,7 +72,7 @@ void uncount(Edit &edit, const std::vector<Id<PartLine>> &lines)
 
 Id<MaterialLot> lotFrom(Edit &edit, Id<PartLine> line)
 {
-    const PartLine &from = *edit.records().find(line);
+    const PartLine &from = edit.existing(line);
     MaterialLot lot;
     lot.name = from.name;
     lot.specification = from.part_number;

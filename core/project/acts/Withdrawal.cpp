@@ -92,7 +92,7 @@ void withdraw(Edit &edit, const std::vector<RecordRef> &records, std::string_vie
     const Moment now = edit.now();
     for (const RecordRef &record : records) {
         const auto &description = describe(record.type);
-        const auto changed = description.copy(edit.records().find(record.type, record.id));
+        const auto changed = description.copy(edit.existing(record));
         description.find("withdrawn_on")->assign(changed.get(), now);
         description.find("withdrawn_why")->assign(changed.get(), why);
         edit.putAny(record.type, changed.get());

@@ -13,7 +13,7 @@ namespace {
 
 void setPosition(Edit &edit, Id<Step> step, std::int64_t position)
 {
-    if (edit.records().find(step)->position != position)
+    if (edit.existing(step).position != position)
         edit.update(step, [&](Step &changed) { changed.position = position; });
 }
 
@@ -22,7 +22,7 @@ void setPosition(Edit &edit, Id<Step> step, std::int64_t position)
 template <class IsMoved>
 void number(Edit &edit, const std::vector<Id<Step>> &order, const IsMoved &isMoved)
 {
-    const auto positionOf = [&](Id<Step> step) { return edit.records().find(step)->position; };
+    const auto positionOf = [&](Id<Step> step) { return edit.existing(step).position; };
     std::int64_t last = 0;
     for (auto at = order.begin(); at != order.end();) {
         const auto end = std::find_if_not(at, order.end(), isMoved);
@@ -79,7 +79,7 @@ Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title)
 
 Id<Step> insertStep(Edit &edit, Id<Step> before, std::string_view title)
 {
-    const auto part = edit.records().find(before)->component_id;
+    const auto part = edit.existing(before).component_id;
     const auto added = addStep(edit, part, title);
     moveSteps(edit, {added}, before);
     return added;
@@ -92,7 +92,7 @@ void moveSteps(Edit &edit, const std::vector<Id<Step>> &steps, Id<Step> before)
     const auto isMoved = [&](Id<Step> step) {
         return std::ranges::find(steps, step) != steps.end();
     };
-    const auto part = edit.records().find(steps.front())->component_id;
+    const auto part = edit.existing(steps.front()).component_id;
     auto order = steps::stepsOf(edit.records(), part);
     std::vector<Id<Step>> moved;
     std::ranges::copy_if(order, std::back_inserter(moved), isMoved);

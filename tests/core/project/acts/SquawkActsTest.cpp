@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/SquawkActs.h"
 
+#include "core/project/acts/Inspecting.h"
+#include "core/project/acts/PhotoActs.h"
+#include "core/project/acts/StoreActs.h"
+#include "core/project/acts/WorkActs.h"
 #include "tests/support/ActBench.h"
 
 namespace lastrivet::test {
@@ -127,6 +131,23 @@ TEST_CASE("Nothing happens to a squawk tomorrow, or before it was found")
     CHECK_FALSE(acts::whyNotOn(squawk, today, now));
     CHECK(acts::whyNotOn(squawk, *today.plusDays(1), now));
     CHECK(acts::whyNotOn(squawk, *today.plusDays(-1), now));
+}
+
+TEST_CASE("An act on what an undo took away meanwhile is refused, and changes nothing")
+{
+    ActBench bench;
+    const auto before = bench.records();
+    const auto isTold = [&](const Project::Body &body) {
+        CHECK_THROWS_AS((*bench).change("A change", body), Fault);
+    };
+    isTold([](Edit &edit) { acts::foundAgain(edit, Id<Squawk>{900}, "again"); });
+    isTold([](Edit &edit) { acts::addFinding(edit, Id<Inspection>{900}, {}); });
+    isTold([](Edit &edit) { acts::linkMedia(edit, Id<Media>{900}, {RecordType::Project, 1}); });
+    isTold([](Edit &edit) { acts::lotFrom(edit, Id<PartLine>{900}); });
+    isTold([](Edit &edit) { acts::countAsListed(edit, {Id<PartLine>{900}}); });
+    isTold([](Edit &edit) { acts::insertStep(edit, Id<Step>{900}, "Drill"); });
+    isTold([](Edit &edit) { acts::moveSteps(edit, {Id<Step>{900}}, {}); });
+    CHECK(bench.records() == before);
 }
 
 } // namespace lastrivet::test
