@@ -65,7 +65,8 @@ std::optional<evidence::SourceFile> opened(const fs::path &file)
     }
 }
 
-/// False when the file is not the one that the record means.
+/// False when the file is not the one that the record means, or its name was taken meanwhile: what
+/// has it is another's, and not to be taken back with the merge.
 bool bring(const fs::path &from, const fs::path &folder, const Media &media)
 {
     const auto source = opened(from);
@@ -78,7 +79,8 @@ bool bring(const fs::path &from, const fs::path &folder, const Media &media)
     if (!media.sha256.empty() && sum != media.sha256)
         return false;
     file.settle();
-    file.publish(fs::path(media.file).filename().string());
+    if (!file.publish(fs::path(media.file).filename().string()))
+        return false;
     evidence::settleFolder(folder / relative);
     return true;
 }
