@@ -15,8 +15,10 @@ SquawkList squawkList(const Records &records, const Profile &profile,
         const Squawk &squawk = *records.find(known.id);
         SquawkList::Entry entry{
             squawkEntry(nowhere, squawk, {}), known.reachable, {}, squawk.estimate_minutes};
-        for (const Id<Closing> id : known.closings)
-            entry.closings.push_back(records.find(id)->title);
+        for (const Id<Closing> id : known.closings) {
+            if (const Closing *closing = records.find(id))
+                entry.closings.push_back(closing->title);
+        }
         list.entries.push_back(std::move(entry));
     }
     return list;

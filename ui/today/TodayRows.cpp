@@ -145,9 +145,11 @@ ListRow chanceRow(const Chance &chance, const Records &records)
     const bool isKnown = blocker != chance.closing->blockers.end();
     row.title = isKnown ? asSentence(readiness::sentence(*blocker, records))
                         : inWords(readiness::named(records, item));
-    if (item.type == RecordType::Squawk) {
-        row.severity = records.find(Id<Squawk>{item.id})->severity;
-        row.detail = severityWord(*row.severity) + QStringLiteral(" · ") + row.detail;
+    const Squawk *squawk =
+        item.type == RecordType::Squawk ? records.find(Id<Squawk>{item.id}) : nullptr;
+    if (squawk) {
+        row.severity = squawk->severity;
+        row.detail = severityWord(squawk->severity) + QStringLiteral(" · ") + row.detail;
     }
     if (item.type != RecordType::Closing) {
         row.action = tr("Fix");

@@ -25,8 +25,10 @@ std::string partOf(const Squawk &squawk, const Records &records)
 std::string closingsOf(const ListedSquawk &listed, const Records &records)
 {
     std::string titles;
-    for (const Id<Closing> id : listed.closings)
-        titles += (titles.empty() ? "" : "; ") + records.find(id)->title;
+    for (const Id<Closing> id : listed.closings) {
+        if (const Closing *closing = records.find(id))
+            titles += (titles.empty() ? "" : "; ") + closing->title;
+    }
     return titles;
 }
 

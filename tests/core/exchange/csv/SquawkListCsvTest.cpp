@@ -65,6 +65,17 @@ TEST_CASE("A list of squawks keeps its order and holds nothing that a spreadshee
     CHECK(bench.cell(*table, 1, "state") == "open");
 }
 
+TEST_CASE("A closing that was taken back since the list was made is left out of it")
+{
+    Bench bench;
+    bench.list[1].closings = {Id<Closing>{7}, Id<Closing>{8}};
+    std::ostringstream out;
+    writeSquawkList(bench.records, bench.list, bench.asOf, out);
+    const auto table = readCsv(out.str());
+    REQUIRE(table);
+    CHECK(bench.cell(*table, 1, "closings") == "'=Skin");
+}
+
 TEST_CASE("A list that cannot be written leaves what was there as it was, and nothing beside it")
 {
     namespace fs = std::filesystem;
