@@ -110,6 +110,20 @@ void setFailedAside(Batch &batch, IntakeReport &report)
     });
 }
 
+/// Of twins in one batch, whichever worker was quicker, the first one offered stands for the copy.
+void giveCopiesToFirst(Batch &batch)
+{
+    std::map<std::string_view, PreparedFile *> firsts;
+    for (PreparedFile &file : batch) {
+        PreparedFile &first = *firsts.try_emplace(file.media.sha256, &file).first->second;
+        if (&first == &file || file.outcome != Outcome::Copied)
+            continue;
+        std::swap(first.outcome, file.outcome);
+        std::swap(first.made_file, file.made_file);
+        std::swap(first.media.file, file.media.file);
+    }
+}
+
 } // namespace
 
 void IntakeReport::append(IntakeReport other)
@@ -127,6 +141,7 @@ IntakeReport store(Project &project, Batch batch, ChangeKind kind)
     setFailedAside(batch, report);
     if (batch.empty())
         return report;
+    giveCopiesToFirst(batch);
     const RowsByHash before = rowsBefore(*project.records(), batch);
     IntakeReport stored;
     const auto result = project.change(

@@ -14,7 +14,7 @@ namespace lastrivet::evidence {
 struct PreparedFile {
     enum class Outcome {
         Copied,       ///< durable in the project folder; `media` is its row but for the id
-        AlreadyThere, ///< nothing copied; `media` has the hash, links and shows only
+        AlreadyThere, ///< nothing copied; `media` is its row but for the file and the id
         Failed,       ///< nothing copied; `failure` says why
     };
 

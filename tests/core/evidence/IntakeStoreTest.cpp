@@ -167,3 +167,21 @@ TEST_CASE("A project that cannot be written is told before anything is copied")
     CHECK_THROWS_AS(takeIn(*reader, files), NotWritable);
     CHECK(filesIn(project.folder() / "photos") == 0);
 }
+
+TEST_CASE("Of twins the first one offered stands for the copy, whichever worker was quicker")
+{
+    TestProject project;
+    PreparedFile slow{"one.jpg", PreparedFile::Outcome::AlreadyThere, {}, {}, false};
+    slow.media.sha256 = std::string(64, 'a');
+    slow.media.caption = "The spar";
+    PreparedFile quick{"two.jpg", PreparedFile::Outcome::Copied, slow.media, {}, true};
+    quick.media.caption = "Another word for it";
+    quick.media.file = "photos/2026/2026-11/spar-aaaaaa.jpg";
+    const auto report = store(*project, {slow, quick});
+    CHECK(report.failures.empty());
+    CHECK(report.taken.size() == 1);
+    CHECK(report.already_there == report.taken);
+    const Media &media = *project->records()->media.begin();
+    CHECK(media.file == quick.media.file);
+    CHECK(media.caption == slow.media.caption);
+}
