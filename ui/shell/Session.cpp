@@ -7,6 +7,8 @@
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
 
+#include <QPointer>
+
 #include <utility>
 
 namespace lastrivet::ui {
@@ -194,7 +196,7 @@ void Session::runLong(const QString &title, std::function<void(Progress &)> work
     m_running.push_back(progress);
     Q_EMIT workStarted(progress);
     m_executor.run(
-        context,
+        this,
         [progress, fault, work = std::move(work)] {
             try {
                 work(*progress);
@@ -202,13 +204,14 @@ void Session::runLong(const QString &title, std::function<void(Progress &)> work
                 *fault = inWords(Message{error.what(), {}});
             }
         },
-        [this, progress, fault, done = std::move(done)] {
+        [this, progress, fault, done = std::move(done), context = QPointer<QObject>(context)] {
+            // The foot of the window follows it to its end, whoever asked for it.
             Q_EMIT workEnded(progress);
             if (!fault->isEmpty())
                 complain(*fault);
             else if (progress->isCancelled())
                 say(tr("%1: cancelled, nothing was kept").arg(progress->title()));
-            else
+            else if (context)
                 done();
         });
 }

@@ -78,7 +78,7 @@ public:
     void complain(const std::exception &fault);
 
     /// Runs `work` on a worker with progress and cancel at the foot of the window; `done` is called
-    /// on this thread unless it failed, which is said, or was cancelled.
+    /// on this thread unless it failed, which is said, or was cancelled, or `context` is gone.
     void runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,
                  std::function<void()> done);
 

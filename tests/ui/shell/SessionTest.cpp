@@ -3,6 +3,7 @@
 #include "ui/shell/Session.h"
 
 #include "core/storage/Database.h"
+#include "tests/ui/support/WaitingExecutor.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/daylog/TimerBar.h"
 #include "ui/today/TodayActs.h"
@@ -12,6 +13,8 @@
 #include <QWidget>
 
 #include <catch2/catch.hpp>
+
+#include <memory>
 
 namespace lastrivet::ui {
 
@@ -81,6 +84,32 @@ TEST_CASE("Parts are found by their words in the snapshot that is shown")
     });
     CHECK_FALSE(session->partFinder().best("rudder"));
     CHECK(session->partFinder().best("fin") == workshop.rudder);
+}
+
+TEST_CASE("Long work ends at the foot of the window, also when nobody waits for it any more")
+{
+    test::Workshop workshop;
+    test::WaitingExecutor executor;
+    Session session(Project::open(workshop.folder(), {&workshop.clock, "Robin"}), executor,
+                    test::theme());
+    QSignalSpy ended(&session, &Session::workEnded);
+    auto dialog = std::make_unique<QWidget>();
+    bool isDone = false;
+    session.runLong(
+        QStringLiteral("Looking"), [](Progress &) {}, dialog.get(), [&] { isDone = true; });
+    executor.work();
+    SECTION("somebody waits")
+    {
+        executor.finish();
+        CHECK(isDone);
+    }
+    SECTION("the dialog was closed")
+    {
+        dialog.reset();
+        executor.finish();
+        CHECK_FALSE(isDone);
+    }
+    CHECK(ended.count() == 1);
 }
 
 } // namespace lastrivet::ui
