@@ -10,6 +10,7 @@
 #include <fstream>
 #include <string>
 #include <unordered_set>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -37,6 +38,20 @@ std::unordered_set<std::string> withdrawnHashes(const Records &records)
 }
 
 } // namespace
+
+ArrivedFiles::ArrivedFiles(std::vector<evidence::SeenFile> seen, const Project &into)
+    : files(std::move(seen))
+    , project(into.folder())
+    , records(into.records())
+    , now(into.now())
+{
+}
+
+ArrivedFiles::~ArrivedFiles()
+{
+    for (const evidence::Batch &batch : batches)
+        evidence::discard(project, batch);
+}
 
 void ArrivedFiles::copy()
 {

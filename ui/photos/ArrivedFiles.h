@@ -11,8 +11,13 @@
 namespace lastrivet::ui {
 
 /// Files from the watched folder on their way into the project: copied on a worker, their rows
-/// stored afterwards.
+/// stored afterwards. Copies that are not fetched from here by its end are removed.
 struct ArrivedFiles {
+    ArrivedFiles(std::vector<evidence::SeenFile> seen, const Project &into);
+    ArrivedFiles(const ArrivedFiles &) = delete;
+    ArrivedFiles &operator=(const ArrivedFiles &) = delete;
+    ~ArrivedFiles();
+
     std::vector<evidence::SeenFile> files;
     std::filesystem::path project;
     Snapshot records;

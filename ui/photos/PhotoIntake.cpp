@@ -14,7 +14,9 @@
 #include <QTimer>
 
 #include <map>
+#include <memory>
 #include <system_error>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -24,7 +26,24 @@ constexpr unsigned workers = 2;
 /// So many reasons fit into the line at the foot of the window.
 constexpr qsizetype sentencesTold = 3;
 
+/// Copies that are not fetched from here by its end are removed: whoever cancels at the last moment
+/// has nothing kept, either.
 struct Work {
+    Work(std::vector<evidence::IncomingFile> incoming, const Session &session)
+        : files(std::move(incoming))
+        , folder(session.project().folder())
+        , records(session.records())
+        , now(session.now())
+    {
+    }
+    Work(const Work &) = delete;
+    Work &operator=(const Work &) = delete;
+    ~Work()
+    {
+        for (const evidence::Batch &batch : batches)
+            evidence::discard(folder, batch);
+    }
+
     std::vector<evidence::IncomingFile> files;
     std::vector<evidence::Batch> batches;
     std::filesystem::path folder;
@@ -53,7 +72,7 @@ std::vector<evidence::IncomingFile> incoming(const Records &records, const QStri
     return incoming;
 }
 
-/// Copies all files, or leaves nothing behind when the person cancels.
+/// Copies all files, as far as the person lets it.
 void copyAll(Work &work, Progress &progress)
 {
     evidence::Intake intake(work.folder, *work.records, work.now);
@@ -65,11 +84,6 @@ void copyAll(Work &work, Progress &progress)
         },
         [&](evidence::Batch batch) { work.batches.push_back(std::move(batch)); }};
     prepareAll(intake, work.files, workers, listener, stop.get_token());
-    if (!progress.isCancelled())
-        return;
-    for (const evidence::Batch &batch : work.batches)
-        evidence::discard(work.folder, batch);
-    work.batches.clear();
 }
 
 bool isGone(const std::filesystem::path &folder)
@@ -112,17 +126,13 @@ void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link
 {
     if (files.isEmpty() || m_session.isReadOnly())
         return;
-    const auto records = m_session.records();
-    const auto work = std::make_shared<Work>(Work{incoming(*records, files, links, shows),
-                                                  {},
-                                                  m_session.project().folder(),
-                                                  records,
-                                                  m_session.now()});
+    const auto work =
+        std::make_shared<Work>(incoming(*m_session.records(), files, links, shows), m_session);
     m_session.runLong(
         tr("Taking in photos"), [work](Progress &progress) { copyAll(*work, progress); }, this,
         [this, work] {
             if (!work->batches.empty())
-                m_rows->add(work->batches);
+                m_rows->add(std::exchange(work->batches, {}));
         });
 }
 

@@ -10,8 +10,10 @@
 #include "ui/shell/Session.h"
 
 #include <algorithm>
+#include <memory>
 #include <set>
 #include <system_error>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -213,11 +215,11 @@ void WatchedFolder::watchFolders(const Look &look)
 void WatchedFolder::copy(std::vector<evidence::SeenFile> files)
 {
     m_isCopying = true;
-    const auto copying = std::make_shared<ArrivedFiles>(ArrivedFiles{
-        std::move(files), m_session.project().folder(), m_session.records(), m_session.now(), {}});
+    const auto copying = std::make_shared<ArrivedFiles>(std::move(files), m_session.project());
     m_copied = copying->files;
     m_session.executor().run(
-        this, [copying] { copying->copy(); }, [this, copying] { m_rows->add(copying->batches); });
+        this, [copying] { copying->copy(); },
+        [this, copying] { m_rows->add(std::exchange(copying->batches, {})); });
 }
 
 /// A fault is one of the project, not of these files: it would only come again.

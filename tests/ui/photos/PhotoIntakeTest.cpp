@@ -3,10 +3,13 @@
 #include "ui/photos/PhotoIntake.h"
 
 #include "tests/ui/support/PhotosWindow.h"
+#include "tests/ui/support/WaitingExecutor.h"
+#include "ui/convert/QtText.h"
 #include "ui/widgets/PictureInbox.h"
 
 #include <QApplication>
 #include <QClipboard>
+#include <QDirIterator>
 #include <QFile>
 #include <QImage>
 #include <QListWidget>
@@ -15,6 +18,8 @@
 #include <QUrl>
 
 #include <catch2/catch.hpp>
+
+#include <memory>
 
 namespace lastrivet::test {
 
@@ -91,6 +96,34 @@ TEST_CASE("More photos than one batch are all stored, also when the page goes at
         CHECK(session->records()->media.size() < 60);
     }
     CHECK(session->records()->media.size() == 60);
+}
+
+TEST_CASE("Who cancels when all is copied has nothing kept, and no copy lies in the project")
+{
+    PhotosWindow source;
+    Workshop workshop;
+    WaitingExecutor executor;
+    ui::Session session(Project::open(workshop.folder(), {&workshop.clock, "Robin"}), executor,
+                        theme());
+    std::shared_ptr<ui::Progress> progress;
+    QObject::connect(&session, &ui::Session::workStarted, &session,
+                     [&](const std::shared_ptr<ui::Progress> &started) { progress = started; });
+    const auto copies = [&] {
+        int count = 0;
+        QDirIterator files(ui::pathText(workshop.folder()), {QStringLiteral("*.png")}, QDir::Files,
+                           QDirIterator::Subdirectories);
+        for (; files.hasNext(); files.next())
+            ++count;
+        return count;
+    };
+    ui::PhotoIntake intake(session);
+    intake.takeIn({source.file(1), source.file(2)}, {});
+    executor.work();
+    REQUIRE(copies() == 2);
+    progress->cancel();
+    executor.finish();
+    CHECK(copies() == 0);
+    CHECK(session.records()->media.isEmpty());
 }
 
 TEST_CASE("A picture from the clipboard is taken in, and so are dropped files and folders")
