@@ -170,12 +170,15 @@ void Finder::choose(int row)
     ProjectView *view = m_view;
     giveFocusBack();
     hide();
-    if (record.id > 0)
+    if (record.id > 0) {
         view->goTo(record);
-    else if (record.id <= firstCommand)
-        m_commands[std::size_t(firstCommand - record.id)].act();
-    else
+    } else if (record.id <= firstCommand) {
+        // A copy: one of the commands opens this finder again, with others.
+        const auto act = m_commands[std::size_t(firstCommand - record.id)].act;
+        act();
+    } else {
         view->open(PageId(firstPage - record.id));
+    }
 }
 
 /// The keyboard goes back to where it was: a command may be about what is chosen there.

@@ -43,7 +43,9 @@ void MainWindow::buildFileMenu()
     add(
         menu, tr("&Open a project folder…"), QKeySequence::Open, [this] { browse(); }, false);
     m_recentMenu = menu.addMenu(tr("Open &again"));
-    connect(m_recentMenu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+    m_recentMenu->setToolTipsVisible(true);
+    // Of the menu around it: one that has nothing in it cannot be opened, and would stay so.
+    connect(&menu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     menu.addSeparator();
     add(menu, tr("&Import records…"), {}, [this] { importFile(); });
     add(menu, tr("Bring in a &list…"), {}, [this] { ListDialog(m_view->session(), this).exec(); });

@@ -21,6 +21,7 @@
 #include <QComboBox>
 #include <QFile>
 #include <QLineEdit>
+#include <QMenu>
 #include <QMenuBar>
 #include <QSettings>
 #include <QTest>
@@ -321,6 +322,22 @@ TEST_CASE("Light and dark are both whole")
     test::theme().choose(Theme::Choice::Light);
     const QImage light = opened.window.grab().toImage();
     CHECK(light.pixelColor(600, 500).lightnessF() > 0.8);
+}
+
+TEST_CASE("A project is offered to be opened again, also where there was none to offer before")
+{
+    Opened opened;
+    QMenu *file = opened.window.menuBar()->actions().front()->menu();
+    REQUIRE(file);
+    const auto *again = file->findChild<QMenu *>();
+    REQUIRE(again);
+    Q_EMIT file->aboutToShow();
+    CHECK_FALSE(again->isEnabled());
+    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    Q_EMIT file->aboutToShow();
+    CHECK(again->isEnabled());
+    REQUIRE(again->actions().size() == 1);
+    CHECK(again->actions().front()->toolTip() == opened.window.openedFolder());
 }
 
 } // namespace lastrivet::ui
