@@ -58,7 +58,8 @@ public:
         hold(this, m_line);
         connect(m_line, &QLineEdit::editingFinished, this, [this] { settle(); });
     }
-    // Losing the focus as it goes, the line would call what is no longer there.
+    // Losing the focus as it goes, the line would call what is no longer there; so would those of
+    // the other editors.
     ~LineEditor() override { m_line->disconnect(this); }
 
     void show(const void *record) override
@@ -165,11 +166,13 @@ public:
         hold(this, m_text);
         connect(m_text, &LongText::finished, this, [this] { settle(); });
     }
+    ~LongEditor() override { m_text->disconnect(this); }
 
     void show(const void *record) override
     {
-        m_shown = textIn(record);
-        m_text->setPlainText(m_shown);
+        m_text->setPlainText(textIn(record));
+        // It gives back other ends of lines and other spaces than it got: nobody typed those.
+        m_shown = m_text->toPlainText();
     }
     bool isBeingTyped() const override { return m_text->toPlainText() != m_shown; }
     void settle() override
@@ -259,6 +262,7 @@ public:
             Q_EMIT committed(assignScalar(m_field, id ? Scalar{std::int64_t(id)} : Scalar{}));
         });
     }
+    ~ReferenceEditor() override { m_line->disconnect(this); }
 
     void show(const void *record) override
     {

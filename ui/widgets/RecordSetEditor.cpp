@@ -33,9 +33,19 @@ RecordSetEditor::RecordSetEditor(Session &session, const Field &field, QWidget *
     connect(m_line, &RecordLine::chosenByPerson, this, [this](qint64 id) { add(id); });
 }
 
+RecordSetEditor::~RecordSetEditor()
+{
+    m_line->disconnect(this);
+}
+
 bool RecordSetEditor::isBeingTyped() const
 {
     return m_line->isBeingTyped();
+}
+
+void RecordSetEditor::settle()
+{
+    m_line->settle();
 }
 
 void RecordSetEditor::show(const void *record)

@@ -18,9 +18,11 @@ class RecordSetEditor final : public FieldEditor {
 
 public:
     RecordSetEditor(Session &session, const Field &field, QWidget *parent = nullptr);
+    ~RecordSetEditor() override;
 
     void show(const void *record) override;
     bool isBeingTyped() const override;
+    void settle() override;
 
 private:
     void add(std::int64_t id);

@@ -2,14 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/RecordForm.h"
 
+#include "core/project/acts/DeviationActs.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/widgets/RecordLine.h"
 
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QSignalSpy>
 #include <QTest>
 
 #include <catch2/catch.hpp>
+
+#include <string>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -86,6 +92,46 @@ TEST_CASE("A line for a record says so when nothing is called what was typed")
     CHECK(opened.complained.contains(QStringLiteral("xyzzq")));
     CHECK(inside->text() == before);
     CHECK(opened.bay().parent_id == opened.workshop.wing);
+}
+
+TEST_CASE("A text that is only looked at stays as it is, whatever its lines and spaces are")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    // As other programs write them: lines that end with two characters, a space that does not
+    // break.
+    const std::string note = "Torqued to 5\xC2\xA0Nm.\r\nLooked at twice.";
+    REQUIRE(session->change(QStringLiteral("Note"), [&](Edit &edit) {
+        edit.update(workshop.squawk, [&](Squawk &squawk) { squawk.note = note; });
+    }));
+    QSignalSpy changes(session.get(), &Session::changed);
+    const std::vector<RecordForm::Row> rows{{"title", false, {}}, {"note", true, {}}};
+    RecordForm form(*session, RecordType::Squawk, rows);
+    form.show(workshop.squawk.value());
+    form.settle();
+    form.show(0);
+    CHECK(changes.isEmpty());
+    CHECK(session->records()->find(workshop.squawk)->note == note);
+}
+
+TEST_CASE("What is typed into a set of records is kept when the form goes on to another")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Id<Deviation> deviation;
+    REQUIRE(session->change(QStringLiteral("Deviation"), [&](Edit &edit) {
+        deviation = acts::addDeviation(edit, {}, "A longer spar");
+    }));
+    const std::vector<RecordForm::Row> rows{{"component_ids", false, {}}};
+    RecordForm form(*session, RecordType::Deviation, rows);
+    form.show(deviation.value());
+    auto *line = form.findChild<RecordLine *>();
+    REQUIRE(line);
+    // Typed without the list of what fits, which opens under a line that is seen.
+    line->setText(QStringLiteral("rudder"));
+    line->setModified(true);
+    form.show(0);
+    CHECK(session->records()->find(deviation)->component_ids == IdSet<Component>{workshop.rudder});
 }
 
 } // namespace lastrivet::ui
