@@ -36,9 +36,9 @@ QString trn(const char *text, int count)
 
 QString titleOf(const Session &session, const IdSet<Closing> &closings)
 {
-    if (closings.size() != 1)
-        return trn("%n closings", int(closings.size()));
-    return toQt(session.records()->find(closings.front())->title);
+    const auto records = session.records();
+    const Closing *only = closings.size() == 1 ? records->find(closings.front()) : nullptr;
+    return only ? toQt(only->title) : trn("%n closings", int(closings.size()));
 }
 
 /// What is worth knowing of one form besides its pages.

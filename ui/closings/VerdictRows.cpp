@@ -123,17 +123,21 @@ std::vector<acts::Verdict> VerdictRows::verdicts() const
 
 SignerRole VerdictRows::role() const
 {
+    const auto records = m_session.records();
     SignerRole highest = SignerRole::Adviser;
-    for (const auto id : chosen())
-        highest = std::max(highest, m_session.records()->find(id)->signer_role);
+    for (const auto id : chosen()) {
+        if (const HoldPoint *point = records->find(id))
+            highest = std::max(highest, point->signer_role);
+    }
     return highest;
 }
 
 InspectionKind VerdictRows::kind() const
 {
+    const auto records = m_session.records();
     const auto points = chosen();
-    return points.empty() ? InspectionKind::WorkshopVisit
-                          : acts::visitFor(m_session.records()->find(points.front())->kind);
+    const HoldPoint *first = points.empty() ? nullptr : records->find(points.front());
+    return first ? acts::visitFor(first->kind) : InspectionKind::WorkshopVisit;
 }
 
 } // namespace lastrivet::ui

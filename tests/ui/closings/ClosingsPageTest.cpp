@@ -22,6 +22,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -387,6 +388,72 @@ TEST_CASE("A new closing gets the hold points of the rules and the lists that fi
     CHECK(std::ranges::any_of(records->checks,
                               [&](const Check &check) { return check.closing_id == made->id; }));
     CHECK(opened.page.view().shown() == made->id);
+}
+
+TEST_CASE("Of two parts of one name a closing is made of the one that was chosen")
+{
+    Opened opened;
+    Id<Component> right;
+    REQUIRE(opened.session->change(QStringLiteral("Ribs"), [&](Edit &edit) {
+        edit.put(Component{.parent_id = opened.workshop.aileron, .name = "Rib"});
+        right = edit.put(Component{.parent_id = opened.workshop.rudder, .name = "Rib"});
+    }));
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-one-name");
+    QComboBox &parts = test::choice(opened.page, QStringLiteral("Part"));
+    for (int row = 0; row < parts.count(); ++row) {
+        if (parts.itemText(row).trimmed() == QStringLiteral("Rib"))
+            parts.setCurrentIndex(row);
+    }
+    REQUIRE(parts.currentData().toLongLong() == right.value());
+    field(opened.page, QStringLiteral("Title"))->setText(QStringLiteral("Rib, right side"));
+    press(opened.page, QStringLiteral("Make the closing"));
+    const auto records = opened.session->records();
+    const Closing &made = *records->find(Id<Closing>{records->closings.greatestId()});
+    CHECK(made.title == "Rib, right side");
+    CHECK(made.component_id == right);
+    CHECK(made.encloses == IdSet<Component>{right});
+}
+
+TEST_CASE("A part inside another is no new one where its name is typed")
+{
+    Opened opened;
+    const auto before = opened.session->records()->components.size();
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-typed");
+    test::choice(opened.page, QStringLiteral("Part")).setEditText(QStringLiteral("lw-b3  bay 3"));
+    field(opened.page, QStringLiteral("Title"))->setText(QStringLiteral("Bay 3, lid"));
+    press(opened.page, QStringLiteral("Make the closing"));
+    const auto records = opened.session->records();
+    CHECK(records->components.size() == before);
+    const Closing &made = *records->find(Id<Closing>{records->closings.greatestId()});
+    CHECK(made.component_id == opened.workshop.bay);
+}
+
+TEST_CASE("Only who looks for words is told that no closing has them")
+{
+    Opened opened;
+    const auto isTold = [&] {
+        return test::says(opened.page, QStringLiteral("No closing has these words"));
+    };
+    const auto withdraw = [&](Id<Closing> closing) {
+        REQUIRE(opened.session->change(QStringLiteral("Withdrawn"), [&](Edit &edit) {
+            const std::vector<RecordRef> one{{RecordType::Closing, closing.value()}};
+            auto all = acts::companions(edit.records(), one);
+            all.insert(all.end(), one.begin(), one.end());
+            acts::withdraw(edit, all, "not built");
+        }));
+    };
+    withdraw(opened.workshop.wingClosing);
+    withdraw(opened.workshop.aileronClosing);
+    test::picture(opened.page, 1110, 640, "closings-few");
+    opened.page.board().setFilter(QStringLiteral("tailwheel"));
+    CHECK(isTold());
+    opened.page.board().setFilter({});
+    CHECK_FALSE(isTold());
+    withdraw(opened.workshop.rudderClosing);
+    CHECK(test::says(opened.page, QStringLiteral("Here stand the closings")));
+    CHECK_FALSE(isTold());
 }
 
 } // namespace lastrivet::ui

@@ -31,6 +31,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -210,6 +211,28 @@ TEST_CASE("A packet takes the place of a file only when that is asked for twice"
     press(loop.page, QStringLiteral("Make the packet"));
     REQUIRE(older.open(QIODevice::ReadOnly));
     CHECK(older.read(5) == "%PDF-");
+}
+
+TEST_CASE("At a hold point whose planning was undone meanwhile nothing is signed")
+{
+    Loop loop;
+    const auto closing = loop.workshop.aileronClosing;
+    Id<HoldPoint> planned;
+    REQUIRE(loop.session->change(QStringLiteral("Planned"), [&](Edit &edit) {
+        HoldPoint point;
+        point.closing_id = closing;
+        point.kind = HoldPointKind::IndependentCheck;
+        point.signer_role = SignerRole::Builder;
+        point.planned_on = edit.today();
+        planned = edit.put(std::move(point));
+    }));
+    loop.page.showRecord({RecordType::Closing, closing.value()});
+    loop.page.view().startSigning(planned);
+    loop.session->undo();
+    REQUIRE_FALSE(loop.records()->find(planned));
+    press(loop.page, QStringLiteral("Record the signature"));
+    CHECK(says(loop.page, QStringLiteral("no longer on record")));
+    CHECK(loop.records()->sign_offs.isEmpty());
 }
 
 } // namespace lastrivet::ui
