@@ -82,14 +82,13 @@ std::vector<ListRow> MissingView::closingRows(const readiness::MissingPictures &
 {
     const auto records = m_session.records();
     std::vector<ListRow> rows;
+    // An answer of an older snapshot may name closings and parts that are gone by now.
     for (const auto &lacking : missing.closings) {
-        // What was looked for lies a moment back.
-        if (!records->findLive(lacking.closing))
-            continue;
-        rows.push_back({.record = {RecordType::Closing, lacking.closing.value()},
-                        .title = toQt(records->find(lacking.closing)->title),
-                        .detail = reasons(lacking),
-                        .action = actionWords()});
+        if (const Closing *closing = records->findLive(lacking.closing))
+            rows.push_back({.record = {RecordType::Closing, lacking.closing.value()},
+                            .title = toQt(closing->title),
+                            .detail = reasons(lacking),
+                            .action = actionWords()});
     }
     return rows;
 }
@@ -98,13 +97,12 @@ std::vector<ListRow> MissingView::partRows(const readiness::MissingPictures &mis
 {
     const auto records = m_session.records();
     std::vector<ListRow> rows;
-    for (const Id<Component> part : missing.parts) {
-        if (!records->findLive(part))
-            continue;
-        rows.push_back({.record = {RecordType::Component, part.value()},
-                        .title = partName(*records, part),
-                        .detail = partName(*records, records->find(part)->parent_id),
-                        .action = actionWords()});
+    for (const Id<Component> id : missing.parts) {
+        if (const Component *part = records->findLive(id))
+            rows.push_back({.record = {RecordType::Component, id.value()},
+                            .title = partName(*records, id),
+                            .detail = partName(*records, part->parent_id),
+                            .action = actionWords()});
     }
     return rows;
 }

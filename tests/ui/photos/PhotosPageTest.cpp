@@ -6,6 +6,7 @@
 #include "tests/ui/support/ModelWatch.h"
 #include "tests/ui/support/PhotosWindow.h"
 #include "ui/photos/HeadingList.h"
+#include "ui/photos/MissingView.h"
 #include "ui/photos/PhotoListModel.h"
 #include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/RowListView.h"
@@ -329,6 +330,22 @@ TEST_CASE("Photos as they look")
     theme().choose(ui::Theme::Choice::Dark);
     picture(window.page, 1120, 660, "photos-dark");
     theme().choose(ui::Theme::Choice::Light);
+}
+
+TEST_CASE("What lacks photographs by an older answer and is gone by now is left out")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::MissingView view(*session);
+    readiness::MissingPictures missing;
+    missing.closings.push_back({Id<Closing>{999}, {readiness::Rule::TooFewPhotos}, 0});
+    missing.closings.push_back({workshop.wingClosing, {readiness::Rule::TooFewPhotos}, 0});
+    missing.parts.push_back(Id<Component>{999});
+    view.show(missing);
+    int rows = 0;
+    for (const auto *list : view.findChildren<ui::RowListView *>())
+        rows += list->rows().rowCount();
+    CHECK(rows == 1);
 }
 
 } // namespace lastrivet::test
