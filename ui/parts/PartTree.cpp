@@ -227,8 +227,11 @@ void PartTree::apply(const ChangeNotice &notice)
     m_filtered->look(*notice.after);
     m_model->apply(notice);
     m_filtered->refresh();
+    const bool isOther = std::ranges::any_of(notice.touched, [](const RecordRef &record) {
+        return record.type == RecordType::Component;
+    });
     // A move closes what was open; what is chosen stays chosen and in sight.
-    if (parts.size() <= 1 && kept)
+    if (isOther && parts.size() <= 1 && kept)
         bring(kept);
     m_isFollowing = false;
     m_whole->setChecked(!current());

@@ -128,10 +128,13 @@ bool PartsPage::hasPart()
 
 void PartsPage::withdrawChosen()
 {
-    if (m_tree->chosen().size() > 1)
+    if (m_tree->chosen().size() > 1) {
+        m_right->setCurrentWidget(m_several);
         m_several->withdraw();
-    else if (hasPart())
+    } else if (hasPart()) {
+        m_right->setCurrentWidget(m_detail);
         askToWithdraw(session(), m_detail->askLine(), {RecordType::Component, current().value()});
+    }
 }
 
 void PartsPage::copyCurrent()

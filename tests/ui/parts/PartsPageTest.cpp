@@ -273,4 +273,17 @@ TEST_CASE("Parts as they look")
     theme().choose(ui::Theme::Choice::Light);
 }
 
+TEST_CASE("A part is withdrawn also while a copy of it is being prepared")
+{
+    PartsWindow window;
+    window.page.showRecord({RecordType::Component, window.workshop.rudder.value()});
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_D, Qt::ControlModifier);
+    CHECK(window.button(QStringLiteral("Make the copy")).isVisible());
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Delete);
+    window.enter(QStringLiteral("Why"), QStringLiteral("sold"));
+    CHECK_FALSE(window.records()->findLive(window.workshop.rudder));
+}
+
 } // namespace lastrivet::test
