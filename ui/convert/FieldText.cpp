@@ -118,18 +118,22 @@ QString plainWord(std::string_view word)
         .replace(QLatin1Char('_'), QLatin1Char(' '));
 }
 
-QString fieldTitle(const Field &field)
+QString fieldWords(const Field &field)
 {
     const QByteArray key(field.name.data(), qsizetype(field.name.size()));
-    QString title = QCoreApplication::translate("FieldName", key.constData());
-    if (title == toQt(field.name)) {
-        if (field.target == RecordType::Component)
-            title = QCoreApplication::translate("Field", "part");
-        else if (const QString plain = plainTitle(title); !plain.isEmpty())
-            title = plain;
-        else
-            title = withoutSuffix(title).replace(QLatin1Char('_'), QLatin1Char(' '));
-    }
+    const QString words = QCoreApplication::translate("FieldName", key.constData());
+    if (words != toQt(field.name))
+        return words;
+    if (field.target == RecordType::Component)
+        return QCoreApplication::translate("Field", "part");
+    if (const QString plain = plainTitle(words); !plain.isEmpty())
+        return plain;
+    return withoutSuffix(words).replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+QString fieldTitle(const Field &field)
+{
+    QString title = fieldWords(field);
     title[0] = title[0].toUpper();
     return title;
 }

@@ -11,6 +11,8 @@ namespace lastrivet::ui {
 
 /// A word of a vocabulary or the name of a field, as people read it: "lifting surface".
 QString plainWord(std::string_view word);
+/// The name of a field within a sentence: in German some begin with a capital, others do not.
+QString fieldWords(const Field &field);
 /// What heads the column of a field.
 QString fieldTitle(const Field &field);
 /// A record type, many of them: "packing list lines".

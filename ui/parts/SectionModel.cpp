@@ -9,6 +9,7 @@
 #include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <QMimeData>
 
 #include <algorithm>
@@ -21,6 +22,12 @@ namespace {
 QString mimeType()
 {
     return QStringLiteral("application/x-lastrivet-step");
+}
+
+/// The head of a column; in German nouns keep their capital.
+QString withinSentence(const QString &head)
+{
+    return QLocale().language() == QLocale::German ? head : head.toLower();
 }
 
 } // namespace
@@ -171,7 +178,7 @@ bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QSt
 {
     if (text == column.text(m_session, id))
         return false;
-    const QString what = QCoreApplication::translate("Section", column.title).toLower();
+    const QString what = withinSentence(QCoreApplication::translate("Section", column.title));
     if (const QString why = column.whyNot ? column.whyNot(m_session, id, text) : QString();
         !why.isEmpty()) {
         m_session.complain(why);

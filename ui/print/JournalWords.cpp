@@ -64,33 +64,40 @@ QString orNothing(const Wording &words, const journal::Value &value)
     return text.isEmpty() ? words.text("nothing") : text;
 }
 
-} // namespace
-
-QString titleIn(const Wording &words, const Field *field)
+/// The name of a field within a sentence: in German some begin with a capital, others do not.
+QString nameIn(const Wording &words, const Field *field)
 {
     if (!field)
         return words.text("Rule profile");
-    QString title = words.text(field->name);
-    if (title == QString::fromUtf8(field->name.data(), qsizetype(field->name.size())))
-        title = field->target == RecordType::Component && field->type == FieldType::Ref
-                    ? words.text("part")
-                    : withoutSuffix(title);
-    title[0] = title[0].toUpper();
-    return title;
+    const QString name = words.text(field->name);
+    if (name != QString::fromUtf8(field->name.data(), qsizetype(field->name.size())))
+        return name;
+    return field->target == RecordType::Component && field->type == FieldType::Ref
+               ? words.text("part")
+               : withoutSuffix(name);
 }
 
-QString titleIn(const Wording &words, RecordType type, std::string_view name)
+/// The same for a field that is named by type and name, of a list `events.closed_on`.
+QString nameIn(const Wording &words, RecordType type, std::string_view name)
 {
     const auto point = name.find('.');
     const Field *field = describe(type).find(name.substr(0, point));
     if (!field || point == std::string_view::npos || !field->rows)
-        return titleIn(words, field);
+        return nameIn(words, field);
     for (const Field &each : field->rows->fields) {
         if (each.name == name.substr(point + 1))
-            return QStringLiteral("%1, %2").arg(titleIn(words, field),
-                                                titleIn(words, &each).toLower());
+            return QStringLiteral("%1, %2").arg(nameIn(words, field), nameIn(words, &each));
     }
-    return titleIn(words, field);
+    return nameIn(words, field);
+}
+
+} // namespace
+
+QString titleIn(const Wording &words, const Field *field)
+{
+    QString title = nameIn(words, field);
+    title[0] = title[0].toUpper();
+    return title;
 }
 
 QString valueIn(const Wording &words, const journal::Value &value)
@@ -103,8 +110,7 @@ QString valueIn(const Wording &words, const journal::Value &value)
                              part.field->type == FieldType::Numbers ||
                              std::holds_alternative<Message>(part.content);
         texts << (isClear ? content
-                          : QStringLiteral("%1: %2").arg(titleIn(words, part.field).toLower(),
-                                                         content));
+                          : QStringLiteral("%1: %2").arg(nameIn(words, part.field), content));
     }
     return texts.join(QStringLiteral(", "));
 }
@@ -176,9 +182,9 @@ QStringList marksIn(const Wording &words, bool isPushedAhead, const std::vector<
 {
     QStringList marks;
     for (const LateDate &date : late) {
-        marks << words.text("late: {0} {1}",
-                            {titleIn(words, date.record.type, date.field).toLower().toStdString(),
-                             date.day.text()});
+        marks << words.text(
+            "late: {0} {1}",
+            {nameIn(words, date.record.type, date.field).toStdString(), date.day.text()});
     }
     marks.removeDuplicates();
     if (isPushedAhead)

@@ -70,7 +70,7 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
         return;
     const RecordRef record{m_type, m_id};
     const QString name = shortName(*m_session.records(), record);
-    const QString label = tr("%1: %2 changed").arg(name, fieldTitle(*line.field).toLower());
+    const QString label = tr("%1: %2 changed").arg(name, fieldWords(*line.field));
     bool isAssigned = true;
     QString wrong;
     const bool isChanged = m_session.change(label, [&](Edit &edit) {

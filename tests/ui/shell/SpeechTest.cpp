@@ -5,7 +5,9 @@
 #include "core/base/Tongue.h"
 #include "tests/support/TemporaryFolder.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
+#include "ui/print/JournalWords.h"
 #include "ui/print/Language.h"
 #include "ui/shell/FileTasks.h"
 #include "ui/shell/PersonalSettings.h"
@@ -20,6 +22,8 @@
 #include <QTranslator>
 
 #include <catch2/catch.hpp>
+
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -95,6 +99,28 @@ TEST_CASE("The program speaks what was chosen, with days and numbers of that lan
         speech.speak(QStringLiteral("en"));
         CHECK(QCoreApplication::translate("lastrivet::ui::SquawksPage", "%n squawks", nullptr, 1) ==
               QStringLiteral("1 squawk"));
+    }
+    QLocale::setDefault(before);
+}
+
+TEST_CASE("The name of a field within a sentence has the capital that its language gives it")
+{
+    const QLocale before;
+    {
+        Speech speech;
+        const auto &squawk = describe(RecordType::Squawk);
+        speech.speak(QStringLiteral("de"));
+        CHECK(fieldWords(*squawk.find("accepted_basis")) ==
+              QStringLiteral("Grundlage der Annahme"));
+        CHECK(fieldWords(*squawk.find("accepted_on")) == QStringLiteral("angenommen am"));
+        CHECK(fieldTitle(*squawk.find("accepted_on")) == QStringLiteral("Angenommen am"));
+        speech.speak(QStringLiteral("en"));
+        CHECK(fieldWords(*squawk.find("accepted_basis")) ==
+              QStringLiteral("accepted on what basis"));
+        const auto german = print::wordingIn(print::languageFor(QLocale::German));
+        const std::vector<LateDate> late{
+            {{RecordType::Closing, 1}, "events.closed_on", *Moment::parse("2026-03-14")}};
+        CHECK(print::marksIn(german, false, late).front().contains(QStringLiteral("Ereignisse, ")));
     }
     QLocale::setDefault(before);
 }
