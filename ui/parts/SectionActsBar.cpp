@@ -6,6 +6,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/ProjectFiles.h"
 
 #include <QCoreApplication>
 #include <QDragEnterEvent>
@@ -101,12 +102,7 @@ void SectionActsBar::dragEnterEvent(QDragEnterEvent *event)
 
 void SectionActsBar::dropEvent(QDropEvent *event)
 {
-    QStringList files;
-    for (const QUrl &url : event->mimeData()->urls()) {
-        if (url.isLocalFile())
-            files.append(url.toLocalFile());
-    }
-    attach(files);
+    attach(filesIn(*event->mimeData()));
 }
 
 } // namespace lastrivet::ui

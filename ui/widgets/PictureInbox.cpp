@@ -5,6 +5,7 @@
 #include "core/evidence/ArrivingFiles.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
+#include "ui/widgets/ProjectFiles.h"
 
 #include <QClipboard>
 #include <QCoreApplication>
@@ -13,7 +14,6 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QMimeData>
-#include <QUrl>
 
 namespace lastrivet::ui {
 
@@ -24,33 +24,24 @@ QString tr(const char *text)
     return QCoreApplication::translate("PictureInbox", text);
 }
 
-QStringList localFiles(const QMimeData &offered)
-{
-    QStringList files;
-    for (const QUrl &url : offered.urls()) {
-        if (url.isLocalFile())
-            files.append(url.toLocalFile());
-    }
-    return files;
-}
-
 } // namespace
 
 bool PictureInbox::canTake(const QMimeData &offered)
 {
-    return offered.hasImage() || !localFiles(offered).isEmpty();
+    return offered.hasImage() || !ui::filesIn(offered).isEmpty();
 }
 
 bool PictureInbox::isPictureOnClipboard()
 {
     const QMimeData *offered = QGuiApplication::clipboard()->mimeData();
-    return offered && canTake(*offered) && (!localFiles(*offered).isEmpty() || !offered->hasText());
+    return offered && canTake(*offered) &&
+           (!ui::filesIn(*offered).isEmpty() || !offered->hasText());
 }
 
 QStringList PictureInbox::filesIn(const QMimeData &offered)
 {
     QStringList files;
-    for (const QString &file : localFiles(offered)) {
+    for (const QString &file : ui::filesIn(offered)) {
         if (!QFileInfo(file).isDir()) {
             files.append(file);
             continue;

@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/ProjectFiles.h"
 
 #include <QDragEnterEvent>
 #include <QFileDialog>
@@ -94,10 +95,8 @@ void SheetBox::dragEnterEvent(QDragEnterEvent *event)
 
 void SheetBox::dropEvent(QDropEvent *event)
 {
-    for (const QUrl &url : event->mimeData()->urls()) {
-        if (url.isLocalFile())
-            setFile(url.toLocalFile());
-    }
+    if (const QStringList files = filesIn(*event->mimeData()); !files.isEmpty())
+        setFile(files.back());
 }
 
 } // namespace lastrivet::ui
