@@ -82,6 +82,7 @@ UseForm::UseForm(Session &session, QWidget *parent)
     addField(tr("Humidity, %"), m_humidity);
     addField(tr("Cures for"), m_cure);
     addField(tr("Sample"), m_sample);
+    connect(m_when, &QLineEdit::textChanged, this, &UseForm::warnOfExpiry);
     hide();
 }
 

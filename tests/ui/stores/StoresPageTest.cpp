@@ -245,6 +245,26 @@ TEST_CASE("Sealant that cures keeps its closing open, which stands beside the lo
     CHECK(isHeld);
 }
 
+TEST_CASE("Whether a lot had expired is said for the moment in the form, not for today")
+{
+    StoresWindow window;
+    Id<MaterialLot> lot;
+    window.session->change(QStringLiteral("Lot"), [&](Edit &edit) {
+        MaterialLot made;
+        made.name = "Sealant";
+        made.expires_on = Moment::parse("2026-01-31");
+        lot = edit.put(made);
+    });
+    window.page.showRecord({RecordType::MaterialLot, lot.value()});
+    press(window.page, QStringLiteral("Used on…"));
+    const QString warning =
+        QStringLiteral("This lot has expired: what is made with it needs somebody's acceptance.");
+    auto &use = window.page.materials().use();
+    CHECK(says(use, warning));
+    type(use, QStringLiteral("When"), QStringLiteral("2026-01-30 10:00"));
+    CHECK_FALSE(says(use, warning));
+}
+
 TEST_CASE("Times to cure are read as data sheets write them")
 {
     CHECK(ui::cureTime(QStringLiteral("14 d")) == Minutes{14 * 24 * 60});
