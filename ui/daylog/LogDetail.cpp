@@ -98,6 +98,9 @@ void LogDetail::build()
 
 void LogDetail::show(const std::vector<Id<WorkSession>> &entries)
 {
+    // What was asked about others is not answered for these.
+    if (entries != m_entries)
+        m_ask->hide();
     m_entries = entries;
     const bool isOne = entries.size() == 1;
     const auto id = isOne ? entries.front() : Id<WorkSession>{};

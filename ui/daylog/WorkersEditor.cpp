@@ -81,7 +81,10 @@ QWidget *WorkersEditor::makeRow(std::size_t place)
     layout->addWidget(paid);
     layout->addWidget(removal);
     connect(minutes, &QLineEdit::editingFinished, this, [this, place, minutes] {
-        if (minutes->isModified())
+        // Before the line goes, which finishes its editing once more.
+        const bool isTyped = minutes->isModified();
+        minutes->setModified(false);
+        if (isTyped)
             setMinutes(place, minutes->text());
     });
     connect(paid, &QCheckBox::clicked, this, [this, place](bool isPaid) {

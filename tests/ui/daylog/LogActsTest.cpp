@@ -70,6 +70,20 @@ TEST_CASE("Pieces that do not add up change nothing, and what was typed stays")
     CHECK(window.field(QStringLiteral("Pieces")).text() == QStringLiteral("35m + 35m"));
 }
 
+TEST_CASE("What is asked about an entry is asked no more when another is chosen")
+{
+    LogWindow window;
+    const WorkSession entry = chosenEntry(window);
+    window.press(QStringLiteral("Split this entry…"));
+    REQUIRE(window.field(QStringLiteral("Pieces")).isVisible());
+    for (const WorkSession &other : window.session->records()->work_sessions) {
+        if (other.id != entry.id)
+            window.page->showRecord({RecordType::WorkSession, other.id.value()});
+    }
+    for (const auto *field : window.page->findChildren<QLineEdit *>())
+        CHECK_FALSE((field->accessibleName() == QStringLiteral("Pieces") && field->isVisible()));
+}
+
 TEST_CASE("Several entries are moved together, and withdrawn together with one reason")
 {
     LogWindow window;
