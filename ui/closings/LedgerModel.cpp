@@ -72,6 +72,12 @@ void LedgerModel::insertNew(const QModelIndex &at, const std::vector<Blocker> &n
         shown.insert(shown.begin() + std::ptrdiff_t(i), now[i]);
         endInsertRows();
     }
+    // Of blockers that speak of one record, or that changed places, some are left over.
+    if (shown.size() > now.size()) {
+        beginRemoveRows(at, int(now.size()), int(shown.size()) - 1);
+        shown.erase(shown.begin() + std::ptrdiff_t(now.size()), shown.end());
+        endRemoveRows();
+    }
 }
 
 const LedgerLine &LedgerModel::line(const QModelIndex &index) const

@@ -11,6 +11,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -82,6 +84,27 @@ TEST_CASE("A ledger follows what is mended without starting over")
     CHECK(resets.count() == 0);
     model.show(sourceOf(*session, workshop.aileronClosing));
     CHECK(resets.count() == 1);
+    watch.check();
+}
+
+TEST_CASE("Of two blockers that speak of one record one may be mended; others may change places")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    LedgerModel model;
+    test::ModelWatch watch(model);
+    auto source = sourceOf(*session, workshop.wingClosing);
+    const auto squawk = *std::ranges::find(source.answer.blockers, readiness::Rule::OpenSquawk,
+                                           &readiness::Blocker::rule);
+    source.answer.blockers.push_back(squawk);
+    model.show(source);
+    const auto squawks = lineOf(model, readiness::Rule::OpenSquawk);
+    CHECK(model.rowCount(squawks) == 2);
+    source.answer.blockers.pop_back();
+    std::ranges::reverse(source.answer.blockers);
+    model.show(source);
+    CHECK(model.rowCount(squawks) == 1);
+    CHECK(model.rowCount(lineOf(model, readiness::Rule::UntickedCheck)) == 3);
     watch.check();
 }
 
