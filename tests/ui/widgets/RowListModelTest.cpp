@@ -46,6 +46,17 @@ TEST_CASE("New rows are told as removals, moves, insertions and changes")
     watch.check();
 }
 
+TEST_CASE("A row is read aloud with what it has, without pauses for what it has not")
+{
+    RowListModel model;
+    model.setRows({row(1, QStringLiteral("Skin")), row(2, QStringLiteral("Rib"))});
+    auto rib = model.row(1);
+    rib.figure = QStringLiteral("2 h 00");
+    model.setRows({model.row(0), rib});
+    CHECK(model.index(0).data(Qt::AccessibleTextRole).toString() == QStringLiteral("Skin"));
+    CHECK(model.index(1).data(Qt::AccessibleTextRole).toString() == QStringLiteral("Rib, 2 h 00"));
+}
+
 TEST_CASE("Any rows become any others, in their order")
 {
     std::mt19937 random(7);
