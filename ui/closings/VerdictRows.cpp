@@ -68,7 +68,7 @@ void VerdictRows::start(const IdSet<Closing> &closings, const IdSet<HoldPoint> &
 void VerdictRows::addRow(const HoldPoint &point, bool isChosen)
 {
     const QString name = holdPointName(*m_session.records(), point);
-    Row row{point.id, new QCheckBox(name, this), new QComboBox(this)};
+    Row row{point.id, new QCheckBox(onButton(name), this), new QComboBox(this)};
     row.box->setChecked(isChosen);
     offerResults(*row.result);
     row.result->setAccessibleName(tr("Result for %1").arg(name));

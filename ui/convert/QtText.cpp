@@ -87,6 +87,11 @@ QString pathText(const std::filesystem::path &file)
     return QFile::decodeName(QByteArray::fromStdString(file.string()));
 }
 
+QString onButton(QString text)
+{
+    return text.replace(QLatin1Char('&'), QLatin1String("&&"));
+}
+
 QString inWords(const Message &message)
 {
     static const Tongue screen{

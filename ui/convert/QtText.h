@@ -25,6 +25,9 @@ std::string toStd(const QString &text);
 std::filesystem::path toPath(const QString &file);
 QString pathText(const std::filesystem::path &file);
 
+/// The text for a button, a box or a menu, where a lone ampersand marks the key that presses it.
+QString onButton(QString text);
+
 /// The sentence in the language of the screen.
 QString inWords(const Message &message);
 

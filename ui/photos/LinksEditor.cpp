@@ -123,7 +123,7 @@ QWidget *LinksEditor::row(const Held &link)
         title = tr("%1 (%2 of %3)")
                     .arg(title, QString::number(link.count), QString::number(m_media.size()));
     auto *row = new QWidget(this);
-    QPushButton *open = flatButton(title, tr("Go to %1").arg(title), row);
+    QPushButton *open = flatButton(onButton(title), tr("Go to %1").arg(title), row);
     open->setToolTip(title);
     open->setMinimumWidth(40);
     open->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);

@@ -27,6 +27,7 @@
 #include <QFocusEvent>
 #include <QPointer>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSettings>
 #include <QStackedWidget>
 
@@ -40,6 +41,7 @@ const auto placeKey = QStringLiteral("window");
 /// Everything that can be done where the person is: the actions, and the buttons of the page.
 std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, const Page &page)
 {
+    static const QRegularExpression keyMark(QStringLiteral("&(.)"));
     std::vector<Finder::Command> commands;
     for (const QPointer<QAction> action : actions) {
         if (action->isEnabled())
@@ -50,7 +52,7 @@ std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, 
     for (const QPointer<QPushButton> button : page.findChildren<QPushButton *>()) {
         if (!button->isVisible() || !button->isEnabled() || button->text().isEmpty())
             continue;
-        commands.push_back({button->text().remove(QLatin1Char('&')),
+        commands.push_back({button->text().replace(keyMark, QStringLiteral("\\1")),
                             button->shortcut().toString(QKeySequence::NativeText), [button] {
                                 if (button)
                                     button->click();
@@ -253,9 +255,9 @@ void MainWindow::updateActions()
     const auto undo = isWritable ? m_view->session().project().undoLabel() : std::nullopt;
     const auto redo = isWritable ? m_view->session().project().redoLabel() : std::nullopt;
     m_undo->setEnabled(undo.has_value());
-    m_undo->setText(undo ? tr("&Undo: %1").arg(toQt(*undo)) : tr("&Undo"));
+    m_undo->setText(undo ? tr("&Undo: %1").arg(onButton(toQt(*undo))) : tr("&Undo"));
     m_redo->setEnabled(redo.has_value());
-    m_redo->setText(redo ? tr("&Redo: %1").arg(toQt(*redo)) : tr("&Redo"));
+    m_redo->setText(redo ? tr("&Redo: %1").arg(onButton(toQt(*redo))) : tr("&Redo"));
 }
 
 void MainWindow::shareKeys()

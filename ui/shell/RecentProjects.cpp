@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/RecentProjects.h"
 
+#include "ui/convert/QtText.h"
+
 #include <QDir>
 #include <QFileInfo>
 #include <QSettings>
@@ -42,7 +44,7 @@ QString RecentProjects::name(const QString &folder) const
 
 QString RecentProjects::label(const QString &folder) const
 {
-    return name(folder).replace(QLatin1Char('&'), QLatin1String("&&"));
+    return onButton(name(folder));
 }
 
 void RecentProjects::add(const QString &folder, const QString &name)

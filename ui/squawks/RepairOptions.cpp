@@ -73,8 +73,8 @@ void RepairOptions::show(Id<Squawk> squawk)
 QWidget *RepairOptions::makeRow(const Squawk::RepairOption &option, std::size_t place)
 {
     auto *row = new QWidget(this);
-    auto *choice = new QRadioButton(
-        option.chosen ? tr("%1 (decided)").arg(toQt(option.title)) : toQt(option.title), row);
+    const QString title = onButton(toQt(option.title));
+    auto *choice = new QRadioButton(option.chosen ? tr("%1 (decided)").arg(title) : title, row);
     // A decision can be taken back by pressing it again.
     choice->setAutoExclusive(false);
     choice->setChecked(option.chosen);

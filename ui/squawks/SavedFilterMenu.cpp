@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squawks/SavedFilterMenu.h"
 
+#include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/squawks/SquawkFilterBar.h"
 #include "ui/widgets/ActLine.h"
@@ -38,7 +39,7 @@ void SavedFilterMenu::fill()
     m_menu->clear();
     const QString chosen = chosenName();
     for (const SavedFilters::Named &named : m_filters.all()) {
-        auto *action = m_menu->addAction(named.name);
+        auto *action = m_menu->addAction(onButton(named.name));
         action->setCheckable(true);
         action->setChecked(named.name == chosen);
         connect(action, &QAction::triggered, this,
@@ -60,12 +61,12 @@ void SavedFilterMenu::fill()
 void SavedFilterMenu::addOfChosen()
 {
     const QString chosen = chosenName();
-    connect(m_menu->addAction(tr("Rename “%1”…").arg(chosen)), &QAction::triggered, this,
+    connect(m_menu->addAction(tr("Rename “%1”…").arg(onButton(chosen))), &QAction::triggered, this,
             [this, chosen] {
                 askForName(tr("The new name of “%1”.").arg(chosen), chosen,
                            [this, chosen](const QString &name) { m_filters.rename(chosen, name); });
             });
-    connect(m_menu->addAction(tr("Delete “%1”").arg(chosen)), &QAction::triggered, this,
+    connect(m_menu->addAction(tr("Delete “%1”").arg(onButton(chosen))), &QAction::triggered, this,
             [this, chosen] {
                 m_filters.remove(chosen);
                 m_session.say(tr("The filter “%1” is deleted; no record has changed.").arg(chosen));

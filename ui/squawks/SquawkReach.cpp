@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squawks/SquawkReach.h"
 
+#include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
@@ -55,7 +56,7 @@ void SquawkReach::addClosing(Id<Closing> closing)
 {
     const RecordRef record{RecordType::Closing, closing.value()};
     const QString title = shortName(*m_session.records(), record);
-    auto *button = new QPushButton(title, this);
+    auto *button = new QPushButton(onButton(title), this);
     button->setAccessibleName(tr("Go to the closing %1").arg(title));
     button->setAutoDefault(false);
     connect(button, &QPushButton::clicked, this, [this, record] { m_session.goTo(record); });

@@ -123,8 +123,7 @@ void AirframePanel::fillElsewhere()
     m_elsewhereMenu->clear();
     for (std::size_t i = 0; i < std::min(count, partsListed); ++i) {
         const RecordRef part{RecordType::Component, m_drawn.elsewhere[i].value()};
-        auto *action = m_elsewhereMenu->addAction(
-            shortName(*m_session.records(), part).replace(QLatin1Char('&'), QStringLiteral("&&")));
+        auto *action = m_elsewhereMenu->addAction(onButton(shortName(*m_session.records(), part)));
         connect(action, &QAction::triggered, this, [this, part] { m_session.goTo(part); });
     }
     if (count > partsListed)

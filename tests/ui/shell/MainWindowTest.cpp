@@ -175,13 +175,13 @@ TEST_CASE("The menu names what undo takes back")
 {
     Opened opened;
     REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
-    opened.window.view()->session().change(QStringLiteral("Squawk 1 renamed"), [&](Edit &edit) {
+    opened.window.view()->session().change(QStringLiteral("Nuts & bolts renamed"), [&](Edit &edit) {
         edit.update(opened.workshop.squawk, [](Squawk &squawk) { squawk.title = "Dent"; });
     });
     QStringList words;
     for (const QAction *action : opened.window.findChildren<QAction *>())
         words << action->text();
-    CHECK(words.contains(QStringLiteral("&Undo: Squawk 1 renamed")));
+    CHECK(words.contains(QStringLiteral("&Undo: Nuts && bolts renamed")));
 }
 
 TEST_CASE("What is being typed is kept when the window is closed")
