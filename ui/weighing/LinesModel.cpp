@@ -14,7 +14,8 @@ LinesModel::LinesModel(std::vector<LinesColumn> columns, QObject *parent)
 
 void LinesModel::setLines(std::vector<QStringList> lines)
 {
-    // Rows stay where they are, so that the cursor does.
+    // Rows stay where they are, so that the cursor does: what was the empty line becomes the first
+    // of the new ones, and the next empty line comes at the end.
     const int before = int(m_lines.size());
     const int now = int(lines.size());
     if (now < before) {
@@ -22,8 +23,9 @@ void LinesModel::setLines(std::vector<QStringList> lines)
         m_lines.resize(std::size_t(now));
         endRemoveRows();
     } else if (now > before) {
-        beginInsertRows({}, before, now - 1);
-        m_lines.insert(m_lines.end(), lines.begin() + before, lines.end());
+        const int end = rowCount();
+        beginInsertRows({}, end, end + now - before - 1);
+        m_lines.resize(std::size_t(now));
         endInsertRows();
     }
     m_lines = std::move(lines);

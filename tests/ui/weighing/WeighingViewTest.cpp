@@ -112,6 +112,21 @@ TEST_CASE("A weighing typed in place comes to the handbook's sum, whatever unit 
     test::picture(shown.view, 1120, 640, "weighing-filled");
 }
 
+TEST_CASE("The cursor stays in the line that is typed when it was the empty one at the end")
+{
+    Shown shown;
+    test::press(shown.view, QStringLiteral("Write the first weighing down"));
+    LinesEditor &editor = shown.lines(scales);
+    const QAbstractItemModelTester tester(&editor.model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    for (int row = 0; row < 2; ++row) {
+        editor.view().setCurrentIndex(editor.model().index(row, 0));
+        shown.type(scales, row, 0, "main wheel");
+        CHECK(editor.view().currentIndex().row() == row);
+        CHECK(editor.model().rowCount() == row + 2);
+    }
+}
+
 TEST_CASE("A negative tare, a strange unit and a tool that is not there get one sentence")
 {
     Shown shown;
