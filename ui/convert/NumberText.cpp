@@ -9,21 +9,49 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+/// A comma or a point in it never parts thousands, so that what is shown can be typed again.
+QLocale withoutGroups()
+{
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale;
+}
+
+} // namespace
+
 QString numberText(double value, int figures)
 {
-    QLocale plain;
-    plain.setNumberOptions(QLocale::OmitGroupSeparator);
-    return plain.toString(value, 'g', figures);
+    return withoutGroups().toString(value, 'g', figures);
+}
+
+QString plainNumber(double value, int decimals)
+{
+    const QLocale locale = withoutGroups();
+    QString text = locale.toString(value, 'f', decimals);
+    const QString point = locale.decimalPoint();
+    if (!text.contains(point))
+        return text;
+    while (text.endsWith(QLatin1Char('0')))
+        text.chop(1);
+    if (text.endsWith(point))
+        text.chop(point.size());
+    return text;
+}
+
+std::string withPoint(const QString &typed)
+{
+    QString plain = typed;
+    if (QLocale().decimalPoint() == QLatin1String(",") && plain.count(QLatin1Char(',')) == 1 &&
+        !plain.contains(QLatin1Char('.')))
+        plain.replace(QLatin1Char(','), QLatin1Char('.'));
+    return toStd(plain);
 }
 
 Result<double, Message> readNumber(const QString &text)
 {
-    QString plain = text.trimmed();
-    // Where the comma is the sign for decimals it is never a thousand: "1,125" was shown like this.
-    if (QLocale().decimalPoint() == QLatin1String(",") && plain.count(QLatin1Char(',')) == 1 &&
-        !plain.contains(QLatin1Char('.')))
-        plain.replace(QLatin1Char(','), QLatin1Char('.'));
-    return workshop::inTableUnits(toStd(plain), workshop::Quantity::Number, UnitSystem::Metric);
+    return workshop::inTableUnits(withPoint(text), workshop::Quantity::Number, UnitSystem::Metric);
 }
 
 } // namespace lastrivet::ui

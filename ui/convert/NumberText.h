@@ -7,11 +7,20 @@
 
 #include <QString>
 
+#include <string>
+
 namespace lastrivet::ui {
 
 /// A number with so many figures at most, in the person's language. What is shown can be typed
 /// again: no thousands are parted.
 QString numberText(double value, int figures = 6);
+
+/// The same with so many decimals at most, and without zeros at the end.
+QString plainNumber(double value, int decimals = 3);
+
+/// What a person typed, with a point for the language's own sign for decimals: where that is a
+/// comma, it is never a thousand, because "1,125" was shown like this.
+std::string withPoint(const QString &typed);
 
 /// What a person typed as a number; a point and the language's own sign are both understood.
 Result<double, Message> readNumber(const QString &text);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/weighing/EnvelopePicture.h"
 
+#include "ui/convert/NumberText.h"
 #include "ui/print/EnvelopeDrawing.h"
 #include "ui/shell/Theme.h"
 #include "ui/weighing/WeightTables.h"

@@ -4,6 +4,7 @@
 
 #include "core/balance/Loading.h"
 #include "core/balance/Written.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/weighing/LinesEditor.h"
@@ -90,8 +91,8 @@ void LimitsEditor::type(int row, int column, const QString &text)
             envelope.points.push_back(envelope.points.empty() ? Envelope::Point{}
                                                               : envelope.points.back());
         auto &point = envelope.points[std::size_t(row)];
-        const auto number = column == 0 ? balance::readWeight(toStd(text), envelope.weight_unit)
-                                        : balance::readArm(toStd(text), envelope.arm_unit);
+        const auto number = column == 0 ? balance::readWeight(withPoint(text), envelope.weight_unit)
+                                        : balance::readArm(withPoint(text), envelope.arm_unit);
         if (!number)
             return inWords(number.reason());
         (column == 0 ? point.weight : point.arm) = *number;

@@ -3,6 +3,7 @@
 #include "ui/weighing/LoadingPanel.h"
 
 #include "core/balance/Written.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/weighing/EnvelopePicture.h"
@@ -160,8 +161,8 @@ void LoadingPanel::type(int row, int column, const QString &text)
             return text.isEmpty() ? tr("Say what is on board.") : QString();
         }
         const auto number = column == ArmColumn
-                                ? balance::readArm(toStd(text), loading.arm_unit)
-                                : balance::readWeight(toStd(text), loading.weight_unit);
+                                ? balance::readArm(withPoint(text), loading.arm_unit)
+                                : balance::readWeight(withPoint(text), loading.weight_unit);
         if (!number)
             return inWords(number.reason());
         if (column == WeightColumn && *number < 0)

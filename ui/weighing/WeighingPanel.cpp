@@ -3,6 +3,7 @@
 #include "ui/weighing/WeighingPanel.h"
 
 #include "core/balance/Written.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/weighing/LinesEditor.h"
@@ -201,8 +202,8 @@ void WeighingPanel::typeScale(int row, int column, const QString &text)
             return tool || text.isEmpty() ? QString() : tr("No tool is called “%1”.").arg(text);
         }
         const auto number = column == ScaleArmColumn
-                                ? balance::readArm(toStd(text), weighing.arm_unit)
-                                : balance::readWeight(toStd(text), weighing.weight_unit);
+                                ? balance::readArm(withPoint(text), weighing.arm_unit)
+                                : balance::readWeight(withPoint(text), weighing.weight_unit);
         if (!number)
             return inWords(number.reason());
         if (column == TareColumn && *number < 0)
@@ -226,8 +227,8 @@ void WeighingPanel::typeCorrection(int row, int column, const QString &text)
             return text.isEmpty() ? tr("Say what is taken off or added.") : QString();
         }
         const auto number = column == ArmColumn
-                                ? balance::readArm(toStd(text), weighing.arm_unit)
-                                : balance::readWeight(toStd(text), weighing.weight_unit);
+                                ? balance::readArm(withPoint(text), weighing.arm_unit)
+                                : balance::readWeight(withPoint(text), weighing.weight_unit);
         if (!number)
             return inWords(number.reason());
         (column == ArmColumn ? correction.arm : correction.weight) = *number;

@@ -10,11 +10,9 @@
 
 #include <optional>
 
-// Weights and arms as the screen says them, and as people type them.
+// Weights and arms as the screen says them.
 namespace lastrivet::ui {
 
-/// At most `decimals` places, without zeros at the end.
-QString plainNumber(double value, int decimals = 3);
 /// "1331.5 lb".
 QString weightText(double weight, WeightUnit unit);
 /// "50.09 in".

@@ -3,10 +3,10 @@
 #include "ui/workshop/OwnLimitForm.h"
 
 #include "core/workshop/Quantities.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 
 #include <QLineEdit>
-#include <QLocale>
 
 namespace lastrivet::ui {
 
@@ -30,7 +30,7 @@ void OwnLimitForm::start(const QString &subject, const QString &unit,
                          const workshop::OwnLimit *known)
 {
     const auto number = [](const std::optional<double> &value) {
-        return value ? QLocale().toString(*value) : QString();
+        return value ? plainNumber(*value, 6) : QString();
     };
     m_subject = subject;
     QString words = subject;
@@ -51,7 +51,7 @@ bool OwnLimitForm::read(const QLineEdit &line, std::optional<double> &number)
     number.reset();
     if (line.text().trimmed().isEmpty())
         return true;
-    const auto read = workshop::inTableUnits(toStd(line.text()), workshop::Quantity::Number,
+    const auto read = workshop::inTableUnits(withPoint(line.text()), workshop::Quantity::Number,
                                              UnitSystem::Imperial);
     if (!read) {
         hint(inWords(read.reason()));

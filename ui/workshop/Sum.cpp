@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/workshop/Sum.h"
 
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 namespace lastrivet::ui {
 
@@ -33,25 +33,9 @@ int decimalsOf(Quantity quantity, UnitSystem units)
     }
 }
 
-QString withoutZeros(double value, int decimals)
-{
-    QLocale locale;
-    // What is shown can be typed again: a comma is never a thousand.
-    locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    QString text = locale.toString(value, 'f', decimals);
-    const QString point = locale.decimalPoint();
-    if (!text.contains(point))
-        return text;
-    while (text.endsWith(QLatin1Char('0')))
-        text.chop(1);
-    if (text.endsWith(point))
-        text.chop(point.size());
-    return text;
-}
-
 QString numberText(double value, Quantity quantity, UnitSystem units)
 {
-    return withoutZeros(workshop::inUnits(value, quantity, units), decimalsOf(quantity, units));
+    return plainNumber(workshop::inUnits(value, quantity, units), decimalsOf(quantity, units));
 }
 
 /// A number and its unit stay on one line.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/workshop/SumPanel.h"
 
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/workshop/FigureView.h"
@@ -82,7 +83,7 @@ std::optional<Entered> SumPanel::entered()
             continue;
         }
         const auto number =
-            workshop::inTableUnits(toStd(input.line->text()), field.quantity, m_units);
+            workshop::inTableUnits(withPoint(input.line->text()), field.quantity, m_units);
         if (!number) {
             refuse(tr("%1: %2").arg(field.label, inWords(number.reason())));
             return std::nullopt;
@@ -104,8 +105,10 @@ void SumPanel::work()
     // While the panel is built, fields are still to come.
     if (m_inputs.size() < m_sum.fields.size())
         return;
+    m_subject.clear();
     if (const auto filled = entered())
         show(m_sum.work(*filled));
+    Q_EMIT worked();
 }
 
 void SumPanel::show(const SumAnswer &answer)
@@ -140,7 +143,7 @@ void SumPanel::setUnits(UnitSystem units)
         if (!m_inputs[i].line || field.quantity == workshop::Quantity::Number)
             continue;
         const auto number =
-            workshop::inTableUnits(toStd(m_inputs[i].line->text()), field.quantity, m_units);
+            workshop::inTableUnits(withPoint(m_inputs[i].line->text()), field.quantity, m_units);
         if (number) {
             const QSignalBlocker quiet(m_inputs[i].line);
             m_inputs[i].line->setText(figureText(*number, field.quantity, units));

@@ -28,9 +28,13 @@ public:
     /// What is typed is kept and means the same in the new units.
     void setUnits(UnitSystem units);
     void setOwnLimits(std::vector<workshop::OwnLimit> own);
-    /// What the shown answer is about, where the project may have a limit of its own.
+    /// What the shown answer is about, where the project may have a limit of its own; else empty.
     QString subject() const { return m_subject; }
     FigureView &figures() const { return *m_figures; }
+
+Q_SIGNALS:
+    /// The answer is another one, or a field is wrong and there is none.
+    void worked();
 
 private:
     /// One of the two is null.

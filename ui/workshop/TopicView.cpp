@@ -52,6 +52,8 @@ void TopicView::addSum(const Sum &sum)
     if (!sum.own_unit.isEmpty()) {
         auto *own = ownButton();
         m_column->addWidget(own, 0, Qt::AlignLeft);
+        connect(panel, &SumPanel::worked, own,
+                [panel, own] { own->setEnabled(!panel->subject().isEmpty()); });
         connect(own, &QPushButton::clicked, this,
                 [this, panel] { Q_EMIT ownLimitWanted(panel->subject(), panel->sum().own_unit); });
     }

@@ -20,6 +20,7 @@
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QLocale>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -45,6 +46,12 @@ struct Shown {
     test::Workshop workshop;
     std::unique_ptr<Session> session = workshop.session();
     WorkshopPage page{*session};
+};
+
+struct German {
+    German() { QLocale::setDefault(QLocale(QStringLiteral("de_DE"))); }
+    ~German() { QLocale::setDefault(before); }
+    QLocale before;
 };
 
 } // namespace
@@ -114,6 +121,36 @@ TEST_CASE("A torque is worked out while its drag is typed, in the units that are
     CHECK(test::says(shown.page, QStringLiteral("“5 mm” is no torque")));
 }
 
+TEST_CASE("A limit of the project's own can be asked for while the sum has an answer")
+{
+    Shown shown;
+    const QString words = QStringLiteral("The project's own limit…");
+    CHECK(test::button(shown.page, words));
+    test::type(shown.page, QStringLiteral("Torque of a bolt: Drag of the nut"),
+               QStringLiteral("5 mm"));
+    // Those of the tables wait for a row to be chosen.
+    CHECK_FALSE(test::button(shown.page, words));
+    test::type(shown.page, QStringLiteral("Torque of a bolt: Drag of the nut"),
+               QStringLiteral("5"));
+    CHECK(test::button(shown.page, words));
+}
+
+TEST_CASE("Where decimals have a comma, a comma before three of them parts no thousands")
+{
+    const German german;
+    Shown shown;
+    shown.page.findChild<QListWidget *>()->setCurrentRow(2);
+    const SumPanel &room = shown.sum(2, 2);
+    const QString width = QStringLiteral("Rivets that there is room for: Width");
+    test::type(shown.page, width, QStringLiteral("1.125 in"));
+    const QString count = Shown::cell(room, 0, 1);
+    test::type(shown.page, width, QStringLiteral("9,5 in"));
+    CHECK(Shown::cell(room, 0, 1) != count);
+    test::type(shown.page, width, QStringLiteral("1,125 in"));
+    CHECK(room.figures().isVisible());
+    CHECK(Shown::cell(room, 0, 1) == count);
+}
+
 TEST_CASE("A wire that is too thin says what is exceeded by what, and its rows are marked")
 {
     Shown shown;
@@ -161,6 +198,14 @@ TEST_CASE("The project's own limit stands in the table's place, with its source,
     CHECK(isStruck(1, 1));
     CHECK_FALSE(isStruck(1, 4));
     CHECK_FALSE(isStruck(0, 1));
+    // What is shown of a limit can be kept again as it stands.
+    test::press(shown.page, QStringLiteral("The project's own limit…"));
+    test::type(shown.page, QStringLiteral("At most"), QStringLiteral("1200.5"));
+    test::press(shown.page, QStringLiteral("Keep"));
+    test::press(shown.page, QStringLiteral("The project's own limit…"));
+    CHECK(test::field(shown.page, QStringLiteral("At most")).text() == QStringLiteral("1200.5"));
+    test::type(shown.page, QStringLiteral("At most"), QStringLiteral("22"));
+    test::press(shown.page, QStringLiteral("Keep"));
     WorkshopPage again(*shown.session);
     test::picture(again, 1120, 680, "workshop-own");
     test::choice(again, QStringLiteral("Torque of a bolt: Thread"))
