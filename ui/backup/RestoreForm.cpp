@@ -119,10 +119,10 @@ void RestoreForm::suggestName()
         return;
     const QFileInfo backup(m_backup->folder());
     const QDir place(m_place->folder());
+    const QString ending = backup.fileName().mid(backup.completeBaseName().size());
     QString name = backup.fileName();
     for (int i = 2; place.exists(name); ++i)
-        name =
-            QStringLiteral("%1-%2.%3").arg(backup.completeBaseName()).arg(i).arg(backup.suffix());
+        name = backup.completeBaseName() + QLatin1Char('-') + QString::number(i) + ending;
     m_name->setText(name);
 }
 

@@ -25,6 +25,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace lastrivet::ui {
 
@@ -221,6 +222,11 @@ TEST_CASE("Restoring never goes over a folder that is there")
     test::type(form, QStringLiteral("Folder of the backup"), pathText(bench.place));
     CHECK(test::field(form, QStringLiteral("Name of the new folder")).text() ==
           QStringLiteral("Test-2.lastrivet"));
+    fs::copy(bench.place, bench.shelf / "Plain", fs::copy_options::recursive);
+    test::type(form, QStringLiteral("Folder of the backup"), pathText(bench.shelf / "Plain"));
+    CHECK(test::field(form, QStringLiteral("Name of the new folder")).text() ==
+          QStringLiteral("Plain-2"));
+    test::type(form, QStringLiteral("Folder of the backup"), pathText(bench.place));
     test::type(form, QStringLiteral("Name of the new folder"), QStringLiteral("Test.lastrivet"));
     test::press(form, QStringLiteral("Restore"));
     CHECK(form.isVisible());
