@@ -14002,10 +14002,6 @@
         <translation>Bemerkung</translation>
     </message>
     <message>
-        <source>It needs the day of the flight.</source>
-        <translation>Es fehlt der Tag des Fluges.</translation>
-    </message>
-    <message>
         <source>It needs the time in the air, as 1h20 or 80m.</source>
         <translation>Es fehlt die Zeit in der Luft, etwa 1h20 oder 80m.</translation>
     </message>

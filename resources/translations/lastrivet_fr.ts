@@ -14002,10 +14002,6 @@
         <translation>Note</translation>
     </message>
     <message>
-        <source>It needs the day of the flight.</source>
-        <translation>Il manque le jour du vol.</translation>
-    </message>
-    <message>
         <source>It needs the time in the air, as 1h20 or 80m.</source>
         <translation>Il manque le temps de vol, comme 1h20 ou 80m.</translation>
     </message>

@@ -94,8 +94,6 @@ QString FlightForm::whyNot(std::optional<Minutes> minutes) const
     const QString day = m_day->whyNotHappened(m_session.now());
     if (!day.isEmpty())
         return day;
-    if (!m_day->moment())
-        return tr("It needs the day of the flight.");
     if (!minutes || minutes->count() <= 0)
         return tr("It needs the time in the air, as 1h20 or 80m.");
     return m_pilot->isFilled() ? m_pilot->whyNot(*m_session.records()) : QString();

@@ -223,7 +223,6 @@ void ConflictPanel::decide(ConflictDecision decision)
             return;
         }
         Q_EMIT m_session.said(toQt(done->label), true);
-        Q_EMIT decided();
     } catch (const Fault &fault) {
         m_session.complain(tr("Nothing was changed: %1").arg(inWords(Message{fault.what(), {}})));
     }

@@ -31,9 +31,6 @@ public:
     void take();
     void goToRecord();
 
-Q_SIGNALS:
-    void decided();
-
 protected:
     void resizeEvent(QResizeEvent *event) override;
 

@@ -58,7 +58,8 @@ void StandingPanel::addLine(readiness::State state, bool begun, std::int64_t cou
     if (count == 0)
         return;
     const Colours &colours = m_theme.colours();
-    const int row = m_lines->rowCount();
+    // A grid never has fewer rows than it had: only what is in it counts.
+    const int row = m_lines->count() / m_lines->columnCount();
     auto *hatch = new QLabel(this);
     hatch->setPixmap(swatch(state, begun));
     auto *mark = new QLabel(this);

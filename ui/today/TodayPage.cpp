@@ -234,7 +234,7 @@ void TodayPage::fillLists(const today::Today &page)
                         page.workable.size());
     auto chances = lastChanceRows(page, *records, *answer);
     m_lastChance->setRows(std::move(chances.rows), chances.total);
-    m_attention->setRows(attentionRows(page, *records), page.attention.size());
+    m_attention->setRows(attentionRows(page), page.attention.size());
 }
 
 void TodayPage::showTimer()

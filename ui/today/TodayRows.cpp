@@ -248,7 +248,7 @@ RowsAndTotal lastChanceRows(const today::Today &page, const Records &records,
     return list;
 }
 
-std::vector<ListRow> attentionRows(const today::Today &page, const Records &)
+std::vector<ListRow> attentionRows(const today::Today &page)
 {
     std::vector<ListRow> rows;
     for (const auto &attention : page.attention) {

@@ -31,6 +31,6 @@ struct RowsAndTotal {
 };
 RowsAndTotal lastChanceRows(const today::Today &page, const Records &records,
                             const readiness::Answer &answer);
-std::vector<ListRow> attentionRows(const today::Today &page, const Records &records);
+std::vector<ListRow> attentionRows(const today::Today &page);
 
 } // namespace lastrivet::ui
