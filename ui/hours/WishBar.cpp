@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/hours/WishBar.h"
 
+#include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/RecordLine.h"
@@ -103,7 +104,7 @@ void WishBar::fill()
     m_chips.clear();
     for (const auto part : m_wish.without) {
         const QString name = partName(*m_session.records(), part);
-        auto *chip = new QPushButton(tr("%1 ✕", "take back in").arg(name), this);
+        auto *chip = new QPushButton(tr("%1 ✕", "take back in").arg(onButton(name)), this);
         chip->setProperty("flat", true);
         chip->setAccessibleName(tr("Take %1 back into the forecast").arg(name));
         chip->setToolTip(chip->accessibleName());
