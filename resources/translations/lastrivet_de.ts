@@ -6842,6 +6842,10 @@
         <source>This computer has no program that opens %1.</source>
         <translation>Auf diesem Computer öffnet kein Programm %1.</translation>
     </message>
+    <message>
+        <source>%1 is not opened: it is not there, or is no picture, video or PDF as its name says.</source>
+        <translation>%1 wird nicht geöffnet: Die Datei ist nicht da, oder sie ist kein Bild, Video oder PDF, wie ihr Name sagt.</translation>
+    </message>
 </context>
 <context>
     <name>Recording</name>

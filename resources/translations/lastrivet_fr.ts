@@ -6842,6 +6842,10 @@
         <source>This computer has no program that opens %1.</source>
         <translation>Aucun programme de cet ordinateur n’ouvre %1.</translation>
     </message>
+    <message>
+        <source>%1 is not opened: it is not there, or is no picture, video or PDF as its name says.</source>
+        <translation>%1 n’est pas ouvert : le fichier n’est pas là, ou n’est pas l’image, la vidéo ou le PDF que dit son nom.</translation>
+    </message>
 </context>
 <context>
     <name>Recording</name>

@@ -56,11 +56,15 @@ bool attachFiles(Session &session, const QString &name, const QStringList &files
 void openFile(Session &session, Id<Media> id)
 {
     const Media *media = session.records()->find(id);
-    const auto file =
-        media ? evidence::locateToOpen(session.project().folder(), *media) : std::nullopt;
-    if (!file || !QDesktopServices::openUrl(QUrl::fromLocalFile(pathText(*file))))
-        session.complain(tr("This computer has no program that opens %1.")
-                             .arg(media ? toQt(media->file) : QString()));
+    if (!media)
+        return;
+    const auto file = evidence::locateToOpen(session.project().folder(), *media);
+    if (!file)
+        session.complain(tr("%1 is not opened: it is not there, or is no picture, video or PDF as "
+                            "its name says.")
+                             .arg(toQt(media->file)));
+    else if (!QDesktopServices::openUrl(QUrl::fromLocalFile(pathText(*file))))
+        session.complain(tr("This computer has no program that opens %1.").arg(toQt(media->file)));
 }
 
 QStringList filesIn(const QMimeData &offered)
