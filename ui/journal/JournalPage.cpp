@@ -193,14 +193,20 @@ void JournalPage::refresh()
 
 void JournalPage::refreshList()
 {
-    const JournalEntry *shown = m_model->entryAt(m_list->currentIndex().row());
-    const std::int64_t seq = shown ? shown->seq : 0;
-    const bool isAtTop = m_list->currentIndex().row() <= m_model->firstEntry();
-    m_model->reload();
+    listAnew([this] { m_model->reload(); });
     m_filter->offerPeople(m_model->people());
     if (m_record)
         lookAbout();
-    choose(isAtTop ? m_model->firstEntry() : m_model->rowOf(seq));
+}
+
+void JournalPage::listAnew(const std::function<void()> &list)
+{
+    const JournalEntry *shown = m_model->entryAt(m_list->currentIndex().row());
+    const std::int64_t seq = shown ? shown->seq : 0;
+    const bool isAtTop = m_list->currentIndex().row() <= m_model->firstEntry();
+    list();
+    const int row = isAtTop ? -1 : m_model->rowOf(seq);
+    choose(row < 0 ? m_model->firstEntry() : row);
 }
 
 void JournalPage::filter()
@@ -233,8 +239,7 @@ void JournalPage::lookAbout()
         [this, found, asked = *m_record] {
             if (m_record != asked)
                 return;
-            m_model->setRowsOnly(*found);
-            choose(m_model->firstEntry());
+            listAnew([&] { m_model->setRowsOnly(*found); });
             updateWords();
         });
 }

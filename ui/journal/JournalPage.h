@@ -58,6 +58,8 @@ private:
     /// Reads the journal again when it has grown.
     void refresh();
     void refreshList();
+    /// What is chosen stays so, as long as it is listed; at the top, what came last is chosen.
+    void listAnew(const std::function<void()> &list);
     void filter();
     /// Lists what touched the record, or all of it again.
     void lookAbout();

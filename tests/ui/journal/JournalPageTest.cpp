@@ -181,6 +181,19 @@ TEST_CASE("The history of a record is what touched it, and of a part also what i
     CHECK(window.model().listedCount() == int(window.session->project().journal().size()));
 }
 
+TEST_CASE("A row of a record's history stays chosen when another change is written down")
+{
+    Window window;
+    window.page->showRecord({RecordType::Component, window.workshop.bay.value()});
+    REQUIRE(window.model().entryAt(3));
+    const auto seq = window.model().entryAt(3)->seq;
+    window.page->list().setCurrentIndex(window.model().index(3, 0));
+    window.rename("Bay III");
+    const auto *chosen = window.model().entryAt(window.page->list().currentIndex().row());
+    REQUIRE(chosen);
+    CHECK(chosen->seq == seq);
+}
+
 TEST_CASE("What is written late, and while the clock was set back, is marked in the list")
 {
     Window window;
