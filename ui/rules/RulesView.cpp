@@ -119,10 +119,22 @@ void RulesView::askToWrite()
         m_draft->writeTo(file);
 }
 
-/// Builds the tree anew, with the same place chosen as far as it is there.
+std::set<std::string> RulesView::unfolded() const
+{
+    std::set<std::string> places;
+    for (QTreeWidgetItemIterator item(m_tree); *item; ++item) {
+        if ((*item)->isExpanded())
+            places.insert(m_outline[std::size_t((*item)->data(0, Qt::UserRole).toInt())].pointer);
+    }
+    return places;
+}
+
+/// Builds the tree anew, with the same place chosen and the same ones unfolded as far as they are
+/// there.
 void RulesView::outline()
 {
     const std::string shown = m_outline.empty() ? std::string() : m_outline[current()].pointer;
+    const auto open = unfolded();
     m_outline = outlineOf(m_draft->profile());
     {
         const QSignalBlocker quiet(m_tree);
@@ -136,7 +148,7 @@ void RulesView::outline()
             item->setText(0, node.title);
             item->setSizeHint(0, {0, rowHeight()});
             item->setData(0, Qt::UserRole, int(i));
-            item->setExpanded(node.depth == 0);
+            item->setExpanded(node.depth == 0 || open.contains(node.pointer));
             above.push_back(item);
         }
         select(nodeAt(m_outline, shown));

@@ -6,6 +6,8 @@
 #include "ui/rules/RulesOutline.h"
 
 #include <functional>
+#include <set>
+#include <string>
 
 class QComboBox;
 class QLabel;
@@ -47,6 +49,8 @@ private:
     void takeOrigin(int row);
     void askToWrite();
     void outline();
+    /// The places whose lines below are to be seen.
+    std::set<std::string> unfolded() const;
     void showNode();
     void addLine();
     void takeOutLine();

@@ -101,6 +101,21 @@ TEST_CASE("What is wrong is said in one sentence with its place, and led to", "[
     CHECK(window.rules().draft().profile().documents.size() == before);
 }
 
+TEST_CASE("What was unfolded stays so when a line is added elsewhere", "[rules]")
+{
+    Workshop workshop;
+    Window window(workshop);
+    const auto place = [&](const QString &words) {
+        return window.tree().findItems(words, Qt::MatchExactly | Qt::MatchRecursive).value(0);
+    };
+    REQUIRE(place(QStringLiteral("Sources")));
+    place(QStringLiteral("Sources"))->setExpanded(true);
+    window.choose(QStringLiteral("Documents"));
+    press(window.rules(), QStringLiteral("Add a line"));
+    CHECK(place(QStringLiteral("Sources"))->isExpanded());
+    CHECK_FALSE(place(QStringLiteral("Cautions"))->isExpanded());
+}
+
 TEST_CASE("A draft that is not right is kept, and there again when the project is opened again",
           "[rules]")
 {
