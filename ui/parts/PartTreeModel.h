@@ -24,7 +24,7 @@ class PartTreeModel final : public QAbstractItemModel {
 
 public:
     enum Column { PartColumn, StateColumn, HoursColumn, SquawksColumn, PhotosColumn, columns };
-    enum Role { IdRole = Qt::UserRole, SortRole };
+    enum Role { IdRole = Qt::UserRole };
 
     explicit PartTreeModel(Session &session, QObject *parent = nullptr);
 
