@@ -93,8 +93,10 @@ void Drawing::spread()
         take(corner.arm, corner.weight);
     for (const auto &point : m_plot.points)
         take(point.arm, point.weight);
-    const double armRoom = std::max(0.08 * (rightmost - leftmost), 1e-3);
-    const double weightRoom = std::max(0.08 * (highest - lowest), 1e-3);
+    // Around a single point steps of less than half a unit say nothing, and are no round figures.
+    constexpr double leastRoom = 1;
+    const double armRoom = std::max(0.08 * (rightmost - leftmost), leastRoom);
+    const double weightRoom = std::max(0.08 * (highest - lowest), leastRoom);
     m_arms = axisOver(leftmost - armRoom, rightmost + armRoom, 6);
     m_weights = axisOver(lowest - weightRoom, highest + weightRoom, 5);
 }

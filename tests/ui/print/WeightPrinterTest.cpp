@@ -5,6 +5,8 @@
 #include "tests/support/WingProject.h"
 #include "tests/ui/print/PrintedFolder.h"
 
+#include <QRegularExpression>
+
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
@@ -95,6 +97,20 @@ TEST_CASE("Cautions about closings and curing stand on papers about structure al
     const QString inspected = PrintedFolder::text(folder.print(packet));
     CHECK(inspected.contains(QStringLiteral("Clear is not right.")));
     CHECK(inspected.contains(QStringLiteral("Cold cures slowly.")));
+}
+
+TEST_CASE("The axes have round figures also around the empty weight alone")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addWeighing(project);
+    project.records.envelopes = {};
+    project.records.loading_cases = {};
+    const auto pdf = folder.path("weight.pdf");
+    REQUIRE(print::printWeightReport(reportOf(project), imprintOfTest(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    CHECK(text.contains(QStringLiteral("Centre of gravity, in")));
+    CHECK_FALSE(text.contains(QRegularExpression(QStringLiteral("\\d\\.\\d{4}"))));
 }
 
 TEST_CASE("Without a weighing the report says so, and still lists equipment and loadings")
