@@ -105,7 +105,7 @@ QString ClosingHead::gapOf(const Closing &closing, const readiness::ClosingAnswe
         return {};
     const auto more = std::ranges::count_if(answer.blockers, isMust) - 1;
     const QString words = inWords(readiness::sentence(*first, *m_session.records()));
-    return more == 0 ? words : tr("%1, and %2 more").arg(words).arg(more);
+    return more == 0 ? words : tr("%1, and %2 more").arg(words, QString::number(more));
 }
 
 void ClosingHead::show(const Closing &closing, const readiness::ClosingAnswer &answer)

@@ -35,8 +35,8 @@ QString spreadSentence(const Wording &words, const Records &records, const forec
         const Component *part = records.find(assemblies[i].assembly);
         if (part && assemblies[i].share_of_spread >= leastNamed)
             named << QStringLiteral("%1 (%2 %)")
-                         .arg(asIs(part->name))
-                         .arg(int(100 * assemblies[i].share_of_spread + 0.5));
+                         .arg(asIs(part->name),
+                              QString::number(int(100 * assemblies[i].share_of_spread + 0.5)));
     }
     if (named.isEmpty())
         return {};

@@ -40,7 +40,7 @@ QString unlockWords(const Records &records, const IdSet<Closing> &closings)
     const QString first = closingTitle(records, closings.front());
     const auto more = int(closings.size()) - 1;
     return more == 0 ? tr("needed for %1").arg(first)
-                     : tr("needed for %1 and %2 more").arg(first).arg(more);
+                     : tr("needed for %1 and %2 more").arg(first, QString::number(more));
 }
 
 /// The button that leads to the mending of what is nearest; none where the row itself does.

@@ -145,7 +145,7 @@ void MessageLine::updateProgress()
     QString words = progress->title();
     const qint64 spent = QDateTime::currentMSecsSinceEpoch() - startedAt;
     if (total > 0 && done > 0) {
-        words = tr("%1: %2 of %3").arg(words).arg(done).arg(total);
+        words = tr("%1: %2 of %3").arg(words, QString::number(done), QString::number(total));
         const qint64 left = spent * (total - done) / done / 1000;
         if (spent > 3000 && left > 1)
             words = tr("%1, about %n s to go", nullptr, int(left)).arg(words);

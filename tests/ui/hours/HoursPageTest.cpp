@@ -10,6 +10,7 @@
 #include "ui/hours/ChartPane.h"
 #include "ui/hours/HoursPaper.h"
 #include "ui/hours/HoursTableModel.h"
+#include "ui/print/HoursSentences.h"
 #include "ui/today/TodayPage.h"
 
 #include <QCheckBox>
@@ -152,6 +153,19 @@ TEST_CASE("A short log asks for hours a week, and the answer is kept for this pr
     const ui::HoursPage again(*window.session);
     CHECK(again.findChild<QSpinBox *>()->value() == 6);
     CHECK(window.session->project().undoLabel() == "Everything");
+}
+
+TEST_CASE("A part is named as it is in a sentence, whatever signs are in its name")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    REQUIRE(session->change(QStringLiteral("Bay renamed"), [&](Edit &edit) {
+        edit.update(workshop.bay, [](Component &part) { part.name = "Bay, ribs at 50 %2"; });
+    }));
+    forecast::Forecast told{.as_of = session->today()};
+    told.assemblies = {{workshop.bay, {}, 0.8}};
+    const QStringList said = print::forecastSentences(print::Wording(), *session->records(), told);
+    CHECK(said.join(QLatin1Char(' ')).contains(QStringLiteral("Bay, ribs at 50 %2 (80 %)")));
 }
 
 TEST_CASE("A part is left out of the forecast by its name, is named, and is taken back")
