@@ -10,7 +10,7 @@ namespace lastrivet::print {
 
 class Pages;
 
-/// "C-GLRV, Larkspur 2": what people call the aircraft.
+/// "C-GLRV  Larkspur 2": what people call the aircraft.
 QString aircraftName(const packet::Aircraft &aircraft);
 
 /// Type, registration, numbers and builder.

@@ -129,6 +129,8 @@ void drawBox(QPainter &painter, Mark mark, const QRectF &square)
 
 Mark markOf(readiness::State state)
 {
+    // The marks stand in the order of what they mean.
+    static_assert(int(Mark::StateHold) == int(Mark::StateClosed) + int(readiness::State::Hold));
     return Mark(int(Mark::StateClosed) + int(state));
 }
 
@@ -139,11 +141,16 @@ Mark markOf(readiness::State state, bool begun)
 
 Mark markOf(Severity severity)
 {
+    // The marks stand in the order of what they mean.
+    static_assert(int(Mark::Cosmetic) == int(Mark::Airworthiness) + int(Severity::Cosmetic));
     return Mark(int(Mark::Airworthiness) + int(severity));
 }
 
 Mark markOf(readiness::Outcome outcome)
 {
+    // The marks stand in the order of what they mean.
+    static_assert(int(Mark::NothingOnRecord) ==
+                  int(Mark::Met) + int(readiness::Outcome::NothingOnRecord));
     return Mark(int(Mark::Met) + int(outcome));
 }
 
