@@ -32,7 +32,7 @@ Q_SIGNALS:
 
 private:
     void build();
-    /// A day as it was typed; the field is marked when it is none.
+    /// A day as it was typed; the field's tip says which, or that it is none.
     std::optional<Moment> dayIn(QLineEdit &field) const;
 
     Session &m_session;

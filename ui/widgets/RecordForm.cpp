@@ -115,7 +115,14 @@ void RecordForm::apply(const ChangeNotice &notice)
 {
     if (m_id == 0)
         return;
-    if (std::ranges::find(notice.touched, RecordRef{m_type, m_id}) != notice.touched.end())
+    // Records that it names may go by another name now.
+    const auto isShown = [this](RecordRef touched) {
+        return touched == RecordRef{m_type, m_id} ||
+               std::ranges::any_of(m_lines, [touched](const Line &line) {
+                   return line.field->target == touched.type;
+               });
+    };
+    if (std::ranges::any_of(notice.touched, isShown))
         refresh(false);
 }
 

@@ -42,7 +42,8 @@ public:
     /// 0 shows nothing and takes no input.
     void show(std::int64_t id);
     std::int64_t shown() const { return m_id; }
-    /// After a change: shows what became of the record; what is being typed stays.
+    /// After a change: shows what became of the record and of those it names; what is being typed
+    /// stays.
     void apply(const ChangeNotice &notice);
     /// Keeps what is being typed.
     void settle();

@@ -114,6 +114,24 @@ TEST_CASE("A text that is only looked at stays as it is, whatever its lines and 
     CHECK(session->records()->find(workshop.squawk)->note == note);
 }
 
+TEST_CASE("A record that a form names goes by its new name as soon as it has one")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    const std::vector<RecordForm::Row> rows{{"component_id", false, {}}};
+    RecordForm form(*session, RecordType::Squawk, rows);
+    QObject::connect(session.get(), &Session::changed, &form,
+                     [&form](const ChangeNotice &notice) { form.apply(notice); });
+    form.show(workshop.squawk.value());
+    auto *line = form.findChild<RecordLine *>();
+    REQUIRE(line);
+    const Id<Component> part = session->records()->find(workshop.squawk)->component_id;
+    REQUIRE(session->change(QStringLiteral("Renamed"), [&](Edit &edit) {
+        edit.update(part, [](Component &known) { known.name = "Tank bay"; });
+    }));
+    CHECK(line->text().contains(QStringLiteral("Tank bay")));
+}
+
 TEST_CASE("What is typed into a set of records is kept when the form goes on to another")
 {
     test::Workshop workshop;
