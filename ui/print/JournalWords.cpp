@@ -91,13 +91,22 @@ QString nameIn(const Wording &words, RecordType type, std::string_view name)
     return nameIn(words, field);
 }
 
+QString asTitle(QString name)
+{
+    name[0] = name[0].toUpper();
+    return name;
+}
+
 } // namespace
 
 QString titleIn(const Wording &words, const Field *field)
 {
-    QString title = nameIn(words, field);
-    title[0] = title[0].toUpper();
-    return title;
+    return asTitle(nameIn(words, field));
+}
+
+QString titleIn(const Wording &words, RecordType type, std::string_view name)
+{
+    return asTitle(nameIn(words, type, name));
 }
 
 QString valueIn(const Wording &words, const journal::Value &value)

@@ -14,6 +14,8 @@ namespace lastrivet::print {
 
 /// "Found by"; of no field, the rule profile.
 QString titleIn(const Wording &words, const Field *field);
+/// The same for a field that is named by type and name, of a list `events.closed_on`.
+QString titleIn(const Wording &words, RecordType type, std::string_view name);
 /// Empty for nothing.
 QString valueIn(const Wording &words, const journal::Value &value);
 /// What became of the field: "open → fixed", "added: Kim".
