@@ -7,6 +7,7 @@
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/daylog/LogbookForm.h"
+#include "ui/prints/PrintForm.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/NewProjectForm.h"
 #include "ui/shell/Page.h"
