@@ -219,6 +219,7 @@ std::optional<ChangesSince> changesSince(const Records &records, const Profile &
     const Standing here = standing(region, profile, region.chosen().front());
     ChangesSince since{.as_of = answer.as_of};
     since.aircraft = aircraftOf(records, profile);
+    since.cautions = profile.cautions;
     since.closing = here.title;
     since.part = here.part;
     since.kind = point->kind;

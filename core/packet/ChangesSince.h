@@ -6,6 +6,7 @@
 #include "core/packet/FastenerEntry.h"
 #include "core/packet/SquawkEntry.h"
 #include "core/packet/Standing.h"
+#include "core/profiles/Profile.h"
 
 #include <cstddef>
 #include <optional>
@@ -47,6 +48,7 @@ struct ChangesSince {
     std::vector<SquawkEntry> findings{};
     /// Photographs of the region since, newest first.
     std::vector<Photo> photos{};
+    std::vector<Profile::Caution> cautions{};
 };
 
 /// For the latest signature at a hold point, as of the moment of the answer; nothing when nobody

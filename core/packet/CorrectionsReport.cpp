@@ -125,6 +125,7 @@ std::optional<CorrectionsReport> correctionsReport(const Records &records, const
         return std::nullopt;
     CorrectionsReport report{.as_of = asOf};
     report.aircraft = aircraftOf(records, profile);
+    report.cautions = profile.cautions;
     report.visit = visitOf(records, *inspection, asOf);
     report.verdicts = verdictsOf(records, *inspection, asOf);
     Gathering gathering(records, asOf);

@@ -5,6 +5,7 @@
 #include "core/packet/Aircraft.h"
 #include "core/packet/FrontPages.h"
 #include "core/packet/SquawkEntry.h"
+#include "core/profiles/Profile.h"
 
 #include <optional>
 #include <string>
@@ -36,6 +37,7 @@ struct CorrectionsReport {
     std::vector<Verdict> verdicts{};
     /// By the number on the sheet, as a number where it is one.
     std::vector<Finding> findings{};
+    std::vector<Profile::Caution> cautions{};
 
     /// Findings that are neither verified nor accepted, and those of them that are corrected.
     std::size_t openCount() const;

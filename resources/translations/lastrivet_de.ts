@@ -4510,10 +4510,6 @@
         <translation>Alle {0} Fotos sind darin.</translation>
     </message>
     <message>
-        <source>An answer by message is kept with the signature. This is the builder&apos;s record, not an approval; whether another look is needed you decide.</source>
-        <translation>Eine Antwort per Nachricht wird bei der Unterschrift aufbewahrt. Dies sind die Aufzeichnungen des Erbauers, keine Zulassung; ob ein weiterer Blick nötig ist, entscheiden Sie.</translation>
-    </message>
-    <message>
         <source>Another look inside</source>
         <translation>Noch ein Blick hinein</translation>
     </message>
@@ -6484,6 +6480,10 @@
     <message>
         <source>{0}: no closing is recorded for it</source>
         <translation>{0}: keine Schließstelle dafür verzeichnet</translation>
+    </message>
+    <message>
+        <source>An answer by message is kept with the signature. Whether another look is needed you decide.</source>
+        <translation>Eine Antwort per Nachricht wird bei der Unterschrift aufbewahrt. Ob ein weiterer Blick nötig ist, entscheiden Sie.</translation>
     </message>
 </context>
 <context>

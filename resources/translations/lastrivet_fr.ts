@@ -4510,10 +4510,6 @@
         <translation>Les {0} photos y sont toutes.</translation>
     </message>
     <message>
-        <source>An answer by message is kept with the signature. This is the builder&apos;s record, not an approval; whether another look is needed you decide.</source>
-        <translation>Une réponse par message est gardée avec la signature. Ceci est le dossier du constructeur, pas une approbation ; vous décidez si un autre regard est nécessaire.</translation>
-    </message>
-    <message>
         <source>Another look inside</source>
         <translation>Un autre regard à l’intérieur</translation>
     </message>
@@ -6484,6 +6480,10 @@
     <message>
         <source>{0}: no closing is recorded for it</source>
         <translation>{0} : aucune fermeture enregistrée</translation>
+    </message>
+    <message>
+        <source>An answer by message is kept with the signature. Whether another look is needed you decide.</source>
+        <translation>Une réponse par message est gardée avec la signature. Vous décidez si un autre regard est nécessaire.</translation>
     </message>
 </context>
 <context>

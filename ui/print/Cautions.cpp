@@ -7,12 +7,14 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <initializer_list>
+#include <string_view>
 
 namespace lastrivet::print {
 
 namespace {
 
-/// Said in every document, also when the rule profile does not.
+/// Said wherever there are cautions, also when the rule profile does not.
 constexpr std::string_view ownCaution =
     "This paper is what the builder wrote down. It is no approval and no finding that the work is "
     "right: the drawings, the authority and the inspector decide.";
@@ -24,12 +26,43 @@ constexpr std::string_view formCaution =
 
 bool matters(const Profile::Caution &caution, About about)
 {
-    return about == About::Structure ||
-           (caution.id != "records_not_work" && caution.id != "cure_temperature");
+    const auto isNone = [&](std::initializer_list<std::string_view> ids) {
+        return std::find(ids.begin(), ids.end(), caution.id) == ids.end();
+    };
+    switch (about) {
+    case About::Structure:
+        return true;
+    case About::Figures:
+        return isNone({"records_not_work", "cure_temperature"});
+    case About::Findings:
+        return isNone(
+            {"records_not_work", "cure_temperature", "current_edition", "makers_data_first"});
+    case About::FindingsAndLimits:
+        return isNone({"records_not_work", "cure_temperature", "current_edition"});
+    }
+    return true;
+}
+
+QStringList cautionsIn(const Wording &words, const std::vector<Profile::Caution> &cautions,
+                       About about)
+{
+    QStringList said;
+    const bool isSaid = std::any_of(cautions.begin(), cautions.end(), [](const auto &caution) {
+        return caution.id == "builders_record";
+    });
+    if (!isSaid)
+        said << words.text(ownCaution);
+    for (const Profile::Caution &caution : cautions) {
+        if (matters(caution, about))
+            said << words.text(caution.text);
+    }
+    return said;
 }
 
 constexpr double indent = points(18);
 constexpr double betweenCautions = points(5);
+constexpr double headingAbove = points(60);
+constexpr double aboveLines = points(3);
 
 TextBlock blockOf(const Pages &pages, const QString &text, Size size)
 {
@@ -47,7 +80,7 @@ double heightOf(const Pages &pages, const QStringList &cautions, Size size)
 /// Smaller where that keeps them on a page which they would else run over by a few lines.
 Size sizeFor(const Pages &pages, const QStringList &cautions)
 {
-    const double room = pages.spaceLeft() - points(60);
+    const double room = pages.spaceLeft() - headingAbove;
     const bool isSmallEnough = heightOf(pages, cautions, Size::Small) <= room;
     return isSmallEnough && heightOf(pages, cautions, Size::Body) > room ? Size::Small : Size::Body;
 }
@@ -73,20 +106,34 @@ void drawFormCaution(Pages &pages)
 void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions, About about)
 {
     const Wording &words = pages.wording();
-    QStringList said;
-    const bool isSaid = std::any_of(cautions.begin(), cautions.end(), [](const auto &caution) {
-        return caution.id == "builders_record";
-    });
-    if (!isSaid)
-        said << words.text(ownCaution);
-    for (const Profile::Caution &caution : cautions) {
-        if (matters(caution, about))
-            said << words.text(caution.text);
-    }
+    const QStringList said = cautionsIn(words, cautions, about);
     const Size size = sizeFor(pages, said);
     pages.heading(0, words.text("Cautions"), points(80));
     for (const QString &caution : said)
         drawCaution(pages, caution, size);
+}
+
+double heightOfCautions(const Pages &pages, const std::vector<Profile::Caution> &cautions,
+                        About about)
+{
+    return headingAbove +
+           heightOf(pages, cautionsIn(pages.wording(), cautions, about), Size::Small);
+}
+
+void drawCautionLines(Pages &pages, const std::vector<Profile::Caution> &cautions, About about)
+{
+    pages.advance(aboveLines);
+    for (const QString &caution : cautionsIn(pages.wording(), cautions, about))
+        pages.text(caution, Size::Small);
+}
+
+double heightOfCautionLines(const Pages &pages, const std::vector<Profile::Caution> &cautions,
+                            About about)
+{
+    double height = aboveLines;
+    for (const QString &caution : cautionsIn(pages.wording(), cautions, about))
+        height += TextBlock(caution, Size::Small, pages.body().width()).height();
+    return height;
 }
 
 } // namespace lastrivet::print

@@ -5,6 +5,7 @@
 #include "core/base/Tongue.h"
 #include "core/packet/InWords.h"
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/Cautions.h"
 #include "ui/print/CorrectionsSections.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Mark.h"
@@ -211,6 +212,31 @@ void drawPictures(Pages &pages, const ChangesSince &changes, const Room &room, P
 }
 
 constexpr double answerFrame = points(150);
+constexpr double aboveAnswer = points(8);
+constexpr double belowAnswer = points(6);
+
+/// Limits stand in the notes of what was torqued.
+About aboutOf(const ChangesSince &changes)
+{
+    const bool hasLimits = std::ranges::any_of(changes.changes, [](const auto &change) {
+        return change.torque && (change.torque->torque_min || change.torque->torque_max);
+    });
+    return hasLimits ? About::FindingsAndLimits : About::Findings;
+}
+
+QString answerNote(const Wording &words)
+{
+    return words.text("An answer by message is kept with the signature. Whether another look is "
+                      "needed you decide.");
+}
+
+/// The frame to answer in, with all that is said below it.
+double heightOfAnswer(const Pages &pages, const ChangesSince &changes)
+{
+    const TextBlock note(answerNote(pages.wording()), Size::Small, pages.body().width());
+    return aboveAnswer + answerFrame + belowAnswer + note.height() +
+           heightOfCautionLines(pages, changes.cautions, aboutOf(changes));
+}
 
 double headingHeight()
 {
@@ -234,14 +260,21 @@ double heightOfTables(Pages &pages, const ChangesSince &changes, const Room &roo
     return height;
 }
 
+/// The first photographs side by side, below their heading.
+double heightOfPictures(const Pages &pages, const ChangesSince &changes)
+{
+    double words = 0;
+    for (std::size_t i = 0; i < std::min(mostPhotos, changes.photos.size()); ++i)
+        words = std::max(words, heightOfWordsBelow(pages, changes.photos[i]));
+    // A lying picture of four to three fills half the width.
+    return headingHeight() + pages.body().width() / 2 * 0.75 + words + points(6);
+}
+
 /// The most that fits between the title and the answer.
 Room roomOn(Pages &pages, const ChangesSince &changes)
 {
-    const double answer = answerFrame + points(14) + 3 * lineHeight(Size::Small);
-    const double space = pages.spaceLeft() - answer;
-    // A lying picture of four to three fills half the width; its caption has up to three lines.
-    const double pictures = headingHeight() + pages.body().width() / 2 * 0.75 + points(12) +
-                            3 * lineHeight(Size::Small);
+    const double space = pages.spaceLeft() - heightOfAnswer(pages, changes);
+    const double pictures = heightOfPictures(pages, changes);
     const double note = points(6) + lineHeight(Size::Small);
     Room chosen = roomsByPreference.back();
     const bool hasPictures =
@@ -262,7 +295,7 @@ void drawAnswer(Pages &pages, const ChangesSince &changes)
 {
     const Wording &words = pages.wording();
     constexpr double height = answerFrame;
-    pages.gap(points(8));
+    pages.gap(aboveAnswer);
     pages.need(height);
     const QRectF &body = pages.body();
     const QRectF frame(body.left(), pages.y(), body.width(), height);
@@ -293,10 +326,9 @@ void drawAnswer(Pages &pages, const ChangesSince &changes)
     TextBlock(words.text("{0}: name, number, signature, date", {changes.signature.by}), Size::Small,
               body.width())
         .draw(painter, {left, line + points(2)});
-    pages.advance(height + points(6));
-    pages.text(words.text("An answer by message is kept with the signature. This is the builder's "
-                          "record, not an approval; whether another look is needed you decide."),
-               Size::Small);
+    pages.advance(height + belowAnswer);
+    pages.text(answerNote(words), Size::Small);
+    drawCautionLines(pages, changes.cautions, aboutOf(changes));
 }
 
 void drawAll(Pages &pages, const ChangesSince &changes, PictureShelf &shelf)

@@ -3,6 +3,7 @@
 #include "ui/print/CorrectionsPrinter.h"
 
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/Cautions.h"
 #include "ui/print/CorrectionsSections.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
@@ -45,8 +46,10 @@ void drawAll(Pages &pages, const CorrectionsReport &report, PictureShelf &shelf)
     pages.heading(0, pages.wording().text("Findings and corrections"),
                   heightOfFirstFinding(pages, report, shelf));
     constexpr double signatures = points(150);
-    drawFindings(pages, report, shelf, true, signatures);
+    drawFindings(pages, report, shelf, true,
+                 signatures + heightOfCautions(pages, report.cautions, About::Findings));
     drawSignatures(pages);
+    drawCautions(pages, report.cautions, About::Findings);
 }
 
 } // namespace

@@ -45,7 +45,7 @@ using Section = std::function<void(Pages &, PictureShelf &)>;
 ///
 /// Every page but a bare one gets a running head, and a foot with date, journal hash and number. A
 /// document begins with `drawTitle`, has `drawContents` where it is long, and ends with
-/// `drawCautions`.
+/// `drawCautions` where somebody else decides by it.
 struct Document {
     QString title;
     QString author;

@@ -237,6 +237,14 @@ double heightOfFirstPair(Pages &pages, const std::vector<packet::Photo> &left,
     return Pair(pages, 0, left, right, shelf).height();
 }
 
+double heightOfWordsBelow(const Pages &pages, const packet::Photo &photo)
+{
+    const double half = halfOf(pages);
+    const TextBlock title(photoTitle(pages.wording(), photo), Size::Small, half, true);
+    const TextBlock caption = fitted(asIs(photo.caption), Size::Small, half, mostCaptionLines);
+    return captionGap + title.height() + (photo.caption.empty() ? 0 : caption.height());
+}
+
 void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,
                     const std::vector<packet::Photo> &right, PictureShelf &shelf)
 {

@@ -24,6 +24,8 @@ void drawPhotos(Pages &pages, const std::vector<packet::Photo> &photos, PictureS
 /// Height of the first pair that `drawSideBySide` draws of these.
 double heightOfFirstPair(Pages &pages, const std::vector<packet::Photo> &left,
                          const std::vector<packet::Photo> &right, PictureShelf &shelf);
+/// Height of number, date, part and caption below a photograph of such a pair.
+double heightOfWordsBelow(const Pages &pages, const packet::Photo &photo);
 /// Photographs in two columns, one row a pair; a side that has fewer says that there is none.
 void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,
                     const std::vector<packet::Photo> &right, PictureShelf &shelf);

@@ -158,6 +158,89 @@ TEST_CASE("What changed since a signature stands on one page, however much it wa
     }
 }
 
+TEST_CASE("Long captions do not drive the answer from the page")
+{
+    const PrintedFolder folder;
+    Visited project;
+    project.records.work_sessions = {};
+    project.records.steps = {};
+    project.records.fasteners = {};
+    for (std::int64_t id = 1; id <= 3; ++id) {
+        Media photo = *project.records.find(Id<Media>{id});
+        for (int i = 0; i < 30; ++i)
+            photo.caption += " seen from the root towards the tip";
+        project.records.media.put(photo);
+    }
+    const auto file = folder.path("changes.pdf");
+    for (const auto paper : {print::Paper::A4, print::Paper::Letter}) {
+        const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+        const auto changes =
+            packet::changesSince(project.records, project.profile, answer, project.preCover);
+        REQUIRE(changes);
+        const auto printed =
+            print::printChanges(*changes, imprintOfTest(), folder.pictures(), {paper, {}}, file);
+        REQUIRE(printed);
+        CHECK(printed->pages == 1);
+    }
+}
+
+TEST_CASE("What goes to whoever decides ends with the cautions that bear on it")
+{
+    const PrintedFolder folder;
+    Visited project;
+    project.profile.cautions = {{"records_not_work", "Clear is not right."},
+                                {"makers_data_first", "The maker's data comes first."},
+                                {"cure_temperature", "Cold cures slowly."},
+                                {"builders_record", "The builder's record alone."},
+                                {"own", "One of one's own."}};
+    const auto says = [](const QString &text, const char *words) {
+        return text.contains(QLatin1String(words));
+    };
+    const auto report = packet::correctionsReport(project.records, project.profile,
+                                                  Id<Inspection>{1}, project.as_of);
+    REQUIRE(report);
+    const auto file = folder.path("paper.pdf");
+    REQUIRE(print::printCorrections(*report, imprintOfTest(), folder.pictures(), {}, file));
+    const QString corrections = PrintedFolder::text(file).simplified();
+    const auto changesText = [&] {
+        const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+        const auto changes =
+            packet::changesSince(project.records, project.profile, answer, project.preCover);
+        REQUIRE(changes);
+        const auto printed =
+            print::printChanges(*changes, imprintOfTest(), folder.pictures(), {}, file);
+        REQUIRE(printed);
+        CHECK(printed->pages == 1);
+        return PrintedFolder::text(file).simplified();
+    };
+    const QString withTorque = changesText();
+    project.records.fasteners = {};
+    const QString without = changesText();
+    for (const QString &text : {corrections, withTorque, without}) {
+        CHECK(says(text, "The builder's record alone."));
+        CHECK(says(text, "One of one's own."));
+        CHECK_FALSE(says(text, "Clear is not right."));
+        CHECK_FALSE(says(text, "Cold cures slowly."));
+    }
+    CHECK(says(withTorque, "The maker's data comes first."));
+    CHECK_FALSE(says(corrections, "The maker's data comes first."));
+    CHECK_FALSE(says(without, "The maker's data comes first."));
+}
+
+TEST_CASE("Without a rule profile's cautions the papers of a visit end with the program's own")
+{
+    const PrintedFolder folder;
+    Visited project;
+    project.profile.cautions.clear();
+    const auto report = packet::correctionsReport(project.records, project.profile,
+                                                  Id<Inspection>{1}, project.as_of);
+    REQUIRE(report);
+    const auto file = folder.path("corrections.pdf");
+    REQUIRE(print::printCorrections(*report, imprintOfTest(), folder.pictures(), {}, file));
+    CHECK(PrintedFolder::text(file).simplified().contains(
+        QLatin1String("the drawings, the authority and the inspector decide.")));
+}
+
 TEST_CASE("Where only corrections touched the inside, the page says so")
 {
     const PrintedFolder folder;
