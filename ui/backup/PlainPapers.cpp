@@ -33,10 +33,12 @@ void writePapers(const std::filesystem::path &folder, const print::Choices &choi
 {
     const auto project = Project::open(folder, {nullptr, {}, true});
     const Snapshot records = project->records();
+    // Before the lists take their time: the window may write meanwhile, and the log is older.
+    const print::Imprint imprint{project->journalHash(), project->now()};
     exchange::writePlainRecords(*records, folder);
     evidence::PictureCache cache(folder);
     print::printLogbook(
-        wholeLog(*project), {project->journalHash(), project->now()},
+        wholeLog(*project), imprint,
         [&](const packet::Photo &photo) {
             return cache.copy(*records->find(photo.id), evidence::PictureSize::Large);
         },
