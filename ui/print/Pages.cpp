@@ -22,6 +22,12 @@ QPageLayout layoutOf(Paper paper)
     return layout;
 }
 
+/// Also what follows without a table is a line at least, and is not torn from its heading.
+double leastBelow(double following)
+{
+    return std::max(following, lineHeight(Size::Body));
+}
+
 void drawLineAcross(QPainter &painter, const QRectF &body, double y, double weight)
 {
     painter.setPen(QPen(Qt::black, weight));
@@ -122,7 +128,7 @@ void Pages::heading(int level, const QString &title, double following)
     const TextBlock block(title, size, m_body.width(), true);
     const double above = level == 0 ? points(22) : points(14);
     const double line = level == 0 ? points(1.2) : 0;
-    need(above + block.height() + points(8) + line + following);
+    need(above + block.height() + points(8) + line + leastBelow(following));
     gap(above);
     m_outline.headings.push_back({level, title, m_outline.page_count - 1, m_y});
     m_painter.setPen(Qt::black);
@@ -136,7 +142,7 @@ void Pages::heading(int level, const QString &title, double following)
 void Pages::smallHeading(const QString &title, double following)
 {
     const TextBlock block(title, Size::Body, m_body.width(), true);
-    need(points(12) + block.height() + points(3) + following);
+    need(points(12) + block.height() + points(3) + leastBelow(following));
     gap(points(12));
     m_painter.setPen(Qt::black);
     block.draw(m_painter, {m_body.left(), m_y});
@@ -153,9 +159,12 @@ void Pages::textAt(double indent, const QString &text, Size size, bool isBold)
     const TextBlock block(text, size, m_body.width() - indent, isBold);
     int line = 0;
     while (line < block.lineCount()) {
-        need(block.lineHeight() * std::min(2, block.lineCount() - line));
-        const int fitting =
-            std::clamp(int(spaceLeft() / block.lineHeight()), 1, block.lineCount() - line);
+        const int rest = block.lineCount() - line;
+        // Neither the first line nor the last one stands alone on its page.
+        need(block.lineHeight() * (rest <= 3 ? rest : 2));
+        int fitting = std::clamp(int(spaceLeft() / block.lineHeight()), 1, rest);
+        if (rest - fitting == 1 && fitting > 2)
+            --fitting;
         m_painter.setPen(Qt::black);
         block.drawLines(m_painter, {m_body.left() + indent, m_y}, line, fitting);
         m_y += fitting * block.lineHeight();

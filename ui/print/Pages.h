@@ -58,8 +58,8 @@ public:
     /// Breaks the page when less than `height` is left and something stands on it already.
     void need(double height);
 
-    /// A heading, kept on one page with `following` of what comes after it: a section (level 0) or
-    /// what is below one (1), both known to contents and bookmarks.
+    /// A heading, kept on one page with `following` of what comes after it, a line at least: a
+    /// section (level 0) or what is below one (1), both known to contents and bookmarks.
     void heading(int level, const QString &title, double following);
     /// A small heading that contents and bookmarks leave out.
     void smallHeading(const QString &title, double following);

@@ -12,10 +12,36 @@ namespace lastrivet::print {
 namespace {
 
 constexpr double headRule = points(0.8);
+/// Either paper holds such a row below a heading and the table's head; a higher one is cut.
+constexpr double highestWholeRow = points(560);
+/// Of a row that is cut, what stands below the table's head or the row before it.
+constexpr double leastOfCutRow = points(240);
 
 double ruleBelow(const Table::Row &row)
 {
     return row.is_group ? points(0.5) : points(0.25);
+}
+
+double leastOf(double height)
+{
+    return height > highestWholeRow ? leastOfCutRow : height;
+}
+
+/// What must stand on one page with a row: a group row must not stand alone at the foot of a page,
+/// nor the last row, which often is a sum, at the top of one.
+template <class HeightOf>
+double keptBelow(const Table &table, std::size_t row, const HeightOf &heightOf)
+{
+    const std::size_t next = row + 1;
+    const bool isGroup = table.rows[row].is_group;
+    const bool isBeforeLast = row > 0 && next + 1 == table.rows.size();
+    if (next == table.rows.size() || (!isGroup && !isBeforeLast))
+        return 0;
+    const double following = ruleBelow(table.rows[row]) + leastOf(heightOf(next));
+    if (!isGroup)
+        return following;
+    const double all = following + keptBelow(table, next, heightOf);
+    return all <= highestWholeRow ? all : following;
 }
 
 Table::Row headRow(const Table &table)
@@ -43,7 +69,6 @@ private:
     {
         return {m_table, m_table.rows[row], m_columns, m_pages.body()};
     }
-    double keptWith(std::size_t row) const;
     void drawHead();
     void drawRow(std::size_t row);
     void drawInPieces(const LaidRow &row);
@@ -62,19 +87,6 @@ void TableOnPages::drawHead()
     m_gridTop = m_pages.y();
     m_head.drawWhole(m_pages);
     m_pages.rule(headRule);
-}
-
-/// A group row must not stand alone at the foot of a page, nor the last row, which often is a sum,
-/// at the top of one.
-double TableOnPages::keptWith(std::size_t row) const
-{
-    const std::size_t next = row + 1;
-    if (next == m_table.rows.size())
-        return 0;
-    if (m_table.rows[row].is_group)
-        return laid(next).height();
-    const bool isBeforeLast = row > 0 && next + 1 == m_table.rows.size();
-    return isBeforeLast ? ruleBelow(m_table.rows[row]) + laid(next).height() : 0;
 }
 
 void TableOnPages::startOnNextPage()
@@ -116,8 +128,9 @@ void TableOnPages::drawRow(std::size_t index)
 {
     const LaidRow row = laid(index);
     const double wholePage = m_pages.body().height() - m_head.height() - points(1);
-    const bool isTooTall = row.height() > wholePage;
-    double needed = row.height() + keptWith(index);
+    const bool isTooTall = row.height() > std::min(wholePage, highestWholeRow);
+    double needed = row.height() +
+                    keptBelow(m_table, index, [this](std::size_t i) { return laid(i).height(); });
     if (needed > wholePage)
         needed = row.height();
     if (!isTooTall && needed > m_pages.spaceLeft())
@@ -155,11 +168,10 @@ double leastHeightOf(const Table &table, double width)
     const QRectF body(0, 0, width, 0);
     const std::vector<ShownColumn> columns = shownColumns(table, 0, width);
     const double head = LaidRow(table, headRow(table), columns, body).height() + points(1);
-    double rows = LaidRow(table, table.rows.front(), columns, body).height();
-    if (table.rows.front().is_group && table.rows.size() > 1)
-        rows += LaidRow(table, table.rows[1], columns, body).height();
-    constexpr double mostKept = points(240);
-    return head + std::min(rows, mostKept);
+    const auto heightOf = [&](std::size_t row) {
+        return LaidRow(table, table.rows[row], columns, body).height();
+    };
+    return head + leastOf(heightOf(0)) + keptBelow(table, 0, heightOf);
 }
 
 double wholeHeightOf(const Table &table, double width)

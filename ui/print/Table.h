@@ -13,8 +13,8 @@ namespace lastrivet::print {
 
 class Pages;
 
-/// A table as it is to be printed: the head is repeated on every page, no row is cut unless it is
-/// taller than a page, and a column without content is left out.
+/// A table as it is to be printed: the head is repeated on every page, no row is cut unless it
+/// takes most of a page, and a column without content is left out.
 struct Table {
     struct Column {
         QString head;
@@ -47,7 +47,8 @@ struct Table {
 };
 
 void drawTable(Pages &pages, const Table &table);
-/// Height of the head and the first row: what must not be torn from a heading above.
+/// Height of the head and the first row, of a row to be cut a part: what must not be torn from a
+/// heading above.
 double leastHeightOf(const Table &table, double width);
 /// Height of the whole table where no page ends within it.
 double wholeHeightOf(const Table &table, double width);

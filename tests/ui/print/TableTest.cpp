@@ -24,13 +24,20 @@ print::Table tableOf(int rows)
     return table;
 }
 
-QStringList printed(const std::filesystem::path &place, const print::Table &table)
+/// Prints the table below a heading, after so many lines.
+QStringList printed(const std::filesystem::path &place, const print::Table &table,
+                    int linesAbove = 0)
 {
     QFile file(QString::fromStdString(place.string()));
     REQUIRE(file.open(QIODevice::WriteOnly));
     const print::Wording words;
     {
         print::Pages pages(file, print::Paper::A4, {}, words, {}, {});
+        for (int line = 0; line < linesAbove; ++line)
+            pages.text(QStringLiteral("above"));
+        if (linesAbove > 0)
+            pages.smallHeading(QStringLiteral("Heading"),
+                               print::leastHeightOf(table, pages.body().width()));
         print::drawTable(pages, table);
     }
     file.close();
@@ -52,4 +59,89 @@ TEST_CASE("A sum never stands alone on the last page of its table")
     }
     CHECK(overTwoPages > 0);
     CHECK(overTwoPages < 12);
+}
+
+TEST_CASE("A heading stays with its table's first row, however high that is")
+{
+    const PrintedFolder folder;
+    print::Table table;
+    table.columns = {{QStringLiteral("What"), 1}};
+    for (const int lines : {30, 45}) {
+        INFO(lines);
+        QStringList text{QStringLiteral("begins")};
+        for (int line = 1; line < lines; ++line)
+            text << QStringLiteral("goes on");
+        table.rows.clear();
+        table.rows.push_back({{{text.join(QLatin1Char('\n'))}}});
+        const QStringList pages = printed(folder.path("table.pdf"), table, 30);
+        REQUIRE(pages.size() == 2);
+        CHECK_FALSE(pages.first().contains(QStringLiteral("What")));
+        CHECK_FALSE(pages.first().contains(QStringLiteral("Heading")));
+        CHECK(pages.last().count(QStringLiteral("goes on")) == lines - 1);
+    }
+}
+
+TEST_CASE("A row that takes most of a page is cut, and the head stands on each page")
+{
+    const PrintedFolder folder;
+    print::Table table;
+    table.columns = {{QStringLiteral("What"), 1}};
+    QStringList text{QStringLiteral("begins")};
+    for (int line = 1; line < 90; ++line)
+        text << QStringLiteral("goes on");
+    table.rows.push_back({{{text.join(QLatin1Char('\n'))}}});
+    const QStringList pages = printed(folder.path("table.pdf"), table, 25);
+    REQUIRE(pages.size() == 2);
+    CHECK(pages.first().contains(QStringLiteral("begins")));
+    int lines = 0;
+    for (const QString &page : pages) {
+        CHECK(page.contains(QStringLiteral("What")));
+        lines += int(page.count(QStringLiteral("goes on")));
+    }
+    CHECK(lines == 89);
+}
+
+TEST_CASE("A row that names others never stands alone at the foot of a page")
+{
+    const PrintedFolder folder;
+    for (int rows = 34; rows < 48; ++rows) {
+        INFO(rows);
+        print::Table table = tableOf(rows);
+        table.rows.pop_back();
+        print::Table::Row group{{{QStringLiteral("Group")}}};
+        group.is_group = true;
+        table.rows.push_back(group);
+        table.rows.push_back({{{QStringLiteral("one")}, {QStringLiteral("1 h 00")}}});
+        table.rows.push_back({{{QStringLiteral("two")}, {QStringLiteral("2 h 00")}}});
+        const QStringList pages = printed(folder.path("table.pdf"), table);
+        for (const char *row : {"Group", "one", "two"})
+            CHECK(pages.last().contains(QLatin1String(row)));
+    }
+}
+
+TEST_CASE("A heading does not stand alone over a table without rows")
+{
+    const PrintedFolder folder;
+    const auto place = folder.path("heading.pdf");
+    int overTwoPages = 0;
+    for (int above = 46; above < 56; ++above) {
+        INFO(above);
+        QFile file(QString::fromStdString(place.string()));
+        REQUIRE(file.open(QIODevice::WriteOnly));
+        const print::Wording words;
+        {
+            print::Pages pages(file, print::Paper::A4, {}, words, {}, {});
+            for (int line = 0; line < above; ++line)
+                pages.text(QStringLiteral("above"));
+            pages.smallHeading(QStringLiteral("Heading"), 0);
+            pages.text(QStringLiteral("Nothing is on record."));
+        }
+        file.close();
+        const QStringList pages = PrintedFolder::pageTexts(place);
+        CHECK(pages.last().contains(QStringLiteral("Heading")));
+        CHECK(pages.last().contains(QStringLiteral("Nothing is on record.")));
+        overTwoPages += pages.size() == 2 ? 1 : 0;
+    }
+    CHECK(overTwoPages > 0);
+    CHECK(overTwoPages < 10);
 }
