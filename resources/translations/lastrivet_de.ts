@@ -1554,14 +1554,6 @@
 <context>
     <name>Message</name>
     <message>
-        <source> and {0} more</source>
-        <translation> und {0} weitere</translation>
-    </message>
-    <message>
-        <source>, drag {0}</source>
-        <translation>, Laufmoment {0}</translation>
-    </message>
-    <message>
         <source>1 closing must stay open.</source>
         <translation>1 Schließstelle muss offen bleiben.</translation>
     </message>
@@ -3912,10 +3904,6 @@
     <message>
         <source>{0} d {1} h</source>
         <translation>{0} d {1} h</translation>
-    </message>
-    <message>
-        <source> from – to</source>
-        <translation> von – bis</translation>
     </message>
     <message>
         <source>% humidity</source>
@@ -6484,6 +6472,18 @@
     <message>
         <source>An answer by message is kept with the signature. Whether another look is needed you decide.</source>
         <translation>Eine Antwort per Nachricht wird bei der Unterschrift aufbewahrt. Ob ein weiterer Blick nötig ist, entscheiden Sie.</translation>
+    </message>
+    <message>
+        <source>{0} and {1} more</source>
+        <translation>{0} und {1} weitere</translation>
+    </message>
+    <message>
+        <source>{0} from – to</source>
+        <translation>{0} von – bis</translation>
+    </message>
+    <message>
+        <source>{0}, drag {1}</source>
+        <translation>{0}, Laufmoment {1}</translation>
     </message>
 </context>
 <context>

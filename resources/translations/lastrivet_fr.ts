@@ -1554,14 +1554,6 @@
 <context>
     <name>Message</name>
     <message>
-        <source> and {0} more</source>
-        <translation> et {0} de plus</translation>
-    </message>
-    <message>
-        <source>, drag {0}</source>
-        <translation>, frottement {0}</translation>
-    </message>
-    <message>
         <source>1 closing must stay open.</source>
         <translation>1 fermeture doit rester ouverte.</translation>
     </message>
@@ -3912,10 +3904,6 @@
     <message>
         <source>{0} d {1} h</source>
         <translation>{0} j {1} h</translation>
-    </message>
-    <message>
-        <source> from – to</source>
-        <translation> de – à</translation>
     </message>
     <message>
         <source>% humidity</source>
@@ -6484,6 +6472,18 @@
     <message>
         <source>An answer by message is kept with the signature. Whether another look is needed you decide.</source>
         <translation>Une réponse par message est gardée avec la signature. Vous décidez si un autre regard est nécessaire.</translation>
+    </message>
+    <message>
+        <source>{0} and {1} more</source>
+        <translation>{0} et {1} de plus</translation>
+    </message>
+    <message>
+        <source>{0} from – to</source>
+        <translation>{0} de – à</translation>
+    </message>
+    <message>
+        <source>{0}, drag {1}</source>
+        <translation>{0}, frottement {1}</translation>
     </message>
 </context>
 <context>

@@ -10,9 +10,6 @@
 #include "ui/print/SignedTable.h"
 #include "ui/print/Title.h"
 
-#include <algorithm>
-#include <utility>
-
 namespace lastrivet::print {
 
 namespace {
@@ -26,31 +23,19 @@ const Standing::Event *latestEvent(const Standing &standing)
     return standing.events.empty() ? nullptr : &standing.events.back();
 }
 
-/// A section without rows is left out, and named here instead.
-void drawNotOnRecord(Pages &pages, const HandOver &book)
+void drawLeftOut(Pages &pages, const HandOver &book)
 {
     const Wording &words = pages.wording();
     const packet::Packet &whole = book.whole;
-    const std::pair<bool, QString> kinds[] = {
-        {book.parts.empty(), words.text("parts")},
-        {whole.deviations.empty(), words.text("deviations from the drawings")},
-        {whole.bulletins.empty(), words.text("bulletins")},
-        {whole.squawks.empty(), words.text("squawks")},
-        {whole.fasteners.empty(), words.text("fasteners and torque")},
-        {whole.measurements.empty(), words.text("measurements")},
-        {whole.materials.empty(), words.text("uses of material")},
-        {book.equipment.empty(), words.text("equipment")},
-        {whole.photos.empty(), words.text("photographs of the structure")},
-    };
-    QStringList missing;
-    for (const auto &[isEmpty, name] : kinds) {
-        if (isEmpty)
-            missing << name;
-    }
-    if (missing.isEmpty())
-        return;
-    pages.smallHeading(words.text("Nothing on record of"), lineHeight(Size::Body));
-    pages.text(missing.join(QStringLiteral(", ")));
+    drawNothingOf(pages, {{book.parts.empty(), words.text("parts")},
+                          {whole.deviations.empty(), words.text("deviations from the drawings")},
+                          {whole.bulletins.empty(), words.text("bulletins")},
+                          {whole.squawks.empty(), words.text("squawks")},
+                          {whole.fasteners.empty(), words.text("fasteners and torque")},
+                          {whole.measurements.empty(), words.text("measurements")},
+                          {whole.materials.empty(), words.text("uses of material")},
+                          {book.equipment.empty(), words.text("equipment")},
+                          {whole.photos.empty(), words.text("photographs of the structure")}});
 }
 
 void drawHowLong(Pages &pages, const HandOver &book)
@@ -79,6 +64,19 @@ QString liesWithin(const Wording &words, const HandOver::Part &part)
 }
 
 } // namespace
+
+void drawNothingOf(Pages &pages, const std::vector<SectionKind> &kinds)
+{
+    QStringList missing;
+    for (const SectionKind &kind : kinds) {
+        if (kind.is_empty)
+            missing << kind.name;
+    }
+    if (missing.isEmpty())
+        return;
+    pages.smallHeading(pages.wording().text("Nothing on record of"), lineHeight(Size::Body));
+    pages.text(missing.join(QStringLiteral(", ")));
+}
 
 void drawWhatIsClosed(Pages &pages, const HandOver &book)
 {
@@ -125,7 +123,7 @@ void drawBookFront(Pages &pages, const HandOver &book)
     drawAircraft(pages, book.whole.front.aircraft);
     drawHowLong(pages, book);
     drawWhatIsClosed(pages, book);
-    drawNotOnRecord(pages, book);
+    drawLeftOut(pages, book);
     drawContents(pages);
 }
 

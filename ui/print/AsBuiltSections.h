@@ -4,11 +4,23 @@
 
 #include "core/packet/HandOver.h"
 
+#include <QString>
+
+#include <vector>
+
 // The sections of a hand-over book that no packet has.
 namespace lastrivet::print {
 
 class Pages;
 
+/// What a section is about, in words of a list, and whether it has anything to say.
+struct SectionKind {
+    bool is_empty;
+    QString name;
+};
+
+/// Names those kinds that are empty, whose sections are left out.
+void drawNothingOf(Pages &pages, const std::vector<SectionKind> &kinds);
 /// Which aircraft, how long it took, what is closed, what is not on record, and the contents.
 void drawBookFront(Pages &pages, const packet::HandOver &book);
 void drawParts(Pages &pages, const packet::HandOver &book);

@@ -3,10 +3,10 @@
 #include "ui/print/CorrectionsPrinter.h"
 
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/ByHand.h"
 #include "ui/print/Cautions.h"
 #include "ui/print/CorrectionsSections.h"
 #include "ui/print/Pages.h"
-#include "ui/print/Table.h"
 #include "ui/print/Title.h"
 
 namespace lastrivet::print {
@@ -26,17 +26,12 @@ void drawHead(Pages &pages, const CorrectionsReport &report)
 void drawSignatures(Pages &pages)
 {
     const Wording &words = pages.wording();
-    Table table;
-    table.has_grid = true;
-    table.columns = {{QString(), 2, false, true},
-                     {words.text("Name and number"), 4, false, true},
-                     {words.text("Signature"), 4, false, true},
-                     {words.text("Date"), 2, false, true}};
-    for (const char *who : {"Builder", "Inspector or adviser"})
-        table.rows.push_back(
-            {{{words.text(who)}, {}, {}, {}}, Table::Bar::None, false, points(36)});
-    pages.smallHeading(words.text("Signed"), points(100));
-    drawTable(pages, table);
+    drawTableToSign(pages, words.text("Signed"),
+                    {{QString(), 2},
+                     {words.text("Name and number"), 4},
+                     {words.text("Signature"), 4},
+                     {words.text("Date"), 2}},
+                    {words.text("Builder"), words.text("Inspector or adviser")});
 }
 
 void drawAll(Pages &pages, const CorrectionsReport &report, PictureShelf &shelf)

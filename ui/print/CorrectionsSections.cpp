@@ -8,6 +8,7 @@
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
 #include "ui/print/PhotoGrid.h"
+#include "ui/print/SquawkRows.h"
 #include "ui/print/Table.h"
 
 namespace lastrivet::print {
@@ -28,16 +29,11 @@ QString standingIn(const Wording &words, const CorrectionsReport &report)
                        std::to_string(report.correctedCount())});
 }
 
-QString byWhom(const Wording &words, const std::optional<Moment> &on, const std::string &by)
-{
-    return by.empty() ? words.date(on) : words.date(on) + QStringLiteral(", ") + asIs(by);
-}
-
 QString correctionIn(const Wording &words, const SquawkEntry &squawk)
 {
     if (squawk.fixed_on)
         return asIs(squawk.correction) + QLatin1Char('\n') +
-               byWhom(words, squawk.fixed_on, squawk.fixed_by);
+               dateAndName(words, squawk.fixed_on, squawk.fixed_by);
     return squawk.repair_plan.empty() ? words.text("not corrected yet")
                                       : words.text("planned: {0}", {squawk.repair_plan});
 }
@@ -128,10 +124,10 @@ QString verifiedIn(const Wording &words, const SquawkEntry &squawk)
 {
     switch (squawk.state) {
     case SquawkEntry::State::Verified:
-        return byWhom(words, squawk.verified_on, squawk.verified_by);
+        return dateAndName(words, squawk.verified_on, squawk.verified_by);
     case SquawkEntry::State::Accepted:
         return words.text("accepted as it is: {0}", {squawk.accepted_basis}) + QLatin1Char('\n') +
-               byWhom(words, squawk.accepted_on, squawk.accepted_by);
+               dateAndName(words, squawk.accepted_on, squawk.accepted_by);
     case SquawkEntry::State::Open:
         return words.text("not corrected");
     case SquawkEntry::State::Fixed:

@@ -69,31 +69,20 @@ QStringList notComplete(const Wording &words, const FinalFile &file)
     return counted(words, counts) + notWithinWeight(words, file.weight);
 }
 
-/// Sections that are left out.
-void drawNotOnRecord(Pages &pages, const FinalFile &file)
+void drawLeftOut(Pages &pages, const FinalFile &file)
 {
     const Wording &words = pages.wording();
     const packet::Packet &built = file.built.whole;
-    const std::pair<bool, QString> kinds[] = {
-        {file.inspections.empty(), words.text("inspections")},
-        {file.built.equipment.empty(), words.text("equipment")},
-        {!file.weight.weighing, words.text("weighings")},
-        {file.weight.cases.empty(), words.text("loadings")},
-        {!file.weight.limits, words.text("limits of weight and centre of gravity")},
-        {file.major_portion.tasks.empty(), words.text("tasks of the major portion")},
-        {file.built.hours.empty(), words.text("log entries")},
-        {built.deviations.empty(), words.text("deviations from the drawings")},
-        {built.bulletins.empty(), words.text("bulletins")},
-    };
-    QStringList missing;
-    for (const auto &[isEmpty, name] : kinds) {
-        if (isEmpty)
-            missing << name;
-    }
-    if (missing.isEmpty())
-        return;
-    pages.smallHeading(words.text("Nothing on record of"), lineHeight(Size::Body));
-    pages.text(missing.join(QStringLiteral(", ")));
+    drawNothingOf(pages,
+                  {{file.inspections.empty(), words.text("inspections")},
+                   {file.built.equipment.empty(), words.text("equipment")},
+                   {!file.weight.weighing, words.text("weighings")},
+                   {file.weight.cases.empty(), words.text("loadings")},
+                   {!file.weight.limits, words.text("limits of weight and centre of gravity")},
+                   {file.major_portion.tasks.empty(), words.text("tasks of the major portion")},
+                   {file.built.hours.empty(), words.text("log entries")},
+                   {built.deviations.empty(), words.text("deviations from the drawings")},
+                   {built.bulletins.empty(), words.text("bulletins")}});
 }
 
 void drawFront(Pages &pages, const FinalFile &file)
@@ -112,7 +101,7 @@ void drawFront(Pages &pages, const FinalFile &file)
                          "own look tells whether the work is right.")
             : open.join(QLatin1Char('\n')));
     drawAircraft(pages, file.aircraft);
-    drawNotOnRecord(pages, file);
+    drawLeftOut(pages, file);
     drawContents(pages);
 }
 
@@ -170,14 +159,6 @@ void drawMajorPortion(Pages &pages, const FinalFile &file)
     drawPortionVerdict(pages, file.major_portion);
     drawPortionForm(pages, file.major_portion, 1);
     drawPortionEvidence(pages, file.major_portion, 1);
-}
-
-template <class Entries>
-void drawIfAny(Pages &pages, const packet::Packet &whole, const Entries &entries,
-               void (*draw)(Pages &, const packet::Packet &))
-{
-    if (!entries.empty())
-        draw(pages, whole);
 }
 
 void drawAll(Pages &pages, const FinalFile &file, PictureShelf &shelf)

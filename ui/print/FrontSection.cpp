@@ -31,10 +31,9 @@ QString titlesOf(const Wording &words, const Packet &packet)
         titles << asIs(closing.title);
     constexpr qsizetype mostTitles = 4;
     const qsizetype more = titles.size() - mostTitles;
-    QString line = titles.mid(0, mostTitles).join(QStringLiteral(" · "));
-    if (more > 0)
-        line += words.text(" and {0} more", {std::to_string(more)});
-    return line;
+    const QString line = titles.mid(0, mostTitles).join(QStringLiteral(" · "));
+    return more > 0 ? words.text("{0} and {1} more", {line.toStdString(), std::to_string(more)})
+                    : line;
 }
 
 /// The worst state in a frame: what this packet is about, seen from across a table.

@@ -11,14 +11,6 @@ namespace lastrivet::print {
 
 namespace {
 
-template <class Entries>
-void drawIfAny(Pages &pages, const packet::Packet &whole, const Entries &entries,
-               void (*draw)(Pages &, const packet::Packet &))
-{
-    if (!entries.empty())
-        draw(pages, whole);
-}
-
 void drawBook(Pages &pages, const packet::HandOver &book, PictureShelf &shelf)
 {
     const packet::Packet &whole = book.whole;

@@ -3,10 +3,10 @@
 #include "ui/print/MajorPortionPrinter.h"
 
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/ByHand.h"
 #include "ui/print/Cautions.h"
 #include "ui/print/MajorPortionSections.h"
 #include "ui/print/Pages.h"
-#include "ui/print/Table.h"
 #include "ui/print/Title.h"
 
 namespace lastrivet::print {
@@ -18,16 +18,12 @@ using packet::MajorPortion;
 void drawSignature(Pages &pages)
 {
     const Wording &words = pages.wording();
-    Table table;
-    table.has_grid = true;
-    table.columns = {{QString(), 2, false, true},
-                     {words.text("Name"), 4, false, true},
-                     {words.text("Signature"), 4, false, true},
-                     {words.text("Date"), 2, false, true}};
-    table.rows.push_back(
-        {{{words.text("Builder")}, {}, {}, {}}, Table::Bar::None, false, points(36)});
-    pages.smallHeading(words.text("Signed"), points(70));
-    drawTable(pages, table);
+    drawTableToSign(pages, words.text("Signed"),
+                    {{QString(), 2},
+                     {words.text("Name"), 4},
+                     {words.text("Signature"), 4},
+                     {words.text("Date"), 2}},
+                    {words.text("Builder")});
 }
 
 void drawAll(Pages &pages, const MajorPortion &form, PictureShelf &shelf)

@@ -33,4 +33,13 @@ void drawCheckLists(Pages &pages, const packet::Packet &packet);
 void drawSheetsToSign(Pages &pages, const packet::Packet &packet);
 void drawSignedSheets(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
 
+/// A section of a packet that is left out where there is nothing of its kind.
+template <class Entries>
+void drawIfAny(Pages &pages, const packet::Packet &packet, const Entries &entries,
+               void (*draw)(Pages &, const packet::Packet &))
+{
+    if (!entries.empty())
+        draw(pages, packet);
+}
+
 } // namespace lastrivet::print

@@ -18,12 +18,13 @@ QString torqueIn(const Wording &words, const packet::FastenerEntry &fastener)
 {
     if (!fastener.torque_value)
         return words.text("torqued");
-    QString text = words.number(*fastener.torque_value);
-    if (fastener.torque_drag)
-        text += words.text(", drag {0}", {words.number(*fastener.torque_drag).toStdString()}) +
-                QLatin1Char('\n') +
-                words.text("{0} net", {words.number(*fastener.netTorque()).toStdString()});
-    return text;
+    const QString value = words.number(*fastener.torque_value);
+    if (!fastener.torque_drag)
+        return value;
+    return words.text("{0}, drag {1}",
+                      {value.toStdString(), words.number(*fastener.torque_drag).toStdString()}) +
+           QLatin1Char('\n') +
+           words.text("{0} net", {words.number(*fastener.netTorque()).toStdString()});
 }
 
 QString acceptanceIn(const Wording &words, const std::optional<Moment> &on, const std::string &by,

@@ -4,6 +4,7 @@
 
 #include "core/packet/InWords.h"
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/ByHand.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
@@ -69,16 +70,6 @@ double heightOf(const std::vector<Block> &blocks)
     for (const Block &block : blocks)
         height += gapAbove(block) + heightOf(block);
     return height;
-}
-
-/// A line to write on, its name small below it.
-void drawWritingLine(Pages &pages, double left, double width, double y, const QString &name)
-{
-    QPainter &painter = pages.painter();
-    painter.setPen(QPen(Qt::black, points(0.6)));
-    painter.drawLine(QLineF(left, y, left + width, y));
-    painter.setPen(Qt::black);
-    TextBlock(name, Size::Small, width).drawLines(painter, {left, y + points(1.5)}, 0, 1);
 }
 
 /// Empty boxes with words behind them, side by side.

@@ -3,9 +3,8 @@
 #include "ui/print/WeightPrinter.h"
 
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/ByHand.h"
 #include "ui/print/Cautions.h"
-#include "ui/print/Measures.h"
-#include "ui/print/Table.h"
 #include "ui/print/Title.h"
 #include "ui/print/WeightSection.h"
 
@@ -16,16 +15,12 @@ namespace {
 void drawSignature(Pages &pages)
 {
     const Wording &words = pages.wording();
-    Table table;
-    table.columns = {{words.text("Name"), 4, false, true},
-                     {words.text("Credential"), 3, false, true},
-                     {words.text("Signature"), 4, false, true},
-                     {words.text("Date"), 2, false, true}};
-    table.rows.push_back({{{}, {}, {}, {}}, Table::Bar::None, false, points(30)});
-    table.has_grid = true;
-    pages.smallHeading(words.text("Weighed and worked out by"),
-                       leastHeightOf(table, pages.body().width()));
-    drawTable(pages, table);
+    drawTableToSign(pages, words.text("Weighed and worked out by"),
+                    {{words.text("Name"), 4},
+                     {words.text("Credential"), 3},
+                     {words.text("Signature"), 4},
+                     {words.text("Date"), 2}},
+                    {QString()});
 }
 
 void drawReport(Pages &pages, const packet::WeightReport &report)
