@@ -3,6 +3,7 @@
 #include "ui/print/BlankForm.h"
 
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/ByHand.h"
 #include "ui/print/Cautions.h"
 #include "ui/print/Table.h"
 
@@ -40,10 +41,10 @@ Table::Column column(const QString &head, double share)
 Sheet torqueSheet(const Wording &words)
 {
     return {
-        {{words.text("Part"), 3},
-         {words.text("Wrench and its number"), 2},
-         {words.text("Unit"), 1},
-         {words.text("Who"), 2}},
+        {{words.text("Part"), 2.8},
+         {words.text("Wrench and its number"), 2.4},
+         {words.text("Unit"), 0.9},
+         {words.text("Who"), 1.9}},
         {column(words.text("Place"), 3.4), column(words.text("Hardware"), 2.6),
          column(words.text("Qty"), 0.9), column(words.text("Limits"), 2),
          column(words.text("Reading"), 1.6), column(words.text("Drag in it"), 1.3),
@@ -57,13 +58,12 @@ Sheet torqueSheet(const Wording &words)
 
 Sheet batchSheet(const Wording &words, UnitSystem units)
 {
-    const QString degrees =
-        units == UnitSystem::Metric ? QStringLiteral("°C") : QStringLiteral("°F");
+    const std::string degrees = units == UnitSystem::Metric ? "°C" : "°F";
     return {
         {{words.text("Part"), 3}, {words.text("Place of work"), 2}, {words.text("Who"), 2}},
         {column(words.text("Day, time"), 1.9), column(words.text("Material and lot"), 3.4),
          column(words.text("Use before"), 1.6), column(words.text("Mix"), 1.3),
-         column(degrees + words.text(" from – to"), 1.5), column(words.text("% humidity"), 1.3),
+         column(words.text("{0} from – to", {degrees}), 1.5), column(words.text("% humidity"), 1.3),
          column(words.text("Cure time"), 1.4), column(words.text("Sample kept, good"), 1.6)},
         {},
         millimetres(14),
@@ -74,8 +74,8 @@ std::vector<Table::Cell> days(const Wording &words)
 {
     constexpr int rowsADay = 3;
     std::vector<Table::Cell> cells;
-    // The week begins as the country has it, in whichever language the form is.
-    const int first = int(QLocale().firstDayOfWeek());
+    // The week begins as the country has it, in whichever language form and screen are.
+    const int first = int(QLocale::system().firstDayOfWeek());
     for (int day = 0; day < 7; ++day) {
         const QString name =
             words.locale().standaloneDayName((first - 1 + day) % 7 + 1, QLocale::ShortFormat);
@@ -101,10 +101,10 @@ Sheet weekSheet(const Wording &words)
 Sheet findingSheet(const Wording &words)
 {
     return {
-        {{words.text("Inspector, name and number"), 3},
-         {words.text("Day"), 1.4},
-         {words.text("What was looked at"), 3},
-         {words.text("Report number"), 1.6}},
+        {{words.text("Inspector, name and number"), 2.8},
+         {words.text("Day"), 1.3},
+         {words.text("What was looked at"), 2.9},
+         {words.text("Report number"), 2}},
         {column(words.text("No."), 0.6), column(words.text("Finding"), 4.6),
          column(words.text("Part, place"), 2), column(words.text("A, W or C"), 0.9),
          column(words.text("Looked at again by"), 1.7), column(words.text("Corrected on, by"), 1.8),
@@ -149,14 +149,9 @@ void drawFields(Pages &pages, const std::vector<Field> &fields)
     const double free = pages.body().width() - gap * double(fields.size() - 1);
     pages.advance(fieldHeight);
     double left = pages.body().left();
-    QPainter &painter = pages.painter();
     for (const Field &field : fields) {
         const double width = free * field.share / shares;
-        painter.setPen(QPen(Qt::black, points(0.6)));
-        painter.drawLine(QLineF(left, pages.y(), left + width, pages.y()));
-        painter.setPen(Qt::black);
-        TextBlock(field.name, Size::Small, width)
-            .drawLines(painter, {left, pages.y() + points(1.5)}, 0, 1);
+        drawWritingLine(pages, left, width, pages.y(), field.name);
         left += width + gap;
     }
     pages.advance(lineHeight(Size::Small) + points(8));

@@ -4,6 +4,7 @@
 
 #include "tests/support/WingProject.h"
 #include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/Language.h"
 
 #include <catch2/catch.hpp>
 
@@ -50,4 +51,30 @@ TEST_CASE("Several sheets of a form are as many pages")
                               imprintOfTest(), {}, folder.path("form.pdf"));
     REQUIRE(printed);
     CHECK(printed->pages == 3);
+}
+
+TEST_CASE("No name below a line to write on is cut in another language")
+{
+    const PrintedFolder folder;
+    const std::pair<print::BlankFormKind, std::vector<const char *>> forms[] = {
+        {print::BlankFormKind::Torque, {"Part", "Wrench and its number", "Unit", "Who"}},
+        {print::BlankFormKind::Batches, {"Part", "Place of work", "Who"}},
+        {print::BlankFormKind::Week, {"Week from", "Who"}},
+        {print::BlankFormKind::Findings,
+         {"Inspector, name and number", "What was looked at", "Report number",
+          "Signature of the inspector, day", "Signature of the builder, day"}},
+    };
+    for (const print::Language &language : print::languages()) {
+        const print::Choices choices{print::Paper::A4, print::wordingIn(language)};
+        for (const auto &[kind, names] : forms) {
+            const auto pdf = folder.path("form.pdf");
+            REQUIRE(print::printBlankForm({kind, {}, UnitSystem::Metric, 1}, imprintOfTest(),
+                                          choices, pdf));
+            const QString text = PrintedFolder::text(pdf);
+            for (const char *name : names) {
+                INFO(language.code.toStdString() << ": " << name);
+                CHECK(text.contains(choices.wording.text(name)));
+            }
+        }
+    }
 }
