@@ -6485,6 +6485,14 @@
         <source>{0}, drag {1}</source>
         <translation>{0}, Laufmoment {1}</translation>
     </message>
+    <message>
+        <source>Maker, part number</source>
+        <translation>Hersteller, Teilenummer</translation>
+    </message>
+    <message>
+        <source>removed {0}</source>
+        <translation>ausgebaut {0}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

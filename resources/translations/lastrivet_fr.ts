@@ -6485,6 +6485,14 @@
         <source>{0}, drag {1}</source>
         <translation>{0}, frottement {1}</translation>
     </message>
+    <message>
+        <source>Maker, part number</source>
+        <translation>Fabricant, référence</translation>
+    </message>
+    <message>
+        <source>removed {0}</source>
+        <translation>démonté {0}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

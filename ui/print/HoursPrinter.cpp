@@ -10,17 +10,19 @@ namespace lastrivet::print {
 
 namespace {
 
-constexpr double chartHeight = millimetres(95);
+/// Of the chart that is played there, so that its letters are not drawn out on wider paper.
+constexpr double heightOfWidth = 402.0 / 720;
 
 void drawChart(Pages &pages, const HoursReport &report)
 {
     if (!report.draw_chart)
         return;
+    const double width = pages.body().width();
+    const double height = width * heightOfWidth;
     pages.gap(millimetres(3));
-    pages.need(chartHeight);
-    report.draw_chart(pages.painter(),
-                      {pages.body().left(), pages.y(), pages.body().width(), chartHeight});
-    pages.advance(chartHeight);
+    pages.need(height);
+    report.draw_chart(pages.painter(), {pages.body().left(), pages.y(), width, height});
+    pages.advance(height);
     pages.gap(millimetres(3));
 }
 

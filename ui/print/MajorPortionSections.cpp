@@ -204,7 +204,7 @@ void drawPortionPhotos(Pages &pages, const MajorPortion &form, PictureShelf &she
         photos.push_back(form.pictures[std::size_t(number - 1)].photo);
     if (photos.empty())
         return;
-    pages.heading(1, pages.wording().text("The first two photographs of each task"), points(150));
+    pages.heading(1, pages.wording().text("The first two photographs of each task"), points(200));
     drawPhotoRows(pages, photos, shelf);
 }
 

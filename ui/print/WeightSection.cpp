@@ -154,26 +154,40 @@ std::optional<double> momentOf(const WeightReport::EquipmentLine &item)
     return *item.weight * *item.arm;
 }
 
+/// Two in one column: in German nine heads are wider than the paper.
+QString makerOf(const WeightReport::EquipmentLine &item)
+{
+    QStringList lines{asIs(item.maker), asIs(item.part_number)};
+    lines.removeAll(QString());
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString fittedIn(const Wording &words, const WeightReport::EquipmentLine &item)
+{
+    QStringList lines{words.day(item.fitted_on)};
+    if (item.removed_on)
+        lines << words.text("removed {0}", {item.removed_on->dayOnly().text()});
+    lines.removeAll(QString());
+    return lines.join(QLatin1Char('\n'));
+}
+
 void drawEquipmentList(Pages &pages, const WeightReport &report)
 {
     const Wording &words = pages.wording();
     const Heads heads(words, report.units);
     Table table;
-    table.columns = {{words.text("Equipment"), 4},     {words.text("Maker"), 2.4},
-                     {words.text("Part number"), 2.2}, {words.text("Serial number"), 2.2},
-                     {heads.weight(), 1.8, true},      {heads.arm(), 1.8, true},
-                     {heads.moment(), 2.2, true},      {words.text("Fitted"), 2},
-                     {words.text("Removed"), 2}};
+    table.columns = {{words.text("Equipment"), 3.6},     {words.text("Maker, part number"), 2.8},
+                     {words.text("Serial number"), 2.6}, {heads.weight(), 1.8, true},
+                     {heads.arm(), 1.8, true},           {heads.moment(), 2.2, true},
+                     {words.text("Fitted"), 2.4}};
     for (const auto &item : report.equipment)
         table.rows.push_back({{{asIs(item.name)},
-                               {asIs(item.maker)},
-                               {asIs(item.part_number)},
+                               {makerOf(item)},
                                {asIs(item.serial_number)},
                                {figure(words, item.weight, 2)},
                                {figure(words, item.arm, 1)},
                                {figure(words, momentOf(item), 1)},
-                               {words.day(item.fitted_on)},
-                               {words.day(item.removed_on)}}});
+                               {fittedIn(words, item)}}});
     pages.smallHeading(words.text("Equipment list"), leastHeightOf(table, pages.body().width()));
     if (table.rows.empty())
         pages.text(words.text("No equipment is on record."));
@@ -290,7 +304,8 @@ void drawPicture(Pages &pages, const WeightReport &report)
     plot.weight_title = heads.weight();
     plot.number = [&](double value) { return words.number(value); };
     const double height = points(drawingHeight);
-    pages.need(height + points(12));
+    constexpr double linesBelow = 4;
+    pages.need(height + points(12) + linesBelow * lineHeight(Size::Small));
     const QRectF place(pages.body().left(), pages.y() + points(6), pages.body().width(), height);
     paintEnvelope(pages.painter(), place, plot,
                   {Qt::black, QColor(0x99, 0x99, 0x99), QColor(0xf2, 0xf2, 0xf2), font(Size::Small),

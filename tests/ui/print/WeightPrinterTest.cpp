@@ -4,6 +4,7 @@
 
 #include "tests/support/WingProject.h"
 #include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/Language.h"
 
 #include <QRegularExpression>
 
@@ -133,4 +134,36 @@ TEST_CASE("Without a weighing the report says so, and still lists equipment and 
     CHECK_FALSE(text.contains(QStringLiteral("before the weighing")));
     CHECK(text.contains(QStringLiteral("Pilot and full tanks")));
     CHECK(text.contains(QStringLiteral("no weighing to count on")));
+}
+
+TEST_CASE("No head of the equipment list is cut in German, and what was removed says when")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addWeighing(project);
+    Equipment radio;
+    radio.id = Id<Equipment>{1};
+    radio.name = "Radio";
+    radio.maker = "Maker of the test";
+    radio.part_number = "PN-12";
+    radio.serial_number = "SN-34";
+    radio.weight = 2.5;
+    radio.weight_unit = WeightUnit::Pounds;
+    radio.arm = 41;
+    radio.arm_unit = ArmUnit::Inches;
+    radio.fitted_on = WingProject::at("2025-11-02");
+    radio.removed_on = WingProject::at("2026-02-03");
+    project.records.equipment.put(radio);
+    const print::Choices german{print::Paper::A4,
+                                print::wordingIn(print::languageFor(QLocale::German))};
+    const auto pdf = folder.path("weight.pdf");
+    REQUIRE(print::printWeightReport(reportOf(project), imprintOfTest(), german, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    for (const char *word :
+         {"Hersteller,", "Teilenummer", "Eingebaut", "PN-12", "SN-34", "ausgebaut"}) {
+        INFO(word);
+        CHECK(text.contains(QLatin1String(word)));
+    }
+    // Among the particulars of the aeroplane, and over the column.
+    CHECK(text.count(QStringLiteral("Werk-/Seriennummer")) == 2);
 }
