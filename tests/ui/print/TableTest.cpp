@@ -145,3 +145,29 @@ TEST_CASE("A heading does not stand alone over a table without rows")
     CHECK(overTwoPages > 0);
     CHECK(overTwoPages < 10);
 }
+
+TEST_CASE("Neither the first line of a text nor its last stands alone on a page")
+{
+    const PrintedFolder folder;
+    const auto place = folder.path("text.pdf");
+    for (int above = 44; above < 56; ++above) {
+        INFO(above);
+        QFile file(QString::fromStdString(place.string()));
+        REQUIRE(file.open(QIODevice::WriteOnly));
+        const print::Wording words;
+        {
+            print::Pages pages(file, print::Paper::A4, {}, words, {}, {});
+            for (int line = 0; line < above; ++line)
+                pages.text(QStringLiteral("above"));
+            pages.text(QStringList(6, QStringLiteral("a line")).join(QLatin1Char('\n')));
+        }
+        file.close();
+        int lines = 0;
+        for (const QString &page : PrintedFolder::pageTexts(place)) {
+            const int here = int(page.count(QStringLiteral("a line")));
+            CHECK(here != 1);
+            lines += here;
+        }
+        CHECK(lines == 6);
+    }
+}
