@@ -33,8 +33,8 @@ struct Room {
     bool has_pictures = false;
 };
 
-constexpr std::array<Room, 6> roomsByPreference{
-    {{600, 8}, {300, 8}, {150, 8}, {72, 8}, {72, 6}, {72, 4}}};
+constexpr std::array<Room, 8> roomsByPreference{
+    {{600, 8}, {300, 8}, {150, 8}, {72, 8}, {72, 6}, {72, 4}, {72, 3}, {72, 2}}};
 
 /// The whole text is in the packet.
 QString shortened(const std::string &text, qsizetype longest)
