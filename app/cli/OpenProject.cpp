@@ -10,9 +10,21 @@
 #include <fmt/format.h>
 #include <spdlog/spdlog.h>
 
+#include <cstdint>
+#include <filesystem>
+#include <system_error>
+
 namespace lastrivet::cli {
 
 namespace {
+
+/// Writing, reading back and checking a large database takes longer than what was asked for.
+bool isQuicklyCopied(const std::filesystem::path &project)
+{
+    constexpr std::uintmax_t largest = 8 * 1024 * 1024;
+    std::error_code none;
+    return std::filesystem::file_size(project / "records.db", none) <= largest;
+}
 
 OpenedProject openAndTell(const std::string &folder, const std::string &who, Terminal &terminal)
 {
@@ -34,8 +46,10 @@ void CloseWithCopy::operator()(Project *project) const
     const std::unique_ptr<Project> closing(project);
     try {
         // None is made of a state that has one already.
-        if (!closing->isReadOnly())
-            backup::keepCopy(closing->folder(), SystemClock{}.now());
+        const auto now = SystemClock{}.now();
+        if (!closing->isReadOnly() &&
+            (isQuicklyCopied(closing->folder()) || backup::isCopyDue(closing->folder(), now)))
+            backup::keepCopy(closing->folder(), now);
     } catch (const std::exception &fault) {
         // What was asked for is done and saved; the copy is made by the next that writes.
         spdlog::warn("no copy of the database: {}", fault.what());

@@ -10,7 +10,8 @@
 
 namespace lastrivet::cli {
 
-/// Closes a project; who changed anything leaves a copy of the database in `backups`.
+/// Closes a project; who changed anything leaves a copy of the database in `backups`, of a large
+/// one the first on a day.
 struct CloseWithCopy {
     void operator()(Project *project) const;
 };

@@ -134,6 +134,21 @@ std::string copyName(Database &database, chr::sys_seconds made)
                        newestHash(database).substr(0, 8));
 }
 
+/// The second of a new copy. Copies made within a second have to keep their order, so it is behind
+/// the newest, unless a clock that went wrong dated that far ahead.
+chr::sys_seconds timeFor(const std::vector<DatabaseCopy> &known,
+                         chr::sys_time<chr::milliseconds> now)
+{
+    constexpr auto wrongClock = chr::minutes(1);
+    auto at = chr::floor<chr::seconds>(now);
+    if (!known.empty() && known.front().made >= at && known.front().made - at < wrongClock)
+        at = known.front().made + chr::seconds(1);
+    while (std::any_of(known.begin(), known.end(),
+                       [&](const DatabaseCopy &copy) { return copy.made == at; }))
+        at += chr::seconds(1);
+    return at;
+}
+
 } // namespace
 
 std::vector<DatabaseCopy> databaseCopies(const fs::path &folder)
@@ -188,12 +203,7 @@ std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const fs::path &
         if (!known.empty() && known.front().journal == newestHash(database).substr(0, 8))
             return std::nullopt;
         fs::create_directories(folder);
-        // Two copies of one second have to keep their order.
-        auto at = chr::floor<chr::seconds>(now);
-        while (std::any_of(known.begin(), known.end(),
-                           [&](const DatabaseCopy &copy) { return copy.made == at; }))
-            at += chr::seconds(1);
-        const fs::path file = folder / copyName(database, at);
+        const fs::path file = folder / copyName(database, timeFor(known, now));
         const fs::path unfinished = folder / unfinishedCopy;
         fs::remove(unfinished);
         copyVerified(database, unfinished);

@@ -310,6 +310,16 @@ TEST_CASE("A project keeps copies of its own database, one for each state")
     shelved.project().part("Right wing");
     CHECK(backup::keepCopy(folder, clock.now() + std::chrono::seconds(1)));
     CHECK(backup::isCopyDue(folder, clock.now() + std::chrono::hours(24)));
+    // Three within a second: of the day the last one stays.
+    for (const std::string name : {"Rudder", "Fin", "Tailplane"}) {
+        shelved.project().part(name);
+        CHECK(backup::keepCopy(folder, clock.now()));
+    }
+    const auto copies = storage::databaseCopies(folder / "backups");
+    REQUIRE(copies.size() == 1);
+    const storage::Database copy(copies.front().file, storage::Database::Access::Immutable,
+                                 storage::Database::Safety::WriteAhead);
+    CHECK(copy.number(R"(SELECT count(*) FROM "component" WHERE "name"='Tailplane')") == 1);
 }
 
 TEST_CASE("The last backup is remembered with the project")

@@ -113,7 +113,8 @@ TEST_CASE("An amount is in the currency that its record had before the change an
     test::TestProject project;
     Id<Expense> rivets;
     project.change("Rivets", [&](Edit &edit) {
-        rivets = edit.put(Expense{.what = "Rivets", .amount = 1500, .currency = "JPY"});
+        rivets = edit.put(
+            Expense{.spent_on = edit.today(), .what = "Rivets", .amount = 1500, .currency = "JPY"});
     });
     CHECK(only<Money>(fieldOf(lastAccount(*project)[0], "amount").to) == Money{1500, "JPY"});
     project.change("Cheaper", [&](Edit &edit) {
