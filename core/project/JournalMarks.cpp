@@ -121,7 +121,7 @@ bool isPushedAhead(const JournalEntry &row, const JournalEntry &before)
 {
     // What a merge carried over is written at once, and has no time of its own.
     const bool isOwn = row.kind != ChangeKind::Carried && before.kind != ChangeKind::Carried;
-    return isOwn && row.stamp == before.stamp + 1;
+    return isOwn && row.stamp > before.stamp && row.stamp - 1 == before.stamp;
 }
 
 } // namespace lastrivet

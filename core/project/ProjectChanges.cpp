@@ -196,10 +196,10 @@ JournalEntry Project::Implementation::append(const Plan &plan, storage::Blob cha
     storage::NewChange change{plan.kind, plan.label, plan.undoes, whoIn(records),
                               std::move(changeset)};
     if (const auto last = m_store->journal.newest(); last && !plan.carried.empty())
-        change.notBefore = last->stamp + 1;
+        change.notBefore = storage::stampAfter(last->seq, last->stamp);
     for (const auto &row : plan.carried) {
         m_store->journal.carry(row);
-        change.notBefore = std::max(change.notBefore, row.stamp + 1);
+        change.notBefore = std::max(change.notBefore, storage::stampAfter(row.seq, row.stamp));
     }
     return m_store->journal.append(change, clock().now().time_since_epoch().count());
 }

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Journal.h"
 
+#include "core/base/Error.h"
 #include "core/base/Utf8.h"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <limits>
 #include <openssl/rand.h>
 
 namespace lastrivet::storage {
@@ -141,6 +143,20 @@ Sha256::Digest hashOf(const JournalRow &row)
     return sum.digest();
 }
 
+bool fitsItsHash(const JournalRow &row)
+{
+    const auto digest = hashOf(row);
+    return std::equal(digest.begin(), digest.end(), row.hash.begin(), row.hash.end());
+}
+
+std::int64_t stampAfter(std::int64_t seq, std::int64_t stamp)
+{
+    if (stamp == std::numeric_limits<std::int64_t>::max())
+        throw UnreadableInput(
+            fmt::format("The journal is damaged: no time comes after that of row {}.", seq));
+    return stamp + 1;
+}
+
 Journal::Journal(Database &database)
     : m_database(database)
 {
@@ -150,7 +166,7 @@ JournalEntry Journal::append(const NewChange &change, std::int64_t now)
 {
     const auto last = newest();
     JournalRow row;
-    row.stamp = std::max({now, change.notBefore, last ? last->stamp + 1 : now});
+    row.stamp = std::max({now, change.notBefore, last ? stampAfter(last->seq, last->stamp) : now});
     row.change_id = change.change_id.empty() ? randomChangeId() : change.change_id;
     row.kind = word(change.kind);
     row.undoes = unlessEmpty(change.undoes);
@@ -187,7 +203,11 @@ JournalEntry Journal::chain(JournalRow row)
             m_last, m_database.sql(),
             R"(SELECT "seq","hash" FROM "journal" ORDER BY "seq" DESC LIMIT 1)");
         if (last->executeStep()) {
-            row.seq = last->getColumn(0).getInt64() + 1;
+            const std::int64_t newest = last->getColumn(0).getInt64();
+            if (newest == std::numeric_limits<std::int64_t>::max())
+                throw UnreadableInput(
+                    fmt::format("The journal is damaged: no row can follow row {}.", newest));
+            row.seq = newest + 1;
             row.previous_hash = blobOf(last->getColumn(1));
         }
     }

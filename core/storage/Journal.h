@@ -34,6 +34,12 @@ struct JournalRow {
 /// The SHA-256 over a row but its hash: each column in order as `<decimal byte length>:<bytes>,`,
 /// whole numbers in decimal, null as `-,`.
 Sha256::Digest hashOf(const JournalRow &row);
+/// Whether the row still says what it said when its hash was made.
+bool fitsItsHash(const JournalRow &row);
+
+/// The first time that may stand behind the row `seq` with this time. Throws `UnreadableInput` when
+/// there is none, which no clock brings about.
+std::int64_t stampAfter(std::int64_t seq, std::int64_t stamp);
 
 /// What a new row says; the journal adds place, time and hashes.
 struct NewChange {

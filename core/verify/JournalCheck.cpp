@@ -68,8 +68,7 @@ void checkLink(const JournalRow &row, const JournalRow &before, Findings &findin
     const auto tell = [&](std::string_view what) {
         findings.add(fmt::format("Row {} of the journal (“{}”) {}.", row.seq, row.label, what));
     };
-    const auto digest = storage::hashOf(row);
-    if (!std::equal(digest.begin(), digest.end(), row.hash.begin(), row.hash.end()))
+    if (!storage::fitsItsHash(row))
         tell("was altered: its hash does not fit its content");
     if (row.previous_hash != before.hash)
         tell("does not follow the row before it: a row was altered, removed or put in");

@@ -21,7 +21,8 @@ Moment earliestDay(const Records &records, const std::vector<Id<PartLine>> &line
 {
     std::optional<Moment> earliest;
     for (const auto id : lines) {
-        const auto day = dayOf(*records.find(id));
+        const PartLine *line = records.find(id);
+        const auto day = line ? dayOf(*line) : std::nullopt;
         if (day && (!earliest || sortsBefore(*day, *earliest)))
             earliest = day;
     }
@@ -87,14 +88,17 @@ Result<std::vector<Expense>, Message> expensesFor(const Records &records,
     stores::MoneySum sum;
     bool isBeyond = false;
     for (const auto id : lines) {
-        const PartLine &line = *records.find(id);
+        const PartLine *line = records.find(id);
         std::int64_t price = 0;
-        if (!line.unit_price)
-            return Message{"{0} has no price on record.", {line.name}};
-        if (line.currency.empty())
-            return Message{"The price of {0} names no currency.", {line.name}};
-        isBeyond = isBeyond || __builtin_mul_overflow(*line.unit_price, line.quantity, &price);
-        sum.add(price, line.currency);
+        // An undo may have taken it away while somebody looked at it.
+        if (!line)
+            return Message{"What was to be changed is not there any more.", {}};
+        if (!line->unit_price)
+            return Message{"{0} has no price on record.", {line->name}};
+        if (line->currency.empty())
+            return Message{"The price of {0} names no currency.", {line->name}};
+        isBeyond = isBeyond || __builtin_mul_overflow(*line->unit_price, line->quantity, &price);
+        sum.add(price, line->currency);
     }
     std::vector<Expense> expenses;
     for (const Money &amount : sum.amounts()) {

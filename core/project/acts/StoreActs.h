@@ -24,8 +24,8 @@ void uncount(Edit &edit, const std::vector<Id<PartLine>> &lines);
 /// A lot of material from a packing line.
 Id<MaterialLot> lotFrom(Edit &edit, Id<PartLine> line);
 /// What lines cost by their prices, one expense per currency named `what`, on the day they were
-/// ordered, else came, else today. Says which line has no price or currency, and that it is too
-/// much.
+/// ordered, else came, else today. Says which line has no price or currency, that one is gone, and
+/// that it is too much.
 Result<std::vector<Expense>, Message> expensesFor(const Records &records,
                                                   const std::vector<Id<PartLine>> &lines,
                                                   std::string_view what, Moment today);

@@ -5,8 +5,11 @@
 #include "tests/support/TestPictures.h"
 #include "tests/support/TwoCopies.h"
 
+#include <SQLiteCpp/Database.h>
+
 #include <catch2/catch.hpp>
 
+#include <chrono>
 #include <map>
 
 using namespace lastrivet;
@@ -105,6 +108,50 @@ TEST_CASE("Another project, a file that is none, and a merge with itself change 
     CHECK_THROWS_AS(two.robin->merge(folder.path() / "nowhere"), Fault);
     CHECK(two.robin.merge(two.robin).changes == 0);
     CHECK(two.robin->journal().size() == rows);
+}
+
+TEST_CASE("A copy whose journal does not hold is refused, with the row that is wrong")
+{
+    TwoCopies two;
+    two.rename(two.kim(), "Left wing");
+    const auto rows = two.robin->journal().size();
+    const auto newest = std::to_string(two.kim()->journal().back().seq);
+    const auto refusalAfter = [&](const std::string &tampering) -> std::string {
+        const TemporaryFolder folder;
+        const auto place = folder.path() / "Copy.lastrivet";
+        std::filesystem::copy(two.kim().folder(), place, std::filesystem::copy_options::recursive);
+        SQLite::Database((place / "records.db").string(), SQLite::OPEN_READWRITE)
+            .exec(
+                "DROP TRIGGER journal_is_never_changed; DROP TRIGGER journal_is_never_shortened;" +
+                tampering);
+        try {
+            two.robin->merge(place);
+        } catch (const UnreadableInput &refused) {
+            return refused.what();
+        }
+        return {};
+    };
+    CHECK(refusalAfter("UPDATE journal SET who='Alex' WHERE seq=" + newest) ==
+          "The other copy's journal is broken, so nothing was merged: its row " + newest +
+              " (“Renamed to Left wing”) was altered.");
+    CHECK_THAT(refusalAfter("DELETE FROM journal WHERE seq=2"),
+               Catch::EndsWith("does not follow the row before it."));
+    CHECK(two.robin->journal().size() == rows);
+    CHECK(two.wingOf(two.robin).name == "Wing");
+    CHECK(refusalAfter("").empty());
+    CHECK(two.wingOf(two.robin).name == "Left wing");
+}
+
+TEST_CASE("A copy whose clock ran in a time that no calendar has is refused")
+{
+    TwoCopies two;
+    two.kim().clock().set(std::chrono::sys_days{std::chrono::year{2300} / 1 / 1});
+    two.kim().change("Renamed", [&](Edit &edit) {
+        edit.update(two.wing, [](Component &part) { part.name = "Left wing"; });
+    });
+    CHECK_THROWS_WITH(two.robin->merge(two.kim().folder()),
+                      Catch::EndsWith("(“Renamed”) is of a time after the year 2199."));
+    CHECK(two.wingOf(two.robin).name == "Wing");
 }
 
 TEST_CASE("The other copy is only read")

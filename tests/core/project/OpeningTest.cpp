@@ -225,6 +225,29 @@ TEST_CASE("A newer schema that still waits in the write-ahead log is refused too
     CHECK(bytesOf(copy.string() + "-wal").size() > 0);
 }
 
+TEST_CASE("A journal whose newest row is the last that numbers can tell takes no further one")
+{
+    const auto [seq, stamp, why] = GENERATE(table<std::string, std::string, std::string>(
+        {{"max(seq)+1", "9223372036854775807", "no time comes after that of row"},
+         {"9223372036854775807", "max(stamp)+1", "no row can follow row 9223372036854775807"}}));
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    project.close();
+    project.tamper("INSERT INTO journal (seq,change_id,stamp,kind,label,schema,previous_hash,hash) "
+                   "SELECT " +
+                   seq + ",'last'," + stamp +
+                   ",'printed','Paper',max(schema),zeroblob(32),zeroblob(32) FROM journal");
+    project.reopen();
+    CHECK_THROWS_WITH(project->change("Renamed",
+                                      [&](Edit &edit) {
+                                          edit.update(wing,
+                                                      [](Component &part) { part.name = "Left"; });
+                                      }),
+                      Catch::Contains(why));
+    CHECK(project->records()->find(wing)->name == "Wing");
+    CHECK(project->journal().back().label == "Paper");
+}
+
 TEST_CASE("A database that was cut short is refused with both lengths")
 {
     test::TestProject project;

@@ -80,6 +80,10 @@ TEST_CASE("A packing line becomes a lot, and lines become an expense for each cu
     const auto without = acts::expensesFor(*bench.records(), {ribs, free}, "Crate 1", today);
     REQUIRE_FALSE(without);
     CHECK(english(without.reason()) == "Washers has no price on record.");
+    const auto gone =
+        acts::expensesFor(*bench.records(), {ribs, Id<PartLine>{4711}}, "Crate 1", today);
+    REQUIRE_FALSE(gone);
+    CHECK(english(gone.reason()) == "What was to be changed is not there any more.");
     bench.change([&](Edit &edit) {
         edit.update(ribs, [](PartLine &changed) { changed.unit_price = largestId; });
     });
