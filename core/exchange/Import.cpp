@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <numeric>
 #include <system_error>
+#include <vector>
 
 namespace lastrivet::exchange {
 
@@ -127,25 +128,42 @@ Profile profileFor(DocumentReading &reading, const ProfileLibrary &profiles)
     return lenient;
 }
 
-/// Removes a project folder that this import made, unless it is kept.
+/// Where a new project is made; unless it is kept, everything is as it was before.
 class MadeFolder {
 public:
     explicit MadeFolder(fs::path folder)
         : m_folder(std::move(folder))
     {
+        std::error_code none;
+        m_wasThere = fs::exists(fs::symlink_status(m_folder, none));
     }
     ~MadeFolder()
     {
         std::error_code ignored;
-        if (!m_folder.empty())
+        if (!m_isOurs)
+            return;
+        if (!m_wasThere) {
             fs::remove_all(m_folder, ignored);
+            return;
+        }
+        // It was empty, or the way to an empty one, when a project could be made in it.
+        std::vector<fs::path> inside;
+        for (fs::directory_iterator entry(m_folder, ignored), end; !ignored && entry != end;
+             entry.increment(ignored))
+            inside.push_back(entry->path());
+        for (const fs::path &made : inside)
+            fs::remove_all(made, ignored);
     }
     MadeFolder(const MadeFolder &) = delete;
     MadeFolder &operator=(const MadeFolder &) = delete;
-    void keep() { m_folder.clear(); }
+    /// From now on what lies in it is the new project's.
+    void begin() { m_isOurs = true; }
+    void keep() { m_isOurs = false; }
 
 private:
     fs::path m_folder;
+    bool m_wasThere = false;
+    bool m_isOurs = false;
 };
 
 } // namespace
@@ -174,18 +192,17 @@ Result<NewProject, InputErrors> importAsNewProject(const fs::path &folder, const
     auto reading = readDocument(readInputFile(document));
     const auto profile = profileFor(reading, profiles);
     const auto plan = planImport(reading, profile);
+    MadeFolder unfinished{folder};
     FileImport files{document.parent_path(), folder};
     if (auto errors = allErrors(plan, files, reading); !errors.empty())
         return errors;
     const auto &facts = reading.document.records.project;
     NewProject made;
     made.project = Project::create(folder, withoutBuilder(facts), profile, options);
-    MadeFolder unfinished{folder};
+    unfinished.begin();
     auto report = carryOut(*made.project, files, document, plan, reading.document);
-    if (!report) {
-        made.project.reset();
+    if (!report)
         return report.reason();
-    }
     unfinished.keep();
     made.report = *report;
     return made;

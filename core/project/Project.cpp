@@ -9,6 +9,8 @@
 #include "core/storage/JournalChanges.h"
 #include "core/storage/LocalState.h"
 
+#include <system_error>
+
 namespace lastrivet {
 
 namespace {
@@ -53,6 +55,8 @@ std::unique_ptr<Project> Project::create(const std::filesystem::path &folder, Pr
 {
     const storage::ProjectFolder place(folder);
     place.requireFree();
+    std::error_code none;
+    const bool wasThere = std::filesystem::exists(std::filesystem::symlink_status(folder, none));
     const auto first = firstRecords(std::move(facts), profile);
     try {
         return storage::withFaults([&] {
@@ -65,7 +69,7 @@ std::unique_ptr<Project> Project::create(const std::filesystem::path &folder, Pr
     } catch (const storage::MadeElsewhere &) {
         throw;
     } catch (...) {
-        place.unmake();
+        place.unmake(wasThere);
         throw;
     }
 }

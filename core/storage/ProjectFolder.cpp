@@ -75,7 +75,7 @@ void ProjectFolder::make(std::string_view projectName) const
     syncFolder(parent);
 }
 
-void ProjectFolder::unmake() const noexcept
+void ProjectFolder::unmake(bool wasThere) const noexcept
 {
     std::error_code failure;
     for (const auto &made :
@@ -83,7 +83,8 @@ void ProjectFolder::unmake() const noexcept
           database(), m_root / "records.db-wal", m_root / "records.db-shm",
           m_root / "records.db-journal"})
         fs::remove_all(made, failure);
-    fs::remove(m_root, failure);
+    if (!wasThere)
+        fs::remove(m_root, failure);
 }
 
 bool ProjectFolder::isWritable() const

@@ -27,8 +27,9 @@ public:
     void requireFree() const;
     /// Makes the folder, its subfolders and the page for whoever finds it.
     void make(std::string_view projectName) const;
-    /// Removes what `make` and the making of a database left behind.
-    void unmake() const noexcept;
+    /// Removes what `make` and the making of a database left behind; a folder that was there
+    /// before stays, empty as it was.
+    void unmake(bool wasThere) const noexcept;
     /// True when this program may change the folder and the database in it.
     bool isWritable() const;
     Database::Safety safety() const;

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/Import.h"
+#include "core/base/Clock.h"
 #include "core/base/Error.h"
 #include "core/exchange/DocumentWriter.h"
 #include "tests/support/ProjectBuilder.h"
@@ -51,6 +52,23 @@ public:
 
 private:
     test::TemporaryFolder m_folder;
+};
+
+/// A clock by which somebody changes a file as soon as the project is being made.
+class ChangingFile final : public Clock {
+public:
+    explicit ChangingFile(fs::path file)
+        : m_file(std::move(file))
+    {
+    }
+    std::chrono::sys_time<std::chrono::milliseconds> now() const override
+    {
+        std::ofstream(m_file, std::ios::binary) << "another picture";
+        return SystemClock{}.now();
+    }
+
+private:
+    fs::path m_file;
 };
 
 Said sentences(const InputErrors &errors)
@@ -245,6 +263,26 @@ TEST_CASE("Files beside the document are copied, missing ones only counted")
     std::ostringstream copy;
     copy << std::ifstream(bench / "Demo.lastrivet/photos/2026/a.jpg").rdbuf();
     CHECK(copy.str() == "picture");
+}
+
+TEST_CASE("An import that fails halfway leaves the empty folder that was there, or the link to it")
+{
+    const Bench bench;
+    const bool isLink = GENERATE(false, true);
+    const fs::path place = bench / "Demo.lastrivet";
+    fs::create_directory(bench / (isLink ? "disk" : "Demo.lastrivet"));
+    if (isLink)
+        fs::create_directory_symlink(bench / "disk", place);
+    const ChangingFile clock(bench.file("in/own/a.jpg", "picture"));
+    const auto document = bench.document(
+        R"("media": [{"id": 1, "kind": "photo", "file": "own/a.jpg", "sha256":
+            "2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97"}])");
+    const auto refused =
+        importAsNewProject(place, document, ProfileLibrary::standard(), {&clock, {}, false});
+    REQUIRE_FALSE(refused);
+    CHECK(refused.reason().front().place == "/media/0/file");
+    CHECK(fs::is_symlink(fs::symlink_status(place)) == isLink);
+    CHECK(fs::is_empty(place));
 }
 
 TEST_CASE("Faults of records and of their files are told together")

@@ -63,6 +63,15 @@ private:
     mutable storage::Opening m_opening;
 };
 
+/// A clock that cannot say what time it is.
+class BrokenClock final : public Clock {
+public:
+    std::chrono::sys_time<std::chrono::milliseconds> now() const override
+    {
+        throw Fault("The clock stands still.");
+    }
+};
+
 std::vector<std::string> namesIn(const fs::path &folder)
 {
     std::vector<std::string> names;
@@ -176,6 +185,30 @@ TEST_CASE("A project whose facts break a rule is not made, and leaves no folder 
     ProjectFacts facts;
     CHECK_THROWS_AS(Project::create(folder.path() / "new", facts, {}, {}), UnreadableInput);
     CHECK_FALSE(fs::exists(folder.path() / "new"));
+}
+
+TEST_CASE(
+    "A project that could not be made leaves the empty folder that was there, or the link to it")
+{
+    const lastrivet::TemporaryFolder folder;
+    const fs::path place = folder.path() / "new";
+    const auto kind = GENERATE(as<std::string>{}, "none", "folder", "link");
+    if (kind == "folder")
+        fs::create_directory(place);
+    if (kind == "link") {
+        fs::create_directory(folder.path() / "disk");
+        fs::create_directory_symlink(folder.path() / "disk", place);
+    }
+    ProjectFacts facts;
+    facts.name = "Test";
+    const BrokenClock clock;
+    CHECK_THROWS_WITH(Project::create(place, facts, ProfileLibrary::standard().profile("plain"),
+                                      {&clock, {}, false}),
+                      "The clock stands still.");
+    CHECK(fs::exists(place) == (kind != "none"));
+    CHECK(fs::is_symlink(fs::symlink_status(place)) == (kind == "link"));
+    if (kind != "none")
+        CHECK(fs::is_empty(place));
 }
 
 TEST_CASE("What is no project is refused in one sentence and left as it is")
