@@ -6,6 +6,7 @@
 #include "core/base/Utf8.h"
 
 #include <algorithm>
+#include <chrono>
 #include <fmt/format.h>
 #include <limits>
 #include <openssl/rand.h>
@@ -124,6 +125,28 @@ void bindText(SQLite::Statement &statement, int index, const std::optional<std::
         statement.bind(index);
 }
 
+/// The first time that no moment can hold. A row of such a time would push all that is written
+/// after it out of every calendar.
+constexpr std::int64_t beyondTime =
+    std::chrono::sys_time<std::chrono::milliseconds>(
+        std::chrono::sys_days{std::chrono::year{2200} / std::chrono::January / 1})
+        .time_since_epoch()
+        .count();
+
+/// Why a row cannot stand behind the one before it; empty when it can. `before` is null for the
+/// first.
+std::string_view whyBroken(const JournalRow &row, const JournalRow *before)
+{
+    if (!fitsItsHash(row))
+        return "was altered";
+    if (row.previous_hash != (before ? before->hash : Blob(32, 0)))
+        return "does not follow the row before it";
+    // Without the sum, which the last of all numbers would not bear.
+    if (row.seq < 1 || row.seq - 1 != (before ? before->seq : 0))
+        return "is out of sequence";
+    return row.stamp < beyondTime ? "" : "is of a time after the year 2199";
+}
+
 } // namespace
 
 Sha256::Digest hashOf(const JournalRow &row)
@@ -155,6 +178,18 @@ std::int64_t stampAfter(std::int64_t seq, std::int64_t stamp)
         throw UnreadableInput(
             fmt::format("The journal is damaged: no time comes after that of row {}.", seq));
     return stamp + 1;
+}
+
+std::optional<std::string> firstBreak(const std::vector<JournalRow> &rows)
+{
+    const JournalRow *before = nullptr;
+    for (const JournalRow &row : rows) {
+        const std::string_view why = whyBroken(row, before);
+        if (!why.empty())
+            return fmt::format("its row {} (“{}”) {}", row.seq, row.label, why);
+        before = &row;
+    }
+    return std::nullopt;
 }
 
 Journal::Journal(Database &database)

@@ -41,6 +41,10 @@ bool fitsItsHash(const JournalRow &row);
 /// there is none, which no clock brings about.
 std::int64_t stampAfter(std::int64_t seq, std::int64_t stamp);
 
+/// What is wrong with the first row, oldest first, that was altered, does not stand behind the one
+/// before it, or is of a time that no calendar has; a sentence's end. Empty for a whole journal.
+std::optional<std::string> firstBreak(const std::vector<JournalRow> &rows);
+
 /// What a new row says; the journal adds place, time and hashes.
 struct NewChange {
     ChangeKind kind = ChangeKind::Change;
