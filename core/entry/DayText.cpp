@@ -151,8 +151,10 @@ std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment tod
 {
     const std::string &word = words[first];
     for (const Named &near : nearDays) {
-        if (near.word == word)
-            return DayRead{*today.dayOnly().plusDays(near.away), 1};
+        if (near.word != word)
+            continue;
+        const auto day = today.dayOnly().plusDays(near.away);
+        return day ? std::optional(DayRead{*day, 1}) : std::nullopt;
     }
     std::string iso = word;
     std::ranges::replace(iso, 't', 'T');

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/SessionMatcher.h"
 
+#include "core/records/invariants/Bounds.h"
+
 #include <algorithm>
 #include <cstdlib>
 #include <tuple>
@@ -27,8 +29,9 @@ SessionMatcher::SessionMatcher(const Records &records)
             continue;
         Session known{session.id, minuteOf(*session.began), minuteOf(*session.began),
                       session.began->hasTime() && !session.approximate};
+        // A strange database may hold any number, and each day of the span costs a row.
         if (known.has_time && session.minutes)
-            known.end += session.minutes->count();
+            known.end += std::clamp(*session.minutes, Minutes{0}, longestRecorded).count();
         const std::int64_t lastDay = known.end / minutesInDay;
         for (std::int64_t day = known.begin / minutesInDay; day <= lastDay; ++day)
             m_byDay.emplace(std::chrono::sys_days{std::chrono::days{day}}, known);

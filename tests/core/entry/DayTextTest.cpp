@@ -62,6 +62,17 @@ TEST_CASE("Days are read in German and French too")
     CHECK(read("3.3") == "none");
 }
 
+TEST_CASE("A day beyond the first or last of the calendar is none")
+{
+    const auto first = *Moment::parse("1900-01-01");
+    const auto last = *Moment::parse("2199-12-31");
+    CHECK_FALSE(parseDayText("yesterday", first).has_value());
+    CHECK_FALSE(parseDayText("vorgestern", first).has_value());
+    CHECK_FALSE(parseDayText("monday", first).has_value());
+    CHECK(parseDayText("today", last) == last);
+    CHECK_FALSE(parseDayText("demain", last).has_value());
+}
+
 TEST_CASE("Days to come are read where they are said outright")
 {
     CHECK(read("tomorrow") == "2026-03-15");

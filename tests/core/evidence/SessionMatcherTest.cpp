@@ -4,6 +4,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <limits>
+
 using namespace lastrivet;
 using namespace lastrivet::evidence;
 
@@ -87,4 +89,15 @@ TEST_CASE("Without a trustworthy time only the day counts, and withdrawn session
     undated.id = Id<WorkSession>{3};
     const Records records = recordsWith({about, withdrawn, undated});
     CHECK(matches(records, "2026-03-14T10:30") == std::vector<std::int64_t>{1});
+}
+
+TEST_CASE("Minutes that no entry can have neither hang the search nor hide the session")
+{
+    WorkSession endless = session(1, "2026-03-14T10:00", 90);
+    endless.minutes = Minutes{std::numeric_limits<std::int64_t>::max()};
+    WorkSession backwards = session(2, "2026-03-14T10:00", 90);
+    backwards.minutes = Minutes{std::numeric_limits<std::int64_t>::min()};
+    const Records records = recordsWith({endless, backwards});
+    CHECK(matches(records, "2026-03-14T10:30") == std::vector<std::int64_t>{-1, 2});
+    CHECK(matches(records, "2036-03-14T10:30").empty());
 }
