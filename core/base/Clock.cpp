@@ -2,22 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
 
+#include "core/base/TimeZone.h"
+
 #include <date/tz.h>
 
 namespace lastrivet {
-
-namespace {
-
-const date::time_zone *findZone(std::string_view name)
-{
-    try {
-        return date::locate_zone(std::string(name));
-    } catch (const std::exception &) {
-        return nullptr;
-    }
-}
-
-} // namespace
 
 std::chrono::sys_time<std::chrono::milliseconds> SystemClock::now() const
 {
@@ -52,7 +41,8 @@ Moment inZone(Moment wallClock, int offsetMinutes, std::string_view zone)
 
 bool isKnownZone(std::string_view zone)
 {
-    return findZone(zone) != nullptr;
+    // What an unknown one counts as is known everywhere.
+    return zone == "UTC" || findZone(zone) != nullptr;
 }
 
 } // namespace lastrivet

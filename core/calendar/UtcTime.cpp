@@ -2,25 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/calendar/UtcTime.h"
 
+#include "core/base/TimeZone.h"
+
 #include <date/tz.h>
 
-#include <exception>
-#include <string>
-
 namespace lastrivet::calendar {
-
-namespace {
-
-const date::time_zone *findZone(std::string_view name)
-{
-    try {
-        return date::locate_zone(std::string(name));
-    } catch (const std::exception &) {
-        return nullptr;
-    }
-}
-
-} // namespace
 
 std::optional<Moment> inUtc(Moment wallClock, std::string_view zone)
 {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/Import.h"
 
+#include "core/base/Clock.h"
 #include "core/base/Error.h"
 #include "core/exchange/FileImport.h"
 #include "core/exchange/ImportPlan.h"
@@ -128,6 +129,18 @@ Profile profileFor(DocumentReading &reading, const ProfileLibrary &profiles)
     return lenient;
 }
 
+/// Moments are told by the zone; by one that nobody knows, all of them would be UTC in silence.
+void checkZone(DocumentReading &reading)
+{
+    const std::string &zone = reading.document.records.project.time_zone;
+    if (zone.empty() || isKnownZone(zone) || reading.errors.size() >= mostErrors)
+        return;
+    reading.errors.push_back(
+        {"/project/time_zone",
+         {},
+         {"This computer knows no time zone {0}; the names are like Europe/Berlin.", {zone}}});
+}
+
 /// Where a new project is made; unless it is kept, everything is as it was before.
 class MadeFolder {
 public:
@@ -191,6 +204,7 @@ Result<NewProject, InputErrors> importAsNewProject(const fs::path &folder, const
 {
     auto reading = readDocument(readInputFile(document));
     const auto profile = profileFor(reading, profiles);
+    checkZone(reading);
     const auto plan = planImport(reading, profile);
     MadeFolder unfinished{folder};
     FileImport files{document.parent_path(), folder};

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Clock.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "core/records/invariants/Invariants.h"
@@ -61,6 +62,13 @@ Records checkRecords(const storage::Database &database, Verification &verificati
     const auto profile = profileOf(records, findings);
     for (const auto &violation : violations(records, profile))
         findings.add(english(violation.message), word(violation.record.type), violation.record.id);
+    // No invariant: it is not the records alone that tell, and a merge must come to the same on
+    // every computer.
+    if (const std::string &zone = records.project.time_zone; !zone.empty() && !isKnownZone(zone))
+        findings.add(fmt::format("The project's time zone {} is not known on this computer; the "
+                                 "time now counts as UTC.",
+                                 zone),
+                     word(RecordType::Project), 1);
     return records;
 }
 

@@ -6493,6 +6493,10 @@
         <source>removed {0}</source>
         <translation>ausgebaut {0}</translation>
     </message>
+    <message>
+        <source>This computer knows no time zone {0}; the names are like Europe/Berlin.</source>
+        <translation>Dieser Rechner kennt keine Zeitzone {0}; die Namen sind wie Europe/Berlin.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

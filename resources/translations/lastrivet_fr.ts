@@ -6493,6 +6493,10 @@
         <source>removed {0}</source>
         <translation>démonté {0}</translation>
     </message>
+    <message>
+        <source>This computer knows no time zone {0}; the names are like Europe/Berlin.</source>
+        <translation>Cet ordinateur ne connaît pas de fuseau horaire {0} ; les noms sont comme Europe/Berlin.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -239,6 +239,22 @@ TEST_CASE("A time zone that is empty is told as the fault of the document that i
     CHECK(sentences(refused.reason()) == Said{"f: /project: Project “A” lacks time_zone."});
 }
 
+TEST_CASE(
+    "A time zone that nobody knows is told with its place, and with all that is wrong besides")
+{
+    const Bench bench;
+    const auto refused = bench.makeFrom(bench.file("in/x.json",
+                                                   R"({"format": "lastrivet-records", "version": 1,
+        "project": {"name": "A", "profile": "plain", "time_zone": "Mars/Olympus"},
+        "steps": [{"id": 1, "component_id": 9, "title": "Drill"}]})"));
+    REQUIRE_FALSE(refused);
+    CHECK(refused.reason().size() == 2);
+    CHECK(sentences(refused.reason()).front() ==
+          "f: /project/time_zone: This computer knows no time zone Mars/Olympus; the names are "
+          "like Europe/Berlin.");
+    CHECK_FALSE(fs::exists(bench / "Demo.lastrivet"));
+}
+
 TEST_CASE("Files beside the document are copied, missing ones only counted")
 {
     const Bench bench;

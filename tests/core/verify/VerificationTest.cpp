@@ -137,6 +137,20 @@ TEST_CASE("A record that breaks a rule is named, whoever wrote it")
     CHECK(broken->id == fixture.wing.value());
 }
 
+TEST_CASE("A project of a time zone that nobody knows opens, and its zone is named")
+{
+    Fixture fixture;
+    fixture.project.close();
+    fixture.project.tamper("UPDATE project SET time_zone='Mars/Olympus'");
+    fixture.project.reopen();
+    CHECK(fixture.project->now().text() == "2026-03-14T09:00");
+    fixture.project.part("Tail");
+    const auto findings = fixture.findings();
+    const auto *zone = find(findings, "invariant", "time zone Mars/Olympus is not known");
+    REQUIRE(zone);
+    CHECK(zone->record == "project");
+}
+
 TEST_CASE("A photo with one flipped bit is found, and so is one that is gone")
 {
     Fixture fixture;
