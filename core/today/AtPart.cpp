@@ -124,6 +124,12 @@ private:
             return of(m_records.find(Id<Step>{link.id}));
         case RecordType::Fastener:
             return of(m_records.find(Id<Fastener>{link.id}));
+        case RecordType::Measurement:
+            return of(m_records.find(Id<Measurement>{link.id}));
+        case RecordType::MaterialUse:
+            return of(m_records.find(Id<MaterialUse>{link.id}));
+        case RecordType::PartLine:
+            return of(m_records.find(Id<PartLine>{link.id}));
         default:
             return {};
         }

@@ -20,7 +20,8 @@ struct AtPart {
     std::vector<Id<Check>> checks;
     /// The closings that reach the part and must stay open, begun or not.
     std::vector<StaysOpen> stays_open;
-    /// Newest first, of the part and of work, steps, squawks, fasteners and closings at it.
+    /// Newest first, of the part and of work, steps, squawks, fasteners, measurements, material
+    /// uses, packing lines and closings at it.
     std::vector<Id<Media>> photos;
 };
 

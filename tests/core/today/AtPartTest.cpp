@@ -90,6 +90,20 @@ TEST_CASE("The newest pictures of a part come first, those of work and squawks t
     CHECK(bench.at(bench.wing).photos == std::vector{newer, old});
 }
 
+TEST_CASE("Pictures of what was measured, glued and delivered for a part are among its own")
+{
+    Bench bench;
+    const auto gap = bench.measurement(bench.bay, "Gap");
+    const auto glue = bench.materialUse(bench.bay, bench.lot("Resin"), "2026-03-01");
+    const auto skin = bench.partLine(bench.bay, "Skin", 1);
+    const auto elsewhere = bench.measurement(bench.tail, "Play");
+    const auto first = bench.photo("2026-03-01", {{RecordType::Measurement, gap.value()}});
+    const auto second = bench.photo("2026-03-02", {{RecordType::MaterialUse, glue.value()}});
+    const auto third = bench.photo("2026-03-03", {{RecordType::PartLine, skin.value()}});
+    bench.photo("2026-03-04", {{RecordType::Measurement, elsewhere.value()}});
+    CHECK(bench.at(bench.wing).photos == std::vector{third, second, first});
+}
+
 TEST_CASE("A part that is gone has nothing at it")
 {
     Bench bench;
