@@ -144,8 +144,8 @@ bool isOpen(const Squawk &squawk)
 
 std::string_view progressWord(const Squawk &squawk, Moment asOf)
 {
-    return happened(squawk.accepted_on, asOf)   ? "accepted"
-           : happened(squawk.verified_on, asOf) ? "verified"
+    return happened(squawk.verified_on, asOf)   ? "verified"
+           : happened(squawk.accepted_on, asOf) ? "accepted"
            : happened(squawk.fixed_on, asOf)    ? "fixed"
                                                 : "open";
 }

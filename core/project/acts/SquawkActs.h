@@ -45,7 +45,8 @@ std::optional<Message> whyNotDated(const Squawk &squawk, Moment now);
 
 /// Neither verified nor accepted: somebody still has to do something.
 bool isOpen(const Squawk &squawk);
-/// "open", "fixed", "verified" or "accepted": what had happened by `asOf`.
+/// "open", "fixed", "accepted" or "verified": the furthest that had happened by `asOf`, as on paper
+/// (`packet::SquawkEntry`). What was accepted as it is and mended after all is verified.
 std::string_view progressWord(const Squawk &squawk, Moment asOf);
 
 } // namespace lastrivet::acts

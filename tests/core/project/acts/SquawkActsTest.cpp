@@ -121,6 +121,19 @@ TEST_CASE("A defect that comes back is a squawk of its own, and the old one keep
     CHECK(acts::progressWord(*records->find(old), *today.plusDays(-1)) == "open");
 }
 
+TEST_CASE("What was accepted as it is and verified after all is called verified")
+{
+    Squawk squawk;
+    const auto on = [](std::string_view day) { return *Moment::parse(day); };
+    squawk.accepted_on = on("2026-03-01");
+    CHECK(acts::progressWord(squawk, on("2026-03-10")) == "accepted");
+    squawk.fixed_on = on("2026-03-05");
+    CHECK(acts::progressWord(squawk, on("2026-03-10")) == "accepted");
+    squawk.verified_on = on("2026-03-06");
+    CHECK(acts::progressWord(squawk, on("2026-03-10")) == "verified");
+    CHECK(acts::progressWord(squawk, on("2026-03-05")) == "accepted");
+}
+
 TEST_CASE("Nothing happens to a squawk tomorrow, or before it was found")
 {
     ActBench bench;
