@@ -60,9 +60,21 @@ std::vector<HandOver::Fitted> equipmentOf(const Records &records)
     return fitted;
 }
 
-void addHours(HandOver &book, const Records &records)
+/// The log entries of which something had happened by the moment of the book.
+std::vector<const WorkSession *> workBy(const Records &records, Moment asOf)
 {
-    const hours::Totals totals = hours::totals(records);
+    std::vector<const WorkSession *> sessions;
+    for (const WorkSession &session : records.work_sessions) {
+        if (!session.withdrawn_on && happened(session.began, asOf))
+            sessions.push_back(&session);
+    }
+    return sessions;
+}
+
+void addHours(HandOver &book, const Records &records, Moment asOf)
+{
+    const auto sessions = workBy(records, asOf);
+    const hours::Totals totals = hours::totals(records, sessions);
     book.total = totals.total.minutes;
     for (const PartInOrder &next : partsInOrder(records)) {
         const auto found =
@@ -74,13 +86,11 @@ void addHours(HandOver &book, const Records &records)
     }
     if (totals.unassigned.sessions > 0)
         book.hours.push_back({{}, totals.unassigned.minutes, totals.unassigned.sessions});
-    for (const WorkSession &session : records.work_sessions) {
-        if (session.withdrawn_on || !session.began)
-            continue;
-        if (!book.first_work || sortsBefore(*session.began, *book.first_work))
-            book.first_work = session.began;
-        if (!book.last_work || sortsBefore(*book.last_work, *session.began))
-            book.last_work = session.began;
+    for (const WorkSession *session : sessions) {
+        if (!book.first_work || sortsBefore(*session->began, *book.first_work))
+            book.first_work = session->began;
+        if (!book.last_work || sortsBefore(*book.last_work, *session->began))
+            book.last_work = session->began;
     }
 }
 
@@ -140,7 +150,7 @@ HandOver handOver(const Records &records, const Profile &profile, const readines
     HandOver book{.parts = partsOf(records, answer),
                   .equipment = equipmentOf(records),
                   .whole = wholeAircraft(region, profile)};
-    addHours(book, records);
+    addHours(book, records, region.asOf());
     return book;
 }
 

@@ -50,7 +50,8 @@ struct HandOver {
 
     std::vector<Part> parts;
     std::vector<Fitted> equipment;
-    /// Hours of each part at the top of the tree with everything below it, then of no part.
+    /// Hours of each part at the top of the tree with everything below it, then of no part; these
+    /// and all that follow of work are of what had begun by the moment of the book.
     std::vector<PartHours> hours;
     Minutes total;
     std::optional<Moment> first_work;

@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/packet/HandOver.h"
+
+#include "core/readiness/Readiness.h"
+#include "tests/support/WingProject.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using lastrivet::tests::WingProject;
+
+TEST_CASE("The hours of a hand-over book are of what had begun by its moment, as all of it is")
+{
+    const WingProject project;
+    const auto bookBy = [&](Moment asOf) {
+        return packet::handOver(project.records, project.profile,
+                                readiness::readiness(project.records, project.profile, asOf));
+    };
+    const auto first = WingProject::at("2026-02-26");
+    const auto early = bookBy(first);
+    CHECK(early.total == Minutes{45});
+    CHECK(early.first_work == first);
+    CHECK(early.last_work == first);
+    const auto whole = bookBy(project.as_of);
+    CHECK(whole.total == Minutes{195});
+    CHECK(whole.last_work == WingProject::at("2026-02-28T18:00"));
+    const auto before = bookBy(WingProject::at("2026-02-25"));
+    CHECK(before.hours.empty());
+    CHECK_FALSE(before.last_work.has_value());
+}
