@@ -5,12 +5,19 @@
 #include "core/backup/BackupPlace.h"
 #include "core/backup/FileCopies.h"
 #include "core/base/Error.h"
+#include "core/evidence/files/NewFile.h"
 #include "core/storage/DatabaseCopies.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Opening.h"
 #include "core/storage/RecordReader.h"
 
 #include <fmt/format.h>
+
+#include <unistd.h>
+
+#include <fstream>
+#include <system_error>
+#include <vector>
 
 namespace lastrivet::backup {
 
@@ -105,6 +112,40 @@ struct Origin {
     storage::Opening source;
 };
 
+/// A file of this name says that a project is being put together in its folder. It is made first
+/// and removed last, so that nothing else is ever taken for what an interrupted run left.
+bool isMark(const fs::path &file)
+{
+    const std::string name = file.filename().string();
+    return name.starts_with(evidence::leftoverPrefix) && name.ends_with("-restoring");
+}
+
+bool hasMark(const fs::path &folder)
+{
+    std::error_code none;
+    fs::directory_iterator entry(folder, none);
+    for (; !none && entry != fs::directory_iterator(); entry.increment(none)) {
+        if (isMark(entry->path()))
+            return true;
+    }
+    return false;
+}
+
+/// Removes the folder, the mark in it last of all.
+void discard(const fs::path &folder)
+{
+    std::error_code none;
+    std::vector<fs::path> inside;
+    fs::directory_iterator entry(folder, none);
+    for (; !none && entry != fs::directory_iterator(); entry.increment(none)) {
+        if (!isMark(entry->path()))
+            inside.push_back(entry->path());
+    }
+    for (const fs::path &left : inside)
+        fs::remove_all(left, none);
+    fs::remove_all(folder, none);
+}
+
 /// Where a project is put together again, until it is whole; vanishes when it never is.
 class Unfinished {
 public:
@@ -116,8 +157,12 @@ public:
     ~Unfinished()
     {
         std::error_code none;
-        if (m_isOurs)
-            fs::remove_all(m_root, none);
+        if (m_isOurs) {
+            discard(m_root);
+        } else if (!m_mark.empty()) {
+            fs::remove(m_mark, none);
+            fs::remove(m_root, none);
+        }
     }
     Unfinished(const Unfinished &) = delete;
     Unfinished &operator=(const Unfinished &) = delete;
@@ -126,6 +171,7 @@ public:
     void make(BackupPlace &place, const std::string &projectName, Time now)
     {
         clear(now);
+        mark();
         place.take(projectName, now);
         m_isOurs = true;
     }
@@ -133,6 +179,9 @@ public:
     {
         fs::rename(m_root, m_target);
         m_isOurs = false;
+        std::error_code none;
+        fs::remove(m_target / m_mark.filename(), none);
+        m_mark.clear();
         storage::syncFolder(m_target.parent_path());
     }
 
@@ -143,15 +192,26 @@ private:
         if (!fs::exists(m_root))
             return;
         const fs::path lock = ProjectFolder(m_root).lock();
-        const auto taken = fs::exists(lock) ? storage::WriterLock::take(lock, now) : nullptr;
-        if (!taken)
+        const bool isLeft = hasMark(m_root);
+        const bool isHeld = isLeft && fs::exists(lock);
+        const auto taken = isHeld ? storage::WriterLock::take(lock, now) : nullptr;
+        if (!isLeft || (isHeld && !taken))
             throw NotWritable(fmt::format("{} is in the way; rename it, or choose another name.",
                                           m_root.string()));
-        fs::remove_all(m_root);
+        discard(m_root);
+    }
+    void mark()
+    {
+        fs::create_directories(m_root);
+        m_mark = m_root / fmt::format("{}{}-restoring", evidence::leftoverPrefix, ::getpid());
+        std::ofstream(m_mark).close();
+        storage::syncFile(m_mark);
+        storage::syncFolder(m_root);
     }
 
     fs::path m_target;
     fs::path m_root;
+    fs::path m_mark;
     bool m_isOurs = false;
 };
 

@@ -187,6 +187,8 @@ class Restore(BackupTest):
         self.refused(3, "restore", self.place, "--to", self.again, says="in the way")
         self.assertEqual((unfinished / "taxes.txt").read_text(), "mine")
         (unfinished / "records.lock").write_text("1 0 elsewhere\n")
+        self.refused(3, "restore", self.place, "--to", self.again, says="in the way")
+        (unfinished / ".tmp-1-restoring").write_text("")
         self.ask("restore", self.place, "--to", self.again)
         self.assertFalse(unfinished.exists())
         self.ask("verify", self.again)

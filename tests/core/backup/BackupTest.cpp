@@ -239,6 +239,37 @@ TEST_CASE("A restored project is the one that was backed up, and only goes into 
     CHECK_THROWS_AS(shelved.restore(shelved.place(), to), NotWritable);
 }
 
+TEST_CASE("A project that somebody named as an unfinished one is not taken for what a run left")
+{
+    Shelved shelved;
+    shelved.backUp();
+    const fs::path to = shelved.shelf() / "Again.lastrivet";
+    const fs::path other = shelved.shelf() / "Again.lastrivet.unfinished";
+    shelved.restore(shelved.place(), other);
+    CHECK_THROWS_WITH(shelved.restore(shelved.place(), to), Catch::Contains("is in the way"));
+    CHECK(verify(other).findings.empty());
+    CHECK_FALSE(fs::exists(to));
+}
+
+TEST_CASE("What an interrupted run left goes, whether or not it was whole by then")
+{
+    Shelved shelved;
+    shelved.backUp();
+    const fs::path to = shelved.shelf() / "Again.lastrivet";
+    const fs::path left = shelved.shelf() / "Again.lastrivet.unfinished";
+    const bool isWhole = GENERATE(false, true);
+    if (isWhole)
+        shelved.restore(shelved.place(), left);
+    write(left / ".tmp-1-restoring", "");
+    write(left / "photos/left.jpg", "left");
+    shelved.restore(shelved.place(), to);
+    CHECK_FALSE(fs::exists(left));
+    CHECK_FALSE(fs::exists(to / "photos/left.jpg"));
+    for (const auto &entry : fs::directory_iterator(to))
+        CHECK(entry.path().filename().string().find("restoring") == std::string::npos);
+    CHECK(verify(to).findings.empty());
+}
+
 TEST_CASE("An earlier database among a backup's copies can be restored, with the files")
 {
     Shelved shelved;
