@@ -120,8 +120,11 @@ std::optional<Message> FileImport::copyFile(const Media &media)
     const bool isGiven = fs::exists(from, ignored);
     if (!isGiven && !isThere)
         m_missing.push_back(media.file);
-    if (!isGiven || isThere)
+    if (!isGiven)
         return std::nullopt;
+    // Where capitals and small letters are one, it may be the file of another record.
+    if (isThere)
+        return wrongContent(media);
     evidence::makeFolder(m_target, fs::path(media.file).parent_path());
     evidence::NewFile target{to.parent_path(), media.file};
     const std::string hash =

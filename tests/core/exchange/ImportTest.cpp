@@ -4,6 +4,8 @@
 #include "core/base/Clock.h"
 #include "core/base/Error.h"
 #include "core/exchange/DocumentWriter.h"
+#include "core/exchange/FileImport.h"
+#include "core/exchange/InputText.h"
 #include "tests/support/ProjectBuilder.h"
 #include "tests/support/TemporaryFolder.h"
 
@@ -279,6 +281,27 @@ TEST_CASE("Files beside the document are copied, missing ones only counted")
     std::ostringstream copy;
     copy << std::ifstream(bench / "Demo.lastrivet/photos/2026/a.jpg").rdbuf();
     CHECK(copy.str() == "picture");
+}
+
+TEST_CASE(
+    "A file that came to be where another is to go is told, also when it came with the import")
+{
+    const Bench bench;
+    bench.file("in/own/a.jpg", "picture");
+    const auto document =
+        bench.document(R"("media": [{"id": 1, "kind": "photo", "file": "own/a.jpg"}])");
+    const auto reading = readDocument(readInputFile(document));
+    const auto plan = planImport(reading, ProfileLibrary::standard().profile("ca"));
+    FileImport files{bench / "in", bench / "project"};
+    CHECK(files.check(plan, reading).empty());
+    // As a disk does that takes A.jpg and a.jpg for one.
+    bench.file("project/own/a.jpg", "another picture");
+    const auto errors = files.copy(plan, reading.document);
+    REQUIRE(errors.size() == 1);
+    CHECK(english(errors.front().what) == "The project has another file of this name.");
+    bench.file("project/own/a.jpg", "picture");
+    CHECK(files.copy(plan, reading.document).empty());
+    CHECK(files.copied() == 0);
 }
 
 TEST_CASE("An import that fails halfway leaves the empty folder that was there, or the link to it")
