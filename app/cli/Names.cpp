@@ -50,18 +50,20 @@ std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std
 const Component &partOf(const Records &records, const std::string &code, std::string_view option)
 {
     const Component *found = nullptr;
-    bool isDoubtful = false;
+    const Component *other = nullptr;
     for (const Component &part : records.components) {
         if (part.withdrawn_on || code.empty())
             continue;
         if (part.code == code)
             return part;
-        if (lowered(part.code) == lowered(code)) {
-            isDoubtful = found != nullptr;
-            found = &part;
-        }
+        if (lowered(part.code) == lowered(code))
+            (found ? other : found) = &part;
     }
-    if (found && !isDoubtful)
+    if (found && other)
+        throw WrongUsage(fmt::format("{}: “{}” may be {} or {}; write capitals as the part's code "
+                                     "has them.",
+                                     option, code, found->code, other->code));
+    if (found)
         return *found;
     throw WrongUsage(fmt::format("{}: no part has the code “{}”.", option, code));
 }

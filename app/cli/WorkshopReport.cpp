@@ -97,6 +97,8 @@ std::string bandText(const std::optional<double> &least, const std::optional<dou
 {
     if (least && most)
         return fmt::format("{} to {}", *least, *most);
+    if (most)
+        return fmt::format("at most {}", *most);
     return least ? fmt::format("{}", *least) : std::string("not given");
 }
 

@@ -12,7 +12,7 @@ import subprocess
 import zipfile
 from pathlib import Path
 
-from documents import BUILDER, LEFT_WING, bench
+from documents import BUILDER, LEFT_SKIN, LEFT_WING, bench
 from terminal import PROGRAM, TerminalTest
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
@@ -77,6 +77,40 @@ class Json(TerminalTest):
         self.assertEqual(verified.code, 1)
         self.assertEqual([(f["record"], f["id"]) for f in verified.json()["findings"]],
                          [("media", 71)])
+
+    def test_what_was_taken_in_before_a_file_that_fails_is_told(self):
+        good = self.write("good.json", bench())
+        bad = self.write("bad.json", "no document")
+        answer = self.run_program("import", self.project, good, bad, "--create", "--json")
+        self.assertEqual(answer.code, 3)
+        self.assertIn("bad.json", answer.err)
+        self.assertEqual([each["file"] for each in answer.json()["files"]], [str(good)])
+        self.refused(3, "import", self.project, bad, good, "--json", says="bad.json")
+
+    def test_a_link_is_followed_and_a_device_or_a_pipe_is_no_place(self):
+        self.make_project(bench())
+        target = self.write("disk/records.json", "before")
+        link = self.folder / "link.json"
+        link.symlink_to(target)
+        self.ask("export", self.project, "--to", link)
+        self.assertTrue(link.is_symlink())
+        self.assertEqual(json.loads(target.read_text(encoding="utf-8"))["project"]["name"],
+                         "Bench")
+        nowhere = self.folder / "nowhere.json"
+        nowhere.symlink_to(self.folder / "gone" / "records.json")
+        self.refused(3, "export", self.project, "--to", nowhere, says="leads nowhere")
+        self.assertTrue(nowhere.is_symlink())
+        for suffix in ("json", "zip", "ics"):
+            pipe = self.folder / f"pipe.{suffix}"
+            os.mkfifo(pipe)
+            self.refused(3, "export", self.project, "--to", pipe, says="a device or a pipe")
+            self.assertTrue(pipe.is_fifo())
+        pipe = self.folder / "pipe.pdf"
+        os.mkfifo(pipe)
+        self.refused(3, "logbook", self.project, "--to", pipe, says="a device or a pipe")
+        self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--to", pipe,
+                     says="a device or a pipe")
+        self.assertTrue(pipe.is_fifo())
 
     def test_an_import_can_be_undone_as_a_whole(self):
         self.make_project({**bench(), "squawks": []})

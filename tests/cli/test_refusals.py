@@ -52,6 +52,16 @@ class Usage(TerminalTest):
         entry = self.ask("journal", self.project, "--json").json()[-1]
         self.assertEqual(entry["label"], "Imported d\ufffd.json")
 
+    def test_a_code_that_two_parts_have_but_for_its_case_is_told(self):
+        document = bench()
+        document["components"].append({"id": 9, "code": "lw", "name": "Lower window"})
+        self.make_project(document)
+        log = ("log", self.project, "--minutes", 5, "--note", "Going on", "--component")
+        answer = self.refused(2, *log, "Lw", says="LW or lw")
+        self.assertNotIn("no part", answer.err)
+        self.ask(*log, "lw")
+        self.refused(2, *log, "XX", says="no part has the code")
+
     def test_ids_and_days_that_do_not_exist(self):
         self.make_project(bench())
         self.refused(2, "ready", self.project, "--closing", "999", says="999")

@@ -19,13 +19,14 @@ struct Options : VerbOptions {
     bool json = false;
 };
 
-/// The project may be open elsewhere: then the backup counts, and only its date is not kept.
+/// The project may be open elsewhere, or its disk be full: then the backup counts, and only its
+/// date is not kept.
 void note(const Options &options, const backup::LastBackup &last, Terminal &terminal)
 {
     try {
         backup::noteBackup(*openForWriting(options.project, {}, terminal), last);
-    } catch (const NotWritable &fault) {
-        terminal.complain(std::string("The backup is whole, but the project could not note its "
+    } catch (const Fault &fault) {
+        terminal.complain(std::string("The backup is made, but the project could not note its "
                                       "date. ") +
                           fault.what());
     }
@@ -36,10 +37,10 @@ Outcome backUp(const Options &options, Terminal &terminal)
     const auto now = SystemClock{}.now();
     const auto reading = options.everyFile ? backup::Reading::EveryFile : backup::Reading::NewFiles;
     const auto report = *backup::backUp(options.project, options.to, now, reading);
-    note(options, {now, report.place.string(), report.journal_hash}, terminal);
     tell(report, options.json, terminal);
     if (report.is_same_disk && !options.json)
         terminal.out() << "It lies on the disk of the project, and would be lost with it.\n";
+    note(options, {now, report.place.string(), report.journal_hash}, terminal);
     return report.isWhole() ? Outcome::Done : Outcome::No;
 }
 

@@ -207,20 +207,31 @@ void warnOfMissing(const Imported &imported, Terminal &terminal)
         imported.file, counted(std::int64_t(missing.size()), "file", "files"), missing.front()));
 }
 
+void tellJson(const std::vector<Imported> &all, Terminal &terminal)
+{
+    writeJson(all, terminal.out());
+    terminal.out() << '\n';
+}
+
 Outcome take(const Options &options, Terminal &terminal)
 {
     ImportRun run(options, terminal);
     std::vector<Imported> all;
-    for (const std::string &file : options.files) {
-        all.push_back({file, run.take(file, terminal)});
-        warnOfMissing(all.back(), terminal);
-        if (!options.json)
-            printText(all.back(), terminal.out());
+    try {
+        for (const std::string &file : options.files) {
+            all.push_back({file, run.take(file, terminal)});
+            warnOfMissing(all.back(), terminal);
+            if (!options.json)
+                printText(all.back(), terminal.out());
+        }
+    } catch (...) {
+        // What was taken in before stays, so it is told.
+        if (options.json && !all.empty())
+            tellJson(all, terminal);
+        throw;
     }
-    if (options.json) {
-        writeJson(all, terminal.out());
-        terminal.out() << '\n';
-    }
+    if (options.json)
+        tellJson(all, terminal);
     return Outcome::Done;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/Logbook.h"
+#include "app/cli/FileBehind.h"
 #include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
@@ -13,6 +14,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <filesystem>
 #include <fmt/ostream.h>
 
 namespace lastrivet::cli {
@@ -59,12 +61,13 @@ print::Printed printTo(const Options &options, Project &project, const packet::L
 {
     const PrintShop shop;
     const PrintCopies copies(project);
-    print::requireRoomFor(options.to);
+    const std::filesystem::path place = fileBehind(options.to);
+    print::requireRoomFor(place);
     const std::string hash = project.notePrinted("Builder's log");
     return *print::printLogbook(
         log, {hash, project.now()},
         [&copies](const packet::Photo &photo) { return copies.copyOf(photo); },
-        choicesOf(options.paper), options.to);
+        choicesOf(options.paper), place);
 }
 
 void tell(const Options &options, const packet::Logbook &log, const print::Printed &printed,
