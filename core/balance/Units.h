@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/InchAndPound.h"
 #include "core/records/Vocabulary.h"
 
 namespace lastrivet::balance {
@@ -13,10 +14,6 @@ struct Units {
 
     friend bool operator==(const Units &, const Units &) = default;
 };
-
-/// Exact by definition: 1 lb = 0.45359237 kg, 1 in = 25.4 mm (international yard and pound, 1959).
-inline constexpr double kilogramsOfPound = 0.45359237;
-inline constexpr double millimetresOfInch = 25.4;
 
 constexpr double converted(double weight, WeightUnit from, WeightUnit to)
 {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/InWords.h"
 
+#include "core/readiness/Names.h"
 #include "core/records/Rank.h"
 #include "core/records/invariants/Ancestors.h"
 
@@ -53,11 +54,7 @@ SignerRole visitorRole(const Records &records, Id<Person> person)
 
 Message inWords(HoldPointKind kind)
 {
-    return chosen(std::array<std::string_view, 7>{"own check", "tool and debris check",
-                                                  "independent check", "pre-cover inspection",
-                                                  "stage inspection", "technical visit",
-                                                  "final inspection"},
-                  kind);
+    return readiness::named(kind);
 }
 
 Message inWords(InspectionKind kind)

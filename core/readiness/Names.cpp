@@ -32,14 +32,6 @@ std::string_view patternOf(BulletinKind kind)
     return patterns[std::size_t(kind)];
 }
 
-std::string_view patternOf(HoldPointKind kind)
-{
-    constexpr std::array<std::string_view, Words<HoldPointKind>::list.size()> patterns{
-        "own check",        "tool and debris check", "independent check", "pre-cover inspection",
-        "stage inspection", "technical visit",       "final inspection"};
-    return patterns[std::size_t(kind)];
-}
-
 /// The name of an existing record of the type; the functions below are tried in this order.
 Message name(const Component &part, const Records &)
 {
@@ -67,7 +59,7 @@ Message name(const Closing &closing, const Records &)
 }
 Message name(const HoldPoint &point, const Records &)
 {
-    return {patternOf(point.kind), {}};
+    return readiness::named(point.kind);
 }
 Message name(const Check &check, const Records &)
 {
@@ -151,6 +143,14 @@ Message named(const Records &records, RecordRef record)
     return nameAmong<Component, Step, Squawk, Deviation, Bulletin, Closing, HoldPoint, Check,
                      Fastener, Measurement, PartLine, MaterialUse, WorkSession, SignOff, Person,
                      Tool, MaterialLot, Inspection, Media>(records, record);
+}
+
+Message named(HoldPointKind kind)
+{
+    constexpr std::array<std::string_view, Words<HoldPointKind>::list.size()> patterns{
+        "own check",        "tool and debris check", "independent check", "pre-cover inspection",
+        "stage inspection", "technical visit",       "final inspection"};
+    return {patterns[std::size_t(kind)], {}};
 }
 
 std::string nameOf(const Records &records, RecordRef record)

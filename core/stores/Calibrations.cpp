@@ -3,6 +3,7 @@
 #include "core/stores/Calibrations.h"
 
 #include "core/readiness/CalibrationAt.h"
+#include "core/stores/Soon.h"
 
 namespace lastrivet::stores {
 
@@ -22,7 +23,7 @@ ToolState stateOf(const Tool &tool, const std::optional<std::int64_t> &daysLeft)
         return ToolState::NeverCalibrated;
     if (*daysLeft < 0)
         return ToolState::Overdue;
-    return *daysLeft <= dueSoonDays ? ToolState::DueSoon : ToolState::InCalibration;
+    return *daysLeft <= soonDays ? ToolState::DueSoon : ToolState::InCalibration;
 }
 
 void note(ToolStanding &standing, const Tool &tool, RecordRef record, Moment use, Moment asOf)

@@ -12,12 +12,9 @@ enum class ToolState {
     NeedsNone,       ///< not to be calibrated
     NeverCalibrated, ///< to be calibrated, and nothing on record
     InCalibration,
-    DueSoon, ///< within `dueSoonDays`
+    DueSoon, ///< within `soonDays`
     Overdue,
 };
-
-/// How far ahead a calibration is announced.
-inline constexpr std::int64_t dueSoonDays = 30;
 
 /// How a tool stands on a day.
 struct ToolStanding {

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stores/Lots.h"
 
+#include "core/stores/Soon.h"
+
 #include <algorithm>
 
 namespace lastrivet::stores {

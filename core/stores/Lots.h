@@ -16,9 +16,6 @@ enum class LotState {
     Expired,
 };
 
-/// How far ahead an expiry is announced.
-inline constexpr std::int64_t soonDays = 30;
-
 /// How a lot of material stands on a day, and what it was used for.
 struct LotStanding {
     LotState state = LotState::WithoutDate;

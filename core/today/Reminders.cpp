@@ -9,6 +9,7 @@
 #include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 #include "core/stores/Delivery.h"
+#include "core/stores/Soon.h"
 
 #include <algorithm>
 #include <array>
@@ -127,7 +128,7 @@ void addVisits(Rows &rows, const Records &records, Moment asOf)
 std::optional<std::int64_t> daysTo(Moment moment, Moment asOf)
 {
     const auto days = (moment.day() - asOf.day()).count();
-    if (days > reminderDays || days < -reminderDays)
+    if (days > stores::soonDays || days < -stores::soonDays)
         return std::nullopt;
     return days;
 }
@@ -163,7 +164,7 @@ void addCalibrations(Rows &rows, const Records &records, Moment asOf)
             continue;
         }
         const auto due = newest->due_on;
-        if (due && (due->day() - asOf.day()).count() <= reminderDays)
+        if (due && (due->day() - asOf.day()).count() <= stores::soonDays)
             rows.push_back({AttentionKind::CalibrationDue,
                             ref,
                             {after(asOf, *due) ? "{0}: calibration was due on {1}"

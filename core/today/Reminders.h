@@ -6,11 +6,9 @@
 
 namespace lastrivet::today {
 
-/// How many days ahead expiry and calibration are announced, and how long an expiry is repeated; a
-/// calibration that is overdue is told until there is a newer one.
-inline constexpr std::int64_t reminderDays = 30;
-
-/// Everything that needs attention as of the answer's moment, the gravest first.
+/// Everything that needs attention as of the answer's moment, the gravest first. An expiry is told
+/// for as many days after it as before (`stores::soonDays`); a calibration that is overdue, until
+/// there is a newer one.
 std::vector<Attention> reminders(const Records &records, const readiness::Answer &answer);
 
 } // namespace lastrivet::today

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/InchAndPound.h"
 #include "core/base/Message.h"
 #include "core/base/Result.h"
 #include "core/records/Vocabulary.h"
@@ -13,10 +14,8 @@ namespace lastrivet::workshop {
 /// What a number of the workshop measures.
 enum class Quantity { Number, Length, Run, Torque, Force };
 
-/// Exact by definition: 1 in = 25.4 mm, 1 lb = 0.45359237 kg (international yard and pound, 1959),
-/// standard gravity 9.80665 m/s² (3rd CGPM, 1901).
-inline constexpr double millimetresOfInch = 25.4;
-inline constexpr double newtonsOfPound = 0.45359237 * 9.80665;
+/// Exact by definition: standard gravity is 9.80665 m/s² (3rd CGPM, 1901).
+inline constexpr double newtonsOfPound = kilogramsOfPound * 9.80665;
 inline constexpr double newtonMetresOfInchPound = 0.0254 * newtonsOfPound;
 
 /// A length in inches, a run of wire in feet, a torque in inch-pounds or a force in pounds, as the

@@ -138,4 +138,16 @@ std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type)
     return doubled;
 }
 
+std::vector<std::string_view> unfilled(RecordType type, const CsvColumns &columns)
+{
+    std::vector<std::string_view> missing;
+    for (const Field &field : describe(type).fields) {
+        const bool isFilled =
+            std::find(columns.begin(), columns.end(), field.name) != columns.end();
+        if (field.required && field.type != FieldType::Id && !isFilled)
+            missing.push_back(field.name);
+    }
+    return missing;
+}
+
 } // namespace lastrivet::exchange

@@ -29,4 +29,7 @@ CsvColumns columnsByHeader(const CsvTable &table, RecordType type);
 /// field.
 std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type);
 
+/// The fields that a record of the type must have and no column fills.
+std::vector<std::string_view> unfilled(RecordType type, const CsvColumns &columns);
+
 } // namespace lastrivet::exchange

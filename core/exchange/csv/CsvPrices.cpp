@@ -3,7 +3,6 @@
 #include "core/exchange/csv/CsvPrices.h"
 
 #include "core/base/Trimmed.h"
-#include "core/records/Description.h"
 #include "core/stores/MoneyText.h"
 
 #include <algorithm>
@@ -60,18 +59,6 @@ void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual)
         row[place] = std::to_string(money->minor_units);
         row[currency] = money->currency;
     }
-}
-
-std::vector<std::string_view> unfilled(RecordType type, const CsvColumns &columns)
-{
-    std::vector<std::string_view> missing;
-    for (const Field &field : describe(type).fields) {
-        const bool isFilled =
-            std::find(columns.begin(), columns.end(), field.name) != columns.end();
-        if (field.required && field.type != FieldType::Id && !isFilled)
-            missing.push_back(field.name);
-    }
-    return missing;
 }
 
 } // namespace lastrivet::exchange

@@ -16,7 +16,4 @@ namespace lastrivet::exchange {
 /// mark to that end.
 void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual);
 
-/// The fields that a record of the type must have and no column fills.
-std::vector<std::string_view> unfilled(RecordType type, const CsvColumns &columns);
-
 } // namespace lastrivet::exchange
