@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <unistd.h>
+
 #include <charconv>
 #include <system_error>
 #include <utility>
@@ -22,6 +24,14 @@ constexpr std::size_t markDigits = 16;
 bool isHidden(const fs::path &path)
 {
     return path.filename().native().starts_with('.');
+}
+
+/// A folder, no link to one, that cannot be looked through.
+bool isClosedFolder(const fs::directory_entry &entry)
+{
+    std::error_code unknown;
+    return entry.symlink_status(unknown).type() == fs::file_type::directory &&
+           ::access(entry.path().c_str(), R_OK | X_OK) != 0;
 }
 
 bool isSame(const SeenFile &a, const SeenFile &b)
@@ -41,6 +51,11 @@ std::vector<SeenFile> filesIn(const fs::path &folder)
         std::error_code unknown;
         if (isHidden(place->path()) || place.depth() >= deepest) {
             place.disable_recursion_pending();
+            continue;
+        }
+        if (isClosedFolder(*place)) {
+            place.disable_recursion_pending();
+            files.push_back({place->path(), 0, {}, true});
             continue;
         }
         if (!place->is_regular_file(unknown) || unknown)
@@ -79,7 +94,12 @@ std::vector<fs::path> ArrivingFiles::look(const std::vector<SeenFile> &seen, Clo
     std::vector<fs::path> whole;
     std::map<fs::path, Waiting> waiting;
     m_present.clear();
+    m_sawAll = true;
     for (const SeenFile &file : seen) {
+        if (file.is_closed_folder) {
+            m_sawAll = false;
+            continue;
+        }
         const std::uint64_t mark = markOf(file);
         m_present.insert(mark);
         if (m_done.contains(mark))
@@ -98,6 +118,8 @@ std::vector<fs::path> ArrivingFiles::look(const std::vector<SeenFile> &seen, Clo
 void ArrivingFiles::settleWith(const std::vector<SeenFile> &files)
 {
     for (const SeenFile &file : files) {
+        if (file.is_closed_folder)
+            continue;
         m_done.insert(markOf(file));
         const auto waiting = m_waiting.find(file.path);
         if (waiting != m_waiting.end() && isSame(waiting->second.file, file))
@@ -109,7 +131,7 @@ std::string ArrivingFiles::marks() const
 {
     std::string text;
     for (const std::uint64_t mark : m_done) {
-        if (m_present.empty() || m_present.contains(mark))
+        if (!m_sawAll || m_present.empty() || m_present.contains(mark))
             text += fmt::format("{:016x}", mark);
     }
     return text;

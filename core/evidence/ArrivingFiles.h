@@ -17,11 +17,13 @@ struct SeenFile {
     std::filesystem::path path;
     std::uintmax_t bytes = 0;
     std::filesystem::file_time_type changed;
+    /// No file but a folder that may not be read: nobody knows what is in it.
+    bool is_closed_folder = false;
 };
 
 /// The files in a folder and its folders, six deep at most, without hidden ones; links to folders
-/// are not followed. Folders that may not be read are passed over; empty when the folder is not
-/// there, or when reading it breaks off.
+/// are not followed. Of a folder in it that may not be read there is only the folder; empty when
+/// the folder is not there, or when reading it breaks off.
 std::vector<SeenFile> filesIn(const std::filesystem::path &folder);
 
 /// Tells which files of a folder are new and have arrived whole: a file counts as whole when two
@@ -43,7 +45,7 @@ public:
     void settleWith(const std::vector<SeenFile> &files);
 
     /// The marks as a text to keep, 16 hex digits each; those of files that the last look did not
-    /// find are left out.
+    /// find are left out, unless they may lie in a folder that it could not read.
     std::string marks() const;
     void readMarks(const std::string &text);
 
@@ -60,6 +62,7 @@ private:
     std::map<std::filesystem::path, Waiting> m_waiting;
     std::set<std::uint64_t> m_done;
     std::set<std::uint64_t> m_present;
+    bool m_sawAll = true;
 };
 
 } // namespace lastrivet::evidence

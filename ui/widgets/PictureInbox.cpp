@@ -46,8 +46,10 @@ QStringList PictureInbox::filesIn(const QMimeData &offered)
             files.append(file);
             continue;
         }
-        for (const evidence::SeenFile &inside : evidence::filesIn(toPath(file)))
-            files.append(pathText(inside.path));
+        for (const evidence::SeenFile &inside : evidence::filesIn(toPath(file))) {
+            if (!inside.is_closed_folder)
+                files.append(pathText(inside.path));
+        }
     }
     const auto picture = files.isEmpty() ? offered.imageData().value<QImage>() : QImage();
     if (picture.isNull())

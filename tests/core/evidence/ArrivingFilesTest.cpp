@@ -4,9 +4,12 @@
 
 #include "tests/support/TemporaryFolder.h"
 
+#include <unistd.h>
+
 #include <catch2/catch.hpp>
 
 #include <fstream>
+#include <vector>
 
 using namespace lastrivet;
 using namespace lastrivet::evidence;
@@ -93,6 +96,44 @@ TEST_CASE("Marks of files that are gone are not kept, those of a folder that is 
     away.readMarks(both);
     away.look({}, ArrivingFiles::Clock::time_point(3s));
     CHECK(away.marks() == both);
+}
+
+TEST_CASE("What was dealt with in a folder that may not be read just now is not new afterwards")
+{
+    Folder folder;
+    const fs::path camera = folder.write("Camera/a.jpg", "one").parent_path();
+    const fs::path gone = folder.write("b.jpg", "two");
+    folder.write("c.jpg", "three");
+    ArrivingFiles arriving(folder.folder.path(), 1s);
+    arriving.settleWith(filesIn(folder.folder.path()));
+    folder.look(arriving, 1s);
+    const std::string all = arriving.marks();
+    auto seen = filesIn(folder.folder.path());
+    std::erase_if(seen, [&](const SeenFile &file) { return file.path.parent_path() == camera; });
+    seen.push_back({camera, 0, {}, true});
+    CHECK(arriving.look(seen, ArrivingFiles::Clock::time_point(2s)).empty());
+    CHECK_FALSE(arriving.isWaiting());
+    CHECK(arriving.marks() == all);
+    arriving.settleWith(seen);
+    CHECK(arriving.marks() == all);
+    fs::remove(gone);
+    folder.look(arriving, 3s);
+    CHECK(arriving.marks().size() == all.size() / 3 * 2);
+}
+
+TEST_CASE("A folder that may not be read is named in place of its files")
+{
+    if (::geteuid() == 0)
+        return; // to whom permissions mean nothing
+    Folder folder;
+    const fs::path closed = folder.write("closed/a.jpg", "one").parent_path();
+    folder.write("b.jpg", "two");
+    fs::permissions(closed, fs::perms::none);
+    const auto seen = filesIn(folder.folder.path());
+    fs::permissions(closed, fs::perms::owner_all);
+    REQUIRE(seen.size() == 2);
+    for (const SeenFile &file : seen)
+        CHECK(file.is_closed_folder == (file.path == closed));
 }
 
 TEST_CASE("Hidden files, empty files and links to folders are left")
