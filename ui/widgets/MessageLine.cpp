@@ -5,17 +5,22 @@
 #include "ui/shell/Progress.h"
 
 #include <QAccessible>
+#include <QCoreApplication>
 #include <QDateTime>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+
+#include <utility>
 
 namespace lastrivet::ui {
 
 namespace {
 
 constexpr int showMilliseconds = 12000;
+constexpr int holdMilliseconds = 8000;
 constexpr int pollMilliseconds = 100;
 
 QPushButton *flatButton(const QString &words, QWidget *parent)
@@ -41,6 +46,8 @@ MessageLine::MessageLine(QWidget *parent)
     m_sentence->setWordWrap(true);
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_fade.setSingleShot(true);
+    m_hold.setSingleShot(true);
+    m_hold.setInterval(holdMilliseconds);
     buildWork();
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(12, 2, 8, 2);
@@ -51,8 +58,13 @@ MessageLine::MessageLine(QWidget *parent)
     layout->addWidget(m_work);
     setMinimumHeight(36);
     connect(m_undo, &QPushButton::clicked, this, &MessageLine::undoWanted);
-    connect(m_dismiss, &QPushButton::clicked, this, &MessageLine::clear);
+    connect(m_dismiss, &QPushButton::clicked, this, [this] {
+        clear();
+        goOn();
+    });
     connect(&m_fade, &QTimer::timeout, this, &MessageLine::clear);
+    connect(&m_hold, &QTimer::timeout, this, &MessageLine::goOn);
+    qApp->installEventFilter(this);
     clear();
 }
 
@@ -76,6 +88,16 @@ void MessageLine::buildWork()
 
 void MessageLine::say(const QString &sentence, bool isUndoable)
 {
+    if (m_hold.isActive() && !m_hasActed)
+        m_waiting = Waiting{sentence, isUndoable};
+    else
+        showSaid(sentence, isUndoable);
+}
+
+void MessageLine::showSaid(const QString &sentence, bool isUndoable)
+{
+    m_hold.stop();
+    m_waiting.reset();
     set(sentence, isUndoable, false);
     m_fade.start(showMilliseconds);
 }
@@ -83,7 +105,43 @@ void MessageLine::say(const QString &sentence, bool isUndoable)
 void MessageLine::complain(const QString &sentence)
 {
     m_fade.stop();
+    m_hold.start();
+    m_hasActed = false;
     set(sentence, false, true);
+}
+
+void MessageLine::goOn()
+{
+    m_hold.stop();
+    if (const auto waiting = std::exchange(m_waiting, std::nullopt))
+        showSaid(waiting->sentence, waiting->isUndoable);
+}
+
+bool MessageLine::eventFilter(QObject *watched, QEvent *event)
+{
+    switch (event->type()) {
+    case QEvent::KeyPress:
+    case QEvent::MouseButtonPress:
+    case QEvent::Shortcut:
+        noteInput(watched, event);
+        break;
+    case QEvent::KeyRelease:
+        m_input = nullptr;
+        break;
+    default:
+        break;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void MessageLine::noteInput(QObject *watched, const QEvent *event)
+{
+    auto *at = qobject_cast<QWidget *>(watched);
+    // A key that a widget leaves alone goes on to those around it, after what was complained about.
+    const bool isSame = at && m_inputAt && event == m_input && at->isAncestorOf(m_inputAt);
+    m_input = event;
+    m_inputAt = at;
+    m_hasActed = m_hasActed || !isSame;
 }
 
 void MessageLine::set(const QString &sentence, bool isUndoable, bool isComplaint)

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QPointer>
+#include <QString>
 #include <QTimer>
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 class QLabel;
@@ -24,9 +27,10 @@ class MessageLine final : public QWidget {
 public:
     explicit MessageLine(QWidget *parent = nullptr);
 
-    /// Stays for a while.
+    /// Stays for a while. What comes by itself right after a complaint waits for some seconds.
     void say(const QString &sentence, bool isUndoable);
-    /// Stays until it is dismissed or something else is said.
+    /// Stays until it is dismissed or something else is said, but until the person has pressed a
+    /// key or a button at least some seconds.
     void complain(const QString &sentence);
     void follow(const std::shared_ptr<Progress> &progress);
     void forget(const std::shared_ptr<Progress> &progress);
@@ -35,7 +39,14 @@ public:
 Q_SIGNALS:
     void undoWanted();
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
+    void noteInput(QObject *watched, const QEvent *event);
+    /// Says what waited for the complaint.
+    void goOn();
+    void showSaid(const QString &sentence, bool isUndoable);
     void set(const QString &sentence, bool isUndoable, bool isComplaint);
     /// What a worker is at, with a way to stop it.
     void buildWork();
@@ -51,6 +62,18 @@ private:
     QProgressBar *m_bar;
     QPushButton *m_cancel;
     QTimer m_fade;
+    /// Runs from a complaint on; what comes by itself meanwhile waits for its end.
+    QTimer m_hold;
+    /// The person has pressed something since the complaint.
+    bool m_hasActed = false;
+    struct Waiting {
+        QString sentence;
+        bool isUndoable;
+    };
+    std::optional<Waiting> m_waiting;
+    /// The key or press that was seen last, to tell another one from it; never looked into.
+    const QEvent *m_input = nullptr;
+    QPointer<QWidget> m_inputAt;
     QTimer m_poll;
     struct Work {
         std::shared_ptr<Progress> progress;
