@@ -57,9 +57,13 @@ MatchBar::MatchBar(Session &session, QWidget *parent)
 void MatchBar::refresh()
 {
     const auto found = std::make_shared<std::vector<PhotoAndWork>>();
+    m_asked = m_session.records();
     m_session.executor().run(
-        this, [records = m_session.records(), found] { *found = surePairs(*records); },
-        [this, found] { take(*found); });
+        this, [records = m_asked, found] { *found = surePairs(*records); },
+        [this, records = m_asked, found] {
+            if (records == m_asked)
+                take(*found);
+        });
 }
 
 void MatchBar::take(const std::vector<PhotoAndWork> &pairs)

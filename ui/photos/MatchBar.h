@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/project/Project.h"
 #include "ui/photos/WorkProposal.h"
 
 #include <QWidget>
@@ -32,6 +33,8 @@ private:
 
     Session &m_session;
     std::vector<PhotoAndWork> m_pairs;
+    /// What was looked through last: an earlier look may end after a later one.
+    Snapshot m_asked;
     QLabel *m_words;
 };
 

@@ -6,11 +6,13 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
+#include <QEvent>
 #include <QGuiApplication>
 #include <QStandardPaths>
 #include <QTimer>
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -37,6 +39,29 @@ PictureLoader::PictureLoader(Session &session, QObject *parent)
     , m_cache(std::make_shared<const evidence::PictureCache>(pictureCacheOf(session.project())))
     , m_pixmaps(keptKilobytes)
 {
+    if (parent && parent->isWidgetType())
+        parent->installEventFilter(this);
+    connect(&session, &Session::changed, this, [this](const ChangeNotice &notice) {
+        for (const RecordRef &record : notice.touched) {
+            if (record.type == RecordType::Media)
+                m_failures.remove(record.id);
+        }
+    });
+}
+
+bool PictureLoader::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::Show || event->type() == QEvent::WindowActivate)
+        tryFailedAgain();
+    return QObject::eventFilter(watched, event);
+}
+
+void PictureLoader::tryFailedAgain()
+{
+    const auto failed = std::exchange(m_failures, {});
+    // Whoever shows one of them asks for it again.
+    for (auto each = failed.keyBegin(); each != failed.keyEnd(); ++each)
+        Q_EMIT loaded(*each);
 }
 
 PictureLoader::Loaded PictureLoader::load(const evidence::PictureCache &cache, const Media &media,

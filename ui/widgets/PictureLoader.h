@@ -35,6 +35,8 @@ class PictureLoader final : public QObject {
     Q_OBJECT
 
 public:
+    /// What could not be read is tried again when `parent` is shown anew, when the person comes
+    /// back from another program, and when its record is changed: the file may be there by then.
     explicit PictureLoader(Session &session, QObject *parent = nullptr);
 
     /// The place that pictures are fitted into; without one they come as they are cached.
@@ -56,9 +58,13 @@ public:
 Q_SIGNALS:
     void loaded(qint64 mediaId);
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     using Loaded = PictureRead;
 
+    void tryFailedAgain();
     void startSome();
     void start(const Media &media);
     static Loaded load(const evidence::PictureCache &cache, const Media &media,

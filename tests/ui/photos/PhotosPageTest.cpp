@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/PhotosPage.h"
 
+#include "core/evidence/PictureCache.h"
 #include "core/evidence/SessionMatcher.h"
 #include "tests/ui/support/ModelWatch.h"
 #include "tests/ui/support/PhotosWindow.h"
+#include "tests/ui/support/WaitingExecutor.h"
 #include "ui/photos/HeadingList.h"
+#include "ui/photos/MatchBar.h"
 #include "ui/photos/MissingView.h"
 #include "ui/photos/PhotoListModel.h"
 #include "ui/widgets/PictureLoader.h"
@@ -19,6 +22,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace lastrivet::test {
 
@@ -169,6 +173,48 @@ TEST_CASE("Photos taken during logged work are proposed and confirmed together")
     CHECK(std::ranges::count_if(window.media(),
                                 [](const Media &media) { return !media.links.empty(); }) == 1);
     CHECK_FALSE(window.button(QStringLiteral("Confirm them all")));
+}
+
+TEST_CASE("Of two looks for photos and their work the later one counts, whichever ends last")
+{
+    Workshop workshop;
+    WaitingExecutor executor;
+    ui::Session session(Project::open(workshop.folder(), {&workshop.clock, "Robin"}), executor,
+                        theme());
+    ui::MatchBar bar(session);
+    bar.refresh();
+    REQUIRE(session.change(QStringLiteral("Change"), [&](Edit &edit) {
+        edit.put(WorkSession{.began = Moment::parse("2026-03-12T13:00"),
+                             .minutes = Minutes{120},
+                             .component_id = workshop.bay});
+        photo(edit, "a.jpg", "2026-03-12T14:20");
+    }));
+    bar.refresh();
+    executor.overtake();
+    CHECK_FALSE(bar.isHidden());
+    // The first one, which knows of no photos.
+    executor.work();
+    executor.finish();
+    CHECK_FALSE(bar.isHidden());
+}
+
+TEST_CASE("A picture that could not be read is tried again when its place is shown anew")
+{
+    PhotosWindow window;
+    window.page.takeIn({window.file(1)});
+    REQUIRE(QTest::qWaitFor([&] { return window.media().size() == 1; }));
+    const Media media = window.lastMedia();
+    const auto project = window.workshop.folder();
+    std::filesystem::rename(project / media.file, window.folder / "away");
+    evidence::PictureCache(project).wipe();
+    QWidget place;
+    ui::PictureLoader loader(*window.session, &place);
+    CHECK(loader.small(media).isNull());
+    REQUIRE(QTest::qWaitFor([&] { return !loader.failure(media.id).isEmpty(); }));
+    std::filesystem::rename(window.folder / "away", project / media.file);
+    place.show();
+    CHECK(loader.failure(media.id).isEmpty());
+    CHECK(QTest::qWaitFor([&] { return !loader.small(media).isNull(); }));
 }
 
 TEST_CASE("By part a photo stands under each part that it is about, by date once")

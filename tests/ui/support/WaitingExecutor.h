@@ -31,6 +31,15 @@ public:
         if (piece.context)
             piece.done();
     }
+    /// The newest piece is worked at and done with before all others.
+    void overtake()
+    {
+        const Piece piece = std::move(m_pieces.back());
+        m_pieces.pop_back();
+        piece.work();
+        if (piece.context)
+            piece.done();
+    }
 
 private:
     struct Piece {
