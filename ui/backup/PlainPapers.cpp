@@ -10,6 +10,8 @@
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
 
+#include <stdexcept>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -27,8 +29,9 @@ packet::Logbook wholeLog(const Project &project)
                              [&](Id<WorkSession> id) { return created.createdOn(id); });
 }
 
-/// Reads the folder like a program of its own, so that it touches nothing of the window's.
-void writePapers(const std::filesystem::path &folder, const print::Choices &choices,
+/// Reads the folder like a program of its own, so that it touches nothing of the window's. False
+/// when it was cancelled, which leaves the log of before.
+bool writePapers(const std::filesystem::path &folder, const print::Choices &choices,
                  Progress &progress)
 {
     const auto project = Project::open(folder, {nullptr, {}, true});
@@ -37,13 +40,14 @@ void writePapers(const std::filesystem::path &folder, const print::Choices &choi
     const print::Imprint imprint{project->journalHash(), project->now()};
     exchange::writePlainRecords(*records, folder);
     evidence::PictureCache cache(folder);
-    print::printLogbook(
+    const auto printed = print::printLogbook(
         wholeLog(*project), imprint,
         [&](const packet::Photo &photo) {
             return cache.copy(*records->find(photo.id), evidence::PictureSize::Large);
         },
         choices, exchange::logbookIn(folder),
         [&](int percent) { return progress.report(percent, 100); });
+    return printed.has_value();
 }
 
 } // namespace
@@ -65,8 +69,12 @@ void PlainPapers::write()
     }
     m_session.runLong(
         tr("Writing the log and lists into the folder"),
-        [folder = m_session.project().folder(), choices = usualChoices()](Progress &progress) {
-            writePapers(folder, choices, progress);
+        [folder = m_session.project().folder(), choices = usualChoices(),
+         cancelled = tr("Cancelled: all records are there as CSV, the builder's log as it was "
+                        "before.")](Progress &progress) {
+            if (!writePapers(folder, choices, progress))
+                throw std::runtime_error(cancelled.toStdString());
+            progress.noteKept();
         },
         &m_session,
         [session = &m_session] {

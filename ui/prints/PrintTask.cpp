@@ -42,8 +42,10 @@ struct Job {
         };
         const auto done = order.print(
             imprint, picture, [&progress](int percent) { return progress.report(percent, 100); });
-        if (done)
-            printed = *done;
+        if (!done)
+            return;
+        printed = *done;
+        progress.noteKept();
     }
 };
 

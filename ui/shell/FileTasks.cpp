@@ -105,6 +105,7 @@ void archiveTo(Session &session, const QString &file)
                 });
             if (!*report)
                 throw std::runtime_error(cancelled.toStdString());
+            progress.noteKept();
         },
         &session,
         [&session, report, name = QFileInfo(file).fileName()] {
@@ -138,7 +139,10 @@ void exportTo(Session &session, const QString &file)
     const auto records = session.records();
     session.runLong(
         tr("Exporting records"),
-        [records, file](Progress &) { exchange::writeDocumentFile(*records, toPath(file)); },
+        [records, file](Progress &progress) {
+            exchange::writeDocumentFile(*records, toPath(file));
+            progress.noteKept();
+        },
         &session,
         [&session, file] {
             session.say(tr("All records were written to %1.").arg(QFileInfo(file).fileName()));

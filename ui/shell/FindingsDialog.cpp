@@ -67,10 +67,12 @@ void FindingsDialog::mend()
     const auto repaired = std::make_shared<Repair>();
     m_session.runLong(
         tr("Making anew what can be"),
-        [repaired, folder = m_session.project().folder()](Progress &) {
+        [repaired, folder = m_session.project().folder()](Progress &progress) {
             *repaired = repair(folder, {}, Writer::ThisProgram);
+            progress.noteKept();
         },
-        this, [this, repaired] { fill(repaired->after, repaired->done); });
+        this, [this, repaired] { fill(repaired->after, repaired->done); },
+        [this] { m_mend->setEnabled(true); });
 }
 
 QStringList FindingsDialog::lines() const

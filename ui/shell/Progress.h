@@ -26,6 +26,9 @@ public:
         return !m_isCancelled;
     }
     bool isCancelled() const { return m_isCancelled; }
+    /// Called by the worker when what it makes is there: cancelling comes too late from then on.
+    void noteKept() { m_isKept = true; }
+    bool isKept() const { return m_isKept; }
     void cancel() { m_isCancelled = true; }
     qint64 done() const { return m_done; }
     /// 0 while it is not known.
@@ -36,6 +39,7 @@ private:
     std::atomic<qint64> m_done = 0;
     std::atomic<qint64> m_total = 0;
     std::atomic<bool> m_isCancelled = false;
+    std::atomic<bool> m_isKept = false;
 };
 
 } // namespace lastrivet::ui

@@ -189,7 +189,7 @@ bool Session::setTimer(const RunningTimer &timer, const TimerProgress &progress)
 }
 
 void Session::runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,
-                      std::function<void()> done)
+                      std::function<void()> done, std::function<void()> notDone)
 {
     const auto progress = std::make_shared<Progress>(title);
     const auto fault = std::make_shared<QString>();
@@ -204,15 +204,18 @@ void Session::runLong(const QString &title, std::function<void(Progress &)> work
                 *fault = inWords(Message{error.what(), {}});
             }
         },
-        [this, progress, fault, done = std::move(done), context = QPointer<QObject>(context)] {
+        [this, progress, fault, done = std::move(done), notDone = std::move(notDone),
+         context = QPointer<QObject>(context)] {
             // The foot of the window follows it to its end, whoever asked for it.
             Q_EMIT workEnded(progress);
+            const bool isCancelled = progress->isCancelled() && !progress->isKept();
             if (!fault->isEmpty())
                 complain(*fault);
-            else if (progress->isCancelled())
+            else if (isCancelled)
                 say(tr("%1: cancelled, nothing was kept").arg(progress->title()));
-            else if (context)
-                done();
+            const bool isDone = fault->isEmpty() && !isCancelled;
+            if (const auto &next = isDone ? done : notDone; context && next)
+                next();
         });
 }
 

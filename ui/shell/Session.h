@@ -78,9 +78,10 @@ public:
     void complain(const std::exception &fault);
 
     /// Runs `work` on a worker with progress and cancel at the foot of the window; `done` is called
-    /// on this thread unless it failed, which is said, or was cancelled, or `context` is gone.
+    /// on this thread unless it failed, which is said, or was cancelled before anything was kept,
+    /// or `context` is gone. `notDone`, if any, is called in its place while there is a context.
     void runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,
-                 std::function<void()> done);
+                 std::function<void()> done, std::function<void()> notDone = {});
 
     /// Reads the clock again: a new day changes the answer.
     void lookAtClock();

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/Session.h"
 
-#include "core/storage/Database.h"
+#include "tests/ui/support/AwayTable.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WaitingExecutor.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/daylog/TimerBar.h"
+#include "ui/shell/FindingsDialog.h"
 #include "ui/today/TodayActs.h"
 
 #include <QPushButton>
@@ -14,22 +16,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
 #include <memory>
 
 namespace lastrivet::ui {
-
-namespace {
-
-/// Takes away the table in which this computer keeps its own values, as a disk would that fails.
-void breakLocalState(const test::Workshop &workshop)
-{
-    storage::Database database(workshop.folder() / "records.db",
-                               storage::Database::Access::ReadWrite,
-                               storage::Database::Safety::WriteAhead);
-    database.run(R"(DROP TABLE "local_state")");
-}
-
-} // namespace
 
 TEST_CASE("A disk that fails under the running clock is told once, and the clock goes on")
 {
@@ -37,7 +27,7 @@ TEST_CASE("A disk that fails under the running clock is told once, and the clock
     const auto session = workshop.session();
     REQUIRE(session->setTimer(RunningTimer{session->now(), workshop.rudder, {}, {}}));
     TimerBar bar(*session);
-    breakLocalState(workshop);
+    const test::AwayTable away(workshop, "local_state");
     QSignalSpy complaints(session.get(), &Session::complained);
     CHECK_FALSE(session->keepLocalState("anything", "kept"));
     CHECK_FALSE(session->setTimerProgress(freshProgress(session->now())));
@@ -110,6 +100,56 @@ TEST_CASE("Long work ends at the foot of the window, also when nobody waits for 
         CHECK_FALSE(isDone);
     }
     CHECK(ended.count() == 1);
+}
+
+TEST_CASE("What was there before somebody cancelled is not said to be gone")
+{
+    test::Workshop workshop;
+    test::WaitingExecutor executor;
+    Session session(Project::open(workshop.folder(), {&workshop.clock, "Robin"}), executor,
+                    test::theme());
+    QSignalSpy said(&session, &Session::said);
+    std::shared_ptr<Progress> shown;
+    QObject::connect(&session, &Session::workStarted, &session,
+                     [&](const std::shared_ptr<Progress> &progress) { shown = progress; });
+    const bool isKept = GENERATE(false, true);
+    bool isDone = false;
+    bool isNotDone = false;
+    session.runLong(
+        QStringLiteral("Writing"),
+        [isKept](Progress &progress) {
+            if (isKept)
+                progress.noteKept();
+        },
+        &session, [&] { isDone = true; }, [&] { isNotDone = true; });
+    executor.work();
+    REQUIRE(shown);
+    shown->cancel();
+    executor.finish();
+    CHECK(isDone == isKept);
+    CHECK(isNotDone != isKept);
+    CHECK(said.count() == (isKept ? 0 : 1));
+}
+
+TEST_CASE("A repair that fails can be tried again")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QSignalSpy complaints(session.get(), &Session::complained);
+    FindingsDialog dialog(*session, {}, nullptr);
+    dialog.setAttribute(Qt::WA_DeleteOnClose, false);
+    dialog.show();
+    const QString words = QStringLiteral("Make anew what can be");
+    const auto there = workshop.folder().parent_path() / "Moved.lastrivet";
+    std::filesystem::rename(workshop.folder(), there);
+    REQUIRE(test::button(dialog, words));
+    test::press(dialog, words);
+    CHECK(complaints.count() == 1);
+    CHECK(test::button(dialog, words));
+    std::filesystem::rename(there, workshop.folder());
+    test::press(dialog, words);
+    CHECK(complaints.count() == 1);
+    CHECK_FALSE(test::button(dialog, words));
 }
 
 } // namespace lastrivet::ui
