@@ -25,9 +25,6 @@
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-
-#include <utility>
-
 // How the bench view is put together; what it does is in BenchView.cpp.
 namespace lastrivet::ui {
 
@@ -67,6 +64,8 @@ BenchView::BenchView(Session &session, QWidget *parent)
     makeParts();
     build();
     connectSession();
+    for (LineDraft &draft : m_drafts)
+        draft.takeUp();
     if (const auto part = m_chooser->usualPart())
         showPart(part);
     else
@@ -221,11 +220,10 @@ void BenchView::buildLeft(QVBoxLayout &column)
     column.addWidget(m_squawk);
     column.addWidget(heading(tr("Note (F5)"), this));
     column.addWidget(m_note);
-    for (const auto &[line, key] :
-         {std::pair(m_squawk, squawkDraft), std::pair(m_note, noteDraft)}) {
+    for (QLineEdit *line : {m_squawk, m_note})
         line->setEnabled(!m_session.isReadOnly());
-        line->setText(toQt(m_session.project().localState(key).value_or("")));
-    }
+    m_drafts.emplace_back(m_session, "bench_squawk", *m_squawk);
+    m_drafts.emplace_back(m_session, "bench_note", *m_note);
     connect(m_steps, &Section::acted, this, &BenchView::tickStep);
     connect(m_steps, &Section::chosen, this, &BenchView::tickStep);
     connect(m_squawk, &QLineEdit::returnPressed, this, &BenchView::addSquawk);

@@ -27,7 +27,6 @@
 #include <QStackedWidget>
 
 #include <algorithm>
-#include <optional>
 #include <unordered_set>
 
 namespace lastrivet::ui {
@@ -68,16 +67,8 @@ bool BenchView::hasPart()
 /// Esc and F11 leave the bench at any time, in the middle of a word too.
 void BenchView::keepDrafts()
 {
-    const auto keep = [this](std::string_view key, const QLineEdit &line) {
-        const std::string typed = toStd(line.text());
-        if (typed != m_session.project().localState(key).value_or(""))
-            m_session.keepLocalState(key, typed.empty() ? std::nullopt
-                                                        : std::optional<std::string_view>(typed));
-    };
-    if (m_session.isReadOnly())
-        return;
-    keep(squawkDraft, *m_squawk);
-    keep(noteDraft, *m_note);
+    for (LineDraft &draft : m_drafts)
+        draft.keep();
 }
 
 void BenchView::hideEvent(QHideEvent *event)

@@ -4,11 +4,12 @@
 
 #include "core/today/AtPart.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/LineDraft.h"
 
 #include <QWidget>
 
 #include <array>
-#include <string_view>
+#include <vector>
 
 class QBoxLayout;
 class QGridLayout;
@@ -75,10 +76,6 @@ private:
     /// Says what would clear the nearest thing in the way.
     void explain(RecordRef closing);
 
-    /// What is typed there and not written down yet is kept under these names.
-    static constexpr std::string_view squawkDraft = "bench_squawk";
-    static constexpr std::string_view noteDraft = "bench_note";
-
     Session &m_session;
     Id<Component> m_part;
     today::AtPart m_here;
@@ -99,6 +96,7 @@ private:
     ActLine *m_torque = nullptr;
     QLineEdit *m_squawk = nullptr;
     QLineEdit *m_note = nullptr;
+    std::vector<LineDraft> m_drafts;
     QLabel *m_noPictures = nullptr;
     QListView *m_pictures = nullptr;
     MediaModel *m_media = nullptr;

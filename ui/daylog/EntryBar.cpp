@@ -16,16 +16,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include <optional>
-#include <string_view>
-
 namespace lastrivet::ui {
-
-namespace {
-
-constexpr std::string_view draftKey = "log_line";
-
-} // namespace
 
 EntryBar::EntryBar(Session &session, QWidget *parent)
     : QWidget(parent)
@@ -35,17 +26,17 @@ EntryBar::EntryBar(Session &session, QWidget *parent)
     , m_understood(new Understood(session, this))
     , m_question(new SignedQuestion(session, this))
     , m_timer(new TimerBar(session, this))
+    , m_draft(session, "log_line", *m_line)
 {
     build();
-    m_kept = session.project().localState(draftKey).value_or("");
-    m_line->setText(toQt(m_kept));
+    m_draft.takeUp();
     updateTimer();
     understand();
 }
 
 EntryBar::~EntryBar()
 {
-    keepDraft();
+    m_draft.keep();
 }
 
 void EntryBar::build()
@@ -75,18 +66,8 @@ void EntryBar::build()
 
 void EntryBar::hideEvent(QHideEvent *event)
 {
-    keepDraft();
+    m_draft.keep();
     QWidget::hideEvent(event);
-}
-
-void EntryBar::keepDraft()
-{
-    const std::string typed = toStd(m_line->text());
-    if (m_session.isReadOnly() || typed == m_kept)
-        return;
-    m_session.keepLocalState(draftKey,
-                             typed.empty() ? std::nullopt : std::optional<std::string_view>(typed));
-    m_kept = typed;
 }
 
 void EntryBar::focusLine()

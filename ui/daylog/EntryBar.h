@@ -4,10 +4,9 @@
 
 #include "core/entry/EntryReading.h"
 #include "ui/daylog/EntryDoubt.h"
+#include "ui/widgets/LineDraft.h"
 
 #include <QWidget>
-
-#include <string>
 
 class QPushButton;
 
@@ -45,8 +44,6 @@ private:
     void start();
     void updateTimer();
     entry::EntryReading reading() const;
-    /// What is typed and not logged is there again when the project is opened again.
-    void keepDraft();
 
     Session &m_session;
     EntryEdit *m_line;
@@ -55,7 +52,8 @@ private:
     SignedQuestion *m_question;
     TimerBar *m_timer;
     EntryDoubt m_doubt;
-    std::string m_kept;
+    /// What is typed and not logged is there again when the project is opened again.
+    LineDraft m_draft;
 };
 
 } // namespace lastrivet::ui

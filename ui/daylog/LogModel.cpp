@@ -18,6 +18,7 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr std::size_t journalRowsAtOnce = 100;
+constexpr int readAgainMilliseconds = 10000;
 constexpr qsizetype mostPictures = 3;
 
 std::int64_t dayNumber(Moment moment)
@@ -46,10 +47,16 @@ LogModel::LogModel(Session &session, QObject *parent)
 /// The journal is read in slices between other events, so that the page is there at once.
 void LogModel::readJournal()
 {
-    if (m_created.readSome(journalRowsAtOnce))
+    const auto isMore = m_session.read([this] { return m_created.readSome(journalRowsAtOnce); });
+    if (isMore && !*isMore) {
+        m_journalTimer.stop();
+        touchAll();
         return;
-    m_journalTimer.stop();
-    touchAll();
+    }
+    // No haste while the disk is away.
+    const int pause = isMore ? 0 : readAgainMilliseconds;
+    if (m_journalTimer.interval() != pause)
+        m_journalTimer.setInterval(pause);
 }
 
 std::optional<Moment> LogModel::writtenOn(Id<WorkSession> entry)
@@ -137,7 +144,14 @@ void LogModel::fill()
 
 void LogModel::apply(const ChangeNotice &notice)
 {
-    m_created.apply(notice);
+    const bool isRead = m_session
+                            .read([&] {
+                                m_created.apply(notice);
+                                return true;
+                            })
+                            .has_value();
+    if (!isRead)
+        m_journalTimer.start(readAgainMilliseconds);
     const auto totals = m_dayTotals;
     const bool isOfPhotos = std::ranges::any_of(
         notice.touched, [](RecordRef record) { return record.type == RecordType::Media; });

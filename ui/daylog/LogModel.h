@@ -44,7 +44,8 @@ public:
     /// Minutes and number of the entries shown.
     Minutes total() const { return m_total; }
     int entryCount() const;
-    /// The day on which an entry was written down; empty when the journal does not tell.
+    /// The day on which an entry was written down; empty when the journal does not tell. Throws a
+    /// `Fault` when it cannot be read.
     std::optional<Moment> writtenOn(Id<WorkSession> entry);
     static bool isDay(RecordRef row) { return row.type == RecordType::Project; }
 

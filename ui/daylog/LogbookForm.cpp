@@ -99,15 +99,20 @@ bool LogbookForm::perform()
     if (file.isEmpty())
         return false;
     const auto records = m_session.records();
-    carryOut(m_session, {title, file,
-                         [records, profile = m_session.project().profile(), choice, file,
-                          writtenOn = kept(*records, m_writtenOn), choices = usualChoices()](
-                             const print::Imprint &imprint, const print::Pictures &pictures,
-                             const print::OnPercent &onPercent) {
-                             return print::printLogbook(
-                                 packet::logbookOf(*records, profile, choice, writtenOn), imprint,
-                                 pictures, choices, toPath(file), onPercent);
-                         }});
+    // Without it the paper would not say what was written down late.
+    const auto writtenOn =
+        m_session.read([&] { return kept(*records, m_writtenOn); }, Session::Telling::EachTime);
+    if (!writtenOn)
+        return false;
+    carryOut(
+        m_session,
+        {title, file,
+         [records, profile = m_session.project().profile(), choice, file, writtenOn = *writtenOn,
+          choices = usualChoices()](const print::Imprint &imprint, const print::Pictures &pictures,
+                                    const print::OnPercent &onPercent) {
+             return print::printLogbook(packet::logbookOf(*records, profile, choice, writtenOn),
+                                        imprint, pictures, choices, toPath(file), onPercent);
+         }});
     return true;
 }
 

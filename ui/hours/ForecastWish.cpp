@@ -35,16 +35,19 @@ std::vector<std::int64_t> numbersIn(std::string_view text)
 
 } // namespace
 
-ForecastWish ForecastWish::kept(const Session &session)
+std::optional<ForecastWish> ForecastWish::kept(Session &session)
 {
+    const LocalState parts = session.localState(withoutKey);
+    const LocalState pace = session.localState(paceKey);
+    if (!parts.isRead || !pace.isRead)
+        return std::nullopt;
     ForecastWish wish;
-    const Project &project = session.project();
-    for (const auto id : numbersIn(project.localState(withoutKey).value_or(""))) {
+    for (const auto id : numbersIn(parts.value.value_or(""))) {
         if (session.records()->findLive(Id<Component>{id}))
             wish.without.push_back(Id<Component>{id});
     }
     std::ranges::sort(wish.without);
-    const auto hours = numbersIn(project.localState(paceKey).value_or(""));
+    const auto hours = numbersIn(pace.value.value_or(""));
     if (!hours.empty() && hours.front() > 0 && hours.front() <= hoursOfAWeek)
         wish.hours_per_week = int(hours.front());
     return wish;

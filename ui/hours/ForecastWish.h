@@ -17,8 +17,9 @@ struct ForecastWish {
     /// In place of the log's own pace.
     std::optional<int> hours_per_week;
 
-    /// What was kept; parts that are gone by now are left away.
-    static ForecastWish kept(const Session &session);
+    /// What was kept; parts that are gone by now are left away. Nothing when it could not be read,
+    /// which is said.
+    static std::optional<ForecastWish> kept(Session &session);
     void keep(Session &session) const;
     forecast::Options options() const;
 

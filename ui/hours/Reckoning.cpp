@@ -32,8 +32,9 @@ Reckoning::Reckoning(Session &session, Extent extent, QObject *parent)
 
 void Reckoning::refresh()
 {
-    const HoursAnswer asked{
-        m_session.records(), m_session.today(), ForecastWish::kept(m_session), {}, {}, {}};
+    // A wish that cannot be read stays what it was.
+    const auto wish = ForecastWish::kept(m_session).value_or(m_next ? m_next->wish : m_answer.wish);
+    const HoursAnswer asked{m_session.records(), m_session.today(), wish, {}, {}, {}};
     if (m_next && areSame(*m_next, asked))
         return;
     m_next = std::make_shared<HoursAnswer>(asked);

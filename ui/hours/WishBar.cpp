@@ -63,12 +63,21 @@ WishBar::WishBar(Session &session, QWidget *parent)
 
 void WishBar::refresh()
 {
-    m_wish = ForecastWish::kept(m_session);
+    const auto kept = ForecastWish::kept(m_session);
+    m_isRead = kept.has_value();
+    // What is shown stays while it cannot be read.
+    m_wish = kept.value_or(m_wish);
     fill();
 }
 
 void WishBar::keep(const ForecastWish &wish)
 {
+    if (!m_isRead) {
+        m_session.complain(tr("What was chosen for the forecast before could not be read. Nothing "
+                              "is kept in its place; what can be read is shown now."));
+        refresh();
+        return;
+    }
     m_wish = wish;
     m_wish.keep(m_session);
     fill();

@@ -36,6 +36,8 @@ private:
 
     Session &m_session;
     ForecastWish m_wish;
+    /// While it is not known what was kept, nothing is kept in its place.
+    bool m_isRead = false;
     QSpinBox *m_hours;
     RecordLine *m_line;
     Flow *m_flow;

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/journal/ConflictsView.h"
 
-#include "core/base/Error.h"
 #include "ui/convert/QtText.h"
 #include "ui/journal/ConflictPanel.h"
 #include "ui/journal/ConflictWords.h"
@@ -18,6 +17,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -76,17 +76,16 @@ void ConflictsView::buildKeys()
     add(Qt::Key_T, &ConflictPanel::take);
 }
 
-void ConflictsView::refresh()
+bool ConflictsView::refresh()
 {
-    try {
-        m_all = m_session.project().conflicts();
-    } catch (const Fault &fault) {
-        m_all.clear();
-        m_session.complain(inWords(Message{fault.what(), {}}));
-    }
+    auto all = m_session.read([this] { return m_session.project().conflicts(); });
+    if (!all)
+        return false;
+    m_all = std::move(*all);
     m_undecided =
         int(std::ranges::count_if(m_all, [](const MergeConflict &each) { return !each.decision; }));
     fill();
+    return true;
 }
 
 void ConflictsView::fill()

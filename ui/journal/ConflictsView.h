@@ -27,8 +27,8 @@ public:
     /// `journal` outlives it.
     ConflictsView(Session &session, const JournalModel &journal, QWidget *parent = nullptr);
 
-    /// Reads again what there is.
-    void refresh();
+    /// Reads again what there is; false when it could not be read, and what was there before stays.
+    bool refresh();
     int undecided() const { return m_undecided; }
     bool isAny() const { return !m_all.empty(); }
     QListView &list() const { return *m_list; }

@@ -38,11 +38,14 @@ JournalModel::JournalModel(Session &session, QObject *parent)
 {
 }
 
-void JournalModel::reload()
+bool JournalModel::reload()
 {
     using namespace std::chrono;
+    auto entries = m_session.read([this] { return m_session.project().journal(); });
+    if (!entries)
+        return false;
     beginResetModel();
-    m_entries = m_session.project().journal();
+    m_entries = std::move(*entries);
     m_readings.clear();
     const std::string zone = m_session.records()->project.time_zone;
     m_times.clear();
@@ -51,6 +54,7 @@ void JournalModel::reload()
         m_times.push_back(localMoment(sys_time<milliseconds>(milliseconds(entry.stamp)), zone));
     list();
     endResetModel();
+    return true;
 }
 
 void JournalModel::setFilter(const JournalFilter &filter)

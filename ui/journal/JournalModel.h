@@ -34,8 +34,8 @@ public:
 
     explicit JournalModel(Session &session, QObject *parent = nullptr);
 
-    /// Reads the rows again.
-    void reload();
+    /// Reads the rows again; false when they could not be read, and those from before stay.
+    bool reload();
     void setFilter(const JournalFilter &filter);
     /// Lists these rows only, by seq; all of them for none.
     void setRowsOnly(std::optional<std::unordered_set<std::int64_t>> only);

@@ -130,6 +130,7 @@ QWidget *JournalPage::buildList()
     connect(m_noMatch, &EmptyPlace::acted, this, [this] {
         showEverything();
         m_filter->clear();
+        refresh();
     });
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this] { showChosen(); });
@@ -179,24 +180,27 @@ void JournalPage::buildKeys()
 
 void JournalPage::refresh()
 {
-    const std::string hash = session().project().journalHash();
-    if (hash == m_hash)
+    const auto hash = session().read([this] { return session().project().journalHash(); });
+    if (hash && *hash == m_hash)
         return;
-    m_hash = hash;
-    refreshList();
-    m_conflicts->refresh();
+    if (hash && refreshList() && m_conflicts->refresh())
+        m_hash = *hash;
     m_toDecisions->setVisible(m_conflicts->isAny());
     if (!m_conflicts->isAny())
         showChanges();
     updateWords();
 }
 
-void JournalPage::refreshList()
+bool JournalPage::refreshList()
 {
-    listAnew([this] { m_model->reload(); });
+    bool isRead = false;
+    listAnew([&] { isRead = m_model->reload(); });
+    if (!isRead)
+        return false;
     m_filter->offerPeople(m_model->people());
     if (m_record)
         lookAbout();
+    return true;
 }
 
 void JournalPage::listAnew(const std::function<void()> &list)
@@ -241,6 +245,11 @@ void JournalPage::lookAbout()
                 return;
             listAnew([&] { m_model->setRowsOnly(*found); });
             updateWords();
+        },
+        [this, asked = *m_record] {
+            // What is listed is not only what touched it.
+            if (m_record == asked)
+                showEverything();
         });
 }
 
@@ -308,6 +317,9 @@ Id<Component> JournalPage::shownPart() const
 
 void JournalPage::updateWords()
 {
+    // Every project has a row that says how it began.
+    m_noMatch->setSentence(m_model->entries().empty() ? tr("The journal could not be read.")
+                                                      : tr("No row of the journal matches."));
     m_listOrNone->setCurrentWidget(m_model->rowCount() > 0 ? static_cast<QWidget *>(m_list)
                                                            : m_noMatch);
     m_toDecisions->setText(tr("To decide (%1)").arg(m_conflicts->undecided()));

@@ -55,9 +55,10 @@ private:
     QWidget *buildList();
     QWidget *buildAbout();
     void buildKeys();
-    /// Reads the journal again when it has grown.
+    /// Reads the journal again when it has grown. What could not be read stays as it was and is
+    /// tried again the next time.
     void refresh();
-    void refreshList();
+    bool refreshList();
     /// What is chosen stays so, as long as it is listed; at the top, what came last is chosen.
     void listAnew(const std::function<void()> &list);
     void filter();

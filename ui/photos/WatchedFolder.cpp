@@ -89,11 +89,12 @@ WatchedFolder::WatchedFolder(Session &session, Pace pace, QObject *parent)
         if (!m_settle.isActive())
             m_settle.start(200);
     });
-    const auto folder = session.project().localState(folderKey);
+    const auto folder = session.localState(folderKey).value;
     if (!folder || session.isReadOnly())
         return;
     m_folder = toQt(*folder);
-    if (session.project().localState(pausedKey) || !isChosenHere(session, m_folder))
+    const LocalState paused = session.localState(pausedKey);
+    if (!paused.isRead || paused.value || !isChosenHere(session, m_folder))
         m_state = State::Paused;
     else
         begin();
@@ -101,8 +102,17 @@ WatchedFolder::WatchedFolder(Session &session, Pace pace, QObject *parent)
 
 void WatchedFolder::begin()
 {
+    const LocalState marks = m_session.localState(marksKey);
+    if (!marks.isRead) {
+        // Without them all that lies there would come in again, and what was withdrawn with it.
+        m_session.complain(tr("Watching the folder %1 is paused, because it could not be read what "
+                              "came from it before.")
+                               .arg(m_folder));
+        setState(State::Paused);
+        return;
+    }
     m_arriving = std::make_shared<evidence::ArrivingFiles>(toPath(m_folder), m_pace.settling);
-    m_arriving->readMarks(m_session.project().localState(marksKey).value_or(""));
+    m_arriving->readMarks(marks.value.value_or(""));
     m_rescan.start(m_pace.rescan);
     setState(State::Watching);
     QTimer::singleShot(0, this, &WatchedFolder::look);

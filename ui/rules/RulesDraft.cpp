@@ -44,19 +44,44 @@ RulesDraft::RulesDraft(Session &session, QObject *parent)
     m_keeping.setSingleShot(true);
     m_keeping.setInterval(keepAfter);
     connect(&m_keeping, &QTimer::timeout, this, &RulesDraft::keep);
-    if (const auto kept = session.project().localState(draftKey)) {
-        m_profile = readDraft(*kept);
-    } else {
-        const Profile &own = session.project().profile();
-        m_profile = withoutText(isShipped(own) ? copyOf(own) : own);
-        m_asBegun = m_profile;
-    }
-    check();
+    takeUp();
 }
 
 RulesDraft::~RulesDraft()
 {
     keep();
+}
+
+bool RulesDraft::takeUp()
+{
+    const LocalState kept = m_session.localState(draftKey);
+    m_isRead = kept.isRead;
+    m_asBegun.reset();
+    if (kept.value) {
+        m_profile = readDraft(*kept.value);
+    } else {
+        const Profile &own = m_session.project().profile();
+        m_profile = withoutText(isShipped(own) ? copyOf(own) : own);
+        m_asBegun = m_profile;
+    }
+    check();
+    return m_isRead;
+}
+
+void RulesDraft::lookAgain()
+{
+    if (!m_isRead && isUntouched() && takeUp())
+        Q_EMIT begun();
+}
+
+bool RulesDraft::mayKeep()
+{
+    if (m_isRead)
+        return true;
+    const LocalState unseen = m_session.localState(draftKey);
+    m_isRead =
+        unseen.isRead && (!unseen.value || m_session.keepLocalState(earlierKey, *unseen.value));
+    return m_isRead;
 }
 
 Profile RulesDraft::copyOf(const Profile &profile) const
@@ -81,12 +106,14 @@ void RulesDraft::noteEdit()
 void RulesDraft::keep()
 {
     if (!m_isKept)
-        m_isKept = m_session.keepLocalState(draftKey, profileJson(m_profile));
+        m_isKept = mayKeep() && m_session.keepLocalState(draftKey, profileJson(m_profile));
 }
 
 void RulesDraft::replace(const Profile &profile)
 {
-    m_session.keepLocalState(earlierKey, profileJson(m_profile));
+    // What was shown for want of the draft is none to come back to.
+    if (m_isRead)
+        m_session.keepLocalState(earlierKey, profileJson(m_profile));
     m_profile = withoutText(profile);
     m_asBegun.reset();
     m_isKept = false;
@@ -111,12 +138,12 @@ void RulesDraft::beginWithLibrary(const std::string &id)
 
 bool RulesDraft::hasEarlier() const
 {
-    return m_session.project().localState(earlierKey).has_value();
+    return m_session.localState(earlierKey).value.has_value();
 }
 
 void RulesDraft::takeUpEarlier()
 {
-    if (const auto earlier = m_session.project().localState(earlierKey))
+    if (const auto earlier = m_session.localState(earlierKey).value)
         replace(readDraft(*earlier));
 }
 
@@ -139,7 +166,7 @@ void RulesDraft::useInProject()
         return;
     // The project has them now.
     m_keeping.stop();
-    m_isKept = m_session.keepLocalState(draftKey, std::nullopt);
+    m_isKept = mayKeep() && m_session.keepLocalState(draftKey, std::nullopt);
     Q_EMIT changed();
 }
 

@@ -45,8 +45,13 @@ public:
     /// Writes it as it is, right or wrong.
     void writeTo(const QString &file);
     void readFrom(const QString &file);
-    /// Keeps it on this computer now.
+    /// Keeps it on this computer now; a draft that was there and could not be read until now
+    /// becomes the one before it.
     void keep();
+    /// False while it is not known whether a draft was kept.
+    bool isRead() const { return m_isRead; }
+    /// Takes up what was kept, when that could not be read before and nobody typed since.
+    void lookAgain();
 
 Q_SIGNALS:
     /// Something was written into it, or it was put to use.
@@ -56,6 +61,10 @@ Q_SIGNALS:
 
 private:
     Profile copyOf(const Profile &profile) const;
+    /// What was kept; else the project's own rules. False when it could not be read.
+    bool takeUp();
+    /// Makes sure that a draft nobody has seen is not written over.
+    bool mayKeep();
     void replace(const Profile &profile);
     void check();
 
@@ -66,6 +75,7 @@ private:
     /// was written earlier.
     std::optional<Profile> m_asBegun;
     bool m_isKept = true;
+    bool m_isRead = false;
     QTimer m_keeping;
 };
 

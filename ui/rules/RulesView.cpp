@@ -235,6 +235,9 @@ QString RulesView::stateWords(bool isOfProject) const
 {
     if (m_draft->fault())
         return fault();
+    if (!m_draft->isRead())
+        return tr("Whether a draft was kept here could not be read. What is typed now is kept when "
+                  "it can be; a draft that is there then becomes the one before it.");
     if (isOfProject)
         return tr("Below are the rules of this project.");
     return m_draft->isUntouched()
@@ -272,6 +275,12 @@ void RulesView::apply(const ChangeNotice &notice)
 QWidget *RulesView::firstFocus()
 {
     return m_tree;
+}
+
+void RulesView::showEvent(QShowEvent *event)
+{
+    m_draft->lookAgain();
+    CertificatePlace::showEvent(event);
 }
 
 void RulesView::hideEvent(QHideEvent *event)

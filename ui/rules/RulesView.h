@@ -35,6 +35,7 @@ public:
     QString fault() const;
 
 protected:
+    void showEvent(QShowEvent *event) override;
     void hideEvent(QHideEvent *event) override;
 
 private:

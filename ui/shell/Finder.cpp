@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/Finder.h"
 
-#include "core/base/Error.h"
 #include "core/readiness/Names.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
@@ -25,6 +24,19 @@ constexpr std::size_t mostRecords = 12;
 // Pages and commands have no record; these ids tell them apart from records of type project.
 constexpr std::int64_t firstPage = -1;
 constexpr std::int64_t firstCommand = -1000;
+
+ListRow rowOf(const SearchHit &hit, const Records &records)
+{
+    ListRow row{hit.record, inWords(readiness::named(records, hit.record))};
+    // The row has one line for it; a note may have several.
+    const QString snippet =
+        toQt(hit.snippet).split(QLatin1Char('\n'), Qt::SkipEmptyParts).join(QStringLiteral(" · "));
+    if (!row.title.contains(snippet))
+        row.detail = snippet;
+    row.figure = recordsTitle(hit.record.type);
+    row.icon = pageList()[std::size_t(pageFor(hit.record.type))].icon;
+    return row;
+}
 
 } // namespace
 
@@ -115,30 +127,22 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
     const QString words = m_line->text().trimmed();
     if (words.isEmpty())
         return;
-    const auto records = m_view->session().records();
-    try {
-        auto hits = m_view->session().project().search(toStd(words), mostRecords + 1);
-        const bool areMore = hits.size() > mostRecords;
-        if (areMore)
-            hits.pop_back();
-        for (const SearchHit &hit : hits) {
-            ListRow row{hit.record, inWords(readiness::named(*records, hit.record))};
-            // The row has one line for it; a note may have several.
-            const QString snippet = toQt(hit.snippet)
-                                        .split(QLatin1Char('\n'), Qt::SkipEmptyParts)
-                                        .join(QStringLiteral(" · "));
-            if (!row.title.contains(snippet))
-                row.detail = snippet;
-            row.figure = recordsTitle(hit.record.type);
-            row.icon = pageList()[std::size_t(pageFor(hit.record.type))].icon;
-            rows.push_back(std::move(row));
-        }
-        if (areMore)
-            rows.push_back({{RecordType::Project, 0},
-                            tr("More records have these words; one more word finds fewer.")});
-    } catch (const Fault &fault) {
-        m_view->session().complain(fault);
+    Session &session = m_view->session();
+    auto hits =
+        session.read([&] { return session.project().search(toStd(words), mostRecords + 1); });
+    if (!hits) {
+        rows.push_back(
+            {{RecordType::Project, 0}, tr("The records could not be searched just now.")});
+        return;
     }
+    const bool areMore = hits->size() > mostRecords;
+    if (areMore)
+        hits->pop_back();
+    for (const SearchHit &hit : *hits)
+        rows.push_back(rowOf(hit, *session.records()));
+    if (areMore)
+        rows.push_back({{RecordType::Project, 0},
+                        tr("More records have these words; one more word finds fewer.")});
 }
 
 void Finder::find()

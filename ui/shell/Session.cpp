@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/Session.h"
 
-#include "core/base/Error.h"
 #include "core/readiness/Readiness.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
@@ -26,6 +25,8 @@ Session::Session(std::unique_ptr<Project> project, Executor &executor, Theme &th
     , m_answered(m_records)
     , m_timer(runningTimer(*m_project))
 {
+    if (m_timer)
+        m_timerProgress = lastrivet::timerProgress(*m_project, *m_timer);
     m_subscription = m_project->subscribe([this](const ChangeNotice &notice) { receive(notice); });
 }
 
@@ -152,23 +153,41 @@ bool Session::keepLocalState(std::string_view key, std::optional<std::string_vie
     return keep([&] { m_project->setLocalState(key, value); });
 }
 
+LocalState Session::localState(std::string_view key)
+{
+    auto value = read([&] { return m_project->localState(key); });
+    return value ? LocalState{true, std::move(*value)} : LocalState{};
+}
+
+void Session::tellUnread(const Fault &fault, Telling telling)
+{
+    // Pages read again with every change; one complaint is enough.
+    if (!std::exchange(m_isReadingInVain, true) || telling == Telling::EachTime)
+        complain(fault);
+}
+
 TimerProgress Session::timerProgress() const
 {
     if (!m_timer)
         return freshProgress(now());
     try {
-        return lastrivet::timerProgress(*m_project, *m_timer);
+        m_timerProgress = lastrivet::timerProgress(*m_project, *m_timer);
     } catch (const Fault &) {
-        return freshProgress(m_timer->began);
+        // What was known of it is kept again with the next tick: a fresh one would be the end of
+        // its pauses and its note.
+        if (!m_timerProgress || m_timerProgress->began != m_timer->began)
+            return freshProgress(m_timer->began);
     }
+    return *m_timerProgress;
 }
 
 bool Session::setTimerProgress(const TimerProgress &progress)
 {
-    const bool isKept = keep([&] { lastrivet::setTimerProgress(*m_project, progress); });
-    if (isKept)
-        Q_EMIT timerChanged();
-    return isKept;
+    if (!keep([&] { lastrivet::setTimerProgress(*m_project, progress); }))
+        return false;
+    m_timerProgress = progress;
+    Q_EMIT timerChanged();
+    return true;
 }
 
 bool Session::setTimer(const std::optional<RunningTimer> &timer)
@@ -178,6 +197,8 @@ bool Session::setTimer(const std::optional<RunningTimer> &timer)
     if (!keep([&] { setRunningTimer(*m_project, timer); }))
         return false;
     m_timer = timer;
+    if (!timer)
+        m_timerProgress.reset();
     Q_EMIT timerChanged();
     return true;
 }
@@ -185,7 +206,10 @@ bool Session::setTimer(const std::optional<RunningTimer> &timer)
 bool Session::setTimer(const RunningTimer &timer, const TimerProgress &progress)
 {
     m_isKeepingInVain = false;
-    return keep([&] { lastrivet::setTimerProgress(*m_project, progress); }) && setTimer(timer);
+    if (!keep([&] { lastrivet::setTimerProgress(*m_project, progress); }))
+        return false;
+    m_timerProgress = progress;
+    return setTimer(timer);
 }
 
 void Session::runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,

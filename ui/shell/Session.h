@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Error.h"
 #include "core/entry/PartFinder.h"
 #include "core/entry/TimerProgress.h"
 #include "core/project/Project.h"
@@ -17,10 +18,19 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <string>
 #include <string_view>
+#include <type_traits>
 #include <vector>
 
 namespace lastrivet::ui {
+
+/// What was kept on this computer under a name. While it could not be read, nobody knows what is
+/// there: it is not taken for nothing, and nothing is kept in its place.
+struct LocalState {
+    bool isRead = false;
+    std::optional<std::string> value;
+};
 
 /// What pages share of one open project: its snapshot, its readiness answer, and the ways to change
 /// records, to go to a record, and to say what happened.
@@ -59,7 +69,8 @@ public:
 
     /// The timer of the log, running or not.
     const std::optional<RunningTimer> &timer() const { return m_timer; }
-    /// How the time of the running timer went; a fresh one while none runs.
+    /// How the time of the running timer went, as far as it could be read; a fresh one while none
+    /// runs.
     TimerProgress timerProgress() const;
     /// Both say why when it could not be kept, and are true when it was.
     bool setTimer(const std::optional<RunningTimer> &timer);
@@ -69,6 +80,23 @@ public:
     /// Keeps a value on this computer, or forgets it. False when that failed, which is said once
     /// until something can be kept again.
     bool keepLocalState(std::string_view key, std::optional<std::string_view> value);
+    LocalState localState(std::string_view key);
+    /// How often it is said that the project could not be read.
+    enum class Telling { OnceUntilRead, EachTime };
+    /// What `body` answers, which reads the project; nothing when that failed, which is said.
+    template <class Body>
+    std::optional<std::invoke_result_t<Body>> read(const Body &body,
+                                                   Telling telling = Telling::OnceUntilRead)
+    {
+        try {
+            auto answer = std::make_optional(body());
+            m_isReadingInVain = false;
+            return answer;
+        } catch (const Fault &fault) {
+            tellUnread(fault, telling);
+            return std::nullopt;
+        }
+    }
 
     /// Asks the window to show a record on the page that it belongs to.
     void goTo(RecordRef record) { Q_EMIT recordWanted(record); }
@@ -102,6 +130,7 @@ private:
     void startAnswer();
     bool report(const Result<ChangeNotice, Refusal> &result, const QString &sentence);
     bool keep(const std::function<void()> &body);
+    void tellUnread(const Fault &fault, Telling telling);
 
     std::unique_ptr<Project> m_project;
     Executor &m_executor;
@@ -113,8 +142,12 @@ private:
     /// Of `m_records`; made when first asked for.
     mutable std::optional<entry::PartFinder> m_partFinder;
     std::optional<RunningTimer> m_timer;
+    /// As it was read or kept last; stands while the project cannot be read.
+    mutable std::optional<TimerProgress> m_timerProgress;
     /// The last attempt to keep something on this computer failed, which was said.
     bool m_isKeepingInVain = false;
+    /// The last attempt to read something failed, which was said.
+    bool m_isReadingInVain = false;
     std::vector<std::weak_ptr<Progress>> m_running;
     bool m_isAnswering = false;
     int m_subscription = 0;

@@ -62,6 +62,11 @@ readiness::SquawkFilter filterIn(const QStringList &fields, const Records &recor
     return filter;
 }
 
+bool byName(const SavedFilters::Named &a, const SavedFilters::Named &b)
+{
+    return QString::localeAwareCompare(a.name, b.name) < 0;
+}
+
 } // namespace
 
 SavedFilters::SavedFilters(Session &session)
@@ -73,14 +78,16 @@ SavedFilters::SavedFilters(Session &session)
 void SavedFilters::load()
 {
     const auto records = m_session.records();
-    const QString stored = toQt(m_session.project().localState(key).value_or(""));
-    for (const QString &line : stored.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
+    const LocalState stored = m_session.localState(key);
+    m_isRead = stored.isRead;
+    const QString lines = toQt(stored.value.value_or(""));
+    for (const QString &line : lines.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
         const QStringList fields = line.split(QLatin1Char('\t'));
         if (fields.size() != fieldCount)
             continue;
         if (fields[Name].isEmpty())
             m_last = filterIn(fields, *records);
-        else
+        else if (!find(fields[Name]))
             m_all.push_back({fields[Name], filterIn(fields, *records)});
     }
 }
@@ -88,6 +95,15 @@ void SavedFilters::load()
 void SavedFilters::store()
 {
     if (m_session.isReadOnly())
+        return;
+    if (!m_isRead) {
+        // The filter in use is the person's; the last one of another day is not worth its place.
+        const Filter inUse = m_last;
+        load();
+        m_last = inUse;
+        std::ranges::sort(m_all, byName);
+    }
+    if (!m_isRead)
         return;
     QStringList lines{lineOf({}, m_last)};
     for (const Named &named : m_all)
@@ -109,9 +125,7 @@ void SavedFilters::save(const QString &name, const Filter &filter)
         m_all[std::size_t(known - m_all.data())].filter = filter;
     else
         m_all.push_back({onOneLine(name), filter});
-    std::ranges::sort(m_all, [](const Named &a, const Named &b) {
-        return QString::localeAwareCompare(a.name, b.name) < 0;
-    });
+    std::ranges::sort(m_all, byName);
     store();
 }
 

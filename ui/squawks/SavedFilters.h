@@ -36,12 +36,15 @@ public:
     void keepLast(const Filter &filter);
 
 private:
+    /// What was saved here meanwhile goes before what was kept under its name.
     void load();
     void store();
 
     Session &m_session;
     std::vector<Named> m_all;
     Filter m_last;
+    /// While it is not known what was kept, nothing is kept in its place.
+    bool m_isRead = false;
 };
 
 } // namespace lastrivet::ui

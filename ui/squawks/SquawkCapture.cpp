@@ -24,21 +24,21 @@ namespace lastrivet::ui {
 SquawkCapture::SquawkCapture(Session &session, const QString &draft, QWidget *parent)
     : QFrame(parent)
     , m_session(session)
-    , m_draft(draft)
     , m_intake(new PhotoIntake(session, this))
     , m_line(new SquawkLineEdit(session, this))
+    , m_draft(session, toStd(draft), *m_line)
     , m_understood(new QLabel(this))
 {
     build();
     connectParts();
-    m_line->setText(toQt(session.project().localState(toStd(draft)).value_or("")));
+    m_draft.takeUp();
     understand();
 }
 
 SquawkCapture::~SquawkCapture()
 {
     m_intake->finish();
-    keepDraft();
+    m_draft.keep();
 }
 
 void SquawkCapture::build()
@@ -177,9 +177,9 @@ void SquawkCapture::record(bool isToOpen)
     if (!added)
         return;
     takePhotos(added, read.squawk.component_id);
-    clear();
     // Undo is about the squawk from here on, not about its words.
     m_line->setText({});
+    clear();
     Q_EMIT recorded(added.value());
     if (isToOpen)
         m_session.goTo({RecordType::Squawk, added.value()});
@@ -217,16 +217,7 @@ void SquawkCapture::clear()
     m_line->clear();
     addPhotos({});
     m_line->setFocus();
-    keepDraft();
-}
-
-void SquawkCapture::keepDraft() const
-{
-    if (m_session.isReadOnly())
-        return;
-    const std::string text = toStd(m_line->text());
-    const auto kept = text.empty() ? std::nullopt : std::optional<std::string_view>(text);
-    m_session.keepLocalState(toStd(m_draft), kept);
+    m_draft.keep();
 }
 
 void SquawkCapture::dragEnterEvent(QDragEnterEvent *event)
@@ -251,7 +242,7 @@ void SquawkCapture::keyPressEvent(QKeyEvent *event)
 
 void SquawkCapture::hideEvent(QHideEvent *event)
 {
-    keepDraft();
+    m_draft.keep();
     QFrame::hideEvent(event);
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/entry/SquawkLine.h"
+#include "ui/widgets/LineDraft.h"
 #include "ui/widgets/PictureInbox.h"
 
 #include <QFrame>
@@ -57,16 +58,15 @@ private:
     void takePhotos(Id<Squawk> squawk, Id<Component> part);
     void paste();
     void clear();
-    void keepDraft() const;
 
     Session &m_session;
-    QString m_draft;
     Id<Component> m_part;
     QStringList m_photos;
     bool m_isQuietWhenEmpty = false;
     PictureInbox m_inbox;
     PhotoIntake *m_intake;
     SquawkLineEdit *m_line;
+    LineDraft m_draft;
     QLabel *m_understood;
     QWidget *m_bar = nullptr;
     QLabel *m_names = nullptr;

@@ -82,7 +82,7 @@ void AirframePanel::showAnswer()
 
 std::optional<airframe::AircraftKind> AirframePanel::chosenKind() const
 {
-    const auto stored = m_session.project().localState(drawingKey);
+    const auto stored = m_session.localState(drawingKey).value;
     return stored ? parseWord<airframe::AircraftKind>(*stored) : std::nullopt;
 }
 

@@ -26,6 +26,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <initializer_list>
 #include <utility>
 
@@ -76,6 +77,7 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
     , m_scroll(new QScrollArea(this))
 {
     build();
+    m_undecided->hide();
     connect(m_reckoning, &Reckoning::changed, this, &TodayPage::showForecast);
     connect(m_hours, &HoursPanel::hoursWanted, this, [this] {
         this->session().goTo({RecordType::Person, 0});
@@ -265,9 +267,12 @@ BackupNotice &TodayPage::follow(BackupKeeper &keeper)
 /// What a merge left stays here until somebody has decided it.
 void TodayPage::showUndecided()
 {
-    int count = 0;
-    for (const MergeConflict &conflict : session().project().conflicts())
-        count += conflict.decision ? 0 : 1;
+    const auto conflicts = session().read([this] { return session().project().conflicts(); });
+    // What stands there stays until they can be read again.
+    if (!conflicts)
+        return;
+    const auto count = int(std::ranges::count_if(
+        *conflicts, [](const MergeConflict &conflict) { return !conflict.decision; }));
     m_undecided->setVisible(count > 0);
     m_undecided->setText(tr("After a merge, %n things are to decide", nullptr, count));
 }

@@ -37,8 +37,6 @@ WorkshopPage::WorkshopPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_topics(topics())
     , m_views(m_topics.size(), nullptr)
-    , m_own(workshop::ownLimits(
-          session.project().localState(workshop::ownLimitsKey).value_or(std::string())))
     , m_search(new QLineEdit(this))
     , m_searchSoon(new QTimer(this))
     , m_list(new QListWidget(this))
@@ -47,8 +45,12 @@ WorkshopPage::WorkshopPage(Session &session, QWidget *parent)
     , m_foundArea(new QScrollArea(this))
     , m_found(nullptr)
     , m_ownForm(new OwnLimitForm(this))
+    , m_withoutOwn(new QLabel(tr("This project's own limits could not be read: the tables and sums "
+                                 "stand here without them. None can be changed until then."),
+                              this))
 {
     build();
+    readOwn();
     m_list->setCurrentRow(0);
 }
 
@@ -121,6 +123,9 @@ QWidget *WorkshopPage::buildRight()
     m_stack->addWidget(buildFound());
     auto *layout = new QVBoxLayout(right);
     layout->setContentsMargins(0, 0, 0, 0);
+    m_withoutOwn->setWordWrap(true);
+    m_withoutOwn->hide();
+    layout->addWidget(m_withoutOwn);
     layout->addWidget(m_ownForm);
     layout->addWidget(m_stack, 1);
     layout->addWidget(caution);
@@ -213,8 +218,28 @@ void WorkshopPage::refresh()
         showFound(m_search->text().trimmed());
 }
 
+void WorkshopPage::lookForOwn()
+{
+    if (!m_isOwnRead && readOwn())
+        refresh();
+}
+
+bool WorkshopPage::readOwn()
+{
+    const LocalState kept = session().localState(workshop::ownLimitsKey);
+    m_isOwnRead = kept.isRead;
+    m_withoutOwn->setVisible(!m_isOwnRead);
+    m_own = workshop::ownLimits(kept.value.value_or(""));
+    return m_isOwnRead;
+}
+
 void WorkshopPage::askForOwn(const QString &subject, const QString &unit)
 {
+    lookForOwn();
+    if (!m_isOwnRead) {
+        session().complain(m_withoutOwn->text());
+        return;
+    }
     m_ownForm->start(subject, unit, workshop::ownLimit(m_own, toStd(subject)));
 }
 
@@ -232,5 +257,11 @@ QWidget *WorkshopPage::firstFocus()
 }
 
 void WorkshopPage::recordsChanged(const ChangeNotice &) {}
+
+void WorkshopPage::showEvent(QShowEvent *event)
+{
+    lookForOwn();
+    Page::showEvent(event);
+}
 
 } // namespace lastrivet::ui

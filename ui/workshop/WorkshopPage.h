@@ -9,6 +9,7 @@
 #include <vector>
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 class QListWidget;
 class QScrollArea;
@@ -36,6 +37,7 @@ public:
 
 protected:
     void recordsChanged(const ChangeNotice &notice) override;
+    void showEvent(QShowEvent *event) override;
 
 private:
     void build();
@@ -51,10 +53,15 @@ private:
     void refresh();
     void askForOwn(const QString &subject, const QString &unit);
     void keepOwn();
+    /// Reads the project's own limits; false when they could not be read.
+    bool readOwn();
+    /// Reads them and shows them, when they could not be read before.
+    void lookForOwn();
 
     std::vector<Topic> m_topics;
     std::vector<TopicView *> m_views;
     std::vector<workshop::OwnLimit> m_own;
+    bool m_isOwnRead = false;
     QLineEdit *m_search;
     QTimer *m_searchSoon;
     QListWidget *m_list;
@@ -63,6 +70,8 @@ private:
     QScrollArea *m_foundArea;
     QVBoxLayout *m_found;
     OwnLimitForm *m_ownForm;
+    /// Said while the tables stand there without the project's own limits.
+    QLabel *m_withoutOwn;
 };
 
 } // namespace lastrivet::ui

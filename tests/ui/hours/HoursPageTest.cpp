@@ -178,7 +178,7 @@ TEST_CASE("A part is left out of the forecast by its name, is named, and is take
                     Qt::Key_Return);
     CHECK(says(*window.page, QStringLiteral("Left out by choice: Left wing")));
     CHECK(window.cell(QStringLiteral("Left wing"), 0).isEmpty());
-    CHECK(ui::ForecastWish::kept(*window.session).without ==
+    CHECK(ui::ForecastWish::kept(*window.session).value().without ==
           IdSet<Component>{window.workshop.wing});
     for (auto *chip : window.page->findChildren<QPushButton *>()) {
         if (chip->isVisible() && chip->accessibleName().startsWith(QStringLiteral("Take")))

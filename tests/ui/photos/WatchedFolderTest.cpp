@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/WatchedFolder.h"
 
+#include "tests/ui/support/AwayTable.h"
 #include "tests/ui/support/PhotosWindow.h"
 
 #include <QDir>
@@ -156,6 +157,26 @@ TEST_CASE("A folder that is unplugged is told once, and watched again when it is
     it.arrive(4);
     REQUIRE(it.waitForMedia(1));
     CHECK(it.watched->state() == State::Watching);
+}
+
+TEST_CASE("While it cannot be read what came in before, nothing is copied a second time")
+{
+    Watching it;
+    it.arrive(1);
+    it.watched->watch(it.phone(), Begin::FromNowOn);
+    it.letLook();
+    it.watched->pause();
+    const AwayTable away(it.workshop, "local_state");
+    it.watched->goOn();
+    CHECK(it.watched->state() == State::Paused);
+    CHECK(it.complaint.startsWith(QStringLiteral("Watching the folder")));
+    it.letLook();
+    CHECK(it.media().isEmpty());
+    away.putBack();
+    it.watched->goOn();
+    CHECK(it.watched->state() == State::Watching);
+    it.letLook();
+    CHECK(it.media().isEmpty());
 }
 
 TEST_CASE("The folder, and that watching pauses, are remembered by the project")
