@@ -50,13 +50,16 @@ BackupForm::BackupForm(QWidget *parent)
 
 void BackupForm::open(BackupKeeper &keeper)
 {
-    m_keeper = &keeper;
     const auto choice = keeper.choice();
+    // Leaving the form keeps what stands in it.
+    if (!choice)
+        return;
+    m_keeper = &keeper;
     setTitle(keeper.lastWords());
     hint({});
-    m_shelf->setFolder(pathText(choice.shelf));
-    m_byItself->setChecked(choice.is_automatic);
-    m_days->setValue(choice.reminder_days);
+    m_shelf->setFolder(pathText(choice->shelf));
+    m_byItself->setChecked(choice->is_automatic);
+    m_days->setValue(choice->reminder_days);
     m_everyFile->setChecked(false);
     tellOfFolder();
     floatOver(*this, *m_shelf);

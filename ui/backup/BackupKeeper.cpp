@@ -59,14 +59,15 @@ BackupKeeper::BackupKeeper(Session &session, QObject *parent)
     m_timer.start(pollMilliseconds);
 }
 
-backup::BackupChoice BackupKeeper::choice() const
+std::optional<backup::BackupChoice> BackupKeeper::choice() const
 {
-    return backup::choiceOf(m_session.project());
+    return m_session.read([this] { return backup::choiceOf(m_session.project()); },
+                          Session::Telling::EachTime);
 }
 
 void BackupKeeper::choose(const backup::BackupChoice &choice)
 {
-    if (m_session.isReadOnly() || choice == this->choice())
+    if (m_session.isReadOnly() || choice == backup::choiceOf(m_session.project()))
         return;
     backup::choose(m_session.project(), choice);
     m_tried.reset();
@@ -75,7 +76,10 @@ void BackupKeeper::choose(const backup::BackupChoice &choice)
 
 QString BackupKeeper::lastWords() const
 {
-    const auto last = unlessUnplugged([&] { return backup::lastBackup(m_session.project()); });
+    const auto read = m_session.read([this] { return backup::lastBackup(m_session.project()); });
+    if (!read)
+        return tr("It could not be read when the last backup was made.");
+    const auto &last = *read;
     if (!last)
         return tr("No backup elsewhere was made yet.");
     const auto days = backup::daysSince(*last, m_session.project());
@@ -88,10 +92,15 @@ QString BackupKeeper::lastWords() const
 
 QString BackupKeeper::reminder() const
 {
-    const Project &project = m_session.project();
     if (m_session.records()->components.isEmpty() && m_session.records()->work_sessions.isEmpty())
         return {};
-    switch (unlessUnplugged([&] { return backup::standing(project); })) {
+    return unlessUnplugged([this] { return standingWords(); });
+}
+
+QString BackupKeeper::standingWords() const
+{
+    const Project &project = m_session.project();
+    switch (backup::standing(project)) {
     case backup::Standing::Fresh:
         return {};
     case backup::Standing::Never:
@@ -100,8 +109,10 @@ QString BackupKeeper::reminder() const
     case backup::Standing::Old:
         break;
     }
-    return tr("The last backup elsewhere is %n days old, and work was recorded since.", nullptr,
-              int(backup::daysSince(*backup::lastBackup(project), project)));
+    const auto last = backup::lastBackup(project);
+    return last ? tr("The last backup elsewhere is %n days old, and work was recorded since.",
+                     nullptr, int(backup::daysSince(*last, project)))
+                : QString();
 }
 
 void BackupKeeper::backUp(const QString &shelf, backup::Reading reading)
@@ -123,30 +134,38 @@ void BackupKeeper::backUp(const QString &shelf, backup::Reading reading)
                     return progress.report(qint64(copied.bytes_done / megabyte),
                                            qint64(copied.bytes_in_all / megabyte));
                 });
-            if (!*report || progress.isCancelled())
+            if (!*report)
                 throw std::runtime_error(cancelled.toStdString());
+            progress.noteKept();
         },
         this, [this, report, now] { finish(**report, now); });
 }
 
 void BackupKeeper::finish(const backup::Report &report, backup::Time now)
 {
-    if (!m_session.isReadOnly())
-        backup::noteBackup(m_session.project(), {now, report.place.string(), report.journal_hash});
+    const bool isNoted = m_session.isReadOnly() || unlessUnplugged([&] {
+                             backup::noteBackup(m_session.project(),
+                                                {now, report.place.string(), report.journal_hash});
+                             return true;
+                         });
     Q_EMIT changed();
     const auto lost = report.missing.size() + report.unreadable.size() + report.altered.size();
     QString words = tr("Backed up and read back: %n new files.", nullptr, int(report.files_copied));
     if (report.is_same_disk)
         words += QLatin1Char(' ') + tr("The backup lies on the disk of the project, and would be "
                                        "lost with it.");
-    if (lost == 0)
+    if (!isNoted)
+        words += QLatin1Char(' ') + tr("The project could not be told of it, and may remind you of "
+                                       "an older backup.");
+    if (lost > 0)
+        words += QLatin1Char(' ') +
+                 tr("%n files are missing or no longer what was taken in; “Verify records "
+                    "and files” names them.",
+                    nullptr, int(lost));
+    if (isNoted && lost == 0)
         m_session.say(words);
     else
-        m_session.complain(
-            words + QLatin1Char(' ') +
-            tr("%n files are missing or no longer what was taken in; “Verify records "
-               "and files” names them.",
-               nullptr, int(lost)));
+        m_session.complain(words);
 }
 
 bool BackupKeeper::isDue(const backup::BackupChoice &choice)
@@ -173,7 +192,7 @@ void BackupKeeper::lookAt(const backup::BackupChoice &choice)
 void BackupKeeper::look()
 {
     unlessUnplugged([this] {
-        lookAt(choice());
+        lookAt(backup::choiceOf(m_session.project()));
         return true;
     });
 }

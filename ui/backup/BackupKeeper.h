@@ -11,6 +11,7 @@
 
 #include <atomic>
 #include <memory>
+#include <optional>
 
 namespace lastrivet::ui {
 
@@ -25,7 +26,9 @@ public:
     explicit BackupKeeper(Session &session, QObject *parent = nullptr);
 
     const Session &session() const { return m_session; }
-    backup::BackupChoice choice() const;
+    /// Nothing when it could not be read, which is said.
+    std::optional<backup::BackupChoice> choice() const;
+    /// Throws a `Fault` when it cannot be kept.
     void choose(const backup::BackupChoice &choice);
     /// One sentence on the last backup, or that there is none.
     QString lastWords() const;
@@ -42,6 +45,7 @@ Q_SIGNALS:
     void changed();
 
 private:
+    QString standingWords() const;
     bool isDue(const backup::BackupChoice &choice);
     void lookAt(const backup::BackupChoice &choice);
     void finish(const backup::Report &report, backup::Time now);

@@ -312,11 +312,13 @@ void MainWindow::openBackup()
 
 void MainWindow::backUpNow()
 {
-    const auto shelf = m_view->backups().choice().shelf;
-    if (shelf.empty())
+    const auto choice = m_view->backups().choice();
+    if (!choice)
+        return;
+    if (choice->shelf.empty())
         openBackup();
     else
-        m_view->backups().backUp(pathText(shelf), backup::Reading::NewFiles);
+        m_view->backups().backUp(pathText(choice->shelf), backup::Reading::NewFiles);
 }
 
 void MainWindow::openRestored(const QString &folder, const QString &remark)

@@ -3,8 +3,10 @@
 #include "ui/backup/BackupForm.h"
 
 #include "core/verify/Verification.h"
+#include "tests/ui/support/AwayTable.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Looks.h"
+#include "tests/ui/support/WaitingExecutor.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/backup/BackupKeeper.h"
 #include "ui/backup/BackupNotice.h"
@@ -19,6 +21,7 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QSettings>
+#include <QSignalSpy>
 #include <QSpinBox>
 #include <QTest>
 
@@ -182,6 +185,43 @@ TEST_CASE("What is chosen for backups is kept without making one")
     QTest::keyClick(bench.window.focusWidget(), Qt::Key_Escape);
     CHECK(bench.keeper().choice() == backup::BackupChoice{bench.shelf, true, 30});
     CHECK_FALSE(fs::exists(bench.place));
+}
+
+TEST_CASE("What was chosen for backups is not written over while it cannot be read")
+{
+    Bench bench;
+    const backup::BackupChoice chosen{bench.shelf, false, 3};
+    bench.keeper().choose(chosen);
+    const test::AwayTable away(bench.workshop, "local_state");
+    CHECK_FALSE(bench.isNoticed());
+    CHECK(bench.keeper().lastWords().contains(QStringLiteral("could not be read")));
+    bench.window.backupForm().open(bench.keeper());
+    CHECK_FALSE(bench.window.backupForm().isVisible());
+    QTest::keyClick(&bench.window, Qt::Key_B, Qt::ControlModifier);
+    CHECK_FALSE(fs::exists(bench.place));
+    bench.keeper().look();
+    away.putBack();
+    CHECK(bench.keeper().choice() == chosen);
+    CHECK(bench.isNoticed());
+}
+
+TEST_CASE("A backup that the project cannot be told of is told to the person")
+{
+    test::Workshop workshop;
+    const test::TemporaryFolder folder;
+    test::WaitingExecutor executor;
+    Session session(Project::open(workshop.folder(), {&workshop.clock, "Robin"}), executor,
+                    test::theme());
+    QSignalSpy complaints(&session, &Session::complained);
+    BackupKeeper keeper(session);
+    keeper.backUp(pathText(folder.path()), backup::Reading::NewFiles);
+    executor.work();
+    const test::AwayTable away(workshop, "local_state");
+    executor.finish();
+    REQUIRE(complaints.count() == 1);
+    CHECK(complaints.front().front().toString().startsWith(QStringLiteral("Backed up")));
+    CHECK(complaints.front().front().toString().contains(QStringLiteral("could not be told")));
+    CHECK(verify(folder / "Test.lastrivet").isFaultless());
 }
 
 TEST_CASE("A backup is restored from the start page, and opened")
