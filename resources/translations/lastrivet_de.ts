@@ -12556,6 +12556,14 @@
             <numerusform>%n Dateien fehlen oder sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>It could not be read when the last backup was made.</source>
+        <translation>Wann die letzte Sicherung gemacht wurde, war nicht zu lesen.</translation>
+    </message>
+    <message>
+        <source>The project could not be told of it, and may remind you of an older backup.</source>
+        <translation>Im Projekt ließ sich das nicht vermerken; es kann sein, dass es an eine ältere Sicherung erinnert.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupNotice</name>
@@ -13865,6 +13873,10 @@
         <source>More records have these words; one more word finds fewer.</source>
         <translation>Mehr Einträge haben diese Wörter; ein weiteres Wort findet weniger.</translation>
     </message>
+    <message>
+        <source>The records could not be searched just now.</source>
+        <translation>Die Aufzeichnungen ließen sich gerade nicht durchsuchen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::FindingRows</name>
@@ -14567,6 +14579,10 @@
             <numerusform>%n Zeile</numerusform>
             <numerusform>%n Zeilen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The journal could not be read.</source>
+        <translation>Das Journal war nicht zu lesen.</translation>
     </message>
 </context>
 <context>
@@ -16683,6 +16699,10 @@
         <source>The folder now holds the builder&apos;s log as PDF, all records as CSV, and a page that explains them.</source>
         <translation>Im Ordner liegen jetzt das Bautagebuch als PDF, alle Aufzeichnungen als CSV und eine Seite, die sie erklärt.</translation>
     </message>
+    <message>
+        <source>Cancelled: all records are there as CSV, the builder&apos;s log as it was before.</source>
+        <translation>Abgebrochen: Alle Aufzeichnungen liegen als CSV da, das Bautagebuch ist, wie es vorher war.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::Preferences</name>
@@ -17229,6 +17249,10 @@
     <message>
         <source>This project goes by: %1, last gone through on %2. Each rule names its source and how far that was seen; check the current edition with your authority.</source>
         <translation>Dieses Projekt folgt: %1, zuletzt durchgesehen am %2. Jede Regel nennt ihre Quelle und wie weit sie gesehen wurde; prüfen Sie die geltende Ausgabe bei Ihrer Behörde.</translation>
+    </message>
+    <message>
+        <source>Whether a draft was kept here could not be read. What is typed now is kept when it can be; a draft that is there then becomes the one before it.</source>
+        <translation>Ob hier ein Entwurf lag, war nicht zu lesen. Was jetzt geschrieben wird, bleibt erhalten, sobald es geht; ein Entwurf, der dann da ist, wird zu dem davor.</translation>
     </message>
 </context>
 <context>
@@ -19319,6 +19343,10 @@
         <source>Watching the folder %1 is paused, because photos from it could not be stored: %2</source>
         <translation>Der Ordner %1 wird vorerst nicht mehr beobachtet, weil Fotos daraus nicht gespeichert werden konnten: %2</translation>
     </message>
+    <message>
+        <source>Watching the folder %1 is paused, because it could not be read what came from it before.</source>
+        <translation>Der Ordner %1 wird vorerst nicht mehr beobachtet, weil nicht zu lesen war, was vorher aus ihm gekommen ist.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::WeekBars</name>
@@ -19536,6 +19564,10 @@
         <source>Take %1 back into the forecast</source>
         <translation>%1 wieder in die Vorhersage nehmen</translation>
     </message>
+    <message>
+        <source>What was chosen for the forecast before could not be read. Nothing is kept in its place; what can be read is shown now.</source>
+        <translation>Was vorher für die Vorhersage gewählt war, war nicht zu lesen. An seiner Stelle wird nichts festgehalten; gezeigt wird, was jetzt zu lesen ist.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::WorkProposal</name>
@@ -19661,6 +19693,10 @@
     <message>
         <source>No table has all of these words.</source>
         <translation>Keine Tabelle hat alle diese Wörter.</translation>
+    </message>
+    <message>
+        <source>This project&apos;s own limits could not be read: the tables and sums stand here without them. None can be changed until then.</source>
+        <translation>Die eigenen Grenzen dieses Projekts waren nicht zu lesen: Tabellen und Rechnungen stehen hier ohne sie. Bis dahin lässt sich keine ändern.</translation>
     </message>
 </context>
 <context>

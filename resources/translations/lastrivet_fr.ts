@@ -12556,6 +12556,14 @@
             <numerusform>%n fichiers manquent ou ne sont plus ce qui avait été pris ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>It could not be read when the last backup was made.</source>
+        <translation>La date de la dernière sauvegarde n’a pas pu être lue.</translation>
+    </message>
+    <message>
+        <source>The project could not be told of it, and may remind you of an older backup.</source>
+        <translation>Le projet n’a pas pu en prendre note, et rappellera peut-être une sauvegarde plus ancienne.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupNotice</name>
@@ -13865,6 +13873,10 @@
         <source>More records have these words; one more word finds fewer.</source>
         <translation>D’autres enregistrements contiennent ces mots ; un mot de plus en trouve moins.</translation>
     </message>
+    <message>
+        <source>The records could not be searched just now.</source>
+        <translation>Il n’a pas été possible de chercher dans les données à l’instant.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::FindingRows</name>
@@ -14567,6 +14579,10 @@
             <numerusform>%n ligne</numerusform>
             <numerusform>%n lignes</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The journal could not be read.</source>
+        <translation>Le registre n’a pas pu être lu.</translation>
     </message>
 </context>
 <context>
@@ -16683,6 +16699,10 @@
         <source>The folder now holds the builder&apos;s log as PDF, all records as CSV, and a page that explains them.</source>
         <translation>Le dossier contient maintenant le carnet en PDF, toutes les données en CSV et une page qui les explique.</translation>
     </message>
+    <message>
+        <source>Cancelled: all records are there as CSV, the builder&apos;s log as it was before.</source>
+        <translation>Annulé : toutes les données sont là en CSV, le carnet est comme avant.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::Preferences</name>
@@ -17229,6 +17249,10 @@
     <message>
         <source>This project goes by: %1, last gone through on %2. Each rule names its source and how far that was seen; check the current edition with your authority.</source>
         <translation>Ce projet suit : %1, revu pour la dernière fois le %2. Chaque règle nomme sa source et dans quelle mesure elle a été vue ; vérifiez l’édition en vigueur auprès de votre autorité.</translation>
+    </message>
+    <message>
+        <source>Whether a draft was kept here could not be read. What is typed now is kept when it can be; a draft that is there then becomes the one before it.</source>
+        <translation>Il n’a pas été possible de lire si un brouillon était gardé ici. Ce qui s’écrit maintenant sera gardé dès que possible ; un brouillon qui s’y trouve alors devient le brouillon précédent.</translation>
     </message>
 </context>
 <context>
@@ -19319,6 +19343,10 @@
         <source>Watching the folder %1 is paused, because photos from it could not be stored: %2</source>
         <translation>La surveillance du dossier %1 est en pause, car des photos n’ont pas pu être enregistrées : %2</translation>
     </message>
+    <message>
+        <source>Watching the folder %1 is paused, because it could not be read what came from it before.</source>
+        <translation>La surveillance du dossier %1 est en pause, car ce qui en est venu auparavant n’a pas pu être lu.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::WeekBars</name>
@@ -19536,6 +19564,10 @@
         <source>Take %1 back into the forecast</source>
         <translation>Reprendre %1 dans la prévision</translation>
     </message>
+    <message>
+        <source>What was chosen for the forecast before could not be read. Nothing is kept in its place; what can be read is shown now.</source>
+        <translation>Ce qui avait été choisi pour la prévision n’a pas pu être lu. Rien n’est gardé à sa place ; ce qui peut être lu est montré maintenant.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::WorkProposal</name>
@@ -19661,6 +19693,10 @@
     <message>
         <source>No table has all of these words.</source>
         <translation>Aucun tableau n’a tous ces mots.</translation>
+    </message>
+    <message>
+        <source>This project&apos;s own limits could not be read: the tables and sums stand here without them. None can be changed until then.</source>
+        <translation>Les limites propres à ce projet n’ont pas pu être lues : les tableaux et les calculs figurent ici sans elles. D’ici là, aucune ne peut être changée.</translation>
     </message>
 </context>
 <context>
