@@ -25,6 +25,7 @@
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+
 // How the bench view is put together; what it does is in BenchView.cpp.
 namespace lastrivet::ui {
 
