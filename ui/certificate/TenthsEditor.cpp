@@ -14,7 +14,7 @@
 namespace lastrivet::ui {
 
 TenthsEditor::TenthsEditor(QWidget *parent)
-    : QWidget(parent)
+    : Unfinished(parent)
     , m_sum(new QLabel(this))
     , m_keep(new QPushButton(tr("Keep the tenths"), this))
     , m_none(new QPushButton(tr("Mark as not applying"), this))
@@ -119,8 +119,12 @@ bool TenthsEditor::eventFilter(QObject *watched, QEvent *event)
             keep();
             return true;
         }
+        if (key == Qt::Key_Escape && isBeingTyped()) {
+            show(m_shown, m_isApplicable);
+            return true;
+        }
     }
-    return QWidget::eventFilter(watched, event);
+    return Unfinished::eventFilter(watched, event);
 }
 
 } // namespace lastrivet::ui

@@ -3,8 +3,7 @@
 #pragma once
 
 #include "core/credit/Tenths.h"
-
-#include <QWidget>
+#include "ui/widgets/Unfinished.h"
 
 #include <array>
 
@@ -14,8 +13,9 @@ class QSpinBox;
 
 namespace lastrivet::ui {
 
-/// The four columns of one task, to be filled in until they make ten tenths; Enter keeps them.
-class TenthsEditor final : public QWidget {
+/// The four columns of one task, to be filled in until they make ten tenths; Enter keeps them, Esc
+/// shows again what is on record.
+class TenthsEditor final : public Unfinished {
     Q_OBJECT
 
 public:
@@ -25,6 +25,7 @@ public:
     void show(const credit::Tenths &tenths, bool isApplicable);
     credit::Tenths tenths() const;
     bool isBeingTyped() const;
+    bool isBegun() const override { return isBeingTyped(); }
     void startTyping();
 
 Q_SIGNALS:

@@ -47,6 +47,7 @@ void AnswerForm::start(const Squawk &finding, bool isVerifying)
     m_by->offer(*records, role,
                 isVerifying && visit ? visit->inspector_id : records->project.builder_id);
     hint({});
+    noteFields();
 }
 
 void AnswerForm::startCorrecting(const Squawk &finding)

@@ -53,6 +53,7 @@ void CloseForm::start(const Closing &closing)
     m_picture->clear();
     m_reason->clear();
     m_reason->setPlaceholderText(isReasonNeeded() ? tr("needed") : tr("only if there is one"));
+    noteFields();
     m_on->setFocus();
     m_on->selectAll();
 }

@@ -42,6 +42,7 @@ void HoldPointForm::start(Id<Closing> closing)
     m_required->setChecked(true);
     m_source->clear();
     hint({});
+    noteFields();
     m_kind->setFocus();
 }
 

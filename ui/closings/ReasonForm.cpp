@@ -30,6 +30,7 @@ void ReasonForm::start(const QString &title, const QString &doWords, bool asksWh
     m_by->setEnabled(asksWho);
     m_reason->clear();
     hint({});
+    noteFields();
     m_reason->setFocus();
 }
 

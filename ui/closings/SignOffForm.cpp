@@ -55,6 +55,7 @@ void SignOffForm::start(SignerRole role)
     m_remarks->clear();
     m_sheet->clear();
     hint({});
+    noteFields();
     m_person->setFocus();
 }
 
@@ -75,6 +76,7 @@ void SignOffForm::startAnswer(const HoldPoint &point)
     const int row = before ? m_person->findData(qlonglong(before->person_id.value())) : -1;
     if (row >= 0)
         m_person->setCurrentIndex(row);
+    noteFields();
 }
 
 void SignOffForm::startLateAcceptance(const Closing &closing)

@@ -66,6 +66,8 @@ FlightForm::FlightForm(Session &session, QWidget *parent)
     m_landings->findChild<QLineEdit *>()->setAccessibleName(tr("Landings"));
     if (m_pilot->lineEdit())
         m_pilot->lineEdit()->setAccessibleName(tr("Pilot"));
+    // It stands there always: who leaves it drops what is typed.
+    connect(this, &ActForm::left, this, &FlightForm::start);
     start();
 }
 
@@ -82,6 +84,7 @@ void FlightForm::start()
     m_note->clear();
     hint({});
     setEnabled(!m_session.isReadOnly());
+    noteFields();
 }
 
 QWidget *FlightForm::firstField() const
@@ -122,7 +125,6 @@ bool FlightForm::perform()
         });
     if (!isDone)
         return false;
-    start();
     Q_EMIT kept(made.value());
     return true;
 }

@@ -64,6 +64,7 @@ void BranchForm::start(Id<Component> branch)
     setTitle(tr("Copy of %1").arg(partName(*m_session.records(), branch)));
     m_what->setText(whatIsCopied());
     hint({});
+    noteFields();
     m_view->setCurrentIndex(m_model->index(0, BranchModel::NameColumn));
     m_view->setFocus();
 }

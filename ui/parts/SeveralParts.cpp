@@ -57,7 +57,13 @@ public:
         addField(SeveralParts::tr("Shelf"), m_shelf);
         addField(SeveralParts::tr("Move into"), m_inside);
         setLeavable(false);
+        noteFields();
+        // It stands there always: who leaves it drops what is typed.
+        connect(this, &ActForm::left, this, [this] { clear(); });
     }
+
+    /// What is typed is for the parts that are chosen, and for none while one alone is.
+    bool isBegun() const override { return ActForm::isBegun() && !parentWidget()->isHidden(); }
 
     void show(const std::vector<Id<Component>> &parts)
     {
@@ -110,6 +116,7 @@ private:
         m_inside->setChosen(0);
         m_kind->setCurrentIndex(0);
         m_construction->setCurrentIndex(0);
+        noteFields();
     }
 
     Session &m_session;

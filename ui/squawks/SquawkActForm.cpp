@@ -112,6 +112,10 @@ void SquawkActForm::start(Act act, Id<Squawk> squawk)
     if (!named.isEmpty())
         m_person->setEditText(named);
     show();
+    if (isSame)
+        goOn();
+    else
+        noteFields();
     if (act == Act::Verify)
         m_person->setFocus();
     else

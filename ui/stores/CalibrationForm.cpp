@@ -35,6 +35,7 @@ void CalibrationForm::start(Id<Tool> tool)
     m_certificate->clear();
     hint({});
     show();
+    noteFields();
     m_done->setFocus();
 }
 

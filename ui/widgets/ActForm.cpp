@@ -12,7 +12,7 @@
 namespace lastrivet::ui {
 
 ActForm::ActForm(const QString &doWords, QWidget *parent)
-    : QFrame(parent)
+    : Unfinished(parent)
     , m_title(new QLabel(this))
     , m_fields(new QFormLayout)
     , m_hint(new QLabel(this))
@@ -44,6 +44,8 @@ ActForm::ActForm(const QString &doWords, QWidget *parent)
     layout->addLayout(buttons);
     connect(m_do, &QPushButton::clicked, this, &ActForm::tryToPerform);
     connect(m_leave, &QPushButton::clicked, this, &ActForm::left);
+    // First of all that follows: who is told may start it again.
+    connect(this, &ActForm::left, this, &ActForm::noteLeft);
 }
 
 void ActForm::setTitle(const QString &title)
@@ -99,7 +101,7 @@ void ActForm::keyPressEvent(QKeyEvent *event)
     else if (isEnter && event->modifiers() & Qt::ControlModifier)
         tryToPerform();
     else
-        QFrame::keyPressEvent(event);
+        Unfinished::keyPressEvent(event);
 }
 
 } // namespace lastrivet::ui

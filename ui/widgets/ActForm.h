@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QFrame>
+#include "ui/widgets/Unfinished.h"
 
 class QFormLayout;
 class QLabel;
@@ -12,8 +12,9 @@ namespace lastrivet::ui {
 
 /// A few fields in place for something a person does, with a button that does it.
 ///
-/// Ctrl+Enter does it, Esc leaves it; nothing that is typed is lost when the page is left.
-class ActForm : public QFrame {
+/// Ctrl+Enter does it, Esc leaves it; nothing that is typed is lost when the page is left. A form
+/// for something that goes on record calls `noteFields` when it is started.
+class ActForm : public Unfinished {
     Q_OBJECT
 
 public:

@@ -17,7 +17,7 @@
 namespace lastrivet::ui {
 
 ActLine::ActLine(Session &session, QWidget *parent)
-    : QFrame(parent)
+    : Unfinished(parent)
     , m_session(session)
     , m_words(new QLabel(this))
     , m_textLabel(new QLabel(this))
@@ -108,6 +108,7 @@ void ActLine::ask(const Question &question, Act act)
     }
     m_why->hide();
     show();
+    noteFields();
     if (!question.textLabel.isEmpty())
         m_text->setFocus();
     else if (!question.personLabel.isEmpty())
@@ -156,6 +157,7 @@ void ActLine::confirm()
 void ActLine::leave()
 {
     hide();
+    noteLeft();
     Q_EMIT ended();
 }
 
@@ -164,7 +166,7 @@ void ActLine::keyPressEvent(QKeyEvent *event)
     if (event->key() == Qt::Key_Escape)
         leave();
     else
-        QFrame::keyPressEvent(event);
+        Unfinished::keyPressEvent(event);
 }
 
 } // namespace lastrivet::ui

@@ -7,8 +7,7 @@
 #include "core/base/Moment.h"
 #include "core/records/Person.h"
 #include "core/records/Tool.h"
-
-#include <QFrame>
+#include "ui/widgets/Unfinished.h"
 
 #include <functional>
 #include <optional>
@@ -23,7 +22,7 @@ class RecordLine;
 class Session;
 
 /// Asks what an act needs to know, in place: a text, a day, a person; Enter does it, Escape leaves.
-class ActLine final : public QFrame {
+class ActLine final : public Unfinished {
     Q_OBJECT
 
 public:

@@ -43,6 +43,7 @@ void OwnLimitForm::start(const QString &subject, const QString &unit,
     m_source->setText(known ? toQt(known->source) : QString());
     hint({});
     show();
+    noteFields();
     m_minimum->setFocus();
 }
 

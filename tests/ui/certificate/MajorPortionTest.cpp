@@ -127,6 +127,21 @@ TEST_CASE("With Enter the tenths are kept and the next task has its turn", "[cer
     CHECK(window.portion().panel().shown() == second);
 }
 
+TEST_CASE("Tenths that are being typed are begun, and Escape shows again what is on record",
+          "[certificate]")
+{
+    Window window;
+    window.add({10, 0, 0, 0});
+    ui::TenthsEditor &tenths = window.portion().panel().tenths();
+    CHECK_FALSE(tenths.isBegun());
+    tenths.startTyping();
+    QTest::keyClicks(window.view.focusWidget(), QStringLiteral("4"));
+    CHECK(tenths.isBegun());
+    QTest::keyClick(window.view.focusWidget(), Qt::Key_Escape);
+    CHECK_FALSE(tenths.isBegun());
+    CHECK(tenths.tenths() == credit::Tenths{10, 0, 0, 0});
+}
+
 TEST_CASE("Paid help is asked about before the work, and nothing is changed by asking",
           "[certificate]")
 {

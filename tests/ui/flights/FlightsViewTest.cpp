@@ -4,10 +4,12 @@
 
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/flights/FlightForm.h"
 
 #include <QCoreApplication>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTest>
 
 #include <catch2/catch.hpp>
 
@@ -67,6 +69,30 @@ TEST_CASE("A flight without time in the air, or of tomorrow, is not written down
     test::type(shown.view, QStringLiteral("Flown on"), QStringLiteral("2026-03-15"));
     shown.fly(QStringLiteral("1h"));
     CHECK(shown.session->records()->flights.isEmpty());
+}
+
+TEST_CASE("A flight that is half typed is begun until it is written down, or dropped with Escape")
+{
+    Shown shown;
+    auto *form = shown.view.findChild<FlightForm *>();
+    REQUIRE(form);
+    CHECK_FALSE(form->isBegun());
+    test::type(shown.view, QStringLiteral("Time in the air"), QStringLiteral("1h20"));
+    CHECK(form->isBegun());
+    SECTION("written down")
+    {
+        test::press(shown.view, QStringLiteral("Write the flight down"));
+        CHECK(shown.session->records()->flights.size() == 1);
+    }
+    SECTION("dropped")
+    {
+        QTest::keyClick(form, Qt::Key_Escape);
+        CHECK(shown.session->records()->flights.isEmpty());
+    }
+    CHECK_FALSE(form->isBegun());
+    CHECK(test::field(shown.view, QStringLiteral("Time in the air")).text().isEmpty());
+    test::type(shown.view, QStringLiteral("Faults"), QStringLiteral("Oil leak"));
+    CHECK(form->isBegun());
 }
 
 TEST_CASE("Other rules of the test period are shown as soon as the project goes by them")

@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+#include <QStringList>
+
+namespace lastrivet::ui {
+
+/// Fields in place that are kept together or not at all: knows whether anybody has begun to fill
+/// them in, so that the window does not close over them.
+class Unfinished : public QFrame {
+    Q_OBJECT
+
+public:
+    using QFrame::QFrame;
+
+    /// True when something else stands in its fields than when they were last noted, until it is
+    /// left or hidden.
+    virtual bool isBegun() const;
+    /// What stands in its fields: texts, choices and ticks.
+    QStringList contents() const;
+    /// Brings it into view on its page, with the keyboard where it was last.
+    void takeKeyboard();
+
+protected:
+    /// What stands in the fields now comes from the records; whatever is changed is the person's.
+    void noteFields();
+    /// It is kept or dropped: nothing in it can be lost any more.
+    void noteLeft() { m_isLeft = true; }
+    /// What was noted last still holds, and so does what was typed since.
+    void goOn() { m_isLeft = false; }
+
+private:
+    QWidget *firstField();
+
+    bool m_isLeft = true;
+    QStringList m_noted;
+};
+
+} // namespace lastrivet::ui
