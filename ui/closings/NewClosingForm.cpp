@@ -106,10 +106,12 @@ NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
     // The next part may have the same name.
     connect(m_part, &QComboBox::currentIndexChanged, this, &NewClosingForm::fillEnclosed);
     connect(m_encloses, &QListWidget::itemChanged, this, &NewClosingForm::fillLists);
+    connect(m_lists, &QListWidget::itemChanged, this, &NewClosingForm::noteTick);
 }
 
 void NewClosingForm::start(Id<Component> part)
 {
+    m_unticked.clear();
     fillParts();
     m_part->setCurrentIndex(std::max(0, m_part->findData(qlonglong(part.value()))));
     m_title->clear();
@@ -119,6 +121,7 @@ void NewClosingForm::start(Id<Component> part)
     m_aircraft->setChecked(false);
     fillEnclosed();
     hint({});
+    noteFields();
     m_part->setFocus();
 }
 
@@ -183,11 +186,23 @@ void NewClosingForm::fillLists()
 {
     const auto records = m_session.records();
     const auto &profile = m_session.project().profile();
+    const QSignalBlocker quiet(m_lists);
     m_lists->clear();
-    for (const auto *list : acts::fittingChecklists(*records, profile, typed()))
+    for (const auto *list : acts::fittingChecklists(*records, profile, typed())) {
+        const qint64 place = list - profile.checklists.data();
         addCheckable(*m_lists,
                      tr("%1 (%n lines)", nullptr, int(list->items.size())).arg(toQt(list->title)),
-                     list - profile.checklists.data(), true);
+                     place, !m_unticked.contains(place));
+    }
+}
+
+void NewClosingForm::noteTick(const QListWidgetItem *list)
+{
+    const qint64 place = list->data(Qt::UserRole).toLongLong();
+    if (list->checkState() == Qt::Checked)
+        m_unticked.erase(place);
+    else
+        m_unticked.insert(place);
 }
 
 Closing NewClosingForm::typed() const

@@ -5,12 +5,14 @@
 #include "core/records/Closing.h"
 #include "ui/widgets/ActForm.h"
 
+#include <set>
 #include <vector>
 
 class QCheckBox;
 class QComboBox;
 class QLineEdit;
 class QListWidget;
+class QListWidgetItem;
 
 namespace lastrivet::ui {
 
@@ -35,6 +37,7 @@ private:
     void fillParts();
     void fillEnclosed();
     void fillLists();
+    void noteTick(const QListWidgetItem *list);
     void addInner(Id<Component> parent, int depth);
     Closing typed() const;
     std::vector<Id<Component>> partsCalled(const QString &typed) const;
@@ -51,6 +54,9 @@ private:
     QCheckBox *m_permanent;
     QCheckBox *m_aircraft;
     QListWidget *m_lists;
+    /// Lists that somebody has unticked, by their place in the profile; they stay so while others
+    /// come and go.
+    std::set<qint64> m_unticked;
 };
 
 } // namespace lastrivet::ui

@@ -122,7 +122,6 @@ void VisitForm::begin(const IdSet<Closing> &closings)
     m_warned.clear();
     offerPeople();
     m_askedOn->setMoment(m_session.today());
-    m_day->setMoment(m_session.today());
     const Inspection *asked = m_session.records()->find(m_asked);
     m_reference->setText(asked ? toQt(asked->reference) : QString());
     m_present->clear();
@@ -131,8 +130,13 @@ void VisitForm::begin(const IdSet<Closing> &closings)
     m_findings->start(partsWithin(*m_session.records(), *m_session.answer(), closings));
     m_held->setChecked(bool(m_asked));
     m_ask->setChecked(!m_asked);
+    m_isAsking = !m_asked;
+    // No day is planned yet; held it was today, as far as anybody knows.
+    m_otherDay = m_asked ? QString() : dateText(m_session.today());
+    m_day->setText(m_asked ? dateText(m_session.today()) : QString());
     setAsking(!m_asked);
     hint({});
+    noteFields();
     (m_asked ? m_held : m_ask)->setFocus();
 }
 
@@ -150,10 +154,12 @@ void VisitForm::setAsking(bool isAsking)
     m_complete->setVisible(!isAsking);
     setDoWords(isAsking ? tr("Record the request") : tr("Record the visit"));
     m_day->setPlaceholderText(isAsking ? tr("planned for, if a day is set") : tr("held on"));
-    if (isAsking)
-        m_day->clear();
-    else if (!m_day->moment())
-        m_day->setMoment(m_session.today());
+    if (isAsking == m_isAsking)
+        return;
+    m_isAsking = isAsking;
+    const QString typed = m_day->text();
+    m_day->setText(m_otherDay);
+    m_otherDay = typed;
 }
 
 void VisitForm::offerPeople()

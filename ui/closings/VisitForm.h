@@ -63,6 +63,9 @@ private:
     Session &m_session;
     Id<Inspection> m_asked;
     QString m_warned;
+    bool m_isAsking = true;
+    /// The day as it is typed for the other choice: planned for, or held on.
+    QString m_otherDay;
     QRadioButton *m_ask;
     QRadioButton *m_held;
     OpenRequestNotice *m_notice;

@@ -91,13 +91,15 @@ void UseForm::start(Id<MaterialLot> lot)
     m_lot = lot;
     const MaterialLot &record = *m_session.records()->find(lot);
     setTitle(tr("%1 was used").arg(toQt(record.name)));
-    m_other->setChosen(0);
+    for (RecordLine *line : {m_part, m_other})
+        line->setChosen(0);
     m_when->setMoment(m_session.now());
     for (QLineEdit *line : {m_mix, m_warmth, m_humidity, m_cure})
         line->clear();
     m_sample->setCurrentIndex(0);
     warnOfExpiry();
     show();
+    noteFields();
     m_part->setFocus();
 }
 

@@ -16,6 +16,7 @@
 
 #include <QComboBox>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
 #include <QTest>
 
@@ -302,6 +303,32 @@ TEST_CASE("Who was named for a visit stays named when one more hold point is cho
     CHECK(who.currentText() == QStringLiteral("Kim Arden"));
 }
 
+TEST_CASE("The day of a visit is kept for either choice while the other is looked at")
+{
+    Opened opened;
+    opened.open(opened.workshop.aileronClosing, "closing-visit-day");
+    press(opened.page, QStringLiteral("Inspection visit"));
+    QTest::qWait(0);
+    const auto choose = [&](const QString &words) {
+        for (QAbstractButton *choice : opened.page.visit().findChildren<QAbstractButton *>()) {
+            if (choice->text() == words)
+                choice->click();
+        }
+    };
+    const QString today = field(opened.page, QStringLiteral("Asked for on"))->text();
+    CHECK(field(opened.page, QStringLiteral("Day"))->text().isEmpty());
+    CHECK_FALSE(opened.page.visit().isBegun());
+    test::type(opened.page, QStringLiteral("Day"), QStringLiteral("2026-03-20"));
+    choose(QStringLiteral("it was held"));
+    CHECK(field(opened.page, QStringLiteral("Day"))->text() == today);
+    test::type(opened.page, QStringLiteral("Day"), QStringLiteral("2026-03-12"));
+    choose(QStringLiteral("ask for it"));
+    CHECK(field(opened.page, QStringLiteral("Day"))->text() == QStringLiteral("2026-03-20"));
+    choose(QStringLiteral("it was held"));
+    CHECK(field(opened.page, QStringLiteral("Day"))->text() == QStringLiteral("2026-03-12"));
+    CHECK(opened.page.visit().isBegun());
+}
+
 TEST_CASE("One visit signs several hold points, and its findings become squawks")
 {
     Opened opened;
@@ -388,6 +415,29 @@ TEST_CASE("A new closing gets the hold points of the rules and the lists that fi
     CHECK(std::ranges::any_of(records->checks,
                               [&](const Check &check) { return check.closing_id == made->id; }));
     CHECK(opened.page.view().shown() == made->id);
+}
+
+TEST_CASE("A list that was unticked stays so when another part is chosen, not for the next closing")
+{
+    Opened opened;
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-unticked");
+    QListWidget *lists = nullptr;
+    for (auto *list : opened.page.findChildren<QListWidget *>()) {
+        if (list->accessibleName() == QStringLiteral("Inspector's lists"))
+            lists = list;
+    }
+    REQUIRE(lists);
+    REQUIRE(lists->count() > 0);
+    const QString first = lists->item(0)->text();
+    lists->item(0)->setCheckState(Qt::Unchecked);
+    QComboBox &parts = test::choice(opened.page, QStringLiteral("Part"));
+    parts.setCurrentIndex(parts.count() - 1);
+    REQUIRE(lists->count() > 0);
+    REQUIRE(lists->item(0)->text() == first);
+    CHECK(lists->item(0)->checkState() == Qt::Unchecked);
+    opened.page.startNew();
+    CHECK(lists->item(0)->checkState() == Qt::Checked);
 }
 
 TEST_CASE("Of two parts of one name a closing is made of the one that was chosen")

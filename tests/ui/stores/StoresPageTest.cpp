@@ -265,6 +265,30 @@ TEST_CASE("Whether a lot had expired is said for the moment in the form, not for
     CHECK_FALSE(says(use, warning));
 }
 
+TEST_CASE("A use begins without the part of the use before")
+{
+    StoresWindow window;
+    Id<MaterialLot> lot;
+    window.session->change(QStringLiteral("Lot"), [&](Edit &edit) {
+        MaterialLot made;
+        made.name = "Primer";
+        lot = edit.put(made);
+    });
+    window.page.showRecord({RecordType::MaterialLot, lot.value()});
+    auto &use = window.page.materials().use();
+    press(window.page, QStringLiteral("Used on…"));
+    type(use, QStringLiteral("On part"), QStringLiteral("LW-B3"));
+    QTest::keyClick(&field(use, QStringLiteral("On part")), Qt::Key_Return);
+    press(use, QStringLiteral("Keep the use"));
+    REQUIRE(window.records()->material_uses.size() == 1);
+    press(window.page, QStringLiteral("Used on…"));
+    CHECK(field(use, QStringLiteral("On part")).text().isEmpty());
+    CHECK_FALSE(use.isBegun());
+    press(use, QStringLiteral("Keep the use"));
+    CHECK(says(use, QStringLiteral("Say which part it was used on.")));
+    CHECK(window.records()->material_uses.size() == 1);
+}
+
 TEST_CASE("Times to cure are read as data sheets write them")
 {
     CHECK(ui::cureTime(QStringLiteral("14 d")) == Minutes{14 * 24 * 60});
