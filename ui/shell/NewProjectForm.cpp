@@ -19,6 +19,8 @@
 #include <QTimeZone>
 
 #include <algorithm>
+#include <filesystem>
+#include <system_error>
 
 namespace lastrivet::ui {
 
@@ -79,7 +81,20 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     offerStarters();
     connect(m_starter, &QComboBox::currentIndexChanged, this, &NewProjectForm::showStarter);
     connect(m_tree, &StarterTree::pruned, this, &NewProjectForm::tellSize);
+    // It stands there always: made or dropped, it begins anew.
+    connect(this, &ActForm::left, this, &NewProjectForm::clear);
+    clear();
+}
+
+void NewProjectForm::clear()
+{
+    for (QLineEdit *line : {m_name, m_aircraft, m_builder})
+        line->clear();
+    chooseUsualProfile();
+    m_origin->setCurrentIndex(0);
+    m_starter->setCurrentIndex(0);
     showStarter();
+    noteFields();
 }
 
 void NewProjectForm::offerProfiles()
@@ -89,6 +104,10 @@ void NewProjectForm::offerProfiles()
         if (const auto profile = library.find(id))
             m_profile->addItem(toQt(profile->name), toQt(id));
     }
+}
+
+void NewProjectForm::chooseUsualProfile()
+{
     const QString here = QLocale::territoryToCode(QLocale::system().territory()).toLower();
     const int known = m_profile->findData(here);
     m_profile->setCurrentIndex(std::max(0, known >= 0 ? known : m_profile->findData(noAuthority)));
@@ -168,21 +187,35 @@ bool NewProjectForm::make(const std::string &builder)
     const ProjectFacts facts = typed();
     QDir().mkpath(m_place->text());
     const auto profile = ProfileLibrary::standard().profile(facts.profile);
-    const auto project = Project::create(toPath(folder()), facts, profile, {&m_clock, builder});
-    const auto result = project->change(toStd(tr("Project begun")), [&](Edit &edit) {
-        Person person;
-        person.name = builder;
-        person.roles.insert(Role::Builder);
-        ProjectFacts with = edit.records().project;
-        with.builder_id = edit.put(std::move(person));
-        edit.put(with);
-        const auto inWords = [](const std::string &text) { return toStd(starterText(text)); };
-        if (starter())
-            plant(edit, *starter(), {m_tree->leftOut(), inWords});
-    });
-    if (!result)
-        hint(ui::inWords(result.reason()));
-    return bool(result);
+    const auto place = toPath(folder());
+    auto project = Project::create(place, facts, profile, {&m_clock, builder});
+    try {
+        const auto result =
+            project->change(toStd(tr("Project begun")), [&](Edit &edit) { fill(edit, builder); });
+        if (result)
+            return true;
+        hint(inWords(result.reason()));
+    } catch (const Fault &fault) {
+        hint(inWords(Message{fault.what(), {}}));
+    }
+    // All that lies there was made just now, and stands in the way of a second try.
+    project.reset();
+    std::error_code failure;
+    std::filesystem::remove_all(place, failure);
+    return false;
+}
+
+void NewProjectForm::fill(Edit &edit, const std::string &builder) const
+{
+    Person person;
+    person.name = builder;
+    person.roles.insert(Role::Builder);
+    ProjectFacts with = edit.records().project;
+    with.builder_id = edit.put(std::move(person));
+    edit.put(with);
+    const auto inWords = [](const std::string &text) { return toStd(starterText(text)); };
+    if (starter())
+        plant(edit, *starter(), {m_tree->leftOut(), inWords});
 }
 
 bool NewProjectForm::perform()

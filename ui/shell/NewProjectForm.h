@@ -24,6 +24,7 @@ class NewProjectForm final : public ActForm {
 public:
     explicit NewProjectForm(const Clock &clock, QWidget *parent = nullptr);
 
+    /// Puts the keyboard into its first line.
     void start();
     /// Where the project's folder will be made.
     void setPlace(const QString &folder);
@@ -35,7 +36,10 @@ protected:
     bool perform() override;
 
 private:
+    /// Empties what belongs to one project; where projects are kept stays.
+    void clear();
     void offerProfiles();
+    void chooseUsualProfile();
     void offerStarters();
     void showStarter();
     void tellSize();
@@ -43,7 +47,10 @@ private:
     const Starter *starter() const;
     ProjectFacts typed() const;
     QString folder() const;
-    /// True when the folder has a project with its builder and its first parts.
+    /// The builder and the first parts.
+    void fill(Edit &edit, const std::string &builder) const;
+    /// True when the folder has a project with its builder and its first parts; else nothing is
+    /// left of it.
     bool make(const std::string &builder);
 
     const Clock &m_clock;

@@ -1,0 +1,100 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/NewProjectForm.h"
+
+#include "core/base/Error.h"
+#include "tests/support/FakeClock.h"
+#include "tests/support/TemporaryFolder.h"
+#include "tests/ui/support/Hands.h"
+#include "ui/convert/QtText.h"
+
+#include <QComboBox>
+#include <QDir>
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// Counts how often it is asked, and can break at one of these times.
+class BreakingClock final : public Clock {
+public:
+    std::chrono::sys_time<std::chrono::milliseconds> now() const override
+    {
+        if (++asked == breaksAt)
+            throw NotSaved("The disk is full.");
+        return m_clock.now();
+    }
+
+    mutable int asked = 0;
+    /// 0 for never.
+    int breaksAt = 0;
+
+private:
+    test::FakeClock m_clock;
+};
+
+struct Shown {
+    Shown()
+    {
+        form.setPlace(pathText(folder.path()));
+        form.resize(640, 720);
+        form.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&form));
+    }
+    QLineEdit &line(const char *name) { return test::field(form, QString::fromUtf8(name)); }
+    void make(const char *name)
+    {
+        test::type(form, QStringLiteral("Name of the project"), QString::fromUtf8(name));
+        test::type(form, QStringLiteral("Builder"), QStringLiteral("Robin Vale"));
+        QTest::keyClick(&form, Qt::Key_Return, Qt::ControlModifier);
+    }
+    bool isThere(const QString &name) const { return QDir(pathText(folder.path())).exists(name); }
+
+    test::TemporaryFolder folder;
+    BreakingClock clock;
+    NewProjectForm form{clock};
+    QSignalSpy made{&form, &NewProjectForm::made};
+};
+
+} // namespace
+
+TEST_CASE("The form for a new project does not begin with the project made before")
+{
+    Shown shown;
+    test::type(shown.form, QStringLiteral("Aircraft type"), QStringLiteral("Own design"));
+    test::choice(shown.form, QStringLiteral("Built from")).setCurrentIndex(1);
+    CHECK(shown.form.isBegun());
+    shown.make("First");
+    REQUIRE(shown.made.count() == 1);
+    for (const char *name : {"Name of the project", "Builder", "Aircraft type"})
+        CHECK(shown.line(name).text().isEmpty());
+    CHECK(test::choice(shown.form, QStringLiteral("Built from")).currentIndex() == 0);
+    CHECK(shown.line("Kept in the folder").text() == pathText(shown.folder.path()));
+    CHECK_FALSE(shown.form.isBegun());
+}
+
+TEST_CASE("A new project that fails half way leaves its place to the next try")
+{
+    Shown shown;
+    shown.make("First");
+    REQUIRE(shown.made.count() == 1);
+    // The clock is asked for the last time when builder and parts are put in.
+    shown.clock.breaksAt = shown.clock.asked;
+    shown.clock.asked = 0;
+    shown.make("Second");
+    CHECK(shown.made.count() == 1);
+    CHECK(test::says(shown.form, QStringLiteral("The disk is full.")));
+    CHECK(shown.line("Name of the project").text() == QStringLiteral("Second"));
+    CHECK_FALSE(shown.isThere(QStringLiteral("Second.lastrivet")));
+    shown.clock.breaksAt = 0;
+    QTest::keyClick(&shown.form, Qt::Key_Return, Qt::ControlModifier);
+    CHECK(shown.made.count() == 2);
+    CHECK(shown.isThere(QStringLiteral("Second.lastrivet")));
+}
+
+} // namespace lastrivet::ui
