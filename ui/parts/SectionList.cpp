@@ -29,8 +29,18 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <string>
 
 namespace lastrivet::ui {
+
+namespace {
+
+std::string subjectOf(const PartSection &section)
+{
+    return std::string(word(section.type)) + " " + section.title;
+}
+
+} // namespace
 
 SectionList::SectionList(Session &session, ActLine &ask, QWidget *parent)
     : QWidget(parent)
@@ -44,6 +54,7 @@ SectionList::SectionList(Session &session, ActLine &ask, QWidget *parent)
     , m_nothing(new QLabel(tr("Nothing on record here."), this))
     , m_acts(new SectionActsBar(session, ask, this))
     , m_new(new QLineEdit(this))
+    , m_drafts(session, "section_line")
     , m_drawn(new QPushButton(tr("Drawn"), this))
     , m_halves(new QSplitter(Qt::Vertical, this))
     , m_formArea(new QScrollArea(this))
@@ -145,11 +156,7 @@ void SectionList::buildKeys()
 
 void SectionList::show(const PartSection &section, Id<Component> part, bool isWithBelow)
 {
-    if (&section != m_section) {
-        // What was typed for one section would become a record of another kind in the next.
-        m_left[m_section] = m_new->text();
-        m_new->setText(m_left[&section]);
-    }
+    takeUpDraft(section);
     m_section = &section;
     m_part = part;
     m_isWithBelow = isWithBelow;
@@ -167,6 +174,28 @@ void SectionList::show(const PartSection &section, Id<Component> part, bool isWi
     fitColumns();
     updateEmptiness();
     showCurrent();
+}
+
+void SectionList::takeUpDraft(const PartSection &section)
+{
+    if (&section == m_draftOf)
+        return;
+    // What was typed for one section would become a record of another kind in the next.
+    keepDraft();
+    m_draftOf = &section;
+    m_new->setText(m_drafts.of(subjectOf(section)));
+}
+
+void SectionList::keepDraft()
+{
+    if (m_draftOf)
+        m_drafts.keep(subjectOf(*m_draftOf), m_new->text());
+}
+
+void SectionList::hideEvent(QHideEvent *event)
+{
+    keepDraft();
+    QWidget::hideEvent(event);
 }
 
 void SectionList::setFilter(std::function<bool(std::int64_t id)> filter)
@@ -312,6 +341,7 @@ void SectionList::addNew()
         }))
         return;
     m_new->clear();
+    keepDraft();
     Q_EMIT recordAdded({m_section->type, added});
     choose({m_section->type, added});
 }

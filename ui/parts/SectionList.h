@@ -4,6 +4,7 @@
 
 #include "core/project/Project.h"
 #include "ui/parts/PartSection.h"
+#include "ui/shell/Drafts.h"
 
 #include <QWidget>
 
@@ -65,6 +66,7 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void hideEvent(QHideEvent *event) override;
 
 private:
     void build();
@@ -82,6 +84,9 @@ private:
     void showCurrent();
     void updateEmptiness();
     void addNew();
+    /// The line goes on where it was left in this section.
+    void takeUpDraft(const PartSection &section);
+    void keepDraft();
     void openCurrent();
     void withdrawChosen();
     void insertBefore();
@@ -108,8 +113,10 @@ private:
     std::function<void(Edit &edit, std::int64_t id)> m_complete;
     SectionActsBar *m_acts;
     QLineEdit *m_new;
-    /// What is typed there and not added yet, of the sections that are not shown.
-    std::map<const PartSection *, QString> m_left;
+    /// What is typed there and not added yet.
+    Drafts m_drafts;
+    /// The section that the line is about; none before the first is shown.
+    const PartSection *m_draftOf = nullptr;
     QPushButton *m_drawn;
     QSplitter *m_halves;
     QScrollArea *m_formArea;

@@ -7,6 +7,8 @@
 #include "ui/widgets/Layouts.h"
 
 #include <QHBoxLayout>
+#include <QJsonArray>
+#include <QJsonDocument>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -14,10 +16,14 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <string>
 
 namespace lastrivet::ui {
 
 namespace {
+
+/// Title, what is for it, and what is against it.
+constexpr qsizetype optionWords = 3;
 
 /// Whether it is decided for is no part of its words.
 bool sayTheSame(const Squawk::RepairOption &a, const Squawk::RepairOption &b)
@@ -30,6 +36,7 @@ bool sayTheSame(const Squawk::RepairOption &a, const Squawk::RepairOption &b)
 RepairOptions::RepairOptions(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
+    , m_drafts(session, "squawk_repair")
     , m_rows(new QVBoxLayout)
     , m_title(new QLineEdit(this))
     , m_pros(new QLineEdit(this))
@@ -60,14 +67,57 @@ void RepairOptions::show(Id<Squawk> squawk)
     if (squawk == m_squawk && options == m_shown)
         return;
     if (squawk != m_squawk) {
-        m_left[m_squawk] = line();
-        setLine(m_left[squawk]);
+        keepDraft();
+        setLine(fromText(m_drafts.of(std::to_string(squawk.value()))));
     }
     m_squawk = squawk;
     m_shown = options;
     clearLayout(*m_rows);
     for (std::size_t i = 0; i < options.size(); ++i)
         m_rows->addWidget(makeRow(options[i], i));
+}
+
+void RepairOptions::hideEvent(QHideEvent *event)
+{
+    keepDraft();
+    QWidget::hideEvent(event);
+}
+
+void RepairOptions::keepDraft()
+{
+    if (m_squawk)
+        m_drafts.keep(std::to_string(m_squawk.value()), asText(line()));
+}
+
+/// Its words, and behind them those of the way that it is of; empty for an empty line.
+QString RepairOptions::asText(const Line &line)
+{
+    QJsonArray words;
+    const auto add = [&words](const Squawk::RepairOption &option) {
+        for (const std::string &each : {option.title, option.pros, option.cons})
+            words.append(QString::fromStdString(each));
+    };
+    add(line.words);
+    if (line.edited)
+        add(*line.edited);
+    else if (line.words == Squawk::RepairOption())
+        return {};
+    return QString::fromUtf8(QJsonDocument(words).toJson(QJsonDocument::Compact));
+}
+
+RepairOptions::Line RepairOptions::fromText(const QString &text)
+{
+    const QJsonArray words = QJsonDocument::fromJson(text.toUtf8()).array();
+    const auto option = [&words](qsizetype first) {
+        const auto at = [&](qsizetype i) { return words.at(first + i).toString().toStdString(); };
+        return Squawk::RepairOption{at(0), at(1), at(2), false};
+    };
+    Line line;
+    if (words.size() >= optionWords)
+        line.words = option(0);
+    if (words.size() >= 2 * optionWords)
+        line.edited = option(optionWords);
+    return line;
 }
 
 QWidget *RepairOptions::makeRow(const Squawk::RepairOption &option, std::size_t place)
@@ -178,6 +228,7 @@ void RepairOptions::keepLine()
     if (!isDone)
         return;
     setLine({});
+    keepDraft();
     m_title->setFocus();
 }
 

@@ -3,11 +3,11 @@
 #pragma once
 
 #include "core/records/Squawk.h"
+#include "ui/shell/Drafts.h"
 
 #include <QWidget>
 
 #include <functional>
-#include <map>
 #include <optional>
 #include <vector>
 
@@ -29,6 +29,9 @@ public:
 
     void show(Id<Squawk> squawk);
 
+protected:
+    void hideEvent(QHideEvent *event) override;
+
 private:
     /// The words in the line, and the way that they are of; none when they are for a new one.
     struct Line {
@@ -43,6 +46,9 @@ private:
     Line line() const;
     void setLine(const Line &line);
     void keepLine();
+    void keepDraft();
+    static QString asText(const Line &line);
+    static Line fromText(const QString &text);
     void edit(std::size_t place);
     void choose(std::size_t place);
     void remove(std::size_t place);
@@ -53,8 +59,8 @@ private:
     std::vector<Squawk::RepairOption> m_shown;
     /// As it was when its words were put into the line: its place may change meanwhile.
     std::optional<Squawk::RepairOption> m_edited;
-    /// What was typed and not kept, of squawks that were looked at before.
-    std::map<Id<Squawk>, Line> m_left;
+    /// What is typed and not kept.
+    Drafts m_drafts;
     QVBoxLayout *m_rows;
     QLineEdit *m_title;
     QLineEdit *m_pros;

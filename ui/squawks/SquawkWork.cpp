@@ -18,6 +18,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <string>
 
 namespace lastrivet::ui {
 
@@ -38,6 +39,11 @@ std::vector<const WorkSession *> sessionsOn(const Records &records, Id<Squawk> s
     return sessions;
 }
 
+std::string subject(Id<Squawk> squawk)
+{
+    return std::to_string(squawk.value());
+}
+
 QString workersOf(const Records &records, const WorkSession &session)
 {
     QStringList names;
@@ -51,6 +57,8 @@ QString workersOf(const Records &records, const WorkSession &session)
 SquawkWork::SquawkWork(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
+    , m_drafts(session, "squawk_work")
+    , m_stops(session, "squawk_clock")
     , m_sessions(new Section(session.theme(), tr("Work on it"),
                              tr("No work on it is in the log yet."), this))
     , m_sum(new QLabel(this))
@@ -101,12 +109,33 @@ void SquawkWork::connectParts()
 void SquawkWork::show(Id<Squawk> squawk)
 {
     if (squawk != m_squawk) {
-        m_left[m_squawk] = m_line->text();
+        keepDraft();
         m_squawk = squawk;
         m_doubt.forget();
-        m_line->setText(m_left[squawk]);
+        m_line->setText(m_drafts.of(subject(squawk)));
+        if (m_session.timer() && m_stops.of(subject(squawk)) == clockText())
+            m_stopped = squawk;
     }
     refresh();
+}
+
+void SquawkWork::hideEvent(QHideEvent *event)
+{
+    keepDraft();
+    QWidget::hideEvent(event);
+}
+
+void SquawkWork::keepDraft()
+{
+    if (!m_squawk)
+        return;
+    m_drafts.keep(subject(m_squawk), m_line->text());
+    m_stops.keep(subject(m_squawk), isOfClock() ? clockText() : QString());
+}
+
+QString SquawkWork::clockText() const
+{
+    return m_session.timer() ? toQt(m_session.timer()->began.text()) : QString();
 }
 
 void SquawkWork::refresh()
@@ -223,6 +252,7 @@ void SquawkWork::log()
     m_stopped = {};
     if (isClockDone)
         m_session.setTimer(std::nullopt);
+    keepDraft();
 }
 
 void SquawkWork::startOrStop()

@@ -6,11 +6,10 @@
 #include "core/project/Project.h"
 #include "core/records/Squawk.h"
 #include "ui/daylog/EntryDoubt.h"
+#include "ui/shell/Drafts.h"
 
 #include <QTimer>
 #include <QWidget>
-
-#include <map>
 
 class QLabel;
 class QLineEdit;
@@ -31,6 +30,9 @@ public:
     void show(Id<Squawk> squawk);
     void refresh();
 
+protected:
+    void hideEvent(QHideEvent *event) override;
+
 private:
     void build();
     void connectParts();
@@ -40,6 +42,9 @@ private:
     void understand();
     bool mayBeLogged(const entry::EntryReading &reading);
     void log();
+    void keepDraft();
+    /// Empty while no clock runs.
+    QString clockText() const;
     void startOrStop();
     void stop();
     /// True when the line is about what the clock measured: logging it stops the clock.
@@ -49,8 +54,11 @@ private:
     Id<Squawk> m_squawk;
     /// Whose clock was stopped with its time in the line; the clock runs on until that is logged.
     Id<Squawk> m_stopped;
-    /// What was typed and not logged, of squawks that were looked at before.
-    std::map<Id<Squawk>, QString> m_left;
+    /// What is typed and not logged.
+    Drafts m_drafts;
+    /// Since when the clock ran that was stopped: its time is not to be counted twice after a
+    /// restart.
+    Drafts m_stops;
     EntryDoubt m_doubt;
     Section *m_sessions;
     QLabel *m_sum;
