@@ -61,15 +61,17 @@ private:
     void renew()
     {
         const QString folder = m_window->openedFolder();
-        // The signal is still being sent by the old window: it goes when the event loop is back.
-        ui::MainWindow *old = m_window.release();
         QGuiApplication::setQuitOnLastWindowClosed(false);
-        old->close();
-        old->deleteLater();
-        std::optional<ui::ProjectOpening> opening;
-        if (!folder.isEmpty())
-            opening.emplace(folder, m_settings, m_clock);
-        show(opening ? &*opening : nullptr);
+        // What was begun since it asked for this holds the window back.
+        if (m_window->close()) {
+            // The signal is still being sent by the old window: it goes when the event loop is
+            // back.
+            m_window.release()->deleteLater();
+            std::optional<ui::ProjectOpening> opening;
+            if (!folder.isEmpty())
+                opening.emplace(folder, m_settings, m_clock);
+            show(opening ? &*opening : nullptr);
+        }
         QGuiApplication::setQuitOnLastWindowClosed(true);
     }
 

@@ -15284,6 +15284,25 @@
         <source>The whole project with its files (*.zip)</source>
         <translation>Das ganze Projekt mit seinen Dateien (*.zip)</translation>
     </message>
+    <message>
+        <source>A new project is begun and not made. Make it, press Escape to drop it, or do the same once more to leave without it.</source>
+        <translation>Ein neues Projekt ist begonnen und nicht angelegt. Anlegen, mit Esc verwerfen oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
+    </message>
+    <message>
+        <source>What is begun here is not kept. Keep it, press Escape to drop it, or do the same once more to leave without it.</source>
+        <translation>Was hier begonnen ist, ist noch nicht festgehalten. Festhalten, mit Esc verwerfen oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
+    </message>
+    <message>
+        <source>Photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
+        <translation>Fotos werden gerade übernommen. Sie sind festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
+        <translation>
+            <numerusform>Das Foto wird gerade übernommen (%1 von %n). Es ist festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</numerusform>
+            <numerusform>%1 von %n Fotos sind übernommen. Sie sind festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MajorPortionView</name>

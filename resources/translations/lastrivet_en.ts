@@ -664,6 +664,16 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::MainWindow</name>
+    <message numerus="yes">
+        <source>%1 of %n photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
+        <translation>
+            <numerusform>The photo is being taken in (%1 of %n). It is kept when that is done; do the same once more to stop it.</numerusform>
+            <numerusform>%1 of %n photos are taken in. They are kept when that is done; do the same once more to stop it.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::MajorPortionView</name>
     <message numerus="yes">
         <source>%n usual tasks added, each for the maker until you enter who did it</source>

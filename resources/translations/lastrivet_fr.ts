@@ -15284,6 +15284,25 @@
         <source>The whole project with its files (*.zip)</source>
         <translation>Tout le projet avec ses fichiers (*.zip)</translation>
     </message>
+    <message>
+        <source>A new project is begun and not made. Make it, press Escape to drop it, or do the same once more to leave without it.</source>
+        <translation>Un nouveau projet est commencé et n’est pas créé. Le créer, l’abandonner avec Échap, ou refaire la même chose pour partir sans lui.</translation>
+    </message>
+    <message>
+        <source>What is begun here is not kept. Keep it, press Escape to drop it, or do the same once more to leave without it.</source>
+        <translation>Ce qui est commencé ici n’est pas encore conservé. Le conserver, l’abandonner avec Échap, ou refaire la même chose pour partir sans lui.</translation>
+    </message>
+    <message>
+        <source>Photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
+        <translation>Des photos sont en cours d’import. Elles sont conservées une fois que c’est fini ; refaire la même chose l’arrête.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
+        <translation>
+            <numerusform>La photo est en cours d’import (%1 sur %n). Elle est conservée une fois que c’est fini ; refaire la même chose l’arrête.</numerusform>
+            <numerusform>%1 photos sur %n sont importées. Elles sont conservées une fois que c’est fini ; refaire la même chose l’arrête.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MajorPortionView</name>

@@ -44,6 +44,8 @@ void CertificatePage::build()
     addPlace(tr("Weight and balance"), *m_weighing);
     addPlace(tr("Test flights"), *m_flights);
     addPlace(tr("Rules"), *m_rules);
+    connect(m_stack, &QStackedWidget::currentChanged, this,
+            [this](int shown) { m_buttons->button(shown)->setChecked(true); });
     m_places = {m_papers, m_crossCheck, m_majorPortion, m_weighing, m_flights, m_rules};
     auto *print = new QPushButton(tr("File for the final inspection…"), m_head);
     print->setToolTip(tr("Documents, inspections, equipment, major portion, log, deviations and "

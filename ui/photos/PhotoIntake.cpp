@@ -128,12 +128,13 @@ void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link
         return;
     const auto work =
         std::make_shared<Work>(incoming(*m_session.records(), files, links, shows), m_session);
-    m_session.runLong(
+    const auto running = m_session.runLong(
         tr("Taking in photos"), [work](Progress &progress) { copyAll(*work, progress); }, this,
         [this, work] {
             if (!work->batches.empty())
                 m_rows->add(std::exchange(work->batches, {}));
         });
+    running->markAsBringing();
 }
 
 void PhotoIntake::finish()

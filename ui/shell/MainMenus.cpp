@@ -36,8 +36,8 @@ void MainWindow::buildFileMenu()
     add(
         menu, tr("&New project"), {},
         [this] {
-            closeProject();
-            m_start->startNew();
+            if (leaveProject())
+                m_start->startNew();
         },
         false);
     add(
@@ -60,7 +60,7 @@ void MainWindow::buildFileMenu()
     add(
         menu, tr("&Restore a backup…"), {}, [this] { m_restoreForm->open(); }, false);
     menu.addSeparator();
-    add(menu, tr("&Close the project"), QKeySequence::Close, [this] { closeProject(); });
+    add(menu, tr("&Close the project"), QKeySequence::Close, [this] { leaveProject(); });
     add(
         menu, tr("&Quit"), QKeySequence::Quit, [this] { close(); }, false);
 }

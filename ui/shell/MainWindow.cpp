@@ -24,6 +24,7 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QFocusEvent>
 #include <QPointer>
 #include <QPushButton>
@@ -128,6 +129,10 @@ void MainWindow::restorePlace()
 void MainWindow::closeEvent(QCloseEvent *event)
 {
     m_surroundings.settings.setValue(placeKey, saveGeometry());
+    if (!mayLeave()) {
+        event->ignore();
+        return;
+    }
     closeProject();
     event->accept();
 }
@@ -136,6 +141,8 @@ bool MainWindow::openFolder(const QString &folder)
 {
     if (m_view && ProjectOpening::placeOf(folder) == m_folder)
         return true;
+    if (m_view && !mayLeave())
+        return false;
     ProjectOpening opening(folder, m_surroundings.settings, m_surroundings.clock);
     return open(opening);
 }
@@ -164,9 +171,15 @@ void MainWindow::showProject(std::unique_ptr<Session> session)
     m_stack->setCurrentWidget(m_view);
     const Session &opened = m_view->session();
     setWindowTitle(tr("%1 – Lastrivet").arg(toQt(opened.records()->project.name)));
-    connect(&opened, &Session::changed, this, &MainWindow::updateActions);
+    connect(&opened, &Session::changed, this, [this] {
+        m_heldBackBy.clear();
+        updateActions();
+    });
     connect(m_view, &ProjectView::backupWanted, this, &MainWindow::openBackup);
-    connect(m_view, &ProjectView::opened, this, &MainWindow::shareKeys);
+    connect(m_view, &ProjectView::opened, this, [this] {
+        m_heldBackBy.clear();
+        shareKeys();
+    });
     connect(&m_view->notices(), &NoticeBars::placeWanted, this, &MainWindow::browse);
     connect(&m_view->notices(), &NoticeBars::mergeWanted, m_view,
             [this](const QString &file) { mergeSecond(m_view->session(), file, m_view); });
@@ -185,6 +198,7 @@ void MainWindow::complain(const QString &sentence)
 
 void MainWindow::closeProject()
 {
+    m_heldBackBy.clear();
     m_finder->hide();
     m_printForm->hide();
     m_backupForm->hide();
@@ -243,7 +257,8 @@ void MainWindow::showPreferences()
     Preferences preferences(PersonalSettings(m_surroundings.settings), m_surroundings.theme,
                             m_view ? &m_view->session() : nullptr, m_folder, this);
     preferences.exec();
-    if (preferences.needsNewWindow())
+    m_isRenewalDue = m_isRenewalDue || preferences.needsNewWindow();
+    if (m_isRenewalDue && mayLeave())
         Q_EMIT renewalWanted();
 }
 
@@ -323,7 +338,10 @@ void MainWindow::backUpNow()
 
 void MainWindow::openRestored(const QString &folder, const QString &remark)
 {
-    if (openFolder(folder) && !remark.isEmpty())
+    if (!openFolder(folder))
+        // Where the open project is held back, it can be opened from the menu afterwards.
+        m_recent.add(ProjectOpening::placeOf(folder), QFileInfo(folder).completeBaseName());
+    else if (!remark.isEmpty())
         complain(remark);
 }
 

@@ -8,6 +8,7 @@
 #include "ui/shell/Theme.h"
 
 #include <QMainWindow>
+#include <QStringList>
 #include <QTimer>
 
 #include <functional>
@@ -26,12 +27,14 @@ class BackupForm;
 class BenchView;
 class Finder;
 class PrintForm;
+class Progress;
 class ProjectOpening;
 class ProjectView;
 class RestoreForm;
 class Session;
 class ShortcutSheet;
 class StartPage;
+class Unfinished;
 
 /// The window: a project, or the start page while none is open; menus, keys, and its own state.
 class MainWindow final : public QMainWindow {
@@ -49,11 +52,16 @@ public:
     explicit MainWindow(const Surroundings &surroundings, QWidget *parent = nullptr);
     ~MainWindow() override;
 
-    /// Opens a project folder; false when it cannot be, which the start page says.
+    /// Opens a project folder; false when it cannot be, which the start page says, or when the open
+    /// one is held back.
     bool openFolder(const QString &folder);
     /// Opens the project that is on its way; false as for `openFolder`.
     bool open(ProjectOpening &opening);
+    /// Drops what is begun in it and cannot be kept.
     void closeProject();
+    /// Closes it, unless something is begun that would be lost: that is shown and told of, and who
+    /// asks once more with nothing typed in between is let go.
+    bool leaveProject();
     /// Null while no project is open.
     ProjectView *view() const { return m_view; }
     StartPage &startPage() const { return *m_start; }
@@ -88,6 +96,13 @@ private:
     QAction *add(QMenu &menu, const QString &words, const QKeySequence &keys,
                  const std::function<void()> &act, bool needsProject = true);
     void showProject(std::unique_ptr<Session> session);
+    /// What would be lost; on the page that is shown first.
+    std::vector<Unfinished *> begun() const;
+    /// Brings it into view; one sentence what to do about it.
+    QString showBegun(Unfinished &form);
+    QString bringingWords(const Progress &progress) const;
+    /// False when something would be lost that the person was not told of yet.
+    bool mayLeave();
     /// Says it where the person is: in the open project, or on the start page.
     void complain(const QString &sentence);
     void fillRecent();
@@ -115,6 +130,10 @@ private:
     ProjectView *m_view = nullptr;
     BenchView *m_bench = nullptr;
     bool m_wasFullScreen = false;
+    /// What was begun when somebody was last told that it would be lost.
+    QStringList m_heldBackBy;
+    /// Something was chosen that needs a new window, which was held back.
+    bool m_isRenewalDue = false;
     QString m_folder;
     Finder *m_finder;
     PrintForm *m_printForm;

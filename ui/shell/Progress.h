@@ -25,6 +25,9 @@ public:
         m_total = total;
         return !m_isCancelled;
     }
+    /// What it brings goes on record when it is done, so that nobody leaves the project unawares.
+    void markAsBringing() { m_isBringing = true; }
+    bool isBringing() const { return m_isBringing; }
     bool isCancelled() const { return m_isCancelled; }
     /// Called by the worker when what it makes is there: cancelling comes too late from then on.
     void noteKept() { m_isKept = true; }
@@ -40,6 +43,8 @@ private:
     std::atomic<qint64> m_total = 0;
     std::atomic<bool> m_isCancelled = false;
     std::atomic<bool> m_isKept = false;
+    /// Of the window alone.
+    bool m_isBringing = false;
 };
 
 } // namespace lastrivet::ui

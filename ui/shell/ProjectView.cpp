@@ -124,6 +124,28 @@ void ProjectView::open(PageId id)
     Q_EMIT opened(id);
 }
 
+std::vector<Page *> ProjectView::pages() const
+{
+    std::vector<Page *> made;
+    Page *shown = m_pages[std::size_t(m_current)];
+    if (shown)
+        made.push_back(shown);
+    for (Page *page : m_pages) {
+        if (page && page != shown)
+            made.push_back(page);
+    }
+    return made;
+}
+
+void ProjectView::openPageOf(const QWidget &widget)
+{
+    for (std::size_t i = 0; i < pageCount; ++i) {
+        const bool isThere = m_pages[i] && m_pages[i]->isAncestorOf(&widget);
+        if (isThere && PageId(i) != m_current)
+            open(PageId(i));
+    }
+}
+
 void ProjectView::goTo(RecordRef record)
 {
     const PageId id = pageFor(record.type);

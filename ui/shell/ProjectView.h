@@ -41,6 +41,10 @@ public:
     /// Makes the page when it was not shown before.
     Page &page(PageId id);
     void open(PageId id);
+    /// The pages that were made, the one that is shown first.
+    std::vector<Page *> pages() const;
+    /// Opens the page on which the widget is.
+    void openPageOf(const QWidget &widget);
     /// Opens the page of the record and shows it there.
     void goTo(RecordRef record);
     /// Records that were gone to, the last one first.

@@ -212,8 +212,10 @@ bool Session::setTimer(const RunningTimer &timer, const TimerProgress &progress)
     return setTimer(timer);
 }
 
-void Session::runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,
-                      std::function<void()> done, std::function<void()> notDone)
+std::shared_ptr<Progress> Session::runLong(const QString &title,
+                                           std::function<void(Progress &)> work, QObject *context,
+                                           std::function<void()> done,
+                                           std::function<void()> notDone)
 {
     const auto progress = std::make_shared<Progress>(title);
     const auto fault = std::make_shared<QString>();
@@ -230,6 +232,7 @@ void Session::runLong(const QString &title, std::function<void(Progress &)> work
         },
         [this, progress, fault, done = std::move(done), notDone = std::move(notDone),
          context = QPointer<QObject>(context)] {
+            std::erase_if(m_running, [&](const auto &one) { return one.lock() == progress; });
             // The foot of the window follows it to its end, whoever asked for it.
             Q_EMIT workEnded(progress);
             const bool isCancelled = progress->isCancelled() && !progress->isKept();
@@ -241,6 +244,17 @@ void Session::runLong(const QString &title, std::function<void(Progress &)> work
             if (const auto &next = isDone ? done : notDone; context && next)
                 next();
         });
+    return progress;
+}
+
+std::vector<std::shared_ptr<Progress>> Session::running() const
+{
+    std::vector<std::shared_ptr<Progress>> all;
+    for (const auto &one : m_running) {
+        if (auto progress = one.lock())
+            all.push_back(std::move(progress));
+    }
+    return all;
 }
 
 } // namespace lastrivet::ui

@@ -108,8 +108,11 @@ public:
     /// Runs `work` on a worker with progress and cancel at the foot of the window; `done` is called
     /// on this thread unless it failed, which is said, or was cancelled before anything was kept,
     /// or `context` is gone. `notDone`, if any, is called in its place while there is a context.
-    void runLong(const QString &title, std::function<void(Progress &)> work, QObject *context,
-                 std::function<void()> done, std::function<void()> notDone = {});
+    std::shared_ptr<Progress> runLong(const QString &title, std::function<void(Progress &)> work,
+                                      QObject *context, std::function<void()> done,
+                                      std::function<void()> notDone = {});
+    /// Long work that is still going on.
+    std::vector<std::shared_ptr<Progress>> running() const;
 
     /// Reads the clock again: a new day changes the answer.
     void lookAtClock();

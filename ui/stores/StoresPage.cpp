@@ -52,6 +52,8 @@ void StoresPage::build()
     layout->addWidget(bar);
     layout->addWidget(m_stack, 1);
     connect(m_buttons, &QButtonGroup::idClicked, m_stack, &QStackedWidget::setCurrentIndex);
+    connect(m_stack, &QStackedWidget::currentChanged, this,
+            [this](int shown) { m_buttons->button(shown)->setChecked(true); });
 }
 
 StoreBoard &StoresPage::boardOf(RecordType type) const
@@ -76,9 +78,7 @@ StoreBoard &StoresPage::shown() const
 
 void StoresPage::showBoard(RecordType type)
 {
-    StoreBoard &board = boardOf(type);
-    m_stack->setCurrentWidget(&board);
-    m_buttons->button(m_stack->currentIndex())->setChecked(true);
+    m_stack->setCurrentWidget(&boardOf(type));
 }
 
 void StoresPage::showRecord(RecordRef record)

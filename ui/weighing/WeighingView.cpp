@@ -59,6 +59,8 @@ void WeighingView::build()
     layout->setSpacing(12);
     layout->addLayout(head);
     layout->addWidget(m_stack, 1);
+    connect(m_stack, &QStackedWidget::currentChanged, this,
+            [this](int shown) { m_buttons->button(shown)->setChecked(true); });
     connect(print, &QPushButton::clicked, this,
             [this] { askToPrint(*this, m_session, PrintKind::Weight); });
 }

@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/MainWindow.h"
+
+#include "ui/bench/BenchView.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/ProjectView.h"
+#include "ui/shell/StartPage.h"
+#include "ui/widgets/Unfinished.h"
+
+#include <memory>
+
+// Nothing is lost by leaving: what is begun holds the window back once.
+namespace lastrivet::ui {
+
+namespace {
+
+std::shared_ptr<Progress> bringing(const Session &session)
+{
+    for (const auto &progress : session.running()) {
+        if (progress->isBringing() && !progress->isCancelled())
+            return progress;
+    }
+    return {};
+}
+
+} // namespace
+
+std::vector<Unfinished *> MainWindow::begun() const
+{
+    std::vector<Unfinished *> found;
+    const auto look = [&found](const QWidget &place) {
+        for (Unfinished *one : place.findChildren<Unfinished *>()) {
+            if (one->isBegun())
+                found.push_back(one);
+        }
+    };
+    if (m_bench)
+        look(*m_bench);
+    if (m_view) {
+        for (const QWidget *page : m_view->pages())
+            look(*page);
+    } else {
+        look(*m_start);
+    }
+    return found;
+}
+
+QString MainWindow::showBegun(Unfinished &form)
+{
+    if (!m_view) {
+        form.takeKeyboard();
+        return tr("A new project is begun and not made. Make it, press Escape to drop it, or do "
+                  "the same once more to leave without it.");
+    }
+    if (!m_bench || !m_bench->isAncestorOf(&form)) {
+        leaveBench();
+        m_view->openPageOf(form);
+    }
+    form.takeKeyboard();
+    return tr("What is begun here is not kept. Keep it, press Escape to drop it, or do the same "
+              "once more to leave without it.");
+}
+
+QString MainWindow::bringingWords(const Progress &progress) const
+{
+    if (progress.total() == 0)
+        return tr("Photos are being taken in. They are kept when that is done; do the same once "
+                  "more to stop it.");
+    return tr("%1 of %n photos are being taken in. They are kept when that is done; do the same "
+              "once more to stop it.",
+              nullptr, int(progress.total()))
+        .arg(progress.done());
+}
+
+bool MainWindow::mayLeave()
+{
+    const auto begunNow = begun();
+    const auto coming = m_view ? bringing(m_view->session()) : nullptr;
+    QStringList what;
+    for (const Unfinished *one : begunNow)
+        what += one->contents();
+    if (coming)
+        what += coming->title();
+    if ((begunNow.empty() && !coming) || what == m_heldBackBy)
+        return true;
+    QStringList sentences;
+    if (!begunNow.empty())
+        sentences += showBegun(*begunNow.front());
+    if (coming)
+        sentences += bringingWords(*coming);
+    complain(sentences.join(QLatin1Char(' ')));
+    m_heldBackBy = what;
+    return false;
+}
+
+bool MainWindow::leaveProject()
+{
+    // What is begun on the start page stays there.
+    if (m_view && !mayLeave())
+        return false;
+    closeProject();
+    return true;
+}
+
+} // namespace lastrivet::ui
