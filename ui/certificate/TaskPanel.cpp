@@ -23,6 +23,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <string>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -40,6 +42,7 @@ std::vector<RecordForm::Row> formRows()
 TaskPanel::TaskPanel(Session &session, PictureLoader &loader, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
+    , m_drafts(session, "task_tenths")
     , m_heading(new QLabel(this))
     , m_tenths(new TenthsEditor(this))
     , m_paidHelp(new PaidHelpBox(session, this))
@@ -117,8 +120,10 @@ void TaskPanel::show(Id<CreditTask> id, credit::TaskEvidence evidence)
 {
     const bool isOther = id != m_task;
     // Keeps what is being typed for the task before, which is a change of the records.
-    if (isOther)
+    if (isOther) {
         m_form->settle();
+        keepDraft();
+    }
     const auto records = m_session.records();
     const CreditTask *task = records->findLive(id);
     if (!task)
@@ -129,12 +134,41 @@ void TaskPanel::show(Id<CreditTask> id, credit::TaskEvidence evidence)
     m_heading->setText(name());
     if (isOther || !m_tenths->isBeingTyped() || credit::tenthsOf(*task) == m_tenths->tenths())
         m_tenths->show(credit::tenthsOf(*task), !task->not_applicable);
+    if (isOther)
+        takeUpDraft();
     m_tenths->setEnabled(!m_session.isReadOnly());
     m_withdraw->setEnabled(!m_session.isReadOnly());
     m_paidHelp->show(id);
     m_form->show(id.value());
     m_files->show(task->media_ids);
     showEvidence(evidence);
+}
+
+void TaskPanel::hideEvent(QHideEvent *event)
+{
+    keepDraft();
+    QWidget::hideEvent(event);
+}
+
+void TaskPanel::keepDraft()
+{
+    if (!m_task)
+        return;
+    const credit::Tenths typed = m_tenths->tenths();
+    const QString words = QStringLiteral("%1 %2 %3 %4")
+                              .arg(typed.kit)
+                              .arg(typed.commercial)
+                              .arg(typed.assembly)
+                              .arg(typed.fabrication);
+    m_drafts.keep(std::to_string(m_task.value()), m_tenths->isBeingTyped() ? words : QString());
+}
+
+void TaskPanel::takeUpDraft()
+{
+    const QStringList words =
+        m_drafts.of(std::to_string(m_task.value())).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    if (words.size() == 4)
+        m_tenths->type({words[0].toInt(), words[1].toInt(), words[2].toInt(), words[3].toInt()});
 }
 
 void TaskPanel::showEvidence(const credit::TaskEvidence &evidence)

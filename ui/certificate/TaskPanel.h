@@ -5,6 +5,7 @@
 #include "core/credit/TaskEvidence.h"
 #include "core/credit/Tenths.h"
 #include "core/project/Project.h"
+#include "ui/shell/Drafts.h"
 
 #include <QWidget>
 
@@ -42,10 +43,15 @@ Q_SIGNALS:
     /// Its tenths were kept: the next task's turn.
     void settled();
 
+protected:
+    void hideEvent(QHideEvent *event) override;
+
 private:
     void build();
     QWidget *buildActs();
     bool keep(const credit::Tenths &tenths);
+    void keepDraft();
+    void takeUpDraft();
     void setNotApplicable();
     void attach(const QStringList &files);
     void takeOff(Id<Media> file);
@@ -54,6 +60,8 @@ private:
 
     Session &m_session;
     Id<CreditTask> m_task;
+    /// Tenths that are typed and not kept.
+    Drafts m_drafts;
     QLabel *m_heading;
     TenthsEditor *m_tenths;
     PaidHelpBox *m_paidHelp;

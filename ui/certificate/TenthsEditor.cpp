@@ -14,7 +14,7 @@
 namespace lastrivet::ui {
 
 TenthsEditor::TenthsEditor(QWidget *parent)
-    : Unfinished(parent)
+    : QWidget(parent)
     , m_sum(new QLabel(this))
     , m_keep(new QPushButton(tr("Keep the tenths"), this))
     , m_none(new QPushButton(tr("Mark as not applying"), this))
@@ -65,11 +65,16 @@ void TenthsEditor::show(const credit::Tenths &tenths, bool isApplicable)
 {
     m_shown = tenths;
     m_isApplicable = isApplicable;
+    type(tenths);
+    m_none->setVisible(isApplicable);
+    updateWords();
+}
+
+void TenthsEditor::type(const credit::Tenths &tenths)
+{
     const std::array each{tenths.kit, tenths.commercial, tenths.assembly, tenths.fabrication};
     for (std::size_t i = 0; i < each.size(); ++i)
         m_boxes[i]->setValue(int(each[i]));
-    m_none->setVisible(isApplicable);
-    updateWords();
 }
 
 credit::Tenths TenthsEditor::tenths() const
@@ -124,7 +129,7 @@ bool TenthsEditor::eventFilter(QObject *watched, QEvent *event)
             return true;
         }
     }
-    return Unfinished::eventFilter(watched, event);
+    return QWidget::eventFilter(watched, event);
 }
 
 } // namespace lastrivet::ui

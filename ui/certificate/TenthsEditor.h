@@ -3,7 +3,8 @@
 #pragma once
 
 #include "core/credit/Tenths.h"
-#include "ui/widgets/Unfinished.h"
+
+#include <QWidget>
 
 #include <array>
 
@@ -15,7 +16,7 @@ namespace lastrivet::ui {
 
 /// The four columns of one task, to be filled in until they make ten tenths; Enter keeps them, Esc
 /// shows again what is on record.
-class TenthsEditor final : public Unfinished {
+class TenthsEditor final : public QWidget {
     Q_OBJECT
 
 public:
@@ -23,9 +24,10 @@ public:
 
     /// Shows what is on record; what is being typed goes.
     void show(const credit::Tenths &tenths, bool isApplicable);
+    /// As if somebody had typed them.
+    void type(const credit::Tenths &tenths);
     credit::Tenths tenths() const;
     bool isBeingTyped() const;
-    bool isBegun() const override { return isBeingTyped(); }
     void startTyping();
 
 Q_SIGNALS:

@@ -127,19 +127,30 @@ TEST_CASE("With Enter the tenths are kept and the next task has its turn", "[cer
     CHECK(window.portion().panel().shown() == second);
 }
 
-TEST_CASE("Tenths that are being typed are begun, and Escape shows again what is on record",
+TEST_CASE("Tenths that are typed and not kept wait with their task; Escape shows what is on record",
           "[certificate]")
 {
     Window window;
+    const auto first = window.add({10, 0, 0, 0});
     window.add({10, 0, 0, 0});
+    window.table().selectRow(0);
     ui::TenthsEditor &tenths = window.portion().panel().tenths();
-    CHECK_FALSE(tenths.isBegun());
     tenths.startTyping();
     QTest::keyClicks(window.view.focusWidget(), QStringLiteral("4"));
-    CHECK(tenths.isBegun());
-    QTest::keyClick(window.view.focusWidget(), Qt::Key_Escape);
-    CHECK_FALSE(tenths.isBegun());
+    REQUIRE(tenths.isBeingTyped());
+    window.table().selectRow(1);
     CHECK(tenths.tenths() == credit::Tenths{10, 0, 0, 0});
+    CHECK_FALSE(tenths.isBeingTyped());
+    window.table().selectRow(0);
+    REQUIRE(window.portion().panel().shown() == first);
+    CHECK(tenths.tenths() == credit::Tenths{4, 0, 0, 0});
+    tenths.startTyping();
+    QTest::keyClick(window.view.focusWidget(), Qt::Key_Escape);
+    CHECK(tenths.tenths() == credit::Tenths{10, 0, 0, 0});
+    window.table().selectRow(1);
+    window.table().selectRow(0);
+    CHECK_FALSE(tenths.isBeingTyped());
+    CHECK(credit::tenthsOf(window.task(first)) == credit::Tenths{10, 0, 0, 0});
 }
 
 TEST_CASE("Paid help is asked about before the work, and nothing is changed by asking",

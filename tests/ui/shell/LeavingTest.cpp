@@ -1,8 +1,11 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/project/acts/CreditActs.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WaitingExecutor.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/certificate/TaskPanel.h"
+#include "ui/certificate/TenthsEditor.h"
 #include "ui/closings/NewClosingForm.h"
 #include "ui/convert/QtText.h"
 #include "ui/photos/PhotosPage.h"
@@ -235,6 +238,30 @@ TEST_CASE("Lines that are typed and not kept are there again when the project is
     REQUIRE(opened.window.openFolder(opened.place()));
     opened.showSquawk();
     CHECK(test::field(opened.window, log).text().isEmpty());
+}
+
+TEST_CASE("Tenths that were typed and not kept are there again when the project is opened again")
+{
+    Opened opened;
+    Id<CreditTask> task;
+    REQUIRE(opened.view().session().change(QStringLiteral("Task"), [&](Edit &edit) {
+        task = acts::addTask(edit, "Wings", "Ribs");
+        acts::setTenths(edit, task, {10, 0, 0, 0});
+    }));
+    const auto panel = [&]() -> TaskPanel & {
+        opened.view().goTo({RecordType::CreditTask, task.value()});
+        return *opened.view().page(PageId::Certificate).findChild<TaskPanel *>();
+    };
+    panel().tenths().startTyping();
+    REQUIRE(opened.window.focusWidget());
+    QTest::keyClicks(opened.window.focusWidget(), QStringLiteral("4"));
+    REQUIRE(panel().tenths().isBeingTyped());
+    REQUIRE(opened.window.leaveProject());
+    REQUIRE(opened.window.openFolder(opened.place()));
+    CHECK(panel().shown() == task);
+    CHECK(panel().tenths().tenths() == credit::Tenths{4, 0, 0, 0});
+    CHECK(credit::tenthsOf(*opened.view().session().records()->find(task)) ==
+          credit::Tenths{10, 0, 0, 0});
 }
 
 TEST_CASE("The time of a stopped clock is logged once, also when the window was closed before")
