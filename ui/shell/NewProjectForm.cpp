@@ -3,6 +3,7 @@
 #include "ui/shell/NewProjectForm.h"
 
 #include "core/base/Error.h"
+#include "core/base/TimeZone.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "core/starters/Planting.h"
 #include "core/starters/StarterLibrary.h"
@@ -174,7 +175,8 @@ ProjectFacts NewProjectForm::typed() const
     facts.aircraft_type = toStd(m_aircraft->text());
     facts.origin = Origin(m_origin->currentData().toInt());
     facts.profile = m_profile->currentData().toString().toStdString();
-    facts.time_zone = QTimeZone::systemTimeZoneId().toStdString();
+    const std::string zone = QTimeZone::systemTimeZoneId().toStdString();
+    facts.time_zone = findZone(zone) ? zone : "UTC";
     facts.currency = currencyHere();
     if (QLocale().measurementSystem() != QLocale::MetricSystem)
         facts.units = UnitSystem::Imperial;
