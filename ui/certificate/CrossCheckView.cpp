@@ -68,7 +68,6 @@ QScrollArea *scrolled(QWidget &content, QWidget *parent)
     area->setWidgetResizable(true);
     area->setWidget(&content);
     area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return area;
 }
 
@@ -113,7 +112,7 @@ QWidget *CrossCheckView::buildFacts()
     layout->addWidget(m_facts);
     layout->addStretch(1);
     m_facts->show(1);
-    constexpr int leastFacts = 360;
+    constexpr int leastFacts = 240;
     auto *area = scrolled(*place, this);
     area->setMinimumWidth(leastFacts);
     return area;

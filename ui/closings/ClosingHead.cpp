@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/journal/HistoryButton.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/StateBadge.h"
 
@@ -46,10 +47,11 @@ void ClosingHead::build()
     m_title->setWordWrap(true);
     m_place->setForegroundRole(QPalette::PlaceholderText);
     m_place->setWordWrap(true);
-    auto *actions = new QHBoxLayout;
-    actions->addWidget(m_badge, 1);
+    auto *actions = new QWidget(this);
+    auto *flow = new Flow(actions);
+    flow->addWidget(m_badge);
     for (QPushButton *button : {m_packet, m_visit, m_accept, m_close})
-        actions->addWidget(button);
+        flow->addWidget(button);
     auto *back = new QHBoxLayout;
     back->addWidget(m_back);
     back->addStretch(1);
@@ -64,7 +66,7 @@ void ClosingHead::build()
     layout->addLayout(back);
     layout->addWidget(m_title);
     layout->addWidget(m_place);
-    layout->addLayout(actions);
+    layout->addWidget(actions);
 }
 
 void ClosingHead::setBackWords(const QString &words)

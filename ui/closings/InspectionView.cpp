@@ -8,13 +8,13 @@
 #include "ui/closings/ClosingWords.h"
 #include "ui/closings/PacketTask.h"
 #include "ui/convert/QtText.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
@@ -53,10 +53,10 @@ void InspectionView::build()
     m_facts->setWordWrap(true);
     m_warning->setWordWrap(true);
     m_warning->hide();
-    auto *actions = new QHBoxLayout;
+    auto *actions = new QWidget(this);
+    auto *flow = new Flow(actions);
     for (QPushButton *button : {m_hold, m_report, m_complete, m_cancel})
-        actions->addWidget(button);
-    actions->addStretch(1);
+        flow->addWidget(button);
     m_answer->setMaximumWidth(720);
     m_answer->hide();
     m_points->setShortLength(12);
@@ -67,7 +67,7 @@ void InspectionView::build()
     layout->addWidget(back, 0, Qt::AlignLeft);
     layout->addWidget(m_title);
     layout->addWidget(m_facts);
-    layout->addLayout(actions);
+    layout->addWidget(actions);
     layout->addWidget(m_warning);
     layout->addWidget(m_answer);
     layout->addSpacing(8);

@@ -5,20 +5,28 @@
 #include "core/evidence/PartsOf.h"
 #include "ui/parts/SectionModel.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/RecordLine.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
 #include <algorithm>
+#include <initializer_list>
 
 namespace lastrivet::ui {
+
+namespace {
+
+constexpr int leastPart = 240;
+
+} // namespace
 
 PhotoBar::PhotoBar(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
+    , m_flow(new Flow(this))
     , m_take(new QPushButton(tr("Take photos in"), this))
     , m_which(new QComboBox(this))
     , m_part(new RecordLine(session, RecordType::Component, this))
@@ -44,15 +52,11 @@ void PhotoBar::build()
     m_order->addItems({tr("by date"), tr("by part")});
     m_order->setAccessibleName(tr("Order"));
     m_missing->setProperty("flat", true);
-    auto *layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_take);
-    layout->addWidget(m_which);
-    layout->addWidget(m_part);
-    layout->addWidget(m_order);
-    layout->addStretch(1);
-    layout->addWidget(m_missing);
-    layout->addWidget(m_count);
+    // A part is named by where it lies, too.
+    m_part->setMinimumWidth(leastPart);
+    for (QWidget *widget :
+         std::initializer_list<QWidget *>{m_take, m_which, m_part, m_order, m_missing, m_count})
+        m_flow->addWidget(widget);
     connect(m_take, &QPushButton::clicked, this, &PhotoBar::takeInWanted);
     connect(m_which, &QComboBox::currentIndexChanged, this, &PhotoBar::update);
     connect(m_order, &QComboBox::currentIndexChanged, this, &PhotoBar::update);
@@ -62,7 +66,7 @@ void PhotoBar::build()
 
 void PhotoBar::add(QWidget *button)
 {
-    static_cast<QHBoxLayout *>(layout())->insertWidget(1, button);
+    m_flow->insertWidget(1, button);
 }
 
 void PhotoBar::update()

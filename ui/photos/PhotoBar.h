@@ -7,12 +7,12 @@
 #include <QWidget>
 
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
 
 namespace lastrivet::ui {
 
+class Flow;
 class RecordLine;
 class Session;
 
@@ -47,6 +47,7 @@ private:
     void update();
 
     Session &m_session;
+    Flow *m_flow;
     QPushButton *m_take;
     QComboBox *m_which;
     RecordLine *m_part;

@@ -4,10 +4,10 @@
 
 #include "ui/photos/WatchedFolder.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Flow.h"
 
 #include <QDir>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
@@ -31,9 +31,8 @@ void WatchBar::build()
 {
     m_words->setForegroundRole(QPalette::PlaceholderText);
     m_words->setMinimumWidth(40);
-    auto *layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_words);
+    auto *flow = new Flow(this);
+    flow->addWidget(m_words);
     m_show = addButton(tr("Show them"));
     m_unwanted = addButton(tr("They do not belong here"));
     m_withAll = addButton(tr("Take in what is there, too"));
@@ -41,7 +40,6 @@ void WatchBar::build()
     m_pause = addButton(QString());
     m_choose = addButton(tr("Another folder"));
     m_stop = addButton(tr("Stop watching"));
-    layout->addStretch(1);
     m_begin->setToolTip(tr("Photos that a phone puts there are taken in on their own."));
 }
 
@@ -128,6 +126,8 @@ void WatchBar::update()
     const bool hasFolder = state != State::Off && !isProposed;
     const bool hasNews = hasFolder && !m_folder->lastTaken().empty();
     m_words->setText(words());
+    // The name of a folder may be longer than the window is wide.
+    m_words->setToolTip(m_words->text());
     m_begin->setVisible(!hasFolder && !isProposed && !m_session.isReadOnly());
     setVisible((hasFolder || isProposed) && !m_session.isReadOnly());
     m_withAll->setVisible(isProposed);

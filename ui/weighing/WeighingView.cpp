@@ -9,9 +9,9 @@
 #include "ui/weighing/LoadingPanel.h"
 #include "ui/weighing/WeighingPanel.h"
 #include "ui/weighing/WeightText.h"
+#include "ui/widgets/Flow.h"
 
 #include <QButtonGroup>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -38,12 +38,13 @@ WeighingView::WeighingView(Session &session, QWidget *parent)
 
 void WeighingView::build()
 {
-    auto *head = new QHBoxLayout;
+    auto *head = new QWidget(this);
+    auto *flow = new Flow(head);
     const auto add = [&](const QString &words, QWidget *panel) {
         auto *button = new QPushButton(words, this);
         button->setCheckable(true);
         m_buttons->addButton(button, m_stack->addWidget(panel));
-        head->addWidget(button);
+        flow->addWidget(button);
         connect(button, &QPushButton::clicked, panel, [this, panel] { open(panel); });
     };
     add(tr("Weighing"), m_weighing);
@@ -51,13 +52,12 @@ void WeighingView::build()
     add(tr("Loading and limits"), m_loading);
     auto *print = new QPushButton(tr("Print the report…"), this);
     print->setProperty("flat", true);
-    m_sum->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    head->addWidget(m_sum, 1);
-    head->addWidget(print);
+    flow->addWidget(print);
+    flow->addWidget(m_sum);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(12);
-    layout->addLayout(head);
+    layout->addWidget(head);
     layout->addWidget(m_stack, 1);
     connect(m_stack, &QStackedWidget::currentChanged, this,
             [this](int shown) { m_buttons->button(shown)->setChecked(true); });

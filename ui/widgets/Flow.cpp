@@ -2,7 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/Flow.h"
 
+#include <QWidget>
+
 #include <algorithm>
+#include <memory>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -23,6 +27,13 @@ Flow::~Flow() = default;
 void Flow::addItem(QLayoutItem *item)
 {
     m_items.emplace_back(item);
+}
+
+void Flow::insertWidget(int index, QWidget *widget)
+{
+    addChildWidget(widget);
+    m_items.insert(m_items.begin() + index, std::make_unique<QWidgetItem>(widget));
+    invalidate();
 }
 
 QLayoutItem *Flow::itemAt(int index) const
@@ -60,23 +71,33 @@ void Flow::setGeometry(const QRect &rect)
 
 int Flow::arrange(const QRect &rect, bool isReal) const
 {
+    std::vector<std::pair<QLayoutItem *, QRect>> line;
     int x = rect.left();
     int y = rect.top();
     int height = 0;
+    const auto placeLine = [&] {
+        for (const auto &[item, place] : line)
+            item->setGeometry(place.translated(0, (height - place.height()) / 2));
+        line.clear();
+    };
     for (const auto &item : m_items) {
         if (item->isEmpty())
             continue;
-        const QSize size = item->sizeHint();
+        QSize size = item->sizeHint();
+        if (size.width() > rect.width())
+            size.setWidth(std::max(rect.width(), item->minimumSize().width()));
         if (x > rect.left() && x + size.width() > rect.right() + 1) {
+            placeLine();
             x = rect.left();
             y += height + gap;
             height = 0;
         }
         if (isReal)
-            item->setGeometry(QRect({x, y}, size));
+            line.emplace_back(item.get(), QRect({x, y}, size));
         x += size.width() + gap;
         height = std::max(height, size.height());
     }
+    placeLine();
     return y + height - rect.top();
 }
 

@@ -9,7 +9,8 @@
 
 namespace lastrivet::ui {
 
-/// Sets widgets side by side, and goes on in the next line where there is no room.
+/// Sets widgets side by side, and goes on in the next line where there is no room. What is wider
+/// than a whole line is made as narrow as it can be.
 class Flow final : public QLayout {
     Q_OBJECT
 
@@ -18,6 +19,7 @@ public:
     ~Flow() override;
 
     void addItem(QLayoutItem *item) override;
+    void insertWidget(int index, QWidget *widget);
     int count() const override { return int(m_items.size()); }
     QLayoutItem *itemAt(int index) const override;
     QLayoutItem *takeAt(int index) override;
