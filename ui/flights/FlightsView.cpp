@@ -56,10 +56,10 @@ FlightsView::FlightsView(Session &session, QWidget *parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(16);
     layout->addWidget(buildLeft(), 1);
-    layout->addWidget(buildRight());
+    layout->addWidget(buildRight(), 1);
     m_ask->hide();
     connect(m_form, &FlightForm::kept, this, [this](qint64 flight) {
-        m_shown = Id<Flight>{flight};
+        choose(Id<Flight>{flight});
         work();
         m_form->firstField()->setFocus();
     });
@@ -112,9 +112,8 @@ QWidget *FlightsView::buildRight()
     });
     area->setWidget(right);
     area->setWidgetResizable(true);
-    area->setFixedWidth(formWidth);
+    area->setMaximumWidth(formWidth);
     area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return area;
 }
 
@@ -199,6 +198,14 @@ void FlightsView::showFlights()
     m_list->setRows(std::move(rows));
 }
 
+void FlightsView::choose(Id<Flight> flight)
+{
+    // A question is about the record that it was asked about.
+    if (flight != m_shown)
+        m_ask->leave();
+    m_shown = flight;
+}
+
 void FlightsView::work()
 {
     showRules();
@@ -213,7 +220,7 @@ bool FlightsView::showRecord(RecordRef record)
 {
     if (record.type != RecordType::Flight)
         return false;
-    m_shown = Id<Flight>{record.id};
+    choose(Id<Flight>{record.id});
     work();
     return true;
 }

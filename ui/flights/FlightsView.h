@@ -38,6 +38,7 @@ public:
 private:
     QWidget *buildLeft();
     QWidget *buildRight();
+    void choose(Id<Flight> flight);
     void work();
     void showRules();
     void addRule(const Profile::TestPeriod &rule, const certificate::TestProgress *progress,

@@ -52,7 +52,7 @@ EquipmentPanel::EquipmentPanel(Session &session, QWidget *parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(16);
     layout->addWidget(buildList(), 1);
-    layout->addWidget(buildForm());
+    layout->addWidget(buildForm(), 1);
     m_ask->hide();
     connect(m_list, &RowListView::chosen, this,
             [this](RecordRef record) { show(Id<Equipment>{record.id}); });
@@ -82,22 +82,34 @@ QWidget *EquipmentPanel::buildList()
 
 QWidget *EquipmentPanel::buildForm()
 {
-    auto *right = new QWidget(this);
-    right->setFixedWidth(formWidth);
+    auto *area = new QScrollArea(this);
+    auto *right = new QWidget(area);
     m_withdraw->setProperty("flat", true);
     auto *layout = new QVBoxLayout(right);
-    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setContentsMargins(0, 0, 8, 0);
     layout->addWidget(m_form);
     layout->addWidget(m_ask);
     layout->addWidget(m_withdraw, 0, Qt::AlignLeft);
     layout->addStretch(1);
-    return right;
+    area->setWidget(right);
+    area->setWidgetResizable(true);
+    area->setMaximumWidth(formWidth);
+    area->setFocusPolicy(Qt::NoFocus);
+    return area;
+}
+
+void EquipmentPanel::choose(Id<Equipment> equipment)
+{
+    // A question is about the record that it was asked about.
+    if (equipment != m_shown)
+        m_ask->leave();
+    m_shown = equipment;
 }
 
 void EquipmentPanel::show(Id<Equipment> equipment)
 {
     if (equipment)
-        m_shown = equipment;
+        choose(equipment);
     refresh();
 }
 
@@ -157,8 +169,9 @@ void EquipmentPanel::refresh()
     for (const Equipment &item : records->equipment) {
         if (item.withdrawn_on)
             continue;
-        if (!m_shown)
-            m_shown = item.id;
+        // Also after the shown one was withdrawn: the others are still there.
+        if (!records->findLive(m_shown))
+            choose(item.id);
         rows.push_back(rowOf(*records, item));
         if (rows.back().figure.isEmpty() || !item.arm || !item.arm_unit)
             ++unweighed;
@@ -174,8 +187,11 @@ void EquipmentPanel::refresh()
     m_form->show(isAny ? m_shown.value() : 0);
     m_form->setVisible(isAny);
     m_withdraw->setVisible(isAny);
-    m_new->setEnabled(!m_session.isReadOnly());
-    m_withdraw->setEnabled(!m_session.isReadOnly());
+    for (QPushButton *button : {m_new, m_withdraw}) {
+        button->setEnabled(!m_session.isReadOnly());
+        button->setToolTip(readOnlyReason(m_session));
+    }
+    m_form->setToolTip(readOnlyReason(m_session));
 }
 
 QWidget *EquipmentPanel::firstFocus() const

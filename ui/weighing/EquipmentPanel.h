@@ -35,6 +35,7 @@ public:
 private:
     QWidget *buildList();
     QWidget *buildForm();
+    void choose(Id<Equipment> equipment);
     void refresh();
     ListRow rowOf(const Records &records, const Equipment &item) const;
 

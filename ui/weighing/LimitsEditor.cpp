@@ -14,6 +14,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <initializer_list>
+
 namespace lastrivet::ui {
 
 LimitsEditor::LimitsEditor(Session &session, QWidget *parent)
@@ -108,6 +110,8 @@ void LimitsEditor::refresh()
     const bool isOpen = !m_session.isReadOnly();
     m_new->setVisible(!envelope);
     m_new->setEnabled(isOpen);
+    for (QWidget *place : std::initializer_list<QWidget *>{m_new, m_corners, m_form})
+        place->setToolTip(readOnlyReason(m_session));
     m_corners->setVisible(envelope);
     m_form->setVisible(envelope);
     m_form->show(envelope ? envelope->id.value() : 0);

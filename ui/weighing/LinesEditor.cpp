@@ -45,6 +45,7 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     layout->addWidget(m_view);
     auto *key = new QShortcut(QKeySequence::Delete, m_view);
     key->setContext(Qt::WidgetShortcut);
+    key->setWhatsThis(tr("Take the chosen line away"));
     connect(key, &QShortcut::activated, this, &LinesEditor::remove);
     connect(m_remove, &QPushButton::clicked, this, &LinesEditor::remove);
     connect(m_model, &LinesModel::typed, this, &LinesEditor::typed);

@@ -12,6 +12,7 @@
 #include "ui/weighing/WeightTables.h"
 #include "ui/weighing/WeightText.h"
 #include "ui/widgets/ActLine.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/WithdrawAct.h"
 #include "ui/workshop/FigureView.h"
@@ -38,7 +39,6 @@ QScrollArea *scrolling(QWidget *content, QWidget *parent)
     area->setWidget(content);
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return area;
 }
 
@@ -68,7 +68,7 @@ LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(16);
-    layout->addWidget(buildCases());
+    layout->addWidget(buildCases(), 1);
     auto *right = new QWidget(this);
     auto *column = new QVBoxLayout(right);
     buildResult(*column);
@@ -95,15 +95,15 @@ QWidget *LoadingPanel::buildCases()
     m_cases->setAccessibleName(tr("Loading"));
     m_cases->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_withdraw->setProperty("flat", true);
-    auto *buttons = new QHBoxLayout;
-    buttons->addWidget(m_new);
-    buttons->addWidget(m_withdraw);
-    buttons->addStretch(1);
+    auto *buttons = new QWidget(left);
+    auto *flow = new Flow(buttons);
+    flow->addWidget(m_new);
+    flow->addWidget(m_withdraw);
     auto *layout = new QVBoxLayout(left);
     layout->setContentsMargins(0, 0, 8, 0);
     layout->setSpacing(8);
     layout->addWidget(m_cases);
-    layout->addLayout(buttons);
+    layout->addWidget(buttons);
     layout->addWidget(m_ask);
     layout->addWidget(m_form);
     layout->addWidget(m_items);
@@ -111,7 +111,7 @@ QWidget *LoadingPanel::buildCases()
     layout->addWidget(m_limits);
     layout->addStretch(1);
     auto *area = scrolling(left, this);
-    area->setFixedWidth(leftWidth);
+    area->setMaximumWidth(leftWidth);
     return area;
 }
 
@@ -172,9 +172,17 @@ void LoadingPanel::type(int row, int column, const QString &text)
     });
 }
 
+void LoadingPanel::choose(Id<LoadingCase> loading)
+{
+    // A question is about the record that it was asked about.
+    if (loading != m_shown)
+        m_ask->leave();
+    m_shown = loading;
+}
+
 void LoadingPanel::show(Id<LoadingCase> loading)
 {
-    m_shown = loading;
+    choose(loading);
     refresh();
 }
 
@@ -216,7 +224,7 @@ void LoadingPanel::showCases()
         if (loading.withdrawn_on)
             continue;
         if (!shown())
-            m_shown = loading.id;
+            choose(loading.id);
         m_cases->addItem(toQt(loading.name), qlonglong(loading.id.value()));
     }
     m_cases->setCurrentIndex(m_cases->findData(qlonglong(m_shown.value())));
@@ -234,8 +242,12 @@ void LoadingPanel::refresh()
     m_form->setVisible(loading);
     m_items->setVisible(loading);
     m_withdraw->setVisible(loading);
-    m_new->setEnabled(isOpen);
-    m_withdraw->setEnabled(isOpen);
+    for (QPushButton *button : {m_new, m_withdraw}) {
+        button->setEnabled(isOpen);
+        button->setToolTip(readOnlyReason(m_session));
+    }
+    m_form->setToolTip(readOnlyReason(m_session));
+    m_items->setToolTip(readOnlyReason(m_session));
     m_items->setEditable(isOpen);
     if (loading)
         showItems(*loading);

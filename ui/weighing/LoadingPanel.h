@@ -40,6 +40,7 @@ public:
 private:
     QWidget *buildCases();
     void buildResult(QVBoxLayout &layout);
+    void choose(Id<LoadingCase> loading);
     void refresh();
     void showCases();
     void showItems(const LoadingCase &loading);

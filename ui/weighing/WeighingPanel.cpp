@@ -11,6 +11,7 @@
 #include "ui/weighing/WeightText.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/RowListView.h"
@@ -90,12 +91,11 @@ WeighingPanel::WeighingPanel(Session &session, QWidget *parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(16);
     layout->addWidget(m_empty, 1);
-    layout->addWidget(m_leftArea);
+    layout->addWidget(m_leftArea, 1);
     layout->addWidget(m_rightArea, 1);
     for (QScrollArea *area : {m_leftArea, m_rightArea}) {
         area->setWidgetResizable(true);
         area->setFocusPolicy(Qt::NoFocus);
-        area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     }
     buildLeft();
     buildRight();
@@ -113,20 +113,20 @@ WeighingPanel::WeighingPanel(Session &session, QWidget *parent)
 void WeighingPanel::buildLeft()
 {
     auto *left = new QWidget(m_leftArea);
-    auto *buttons = new QHBoxLayout;
+    auto *buttons = new QWidget(left);
+    auto *flow = new Flow(buttons);
     m_withdraw->setProperty("flat", true);
-    buttons->addWidget(m_new);
-    buttons->addWidget(m_withdraw);
-    buttons->addStretch(1);
+    flow->addWidget(m_new);
+    flow->addWidget(m_withdraw);
     auto *layout = new QVBoxLayout(left);
     layout->setContentsMargins(0, 0, 8, 0);
     layout->addWidget(m_list);
-    layout->addLayout(buttons);
+    layout->addWidget(buttons);
     layout->addWidget(m_ask);
     layout->addWidget(m_form);
     layout->addStretch(1);
     m_leftArea->setWidget(left);
-    m_leftArea->setFixedWidth(leftWidth);
+    m_leftArea->setMaximumWidth(leftWidth);
 }
 
 void WeighingPanel::buildRight()
@@ -236,10 +236,18 @@ void WeighingPanel::typeCorrection(int row, int column, const QString &text)
     });
 }
 
+void WeighingPanel::choose(Id<Weighing> weighing)
+{
+    // A question is about the record that it was asked about.
+    if (weighing != m_shown)
+        m_ask->leave();
+    m_shown = weighing;
+}
+
 void WeighingPanel::show(Id<Weighing> weighing)
 {
     if (weighing)
-        m_shown = weighing;
+        choose(weighing);
     refresh();
 }
 
@@ -270,7 +278,7 @@ void WeighingPanel::setReport(const packet::WeightReport &report)
 {
     m_report = report;
     if (!shown() && report.weighing)
-        m_shown = report.weighing->id;
+        choose(report.weighing->id);
     refresh();
 }
 
@@ -306,8 +314,10 @@ void WeighingPanel::refresh()
         return;
     for (LinesEditor *lines : {m_scales, m_corrections})
         lines->setEditable(isOpen);
-    m_new->setEnabled(isOpen);
-    m_withdraw->setEnabled(isOpen);
+    for (QPushButton *button : {m_new, m_withdraw}) {
+        button->setEnabled(isOpen);
+        button->setToolTip(readOnlyReason(m_session));
+    }
     showSum(*weighing);
 }
 

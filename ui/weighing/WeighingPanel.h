@@ -42,6 +42,7 @@ private:
     void buildLeft();
     void buildRight();
     void connectLines();
+    void choose(Id<Weighing> weighing);
     void refresh();
     void showList();
     void showSum(const Weighing &weighing);

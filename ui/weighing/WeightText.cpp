@@ -4,6 +4,7 @@
 
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
 
 #include <QCoreApplication>
 
@@ -42,6 +43,12 @@ QString balanceText(const balance::Balance &sum, balance::Units units)
 QString headWithUnit(const QString &head, std::string_view unit)
 {
     return QStringLiteral("%1, %2").arg(head, toQt(unit));
+}
+
+QString readOnlyReason(const Session &session)
+{
+    return session.isReadOnly() ? tr("This project is to read only: nothing can be written down.")
+                                : QString();
 }
 
 } // namespace lastrivet::ui

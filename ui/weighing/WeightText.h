@@ -13,6 +13,8 @@
 // Weights and arms as the screen says them.
 namespace lastrivet::ui {
 
+class Session;
+
 /// "1331.5 lb".
 QString weightText(double weight, WeightUnit unit);
 /// "50.09 in".
@@ -21,5 +23,7 @@ QString armText(double arm, ArmUnit unit);
 QString balanceText(const balance::Balance &sum, balance::Units units);
 /// "Reading, kg": a head with its unit.
 QString headWithUnit(const QString &head, std::string_view unit);
+/// The tip of what cannot be used because the project is to read only; nothing when it can.
+QString readOnlyReason(const Session &session);
 
 } // namespace lastrivet::ui

@@ -139,4 +139,23 @@ TEST_CASE("Enough hours without a fault are said to be flown")
     CHECK(test::says(shown.view, QStringLiteral("25 h 00 without a fault are flown")));
 }
 
+TEST_CASE("A question about one flight is left when another is chosen")
+{
+    Shown shown;
+    Id<Flight> first;
+    Id<Flight> second;
+    shown.session->change(QStringLiteral("Flown"), [&](Edit &edit) {
+        Flight flight;
+        flight.flown_on = edit.today();
+        flight.minutes = Minutes{60};
+        first = edit.put(flight);
+        second = edit.put(flight);
+    });
+    shown.view.showRecord({RecordType::Flight, first.value()});
+    test::press(shown.view, QStringLiteral("Withdraw…"));
+    REQUIRE(test::says(shown.view, QStringLiteral("will count nowhere any more")));
+    shown.view.showRecord({RecordType::Flight, second.value()});
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("will count nowhere any more")));
+}
+
 } // namespace lastrivet::ui

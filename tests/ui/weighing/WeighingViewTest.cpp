@@ -270,4 +270,70 @@ TEST_CASE("New equipment has the units of the weighing, and a record is shown wh
     test::picture(shown.view, 1120, 640, "weighing-equipment");
 }
 
+TEST_CASE("A question about one piece of equipment is left when another is chosen")
+{
+    Shown shown;
+    Id<Equipment> radio;
+    Id<Equipment> battery;
+    shown.session->change(QStringLiteral("Equipment"), [&](Edit &edit) {
+        Equipment item;
+        item.name = "Radio";
+        radio = edit.put(item);
+        item.name = "Battery";
+        battery = edit.put(item);
+    });
+    REQUIRE(shown.view.showRecord({RecordType::Equipment, radio.value()}));
+    test::press(shown.view, QStringLiteral("Withdraw…"));
+    REQUIRE(test::says(shown.view, QStringLiteral("will count nowhere any more")));
+    shown.view.showRecord({RecordType::Equipment, battery.value()});
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("will count nowhere any more")));
+    test::press(shown.view, QStringLiteral("Withdraw…"));
+    test::type(shown.view, QStringLiteral("Why"), QStringLiteral("sold"));
+    test::press(shown.view, QStringLiteral("Withdraw"));
+    CHECK_FALSE(shown.session->records()->findLive(battery));
+    REQUIRE(shown.session->records()->findLive(radio));
+    // What is left on the list can still be written about.
+    CHECK(test::field(shown.view, QStringLiteral("Name")).text() == QStringLiteral("Radio"));
+}
+
+TEST_CASE("A question about one loading is left when another is chosen")
+{
+    Shown shown;
+    Id<LoadingCase> solo;
+    Id<LoadingCase> both;
+    shown.session->change(QStringLiteral("Loadings"), [&](Edit &edit) {
+        LoadingCase loading;
+        loading.name = "Solo";
+        solo = edit.put(loading);
+        loading.name = "Two aboard";
+        both = edit.put(loading);
+    });
+    REQUIRE(shown.view.showRecord({RecordType::LoadingCase, solo.value()}));
+    test::press(shown.view, QStringLiteral("Withdraw…"));
+    REQUIRE(test::says(shown.view, QStringLiteral("will count nowhere any more")));
+    shown.view.showRecord({RecordType::LoadingCase, both.value()});
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("will count nowhere any more")));
+}
+
+TEST_CASE("What cannot be used in a project that is to read only says why")
+{
+    test::Workshop workshop;
+    const auto holder = workshop.session();
+    const auto reader = workshop.session();
+    REQUIRE(reader->isReadOnly());
+    WeighingView view(*reader);
+    int count = 0;
+    for (const QPushButton *button : view.findChildren<QPushButton *>()) {
+        const bool isMaking = button->text() == QStringLiteral("New equipment") ||
+                              button->text() == QStringLiteral("New loading") ||
+                              button->text() == QStringLiteral("Write the limits down");
+        if (!isMaking)
+            continue;
+        ++count;
+        CHECK_FALSE(button->isEnabled());
+        CHECK(button->toolTip().contains(QStringLiteral("to read only")));
+    }
+    CHECK(count == 3);
+}
+
 } // namespace lastrivet::ui
