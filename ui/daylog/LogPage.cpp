@@ -144,17 +144,23 @@ void LogPage::buildListHead(QLayout &layout)
 
 void LogPage::buildKeys()
 {
-    const auto add = [](const QKeySequence &keys, QWidget *where, Qt::ShortcutContext context,
-                        auto act) {
+    const auto add = [](const QKeySequence &keys, const QString &words, QWidget *where,
+                        Qt::ShortcutContext context, auto act) {
         auto *shortcut = new QShortcut(keys, where);
         shortcut->setContext(context);
+        shortcut->setWhatsThis(words);
         connect(shortcut, &QShortcut::activated, where, act);
     };
-    add(QKeySequence::Delete, m_list, Qt::WidgetShortcut, [this] { m_detail->withdraw(); });
-    add(Qt::Key_S, m_list, Qt::WidgetShortcut, [this] { m_detail->split(); });
-    add(Qt::Key_M, m_list, Qt::WidgetShortcut, [this] { m_detail->moveElsewhere(); });
-    add(Qt::Key_Slash, m_list, Qt::WidgetShortcut, [this] { m_filter->setFocus(); });
-    add(QKeySequence::Print, this, Qt::WidgetWithChildrenShortcut, [this] { m_print->start(); });
+    add(QKeySequence::Delete, tr("Withdraw what is chosen"), m_list, Qt::WidgetShortcut,
+        [this] { m_detail->withdraw(); });
+    add(Qt::Key_S, tr("Split the entry"), m_list, Qt::WidgetShortcut,
+        [this] { m_detail->split(); });
+    add(Qt::Key_M, tr("Move the entry elsewhere"), m_list, Qt::WidgetShortcut,
+        [this] { m_detail->moveElsewhere(); });
+    add(Qt::Key_Slash, tr("Look for words in the list"), m_list, Qt::WidgetShortcut,
+        [this] { m_filter->setFocus(); });
+    add(QKeySequence::Print, tr("Print the builder's log"), this, Qt::WidgetWithChildrenShortcut,
+        [this] { m_print->start(); });
 }
 
 std::vector<Id<WorkSession>> LogPage::chosen() const

@@ -158,6 +158,7 @@ void HoursPage::connectParts()
     });
     auto *shortcut = new QShortcut(QKeySequence::Print, this);
     shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    shortcut->setWhatsThis(tr("Print chart and table"));
     connect(shortcut, &QShortcut::activated, this, &HoursPage::print);
 }
 

@@ -67,13 +67,14 @@ void ConflictsView::build()
 
 void ConflictsView::buildKeys()
 {
-    const auto add = [this](Qt::Key key, auto act) {
+    const auto add = [this](Qt::Key key, const QString &words, auto act) {
         auto *shortcut = new QShortcut(QKeySequence(key), this);
+        shortcut->setWhatsThis(words);
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, m_panel, act);
     };
-    add(Qt::Key_K, &ConflictPanel::keep);
-    add(Qt::Key_T, &ConflictPanel::take);
+    add(Qt::Key_K, tr("Keep what stands"), &ConflictPanel::keep);
+    add(Qt::Key_T, tr("Take the other"), &ConflictPanel::take);
 }
 
 bool ConflictsView::refresh()

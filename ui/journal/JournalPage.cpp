@@ -167,15 +167,19 @@ QWidget *JournalPage::buildAbout()
 
 void JournalPage::buildKeys()
 {
-    const auto add = [](const QKeySequence &keys, QWidget *where, Qt::ShortcutContext context,
-                        auto act) {
+    const auto add = [](const QKeySequence &keys, const QString &words, QWidget *where,
+                        Qt::ShortcutContext context, auto act) {
         auto *shortcut = new QShortcut(keys, where);
         shortcut->setContext(context);
+        shortcut->setWhatsThis(words);
         connect(shortcut, &QShortcut::activated, where, act);
     };
-    add(Qt::Key_Slash, m_list, Qt::WidgetShortcut, [this] { m_filter->focusWords(); });
-    add(Qt::Key_Escape, &m_detail->records(), Qt::WidgetShortcut, [this] { m_list->setFocus(); });
-    add(QKeySequence::Print, this, Qt::WidgetWithChildrenShortcut, [this] { print(); });
+    add(Qt::Key_Slash, tr("Look for words in the list"), m_list, Qt::WidgetShortcut,
+        [this] { m_filter->focusWords(); });
+    add(Qt::Key_Escape, {}, &m_detail->records(), Qt::WidgetShortcut,
+        [this] { m_list->setFocus(); });
+    add(QKeySequence::Print, tr("Print what is listed"), this, Qt::WidgetWithChildrenShortcut,
+        [this] { print(); });
 }
 
 void JournalPage::refresh()

@@ -145,9 +145,11 @@ void PartTree::connectView()
     });
     auto *whole = new QShortcut(QKeySequence(Qt::ALT | Qt::Key_Home), this);
     whole->setContext(Qt::WidgetWithChildrenShortcut);
+    whole->setWhatsThis(tr("The whole aircraft"));
     connect(whole, &QShortcut::activated, this, &PartTree::chooseWhole);
     auto *find = new QShortcut(QKeySequence(QStringLiteral("/")), m_view);
     find->setContext(Qt::WidgetShortcut);
+    find->setWhatsThis(tr("Look for words in the tree"));
     connect(find, &QShortcut::activated, this, &PartTree::focusFilter);
 }
 

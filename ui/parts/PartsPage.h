@@ -35,7 +35,7 @@ private:
     void build();
     QWidget *buildActs();
     void buildKeys();
-    void addKey(const QKeySequence &keys, void (PartsPage::*act)());
+    void addKey(const QKeySequence &keys, const QString &words, void (PartsPage::*act)());
     Id<Component> current() const;
     void showChosen();
     void addInside();

@@ -54,10 +54,11 @@ QWidget *PartsPage::buildActs()
     return bar;
 }
 
-void PartsPage::addKey(const QKeySequence &keys, void (PartsPage::*act)())
+void PartsPage::addKey(const QKeySequence &keys, const QString &words, void (PartsPage::*act)())
 {
     auto *shortcut = new QShortcut(keys, &m_tree->view());
     shortcut->setContext(Qt::WidgetShortcut);
+    shortcut->setWhatsThis(words);
     connect(shortcut, &QShortcut::activated, this, [this, act] {
         if (!session().isReadOnly())
             (this->*act)();
@@ -66,15 +67,19 @@ void PartsPage::addKey(const QKeySequence &keys, void (PartsPage::*act)())
 
 void PartsPage::buildKeys()
 {
-    addKey(QKeySequence(Qt::Key_Insert), &PartsPage::addBeside);
-    addKey(QKeySequence(Qt::SHIFT | Qt::Key_Insert), &PartsPage::addInside);
-    addKey(QKeySequence::Delete, &PartsPage::withdrawChosen);
-    addKey(QKeySequence(Qt::CTRL | Qt::Key_D), &PartsPage::copyCurrent);
-    addKey(QKeySequence(Qt::CTRL | Qt::Key_V), &PartsPage::pasteList);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Up), &PartsPage::moveUp);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Down), &PartsPage::moveDown);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Right), &PartsPage::moveIn);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Left), &PartsPage::moveOutside);
+    addKey(QKeySequence(Qt::Key_Insert), tr("A part beside the chosen one"), &PartsPage::addBeside);
+    addKey(QKeySequence(Qt::SHIFT | Qt::Key_Insert), tr("A part inside the chosen one"),
+           &PartsPage::addInside);
+    addKey(QKeySequence::Delete, tr("Withdraw what is chosen"), &PartsPage::withdrawChosen);
+    addKey(QKeySequence(Qt::CTRL | Qt::Key_D), tr("Copy the part with what is in it"),
+           &PartsPage::copyCurrent);
+    addKey(QKeySequence(Qt::CTRL | Qt::Key_V), tr("Paste a list of parts"), &PartsPage::pasteList);
+    addKey(QKeySequence(Qt::ALT | Qt::Key_Up), tr("Move up"), &PartsPage::moveUp);
+    addKey(QKeySequence(Qt::ALT | Qt::Key_Down), tr("Move down"), &PartsPage::moveDown);
+    addKey(QKeySequence(Qt::ALT | Qt::Key_Right), tr("Move into the part above"),
+           &PartsPage::moveIn);
+    addKey(QKeySequence(Qt::ALT | Qt::Key_Left), tr("Move out of its part"),
+           &PartsPage::moveOutside);
 }
 
 void PartsPage::addInside()

@@ -136,10 +136,11 @@ void SectionList::buildView()
             [this] { showCurrent(); });
 }
 
-void SectionList::addKey(const QKeySequence &keys, void (SectionList::*act)())
+void SectionList::addKey(const QKeySequence &keys, const QString &words, void (SectionList::*act)())
 {
     auto *shortcut = new QShortcut(keys, m_view);
     shortcut->setContext(Qt::WidgetShortcut);
+    shortcut->setWhatsThis(words);
     connect(shortcut, &QShortcut::activated, this, [this, act] {
         if (!m_session.isReadOnly())
             (this->*act)();
@@ -148,10 +149,11 @@ void SectionList::addKey(const QKeySequence &keys, void (SectionList::*act)())
 
 void SectionList::buildKeys()
 {
-    addKey(QKeySequence::Delete, &SectionList::withdrawChosen);
-    addKey(QKeySequence(Qt::Key_Insert), &SectionList::insertBefore);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Up), &SectionList::moveUp);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Down), &SectionList::moveDown);
+    addKey(QKeySequence::Delete, tr("Withdraw what is chosen"), &SectionList::withdrawChosen);
+    addKey(QKeySequence(Qt::Key_Insert), tr("A new one before the chosen one"),
+           &SectionList::insertBefore);
+    addKey(QKeySequence(Qt::ALT | Qt::Key_Up), tr("Move up"), &SectionList::moveUp);
+    addKey(QKeySequence(Qt::ALT | Qt::Key_Down), tr("Move down"), &SectionList::moveDown);
 }
 
 void SectionList::show(const PartSection &section, Id<Component> part, bool isWithBelow)

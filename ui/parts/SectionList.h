@@ -73,7 +73,7 @@ private:
     void buildView();
     QWidget *buildUpper();
     void buildKeys();
-    void addKey(const QKeySequence &keys, void (SectionList::*act)());
+    void addKey(const QKeySequence &keys, const QString &words, void (SectionList::*act)());
     void fitColumns();
     void fitWideColumn();
     int wideColumn() const;

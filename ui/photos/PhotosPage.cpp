@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/PhotosPage.h"
 
+#include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/photos/MatchBar.h"
@@ -139,26 +140,32 @@ void PhotosPage::connectViews()
 
 void PhotosPage::buildKeys()
 {
-    const auto add = [this](QWidget *place, const QKeySequence &keys, auto act) {
+    const auto add = [this](QWidget *place, const QKeySequence &keys, const QString &words,
+                            auto act) {
         auto *shortcut = new QShortcut(keys, place);
         shortcut->setContext(Qt::WidgetShortcut);
+        shortcut->setWhatsThis(words);
         connect(shortcut, &QShortcut::activated, this, act);
     };
     PhotoGrid *grid = &m_browser->grid();
-    add(grid, Qt::Key_A, [this] { m_detail->assign(); });
-    add(grid, Qt::Key_M, [this] { m_detail->confirmMatch(); });
-    add(grid, Qt::SHIFT | Qt::Key_M, [this] { m_match->confirm(); });
-    add(grid, Qt::Key_Space, [this] { openViewer(); });
-    add(grid, QKeySequence::Delete, [this] { m_detail->withdrawAll(); });
+    add(grid, Qt::Key_A, tr("Say what the photo belongs to"), [this] { m_detail->assign(); });
+    add(grid, Qt::Key_M, tr("Confirm the proposed work"), [this] { m_detail->confirmMatch(); });
+    add(grid, Qt::SHIFT | Qt::Key_M, tr("Confirm all that is proposed"),
+        [this] { m_match->confirm(); });
+    add(grid, Qt::Key_Space, tr("Look at the photo"), [this] { openViewer(); });
+    add(grid, QKeySequence::Delete, tr("Withdraw what is chosen"),
+        [this] { m_detail->withdrawAll(); });
     for (std::size_t i = 0; i < Words<Shows>::list.size(); ++i) {
         const QKeySequence key(Qt::Key_1 + int(i));
-        add(grid, key, [this, i] { m_detail->toggle(Shows(i)); });
+        const QString words = plainWord(Words<Shows>::list[i]);
+        add(grid, key, words, [this, i] { m_detail->toggle(Shows(i)); });
         // Who looks at one photo speaks of this one, whatever else is chosen in the list.
-        add(m_viewer->pictureWidget(), key,
+        add(m_viewer->pictureWidget(), key, words,
             [this, i] { toggleShown(session(), {m_viewer->shown()}, Shows(i)); });
     }
     auto *pasting = new QShortcut(QKeySequence::Paste, this);
     pasting->setContext(Qt::WidgetWithChildrenShortcut);
+    pasting->setWhatsThis(tr("Take in what was copied"));
     connect(pasting, &QShortcut::activated, this, &PhotosPage::paste);
 }
 

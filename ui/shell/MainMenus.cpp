@@ -109,7 +109,9 @@ void MainWindow::buildHelpMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&Help"));
     add(
-        menu, tr("&Keys"), QKeySequence::HelpContents, [this] { m_sheet->open(actions()); }, false);
+        menu, tr("&Keys"), QKeySequence::HelpContents,
+        [this] { m_sheet->open(actions(), m_view ? &m_view->page(m_view->current()) : nullptr); },
+        false);
 }
 
 void MainWindow::fillRecent()

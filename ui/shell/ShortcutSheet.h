@@ -3,32 +3,47 @@
 #pragma once
 
 #include <QFrame>
+#include <QString>
 
 #include <vector>
 
 class QAction;
 class QGridLayout;
+class QScrollArea;
 
 namespace lastrivet::ui {
 
-/// Every key on one sheet over the window; Esc puts it away.
+/// Every key on one sheet over the window, those of the shown page too; Esc puts it away.
 class ShortcutSheet final : public QFrame {
     Q_OBJECT
 
 public:
     explicit ShortcutSheet(QWidget *parent);
 
-    void open(const std::vector<QAction *> &commands);
+    /// `page` is the one that is shown, or none.
+    void open(const std::vector<QAction *> &commands, const QWidget *page);
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
     void focusOutEvent(QFocusEvent *event) override;
 
 private:
-    void addLine(const QString &keys, const QString &words);
+    struct Line {
+        QString keys;
+        QString words;
 
-    QGridLayout *m_lines;
-    int m_count = 0;
+        bool operator==(const Line &) const = default;
+    };
+
+    void addLine(const QString &keys, const QString &words);
+    void addKeysOf(const QWidget &page);
+    void fit();
+    void lay(int linesPerColumn);
+
+    QScrollArea *m_area;
+    QWidget *m_place;
+    QGridLayout *m_grid;
+    std::vector<Line> m_lines;
 };
 
 } // namespace lastrivet::ui

@@ -132,9 +132,11 @@ void SquawksPage::buildKeys()
 {
     auto *fixed = new QShortcut(QKeySequence(Qt::Key_F), m_list);
     fixed->setContext(Qt::WidgetShortcut);
+    fixed->setWhatsThis(tr("Mark as fixed and checked"));
     connect(fixed, &QShortcut::activated, m_editor, &SquawkEditor::fixAndCheck);
     auto *find = new QShortcut(QKeySequence(QStringLiteral("/")), m_list);
     find->setContext(Qt::WidgetShortcut);
+    find->setWhatsThis(tr("Look for words in the list"));
     connect(find, &QShortcut::activated, m_filter, &SquawkFilterBar::focusText);
 }
 
