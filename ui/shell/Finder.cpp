@@ -155,13 +155,26 @@ void Finder::find()
     if (rows.empty())
         rows.push_back({{RecordType::Project, 0}, tr("Nothing has all of these words.")});
     m_list->setRows(std::move(rows));
-    if (m_list->rows().rowCount() > 0)
-        m_list->setCurrentIndex(m_list->model()->index(0, 0));
+    point(0);
     const QSize room = parentWidget()->size();
     setFixedWidth(std::min(widest, room.width() - 32));
     setFixedHeight(std::min(m_line->sizeHint().height() + m_list->sizeHint().height() + 32,
                             room.height() - 80));
     move((room.width() - width()) / 2, 48);
+}
+
+/// The keyboard stays in the line, so it is the line that says which row Enter would choose.
+void Finder::point(int row)
+{
+    const QModelIndex index = m_list->model()->index(row, 0);
+    m_list->setCurrentIndex(index);
+    m_line->setAccessibleDescription(index.data(Qt::AccessibleTextRole).toString());
+}
+
+int Finder::rowsOfPage() const
+{
+    const int height = m_list->visualRect(m_list->model()->index(0, 0)).height();
+    return std::max(1, height > 0 ? m_list->viewport()->height() / height - 1 : 1);
 }
 
 void Finder::choose(int row)
@@ -204,10 +217,13 @@ bool Finder::eventFilter(QObject *watched, QEvent *event)
         return QFrame::eventFilter(watched, event);
     const int key = static_cast<QKeyEvent *>(event)->key();
     const int row = m_list->currentIndex().row();
-    const int step = key == Qt::Key_Down ? 1 : key == Qt::Key_Up ? -1 : 0;
+    const int step = key == Qt::Key_Down       ? 1
+                     : key == Qt::Key_Up       ? -1
+                     : key == Qt::Key_PageDown ? rowsOfPage()
+                     : key == Qt::Key_PageUp   ? -rowsOfPage()
+                                               : 0;
     if (step != 0) {
-        const int next = std::clamp(row + step, 0, std::max(0, m_list->rows().rowCount() - 1));
-        m_list->setCurrentIndex(m_list->model()->index(next, 0));
+        point(std::clamp(row + step, 0, std::max(0, m_list->rows().rowCount() - 1)));
     } else if (key == Qt::Key_Return || key == Qt::Key_Enter) {
         choose(row);
     } else if (key == Qt::Key_Escape) {

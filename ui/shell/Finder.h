@@ -44,6 +44,8 @@ protected:
 private:
     void find();
     void choose(int row);
+    void point(int row);
+    int rowsOfPage() const;
     void giveFocusBack();
     void addPages(std::vector<ListRow> &rows) const;
     void addCommands(std::vector<ListRow> &rows) const;

@@ -79,6 +79,8 @@ void ProjectView::build()
     layout->addWidget(m_rail);
     layout->addLayout(right, 1);
     connect(m_rail, &Rail::chosen, this, &ProjectView::open);
+    connect(m_rail, &Rail::passed, this, &ProjectView::showPage);
+    connect(m_rail, &Rail::entered, this, &ProjectView::focusPage);
 }
 
 void ProjectView::connectSession()
@@ -109,6 +111,12 @@ Page &ProjectView::page(PageId id)
 
 void ProjectView::open(PageId id)
 {
+    showPage(id);
+    focusPage();
+}
+
+void ProjectView::showPage(PageId id)
+{
     // The new page is not to lie under it; what was typed is kept for the next time.
     if (m_capture)
         m_capture->hide();
@@ -120,7 +128,6 @@ void ProjectView::open(PageId id)
     m_stack->setCurrentWidget(&page(id));
     // The Log page has the clock at its line.
     m_timer->setAway(id == PageId::Log);
-    focusPage();
     Q_EMIT opened(id);
 }
 

@@ -40,6 +40,7 @@ public:
     PageId current() const { return m_current; }
     /// Makes the page when it was not shown before.
     Page &page(PageId id);
+    /// With the keyboard in it.
     void open(PageId id);
     /// The pages that were made, the one that is shown first.
     std::vector<Page *> pages() const;
@@ -71,6 +72,7 @@ protected:
 private:
     void build();
     void connectSession();
+    void showPage(PageId id);
     void showJournal(const JournalCall &call);
     /// False, which is said, where nothing can be written down.
     bool canWrite();

@@ -54,14 +54,20 @@ void Rail::paintEvent(QPaintEvent *)
 
 void Rail::keyPressEvent(QKeyEvent *event)
 {
-    const int step = event->key() == Qt::Key_Down ? 1 : event->key() == Qt::Key_Up ? -1 : 0;
+    const int key = event->key();
+    if (key == Qt::Key_Right || key == Qt::Key_Return || key == Qt::Key_Enter) {
+        Q_EMIT entered();
+        return;
+    }
+    const int step = key == Qt::Key_Down ? 1 : key == Qt::Key_Up ? -1 : 0;
     auto *next = m_buttons->button(m_buttons->checkedId() + step);
     if (step == 0 || !next) {
         QWidget::keyPressEvent(event);
         return;
     }
+    next->setChecked(true);
     next->setFocus();
-    next->click();
+    Q_EMIT passed(PageId(m_buttons->id(next)));
 }
 
 } // namespace lastrivet::ui

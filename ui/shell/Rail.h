@@ -12,7 +12,8 @@ namespace lastrivet::ui {
 
 class Theme;
 
-/// The pages down the left edge, by icon and word; by icon alone in a narrow window.
+/// The pages down the left edge, by icon and word; by icon alone in a narrow window. Up and Down go
+/// from page to page, Right and Enter into the one that is shown.
 class Rail final : public QWidget {
     Q_OBJECT
 
@@ -24,6 +25,10 @@ public:
 
 Q_SIGNALS:
     void chosen(lastrivet::ui::PageId page);
+    /// The page is to be shown, and the keyboard stays here.
+    void passed(lastrivet::ui::PageId page);
+    /// The keyboard is to go into the page that is shown.
+    void entered();
 
 protected:
     void paintEvent(QPaintEvent *event) override;

@@ -5,6 +5,7 @@
 #include "ui/shell/Theme.h"
 #include "ui/widgets/SvgIcon.h"
 
+#include <QKeyEvent>
 #include <QPainter>
 
 namespace lastrivet::ui {
@@ -52,6 +53,22 @@ QSize RailButton::sizeHint() const
 QSize RailButton::minimumSizeHint() const
 {
     return {sizeHint().width(), 30};
+}
+
+void RailButton::keyPressEvent(QKeyEvent *event)
+{
+    switch (event->key()) {
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+    case Qt::Key_Right:
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        // The rail's: it goes from page to page.
+        event->ignore();
+        break;
+    default:
+        QAbstractButton::keyPressEvent(event);
+    }
 }
 
 void RailButton::paintEvent(QPaintEvent *)

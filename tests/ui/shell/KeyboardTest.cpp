@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/shell/Finder.h"
+#include "ui/shell/MainWindow.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/ProjectView.h"
+#include "ui/shell/Rail.h"
+#include "ui/shell/RailButton.h"
+#include "ui/shell/ShortcutSheet.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QApplication>
+#include <QLineEdit>
+#include <QSettings>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+namespace {
+
+struct Opened {
+    test::Workshop workshop;
+    test::TemporaryFolder folder;
+    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
+    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
+
+    Opened()
+    {
+        REQUIRE(window.openFolder(pathText(workshop.folder())));
+        window.resize(1280, 720);
+        window.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&window));
+        QApplication::setActiveWindow(&window);
+    }
+    ProjectView &view() { return *window.view(); }
+    ShortcutSheet &sheet() { return *window.findChild<ShortcutSheet *>(); }
+    void openSheet() { sheet().open({}, &view().page(view().current())); }
+};
+
+} // namespace
+
+TEST_CASE("Arrows go on along the rail, and Right goes into the page")
+{
+    Opened opened;
+    opened.view().open(PageId::Today);
+    auto *rail = opened.window.findChild<Rail *>();
+    REQUIRE(rail);
+    const auto buttons = rail->findChildren<RailButton *>();
+    REQUIRE(buttons.size() == qsizetype(pageCount));
+    buttons[0]->setFocus();
+    for (int i = 1; i < 4; ++i) {
+        QTest::keyClick(opened.window.focusWidget(), Qt::Key_Down);
+        CHECK(opened.view().current() == PageId(i));
+        CHECK(opened.window.focusWidget() == buttons[i]);
+    }
+    QTest::keyClick(opened.window.focusWidget(), Qt::Key_Up);
+    CHECK(opened.view().current() == PageId::Log);
+    CHECK(opened.window.focusWidget() == buttons[2]);
+    QTest::keyClick(opened.window.focusWidget(), Qt::Key_Right);
+    REQUIRE(opened.window.focusWidget());
+    CHECK(opened.view().page(PageId::Log).isAncestorOf(opened.window.focusWidget()));
+}
+
+TEST_CASE("At the end of the rail an arrow leads nowhere, and Enter into the page")
+{
+    Opened opened;
+    opened.view().open(PageId::Today);
+    const auto buttons = opened.window.findChild<Rail *>()->findChildren<RailButton *>();
+    buttons[0]->setFocus();
+    QTest::keyClick(buttons[0], Qt::Key_Up);
+    CHECK(opened.view().current() == PageId::Today);
+    QTest::keyClick(buttons[0], Qt::Key_Return);
+    REQUIRE(opened.window.focusWidget());
+    CHECK(opened.view().page(PageId::Today).isAncestorOf(opened.window.focusWidget()));
+}
+
+TEST_CASE("The sheet of keys tells the page's own keys, too")
+{
+    Opened opened;
+    opened.view().open(PageId::Log);
+    QCoreApplication::processEvents();
+    opened.openSheet();
+    CHECK(test::says(opened.sheet(), QStringLiteral("Split the entry")));
+    CHECK(test::says(opened.sheet(), QStringLiteral("Look for words in the list")));
+    CHECK(test::says(opened.sheet(), QStringLiteral("Print the builder's log")));
+    opened.sheet().hide();
+    opened.view().open(PageId::Squawks);
+    QCoreApplication::processEvents();
+    opened.openSheet();
+    CHECK(test::says(opened.sheet(), QStringLiteral("Mark as fixed and checked")));
+    CHECK_FALSE(test::says(opened.sheet(), QStringLiteral("Split the entry")));
+    test::picture(opened.window, 1280, 720, "keys");
+}
+
+TEST_CASE("The sheet of keys stays inside the window, however small that is")
+{
+    Opened opened;
+    opened.view().open(PageId::Parts);
+    for (const QSize size : {QSize(1280, 720), QSize(640, 360)}) {
+        opened.window.resize(size);
+        QCoreApplication::processEvents();
+        opened.openSheet();
+        CHECK(opened.window.rect().contains(opened.sheet().geometry()));
+        opened.sheet().hide();
+    }
+}
+
+TEST_CASE("The line of the finder says which row Enter would choose, and the page keys leap")
+{
+    Opened opened;
+    opened.window.openFinder();
+    QLineEdit &line = opened.window.finder().line();
+    RowListView &list = opened.window.finder().list();
+    REQUIRE(list.rows().rowCount() > 4);
+    QCoreApplication::processEvents();
+    const auto told = [&] {
+        return line.accessibleDescription() ==
+               list.currentIndex().data(Qt::AccessibleTextRole).toString();
+    };
+    CHECK(list.currentIndex().row() == 0);
+    CHECK(told());
+    QTest::keyClick(&line, Qt::Key_Down);
+    CHECK(list.currentIndex().row() == 1);
+    CHECK(told());
+    QTest::keyClick(&line, Qt::Key_PageDown);
+    CHECK(list.currentIndex().row() > 2);
+    CHECK(told());
+    for (int i = 0; i < 4; ++i)
+        QTest::keyClick(&line, Qt::Key_PageUp);
+    CHECK(list.currentIndex().row() == 0);
+    CHECK_FALSE(line.accessibleDescription().isEmpty());
+}
+
+} // namespace lastrivet::ui
