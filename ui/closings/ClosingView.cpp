@@ -181,6 +181,20 @@ void ClosingView::refresh()
             {records, &m_session.project().profile(), *answer, m_session.answer()->as_of});
 }
 
+/// Whole sentences: other languages put the person elsewhere.
+QString ClosingView::eventWords(bool isClosed, bool isApproximate, const QString &day,
+                                const QString &person)
+{
+    if (person.isEmpty() && isApproximate)
+        return (isClosed ? tr("Closed about %1") : tr("Opened about %1")).arg(day);
+    if (person.isEmpty())
+        return (isClosed ? tr("Closed on %1") : tr("Opened on %1")).arg(day);
+    if (isApproximate)
+        return (isClosed ? tr("Closed about %1 by %2") : tr("Opened about %1 by %2"))
+            .arg(day, person);
+    return (isClosed ? tr("Closed on %1 by %2") : tr("Opened on %1 by %2")).arg(day, person);
+}
+
 QString ClosingView::history(const Closing &closing) const
 {
     const auto records = m_session.records();
@@ -188,14 +202,9 @@ QString ClosingView::history(const Closing &closing) const
     for (const auto &event : closing.events) {
         const bool isClosed = event.closed_on.has_value();
         const auto moment = isClosed ? *event.closed_on : *event.opened_on;
-        QString line = (isClosed ? tr("Closed on %1") : tr("Opened on %1")).arg(dateText(moment));
-        if (event.approximate)
-            line = (isClosed ? tr("Closed about %1") : tr("Opened about %1")).arg(dateText(moment));
-        if (event.by)
-            line += tr(" by %1").arg(personName(*records, event.by));
-        if (!event.reason.empty())
-            line += QStringLiteral(": ") + toQt(event.reason);
-        lines << line;
+        const QString line = eventWords(isClosed, event.approximate, dateText(moment),
+                                        personName(*records, event.by));
+        lines << (event.reason.empty() ? line : tr("%1: %2").arg(line, toQt(event.reason)));
     }
     for (const auto id : closing.late_acceptances) {
         if (const SignOff *late = records->findLive(id))

@@ -63,6 +63,8 @@ private:
     QLayout *buildSide();
     void connectParts();
     QString history(const Closing &closing) const;
+    static QString eventWords(bool isClosed, bool isApproximate, const QString &day,
+                              const QString &person);
     void mend(Mend mend, RecordRef record);
     void attachSheet(Id<HoldPoint> point);
     void choosePhotos();

@@ -21,12 +21,20 @@ namespace lastrivet::ui {
 
 namespace {
 
-QPushButton *smallButton(const QString &words, const QString &about, QWidget *parent)
+/// `name` tells the button from the others, and is the same when the panel is made anew.
+QPushButton *smallButton(const QString &words, const QString &about, const QString &name,
+                         QWidget *parent)
 {
     auto *button = new QPushButton(words, parent);
     button->setProperty("flat", true);
+    button->setObjectName(name);
     button->setAccessibleName(QStringLiteral("%1: %2").arg(words, about));
     return button;
+}
+
+QString nameOf(const char *act, Id<HoldPoint> point)
+{
+    return QStringLiteral("%1 %2").arg(QLatin1String(act)).arg(point.value());
 }
 
 } // namespace
@@ -42,7 +50,34 @@ HoldPointPanel::HoldPointPanel(Session &session, QWidget *parent)
 
 void HoldPointPanel::show(Id<Closing> closing)
 {
+    const QString focused = forgetButtons();
     clearLayout(*m_points);
+    fill(closing);
+    auto *same = focused.isEmpty() ? nullptr : findChild<QPushButton *>(focused);
+    if (!same)
+        return;
+    // The layout shows it later; what is not shown takes no keyboard.
+    if (same->parentWidget() != this)
+        same->parentWidget()->show();
+    same->show();
+    same->setFocus();
+}
+
+/// The name of the button that has the keyboard, or nothing; the buttons that are about to go keep
+/// theirs no longer.
+QString HoldPointPanel::forgetButtons()
+{
+    QString focused;
+    for (QPushButton *button : findChildren<QPushButton *>()) {
+        if (button == window()->focusWidget())
+            focused = button->objectName();
+        button->setObjectName({});
+    }
+    return focused;
+}
+
+void HoldPointPanel::fill(Id<Closing> closing)
+{
     const Closing *record = m_session.records()->find(closing);
     const bool isClosed = record && acts::isClosed(*record, m_session.now());
     bool isAny = false;
@@ -56,7 +91,7 @@ void HoldPointPanel::show(Id<Closing> closing)
         m_points->addWidget(new QLabel(tr("This closing has no hold points."), this));
     if (m_session.isReadOnly() || isClosed || !record || record->made_by == MadeBy::Factory)
         return;
-    auto *plan = smallButton(tr("Plan another"), tr("hold point"), this);
+    auto *plan = smallButton(tr("Plan another"), tr("hold point"), QStringLiteral("plan"), this);
     connect(plan, &QPushButton::clicked, this, &HoldPointPanel::planWanted);
     m_points->addWidget(plan, 0, Qt::AlignLeft);
 }
@@ -71,9 +106,9 @@ void HoldPointPanel::addPoint(const HoldPoint &point, bool isClosed)
     const QString kind = holdPointWords(point.kind);
     QString title = kind;
     title[0] = title[0].toUpper();
-    title += point.required ? tr(", by the %1").arg(roleWords(point.signer_role))
-                            : tr(", by the %1, if wished").arg(roleWords(point.signer_role));
-    words->setText(title + QLatin1Char('\n') + standing(point, signature));
+    const QString head = point.required ? tr("%1, by the %2") : tr("%1, by the %2, if wished");
+    words->setText(head.arg(title, roleWords(point.signer_role)) + QLatin1Char('\n') +
+                   standing(point, signature));
     words->setToolTip(toQt(point.source));
     m_points->addWidget(words);
     if (!m_session.isReadOnly())
@@ -88,19 +123,20 @@ void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature
     const auto id = point.id;
     // What is signed after closing is a late acceptance, which has a place of its own.
     if (!isClosed) {
-        auto *sign = smallButton(signature ? tr("Sign again") : tr("Sign"), kind, this);
+        auto *sign =
+            smallButton(signature ? tr("Sign again") : tr("Sign"), kind, nameOf("sign", id), this);
         connect(sign, &QPushButton::clicked, this, [this, id] { Q_EMIT signWanted(id); });
         buttons->addWidget(sign);
     }
     if (signature && !isClosed && isOutdated(point))
         addAnswerButtons(*buttons, point);
     if (signature) {
-        auto *withdraw = smallButton(tr("Withdraw signature"), kind, this);
+        auto *withdraw = smallButton(tr("Withdraw signature"), kind, nameOf("withdraw", id), this);
         connect(withdraw, &QPushButton::clicked, this,
                 [this, which = signature->id] { Q_EMIT withdrawWanted(which); });
         buttons->addWidget(withdraw);
     } else if (!point.waived_on && !isClosed) {
-        auto *waive = smallButton(tr("Waive"), kind, this);
+        auto *waive = smallButton(tr("Waive"), kind, nameOf("waive", id), this);
         connect(waive, &QPushButton::clicked, this, [this, id] { Q_EMIT waiveWanted(id); });
         buttons->addWidget(waive);
     }
@@ -121,8 +157,8 @@ void HoldPointPanel::addAnswerButtons(QLayout &buttons, const HoldPoint &point)
 {
     const QString kind = holdPointWords(point.kind);
     const auto id = point.id;
-    auto *page = smallButton(tr("What changed since"), kind, this);
-    auto *answer = smallButton(tr("Answered by message"), kind, this);
+    auto *page = smallButton(tr("What changed since"), kind, nameOf("changes", id), this);
+    auto *answer = smallButton(tr("Answered by message"), kind, nameOf("answer", id), this);
     connect(page, &QPushButton::clicked, this, [this, id] { Q_EMIT changesWanted(id); });
     connect(answer, &QPushButton::clicked, this, [this, id] { Q_EMIT answerWanted(id); });
     buttons.addWidget(page);

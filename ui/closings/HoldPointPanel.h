@@ -13,7 +13,8 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// The hold points of a closing with their signatures, and what can be done at each.
+/// The hold points of a closing with their signatures, and what can be done at each. A button that
+/// has the keyboard keeps it while it is there.
 class HoldPointPanel final : public QWidget {
     Q_OBJECT
 
@@ -32,6 +33,8 @@ Q_SIGNALS:
     void planWanted();
 
 private:
+    void fill(Id<Closing> closing);
+    QString forgetButtons();
     void addPoint(const HoldPoint &point, bool isClosed);
     void addButtons(const HoldPoint &point, const SignOff *signature, bool isClosed);
     void addAnswerButtons(QLayout &buttons, const HoldPoint &point);
