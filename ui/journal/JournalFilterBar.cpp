@@ -8,6 +8,7 @@
 #include "ui/widgets/Flow.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -32,8 +33,11 @@ JournalFilterBar::JournalFilterBar(Session &session, QWidget *parent)
     , m_from(new QLineEdit(this))
     , m_until(new QLineEdit(this))
     , m_clear(new QPushButton(tr("Clear"), this))
+    , m_wrong(new QLabel(this))
 {
     build();
+    for (QLineEdit *day : {m_from, m_until})
+        connect(day, &QLineEdit::textChanged, this, &JournalFilterBar::sayDays);
     for (QLineEdit *field : {m_words, m_from, m_until})
         connect(field, &QLineEdit::textChanged, this, &JournalFilterBar::changed);
     for (const QComboBox *box : {m_who, m_kind})
@@ -70,6 +74,25 @@ void JournalFilterBar::build()
          std::initializer_list<QWidget *>{m_who, m_kind, m_from, m_until, m_clear})
         flow->addWidget(choice);
     layout->addWidget(rest);
+    m_wrong->setWordWrap(true);
+    m_wrong->hide();
+    layout->addWidget(m_wrong);
+}
+
+QString JournalFilterBar::objection() const
+{
+    for (QLineEdit *field : {m_from, m_until}) {
+        if (!field->text().trimmed().isEmpty() && !dayIn(*field))
+            return tr("“%1” is no day.").arg(field->text().trimmed());
+    }
+    return {};
+}
+
+void JournalFilterBar::sayDays()
+{
+    const QString why = objection();
+    m_wrong->setText(tr("%1 The list goes on as if nothing stood there.").arg(why));
+    m_wrong->setVisible(!why.isEmpty());
 }
 
 std::optional<Moment> JournalFilterBar::dayIn(QLineEdit &field) const

@@ -7,6 +7,7 @@
 #include <QWidget>
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 class QPushButton;
 
@@ -24,6 +25,8 @@ public:
     JournalFilter filter() const;
     void clear();
     void focusWords();
+    /// What is typed for a day and is none; empty when every day is one.
+    QString objection() const;
     /// Offers everybody who wrote something.
     void offerPeople(const QStringList &people);
 
@@ -32,6 +35,7 @@ Q_SIGNALS:
 
 private:
     void build();
+    void sayDays();
     /// A day as it was typed; the field's tip says which, or that it is none.
     std::optional<Moment> dayIn(QLineEdit &field) const;
 
@@ -42,6 +46,7 @@ private:
     QLineEdit *m_from;
     QLineEdit *m_until;
     QPushButton *m_clear;
+    QLabel *m_wrong;
 };
 
 } // namespace lastrivet::ui

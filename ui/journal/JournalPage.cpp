@@ -310,7 +310,9 @@ void JournalPage::showDecisions()
 
 QWidget *JournalPage::firstFocus()
 {
-    return m_stack->currentWidget() == m_conflicts ? &m_conflicts->list() : m_list;
+    if (m_stack->currentWidget() == m_conflicts)
+        return &m_conflicts->list();
+    return m_listOrNone->currentWidget() == m_noMatch ? static_cast<QWidget *>(m_noMatch) : m_list;
 }
 
 Id<Component> JournalPage::shownPart() const
@@ -357,6 +359,11 @@ QString JournalPage::filterWords() const
 
 void JournalPage::print()
 {
+    // A paper with more rows than were asked for would look complete.
+    if (const QString why = m_filter->objection(); !why.isEmpty()) {
+        session().complain(why);
+        return;
+    }
     const QString name = printFileName(tr("Journal"), session().today().text());
     const QString file = m_chooseFile(QDir(documentsFolder()).filePath(name));
     if (file.isEmpty())

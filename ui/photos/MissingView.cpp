@@ -11,6 +11,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <initializer_list>
+
 namespace lastrivet::ui {
 
 MissingView::MissingView(Session &session, QWidget *parent)
@@ -29,6 +31,7 @@ MissingView::MissingView(Session &session, QWidget *parent)
 void MissingView::build()
 {
     setWidgetResizable(true);
+    setAccessibleName(tr("What is missing"));
     setFocusPolicy(Qt::NoFocus);
     auto *all = new QWidget(this);
     auto *layout = new QVBoxLayout(all);
@@ -126,6 +129,15 @@ void MissingView::show(const readiness::MissingPictures &missing)
     m_unassigned->setText(tr("Show %n photos that belong to no part and no closing", nullptr,
                              int(missing.unassigned.size())));
     m_unassigned->setVisible(!missing.unassigned.empty());
+}
+
+QWidget *MissingView::firstFocus()
+{
+    for (QWidget *place : std::initializer_list<QWidget *>{m_closings, m_parts, m_unassigned}) {
+        if (!place->isHidden())
+            return place;
+    }
+    return this;
 }
 
 } // namespace lastrivet::ui

@@ -26,6 +26,8 @@ public:
     explicit MissingView(Session &session, QWidget *parent = nullptr);
 
     void show(const readiness::MissingPictures &missing);
+    /// The first list that has rows; this view itself where there is nothing to act on.
+    QWidget *firstFocus();
 
 Q_SIGNALS:
     /// Photos are to be taken in for this closing or part.

@@ -311,6 +311,8 @@ QWidget *PhotosPage::firstFocus()
 {
     if (m_views->currentWidget() == m_viewer)
         return m_viewer->focusPlace();
+    if (m_place->currentWidget() == m_missingView)
+        return m_missingView->firstFocus();
     return m_place->currentWidget() == m_empty ? static_cast<QWidget *>(m_empty)
                                                : &m_browser->grid();
 }

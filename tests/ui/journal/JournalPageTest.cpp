@@ -18,6 +18,7 @@
 #include <QComboBox>
 #include <QGuiApplication>
 #include <QListView>
+#include <QPushButton>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -253,6 +254,39 @@ TEST_CASE("Everything on the journal page has a name, is reached by keyboard, an
     CHECK(nameless(*window.page).join(u'\n').toStdString() == "");
     CHECK(cutTexts(*window.page).join(u'\n').toStdString() == "");
     CHECK(beyondTheTabulator(*window.page).join(u'\n').toStdString() == "");
+}
+
+TEST_CASE("A day that is none is said, and nothing is printed as if it had narrowed the list")
+{
+    Window window;
+    int asked = 0;
+    window.page->setChooseFile([&](const QString &) {
+        ++asked;
+        return QString();
+    });
+    QString complaint;
+    QObject::connect(window.session.get(), &ui::Session::complained, window.page.get(),
+                     [&](const QString &sentence) { complaint = sentence; });
+    type(*window.page, QStringLiteral("From"), QStringLiteral("never"));
+    CHECK(says(*window.page, QStringLiteral("“never” is no day.")));
+    press(*window.page, QStringLiteral("Print…"));
+    CHECK(complaint == QStringLiteral("“never” is no day."));
+    CHECK(asked == 0);
+    type(*window.page, QStringLiteral("From"), QStringLiteral("2026-03-14"));
+    CHECK_FALSE(says(*window.page, QStringLiteral("is no day")));
+    press(*window.page, QStringLiteral("Print…"));
+    CHECK(asked == 1);
+}
+
+TEST_CASE("Where no row matches, the keyboard goes to the button that shows everything")
+{
+    Window window;
+    CHECK(window.page->firstFocus() == &window.page->list());
+    type(*window.page, filterName, QStringLiteral("zeppelin"));
+    REQUIRE(window.model().rowCount() == 0);
+    const auto *first = qobject_cast<QPushButton *>(window.page->firstFocus()->focusProxy());
+    REQUIRE(first);
+    CHECK(first->text() == QStringLiteral("Show everything"));
 }
 
 } // namespace lastrivet::test

@@ -388,6 +388,7 @@ TEST_CASE("What lacks photographs by an older answer and is gone by now is left 
     missing.closings.push_back({workshop.wingClosing, {readiness::Rule::TooFewPhotos}, 0});
     missing.parts.push_back(Id<Component>{999});
     view.show(missing);
+    CHECK(view.firstFocus()->accessibleName() == QStringLiteral("Closings that lack photographs"));
     int rows = 0;
     for (const auto *list : view.findChildren<ui::RowListView *>())
         rows += list->rows().rowCount();
