@@ -7,10 +7,12 @@
 #include "ui/widgets/SvgIcon.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QPalette>
 
 #include <cmath>
 #include <memory>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -42,16 +44,22 @@ QPalette paletteOf(const Colours &colours)
     return palette;
 }
 
+bool isDarkNow(const QApplication &application)
+{
+    return application.palette().color(QPalette::Window).lightnessF() < 0.5F;
+}
+
 } // namespace
 
 Theme::Theme(QApplication &application, Choice choice, QObject *parent)
     : QObject(parent)
     , m_application(application)
     , m_choice(choice)
-    , m_systemIsDark(application.palette().color(QPalette::Window).lightnessF() < 0.5F)
+    , m_systemIsDark(isDarkNow(application))
 {
     application.setStyle(std::make_unique<PlainStyle>().release());
     apply();
+    application.installEventFilter(this);
 }
 
 void Theme::choose(Choice choice)
@@ -73,6 +81,26 @@ void Theme::apply()
     m_application.setPalette(paletteOf(colours()));
     m_application.setStyleSheet(styleSheetOf(colours()));
     Q_EMIT changed();
+}
+
+bool Theme::eventFilter(QObject *watched, QEvent *event)
+{
+    // The system's own event, which our palette does not cause. Every window gets one.
+    if (event->type() == QEvent::ThemeChange && !std::exchange(m_isToLook, true))
+        QMetaObject::invokeMethod(this, &Theme::lookAtSystem, Qt::QueuedConnection);
+    return QObject::eventFilter(watched, event);
+}
+
+void Theme::lookAtSystem()
+{
+    m_isToLook = false;
+    // Ours lies over the system's, which shows while there is none.
+    m_application.setPalette(QPalette());
+    m_systemIsDark = isDarkNow(m_application);
+    if (wantsDark() != m_isDark)
+        apply();
+    else
+        m_application.setPalette(paletteOf(colours()));
 }
 
 QIcon Theme::icon(const QString &name) const

@@ -42,14 +42,20 @@ public:
 Q_SIGNALS:
     void changed();
 
+protected:
+    /// Hears of it when the system changes between light and dark.
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     bool wantsDark() const;
     void apply();
+    void lookAtSystem();
 
     QApplication &m_application;
     Choice m_choice = Choice::System;
     bool m_isDark = false;
     bool m_systemIsDark = false;
+    bool m_isToLook = false;
 };
 
 } // namespace lastrivet::ui
