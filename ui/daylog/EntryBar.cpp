@@ -75,6 +75,11 @@ void EntryBar::focusLine()
     m_line->setFocus();
 }
 
+QWidget *EntryBar::firstFocus() const
+{
+    return m_line;
+}
+
 void EntryBar::recordsChanged()
 {
     understand();

@@ -27,6 +27,8 @@ public:
     ~EntryBar() override;
 
     void focusLine();
+    /// The line that is written into.
+    QWidget *firstFocus() const;
     void recordsChanged();
 
 Q_SIGNALS:

@@ -92,10 +92,18 @@ QWidget *LogPage::buildYear()
         button->setToolTip(name);
         connect(button, &QPushButton::clicked, m_strip, [this, years] { m_strip->turn(years); });
         layout->addWidget(button);
+        return button;
     };
     addTurn(QStringLiteral("‹"), tr("The year before"), -1);
     layout->addWidget(m_strip, 1);
-    addTurn(QStringLiteral("›"), tr("The year after"), 1);
+    auto *after = addTurn(QStringLiteral("›"), tr("The year after"), 1);
+    const auto offer = [this, after] {
+        after->setEnabled(!m_strip->isPresent());
+        after->setToolTip(m_strip->isPresent() ? tr("This year ends today; there is none after it")
+                                               : tr("The year after"));
+    };
+    connect(m_strip, &YearStrip::turned, after, offer);
+    offer();
     return year;
 }
 
@@ -205,6 +213,10 @@ void LogPage::goToDay(QDate day)
             return;
         }
     }
+    // Before the first entry: the first one is the nearest.
+    const QModelIndex first = m_model->index(m_model->rowCount() - 1, 0);
+    m_list->setCurrentIndex(first);
+    m_list->scrollTo(first);
 }
 
 void LogPage::showRecord(RecordRef record)
@@ -224,8 +236,7 @@ void LogPage::startNew()
 
 QWidget *LogPage::firstFocus()
 {
-    m_entry->focusLine();
-    return focusWidget();
+    return session().isReadOnly() ? m_stack->currentWidget() : m_entry->firstFocus();
 }
 
 Id<Component> LogPage::shownPart() const

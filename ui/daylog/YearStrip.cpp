@@ -66,6 +66,7 @@ void YearStrip::turn(int years)
     m_yearsBack = std::max(0, m_yearsBack - years);
     m_cursor = {};
     recordsChanged();
+    Q_EMIT turned();
 }
 
 void YearStrip::moveTo(QDate day)

@@ -26,9 +26,13 @@ public:
     QDate cursorDay() const { return m_cursor; }
     /// Shows the year before, or the one after; the last year there is ends today.
     void turn(int years);
+    /// The year that ends today is shown: there is none after it.
+    bool isPresent() const { return m_yearsBack == 0; }
 
 Q_SIGNALS:
     void dayChosen(QDate day);
+    /// Another year is shown.
+    void turned();
 
 protected:
     void paintEvent(QPaintEvent *event) override;

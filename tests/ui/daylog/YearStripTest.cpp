@@ -67,4 +67,40 @@ TEST_CASE("The years before are a key away")
     CHECK(year.cursorDay() == QDate(2026, 3, 14));
 }
 
+TEST_CASE("A day before the first entry leads to the first entry")
+{
+    LogWindow window;
+    ui::YearStrip &year = strip(window);
+    const QListView *list = nullptr;
+    for (const auto *view : window.page->findChildren<QListView *>()) {
+        if (view->accessibleName() == QStringLiteral("Log entries"))
+            list = view;
+    }
+    REQUIRE(list);
+    year.setFocus();
+    QTest::keyClick(&year, Qt::Key_Home);
+    REQUIRE(year.cursorDay() < QDate(2026, 2, 20));
+    QTest::keyClick(&year, Qt::Key_Return);
+    CHECK(list->currentIndex().row() == list->model()->rowCount() - 1);
+}
+
+TEST_CASE("After the year that ends today there is none, which the button says")
+{
+    LogWindow window;
+    ui::YearStrip &year = strip(window);
+    const QPushButton *after = nullptr;
+    for (const auto *button : window.page->findChildren<QPushButton *>()) {
+        if (button->accessibleName() == QStringLiteral("The year after"))
+            after = button;
+    }
+    REQUIRE(after);
+    CHECK_FALSE(after->isEnabled());
+    CHECK(after->toolTip().contains(QStringLiteral("ends today")));
+    year.setFocus();
+    QTest::keyClick(&year, Qt::Key_PageUp);
+    CHECK(after->isEnabled());
+    QTest::keyClick(&year, Qt::Key_PageDown);
+    CHECK_FALSE(after->isEnabled());
+}
+
 } // namespace lastrivet::test
