@@ -58,16 +58,42 @@ ColumnChoice::ColumnChoice(QWidget *parent)
     setAccessibleName(tr("Columns of the list"));
 }
 
+void ColumnChoice::keep()
+{
+    if (rowCount() == 0)
+        return;
+    m_kept.clear();
+    for (int row = 0; row < rowCount(); ++row)
+        m_kept << qobject_cast<QComboBox *>(cellWidget(row, FieldColumn))->currentData().toString();
+}
+
+void ColumnChoice::showNothing()
+{
+    keep();
+    setRowCount(0);
+}
+
+void ColumnChoice::forget()
+{
+    setRowCount(0);
+    m_kept.clear();
+}
+
 void ColumnChoice::show(const exchange::CsvTable &table, RecordType type)
 {
+    keep();
     const auto fields = exchange::columnsByHeader(table, type);
+    const bool isSame = table.header == m_header && type == m_type &&
+                        std::size_t(m_kept.size()) == table.header.size();
+    m_header = table.header;
+    m_type = type;
     setRowCount(0);
     setRowCount(int(table.header.size()));
     for (std::size_t i = 0; i < table.header.size(); ++i) {
         const int row = int(i);
         setItem(row, HeadingColumn, fixedItem(table.header[i]));
         setItem(row, ExampleColumn, fixedItem(table.rows.empty() ? "" : table.rows.front()[i]));
-        auto *box = fieldBox(type, toQt(fields[i]), this);
+        auto *box = fieldBox(type, isSame ? m_kept[row] : toQt(fields[i]), this);
         box->setAccessibleName(tr("What column %1 fills").arg(toQt(table.header[i])));
         setCellWidget(row, FieldColumn, box);
         connect(box, &QComboBox::currentIndexChanged, this, &ColumnChoice::chosenChanged);

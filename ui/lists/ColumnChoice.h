@@ -4,7 +4,11 @@
 
 #include "core/exchange/csv/CsvColumns.h"
 
+#include <QStringList>
 #include <QTableWidget>
+
+#include <string>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -15,13 +19,26 @@ class ColumnChoice final : public QTableWidget {
 public:
     explicit ColumnChoice(QWidget *parent = nullptr);
 
-    /// A line per column, with its first value and the field that its heading names.
+    /// A line per column, with its first value and the field that its heading names; what was
+    /// chosen stays while the columns are the same.
     void show(const exchange::CsvTable &table, RecordType type);
+    /// No line, until there are columns again.
+    void showNothing();
+    /// Another list comes: what was chosen is no longer meant.
+    void forget();
     exchange::CsvColumns chosen() const;
     void choose(int column, const QString &field);
 
 Q_SIGNALS:
     void chosenChanged();
+
+private:
+    void keep();
+
+    std::vector<std::string> m_header;
+    RecordType m_type = RecordType::Component;
+    /// What was chosen for each column of the header.
+    QStringList m_kept;
 };
 
 } // namespace lastrivet::ui

@@ -29,6 +29,8 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -51,7 +53,6 @@ ListDialog::ListDialog(Session &session, QWidget *parent)
     , m_view(new QTreeView(this))
     , m_summary(new QLabel(this))
     , m_take(new QPushButton(tr("Bring it in"), this))
-    , m_source(tr("a pasted list"))
 {
     build();
     connectParts();
@@ -200,6 +201,7 @@ void ListDialog::setText(const QString &text)
 
 void ListDialog::takeText(const QString &text)
 {
+    m_columns->forget();
     m_text->setPlainText(text);
     m_headings->setChecked(looksLikeHeadings(text, input().type));
     readAnew();
@@ -213,9 +215,20 @@ bool ListDialog::openFile(const QString &file)
         say(tr("%1 cannot be read.").arg(QFileInfo(file).fileName()), false);
         return false;
     }
-    m_source = QFileInfo(file).fileName();
     takeText(listText(source.readAll()));
+    m_file = QFileInfo(file).fileName();
+    const QStringList lines = m_text->toPlainText().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    m_fileLines = QSet<QString>(lines.begin(), lines.end());
     return true;
+}
+
+/// Where the list comes from: the file while most of its lines stand in it.
+QString ListDialog::sourceName() const
+{
+    const QStringList lines = m_text->toPlainText().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    const auto known = std::ranges::count_if(
+        lines, [this](const QString &line) { return m_fileLines.contains(line); });
+    return 2 * known > lines.size() ? m_file : tr("a pasted list");
 }
 
 void ListDialog::browse()
@@ -245,7 +258,7 @@ void ListDialog::readAnew()
     } else {
         say(tr("Nothing is changed before you have seen what becomes of each row."), false);
     }
-    m_columns->setRowCount(0);
+    m_columns->showNothing();
     m_rows->show({}, 1);
 }
 
@@ -310,7 +323,7 @@ void ListDialog::take()
     const ReadyList list = readyList(m_table, m_columns->chosen(), input());
     try {
         const auto result = exchange::importCsv(m_session.project(), list.table, input().type,
-                                                list.columns, toStd(m_source));
+                                                list.columns, toStd(sourceName()));
         if (!result) {
             say(asSentence(result.reason().front().what), false);
             return;

@@ -5,6 +5,7 @@
 #include "ui/lists/ListInput.h"
 
 #include <QDialog>
+#include <QSet>
 #include <QTimer>
 
 class QCheckBox;
@@ -60,6 +61,7 @@ private:
     void showType();
     void say(const QString &sentence, bool canTake);
     void browse();
+    QString sourceName() const;
 
     Session &m_session;
     QComboBox *m_type;
@@ -76,7 +78,9 @@ private:
     QPushButton *m_take;
     QTimer m_soon;
     exchange::CsvTable m_table;
-    QString m_source;
+    /// The file that was opened last, and what stood in it.
+    QString m_file;
+    QSet<QString> m_fileLines;
 };
 
 } // namespace lastrivet::ui

@@ -166,4 +166,53 @@ TEST_CASE("Bringing in a list as it looks")
     theme().choose(ui::Theme::Choice::Light);
 }
 
+TEST_CASE("Columns that were chosen stay while the list is mended by hand")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setType(RecordType::Step);
+    dialog.setWithin(workshop.rudder);
+    dialog.setText(QStringLiteral("Drill the spar\t2h15\nRivet the spar\t90\n"));
+    dialog.columns().choose(0, QStringLiteral("title"));
+    dialog.columns().choose(1, QStringLiteral("estimate_minutes"));
+    auto &text = *dialog.findChild<QPlainTextEdit *>();
+    text.setPlainText(text.toPlainText() + QStringLiteral("Prime the spar\t30\n"));
+    dialog.take();
+    CHECK(steps::stepsOf(*session->records(), workshop.rudder).size() == 3);
+}
+
+TEST_CASE("Of another list the columns are guessed anew")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setText(QStringLiteral("Name\tCode\nRib 1\tLW-R1\n"));
+    dialog.columns().choose(1, {});
+    dialog.setText(QStringLiteral("Name\tCode\nRib 2\tLW-R2\n"));
+    CHECK(dialog.columns().chosen() == exchange::CsvColumns{"name", "code"});
+}
+
+TEST_CASE("A list that is pasted over an opened file does not go by the file's name")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    const TemporaryFolder folder;
+    const QString name = ui::pathText(folder / "ribs.csv");
+    QFile file(name);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write("Code,Name\r\nLW-R1,Rib 1\r\nLW-R2,Rib 2\r\n");
+    file.close();
+    const bool isPasted = GENERATE(false, true);
+    ui::ListDialog dialog(*session);
+    REQUIRE(dialog.openFile(name));
+    auto &text = *dialog.findChild<QPlainTextEdit *>();
+    text.setPlainText(isPasted ? QStringLiteral("Code,Name\nLW-S1,Spar\nLW-S2,Rear spar\n")
+                               : text.toPlainText() + QStringLiteral("LW-R3,Rib 3\n"));
+    dialog.take();
+    const auto label = session->project().undoLabel();
+    REQUIRE(label);
+    CHECK((label->find("ribs.csv") == std::string::npos) == isPasted);
+}
+
 } // namespace lastrivet::test
