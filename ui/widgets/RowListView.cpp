@@ -8,6 +8,8 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 RowListView::RowListView(const Theme &theme, const QString &name, QWidget *parent)
@@ -87,11 +89,19 @@ void RowListView::keyPressEvent(QKeyEvent *event)
         Q_EMIT acted(row.acts_on.value_or(row.record));
 }
 
+void RowListView::mousePressEvent(QMouseEvent *event)
+{
+    m_pressed = event->button() == Qt::LeftButton ? indexAt(event->pos()) : QModelIndex();
+    QListView::mousePressEvent(event);
+}
+
 void RowListView::mouseReleaseEvent(QMouseEvent *event)
 {
+    const QModelIndex pressed = std::exchange(m_pressed, QPersistentModelIndex());
     QListView::mouseReleaseEvent(event);
     const QModelIndex index = indexAt(event->pos());
-    if (event->button() != Qt::LeftButton || !index.isValid())
+    // Who leaves the row with the mouse held down thought better of it.
+    if (event->button() != Qt::LeftButton || !index.isValid() || index != pressed)
         return;
     const ListRow row = m_model->row(index.row());
     const QRect button = RowDelegate::actionPlace(visualRect(index), fontMetrics(), row.action);

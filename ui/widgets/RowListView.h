@@ -5,6 +5,7 @@
 #include "ui/widgets/RowListModel.h"
 
 #include <QListView>
+#include <QPersistentModelIndex>
 
 namespace lastrivet::ui {
 
@@ -33,6 +34,7 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    void mousePressEvent(QMouseEvent *event) override;
     void mouseReleaseEvent(QMouseEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
     void focusInEvent(QFocusEvent *event) override;
@@ -41,6 +43,8 @@ protected:
 private:
     RowListModel *m_model;
     RowDelegate *m_delegate;
+    /// The row that the mouse went down on.
+    QPersistentModelIndex m_pressed;
 };
 
 } // namespace lastrivet::ui
