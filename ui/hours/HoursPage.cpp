@@ -191,6 +191,7 @@ void HoursPage::fillTable()
 {
     const HoursAnswer &answer = m_reckoning->answer();
     const bool isReady = isThere(m_view, answer);
+    keepPlace();
     m_model->show(isReady ? tableOf(m_view, answer, screenWording()) : print::FigureTable());
     const bool isEmpty = m_model->rowCount() == 0;
     m_table->setVisible(!isEmpty);
@@ -198,8 +199,7 @@ void HoursPage::fillTable()
     m_nothing->setText(m_model->table().when_empty);
     const bool isTree = m_view == HoursView::Parts || m_view == HoursView::Steps;
     m_table->setRootIsDecorated(isTree || m_view == HoursView::Ahead);
-    if (isTree)
-        m_table->expandToDepth(0);
+    unfold(isTree);
     fitColumns();
     if (isReady && m_roomGiven != m_view)
         giveRoom();
@@ -207,8 +207,37 @@ void HoursPage::fillTable()
     const RecordRef kept = m_wanted;
     const QModelIndex wanted = m_model->indexOf(kept);
     m_table->setCurrentIndex(wanted.isValid() ? wanted : m_model->index(0, 0));
+    if (m_scrolled && m_filled == m_view)
+        m_table->verticalScrollBar()->setValue(*m_scrolled);
+    if (!isEmpty)
+        m_filled = m_view;
+    else if (m_filled != m_view)
+        m_filled.reset();
     showChosen();
     m_wanted = kept;
+}
+
+/// Before other figures come into the same table.
+void HoursPage::keepPlace()
+{
+    if (m_filled != m_view || m_model->rowCount() == 0)
+        return;
+    m_unfolded.keep(*m_table);
+    const QModelIndex current = m_table->currentIndex();
+    const auto record = current.isValid() ? m_model->row(current).record : std::nullopt;
+    const bool isNothingElseWanted =
+        record ? *record == m_wanted : !m_model->indexOf(m_wanted).isValid();
+    m_scrolled.reset();
+    if (isNothingElseWanted)
+        m_scrolled = m_table->verticalScrollBar()->value();
+}
+
+void HoursPage::unfold(bool isTree)
+{
+    if (m_filled == m_view)
+        m_unfolded.restore(*m_table);
+    else if (isTree)
+        m_table->expandToDepth(0);
 }
 
 void HoursPage::showChosen()

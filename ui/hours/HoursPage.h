@@ -4,6 +4,7 @@
 
 #include "ui/hours/HoursView.h"
 #include "ui/shell/Page.h"
+#include "ui/widgets/Unfolded.h"
 
 #include <functional>
 #include <optional>
@@ -61,6 +62,8 @@ private:
     void connectParts();
     void fill();
     void fillTable();
+    void keepPlace();
+    void unfold(bool isTree);
     void giveRoom();
     void fitColumns();
     int leastForNames() const;
@@ -86,6 +89,11 @@ private:
     QPushButton *m_print;
     QPushButton *m_csv;
     RecordRef m_wanted{RecordType::Person, 0};
+    /// The view that the table holds figures of, which of its rows were unfolded, and how far it
+    /// was scrolled: nothing when another record is to be seen.
+    std::optional<HoursView> m_filled;
+    Unfolded m_unfolded;
+    std::optional<int> m_scrolled;
 };
 
 } // namespace lastrivet::ui

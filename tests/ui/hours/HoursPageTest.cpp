@@ -346,4 +346,28 @@ TEST_CASE("Everything on the page of hours has a name, is reached by keyboard, a
     }
 }
 
+TEST_CASE("What was folded in a table of hours stays so when work is logged")
+{
+    Window window(3);
+    press(*window.page, QStringLiteral("By part"));
+    QTreeView &table = window.page->table();
+    const auto wing = [&] {
+        const RecordRef record{RecordType::Component, window.workshop.wing.value()};
+        return window.page->model().indexOf(record);
+    };
+    REQUIRE(wing().isValid());
+    REQUIRE(window.page->model().rowCount(wing()) > 0);
+    CHECK(table.isExpanded(wing()));
+    table.collapse(wing());
+    window.session->change(QStringLiteral("Worked"), [&](Edit &edit) {
+        window.workOnce(edit, *Moment::parse("2026-03-01"));
+    });
+    REQUIRE(window.cell(QStringLiteral("LW Left wing"), 1) == QStringLiteral("10 h 00"));
+    CHECK_FALSE(table.isExpanded(wing()));
+    // Another table, and back again: each begins as it always does.
+    press(*window.page, QStringLiteral("By week"));
+    press(*window.page, QStringLiteral("By part"));
+    CHECK(table.isExpanded(wing()));
+}
+
 } // namespace lastrivet::test
