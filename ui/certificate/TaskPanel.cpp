@@ -13,6 +13,7 @@
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/PhotoStrip.h"
+#include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/ProjectFiles.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/RecordNames.h"
@@ -55,6 +56,7 @@ TaskPanel::TaskPanel(Session &session, PictureLoader &loader, QWidget *parent)
     , m_ask(new ActLine(session, this))
     , m_withdraw(new QPushButton(tr("Withdraw"), this))
 {
+    loader.setFrame(m_photos->frame());
     build();
 }
 

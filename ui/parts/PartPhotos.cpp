@@ -7,6 +7,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PhotoDelegate.h"
+#include "ui/widgets/PictureLoader.h"
 
 #include <algorithm>
 
@@ -23,8 +24,10 @@ PartPhotos::PartPhotos(Session &session, PictureLoader &loader, QWidget *parent)
     , m_session(session)
     , m_model(new MediaModel(session, loader, this))
 {
+    auto *delegate = new PhotoDelegate(session.theme(), edge, this);
+    loader.setFrame(delegate->frame());
     setModel(m_model);
-    setItemDelegate(new PhotoDelegate(session.theme(), edge, this));
+    setItemDelegate(delegate);
     setFlow(QListView::LeftToRight);
     setWrapping(true);
     setResizeMode(QListView::Adjust);

@@ -9,6 +9,7 @@
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PhotoDelegate.h"
+#include "ui/widgets/PictureLoader.h"
 
 #include <QDragEnterEvent>
 #include <QHBoxLayout>
@@ -42,6 +43,7 @@ SquawkPictures::SquawkPictures(Session &session, PictureLoader &loader, Side sid
     , m_send(new QPushButton(this))
 {
     build();
+    loader.setFrame(static_cast<const PhotoDelegate *>(m_list->itemDelegate())->frame());
     connectParts();
 }
 

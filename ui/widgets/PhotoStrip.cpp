@@ -35,6 +35,11 @@ PhotoStrip::PhotoStrip(Session &session, PictureLoader &loader, QWidget *parent)
             [this](const QModelIndex &index) { m_session.goTo(m_model->recordAt(index.row())); });
 }
 
+QSize PhotoStrip::frame() const
+{
+    return static_cast<const PhotoDelegate *>(itemDelegate())->frame();
+}
+
 void PhotoStrip::show(const std::vector<RecordRef> &records)
 {
     m_model->setFilter([records](const Records &, const Media &media) {

@@ -25,6 +25,8 @@ public:
     void showFiles(const std::vector<Id<Media>> &files);
     void apply(const ChangeNotice &notice);
     int count() const;
+    /// The place of each picture, for a loader that has no other pictures to bring.
+    QSize frame() const;
 
 private:
     Session &m_session;
