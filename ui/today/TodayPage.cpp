@@ -83,7 +83,7 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
         this->session().goTo({RecordType::Person, 0});
     });
     fill();
-    connect(&session, &Session::timerChanged, this, &TodayPage::fill);
+    connect(&session, &Session::timerChanged, this, &TodayPage::refill);
 }
 
 void TodayPage::build()
@@ -221,6 +221,17 @@ void TodayPage::fill()
     showUndecided();
 }
 
+void TodayPage::refill()
+{
+    if (!isVisible())
+        m_isStale = true;
+    else if (session().isAnswerCurrent())
+        fill();
+    else
+        // Rows of an older answer may speak of what is gone; the new one is on its way.
+        showTimer();
+}
+
 void TodayPage::fillLists(const today::Today &page)
 {
     const Snapshot records = session().records();
@@ -316,7 +327,7 @@ void TodayPage::showEvent(QShowEvent *event)
 
 void TodayPage::themeChanged()
 {
-    fill();
+    refill();
 }
 
 void TodayPage::resizeEvent(QResizeEvent *event)

@@ -51,6 +51,8 @@ private:
     QWidget *buildLeft();
     void arrange(int width);
     void fill();
+    /// As soon as the page is seen, and the answer is of what is on record.
+    void refill();
     void fillLists(const today::Today &page);
     void showTimer();
     void showForecast();
