@@ -113,14 +113,29 @@ void PartTree::buildView()
 void PartTree::fitColumns()
 {
     int name = m_view->viewport()->width();
-    for (const int width : m_widths)
-        name -= width;
+    for (std::size_t i = 0; i < m_widths.size(); ++i)
+        name -= isUsed(widths[i].column) ? m_widths[i] : 0;
     // State and hours always stay.
     for (std::size_t i = m_widths.size(); i-- > 2;) {
-        const bool isHidden = name < leastName;
-        name += isHidden ? m_widths[i] : 0;
+        const bool isEmpty = !isUsed(widths[i].column);
+        const bool isHidden = isEmpty || name < leastName;
+        name += isHidden && !isEmpty ? m_widths[i] : 0;
         m_view->setColumnHidden(widths[i].column, isHidden);
     }
+}
+
+/// What a part tells counts in what lies below it, so the parts at the top say it for all.
+bool PartTree::isUsed(int column) const
+{
+    if (column != PartTreeModel::SquawksColumn && column != PartTreeModel::PhotosColumn)
+        return true;
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        const PartFigures top =
+            m_model->figures(m_model->partAt(m_model->index(row, PartTreeModel::PartColumn)));
+        if ((column == PartTreeModel::SquawksColumn ? top.open_squawks : top.photos) > 0)
+            return true;
+    }
+    return false;
 }
 
 bool PartTree::eventFilter(QObject *watched, QEvent *event)
@@ -247,6 +262,7 @@ void PartTree::applyAnswer()
 
 void PartTree::updateWords()
 {
+    fitColumns();
     m_stack->setCurrentWidget(m_model->rowCount() > 0 ? static_cast<QWidget *>(m_view) : m_empty);
     m_fitting->setVisible(m_filtered->isFiltering());
     m_fitting->setText(tr("%n fit", "parts", m_filtered->fitting()));

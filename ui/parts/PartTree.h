@@ -58,8 +58,10 @@ private:
     void build();
     void buildView();
     void connectView();
-    /// Names can be told apart; counts that have no room then are left to the chosen part.
+    /// Names can be told apart; counts that have no room then are left to the chosen part, and a
+    /// column without any count is not there.
     void fitColumns();
+    bool isUsed(int column) const;
     void filter();
     void bring(Id<Component> part);
     void updateWords();

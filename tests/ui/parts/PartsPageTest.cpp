@@ -286,4 +286,25 @@ TEST_CASE("A part is withdrawn also while a copy of it is being prepared")
     CHECK_FALSE(window.records()->findLive(window.workshop.rudder));
 }
 
+TEST_CASE("A column of the tree in which no part has anything is not there")
+{
+    PartsWindow window;
+    window.page.resize(2400, 700);
+    QCoreApplication::processEvents();
+    CHECK(window.tree().isColumnHidden(ui::PartTreeModel::PhotosColumn));
+    CHECK_FALSE(window.tree().isColumnHidden(ui::PartTreeModel::SquawksColumn));
+    CHECK_FALSE(window.tree().isColumnHidden(ui::PartTreeModel::HoursColumn));
+    window.session->change(QStringLiteral("Photo"), [&](Edit &edit) {
+        Media photo;
+        photo.file = "media/a.jpg";
+        photo.sha256 = std::string(64, 'a');
+        photo.imported_on = edit.today();
+        photo.links = {{RecordType::Component, window.workshop.bay.value()}};
+        edit.put(photo);
+    });
+    CHECK_FALSE(window.tree().isColumnHidden(ui::PartTreeModel::PhotosColumn));
+    window.session->undo();
+    CHECK(window.tree().isColumnHidden(ui::PartTreeModel::PhotosColumn));
+}
+
 } // namespace lastrivet::test
