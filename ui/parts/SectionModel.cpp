@@ -189,7 +189,8 @@ bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QSt
         m_session.change(tr("%1: %2 changed").arg(nameOf(id), what),
                          [&](Edit &edit) { isUnderstood = column.write(edit, id, text); });
     if (!isUnderstood)
-        m_session.complain(tr("“%1” cannot be the %2.").arg(text, what));
+        m_session.complain(tr("“%1” cannot stand under “%2”.")
+                               .arg(text, QCoreApplication::translate("Section", column.title)));
     return isDone && isUnderstood;
 }
 

@@ -38,8 +38,8 @@ void tellImport(Session &session, const exchange::ImportReport &report)
                         .arg(report.skipped)
                         .arg(report.files_copied);
     if (!report.files_missing.empty())
-        words += tr(" %1 files were not found; the first: %2.")
-                     .arg(report.files_missing.size())
+        words += QLatin1Char(' ') +
+                 tr("%n files were not found; the first: %1.", int(report.files_missing.size()))
                      .arg(toQt(report.files_missing.front()));
     session.say(words);
 }

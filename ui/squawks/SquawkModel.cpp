@@ -145,11 +145,14 @@ QString SquawkModel::reachWords(Id<Squawk> squawk) const
     const IdSet<Closing> &closings = listed->second.closings;
     const QString first =
         shortName(*m_session.records(), {RecordType::Closing, closings.front().value()});
-    const QString more =
-        closings.size() > 1 ? tr(" and %n more", nullptr, int(closings.size()) - 1) : QString();
+    const int more = int(closings.size()) - 1;
     if (listed->second.reachable == Reachable::NotForLong)
-        return tr("last chance before %1").arg(first) + more;
-    return tr("out of reach: open %1").arg(first) + more;
+        return (more > 0 ? tr("last chance before %1 and %n more", nullptr, more)
+                         : tr("last chance before %1"))
+            .arg(first);
+    return (more > 0 ? tr("out of reach: open %1 and %n more", nullptr, more)
+                     : tr("out of reach: open %1"))
+        .arg(first);
 }
 
 QString SquawkModel::wholeText(const Squawk &squawk) const
