@@ -9695,10 +9695,6 @@
 <context>
     <name>Tasks</name>
     <message>
-        <source> %1 files were not found; the first: %2.</source>
-        <translation> %1 Dateien wurden nicht gefunden; die erste: %2.</translation>
-    </message>
-    <message>
         <source>All records were written to %1.</source>
         <translation>Alle Aufzeichnungen wurden nach %1 geschrieben.</translation>
     </message>
@@ -9758,6 +9754,13 @@
     <message>
         <source>Writing the whole project into one file</source>
         <translation>Das ganze Projekt wird in eine Datei geschrieben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files were not found; the first: %1.</source>
+        <translation>
+            <numerusform>%n Datei wurde nicht gefunden: %1.</numerusform>
+            <numerusform>%n Dateien wurden nicht gefunden; die erste: %1.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9958,6 +9961,10 @@
     <message>
         <source>When</source>
         <translation>Wann</translation>
+    </message>
+    <message>
+        <source>This project is to read only: nothing can be written down.</source>
+        <translation>Dieses Projekt ist nur zum Lesen: nichts kann eingetragen werden.</translation>
     </message>
 </context>
 <context>
@@ -13235,10 +13242,6 @@
         <translation>Geöffnet etwa %1</translation>
     </message>
     <message>
-        <source> by %1</source>
-        <translation> von %1</translation>
-    </message>
-    <message>
         <source>Looked at afterwards on %1 by %2: %3</source>
         <translation>Nachträglich angesehen am %1 von %2: %3</translation>
     </message>
@@ -13261,6 +13264,26 @@
     <message>
         <source>What changed since the signature</source>
         <translation>Was sich seit der Unterschrift geändert hat</translation>
+    </message>
+    <message>
+        <source>Closed about %1 by %2</source>
+        <translation>Geschlossen etwa %1 von %2</translation>
+    </message>
+    <message>
+        <source>Opened about %1 by %2</source>
+        <translation>Geöffnet etwa %1 von %2</translation>
+    </message>
+    <message>
+        <source>Closed on %1 by %2</source>
+        <translation>Geschlossen am %1 von %2</translation>
+    </message>
+    <message>
+        <source>Opened on %1 by %2</source>
+        <translation>Geöffnet am %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -13425,6 +13448,14 @@
     <message>
         <source>Everything is decided.</source>
         <translation>Alles ist entschieden.</translation>
+    </message>
+    <message>
+        <source>Keep what stands</source>
+        <translation>Behalten, was steht</translation>
+    </message>
+    <message>
+        <source>Take the other</source>
+        <translation>Das andere übernehmen</translation>
     </message>
 </context>
 <context>
@@ -14174,14 +14205,6 @@
         <translation>Diese Schließstelle hat keine Haltepunkte.</translation>
     </message>
     <message>
-        <source>, by the %1</source>
-        <translation>, durch: %1</translation>
-    </message>
-    <message>
-        <source>, by the %1, if wished</source>
-        <translation>, durch: %1, falls gewünscht</translation>
-    </message>
-    <message>
         <source>Sign again</source>
         <translation>Neu unterschreiben</translation>
     </message>
@@ -14228,6 +14251,14 @@
     <message>
         <source>Answered by message</source>
         <translation>Per Nachricht beantwortet</translation>
+    </message>
+    <message>
+        <source>%1, by the %2</source>
+        <translation>%1, durch: %2</translation>
+    </message>
+    <message>
+        <source>%1, by the %2, if wished</source>
+        <translation>%1, durch: %2, falls gewünscht</translation>
     </message>
 </context>
 <context>
@@ -14276,6 +14307,10 @@
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Print chart and table</source>
+        <translation>Schaubild und Tabelle drucken</translation>
     </message>
 </context>
 <context>
@@ -14512,6 +14547,10 @@
         <source>“%1” is no day.</source>
         <translation>„%1“ ist kein Tag.</translation>
     </message>
+    <message>
+        <source>%1 The list goes on as if nothing stood there.</source>
+        <translation>%1 Die Liste zeigt, was sie zeigte, wenn dort nichts stünde.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::JournalModel</name>
@@ -14584,6 +14623,14 @@
         <source>The journal could not be read.</source>
         <translation>Das Journal war nicht zu lesen.</translation>
     </message>
+    <message>
+        <source>Look for words in the list</source>
+        <translation>Wörter in der Liste suchen</translation>
+    </message>
+    <message>
+        <source>Print what is listed</source>
+        <translation>Drucken, was gelistet ist</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LedgerView</name>
@@ -14651,6 +14698,10 @@
     <message>
         <source>Take the line out</source>
         <translation>Zeile herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take the chosen line away</source>
+        <translation>Die gewählte Zeile entfernen</translation>
     </message>
 </context>
 <context>
@@ -15052,6 +15103,30 @@
     <message>
         <source>Print the builder&apos;s log (Ctrl+P)</source>
         <translation>Bautagebuch drucken (Strg+P)</translation>
+    </message>
+    <message>
+        <source>This year ends today; there is none after it</source>
+        <translation>Dieses Jahr endet heute; danach kommt keines</translation>
+    </message>
+    <message>
+        <source>Withdraw what is chosen</source>
+        <translation>Zurückziehen, was gewählt ist</translation>
+    </message>
+    <message>
+        <source>Split the entry</source>
+        <translation>Den Eintrag teilen</translation>
+    </message>
+    <message>
+        <source>Move the entry elsewhere</source>
+        <translation>Den Eintrag anderswohin verschieben</translation>
+    </message>
+    <message>
+        <source>Look for words in the list</source>
+        <translation>Wörter in der Liste suchen</translation>
+    </message>
+    <message>
+        <source>Print the builder&apos;s log</source>
+        <translation>Das Bautagebuch drucken</translation>
     </message>
 </context>
 <context>
@@ -15545,6 +15620,10 @@
             <numerusform>%n Foto zeigen, das zu keinem Teil und keiner Schließstelle gehört</numerusform>
             <numerusform>%n Fotos zeigen, die zu keinem Teil und keiner Schließstelle gehören</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Was fehlt</translation>
     </message>
 </context>
 <context>
@@ -16248,6 +16327,10 @@
             <numerusform>%n passen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Look for words in the tree</source>
+        <translation>Wörter im Baum suchen</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PartsPage</name>
@@ -16318,6 +16401,42 @@
     <message>
         <source>Choose a part in the tree first.</source>
         <translation>Erst ein Teil im Baum wählen.</translation>
+    </message>
+    <message>
+        <source>A part beside the chosen one</source>
+        <translation>Ein Teil neben dem gewählten</translation>
+    </message>
+    <message>
+        <source>A part inside the chosen one</source>
+        <translation>Ein Teil im gewählten</translation>
+    </message>
+    <message>
+        <source>Withdraw what is chosen</source>
+        <translation>Zurückziehen, was gewählt ist</translation>
+    </message>
+    <message>
+        <source>Copy the part with what is in it</source>
+        <translation>Das Teil mit allem darin kopieren</translation>
+    </message>
+    <message>
+        <source>Paste a list of parts</source>
+        <translation>Eine Liste von Teilen einfügen</translation>
+    </message>
+    <message>
+        <source>Move up</source>
+        <translation>Nach oben verschieben</translation>
+    </message>
+    <message>
+        <source>Move down</source>
+        <translation>Nach unten verschieben</translation>
+    </message>
+    <message>
+        <source>Move into the part above</source>
+        <translation>In das Teil darüber verschieben</translation>
+    </message>
+    <message>
+        <source>Move out of its part</source>
+        <translation>Aus seinem Teil herausnehmen</translation>
     </message>
 </context>
 <context>
@@ -16673,6 +16792,30 @@
     <message>
         <source>There is no picture and no file to paste.</source>
         <translation>Es gibt kein Bild und keine Datei zum Einfügen.</translation>
+    </message>
+    <message>
+        <source>Say what the photo belongs to</source>
+        <translation>Angeben, wozu das Foto gehört</translation>
+    </message>
+    <message>
+        <source>Confirm the proposed work</source>
+        <translation>Die vorgeschlagene Arbeit bestätigen</translation>
+    </message>
+    <message>
+        <source>Confirm all that is proposed</source>
+        <translation>Alles Vorgeschlagene bestätigen</translation>
+    </message>
+    <message>
+        <source>Look at the photo</source>
+        <translation>Das Foto ansehen</translation>
+    </message>
+    <message>
+        <source>Withdraw what is chosen</source>
+        <translation>Zurückziehen, was gewählt ist</translation>
+    </message>
+    <message>
+        <source>Take in what was copied</source>
+        <translation>Aufnehmen, was kopiert wurde</translation>
     </message>
 </context>
 <context>
@@ -17414,6 +17557,22 @@
         <source>%1: %2 added</source>
         <translation>%1: %2 hinzugefügt</translation>
     </message>
+    <message>
+        <source>Withdraw what is chosen</source>
+        <translation>Zurückziehen, was gewählt ist</translation>
+    </message>
+    <message>
+        <source>A new one before the chosen one</source>
+        <translation>Ein neuer Eintrag vor dem gewählten</translation>
+    </message>
+    <message>
+        <source>Move up</source>
+        <translation>Nach oben verschieben</translation>
+    </message>
+    <message>
+        <source>Move down</source>
+        <translation>Nach unten verschieben</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionModel</name>
@@ -17430,8 +17589,8 @@
         <translation>%1: %2 geändert</translation>
     </message>
     <message>
-        <source>“%1” cannot be the %2.</source>
-        <translation>„%1“ kann nicht das Feld „%2“ sein.</translation>
+        <source>“%1” cannot stand under “%2”.</source>
+        <translation>„%1“ kann nicht unter „%2“ stehen.</translation>
     </message>
 </context>
 <context>
@@ -18072,13 +18231,6 @@
         <source>fixed, to be checked</source>
         <translation>behoben, zu prüfen</translation>
     </message>
-    <message numerus="yes">
-        <source> and %n more</source>
-        <translation>
-            <numerusform> und %n weitere</numerusform>
-            <numerusform> und %n weitere</numerusform>
-        </translation>
-    </message>
     <message>
         <source>last chance before %1</source>
         <translation>letzte Gelegenheit vor %1</translation>
@@ -18106,6 +18258,20 @@
     <message>
         <source>Done (%1)</source>
         <translation>Erledigt (%1)</translation>
+    </message>
+    <message numerus="yes">
+        <source>last chance before %1 and %n more</source>
+        <translation>
+            <numerusform>letzte Gelegenheit vor %1 und %n weiteren</numerusform>
+            <numerusform>letzte Gelegenheit vor %1 und %n weiteren</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>out of reach: open %1 and %n more</source>
+        <translation>
+            <numerusform>nicht erreichbar: %1 und %n weitere öffnen</numerusform>
+            <numerusform>nicht erreichbar: %1 und %n weitere öffnen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -18318,6 +18484,14 @@
             <numerusform>%1; von allen %n bald nicht erreichbar</numerusform>
             <numerusform>%1; von allen %n bald nicht erreichbar</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Look for words in the list</source>
+        <translation>Wörter in der Liste suchen</translation>
+    </message>
+    <message>
+        <source>Mark as fixed and checked</source>
+        <translation>Als behoben und geprüft eintragen</translation>
     </message>
 </context>
 <context>

@@ -316,6 +316,13 @@
             <numerusform>The whole project with %n files was written to %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n files were not found; the first: %1.</source>
+        <translation>
+            <numerusform>%n file was not found: %1.</numerusform>
+            <numerusform>%n files were not found; the first: %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>
@@ -951,10 +958,17 @@
 <context>
     <name>lastrivet::ui::SquawkModel</name>
     <message numerus="yes">
-        <source> and %n more</source>
+        <source>last chance before %1 and %n more</source>
         <translation>
-            <numerusform> and %n more</numerusform>
-            <numerusform> and %n more</numerusform>
+            <numerusform>last chance before %1 and %n more</numerusform>
+            <numerusform>last chance before %1 and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>out of reach: open %1 and %n more</source>
+        <translation>
+            <numerusform>out of reach: open %1 and %n more</numerusform>
+            <numerusform>out of reach: open %1 and %n more</numerusform>
         </translation>
     </message>
 </context>

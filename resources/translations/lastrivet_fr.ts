@@ -9695,10 +9695,6 @@
 <context>
     <name>Tasks</name>
     <message>
-        <source> %1 files were not found; the first: %2.</source>
-        <translation> %1 fichiers n’ont pas été trouvés ; le premier : %2.</translation>
-    </message>
-    <message>
         <source>All records were written to %1.</source>
         <translation>Tous les dossiers ont été écrits dans %1.</translation>
     </message>
@@ -9758,6 +9754,13 @@
     <message>
         <source>Writing the whole project into one file</source>
         <translation>Écriture de tout le projet dans un seul fichier</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files were not found; the first: %1.</source>
+        <translation>
+            <numerusform>%n fichier n’a pas été trouvé : %1.</numerusform>
+            <numerusform>%n fichiers n’ont pas été trouvés ; le premier : %1.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9958,6 +9961,10 @@
     <message>
         <source>When</source>
         <translation>Quand</translation>
+    </message>
+    <message>
+        <source>This project is to read only: nothing can be written down.</source>
+        <translation>Ce projet est en lecture seule : rien ne peut être inscrit.</translation>
     </message>
 </context>
 <context>
@@ -13235,10 +13242,6 @@
         <translation>Ouverte vers le %1</translation>
     </message>
     <message>
-        <source> by %1</source>
-        <translation> par %1</translation>
-    </message>
-    <message>
         <source>Looked at afterwards on %1 by %2: %3</source>
         <translation>Vue après coup le %1 par %2 : %3</translation>
     </message>
@@ -13261,6 +13264,26 @@
     <message>
         <source>What changed since the signature</source>
         <translation>Ce qui a changé depuis la signature</translation>
+    </message>
+    <message>
+        <source>Closed about %1 by %2</source>
+        <translation>Fermée vers le %1 par %2</translation>
+    </message>
+    <message>
+        <source>Opened about %1 by %2</source>
+        <translation>Ouverte vers le %1 par %2</translation>
+    </message>
+    <message>
+        <source>Closed on %1 by %2</source>
+        <translation>Fermée le %1 par %2</translation>
+    </message>
+    <message>
+        <source>Opened on %1 by %2</source>
+        <translation>Ouverte le %1 par %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -13425,6 +13448,14 @@
     <message>
         <source>Everything is decided.</source>
         <translation>Tout est décidé.</translation>
+    </message>
+    <message>
+        <source>Keep what stands</source>
+        <translation>Garder ce qui est en place</translation>
+    </message>
+    <message>
+        <source>Take the other</source>
+        <translation>Reprendre l’autre</translation>
     </message>
 </context>
 <context>
@@ -14174,14 +14205,6 @@
         <translation>Cette fermeture n’a pas de points d’arrêt.</translation>
     </message>
     <message>
-        <source>, by the %1</source>
-        <translation>, par : %1</translation>
-    </message>
-    <message>
-        <source>, by the %1, if wished</source>
-        <translation>, par : %1, si souhaité</translation>
-    </message>
-    <message>
         <source>Sign again</source>
         <translation>Signer de nouveau</translation>
     </message>
@@ -14228,6 +14251,14 @@
     <message>
         <source>Answered by message</source>
         <translation>Répondu par message</translation>
+    </message>
+    <message>
+        <source>%1, by the %2</source>
+        <translation>%1, par : %2</translation>
+    </message>
+    <message>
+        <source>%1, by the %2, if wished</source>
+        <translation>%1, par : %2, si souhaité</translation>
     </message>
 </context>
 <context>
@@ -14276,6 +14307,10 @@
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Print chart and table</source>
+        <translation>Imprimer le graphique et le tableau</translation>
     </message>
 </context>
 <context>
@@ -14512,6 +14547,10 @@
         <source>“%1” is no day.</source>
         <translation>« %1 » n’est pas un jour.</translation>
     </message>
+    <message>
+        <source>%1 The list goes on as if nothing stood there.</source>
+        <translation>%1 La liste fait comme si rien n’y figurait.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::JournalModel</name>
@@ -14584,6 +14623,14 @@
         <source>The journal could not be read.</source>
         <translation>Le registre n’a pas pu être lu.</translation>
     </message>
+    <message>
+        <source>Look for words in the list</source>
+        <translation>Chercher des mots dans la liste</translation>
+    </message>
+    <message>
+        <source>Print what is listed</source>
+        <translation>Imprimer ce qui est listé</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LedgerView</name>
@@ -14651,6 +14698,10 @@
     <message>
         <source>Take the line out</source>
         <translation>Enlever la ligne</translation>
+    </message>
+    <message>
+        <source>Take the chosen line away</source>
+        <translation>Retirer la ligne choisie</translation>
     </message>
 </context>
 <context>
@@ -15052,6 +15103,30 @@
     <message>
         <source>Print the builder&apos;s log (Ctrl+P)</source>
         <translation>Imprimer le carnet du constructeur (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>This year ends today; there is none after it</source>
+        <translation>Cette année finit aujourd’hui ; il n’y en a pas après</translation>
+    </message>
+    <message>
+        <source>Withdraw what is chosen</source>
+        <translation>Retirer ce qui est choisi</translation>
+    </message>
+    <message>
+        <source>Split the entry</source>
+        <translation>Partager l’entrée</translation>
+    </message>
+    <message>
+        <source>Move the entry elsewhere</source>
+        <translation>Déplacer l’entrée ailleurs</translation>
+    </message>
+    <message>
+        <source>Look for words in the list</source>
+        <translation>Chercher des mots dans la liste</translation>
+    </message>
+    <message>
+        <source>Print the builder&apos;s log</source>
+        <translation>Imprimer le carnet de construction</translation>
     </message>
 </context>
 <context>
@@ -15545,6 +15620,10 @@
             <numerusform>Montrer %n photo sans pièce ni fermeture</numerusform>
             <numerusform>Montrer %n photos sans pièce ni fermeture</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Ce qui manque</translation>
     </message>
 </context>
 <context>
@@ -16248,6 +16327,10 @@
             <numerusform>%n correspondent</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Look for words in the tree</source>
+        <translation>Chercher des mots dans l’arbre</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PartsPage</name>
@@ -16318,6 +16401,42 @@
     <message>
         <source>Choose a part in the tree first.</source>
         <translation>Choisissez d’abord une pièce dans l&apos;arbre.</translation>
+    </message>
+    <message>
+        <source>A part beside the chosen one</source>
+        <translation>Une pièce à côté de celle qui est choisie</translation>
+    </message>
+    <message>
+        <source>A part inside the chosen one</source>
+        <translation>Une pièce dans celle qui est choisie</translation>
+    </message>
+    <message>
+        <source>Withdraw what is chosen</source>
+        <translation>Retirer ce qui est choisi</translation>
+    </message>
+    <message>
+        <source>Copy the part with what is in it</source>
+        <translation>Copier la pièce avec ce qu’elle contient</translation>
+    </message>
+    <message>
+        <source>Paste a list of parts</source>
+        <translation>Coller une liste de pièces</translation>
+    </message>
+    <message>
+        <source>Move up</source>
+        <translation>Déplacer vers le haut</translation>
+    </message>
+    <message>
+        <source>Move down</source>
+        <translation>Déplacer vers le bas</translation>
+    </message>
+    <message>
+        <source>Move into the part above</source>
+        <translation>Déplacer dans la pièce du dessus</translation>
+    </message>
+    <message>
+        <source>Move out of its part</source>
+        <translation>Sortir de sa pièce</translation>
     </message>
 </context>
 <context>
@@ -16673,6 +16792,30 @@
     <message>
         <source>There is no picture and no file to paste.</source>
         <translation>Il n’y a ni image ni fichier à coller.</translation>
+    </message>
+    <message>
+        <source>Say what the photo belongs to</source>
+        <translation>Indiquer à quoi la photo se rapporte</translation>
+    </message>
+    <message>
+        <source>Confirm the proposed work</source>
+        <translation>Confirmer le travail proposé</translation>
+    </message>
+    <message>
+        <source>Confirm all that is proposed</source>
+        <translation>Confirmer tout ce qui est proposé</translation>
+    </message>
+    <message>
+        <source>Look at the photo</source>
+        <translation>Regarder la photo</translation>
+    </message>
+    <message>
+        <source>Withdraw what is chosen</source>
+        <translation>Retirer ce qui est choisi</translation>
+    </message>
+    <message>
+        <source>Take in what was copied</source>
+        <translation>Prendre ce qui a été copié</translation>
     </message>
 </context>
 <context>
@@ -17414,6 +17557,22 @@
         <source>%1: %2 added</source>
         <translation>%1 : %2 ajouté</translation>
     </message>
+    <message>
+        <source>Withdraw what is chosen</source>
+        <translation>Retirer ce qui est choisi</translation>
+    </message>
+    <message>
+        <source>A new one before the chosen one</source>
+        <translation>Un nouvel élément avant celui qui est choisi</translation>
+    </message>
+    <message>
+        <source>Move up</source>
+        <translation>Déplacer vers le haut</translation>
+    </message>
+    <message>
+        <source>Move down</source>
+        <translation>Déplacer vers le bas</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SectionModel</name>
@@ -17430,8 +17589,8 @@
         <translation>%1 : %2 modifié</translation>
     </message>
     <message>
-        <source>“%1” cannot be the %2.</source>
-        <translation>« %1 » ne peut être le champ « %2 ».</translation>
+        <source>“%1” cannot stand under “%2”.</source>
+        <translation>« %1 » ne peut pas figurer sous « %2 ».</translation>
     </message>
 </context>
 <context>
@@ -18072,13 +18231,6 @@
         <source>fixed, to be checked</source>
         <translation>corrigée, à contrôler</translation>
     </message>
-    <message numerus="yes">
-        <source> and %n more</source>
-        <translation>
-            <numerusform> et %n de plus</numerusform>
-            <numerusform> et %n de plus</numerusform>
-        </translation>
-    </message>
     <message>
         <source>last chance before %1</source>
         <translation>dernière occasion avant %1</translation>
@@ -18106,6 +18258,20 @@
     <message>
         <source>Done (%1)</source>
         <translation>Réglées (%1)</translation>
+    </message>
+    <message numerus="yes">
+        <source>last chance before %1 and %n more</source>
+        <translation>
+            <numerusform>dernière occasion avant %1 et %n autre</numerusform>
+            <numerusform>dernière occasion avant %1 et %n autres</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>out of reach: open %1 and %n more</source>
+        <translation>
+            <numerusform>hors d’accès : ouvrir %1 et %n autre</numerusform>
+            <numerusform>hors d’accès : ouvrir %1 et %n autres</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -18318,6 +18484,14 @@
             <numerusform>%1 ; en tout, %n bientôt hors d’accès</numerusform>
             <numerusform>%1 ; en tout, %n bientôt hors d’accès</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Look for words in the list</source>
+        <translation>Chercher des mots dans la liste</translation>
+    </message>
+    <message>
+        <source>Mark as fixed and checked</source>
+        <translation>Marquer comme corrigée et contrôlée</translation>
     </message>
 </context>
 <context>
