@@ -75,8 +75,8 @@ void StoreBoard::showRecord(RecordRef record)
 
 void StoreBoard::apply(const ChangeNotice &notice)
 {
+    // It tells of its current row anew, and with that comes all else.
     m_list->apply(notice);
-    refresh();
 }
 
 void StoreBoard::applyAnswer()
