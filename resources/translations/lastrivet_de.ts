@@ -18599,6 +18599,10 @@
         <source>These are too many steps for a picture. Choose a part further down, or leave out what lies below.</source>
         <translation>Das sind zu viele Schritte für ein Bild. Wählen Sie ein Teil weiter unten, oder lassen Sie weg, was darunter liegt.</translation>
     </message>
+    <message>
+        <source>One step waits for another</source>
+        <translation>Ein Schritt wartet auf einen anderen</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::StopForm</name>

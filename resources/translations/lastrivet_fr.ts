@@ -18599,6 +18599,10 @@
         <source>These are too many steps for a picture. Choose a part further down, or leave out what lies below.</source>
         <translation>C’est trop d’étapes pour une image. Choisissez une pièce plus bas, ou omettez ce qui est dessous.</translation>
     </message>
+    <message>
+        <source>One step waits for another</source>
+        <translation>Une étape en attend une autre</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::StopForm</name>

@@ -9,6 +9,7 @@
 #include "ui/parts/StepMoves.h"
 #include "ui/parts/StepPicture.h"
 #include "ui/shell/Session.h"
+#include "ui/shell/ShortcutSheet.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/TallRows.h"
@@ -173,6 +174,7 @@ void SectionList::show(const PartSection &section, Id<Component> part, bool isWi
     }
     m_drawn->setVisible(section.type == RecordType::Step);
     m_keys->setText(keyWords());
+    m_view->setProperty(ShortcutSheet::toldKeys, ownKeys());
     fitColumns();
     updateEmptiness();
     showCurrent();

@@ -6,6 +6,7 @@
 #include "ui/parts/PartSection.h"
 #include "ui/shell/Drafts.h"
 
+#include <QStringList>
 #include <QWidget>
 
 #include <functional>
@@ -98,6 +99,8 @@ private:
     RecordForm *form();
     SectionAside *aside();
     QWidget *buildLower();
+    /// The section's own keys, and what each does with what is chosen.
+    QStringList ownKeys() const;
     QString keyWords() const;
 
     Session &m_session;

@@ -59,13 +59,21 @@ SectionAside *SectionList::aside()
 QString SectionList::keyWords() const
 {
     QStringList words;
-    if (!m_section->keys || m_session.isReadOnly())
-        return {};
-    for (const SectionKey &key : m_section->keys())
-        words << QStringLiteral("%1 %2").arg(
-            QKeySequence(key.key).toString(QKeySequence::NativeText),
-            QCoreApplication::translate("Section", key.title));
+    const QStringList keys = ownKeys();
+    for (qsizetype i = 0; i + 1 < keys.size(); i += 2)
+        words << QStringLiteral("%1 %2").arg(keys[i], keys[i + 1]);
     return words.join(QStringLiteral(" · "));
+}
+
+QStringList SectionList::ownKeys() const
+{
+    QStringList keys;
+    if (!m_section->keys || m_session.isReadOnly())
+        return keys;
+    for (const SectionKey &key : m_section->keys())
+        keys << QKeySequence(key.key).toString(QKeySequence::NativeText)
+             << QCoreApplication::translate("Section", key.title);
+    return keys;
 }
 
 bool SectionList::eventFilter(QObject *watched, QEvent *event)

@@ -6,6 +6,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/parts/StepMoves.h"
 #include "ui/shell/Session.h"
+#include "ui/shell/ShortcutSheet.h"
 #include "ui/widgets/RecordNames.h"
 
 #include <QHelpEvent>
@@ -35,6 +36,8 @@ StepPicture::StepPicture(Session &session, QWidget *parent)
 {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Order of the steps"));
+    setProperty(ShortcutSheet::toldKeys,
+                QStringList{QStringLiteral("W"), tr("One step waits for another")});
     viewport()->setMouseTracking(false);
 }
 

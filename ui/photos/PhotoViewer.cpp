@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/photos/PictureView.h"
 #include "ui/shell/Session.h"
+#include "ui/shell/ShortcutSheet.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/ProjectFiles.h"
@@ -112,6 +113,12 @@ void PhotoViewer::buildTools(QHBoxLayout *bar)
     more->setAccessibleName(tr("Larger"));
     QPushButton *whole = addButton(bar, tr("Whole"), tr("F: the whole picture"));
     QPushButton *full = addButton(bar, tr("Full size"), tr("O: every pixel"));
+    m_picture->setProperty(
+        ShortcutSheet::toldKeys,
+        QStringList{QStringLiteral("+"), tr("Larger"), QStringLiteral("−"), tr("Smaller"),
+                    QStringLiteral("F"), tr("Whole"), QStringLiteral("O"), tr("Full size"),
+                    QStringLiteral("A"), tr("Arrow"), QStringLiteral("C"), tr("Circle"),
+                    QStringLiteral("W"), tr("Words"), tr("Del"), tr("Remove mark")});
     connect(m_remove, &QPushButton::clicked, &m_picture->marks(), &MarkEditor::removeChosen);
     connect(less, &QPushButton::clicked, m_picture, &PictureView::zoomOut);
     connect(more, &QPushButton::clicked, m_picture, &PictureView::zoomIn);

@@ -12,6 +12,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QShortcut>
+#include <QStringList>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -74,6 +75,12 @@ void ShortcutSheet::addKeysOf(const QWidget &page)
         const auto *where = qobject_cast<const QWidget *>(shortcut->parent());
         if (where && where->isVisible() && !shortcut->whatsThis().isEmpty())
             addLine(shortcut->key().toString(QKeySequence::NativeText), shortcut->whatsThis());
+    }
+    for (const QWidget *place : page.findChildren<QWidget *>()) {
+        const QStringList told =
+            place->isVisible() ? place->property(toldKeys).toStringList() : QStringList();
+        for (qsizetype i = 0; i + 1 < told.size(); i += 2)
+            addLine(told[i], told[i + 1]);
     }
 }
 

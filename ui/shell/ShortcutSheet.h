@@ -18,6 +18,9 @@ class ShortcutSheet final : public QFrame {
     Q_OBJECT
 
 public:
+    /// The property of a widget that hears keys itself: a QStringList of keys and words in turn.
+    static constexpr const char *toldKeys = "toldKeys";
+
     explicit ShortcutSheet(QWidget *parent);
 
     /// `page` is the one that is shown, or none.

@@ -97,6 +97,23 @@ TEST_CASE("The sheet of keys tells the page's own keys, too")
     test::picture(opened.window, 1280, 720, "keys");
 }
 
+TEST_CASE("The sheet of keys tells what a list's letters do with what is chosen in it")
+{
+    Opened opened;
+    Id<Fastener> fastener;
+    opened.view().session().change(QStringLiteral("Fastener"), [&](Edit &edit) {
+        Fastener bolt;
+        bolt.component_id = opened.workshop.bay;
+        bolt.place = "rib 3";
+        fastener = edit.put(bolt);
+    });
+    REQUIRE(fastener);
+    opened.view().goTo({RecordType::Fastener, fastener.value()});
+    QCoreApplication::processEvents();
+    opened.openSheet();
+    CHECK(test::says(opened.sheet(), QStringLiteral("torqued")));
+}
+
 TEST_CASE("The sheet of keys stays inside the window, however small that is")
 {
     Opened opened;
