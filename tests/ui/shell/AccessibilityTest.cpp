@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/Looks.h"
-#include "tests/ui/support/Workshop.h"
+#include "tests/ui/support/WholeWindow.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/Page.h"
@@ -15,7 +15,6 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSettings>
 #include <QTest>
 #include <QVBoxLayout>
 
@@ -25,20 +24,8 @@ namespace lastrivet::ui {
 
 namespace {
 
-struct Opened {
-    test::Workshop workshop;
-    test::TemporaryFolder folder;
-    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
-    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
-
-    Opened() { REQUIRE(window.openFolder(pathText(workshop.folder()))); }
-    void show()
-    {
-        window.resize(1280, 720);
-        window.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&window));
-        QApplication::setActiveWindow(&window);
-    }
+struct Opened : test::WholeWindow {
+    Opened() { WholeWindow::open(); }
     void open(PageId page)
     {
         window.view()->open(page);

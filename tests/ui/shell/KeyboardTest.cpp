@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/Hands.h"
-#include "tests/ui/support/Workshop.h"
+#include "tests/ui/support/WholeWindow.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/MainWindow.h"
@@ -14,7 +14,6 @@
 
 #include <QApplication>
 #include <QLineEdit>
-#include <QSettings>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -23,20 +22,8 @@ namespace lastrivet::ui {
 
 namespace {
 
-struct Opened {
-    test::Workshop workshop;
-    test::TemporaryFolder folder;
-    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
-    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
-
-    Opened()
-    {
-        REQUIRE(window.openFolder(pathText(workshop.folder())));
-        window.resize(1280, 720);
-        window.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&window));
-        QApplication::setActiveWindow(&window);
-    }
+struct Opened : test::WholeWindow {
+    Opened() { openAndShow(); }
     ProjectView &view() { return *window.view(); }
     ShortcutSheet &sheet() { return *window.findChild<ShortcutSheet *>(); }
     void openSheet() { sheet().open({}, &view().page(view().current())); }

@@ -3,7 +3,7 @@
 #include "core/project/acts/CreditActs.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WaitingExecutor.h"
-#include "tests/ui/support/Workshop.h"
+#include "tests/ui/support/WholeWindow.h"
 #include "ui/certificate/TaskPanel.h"
 #include "ui/certificate/TenthsEditor.h"
 #include "ui/closings/NewClosingForm.h"
@@ -31,14 +31,8 @@ namespace {
 
 const auto notKept = QStringLiteral("What is begun here is not kept.");
 
-struct Opened {
-    Opened()
-    {
-        REQUIRE(window.openFolder(place()));
-        window.resize(1280, 800);
-        window.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&window));
-    }
+struct Opened : test::WholeWindow {
+    Opened() { openAndShow(); }
     QString place() const { return pathText(workshop.folder()); }
     ProjectView &view() { return *window.view(); }
     NewClosingForm &form() { return *view().page(PageId::Closings).findChild<NewClosingForm *>(); }
@@ -49,11 +43,6 @@ struct Opened {
         test::type(form(), QStringLiteral("Title"), QStringLiteral("Left wing tip"));
     }
     void showSquawk() { view().goTo({RecordType::Squawk, workshop.squawk.value()}); }
-
-    test::Workshop workshop;
-    test::TemporaryFolder folder;
-    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
-    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
 };
 
 } // namespace

@@ -4,7 +4,7 @@
 
 #include "core/project/acts/SquawkActs.h"
 #include "tests/ui/support/Hands.h"
-#include "tests/ui/support/Workshop.h"
+#include "tests/ui/support/WholeWindow.h"
 #include "ui/convert/QtText.h"
 #include "ui/daylog/LogbookForm.h"
 #include "ui/prints/PrintForm.h"
@@ -36,12 +36,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-struct Opened {
-    test::Workshop workshop;
-    test::TemporaryFolder folder;
-    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
-    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
-};
+using Opened = test::WholeWindow;
 
 } // namespace
 
@@ -62,7 +57,7 @@ TEST_CASE("Every page stands at its place, with a name, a picture and a key of i
 TEST_CASE("Ctrl+P prints the log on its page, and asks for a paper on the others")
 {
     Opened opened;
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     opened.window.resize(1280, 720);
     opened.window.show();
     REQUIRE(QTest::qWaitForWindowExposed(&opened.window));
@@ -121,7 +116,7 @@ TEST_CASE("Every kind of record has a page that shows it")
 TEST_CASE("Each page opens by its key")
 {
     Opened opened;
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     test::picture(opened.window, 1280, 720, "window-today");
     for (const PageDescription &page : pageList()) {
         QTest::keyClick(&opened.window, Qt::Key(page.key().unicode()), Qt::ControlModifier);
@@ -132,7 +127,7 @@ TEST_CASE("Each page opens by its key")
 TEST_CASE("A page that is not shown is told of all that happened when it is back")
 {
     Opened opened;
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     ProjectView &view = *opened.window.view();
     view.open(PageId::Squawks);
     const auto &list = *view.page(PageId::Squawks).findChild<SquawkModel *>();
@@ -160,7 +155,7 @@ TEST_CASE("A page that is not shown is told of all that happened when it is back
 TEST_CASE("Records are found by their words, from anywhere")
 {
     Opened opened;
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     test::picture(opened.window, 1280, 720, "window-today");
     opened.window.openFinder();
     QTest::keyClicks(&opened.window.finder().line(), QStringLiteral("overdriven"));
@@ -175,7 +170,7 @@ TEST_CASE("Records are found by their words, from anywhere")
 TEST_CASE("The menu names what undo takes back")
 {
     Opened opened;
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     opened.window.view()->session().change(QStringLiteral("Nuts & bolts renamed"), [&](Edit &edit) {
         edit.update(opened.workshop.squawk, [](Squawk &squawk) { squawk.title = "Dent"; });
     });
@@ -226,7 +221,7 @@ TEST_CASE("A project is one, by whatever way it is opened, and is listed by its 
 TEST_CASE("The finder says when more records have the words than it lists")
 {
     Opened opened;
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     opened.window.view()->session().change(QStringLiteral("Ribs"), [](Edit &edit) {
         for (int i = 0; i < 20; ++i)
             edit.put(Component{.name = "Zwiebel " + std::to_string(i)});
@@ -242,7 +237,7 @@ TEST_CASE("The finder says when more records have the words than it lists")
 TEST_CASE("The keyboard goes back from the finder to where it was")
 {
     Opened opened;
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     opened.window.show();
     opened.window.view()->goTo({RecordType::Squawk, opened.workshop.squawk.value()});
     QLineEdit &title = test::field(opened.window, QStringLiteral("Title"));
@@ -317,7 +312,7 @@ TEST_CASE("A new project begins with the parts that were left ticked, and their 
 TEST_CASE("Light and dark are both whole")
 {
     Opened opened;
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     test::theme().choose(Theme::Choice::Dark);
     test::picture(opened.window, 1280, 720, "window-dark");
     test::theme().choose(Theme::Choice::Light);
@@ -334,7 +329,7 @@ TEST_CASE("A project is offered to be opened again, also where there was none to
     REQUIRE(again);
     Q_EMIT file->aboutToShow();
     CHECK_FALSE(again->isEnabled());
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     Q_EMIT file->aboutToShow();
     CHECK(again->isEnabled());
     REQUIRE(again->actions().size() == 1);

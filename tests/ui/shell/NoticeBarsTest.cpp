@@ -3,7 +3,7 @@
 #include "ui/shell/NoticeBars.h"
 
 #include "core/storage/Database.h"
-#include "tests/ui/support/Workshop.h"
+#include "tests/ui/support/WholeWindow.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/FindingsDialog.h"
 #include "ui/shell/MainWindow.h"
@@ -24,8 +24,8 @@ namespace fs = std::filesystem;
 
 namespace {
 
-struct Opened {
-    Opened() { REQUIRE(window.openFolder(pathText(workshop.folder()))); }
+struct Opened : test::WholeWindow {
+    Opened() { open(); }
 
     NoticeBars &bars() { return window.view()->notices(); }
     Session &session() { return window.view()->session(); }
@@ -45,11 +45,6 @@ struct Opened {
         }
         return nullptr;
     }
-
-    test::Workshop workshop;
-    test::TemporaryFolder folder;
-    QSettings settings{pathText(folder / "settings.ini"), QSettings::IniFormat};
-    MainWindow window{{settings, workshop.executor, test::theme(), workshop.clock}};
 };
 
 } // namespace
@@ -135,7 +130,7 @@ TEST_CASE("Damage that the look after opening finds stays over the page, with th
         database.checkReferences(false);
         database.run("UPDATE squawk SET component_id=12345");
     }
-    REQUIRE(opened.window.openFolder(pathText(opened.workshop.folder())));
+    opened.open();
     opened.bars().lookForDamage();
     REQUIRE(opened.bars().texts().size() == 1);
     test::picture(opened.window, 1280, 720, "window-damaged");
