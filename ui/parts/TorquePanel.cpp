@@ -174,12 +174,12 @@ QString TorquePanel::dragWarning(const Fastener &fastener) const
 
 void TorquePanel::sayWrench(const Fastener &fastener)
 {
-    const auto least = fastener.torque_min ? fastener.torque_min
-                       : m_proposal        ? std::optional(m_proposal->least)
-                                           : std::nullopt;
-    const auto most = fastener.torque_max ? fastener.torque_max
-                      : m_proposal        ? std::optional(m_proposal->most)
-                                          : std::nullopt;
+    std::optional<double> least = fastener.torque_min;
+    if (!least && m_proposal)
+        least = m_proposal->least;
+    std::optional<double> most = fastener.torque_max;
+    if (!most && m_proposal)
+        most = m_proposal->most;
     const auto lever = readNumber(m_lever->text());
     const auto extension = m_extension->text().trimmed().isEmpty()
                                ? Result<double, Message>(0.0)
@@ -196,7 +196,7 @@ void TorquePanel::sayWrench(const Fastener &fastener)
         m_setting->setText(inWords(upper.reason()));
         return;
     }
-    const auto lower = least ? fasteners::wrenchFor(*least, drag, *lever, *extension) : upper;
+    const auto lower = fasteners::wrenchFor(least.value_or(*most), drag, *lever, *extension);
     m_setting->setText(
         lower && *lower < *upper
             ? tr("Set the wrench to %1 to %2 %3.")

@@ -161,12 +161,12 @@ TEST_CASE("The same record keeps its UID from file to file, other projects have 
     calendar::FileFacts later = facts();
     later.made_on = at("2026-03-20T08:00");
     const auto uids = [](const std::string &text) {
-        std::vector<std::string> uids;
+        std::vector<std::string> found;
         for (const std::string &line : linesOf(unfolded(text))) {
             if (line.starts_with("UID:"))
-                uids.push_back(line);
+                found.push_back(line);
         }
-        return uids;
+        return found;
     };
     const auto first = uids(calendar::calendarText(entries, facts()));
     CHECK(first == uids(calendar::calendarText(entries, later)));
