@@ -21,6 +21,7 @@ ChartPane::ChartPane(const Theme &theme, QWidget *parent)
     , m_title(heading({}, this))
     , m_view(new QChartView(this))
 {
+    m_title->setWordWrap(true);
     m_view->setFocusPolicy(Qt::NoFocus);
     m_view->setRenderHint(QPainter::Antialiasing);
     m_view->setMinimumSize(200, 180);

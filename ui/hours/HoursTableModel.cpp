@@ -11,6 +11,34 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+/// A longer head makes its column wider than the figures below it.
+constexpr qsizetype oneLine = 14;
+
+/// A long head in two lines of about the same length: the names get what its column spares.
+QString inTwoLines(const QString &head)
+{
+    if (head.size() <= oneLine)
+        return head;
+    const QChar blank = QLatin1Char(' ');
+    QString broken = head;
+    qsizetype best = -1;
+    qsizetype longest = head.size();
+    for (qsizetype at = head.indexOf(blank); at >= 0; at = head.indexOf(blank, at + 1)) {
+        const qsizetype longer = std::max(at, head.size() - at - 1);
+        if (longer >= longest)
+            continue;
+        longest = longer;
+        best = at;
+    }
+    if (best >= 0)
+        broken[best] = QLatin1Char('\n');
+    return broken;
+}
+
+} // namespace
+
 void HoursTableModel::show(print::FigureTable table)
 {
     beginResetModel();
@@ -99,8 +127,11 @@ QVariant HoursTableModel::headerData(int section, Qt::Orientation orientation, i
 {
     if (orientation != Qt::Horizontal)
         return {};
+    const QString head = m_table.heads.value(section);
     if (role == Qt::DisplayRole)
-        return m_table.heads.value(section);
+        return section == 0 ? head : inTwoLines(head);
+    if (role == Qt::AccessibleTextRole)
+        return head;
     if (role == Qt::TextAlignmentRole)
         return int((section == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     return {};
