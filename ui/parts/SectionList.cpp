@@ -132,6 +132,7 @@ void SectionList::buildView()
     m_view->header()->setStretchLastSection(false);
     m_view->header()->setResizeContentsPrecision(60);
     m_view->installEventFilter(this);
+    m_view->viewport()->installEventFilter(this);
     connect(m_view, &QTreeView::activated, this, &SectionList::openCurrent);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this] { showCurrent(); });

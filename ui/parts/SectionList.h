@@ -77,7 +77,11 @@ private:
     void addKey(const QKeySequence &keys, const QString &words, void (SectionList::*act)());
     void fitColumns();
     void fitWideColumn();
+    int takeFromWords(int lacking);
+    void give(int column, int width);
     int wideColumn() const;
+    bool isOfWords(int column) const;
+    bool isOurs(int column) const;
     /// No record has anything there, and nothing can be written there.
     bool isUnused(int column) const;
     /// Columns that are no longer unused appear, and the other way round.
@@ -102,6 +106,13 @@ private:
     /// The section's own keys, and what each does with what is chosen.
     QStringList ownKeys() const;
     QString keyWords() const;
+
+    /// What a column besides the wide one asks for, and what it got.
+    struct ColumnWish {
+        int width = 0;
+        int given = 0;
+        bool isOfWords = false;
+    };
 
     Session &m_session;
     ActLine &m_ask;
@@ -132,6 +143,7 @@ private:
     QLabel *m_keys;
     /// What the texts of the wide column ask for.
     int m_wideWanted = 0;
+    std::vector<ColumnWish> m_wanted;
 };
 
 } // namespace lastrivet::ui

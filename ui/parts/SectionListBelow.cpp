@@ -78,7 +78,7 @@ QStringList SectionList::ownKeys() const
 
 bool SectionList::eventFilter(QObject *watched, QEvent *event)
 {
-    if (watched == m_view && event->type() == QEvent::Resize)
+    if (watched == m_view->viewport() && event->type() == QEvent::Resize)
         fitWideColumn();
     if (watched != m_view || event->type() != QEvent::KeyPress)
         return QWidget::eventFilter(watched, event);

@@ -25,6 +25,7 @@ void SectionList::fitColumns()
     QHeaderView *header = m_view->header();
     constexpr int widest = 184;
     constexpr int leeway = 8;
+    m_wanted.assign(std::size_t(m_model->columnCount()), {});
     for (int column = 0; column < m_model->columnCount(); ++column) {
         header->setSectionResizeMode(column, QHeaderView::Interactive);
         m_view->setColumnHidden(column, isUnused(column));
@@ -32,12 +33,44 @@ void SectionList::fitColumns()
             continue;
         m_view->resizeColumnToContents(column);
         const int wanted = header->sectionSize(column) + leeway;
-        if (column == wideColumn())
+        if (column == wideColumn()) {
             m_wideWanted = wanted;
-        else
-            header->resizeSection(column, std::min(wanted, widest));
+            continue;
+        }
+        ColumnWish &wish = m_wanted[std::size_t(column)];
+        wish.width = std::min(wanted, widest);
+        wish.isOfWords = isOfWords(column);
+        give(column, wish.width);
     }
     fitWideColumn();
+}
+
+/// Without the end of a number nobody may read it; words can go without theirs.
+bool SectionList::isOfWords(int column) const
+{
+    constexpr int looked = 60;
+    if (m_section->columns[std::size_t(column)].isNumber)
+        return false;
+    const auto isDigit = [](QChar letter) { return letter.isDigit(); };
+    for (int row = 0; row < std::min(looked, m_model->rowCount()); ++row) {
+        const QString text = m_model->index(row, column).data().toString();
+        if (std::any_of(text.begin(), text.end(), isDigit))
+            return false;
+    }
+    return true;
+}
+
+void SectionList::give(int column, int width)
+{
+    m_view->header()->resizeSection(column, width);
+    m_wanted[std::size_t(column)].given = m_view->header()->sectionSize(column);
+}
+
+/// What somebody made wider or narrower stays so.
+bool SectionList::isOurs(int column) const
+{
+    return column != wideColumn() && !m_view->isColumnHidden(column) &&
+           m_view->header()->sectionSize(column) == m_wanted[std::size_t(column)].given;
 }
 
 bool SectionList::isUnused(int column) const
@@ -62,20 +95,42 @@ void SectionList::followUse()
     }
 }
 
-/// Where the others leave too little, they go on beyond the edge.
+/// Where the others leave too little, words give way; the rest goes on beyond the edge.
 void SectionList::fitWideColumn()
 {
     constexpr int least = 170;
-    constexpr int readable = 220;
-    QHeaderView *header = m_view->header();
-    int others = 0;
-    for (int column = 0; column < m_model->columnCount(); ++column)
-        others += column == wideColumn() ? 0 : header->sectionSize(column);
-    if (m_model->columnCount() == 0)
+    constexpr int readable = 184;
+    const int columns = m_model->columnCount();
+    if (columns == 0 || m_wanted.size() != std::size_t(columns))
         return;
-    const int room = m_view->viewport()->width() - others;
+    QHeaderView *header = m_view->header();
+    int room = m_view->viewport()->width();
+    for (int column = 0; column < columns; ++column) {
+        if (column == wideColumn())
+            continue;
+        if (isOurs(column))
+            give(column, m_wanted[std::size_t(column)].width);
+        room -= header->sectionSize(column);
+    }
+    room += takeFromWords(least - room);
     const int needed = std::clamp(m_wideWanted, least / 2, readable);
     header->resizeSection(wideColumn(), room < least ? std::max(room, needed) : room);
+}
+
+/// The last ones first; how much was won.
+int SectionList::takeFromWords(int lacking)
+{
+    constexpr int narrowest = 112;
+    int won = 0;
+    for (int column = m_model->columnCount(); column-- > 0 && won < lacking;) {
+        if (!isOurs(column) || !m_wanted[std::size_t(column)].isOfWords)
+            continue;
+        const int width = m_view->header()->sectionSize(column);
+        const int narrower = std::max(std::min(width, narrowest), width - (lacking - won));
+        give(column, narrower);
+        won += width - narrower;
+    }
+    return won;
 }
 
 } // namespace lastrivet::ui
