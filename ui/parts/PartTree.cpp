@@ -6,9 +6,11 @@
 #include "ui/parts/PartTreeModel.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/Marks.h"
 #include "ui/widgets/TallRows.h"
 
 #include <QEvent>
+#include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -40,6 +42,17 @@ constexpr Width widths[] = {
 };
 /// Narrower than this nobody tells one part from another.
 constexpr int leastName = 170;
+
+/// With the shape before its words.
+int widestState(const QFontMetrics &metrics)
+{
+    using enum readiness::State;
+    constexpr int besideWords = 36;
+    int widest = 0;
+    for (const auto state : {Hold, ReadyToInspect, ReadyToSign, Clear, Closed, ClosedEarly})
+        widest = std::max(widest, metrics.horizontalAdvance(shortStateWords(state)));
+    return widest + besideWords;
+}
 
 } // namespace
 
@@ -104,6 +117,8 @@ void PartTree::buildView()
     for (std::size_t i = 0; i < m_widths.size(); ++i) {
         const int column = widths[i].column;
         m_widths[i] = std::max(widths[i].pixels, m_view->header()->sectionSizeHint(column));
+        if (column == PartTreeModel::StateColumn)
+            m_widths[i] = std::max(m_widths[i], widestState(m_view->fontMetrics()));
         m_view->header()->setSectionResizeMode(column, QHeaderView::Interactive);
         m_view->setColumnWidth(column, m_widths[i]);
     }

@@ -204,6 +204,9 @@ QVariant PartTreeModel::headerData(int section, Qt::Orientation orientation, int
     const ColumnDescription &column = descriptions[std::size_t(section)];
     if (role == Qt::DisplayRole)
         return QCoreApplication::translate("PartTree", column.title);
+    // A language with a long word for it has a shorter one over the column.
+    if (section == SquawksColumn && (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole))
+        return QCoreApplication::translate("Section", "Squawks");
     if (role == Qt::TextAlignmentRole)
         return QVariant((column.isNumber ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     return {};
