@@ -6690,7 +6690,7 @@
     </message>
     <message>
         <source>Squawks</source>
-        <translation>Beanstandungen</translation>
+        <translation>Beanst.</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -7608,11 +7608,11 @@
     </message>
     <message>
         <source>Listed</source>
-        <translation>Laut Liste</translation>
+        <translation>Soll</translation>
     </message>
     <message>
         <source>Came</source>
-        <translation>Gekommen</translation>
+        <translation>Ist</translation>
     </message>
     <message>
         <source>Damaged</source>
@@ -18713,7 +18713,7 @@
     </message>
     <message>
         <source>Log entries of its parts</source>
-        <translation>Einträge im Bautagebuch zu seinen Teilen</translation>
+        <translation>Bautagebuch zu seinen Teilen</translation>
     </message>
     <message>
         <source>No log entry on its parts.</source>

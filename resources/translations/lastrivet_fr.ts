@@ -7608,7 +7608,7 @@
     </message>
     <message>
         <source>Listed</source>
-        <translation>Sur la liste</translation>
+        <translation>Prévu</translation>
     </message>
     <message>
         <source>Came</source>
