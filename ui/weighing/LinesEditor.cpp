@@ -54,14 +54,20 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     fit();
 }
 
-/// Beside one or two numbers words get what the numbers leave.
+/// Words get what the numbers leave.
 void LinesEditor::giveWordsRoom(const std::vector<LinesColumn> &columns)
 {
     constexpr std::size_t fewColumns = 3;
-    constexpr int leastNumber = 84;
-    if (columns.size() > fewColumns || columns.empty() || columns.front().isNumber)
+    constexpr int leastOfFew = 84;
+    constexpr int leastOfMany = 64;
+    constexpr int usual = 80;
+    if (columns.empty() || columns.front().isNumber)
         return;
-    m_view->horizontalHeader()->setMinimumSectionSize(leastNumber);
+    const bool isMany = columns.size() > fewColumns;
+    m_view->horizontalHeader()->setMinimumSectionSize(isMany ? leastOfMany : leastOfFew);
+    // With less the area around scrolls.
+    if (isMany)
+        m_view->setMinimumWidth(int(columns.size()) * usual);
     for (std::size_t i = 1; i < columns.size(); ++i) {
         if (columns[i].isNumber)
             m_view->horizontalHeader()->setSectionResizeMode(int(i), QHeaderView::ResizeToContents);
