@@ -19,6 +19,12 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+constexpr int leastForName = 128;
+
+} // namespace
+
 SheetBox::SheetBox(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
@@ -30,6 +36,8 @@ SheetBox::SheetBox(Session &session, QWidget *parent)
     layout->addWidget(m_button);
     layout->addWidget(m_name, 1);
     m_name->setWordWrap(true);
+    // Where a form has less for it, the box stands below its label.
+    m_name->setMinimumWidth(leastForName);
     setAcceptDrops(true);
     connect(m_button, &QPushButton::clicked, this, &SheetBox::choose);
     clear();
