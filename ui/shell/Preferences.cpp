@@ -14,6 +14,8 @@ namespace lastrivet::ui {
 
 namespace {
 
+constexpr int leastChoice = 240;
+
 void offerLanguages(QComboBox &box, const QString &first, const QString &chosen)
 {
     box.addItem(first, QString());
@@ -50,7 +52,7 @@ QComboBox &Preferences::addChoice(const QString &label)
 {
     auto *box = new QComboBox(this);
     box->setAccessibleName(label);
-    box->setMinimumWidth(240);
+    box->setMinimumWidth(leastChoice);
     m_form->addRow(label, box);
     return *box;
 }
@@ -113,6 +115,7 @@ void Preferences::addProject(Session &session, const QString &folder)
     });
     auto *hint = new QLabel(tr("The journal keeps this name with every change."), this);
     hint->setWordWrap(true);
+    hint->setMinimumHeight(hint->heightForWidth(leastChoice));
     hint->setForegroundRole(QPalette::PlaceholderText);
     m_form->addRow(QString(), hint);
 }
