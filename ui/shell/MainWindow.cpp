@@ -95,6 +95,10 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     setCentralWidget(m_stack);
     setMinimumSize(480, 320);
     m_stack->addWidget(m_start);
+    // What lies over a page is told from it by its edge.
+    for (QWidget *over : std::initializer_list<QWidget *>{m_finder, m_printForm, m_backupForm,
+                                                          m_restoreForm, m_sheet})
+        over->setProperty("afloat", true);
     buildFileMenu();
     buildEditMenu();
     buildGoMenu();

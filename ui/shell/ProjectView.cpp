@@ -189,6 +189,7 @@ void ProjectView::startSquawk()
     if (!m_capture) {
         m_capture = new SquawkCapture(*m_session, QStringLiteral("squawk_anywhere"), this);
         m_capture->setFrameShape(QFrame::StyledPanel);
+        m_capture->setProperty("afloat", true);
         m_capture->hide();
         connect(m_capture, &SquawkCapture::left, this, &ProjectView::leaveCapture);
         connect(m_capture, &SquawkCapture::recorded, this, &ProjectView::leaveCapture);

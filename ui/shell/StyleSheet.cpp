@@ -59,6 +59,7 @@ QHeaderView::section { background: @raised; border: none; border-bottom: 1px sol
     padding: 5px 8px 5px 4px; }
 QTableView[roomy="true"] QHeaderView::section { padding: 5px 8px; }
 QScrollArea { border: none; background: transparent; }
+QFrame[afloat="true"] { border: 1px solid @border; background: @surface; }
 QLabel[chip="true"] { border: 1px solid @line; border-radius: 3px; padding: 1px 7px;
     background: @raised; }
 QToolTip { border: 1px solid @border; padding: 4px; }
