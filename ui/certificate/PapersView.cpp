@@ -24,6 +24,13 @@ namespace lastrivet::ui {
 using certificate::Paper;
 using certificate::PaperState;
 
+namespace {
+
+/// A state with its day, in every language.
+constexpr int widestOther = 250;
+
+} // namespace
+
 PapersView::PapersView(Session &session, QWidget *parent)
     : CertificatePlace(parent)
     , m_session(session)
@@ -66,7 +73,7 @@ QWidget *PapersView::buildList()
     m_table->setWideColumn(PaperModel::Title, leastTitle);
     // Both stand in the panel of the chosen document, too.
     m_table->setSparable({PaperModel::Scans, PaperModel::Number});
-    m_table->fitColumns();
+    m_table->fitColumns(widestOther);
     m_own->setPlaceholderText(tr("A document that is on no list"));
     m_own->setAccessibleName(m_own->placeholderText());
     auto *foot = new QHBoxLayout;
@@ -151,7 +158,7 @@ void PapersView::apply(const ChangeNotice &notice)
     const int row = m_table->currentRow();
     const std::string shown = row >= 0 ? m_model->paper(row).key : std::string();
     m_model->refresh();
-    m_table->fitColumns();
+    m_table->fitColumns(widestOther);
     if (m_table->currentRow() < 0)
         m_table->selectRow(std::max(0, m_model->rowOf(shown)));
     m_panel->apply(notice);

@@ -46,13 +46,15 @@ void PlainTable::fitColumns(int widest)
     constexpr int leeway = 4;
     for (const int column : m_sparable)
         setColumnHidden(column, false);
-    m_widths.assign(model() ? std::size_t(model()->columnCount()) : 0, 0);
+    m_widths.assign(model() ? std::size_t(model()->columnCount()) : 0, {});
+    m_wideWanted = m_wideColumn < 0 ? 0 : sizeHintForColumn(m_wideColumn) + leeway;
     for (int column = 0; model() && column < model()->columnCount(); ++column) {
         if (column == m_wideColumn)
             continue;
         resizeColumnToContents(column);
-        setColumnWidth(column, std::min(columnWidth(column) + leeway, widest));
-        m_widths[std::size_t(column)] = columnWidth(column);
+        const int wanted = columnWidth(column) + leeway;
+        setColumnWidth(column, std::min(wanted, widest));
+        m_widths[std::size_t(column)] = {columnWidth(column), wanted, columnWidth(column)};
     }
     makeRoom();
 }
@@ -62,11 +64,11 @@ void PlainTable::makeRoom()
     if (m_widths.empty())
         return;
     int room = viewport()->width();
-    for (const int width : m_widths)
-        room -= width;
+    for (const Width &width : m_widths)
+        room -= width.usual;
     for (const int column : m_sparable) {
         const bool isHidden = room < m_leastWide;
-        room += isHidden ? m_widths[std::size_t(column)] : 0;
+        room += isHidden ? m_widths[std::size_t(column)].usual : 0;
         setColumnHidden(column, isHidden);
     }
     if (m_wideColumn < 0)
@@ -76,6 +78,21 @@ void PlainTable::makeRoom()
                                                                   : QHeaderView::Interactive);
     if (!isRoom)
         setColumnWidth(m_wideColumn, m_leastWide);
+    giveRest(room - std::max(m_leastWide, m_wideWanted));
+}
+
+/// A width that somebody chose stays.
+void PlainTable::giveRest(int rest)
+{
+    for (int column = 0; column < int(m_widths.size()); ++column) {
+        Width &width = m_widths[std::size_t(column)];
+        if (column == m_wideColumn || isColumnHidden(column) || columnWidth(column) != width.given)
+            continue;
+        const int wider = std::min(width.wanted, width.usual + std::max(0, rest));
+        rest -= std::max(0, wider - width.usual);
+        setColumnWidth(column, std::max(wider, width.usual));
+        width.given = columnWidth(column);
+    }
 }
 
 void PlainTable::resizeEvent(QResizeEvent *event)

@@ -20,7 +20,8 @@ public:
     void setWideColumn(int column, int least = 0);
     /// These columns go, the first of them first, where the wide one would get less than its least.
     void setSparable(std::vector<int> columns);
-    /// Gives every other column the width of its content, up to `widest`.
+    /// Gives every other column the width of its content, up to `widest`; beyond that where the
+    /// wide one has all it needs.
     void fitColumns(int widest = 220);
     int currentRow() const { return currentIndex().row(); }
 
@@ -32,13 +33,24 @@ protected:
     void currentChanged(const QModelIndex &current, const QModelIndex &previous) override;
 
 private:
+    /// Of a column besides the wide one, also while it is hidden.
+    struct Width {
+        /// As `fitColumns` found it.
+        int usual = 0;
+        /// With all its content.
+        int wanted = 0;
+        int given = 0;
+    };
+
     void makeRoom();
+    void giveRest(int rest);
 
     int m_wideColumn = -1;
     int m_leastWide = 0;
     std::vector<int> m_sparable;
-    /// As `fitColumns` found them; also of those that are hidden.
-    std::vector<int> m_widths;
+    std::vector<Width> m_widths;
+    /// What the content of the wide column asks for.
+    int m_wideWanted = 0;
 };
 
 } // namespace lastrivet::ui
