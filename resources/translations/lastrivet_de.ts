@@ -6143,7 +6143,7 @@
     </message>
     <message>
         <source>Of the spread</source>
-        <translation>Anteil an der Streuung</translation>
+        <translation>Anteil an Streuung</translation>
     </message>
     <message>
         <source>Out of date: something was changed after it</source>

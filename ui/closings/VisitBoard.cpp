@@ -10,6 +10,7 @@
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/Section.h"
+#include "ui/widgets/TallRows.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -88,6 +89,7 @@ void VisitBoard::build()
 void VisitBoard::buildTable()
 {
     m_table->setModel(m_plan);
+    m_table->setItemDelegate(new TallRows(this));
     m_table->setAccessibleName(tr("Closings that one visit could cover"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
