@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/journal/Account.h"
 #include "core/packet/Aircraft.h"
 #include "core/project/JournalMarks.h"
@@ -27,10 +28,23 @@ struct JournalReport {
         std::vector<journal::RecordAccount> records;
     };
 
+    /// Which rows a person asked for; one without any wish leaves nothing out.
+    struct Filter {
+        /// The record whose rows they are.
+        std::optional<Message> about;
+        std::string words;
+        std::string who;
+        std::optional<ChangeKind> kind;
+        /// Days, both counted in.
+        std::optional<Moment> from;
+        std::optional<Moment> until;
+
+        friend bool operator==(const Filter &, const Filter &) = default;
+    };
+
     Aircraft aircraft;
     Moment as_of;
-    /// In the words of the person who filtered; empty when nothing is left out.
-    std::string filter;
+    Filter filter;
     /// Of the whole journal.
     std::size_t rows_in_all = 0;
     /// Oldest first.

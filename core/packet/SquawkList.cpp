@@ -6,7 +6,8 @@ namespace lastrivet::packet {
 
 SquawkList squawkList(const Records &records, const Profile &profile,
                       const readiness::Answer &answer,
-                      const std::vector<readiness::ListedSquawk> &listed, std::string filter)
+                      const std::vector<readiness::ListedSquawk> &listed,
+                      std::vector<Message> filter)
 {
     const Region nowhere(records, answer, {});
     SquawkList list{

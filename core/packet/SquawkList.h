@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/packet/Aircraft.h"
 #include "core/packet/SquawkEntry.h"
 #include "core/readiness/SquawkFilter.h"
@@ -24,14 +25,15 @@ struct SquawkList {
 
     Aircraft aircraft;
     Moment as_of;
-    /// In the words of the person who filtered; empty when nothing is left out.
-    std::string filter;
+    /// What was asked for, each wish by itself; none when nothing is left out.
+    std::vector<Message> filter;
     std::vector<Entry> entries;
     std::vector<Profile::Caution> cautions;
 };
 
 SquawkList squawkList(const Records &records, const Profile &profile,
                       const readiness::Answer &answer,
-                      const std::vector<readiness::ListedSquawk> &listed, std::string filter);
+                      const std::vector<readiness::ListedSquawk> &listed,
+                      std::vector<Message> filter);
 
 } // namespace lastrivet::packet

@@ -1376,18 +1376,6 @@
         <source>changes</source>
         <translation>Änderungen</translation>
     </message>
-    <message>
-        <source>from %1</source>
-        <translation>ab %1</translation>
-    </message>
-    <message>
-        <source>until %1</source>
-        <translation>bis %1</translation>
-    </message>
-    <message>
-        <source>“%1”</source>
-        <translation>„%1“</translation>
-    </message>
 </context>
 <context>
     <name>JournalPrint</name>
@@ -6497,6 +6485,66 @@
         <source>This computer knows no time zone {0}; the names are like Europe/Berlin.</source>
         <translation>Dieser Rechner kennt keine Zeitzone {0}; die Namen sind wie Europe/Berlin.</translation>
     </message>
+    <message>
+        <source>changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>fixed, to be looked at</source>
+        <translation>behoben, nachzuprüfen</translation>
+    </message>
+    <message>
+        <source>for the adviser to verify</source>
+        <translation>vom Berater nachzuprüfen</translation>
+    </message>
+    <message>
+        <source>for the builder to verify</source>
+        <translation>vom Erbauer nachzuprüfen</translation>
+    </message>
+    <message>
+        <source>for the inspector to verify</source>
+        <translation>vom Prüfer nachzuprüfen</translation>
+    </message>
+    <message>
+        <source>in reach</source>
+        <translation>erreichbar</translation>
+    </message>
+    <message>
+        <source>only what touched {0}</source>
+        <translation>nur was {0} betraf</translation>
+    </message>
+    <message>
+        <source>out of reach</source>
+        <translation>nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>outstanding</source>
+        <translation>unerledigt</translation>
+    </message>
+    <message>
+        <source>soon out of reach</source>
+        <translation>bald nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>to be fixed</source>
+        <translation>zu beheben</translation>
+    </message>
+    <message>
+        <source>with the words “{0}”</source>
+        <translation>mit den Wörtern „{0}“</translation>
+    </message>
+    <message>
+        <source>{0} and below</source>
+        <translation>{0} und darunter</translation>
+    </message>
+    <message>
+        <source>dealt with</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>outstanding and dealt with</source>
+        <translation>unerledigt und erledigt</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -7915,61 +7963,6 @@
     <message>
         <source>cosmetic</source>
         <translation>Aussehen</translation>
-    </message>
-</context>
-<context>
-    <name>SquawkFilter</name>
-    <message>
-        <source>%1 and below</source>
-        <translation>%1 und darunter</translation>
-    </message>
-    <message>
-        <source>done</source>
-        <translation>erledigt</translation>
-    </message>
-    <message>
-        <source>fixed, to be looked at</source>
-        <translation>behoben, nachzuprüfen</translation>
-    </message>
-    <message>
-        <source>for the adviser to verify</source>
-        <translation>vom Berater nachzuprüfen</translation>
-    </message>
-    <message>
-        <source>for the builder to verify</source>
-        <translation>vom Erbauer nachzuprüfen</translation>
-    </message>
-    <message>
-        <source>for the inspector to verify</source>
-        <translation>vom Prüfer nachzuprüfen</translation>
-    </message>
-    <message>
-        <source>in reach</source>
-        <translation>erreichbar</translation>
-    </message>
-    <message>
-        <source>out of reach</source>
-        <translation>nicht erreichbar</translation>
-    </message>
-    <message>
-        <source>outstanding</source>
-        <translation>unerledigt</translation>
-    </message>
-    <message>
-        <source>outstanding and done</source>
-        <translation>unerledigt und erledigt</translation>
-    </message>
-    <message>
-        <source>soon out of reach</source>
-        <translation>bald nicht erreichbar</translation>
-    </message>
-    <message>
-        <source>to be fixed</source>
-        <translation>zu beheben</translation>
-    </message>
-    <message>
-        <source>with the words “%1”</source>
-        <translation>mit den Wörtern „%1“</translation>
     </message>
 </context>
 <context>

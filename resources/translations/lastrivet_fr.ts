@@ -1376,18 +1376,6 @@
         <source>changes</source>
         <translation>modifications</translation>
     </message>
-    <message>
-        <source>from %1</source>
-        <translation>du %1</translation>
-    </message>
-    <message>
-        <source>until %1</source>
-        <translation>jusqu’au %1</translation>
-    </message>
-    <message>
-        <source>“%1”</source>
-        <translation>« %1 »</translation>
-    </message>
 </context>
 <context>
     <name>JournalPrint</name>
@@ -6497,6 +6485,66 @@
         <source>This computer knows no time zone {0}; the names are like Europe/Berlin.</source>
         <translation>Cet ordinateur ne connaît pas de fuseau horaire {0} ; les noms sont comme Europe/Berlin.</translation>
     </message>
+    <message>
+        <source>changes</source>
+        <translation>modifications</translation>
+    </message>
+    <message>
+        <source>fixed, to be looked at</source>
+        <translation>corrigées, à revoir</translation>
+    </message>
+    <message>
+        <source>for the adviser to verify</source>
+        <translation>à vérifier par le conseiller</translation>
+    </message>
+    <message>
+        <source>for the builder to verify</source>
+        <translation>à vérifier par le constructeur</translation>
+    </message>
+    <message>
+        <source>for the inspector to verify</source>
+        <translation>à vérifier par l’inspecteur</translation>
+    </message>
+    <message>
+        <source>in reach</source>
+        <translation>accessibles</translation>
+    </message>
+    <message>
+        <source>only what touched {0}</source>
+        <translation>seulement ce qui a touché {0}</translation>
+    </message>
+    <message>
+        <source>out of reach</source>
+        <translation>hors d’accès</translation>
+    </message>
+    <message>
+        <source>outstanding</source>
+        <translation>à traiter</translation>
+    </message>
+    <message>
+        <source>soon out of reach</source>
+        <translation>bientôt hors d’accès</translation>
+    </message>
+    <message>
+        <source>to be fixed</source>
+        <translation>à corriger</translation>
+    </message>
+    <message>
+        <source>with the words “{0}”</source>
+        <translation>avec les mots « {0} »</translation>
+    </message>
+    <message>
+        <source>{0} and below</source>
+        <translation>{0} et dessous</translation>
+    </message>
+    <message>
+        <source>dealt with</source>
+        <translation>réglées</translation>
+    </message>
+    <message>
+        <source>outstanding and dealt with</source>
+        <translation>à traiter et réglées</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -7915,61 +7963,6 @@
     <message>
         <source>cosmetic</source>
         <translation>aspect</translation>
-    </message>
-</context>
-<context>
-    <name>SquawkFilter</name>
-    <message>
-        <source>%1 and below</source>
-        <translation>%1 et dessous</translation>
-    </message>
-    <message>
-        <source>done</source>
-        <translation>réglées</translation>
-    </message>
-    <message>
-        <source>fixed, to be looked at</source>
-        <translation>corrigées, à revoir</translation>
-    </message>
-    <message>
-        <source>for the adviser to verify</source>
-        <translation>à vérifier par le conseiller</translation>
-    </message>
-    <message>
-        <source>for the builder to verify</source>
-        <translation>à vérifier par le constructeur</translation>
-    </message>
-    <message>
-        <source>for the inspector to verify</source>
-        <translation>à vérifier par l’inspecteur</translation>
-    </message>
-    <message>
-        <source>in reach</source>
-        <translation>accessibles</translation>
-    </message>
-    <message>
-        <source>out of reach</source>
-        <translation>hors d’accès</translation>
-    </message>
-    <message>
-        <source>outstanding</source>
-        <translation>à traiter</translation>
-    </message>
-    <message>
-        <source>outstanding and done</source>
-        <translation>à traiter et réglées</translation>
-    </message>
-    <message>
-        <source>soon out of reach</source>
-        <translation>bientôt hors d’accès</translation>
-    </message>
-    <message>
-        <source>to be fixed</source>
-        <translation>à corriger</translation>
-    </message>
-    <message>
-        <source>with the words “%1”</source>
-        <translation>avec les mots « %1 »</translation>
     </message>
 </context>
 <context>

@@ -69,22 +69,6 @@ bool JournalFilter::matches(const JournalEntry &entry, Moment day) const
     return words.isEmpty() || holdsAll(entry, words) || isHashOf(entry, words);
 }
 
-QString inWords(const JournalFilter &filter)
-{
-    QStringList said;
-    if (!filter.words.isEmpty())
-        said << tr("“%1”").arg(filter.words);
-    if (!filter.who.isEmpty())
-        said << filter.who;
-    if (filter.kind)
-        said << kindTitle(*filter.kind);
-    if (filter.from)
-        said << tr("from %1").arg(dayText(*filter.from));
-    if (filter.until)
-        said << tr("until %1").arg(dayText(*filter.until));
-    return said.join(QStringLiteral(", "));
-}
-
 QString kindTitle(ChangeKind kind)
 {
     return kind == ChangeKind::Change ? tr("changes") : print::kindIn(screenWording(), kind);

@@ -27,8 +27,6 @@ struct JournalFilter {
     friend bool operator==(const JournalFilter &, const JournalFilter &) = default;
 };
 
-/// What a person would say of it; empty when it is none.
-QString inWords(const JournalFilter &filter);
 /// "changes", "undone", "from another copy": what a kind of row is called where kinds are chosen.
 QString kindTitle(ChangeKind kind);
 

@@ -347,14 +347,18 @@ void JournalPage::showEvent(QShowEvent *event)
     Page::showEvent(event);
 }
 
-QString JournalPage::filterWords() const
+packet::JournalReport::Filter JournalPage::listedFilter() const
 {
-    QStringList words;
+    const JournalFilter filter = m_filter->filter();
+    packet::JournalReport::Filter listed{.about = {},
+                                         .words = toStd(filter.words),
+                                         .who = toStd(filter.who),
+                                         .kind = filter.kind,
+                                         .from = filter.from,
+                                         .until = filter.until};
     if (m_record)
-        words << m_aboutWords->text();
-    if (const QString filter = inWords(m_filter->filter()); !filter.isEmpty())
-        words << filter;
-    return words.join(QStringLiteral("; "));
+        listed.about = designated(*session().records(), *m_record);
+    return listed;
 }
 
 void JournalPage::print()
@@ -368,7 +372,7 @@ void JournalPage::print()
     const QString file = m_chooseFile(QDir(documentsFolder()).filePath(name));
     if (file.isEmpty())
         return;
-    printJournal(session(), {m_model->listed(), filterWords(), m_model->entries().size()}, file);
+    printJournal(session(), {m_model->listed(), listedFilter(), m_model->entries().size()}, file);
     refresh();
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/packet/JournalReport.h"
 #include "ui/shell/Page.h"
 
 #include <functional>
@@ -70,7 +71,7 @@ private:
     void showChanges();
     void updateWords();
     void print();
-    QString filterWords() const;
+    packet::JournalReport::Filter listedFilter() const;
 
     ChooseFile m_chooseFile;
     JournalModel *m_model;

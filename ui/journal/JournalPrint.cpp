@@ -22,7 +22,7 @@ packet::JournalReport reportOf(const std::filesystem::path &folder, const Journa
     auto report = packet::journalReport(*project->records(), project->profile(), asOf,
                                         project->journal(), listing.rows,
                                         [&](std::int64_t seq) { return project->changesOf(seq); });
-    report.filter = toStd(listing.filter);
+    report.filter = listing.filter;
     report.rows_in_all = listing.rows_in_all;
     return report;
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/packet/JournalReport.h"
 #include "ui/prints/PrintTask.h"
 
 #include <QString>
@@ -16,8 +17,7 @@ namespace lastrivet::ui {
 struct JournalListing {
     /// The rows, by seq in rising order.
     std::vector<std::int64_t> rows;
-    /// In the words of the person who filtered; empty when nothing is left out.
-    QString filter;
+    packet::JournalReport::Filter filter;
     /// Of the whole journal when it was listed; the printing adds one.
     std::size_t rows_in_all = 0;
 };

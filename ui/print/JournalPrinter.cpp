@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/JournalPrinter.h"
 
+#include "core/base/Tongue.h"
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/Cautions.h"
 #include "ui/print/JournalWords.h"
@@ -106,6 +107,26 @@ Table tableOf(const Wording &words, const packet::JournalReport &report)
     return table;
 }
 
+QString filterIn(const Wording &words, const packet::JournalReport::Filter &filter)
+{
+    QStringList said;
+    if (filter.about)
+        said << words.text("only what touched {0}", {nested(*filter.about)});
+    if (!filter.words.empty())
+        said << words.text("with the words “{0}”", {filter.words});
+    if (!filter.who.empty())
+        said << asIs(filter.who);
+    if (filter.kind == ChangeKind::Change)
+        said << words.text("changes");
+    else if (filter.kind)
+        said << kindIn(words, *filter.kind);
+    if (filter.from)
+        said << words.text("from {0}", {filter.from->dayOnly().text()});
+    if (filter.until)
+        said << words.text("until {0}", {filter.until->dayOnly().text()});
+    return said.join(QStringLiteral("; "));
+}
+
 void drawJournal(Pages &pages, const packet::JournalReport &report)
 {
     const Wording &words = pages.wording();
@@ -113,13 +134,14 @@ void drawJournal(Pages &pages, const packet::JournalReport &report)
     drawTitle(pages, words.text("Journal"), aircraftName(report.aircraft), {});
     pages.text(words.text("Who changed what in these records, field by field, and when. As of {0}.",
                           {report.as_of.text()}));
-    pages.text(report.filter.empty()
+    const QString filter = filterIn(words, report.filter);
+    pages.text(filter.isEmpty()
                    ? words.text("Nothing is left out: {0} rows.",
                                 {words.number(std::int64_t(report.rows_in_all)).toStdString()})
                    : words.text("{0} of {1} rows; left out is what does not match: {2}.",
                                 {words.number(std::int64_t(report.entries.size())).toStdString(),
                                  words.number(std::int64_t(report.rows_in_all)).toStdString(),
-                                 report.filter}));
+                                 filter.toStdString()}));
     pages.text(words.text("Each row's hash is made of the row and of the hash before it: one row "
                           "changed later would change every hash after it. A paper that was "
                           "printed from these records has a hash at its foot and dates them."),

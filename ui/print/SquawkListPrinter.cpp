@@ -83,6 +83,14 @@ Table tableOf(const Wording &words, const SquawkList &list)
     return table;
 }
 
+QString filterIn(const Wording &words, const SquawkList &list)
+{
+    QStringList said;
+    for (const Message &wish : list.filter)
+        said << words.text(wish);
+    return said.join(QStringLiteral("; "));
+}
+
 void drawList(Pages &pages, const SquawkList &list)
 {
     const Wording &words = pages.wording();
@@ -91,8 +99,9 @@ void drawList(Pages &pages, const SquawkList &list)
     pages.text(words.text("As of {0}. What will be out of reach first comes first, then by "
                           "severity and age.",
                           {list.as_of.text()}));
-    pages.text(list.filter.empty() ? words.text("Nothing is left out.")
-                                   : words.text("Shown: {0}.", {list.filter}));
+    pages.text(list.filter.empty()
+                   ? words.text("Nothing is left out.")
+                   : words.text("Shown: {0}.", {filterIn(words, list).toStdString()}));
     pages.heading(0, words.text("Squawks"), leastHeightOf(table, pages.body().width()));
     pages.text(words.text("Triangle filled: airworthiness. Half filled: workmanship. Outline: "
                           "cosmetic."),

@@ -13,8 +13,4 @@ QString standingWord(readiness::SquawkFilter::Standing standing);
 QString verifierWord(SignerRole role);
 QString reachWord(readiness::Reachable reachable);
 
-/// What a filter leaves over: "outstanding; airworthiness; LW Left wing and below"; empty when it
-/// leaves nothing out.
-QString inWords(const readiness::SquawkFilter &filter, const Records &records);
-
 } // namespace lastrivet::ui

@@ -30,7 +30,7 @@ void printSquawks(Session &session, const SquawkListing &listing, const QString 
     const QString title = tr("List of squawks");
     const auto list = std::make_shared<packet::SquawkList>(
         packet::squawkList(*session.records(), session.project().profile(), *session.answer(),
-                           listing.list, toStd(listing.filter)));
+                           listing.list, listing.filter));
     carryOut(session, {.title = title,
                        .file = file,
                        .print = [list, place = toPath(file)](const print::Imprint &imprint,

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/readiness/SquawkFilter.h"
 
 #include <QString>
@@ -15,7 +16,7 @@ class Session;
 /// A list of squawks on its way out of the program, and what was left out of it.
 struct SquawkListing {
     std::vector<readiness::ListedSquawk> list;
-    QString filter;
+    std::vector<Message> filter;
 };
 
 /// Writes the list as PDF and says so in the journal and at the foot of the window.

@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squawks/SquawksPage.h"
 
+#include "core/packet/SquawkFilterWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/squawks/SquawkCapture.h"
 #include "ui/squawks/SquawkDelegate.h"
 #include "ui/squawks/SquawkEditor.h"
 #include "ui/squawks/SquawkFilterBar.h"
-#include "ui/squawks/SquawkFilterWords.h"
 #include "ui/squawks/SquawkListTask.h"
 #include "ui/squawks/SquawkModel.h"
 #include "ui/widgets/EmptyPlace.h"
@@ -166,7 +166,7 @@ void SquawksPage::askToWrite(const QString &ending, const QString &kinds)
 void SquawksPage::writeList(const QString &file)
 {
     const SquawkListing listing{m_model->listed(),
-                                inWords(m_model->filter(), *session().records())};
+                                packet::inWords(m_model->filter(), *session().records())};
     if (file.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive))
         exportSquawks(session(), listing, file);
     else

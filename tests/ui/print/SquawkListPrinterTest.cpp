@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/SquawkListPrinter.h"
 
+#include "core/packet/SquawkFilterWords.h"
 #include "core/readiness/Readiness.h"
 #include "core/readiness/SquawkOrder.h"
 #include "tests/support/WingProject.h"
 #include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/Language.h"
 
 #include <catch2/catch.hpp>
 
@@ -17,16 +19,24 @@ TEST_CASE("A filtered list of squawks says what it shows")
     const PrintedFolder folder;
     const WingProject project;
     const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
-    const auto textOf = [&](const std::string &filter) {
-        const auto list = packet::squawkList(
-            project.records, project.profile, answer,
-            readiness::squawkOrder(project.records, answer, project.as_of), filter);
+    const auto textOf = [&](const readiness::SquawkFilter &filter,
+                            const print::Choices &choices = {}) {
+        const auto list =
+            packet::squawkList(project.records, project.profile, answer,
+                               readiness::squawkOrder(project.records, answer, project.as_of),
+                               packet::inWords(filter, project.records));
         const auto pdf = folder.path("squawks.pdf");
-        REQUIRE(print::printSquawkList(list, imprintOfTest(), {}, pdf));
+        REQUIRE(print::printSquawkList(list, imprintOfTest(), choices, pdf));
         return PrintedFolder::text(pdf).simplified();
     };
-    const QString outstanding = textOf("outstanding");
-    CHECK(outstanding.contains(QLatin1String("Shown: outstanding.")));
+    const QString outstanding = textOf({.severity = Severity::Airworthiness, .text = "rivet"});
+    CHECK(outstanding.contains(
+        QStringLiteral("Shown: outstanding; airworthiness; with the words “rivet”.")));
     CHECK(outstanding.contains(QLatin1String("Rivet set too deep in rib 3")));
-    CHECK(textOf({}).contains(QLatin1String("Nothing is left out.")));
+    CHECK(textOf({.standing = readiness::SquawkFilter::Standing::All})
+              .contains(QLatin1String("Nothing is left out.")));
+    const print::Choices german{print::Paper::A4,
+                                print::wordingIn(print::languageFor(QLocale::German))};
+    CHECK(textOf({.severity = Severity::Airworthiness}, german)
+              .contains(QStringLiteral(": unerledigt; Lufttüchtigkeit.")));
 }
