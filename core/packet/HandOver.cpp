@@ -48,14 +48,17 @@ std::vector<HandOver::Part> partsOf(const Records &records, const readiness::Ans
     return parts;
 }
 
-std::vector<HandOver::Fitted> equipmentOf(const Records &records)
+/// What was fitted by the moment of the book, as it stood then.
+std::vector<HandOver::Fitted> equipmentOf(const Region &region)
 {
+    const Records &records = region.records();
     std::vector<HandOver::Fitted> fitted;
     for (const Equipment &item : records.equipment) {
-        if (!item.withdrawn_on)
-            fitted.push_back({item.name, item.maker, item.part_number, item.serial_number,
-                              partPath(records, item.component_id), item.fitted_on,
-                              item.removed_on});
+        if (item.withdrawn_on || (item.fitted_on && after(*item.fitted_on, region.asOf())))
+            continue;
+        fitted.push_back({item.name, item.maker, item.part_number, item.serial_number,
+                          partPath(records, item.component_id), item.fitted_on,
+                          region.ifHappened(item.removed_on)});
     }
     return fitted;
 }
@@ -148,7 +151,7 @@ HandOver handOver(const Records &records, const Profile &profile, const readines
 {
     const Region region = Region::ofWholeAircraft(records, answer);
     HandOver book{.parts = partsOf(records, answer),
-                  .equipment = equipmentOf(records),
+                  .equipment = equipmentOf(region),
                   .whole = wholeAircraft(region, profile)};
     addHours(book, records, region.asOf());
     return book;

@@ -150,7 +150,7 @@ std::optional<double> armOf(const Equipment &item, balance::Units units)
     return converted(*item.arm, *item.arm_unit, units.arm);
 }
 
-WeightReport::EquipmentLine lineOf(const Equipment &item, balance::Units units)
+WeightReport::EquipmentLine lineOf(const Equipment &item, balance::Units units, Moment asOf)
 {
     return {item.name,
             item.maker,
@@ -159,7 +159,7 @@ WeightReport::EquipmentLine lineOf(const Equipment &item, balance::Units units)
             weightOf(item, units),
             armOf(item, units),
             item.fitted_on,
-            item.removed_on};
+            happened(item.removed_on, asOf) ? item.removed_on : std::nullopt};
 }
 
 void addEquipment(WeightReport &report, const Records &records)
@@ -167,12 +167,12 @@ void addEquipment(WeightReport &report, const Records &records)
     for (const auto &item : records.equipment) {
         if (item.withdrawn_on || (item.fitted_on && after(*item.fitted_on, *report.as_of)))
             continue;
-        report.equipment.push_back(lineOf(item, report.units));
+        report.equipment.push_back(lineOf(item, report.units, *report.as_of));
     }
     if (!report.empty)
         return;
     for (const Id<Equipment> id : report.empty->without_weight)
-        report.not_in_sum.push_back(lineOf(*records.find(id), report.units));
+        report.not_in_sum.push_back(lineOf(*records.find(id), report.units, *report.as_of));
 }
 
 WeightReport::Weighed weighedWith(const WeightReport &report, const std::optional<Moment> &when)

@@ -29,3 +29,28 @@ TEST_CASE("The hours of a hand-over book are of what had begun by its moment, as
     CHECK(before.hours.empty());
     CHECK_FALSE(before.last_work.has_value());
 }
+
+TEST_CASE("Equipment stands in a hand-over book as it was at its moment")
+{
+    WingProject project;
+    Equipment radio;
+    radio.id = Id<Equipment>{1};
+    radio.name = "Radio";
+    radio.fitted_on = WingProject::at("2026-02-02");
+    radio.removed_on = WingProject::at("2026-02-20");
+    project.records.equipment.put(radio);
+    const auto equipmentBy = [&](const char *day) {
+        return packet::handOver(
+                   project.records, project.profile,
+                   readiness::readiness(project.records, project.profile, WingProject::at(day)))
+            .equipment;
+    };
+    CHECK(equipmentBy("2026-02-01").empty());
+    const auto fitted = equipmentBy("2026-02-10");
+    REQUIRE(fitted.size() == 1);
+    CHECK(fitted[0].fitted_on == radio.fitted_on);
+    CHECK_FALSE(fitted[0].removed_on.has_value());
+    const auto removed = equipmentBy("2026-02-20");
+    REQUIRE(removed.size() == 1);
+    CHECK(removed[0].removed_on == radio.removed_on);
+}
