@@ -4723,7 +4723,7 @@
     </message>
     <message>
         <source>{0} of {1}</source>
-        <translation>{0} sur {1}</translation>
+        <translation>{0} du {1}</translation>
     </message>
     <message>
         <source>{0}, report {1}</source>
