@@ -3687,7 +3687,7 @@
     </message>
     <message>
         <source>{0} {1} of {2}</source>
-        <translation>{0} {1} von {2}</translation>
+        <translation>{0} {1} vom {2}</translation>
     </message>
     <message>
         <source>{0} {1} “{2}”</source>
