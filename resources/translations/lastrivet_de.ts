@@ -19088,6 +19088,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::Unfinished</name>
+    <message>
+        <source>What is begun here is not kept. Keep it, press Escape to drop it, or do the same once more to leave without it.</source>
+        <translation>Was hier begonnen ist, ist noch nicht festgehalten. Festhalten, mit Esc verwerfen oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::UseForm</name>
     <message>
         <source>Keep the use</source>

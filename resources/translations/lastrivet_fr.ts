@@ -19088,6 +19088,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::Unfinished</name>
+    <message>
+        <source>What is begun here is not kept. Keep it, press Escape to drop it, or do the same once more to leave without it.</source>
+        <translation>Ce qui est commencé ici n’est pas encore conservé. Le conserver, l’abandonner avec Échap, ou refaire la même chose pour partir sans lui.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::UseForm</name>
     <message>
         <source>Keep the use</source>

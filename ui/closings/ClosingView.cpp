@@ -53,6 +53,7 @@ ClosingView::ClosingView(Session &session, QWidget *parent)
     , m_closeForm(new CloseForm(session, this))
     , m_reason(new ReasonForm(session, this))
     , m_plan(new HoldPointForm(session, this))
+    , m_begun(session, {m_signOff, m_closeForm, m_reason, m_plan})
     , m_intake(new PhotoIntake(session, this))
     , m_body(nullptr)
 {
@@ -84,6 +85,8 @@ void ClosingView::build()
         form->setMaximumWidth(720);
         form->hide();
         connect(form, &ActForm::left, this, &ClosingView::leaveForm);
+        connect(form, &ActForm::wanted, this,
+                [this] { Q_EMIT begunWanted(Id<Closing>{m_begun.record()}); });
         whole->addWidget(form);
     }
     whole->addLayout(m_body, 1);
@@ -123,37 +126,28 @@ void ClosingView::connectParts()
     connect(m_ledger, &LedgerView::recordWanted, &m_session, &Session::goTo);
     connect(m_ledger, &LedgerView::mendWanted, this, &ClosingView::mend);
     connect(m_points, &HoldPointPanel::signWanted, this, &ClosingView::startSigning);
-    connect(m_points, &HoldPointPanel::waiveWanted, this, [this](Id<HoldPoint> point) {
-        startForm(*m_reason);
-        m_reason->startWaiving(*m_session.records()->find(point));
-    });
-    connect(m_points, &HoldPointPanel::withdrawWanted, this, [this](Id<SignOff> signature) {
-        startForm(*m_reason);
-        m_reason->startWithdrawing(*m_session.records()->find(signature));
-    });
+    connect(m_points, &HoldPointPanel::waiveWanted, this, &ClosingView::startWaiving);
+    connect(m_points, &HoldPointPanel::withdrawWanted, this, &ClosingView::startWithdrawing);
     connect(m_points, &HoldPointPanel::changesWanted, this, &ClosingView::writeChanges);
-    connect(m_points, &HoldPointPanel::answerWanted, this, [this](Id<HoldPoint> point) {
-        startForm(*m_signOff);
-        m_signOff->startAnswer(*m_session.records()->find(point));
-    });
-    connect(m_points, &HoldPointPanel::planWanted, this, [this] {
-        startForm(*m_plan);
-        m_plan->start(m_closing);
-    });
+    connect(m_points, &HoldPointPanel::answerWanted, this, &ClosingView::startAnswer);
+    connect(m_points, &HoldPointPanel::planWanted, this, &ClosingView::startPlanning);
     connect(m_head, &ClosingHead::backWanted, this, &ClosingView::backWanted);
     connect(m_head, &ClosingHead::closeWanted, this, &ClosingView::startClosing);
-    connect(m_head, &ClosingHead::acceptWanted, this, [this] {
-        startForm(*m_signOff);
-        m_signOff->startLateAcceptance(*m_session.records()->find(m_closing));
-    });
+    connect(m_head, &ClosingHead::acceptWanted, this, &ClosingView::startLateAcceptance);
     connect(m_head, &ClosingHead::visitWanted, this, [this] { Q_EMIT visitWanted(m_closing); });
     connect(m_head, &ClosingHead::packetWanted, this, [this] { Q_EMIT packetWanted(m_closing); });
 }
 
 void ClosingView::show(Id<Closing> closing)
 {
-    if (closing != m_closing)
-        leaveForm();
+    if (closing != m_closing) {
+        // The keyboard is not left in what goes out of sight.
+        for (const ActForm *form : forms()) {
+            if (form->isVisible())
+                m_ledger->setFocus();
+        }
+        m_begun.show(closing.value());
+    }
     m_closing = closing;
     refresh();
 }
@@ -166,6 +160,8 @@ void ClosingView::setBackWords(const QString &words)
 void ClosingView::refresh()
 {
     const auto records = m_session.records();
+    if (m_begun.record() != 0 && !records->findLive(Id<Closing>{m_begun.record()}))
+        m_begun.drop();
     const Closing *closing = records->findLive(m_closing);
     const auto *answer = m_session.answer()->closing(m_closing);
     if (!closing || !answer)
@@ -215,10 +211,13 @@ QString ClosingView::history(const Closing &closing) const
     return lines.join(QLatin1Char('\n'));
 }
 
-void ClosingView::startForm(ActForm &form)
+bool ClosingView::startForm(ActForm &form, Purpose purpose, std::int64_t record)
 {
+    if (!m_begun.mayStart(m_closing.value(), {std::int64_t(purpose), record}))
+        return false;
     leaveForm();
     form.show();
+    return true;
 }
 
 void ClosingView::leaveForm()
@@ -232,15 +231,47 @@ void ClosingView::leaveForm()
 
 void ClosingView::startSigning(Id<HoldPoint> point)
 {
-    startForm(*m_signOff);
-    m_signOff->startFor(*m_session.records()->find(point));
+    if (startForm(*m_signOff, Purpose::Sign, point.value()))
+        m_signOff->startFor(*m_session.records()->find(point));
+}
+
+void ClosingView::startAnswer(Id<HoldPoint> point)
+{
+    if (startForm(*m_signOff, Purpose::Answer, point.value()))
+        m_signOff->startAnswer(*m_session.records()->find(point));
+}
+
+void ClosingView::startLateAcceptance()
+{
+    if (startForm(*m_signOff, Purpose::Accept, m_closing.value()))
+        m_signOff->startLateAcceptance(*m_session.records()->find(m_closing));
+}
+
+void ClosingView::startWaiving(Id<HoldPoint> point)
+{
+    if (startForm(*m_reason, Purpose::Waive, point.value()))
+        m_reason->startWaiving(*m_session.records()->find(point));
+}
+
+void ClosingView::startWithdrawing(Id<SignOff> signature)
+{
+    if (startForm(*m_reason, Purpose::Withdraw, signature.value()))
+        m_reason->startWithdrawing(*m_session.records()->find(signature));
+}
+
+void ClosingView::startPlanning()
+{
+    if (startForm(*m_plan, Purpose::Plan, m_closing.value()))
+        m_plan->start(m_closing);
 }
 
 void ClosingView::startClosing()
 {
     const Closing &closing = *m_session.records()->find(m_closing);
-    startForm(*m_closeForm);
-    if (acts::isClosed(closing, m_session.now()))
+    const bool isClosed = acts::isClosed(closing, m_session.now());
+    if (!startForm(*m_closeForm, isClosed ? Purpose::Reopen : Purpose::Close, m_closing.value()))
+        return;
+    if (isClosed)
         m_closeForm->startReopening(closing);
     else
         m_closeForm->startClosing(closing);

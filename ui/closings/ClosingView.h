@@ -4,6 +4,7 @@
 
 #include "ui/closings/Mend.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/BegunForms.h"
 
 #include <QWidget>
 
@@ -53,12 +54,16 @@ Q_SIGNALS:
     void backWanted();
     void visitWanted(lastrivet::Id<lastrivet::Closing> closing);
     void packetWanted(lastrivet::Id<lastrivet::Closing> closing);
+    /// What is begun for this closing is to be shown.
+    void begunWanted(lastrivet::Id<lastrivet::Closing> closing);
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    enum class Purpose { Sign, Answer, Accept, Waive, Withdraw, Plan, Close, Reopen };
+
     void build();
     QLayout *buildSide();
     void connectParts();
@@ -71,7 +76,13 @@ private:
     void writeChanges(Id<HoldPoint> point);
     std::vector<ActForm *> forms() const;
     void markStepDone(Id<Step> step);
-    void startForm(ActForm &form);
+    void startWaiving(Id<HoldPoint> point);
+    void startWithdrawing(Id<SignOff> signature);
+    void startAnswer(Id<HoldPoint> point);
+    void startPlanning();
+    void startLateAcceptance();
+    /// Shows it to be filled anew; false while something else is begun, or the same.
+    bool startForm(ActForm &form, Purpose purpose, std::int64_t record);
     void leaveForm();
 
     Session &m_session;
@@ -86,6 +97,7 @@ private:
     CloseForm *m_closeForm;
     ReasonForm *m_reason;
     HoldPointForm *m_plan;
+    BegunForms m_begun;
     PhotoIntake *m_intake;
     QBoxLayout *m_body;
 };

@@ -33,6 +33,9 @@ constexpr int formWidth = 860;
 /// For rows of several fields.
 constexpr int wideFormWidth = 1080;
 
+/// What the form of a visit is started for.
+enum class VisitPurpose { Ask, Hold };
+
 } // namespace
 
 ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
@@ -50,6 +53,7 @@ ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
     , m_view(new ClosingView(session, this))
     , m_new(new NewClosingForm(session, this))
     , m_visit(new VisitForm(session, this))
+    , m_begunVisit(session, {m_visit})
     , m_visits(new VisitBoard(session, this))
     , m_inspection(new InspectionView(session, this))
     , m_packet(new PacketForm(session, this))
@@ -74,6 +78,8 @@ void ClosingsPage::connectPlaces()
 {
     connect(m_board, &ClosingBoard::chosen, this, &ClosingsPage::showRecord);
     connect(m_view, &ClosingView::backWanted, this, &ClosingsPage::leaveClosing);
+    connect(m_view, &ClosingView::begunWanted, this,
+            [this](Id<Closing> closing) { showClosing(closing); });
     connect(m_view, &ClosingView::visitWanted, this,
             [this](Id<Closing> closing) { startVisit({closing}); });
     connect(m_view, &ClosingView::packetWanted, this,
@@ -87,11 +93,8 @@ void ClosingsPage::connectPlaces()
     connect(m_inspection, &InspectionView::backWanted, this, &ClosingsPage::showVisits);
     connect(m_inspection, &InspectionView::closingWanted, this,
             [this](Id<Closing> closing) { showClosing(closing, m_inspectionPlace); });
-    connect(m_inspection, &InspectionView::holdingWanted, this, [this](Id<Inspection> visit) {
-        m_cameFrom = m_inspectionPlace;
-        m_stack->setCurrentWidget(m_visitPlace);
-        m_visit->startHolding(*session().records()->find(visit));
-    });
+    connect(m_inspection, &InspectionView::holdingWanted, this, &ClosingsPage::startHolding);
+    connect(m_inspection, &InspectionView::begunWanted, this, &ClosingsPage::showInspection);
     connect(m_new, &NewClosingForm::made, this, [this](Id<Closing> made) { m_pending = made; });
     connect(m_new, &ActForm::left, this,
             [this] { m_pending ? showClosing(m_pending) : showBoard(); });
@@ -184,6 +187,10 @@ void ClosingsPage::startNew()
         session().complain(inWords(session().project().readOnlyMessage()));
         return;
     }
+    if (m_new->isBegun()) {
+        m_new->takeKeyboard();
+        return;
+    }
     m_pending = {};
     m_stack->setCurrentWidget(m_newPlace);
     m_new->start();
@@ -207,9 +214,23 @@ void ClosingsPage::showInspection(Id<Inspection> visit)
 
 void ClosingsPage::startVisit(const IdSet<Closing> &closings)
 {
+    BegunForms::Purpose purpose{int(VisitPurpose::Ask)};
+    for (const auto id : closings)
+        purpose.push_back(id.value());
+    if (!m_begunVisit.mayStart(0, purpose))
+        return;
     m_cameFrom = m_stack->currentWidget();
     m_stack->setCurrentWidget(m_visitPlace);
     m_visit->start(closings);
+}
+
+void ClosingsPage::startHolding(Id<Inspection> visit)
+{
+    if (!m_begunVisit.mayStart(0, {int(VisitPurpose::Hold), visit.value()}))
+        return;
+    m_cameFrom = m_inspectionPlace;
+    m_stack->setCurrentWidget(m_visitPlace);
+    m_visit->startHolding(*session().records()->find(visit));
 }
 
 void ClosingsPage::startPacket(const IdSet<Closing> &closings)

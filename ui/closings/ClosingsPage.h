@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/shell/Page.h"
+#include "ui/widgets/BegunForms.h"
 
 class QLineEdit;
 class QPushButton;
@@ -62,6 +63,8 @@ private:
     /// Opened from `from`, where the way back leads; from the board when null.
     void showClosing(Id<Closing> closing, QWidget *from = nullptr);
     void leaveClosing();
+    /// Records what was said at a visit that was asked for.
+    void startHolding(Id<Inspection> visit);
     /// Back to where a form was started from.
     void leaveForm();
     /// The closing that a hold point, check, signature or visit belongs to.
@@ -78,6 +81,7 @@ private:
     ClosingView *m_view;
     NewClosingForm *m_new;
     VisitForm *m_visit;
+    BegunForms m_begunVisit;
     VisitBoard *m_visits;
     InspectionView *m_inspection;
     PacketForm *m_packet;

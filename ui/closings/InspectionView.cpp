@@ -36,6 +36,7 @@ InspectionView::InspectionView(Session &session, QWidget *parent)
     , m_complete(new QPushButton(tr("Mark as complete"), this))
     , m_cancel(new QPushButton(tr("Mark as cancelled"), this))
     , m_answer(new AnswerForm(session, this))
+    , m_begun(session, {m_answer})
     , m_points(new Section(session.theme(), tr("Hold points"), tr("It was about none."), this))
     , m_findings(new Section(session.theme(), tr("Findings"), tr("None on record."), this))
 {
@@ -83,6 +84,8 @@ void InspectionView::connectParts()
     connect(m_complete, &QPushButton::clicked, this, &InspectionView::complete);
     connect(m_cancel, &QPushButton::clicked, this, &InspectionView::cancel);
     connect(m_answer, &ActForm::left, this, &InspectionView::leaveForm);
+    connect(m_answer, &ActForm::wanted, this,
+            [this] { Q_EMIT begunWanted(Id<Inspection>{m_begun.record()}); });
     connect(m_findings, &Section::chosen, &m_session, &Session::goTo);
     connect(m_findings, &Section::acted, this, &InspectionView::act);
     connect(m_points, &Section::chosen, this, [this](RecordRef record) {
@@ -94,13 +97,15 @@ void InspectionView::connectParts()
 void InspectionView::show(Id<Inspection> visit)
 {
     if (visit != m_visit)
-        m_answer->hide();
+        m_begun.show(visit.value());
     m_visit = visit;
     refresh();
 }
 
 void InspectionView::refresh()
 {
+    if (m_begun.record() != 0 && !m_session.records()->findLive(Id<Inspection>{m_begun.record()}))
+        m_begun.drop();
     const Inspection *visit = m_session.records()->findLive(m_visit);
     if (!visit)
         return;
@@ -217,8 +222,11 @@ void InspectionView::act(RecordRef finding)
     const Squawk *squawk = m_session.records()->findLive(Id<Squawk>{finding.id});
     if (!squawk || m_session.isReadOnly())
         return;
+    const bool isFixed = squawk->fixed_on.has_value();
+    if (!m_begun.mayStart(m_visit.value(), {isFixed ? 1 : 0, finding.id}))
+        return;
     m_answer->show();
-    if (squawk->fixed_on)
+    if (isFixed)
         m_answer->startVerifying(*squawk);
     else
         m_answer->startCorrecting(*squawk);

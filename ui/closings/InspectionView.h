@@ -6,6 +6,7 @@
 #include "core/records/Inspection.h"
 #include "core/records/Squawk.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/BegunForms.h"
 
 #include <QWidget>
 
@@ -36,6 +37,8 @@ Q_SIGNALS:
     /// What was said at it is to be recorded.
     void holdingWanted(lastrivet::Id<lastrivet::Inspection> visit);
     void closingWanted(lastrivet::Id<lastrivet::Closing> closing);
+    /// What is begun for this visit is to be shown.
+    void begunWanted(lastrivet::Id<lastrivet::Inspection> visit);
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
@@ -64,6 +67,7 @@ private:
     QPushButton *m_complete;
     QPushButton *m_cancel;
     AnswerForm *m_answer;
+    BegunForms m_begun;
     Section *m_points;
     Section *m_findings;
 };

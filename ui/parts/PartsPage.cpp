@@ -49,6 +49,7 @@ PartsPage::PartsPage(Session &session, QWidget *parent)
     , m_detail(new PartDetail(session, *m_loader, this))
     , m_several(new SeveralParts(session, this))
     , m_branch(new BranchForm(session, this))
+    , m_begun(session, {m_branch})
 {
     build();
     buildKeys();
@@ -85,6 +86,10 @@ void PartsPage::build()
     connect(m_detail, &PartDetail::finished, this, [this] { m_tree->view().setFocus(); });
     connect(m_several, &SeveralParts::finished, this, backToTree);
     connect(m_branch, &BranchForm::left, this, backToTree);
+    connect(m_branch, &BranchForm::wanted, this, [this] {
+        m_tree->choose(Id<Component>{m_begun.record()});
+        showChosen();
+    });
     connect(m_branch, &BranchForm::made, this,
             [this](qint64 part) { m_tree->choose(Id<Component>{part}); });
 }
@@ -98,11 +103,21 @@ void PartsPage::showChosen()
 {
     const auto parts = m_tree->chosen();
     if (parts.size() > 1) {
+        m_begun.show(0);
         m_several->show(parts);
         m_right->setCurrentWidget(m_several);
         return;
     }
     m_detail->show(current(), m_tree->figures(current()));
+    m_begun.show(current().value());
+    // A copy that is begun is there again with its part.
+    const bool isCopying = m_begun.record() == current().value() && m_branch->isBegun();
+    m_right->setCurrentWidget(isCopying ? static_cast<QWidget *>(m_branch) : m_detail);
+}
+
+void PartsPage::showDetail()
+{
+    m_begun.show(0);
     m_right->setCurrentWidget(m_detail);
 }
 
@@ -137,12 +152,17 @@ Id<Component> PartsPage::shownPart() const
 
 void PartsPage::recordsChanged(const ChangeNotice &notice)
 {
+    const bool isGone =
+        m_begun.record() != 0 && !notice.after->findLive(Id<Component>{m_begun.record()});
+    if (isGone)
+        m_begun.drop();
     m_tree->apply(notice);
     const Id<Component> now = current();
     if (now == m_detail->shown())
         m_detail->apply(notice, m_tree->figures(now));
     const bool isSeveral = m_tree->chosen().size() > 1;
-    if (now != m_detail->shown() || isSeveral != (m_right->currentWidget() == m_several))
+    const bool isOther = now != m_detail->shown();
+    if (isOther || isGone || isSeveral != (m_right->currentWidget() == m_several))
         showChosen();
 }
 

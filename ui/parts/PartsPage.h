@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/shell/Page.h"
+#include "ui/widgets/BegunForms.h"
 
 class QStackedWidget;
 
@@ -38,6 +39,8 @@ private:
     void addKey(const QKeySequence &keys, const QString &words, void (PartsPage::*act)());
     Id<Component> current() const;
     void showChosen();
+    /// The chosen part itself; a copy that is begun waits.
+    void showDetail();
     void addInside();
     void addBeside();
     void addPart(Id<Component> parent, std::size_t row);
@@ -57,6 +60,7 @@ private:
     PartDetail *m_detail;
     SeveralParts *m_several;
     BranchForm *m_branch;
+    BegunForms m_begun;
 };
 
 } // namespace lastrivet::ui

@@ -105,7 +105,7 @@ void PartsPage::addPart(Id<Component> parent, std::size_t row)
     const QString where =
         parent ? tr("A new part inside %1").arg(partName(*session().records(), parent))
                : tr("A new part at the top");
-    m_right->setCurrentWidget(m_detail);
+    showDetail();
     m_detail->askLine().ask(
         {.words = where,
          .confirm = tr("Add it"),
@@ -137,14 +137,15 @@ void PartsPage::withdrawChosen()
         m_right->setCurrentWidget(m_several);
         m_several->withdraw();
     } else if (hasPart()) {
-        m_right->setCurrentWidget(m_detail);
+        showDetail();
         askToWithdraw(session(), m_detail->askLine(), {RecordType::Component, current().value()});
     }
 }
 
 void PartsPage::copyCurrent()
 {
-    if (!hasPart())
+    const auto part = current().value();
+    if (!hasPart() || !m_begun.mayStart(part, {part}))
         return;
     m_branch->start(current());
     m_right->setCurrentWidget(m_branch);

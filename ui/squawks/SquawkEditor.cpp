@@ -27,6 +27,9 @@ using Act = SquawkActForm::Act;
 
 namespace {
 
+/// Begun like an act of the form, and none of them.
+constexpr int withdrawal = -1;
+
 std::vector<RecordForm::Row> formRows()
 {
     return {{"title"},
@@ -63,6 +66,7 @@ SquawkEditor::SquawkEditor(Session &session, PictureLoader &loader, QWidget *par
     , m_withdraw(new QPushButton(tr("Withdraw"), this))
     , m_act(new SquawkActForm(session, this))
     , m_ask(new ActLine(session, this))
+    , m_begun(session, {m_act, m_ask})
     , m_before(new SquawkPictures(session, loader, SquawkPictures::Side::Before, this))
     , m_after(new SquawkPictures(session, loader, SquawkPictures::Side::After, this))
     , m_form(new RecordForm(session, RecordType::Squawk, formRows(), this))
@@ -97,6 +101,9 @@ void SquawkEditor::build()
         m_act->hide();
         Q_EMIT finished();
     });
+    for (const Unfinished *form : std::initializer_list<const Unfinished *>{m_act, m_ask})
+        connect(form, &Unfinished::wanted, this,
+                [this] { Q_EMIT begunWanted(Id<Squawk>{m_begun.record()}); });
     connect(m_act, &SquawkActForm::foundAgain, this, [this](qint64 id) {
         m_session.goTo({RecordType::Squawk, id});
     });
@@ -149,9 +156,7 @@ const Squawk *SquawkEditor::squawk() const
 void SquawkEditor::show(Id<Squawk> squawk)
 {
     if (squawk != m_squawk) {
-        m_act->hide();
-        if (m_ask->isVisible())
-            m_ask->leave();
+        m_begun.show(squawk.value());
         m_squawk = squawk;
         m_before->show(squawk);
         m_after->show(squawk);
@@ -169,6 +174,8 @@ void SquawkEditor::showReach(const readiness::ListedSquawk *listed)
 
 void SquawkEditor::apply(const ChangeNotice &notice)
 {
+    if (m_begun.record() != 0 && !notice.after->findLive(Id<Squawk>{m_begun.record()}))
+        m_begun.drop();
     m_form->apply(notice);
     m_options->show(m_squawk);
     m_before->apply(notice);
@@ -225,6 +232,8 @@ void SquawkEditor::fixAndCheck()
 
 void SquawkEditor::start(Act act)
 {
+    if (!m_begun.mayStart(m_squawk.value(), {std::int64_t(act), m_squawk.value()}))
+        return;
     if (m_ask->isVisible())
         m_ask->leave();
     m_act->start(act, m_squawk);
@@ -232,9 +241,10 @@ void SquawkEditor::start(Act act)
 
 void SquawkEditor::withdrawIt()
 {
+    if (!squawk() || !m_begun.mayStart(m_squawk.value(), {withdrawal, m_squawk.value()}))
+        return;
     m_act->hide();
-    if (squawk())
-        askToWithdraw(m_session, *m_ask, {RecordType::Squawk, m_squawk.value()});
+    askToWithdraw(m_session, *m_ask, {RecordType::Squawk, m_squawk.value()});
 }
 
 } // namespace lastrivet::ui

@@ -5,6 +5,7 @@
 #include "core/project/Project.h"
 #include "core/readiness/SquawkOrder.h"
 #include "ui/squawks/SquawkActForm.h"
+#include "ui/widgets/BegunForms.h"
 
 #include <QWidget>
 
@@ -44,6 +45,8 @@ public:
 Q_SIGNALS:
     /// An act was done or left: the list gets the keyboard back.
     void finished();
+    /// What is begun for this squawk is to be shown.
+    void begunWanted(lastrivet::Id<lastrivet::Squawk> squawk);
 
 private:
     void build();
@@ -71,6 +74,7 @@ private:
     QPushButton *m_withdraw;
     SquawkActForm *m_act;
     ActLine *m_ask;
+    BegunForms m_begun;
     SquawkPictures *m_before;
     SquawkPictures *m_after;
     RecordForm *m_form;

@@ -96,6 +96,9 @@ QWidget *SquawksPage::buildList()
             [this] { showCurrent(); });
     connect(m_list, &QListView::activated, this, [this] { m_editor->editTitle(); });
     connect(m_editor, &SquawkEditor::finished, this, [this] { m_list->setFocus(); });
+    connect(m_editor, &SquawkEditor::begunWanted, this, [this](Id<Squawk> squawk) {
+        showRecord({RecordType::Squawk, squawk.value()});
+    });
     return left;
 }
 

@@ -13,6 +13,8 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -69,7 +71,7 @@ void addContent(const QWidget &field, QStringList &all)
 
 bool Unfinished::isBegun() const
 {
-    return !m_isLeft && !isPutAway(*this) && contents() != m_noted;
+    return !m_isLeft && (m_isParked || !isPutAway(*this)) && contents() != m_noted;
 }
 
 QStringList Unfinished::contents() const
@@ -87,6 +89,25 @@ void Unfinished::noteFields()
 {
     m_noted = contents();
     m_isLeft = false;
+    m_isParked = false;
+}
+
+void Unfinished::noteLeft()
+{
+    m_isLeft = true;
+    m_isParked = false;
+}
+
+void Unfinished::park()
+{
+    m_isParked = isBegun();
+    hide();
+}
+
+void Unfinished::bringBack()
+{
+    if (std::exchange(m_isParked, false))
+        show();
 }
 
 QWidget *Unfinished::firstField()
@@ -104,6 +125,8 @@ QWidget *Unfinished::firstField()
 
 void Unfinished::takeKeyboard()
 {
+    if (m_isParked)
+        Q_EMIT wanted();
     for (QWidget *inner = this; inner && !inner->isWindow(); inner = inner->parentWidget()) {
         if (auto *stack = qobject_cast<QStackedWidget *>(inner->parentWidget()))
             stack->setCurrentWidget(inner);

@@ -16,18 +16,26 @@ public:
     using QFrame::QFrame;
 
     /// True when something else stands in its fields than when they were last noted, until it is
-    /// left or hidden.
+    /// left, or hidden without being parked.
     virtual bool isBegun() const;
     /// What stands in its fields: texts, choices and ticks.
     QStringList contents() const;
     /// Brings it into view on its page, with the keyboard where it was last.
     void takeKeyboard();
+    /// Hides it while something else is shown than what it is about; what is begun stays begun.
+    void park();
+    /// Shows it again when it was begun as it was parked.
+    void bringBack();
+    /// It is kept or dropped: nothing in it can be lost any more.
+    void noteLeft();
+
+Q_SIGNALS:
+    /// It is parked, and the keyboard is to be in it: what it is about has to be shown.
+    void wanted();
 
 protected:
     /// What stands in the fields now comes from the records; whatever is changed is the person's.
     void noteFields();
-    /// It is kept or dropped: nothing in it can be lost any more.
-    void noteLeft() { m_isLeft = true; }
     /// What was noted last still holds, and so does what was typed since.
     void goOn() { m_isLeft = false; }
 
@@ -35,6 +43,7 @@ private:
     QWidget *firstField();
 
     bool m_isLeft = true;
+    bool m_isParked = false;
     QStringList m_noted;
 };
 
