@@ -14,11 +14,13 @@ namespace lastrivet::ui {
 void MainWindow::toggleBench()
 {
     if (m_bench) {
-        leaveBench();
+        if (mayLeaveBench())
+            leaveBench();
         return;
     }
+    m_heldBackBy.clear();
     m_bench = new BenchView(m_view->session(), m_stack);
-    connect(m_bench, &BenchView::left, this, &MainWindow::leaveBench);
+    connect(m_bench, &BenchView::left, this, &MainWindow::toggleBench);
     m_stack->addWidget(m_bench);
     m_stack->setCurrentWidget(m_bench);
     m_wasFullScreen = isFullScreen();

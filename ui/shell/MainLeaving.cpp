@@ -94,6 +94,23 @@ bool MainWindow::mayLeave()
     return false;
 }
 
+bool MainWindow::mayLeaveBench()
+{
+    Unfinished *first = nullptr;
+    QStringList what;
+    for (Unfinished *one : m_bench->findChildren<Unfinished *>()) {
+        if (!one->isBegun())
+            continue;
+        first = first ? first : one;
+        what += one->contents();
+    }
+    if (!first || what == m_heldBackBy)
+        return true;
+    complain(showBegun(*first));
+    m_heldBackBy = what;
+    return false;
+}
+
 bool MainWindow::leaveProject()
 {
     // What is begun on the start page stays there.

@@ -103,6 +103,8 @@ private:
     QString bringingWords(const Progress &progress) const;
     /// False when something would be lost that the person was not told of yet.
     bool mayLeave();
+    /// The same for what is begun on the bench, which goes with it.
+    bool mayLeaveBench();
     /// Says it where the person is: in the open project, or on the start page.
     void complain(const QString &sentence);
     void fillRecent();

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench/BenchView.h"
 
+#include "tests/ui/support/Hands.h"
+#include "tests/ui/support/WholeWindow.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/ProjectView.h"
+#include "ui/widgets/ActLine.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QAccessible>
@@ -312,6 +315,41 @@ TEST_CASE("F11 covers the screen with the bench; F11 or Escape gives it back")
     window.closeProject();
     CHECK_FALSE(window.bench());
     QCoreApplication::processEvents();
+}
+
+TEST_CASE("A torque that is half typed holds the bench back once")
+{
+    test::WholeWindow opened;
+    opened.openAndShow();
+    MainWindow &window = opened.window;
+    window.toggleBench();
+    REQUIRE(window.bench());
+    auto *ask = window.bench()->findChild<ActLine *>();
+    REQUIRE(ask);
+    const ActLine::Question question{
+        .words = QStringLiteral("Which torque?"),
+        .confirm = QStringLiteral("Record it"),
+        .textLabel = QStringLiteral("Torque"),
+    };
+    ask->ask(question, [](const ActLine::Answer &) { return true; });
+    ask->findChild<QLineEdit *>()->setText(QStringLiteral("22"));
+    REQUIRE(ask->isBegun());
+    SECTION("F11 once more leaves it")
+    {
+        window.toggleBench();
+        REQUIRE(window.bench());
+        CHECK(test::says(*window.bench(), QStringLiteral("What is begun here is not kept.")));
+        window.toggleBench();
+        CHECK_FALSE(window.bench());
+    }
+    SECTION("so does Escape, after it has dropped the torque")
+    {
+        QTest::keyClick(ask, Qt::Key_Escape);
+        CHECK_FALSE(ask->isBegun());
+        REQUIRE(window.bench());
+        QTest::keyClick(window.bench(), Qt::Key_Escape);
+        CHECK_FALSE(window.bench());
+    }
 }
 
 } // namespace lastrivet::ui
