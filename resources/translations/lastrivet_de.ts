@@ -15905,6 +15905,10 @@
         <source>It needs its source: the drawing, manual or letter that says so.</source>
         <translation>Es fehlt die Quelle: Zeichnung, Handbuch oder Brief, der das sagt.</translation>
     </message>
+    <message>
+        <source>It could not be kept, and the limits are those from before.</source>
+        <translation>Es konnte nicht festgehalten werden; es gelten die Grenzen von vorher.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PacketForm</name>

@@ -15905,6 +15905,10 @@
         <source>It needs its source: the drawing, manual or letter that says so.</source>
         <translation>Il manque la source : le plan, le manuel ou la lettre qui le dit.</translation>
     </message>
+    <message>
+        <source>It could not be kept, and the limits are those from before.</source>
+        <translation>La conservation a échoué ; les limites sont celles d’avant.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PacketForm</name>

@@ -8,10 +8,13 @@
 
 #include <QLineEdit>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
-OwnLimitForm::OwnLimitForm(QWidget *parent)
+OwnLimitForm::OwnLimitForm(Keep keep, QWidget *parent)
     : ActForm(tr("Keep"), parent)
+    , m_keep(std::move(keep))
     , m_minimum(new QLineEdit(this))
     , m_maximum(new QLineEdit(this))
     , m_unit(new QLineEdit(this))
@@ -70,19 +73,19 @@ bool OwnLimitForm::perform()
     limit.source = toStd(m_source->text());
     if (!read(*m_minimum, limit.minimum) || !read(*m_maximum, limit.maximum))
         return false;
-    if (!limit.minimum && !limit.maximum) {
-        Q_EMIT dropped(m_subject);
-        return true;
-    }
+    const bool isAny = limit.minimum || limit.maximum;
     if (limit.minimum && limit.maximum && *limit.minimum > *limit.maximum) {
         hint(tr("The least is more than the most."));
         return false;
     }
-    if (limit.source.empty()) {
+    if (isAny && limit.source.empty()) {
         hint(tr("It needs its source: the drawing, manual or letter that says so."));
         return false;
     }
-    Q_EMIT kept(limit);
+    if (!m_keep(limit)) {
+        hint(tr("It could not be kept, and the limits are those from before."));
+        return false;
+    }
     return true;
 }
 

@@ -5,6 +5,8 @@
 #include "core/workshop/OwnLimits.h"
 #include "ui/widgets/ActForm.h"
 
+#include <functional>
+
 class QLineEdit;
 
 namespace lastrivet::ui {
@@ -15,14 +17,13 @@ class OwnLimitForm final : public ActForm {
     Q_OBJECT
 
 public:
-    explicit OwnLimitForm(QWidget *parent = nullptr);
+    /// Keeps a limit, or drops that of the subject when it has neither end; true when that is done.
+    using Keep = std::function<bool(const workshop::OwnLimit &limit)>;
+
+    explicit OwnLimitForm(Keep keep, QWidget *parent = nullptr);
 
     /// `known` is what stands there already; null when the tables do.
     void start(const QString &subject, const QString &unit, const workshop::OwnLimit *known);
-
-Q_SIGNALS:
-    void kept(const lastrivet::workshop::OwnLimit &limit);
-    void dropped(const QString &subject);
 
 protected:
     bool perform() override;
@@ -31,6 +32,7 @@ private:
     /// False when something is typed that is no number, which is said.
     bool read(const QLineEdit &line, std::optional<double> &number);
 
+    Keep m_keep;
     QString m_subject;
     QLineEdit *m_minimum;
     QLineEdit *m_maximum;

@@ -22,6 +22,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -44,7 +45,8 @@ WorkshopPage::WorkshopPage(Session &session, QWidget *parent)
     , m_stack(new QStackedWidget(this))
     , m_foundArea(new QScrollArea(this))
     , m_found(nullptr)
-    , m_ownForm(new OwnLimitForm(this))
+    , m_ownForm(new OwnLimitForm([this](const workshop::OwnLimit &limit) { return keepOwn(limit); },
+                                 this))
     , m_withoutOwn(new QLabel(tr("This project's own limits could not be read: the tables and sums "
                                  "stand here without them. None can be changed until then."),
                               this))
@@ -63,14 +65,6 @@ void WorkshopPage::build()
     layout->addWidget(buildRight(), 1);
     connectSearch();
     connect(m_units, &QComboBox::currentIndexChanged, this, &WorkshopPage::refresh);
-    connect(m_ownForm, &OwnLimitForm::kept, this, [this](const workshop::OwnLimit &limit) {
-        workshop::setOwnLimit(m_own, limit);
-        keepOwn();
-    });
-    connect(m_ownForm, &OwnLimitForm::dropped, this, [this](const QString &subject) {
-        workshop::dropOwnLimit(m_own, toStd(subject));
-        keepOwn();
-    });
     connect(m_ownForm, &ActForm::left, m_list, qOverload<>(&QWidget::setFocus));
 }
 
@@ -243,10 +237,18 @@ void WorkshopPage::askForOwn(const QString &subject, const QString &unit)
     m_ownForm->start(subject, unit, workshop::ownLimit(m_own, toStd(subject)));
 }
 
-void WorkshopPage::keepOwn()
+bool WorkshopPage::keepOwn(const workshop::OwnLimit &limit)
 {
-    session().keepLocalState(workshop::ownLimitsKey, workshop::ownLimitsText(m_own));
+    auto own = m_own;
+    if (limit.minimum || limit.maximum)
+        workshop::setOwnLimit(own, limit);
+    else
+        workshop::dropOwnLimit(own, limit.subject);
+    if (!session().keepLocalState(workshop::ownLimitsKey, workshop::ownLimitsText(own)))
+        return false;
+    m_own = std::move(own);
     refresh();
+    return true;
 }
 
 void WorkshopPage::showRecord(RecordRef) {}

@@ -52,7 +52,8 @@ private:
     /// After other units or another limit.
     void refresh();
     void askForOwn(const QString &subject, const QString &unit);
-    void keepOwn();
+    /// What could not be kept does not count; false then.
+    bool keepOwn(const workshop::OwnLimit &limit);
     /// Reads the project's own limits; false when they could not be read.
     bool readOwn();
     /// Reads them and shows them, when they could not be read before.

@@ -3,6 +3,7 @@
 #include "ui/workshop/WorkshopPage.h"
 
 #include "core/workshop/WorkshopTable.h"
+#include "tests/ui/support/AwayTable.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
@@ -171,6 +172,27 @@ TEST_CASE("A wire that is too thin says what is exceeded by what, and its rows a
     CHECK(Shown::cell(wire, 3, 2) == QStringLiteral("within"));
     CHECK_FALSE(isMarked(1));
     CHECK_FALSE(isMarked(3));
+}
+
+TEST_CASE("A limit of the project's own that cannot be kept is not shown, and stays typed")
+{
+    Shown shown;
+    const SumPanel &torque = shown.sum(0, 0);
+    test::choice(shown.page, QStringLiteral("Torque of a bolt: Thread"))
+        .setCurrentText(QStringLiteral("10-32"));
+    const QString before = Shown::cell(torque, 0, 1);
+    test::press(shown.page, QStringLiteral("The project's own limit…"));
+    test::type(shown.page, QStringLiteral("At least"), QStringLiteral("18"));
+    test::type(shown.page, QStringLiteral("At most"), QStringLiteral("22"));
+    test::type(shown.page, QStringLiteral("Source"), QStringLiteral("Drawing 31"));
+    const test::AwayTable away(shown.workshop, "local_state");
+    test::press(shown.page, QStringLiteral("Keep"));
+    CHECK(test::says(shown.page, QStringLiteral("It could not be kept")));
+    CHECK(test::field(shown.page, QStringLiteral("At most")).text() == QStringLiteral("22"));
+    CHECK(Shown::cell(torque, 0, 1) == before);
+    away.putBack();
+    test::press(shown.page, QStringLiteral("Keep"));
+    CHECK(Shown::cell(torque, 0, 1) == QStringLiteral("18 – 22 in-lb"));
 }
 
 TEST_CASE("The project's own limit stands in the table's place, with its source, and is kept")
