@@ -13,6 +13,7 @@
 #include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -208,7 +209,10 @@ void PartTree::bring(Id<Component> part)
     const QModelIndex index = m_filtered->mapFromSource(m_model->indexOf(part));
     if (!index.isValid())
         return;
-    m_view->setCurrentIndex(index);
+    // The view by itself would ask the keyboard: with Ctrl held down, as in a shortcut, it moves
+    // the cursor and selects nothing.
+    m_view->selectionModel()->setCurrentIndex(index, QItemSelectionModel::ClearAndSelect |
+                                                         QItemSelectionModel::Rows);
     m_view->scrollTo(index);
 }
 

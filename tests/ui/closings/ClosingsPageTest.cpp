@@ -436,6 +436,7 @@ TEST_CASE("A list that was unticked stays so when another part is chosen, not fo
     REQUIRE(lists->count() > 0);
     REQUIRE(lists->item(0)->text() == first);
     CHECK(lists->item(0)->checkState() == Qt::Unchecked);
+    QTest::keyClick(lists, Qt::Key_Escape);
     opened.page.startNew();
     CHECK(lists->item(0)->checkState() == Qt::Checked);
 }
