@@ -209,10 +209,10 @@ void PartTree::bring(Id<Component> part)
     const QModelIndex index = m_filtered->mapFromSource(m_model->indexOf(part));
     if (!index.isValid())
         return;
-    // The view by itself would ask the keyboard: with Ctrl held down, as in a shortcut, it moves
-    // the cursor and selects nothing.
-    m_view->selectionModel()->setCurrentIndex(index, QItemSelectionModel::ClearAndSelect |
-                                                         QItemSelectionModel::Rows);
+    m_view->setCurrentIndex(index);
+    // With Ctrl held down, as in a shortcut, the view moves its cursor and selects nothing.
+    m_view->selectionModel()->select(index, QItemSelectionModel::ClearAndSelect |
+                                                QItemSelectionModel::Rows);
     m_view->scrollTo(index);
 }
 
