@@ -21,7 +21,9 @@ struct Question {
     std::int64_t (*count)(const Census &census);
 };
 
-constexpr std::array<Question, 28> inspectorsOrder{{
+constexpr std::size_t ruleCount = Words<Rule>::list.size();
+
+constexpr std::array<Question, ruleCount> inspectorsOrder{{
     {Rule::UnsignedHoldPoint, "every hold point is signed", "{0} hold point", "{0} hold points",
      [](const Census &c) { return c.holdPoints(); }},
     {Rule::OutdatedSignOff, "nothing was changed after a signature", "{0} signed", "{0} signed",
@@ -81,6 +83,19 @@ constexpr std::array<Question, 28> inspectorsOrder{{
          return c.onRecord().steps + c.onRecord().sessions + c.onRecord().photos;
      }},
 }};
+
+/// A rule without a line here would be looked for beyond the end of the list.
+constexpr bool hasEachRuleOnce()
+{
+    std::array<bool, ruleCount> isThere{};
+    for (const Question &question : inspectorsOrder) {
+        if (question.demand.empty() || isThere[std::size_t(question.rule)])
+            return false;
+        isThere[std::size_t(question.rule)] = true;
+    }
+    return true;
+}
+static_assert(hasEachRuleOnce(), "each rule has one line in inspectorsOrder");
 
 const Question &questionOf(Rule rule)
 {

@@ -78,7 +78,7 @@ constexpr bool isInOrder()
     }
     return true;
 }
-static_assert(isInOrder());
+static_assert(isInOrder(), "each rule has its line in wordings, in the order of Rule");
 
 Message about(std::string_view pattern, const Blocker &blocker, const Records &records)
 {

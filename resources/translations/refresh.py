@@ -115,7 +115,7 @@ def check(root, folder):
                 print(f"{language}: said nowhere any more: {context}: {source}")
                 missing += 1
         if missing:
-            print("Build the target `translations`, then translate what it names.")
+            print("`python3 resources/translations/refresh.py .` mends that; then translate what is new.")
         return 1 if missing else 0
 
 

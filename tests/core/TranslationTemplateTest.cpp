@@ -56,6 +56,7 @@ const std::map<std::string, std::set<std::string>> &asked()
     return found;
 }
 
+/// Where it is false: `python3 resources/translations/refresh.py .` brings in what is new.
 bool isAsked(const std::string &context, std::string_view text)
 {
     const auto found = asked().find(context);

@@ -97,7 +97,10 @@ std::vector<std::string> breaches(std::span<const SchemaStep> steps)
         };
         for (const auto &statement : statementsOf(steps[i])) {
             if (!mayBe(statement))
-                tell(fmt::format("says “{}”", statement));
+                tell(fmt::format(
+                    "says “{}”, but may only add: tables, indexes, triggers and columns, "
+                    "and update; names stand in double quotes",
+                    statement));
         }
         const auto before = tablesIn(database);
         database.run(steps[i].statements);

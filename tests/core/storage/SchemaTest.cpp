@@ -23,18 +23,26 @@ Database fresh()
     return database;
 }
 
-/// What SQLite says of a table's columns: name, type, whether null is refused, place in the key.
+/// Name, type, whether null is refused, place in the key.
+std::string columnText(std::string_view name, std::string_view type, bool refusesNull,
+                       std::size_t key)
+{
+    return fmt::format("{} {}{}{}", name, type, refusesNull ? " NOT NULL" : "",
+                       key ? fmt::format(" key {}", key) : "");
+}
+
+/// What SQLite says of a table's columns.
 std::vector<std::string> columnsOf(const Database &database, const std::string &table)
 {
     std::vector<std::string> columns;
     SQLite::Statement row(database.sql(), "SELECT * FROM pragma_table_info(?)");
     row.bind(1, table);
     while (row.executeStep()) {
-        columns.push_back(fmt::format(
-            "{} {} {} {}", row.getColumn("name").getString(), row.getColumn("type").getString(),
-            row.getColumn("notnull").getInt() ||
-                (row.getColumn("pk").getInt() && row.getColumn("type").getString() == "INTEGER"),
-            row.getColumn("pk").getInt()));
+        const std::string type = row.getColumn("type").getString();
+        const auto key = std::size_t(row.getColumn("pk").getInt());
+        columns.push_back(
+            columnText(row.getColumn("name").getString(), type,
+                       row.getColumn("notnull").getInt() || (key && type == "INTEGER"), key));
     }
     return columns;
 }
@@ -71,8 +79,8 @@ std::vector<std::string> described(const RecordTable &table)
     std::vector<std::string> columns;
     for (const auto &column : table.columns()) {
         const auto place = columns.size() < table.keyColumns() ? columns.size() + 1 : 0;
-        columns.push_back(fmt::format("{} {} {} {}", column.name, typeName(column.field),
-                                      refusesNull(table, column.field), place));
+        columns.push_back(columnText(column.name, typeName(column.field),
+                                     refusesNull(table, column.field), place));
     }
     return columns;
 }
@@ -114,7 +122,7 @@ TEST_CASE("A new database has a strict table for every record, set and list, as 
 {
     const auto database = fresh();
     for (const auto &table : recordTables()) {
-        INFO(table.name());
+        INFO(table.name() << ", first the steps, then the fields");
         CHECK(columnsOf(database, table.name()) == described(table));
         CHECK(referencesIn(database, table.name()) == describedReferences(table));
         SQLite::Statement row(database.sql(),
