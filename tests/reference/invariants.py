@@ -18,12 +18,13 @@ from words import Words
 # Fields that name records, by what they name. Fields not listed here name nothing that is judged.
 REFERENCES = {
     "person": ("by", "done_by", "waived_by", "person_id", "inspector_id", "verified_by",
-               "accepted_by", "decided_by", "builder_id"),
+               "accepted_by", "decided_by", "builder_id", "present", "found_by", "fixed_by",
+               "asked_of", "pilot_id"),
     "component": ("parent_id", "component_id", "component_ids", "encloses", "needs_access_to"),
     "closing": ("closes", "closing_id", "may_follow", "not_inside"),
     "step": ("step_id",), "squawk": ("squawk_id",), "inspection": ("inspection_id",),
     "hold_point": ("hold_point_id",), "sign_off": ("late_acceptances",), "tool": ("tool_id",),
-    "material_lot": ("lot_ids",), "media": ("scan_id", "media_ids", "media_id"),
+    "material_lot": ("lot_ids",), "media": ("scan_id", "media_ids", "media_id", "certificate_id", "report_id"),
 }
 LONGEST_RECORDED = 600_000  # minutes: a whole build in one entry
 ORDERS = {
@@ -74,7 +75,8 @@ def _names(tree, document, rows):
     present = {(kind, row["id"]) for kind, row in rows}
     for kind, row in rows:
         live = row.get("withdrawn_on") is None
-        parts = [row, *row.get("workers", []), *row.get("events", [])]
+        parts = [row, *row.get("workers", []), *row.get("events", []),
+                 *row.get("calibrations", [])]
         for target, fields in REFERENCES.items():
             for named in _ids(parts, fields):
                 known = document.find(target, named) if live else (target, named) in present
