@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/Drafts.h"
 
-#include "core/base/Error.h"
 #include "ui/shell/Session.h"
 
 #include <optional>
@@ -10,6 +9,15 @@
 #include <utility>
 
 namespace lastrivet::ui {
+
+namespace {
+
+QString joined(const QString &before, const QString &after)
+{
+    return before.isEmpty() || after.isEmpty() ? before + after : before + QLatin1Char(' ') + after;
+}
+
+} // namespace
 
 Drafts::Drafts(Session &session, std::string kind)
     : m_session(session)
@@ -22,33 +30,37 @@ std::string Drafts::key(const std::string &subject) const
     return m_kind + ":" + subject;
 }
 
-Drafts::Draft &Drafts::draft(const std::string &subject)
+void Drafts::read(const std::string &subject, Draft &draft)
 {
-    const auto [place, isNew] = m_drafts.try_emplace(subject);
-    if (!isNew)
-        return place->second;
-    try {
-        const auto written = m_session.project().localState(key(subject));
-        place->second.written = QString::fromStdString(written.value_or(std::string()));
-    } catch (const Fault &) {
-        // A disk that fails says so elsewhere; here the line begins empty.
-    }
-    place->second.text = place->second.written;
-    return place->second;
+    const LocalState stored = m_session.localState(key(subject));
+    draft.isRead = stored.isRead;
+    draft.isUnread = draft.isUnread || !stored.isRead;
+    draft.written = QString::fromStdString(stored.value.value_or(std::string()));
 }
 
 QString Drafts::of(const std::string &subject)
 {
-    return draft(subject).text;
+    Draft &draft = m_drafts[subject];
+    if (!draft.isRead) {
+        read(subject, draft);
+        draft.text = joined(draft.written, draft.text);
+    }
+    return draft.text;
 }
 
 void Drafts::keep(const std::string &subject, const QString &text)
 {
-    Draft &kept = draft(subject);
+    Draft &kept = m_drafts[subject];
     kept.text = text;
-    if (kept.text == kept.written || m_session.isReadOnly())
+    if (!kept.isRead) {
+        const bool wasUnread = kept.isUnread;
+        read(subject, kept);
+        if (wasUnread)
+            kept.text = joined(kept.written, text);
+    }
+    if (!kept.isRead || kept.text == kept.written || m_session.isReadOnly())
         return;
-    const std::string words = text.toStdString();
+    const std::string words = kept.text.toStdString();
     const auto value = words.empty() ? std::nullopt : std::optional<std::string_view>(words);
     if (m_session.keepLocalState(key(subject), value))
         kept.written = kept.text;

@@ -20,16 +20,20 @@ public:
 
     /// Empty where nothing was left.
     QString of(const std::string &subject);
-    /// Empty text forgets it. While nothing can be written, it is kept in memory only.
+    /// Empty text forgets it. While nothing can be read or written, it is kept in memory only, and
+    /// then goes behind what was not read.
     void keep(const std::string &subject, const QString &text);
 
 private:
     struct Draft {
         QString text;
         QString written;
+        bool isRead = false;
+        /// Asked for in vain: what is typed meanwhile must not go over what is there.
+        bool isUnread = false;
     };
 
-    Draft &draft(const std::string &subject);
+    void read(const std::string &subject, Draft &draft);
     std::string key(const std::string &subject) const;
 
     Session &m_session;

@@ -4,8 +4,8 @@
 
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/Withdrawal.h"
+#include "tests/ui/support/ClosingsWindow.h"
 #include "tests/ui/support/Hands.h"
-#include "tests/ui/support/Workshop.h"
 #include "ui/closings/ClosingBoard.h"
 #include "ui/closings/ClosingView.h"
 #include "ui/closings/FindingRows.h"
@@ -27,54 +27,17 @@
 
 namespace lastrivet::ui {
 
+using test::field;
+using test::press;
+
 namespace {
-
-/// The button with these words that a person could press now.
-QPushButton *button(QWidget &place, const QString &words)
-{
-    for (QPushButton *button : place.findChildren<QPushButton *>()) {
-        if (button->text() == words && button->isVisible())
-            return button;
-    }
-    return nullptr;
-}
-
-void press(QWidget &place, const QString &words)
-{
-    QPushButton *found = nullptr;
-    // Buttons made after their panel is shown appear with the next events.
-    (void)QTest::qWaitFor([&] { return (found = button(place, words)) != nullptr; });
-    INFO(words.toStdString());
-    REQUIRE(found);
-    QTest::mouseClick(found, Qt::LeftButton);
-}
-
-/// The field with this name that a person could type in now.
-QLineEdit *field(QWidget &place, const QString &name)
-{
-    for (QLineEdit *line : place.findChildren<QLineEdit *>()) {
-        if (line->accessibleName() == name && line->isVisible())
-            return line;
-    }
-    return nullptr;
-}
 
 readiness::State stateOf(const Session &session, Id<Closing> closing)
 {
     return session.answer()->closing(closing)->state;
 }
 
-struct Opened {
-    test::Workshop workshop;
-    std::unique_ptr<Session> session = workshop.session();
-    ClosingsPage page{*session};
-
-    void open(Id<Closing> closing, std::string_view name)
-    {
-        page.showRecord({RecordType::Closing, closing.value()});
-        test::picture(page, 1110, 700, name);
-    }
-};
+using Opened = test::ClosingsWindow;
 
 } // namespace
 
@@ -127,7 +90,7 @@ TEST_CASE("A signature is recorded in place and can be withdrawn with a reason")
     press(opened.page, QStringLiteral("Withdraw signature"));
     press(opened.page, QStringLiteral("Withdraw it"));
     CHECK_FALSE(opened.session->records()->sign_offs.begin()->withdrawn_on);
-    field(opened.page, QStringLiteral("Reason"))->setText(QStringLiteral("wrong line"));
+    field(opened.page, QStringLiteral("Reason")).setText(QStringLiteral("wrong line"));
     press(opened.page, QStringLiteral("Withdraw it"));
     CHECK(opened.session->records()->sign_offs.begin()->withdrawn_why == "wrong line");
 }
@@ -171,7 +134,7 @@ TEST_CASE("A closing that is not clear is recorded only with a reason, and can b
     REQUIRE(doIt != buttons.end());
     (*doIt)->click();
     CHECK(opened.session->records()->find(closing)->events.empty());
-    field(opened.page, QStringLiteral("Reason"))->setText(QStringLiteral("moved house"));
+    field(opened.page, QStringLiteral("Reason")).setText(QStringLiteral("moved house"));
     (*doIt)->click();
     REQUIRE(opened.session->records()->find(closing)->events.size() == 1);
     CHECK(stateOf(*opened.session, closing) == readiness::State::ClosedEarly);
@@ -191,7 +154,8 @@ TEST_CASE("What was closed with gaps is accepted afterwards, and opened again on
     });
     opened.open(closing, "closing-early");
     REQUIRE(stateOf(*opened.session, closing) == readiness::State::ClosedEarly);
-    CHECK_FALSE(button(opened.page, QStringLiteral("Sign")));
+    for (const auto *button : opened.page.findChildren<QPushButton *>())
+        CHECK_FALSE((button->isVisible() && button->text() == QStringLiteral("Sign")));
     press(opened.page, QStringLiteral("Accepted afterwards"));
     press(opened.page, QStringLiteral("Record the signature"));
     CHECK(stateOf(*opened.session, closing) == readiness::State::Closed);
@@ -199,69 +163,9 @@ TEST_CASE("What was closed with gaps is accepted afterwards, and opened again on
     press(opened.page, QStringLiteral("Record an opening"));
     press(opened.page, QStringLiteral("Record the opening"));
     CHECK(opened.session->records()->find(closing)->events.size() == 1);
-    field(opened.page, QStringLiteral("Reason"))->setText(QStringLiteral("a rag is missing"));
+    field(opened.page, QStringLiteral("Reason")).setText(QStringLiteral("a rag is missing"));
     press(opened.page, QStringLiteral("Record the opening"));
     CHECK(opened.session->records()->find(closing)->events.size() == 2);
-}
-
-TEST_CASE("A closing can begin with a part that is not in the tree yet")
-{
-    Opened opened;
-    opened.page.startNew();
-    test::picture(opened.page, 1110, 700, "new-closing-part");
-    field(opened.page, QStringLiteral("Title"))->setText(QStringLiteral("Fin, right skin"));
-    for (QComboBox *box : opened.page.findChildren<QComboBox *>()) {
-        if (box->accessibleName() == QStringLiteral("Part") && box->isVisible())
-            box->setEditText(QStringLiteral("Fin"));
-    }
-    press(opened.page, QStringLiteral("Make the closing"));
-    const auto records = opened.session->records();
-    const auto fin = std::ranges::find_if(records->components,
-                                          [](const Component &part) { return part.name == "Fin"; });
-    REQUIRE(fin != records->components.end());
-    CHECK(std::ranges::any_of(records->closings, [&](const Closing &closing) {
-        return closing.encloses == IdSet<Component>{fin->id};
-    }));
-}
-
-TEST_CASE("Of parts with the same name the chosen one is closed, and a typed name finds its part")
-{
-    Opened opened;
-    Id<Component> second;
-    opened.session->change(QStringLiteral("Ribs"), [&](Edit &edit) {
-        Component rib;
-        rib.name = "Rib 9";
-        rib.parent_id = opened.workshop.wing;
-        edit.put(rib);
-        rib.parent_id = opened.workshop.aileron;
-        second = edit.put(rib);
-    });
-    opened.page.startNew();
-    test::picture(opened.page, 1110, 700, "new-closing-ribs");
-    QComboBox &part = test::choice(opened.page, QStringLiteral("Part"));
-    const auto make = [&](const QString &title) {
-        field(opened.page, QStringLiteral("Title"))->setText(title);
-        press(opened.page, QStringLiteral("Make the closing"));
-    };
-    const auto partOf = [&](std::string_view title) {
-        for (const Closing &closing : opened.session->records()->closings) {
-            if (closing.title == title)
-                return closing.component_id;
-        }
-        return Id<Component>{};
-    };
-    const auto parts = opened.session->records()->components.size();
-    part.setEditText(QStringLiteral("rib 9"));
-    make(QStringLiteral("Rib, cap"));
-    CHECK(test::says(opened.page, QStringLiteral("Several parts are called “rib 9”")));
-    part.setCurrentIndex(part.findData(qlonglong(second.value())));
-    make(QStringLiteral("Rib, cap"));
-    CHECK(partOf("Rib, cap") == second);
-    opened.page.startNew();
-    part.setEditText(QStringLiteral("left aileron"));
-    make(QStringLiteral("Aileron, nose"));
-    CHECK(partOf("Aileron, nose") == opened.workshop.aileron);
-    CHECK(opened.session->records()->components.size() == parts);
 }
 
 TEST_CASE("A signature for what an undo took away is refused in one sentence")
@@ -315,17 +219,17 @@ TEST_CASE("The day of a visit is kept for either choice while the other is looke
                 choice->click();
         }
     };
-    const QString today = field(opened.page, QStringLiteral("Asked for on"))->text();
-    CHECK(field(opened.page, QStringLiteral("Day"))->text().isEmpty());
+    const QString today = field(opened.page, QStringLiteral("Asked for on")).text();
+    CHECK(field(opened.page, QStringLiteral("Day")).text().isEmpty());
     CHECK_FALSE(opened.page.visit().isBegun());
     test::type(opened.page, QStringLiteral("Day"), QStringLiteral("2026-03-20"));
     choose(QStringLiteral("it was held"));
-    CHECK(field(opened.page, QStringLiteral("Day"))->text() == today);
+    CHECK(field(opened.page, QStringLiteral("Day")).text() == today);
     test::type(opened.page, QStringLiteral("Day"), QStringLiteral("2026-03-12"));
     choose(QStringLiteral("ask for it"));
-    CHECK(field(opened.page, QStringLiteral("Day"))->text() == QStringLiteral("2026-03-20"));
+    CHECK(field(opened.page, QStringLiteral("Day")).text() == QStringLiteral("2026-03-20"));
     choose(QStringLiteral("it was held"));
-    CHECK(field(opened.page, QStringLiteral("Day"))->text() == QStringLiteral("2026-03-12"));
+    CHECK(field(opened.page, QStringLiteral("Day")).text() == QStringLiteral("2026-03-12"));
     CHECK(opened.page.visit().isBegun());
 }
 
@@ -341,7 +245,7 @@ TEST_CASE("One visit signs several hold points, and its findings become squawks"
         if (choice->text().startsWith(QStringLiteral("Left wing")))
             choice->click();
     }
-    auto *finding = field(opened.page, QStringLiteral("Finding 1"));
+    auto *finding = &field(opened.page, QStringLiteral("Finding 1"));
     REQUIRE(finding);
     QTest::keyClicks(finding, QStringLiteral("Chafed wire"));
     test::picture(opened.page, 1110, 700, "visit-form");
@@ -397,88 +301,6 @@ TEST_CASE("A row of the ledger leads to its record, and Space mends it in place"
     const auto &checks = opened.session->records()->checks;
     CHECK(std::ranges::count_if(checks,
                                 [](const Check &check) { return check.done_on.has_value(); }) == 1);
-}
-
-TEST_CASE("A new closing gets the hold points of the rules and the lists that fit")
-{
-    Opened opened;
-    opened.page.startNew();
-    test::picture(opened.page, 1110, 700, "new-closing");
-    field(opened.page, QStringLiteral("Title"))->setText(QStringLiteral("Left wing tip"));
-    press(opened.page, QStringLiteral("Make the closing"));
-    const auto records = opened.session->records();
-    const auto made = std::ranges::find_if(
-        records->closings, [](const Closing &closing) { return closing.title == "Left wing tip"; });
-    REQUIRE(made != records->closings.end());
-    CHECK(test::Workshop::point(*records, made->id, HoldPointKind::PreCover));
-    CHECK(test::Workshop::point(*records, made->id, HoldPointKind::ToolAndDebrisCheck));
-    CHECK(std::ranges::any_of(records->checks,
-                              [&](const Check &check) { return check.closing_id == made->id; }));
-    CHECK(opened.page.view().shown() == made->id);
-}
-
-TEST_CASE("A list that was unticked stays so when another part is chosen, not for the next closing")
-{
-    Opened opened;
-    opened.page.startNew();
-    test::picture(opened.page, 1110, 700, "new-closing-unticked");
-    QListWidget *lists = nullptr;
-    for (auto *list : opened.page.findChildren<QListWidget *>()) {
-        if (list->accessibleName() == QStringLiteral("Inspector's lists"))
-            lists = list;
-    }
-    REQUIRE(lists);
-    REQUIRE(lists->count() > 0);
-    const QString first = lists->item(0)->text();
-    lists->item(0)->setCheckState(Qt::Unchecked);
-    QComboBox &parts = test::choice(opened.page, QStringLiteral("Part"));
-    parts.setCurrentIndex(parts.count() - 1);
-    REQUIRE(lists->count() > 0);
-    REQUIRE(lists->item(0)->text() == first);
-    CHECK(lists->item(0)->checkState() == Qt::Unchecked);
-    QTest::keyClick(lists, Qt::Key_Escape);
-    opened.page.startNew();
-    CHECK(lists->item(0)->checkState() == Qt::Checked);
-}
-
-TEST_CASE("Of two parts of one name a closing is made of the one that was chosen")
-{
-    Opened opened;
-    Id<Component> right;
-    REQUIRE(opened.session->change(QStringLiteral("Ribs"), [&](Edit &edit) {
-        edit.put(Component{.parent_id = opened.workshop.aileron, .name = "Rib"});
-        right = edit.put(Component{.parent_id = opened.workshop.rudder, .name = "Rib"});
-    }));
-    opened.page.startNew();
-    test::picture(opened.page, 1110, 700, "new-closing-one-name");
-    QComboBox &parts = test::choice(opened.page, QStringLiteral("Part"));
-    for (int row = 0; row < parts.count(); ++row) {
-        if (parts.itemText(row).trimmed() == QStringLiteral("Rib"))
-            parts.setCurrentIndex(row);
-    }
-    REQUIRE(parts.currentData().toLongLong() == right.value());
-    field(opened.page, QStringLiteral("Title"))->setText(QStringLiteral("Rib, right side"));
-    press(opened.page, QStringLiteral("Make the closing"));
-    const auto records = opened.session->records();
-    const Closing &made = *records->find(Id<Closing>{records->closings.greatestId()});
-    CHECK(made.title == "Rib, right side");
-    CHECK(made.component_id == right);
-    CHECK(made.encloses == IdSet<Component>{right});
-}
-
-TEST_CASE("A part inside another is no new one where its name is typed")
-{
-    Opened opened;
-    const auto before = opened.session->records()->components.size();
-    opened.page.startNew();
-    test::picture(opened.page, 1110, 700, "new-closing-typed");
-    test::choice(opened.page, QStringLiteral("Part")).setEditText(QStringLiteral("lw-b3  bay 3"));
-    field(opened.page, QStringLiteral("Title"))->setText(QStringLiteral("Bay 3, lid"));
-    press(opened.page, QStringLiteral("Make the closing"));
-    const auto records = opened.session->records();
-    CHECK(records->components.size() == before);
-    const Closing &made = *records->find(Id<Closing>{records->closings.greatestId()});
-    CHECK(made.component_id == opened.workshop.bay);
 }
 
 TEST_CASE("Only who looks for words is told that no closing has them")

@@ -11,6 +11,7 @@
 #include "ui/journal/JournalModel.h"
 #include "ui/journal/JournalPage.h"
 #include "ui/rules/RulesDraft.h"
+#include "ui/shell/Drafts.h"
 #include "ui/shell/Session.h"
 #include "ui/squawks/SavedFilters.h"
 #include "ui/today/TodayPage.h"
@@ -64,6 +65,24 @@ TEST_CASE("The pauses and the note of the clock stay while they cannot be read",
     CHECK(session->timerProgress() == progress);
     away.putBack();
     CHECK(session->timerProgress() == progress);
+}
+
+TEST_CASE("A draft that could not be read stays in front of what is typed meanwhile", "[unread]")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Drafts(*session, "work").keep("7", QStringLiteral("45m:"));
+    const test::AwayTable away(workshop, "local_state");
+    Drafts drafts(*session, "work");
+    CHECK(drafts.of("7").isEmpty());
+    drafts.keep("7", QStringLiteral("drilled"));
+    CHECK(drafts.of("7") == QStringLiteral("drilled"));
+    away.putBack();
+    drafts.keep("7", QStringLiteral("drilled out"));
+    CHECK(drafts.of("7") == QStringLiteral("45m: drilled out"));
+    CHECK(Drafts(*session, "work").of("7") == QStringLiteral("45m: drilled out"));
+    drafts.keep("7", {});
+    CHECK(Drafts(*session, "work").of("7").isEmpty());
 }
 
 TEST_CASE("The first page is shown, and what happens there ends nothing", "[unread]")
