@@ -65,8 +65,7 @@ struct Copying {
                                                    : namedFiles(records, copied, files);
         if (!copyFiles(list, files, to, reading, report, onProgress))
             return false;
-        const auto newest = storage::Journal(copied).newest();
-        report.journal_hash = newest ? newest->hash : std::string();
+        report.journal_hash = storage::Journal(copied).newestHash();
         place.settle(brought);
         return true;
     }

@@ -34,8 +34,8 @@ template <> struct Words<ChangeKind> {
 /// with an import is told by this then.
 inline constexpr std::string_view importLabel = "Imported ";
 
-/// One row of the journal, without its changeset.
-struct JournalEntry {
+/// One row of the journal without its changeset and its hashes.
+struct JournalLine {
     std::int64_t seq = 0;
     std::string change_id;
     /// Milliseconds since 1970 in UTC, strictly rising.
@@ -46,6 +46,10 @@ struct JournalEntry {
     std::string who;
     std::string label;
     std::int64_t schema = 0;
+};
+
+/// One row of the journal, without its changeset.
+struct JournalEntry : JournalLine {
     std::string hash;          ///< 64 hex digits
     std::string previous_hash; ///< 64 hex digits
     /// Of a carried row, its hash in the copy that made it; else empty.

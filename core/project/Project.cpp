@@ -189,10 +189,7 @@ std::vector<JournalChange> Project::changesOf(std::int64_t seq) const
 
 std::string Project::journalHash() const
 {
-    return storage::withFaults([&] {
-        const auto newest = m_implementation->journal().newest();
-        return newest ? newest->hash : std::string();
-    });
+    return storage::withFaults([&] { return m_implementation->journal().newestHash(); });
 }
 
 std::string Project::notePrinted(std::string_view label)

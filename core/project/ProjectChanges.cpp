@@ -100,14 +100,13 @@ Result<ChangeNotice, Refusal> Project::Implementation::takeBack(const UndoHistor
 Refusal Project::Implementation::conflictRefusal(const UndoHistory::Change &change,
                                                  RecordRef record) const
 {
-    const auto entries = m_store->journal.entries();
-    for (auto entry = entries.rbegin(); entry != entries.rend() && entry->seq > change.seq;
-         ++entry) {
-        const auto touched = storage::touchedBy(m_store->journal.changeset(entry->seq));
+    const auto lines = m_store->journal.lines();
+    for (auto line = lines.rbegin(); line != lines.rend() && line->seq > change.seq; ++line) {
+        const auto touched = storage::touchedBy(m_store->journal.changeset(line->seq));
         if (std::find(touched.begin(), touched.end(), record) != touched.end())
             return {{},
                     {"“{0}” cannot be taken back: “{1}” changed the same record later.",
-                     {change.label, entry->label}}};
+                     {change.label, line->label}}};
     }
     return {{},
             {"“{0}” cannot be taken back: {1} {2} is no longer as it was left.",
@@ -238,13 +237,13 @@ std::string Project::Implementation::notePrinted(std::string_view label)
 bool Project::Implementation::hasForeignRows() const
 {
     const auto newest = m_store->journal.newest();
-    return newest && newest->hash != m_newestHash;
+    return newest && newest->change_id != m_newestChange;
 }
 
-void Project::Implementation::keep(const JournalEntry &entry)
+void Project::Implementation::keep(const JournalLine &line)
 {
-    m_history.add(entry);
-    m_newestHash = entry.hash;
+    m_history.add(line);
+    m_newestChange = line.change_id;
 }
 
 } // namespace lastrivet

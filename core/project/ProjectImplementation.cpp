@@ -43,9 +43,9 @@ void Project::Implementation::load()
     m_records = std::make_shared<const Records>(storage::readWhole(*m_opening.database));
     useProfile(*m_records);
     m_history = {};
-    m_newestHash.clear();
-    for (const auto &entry : m_store->journal.entries())
-        keep(entry);
+    m_newestChange.clear();
+    for (const auto &line : m_store->journal.lines())
+        keep(line);
     m_greatestId = std::max(m_greatestId, greatestId(*m_records));
 }
 

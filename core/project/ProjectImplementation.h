@@ -96,7 +96,7 @@ private:
     std::optional<Message> obstacle() const;
     /// Whether the journal has rows that were not written here.
     bool hasForeignRows() const;
-    void keep(const JournalEntry &entry);
+    void keep(const JournalLine &line);
     Result<ChangeNotice, Refusal> carryOut(const Plan &plan);
     Result<Outcome, Refusal> write(const Plan &plan);
     Result<ChangeNotice, Refusal> takeBack(const UndoHistory::Change &change, ChangeKind kind);
@@ -124,8 +124,8 @@ private:
     Profile m_profile;
     UndoHistory m_history;
     std::vector<Message> m_notices;
-    /// Of the newest row of the journal, as far as this program knows.
-    std::string m_newestHash;
+    /// The change_id of the newest row of the journal, as far as this program knows.
+    std::string m_newestChange;
     std::int64_t m_greatestId = 0;
     std::vector<std::pair<int, Subscriber>> m_subscribers;
     int m_lastSubscription = 0;

@@ -4,19 +4,19 @@
 
 namespace lastrivet {
 
-void UndoHistory::add(const JournalEntry &entry)
+void UndoHistory::add(const JournalLine &line)
 {
-    switch (entry.kind) {
+    switch (line.kind) {
     case ChangeKind::Change:
     case ChangeKind::Import:
-        m_done.push_back({entry.seq, entry.change_id, entry.label});
+        m_done.push_back({line.seq, line.change_id, line.label});
         m_undone.clear();
         break;
     case ChangeKind::Undo:
-        undo(entry);
+        undo(line);
         break;
     case ChangeKind::Redo:
-        redo(entry);
+        redo(line);
         break;
     case ChangeKind::Automatic:
     case ChangeKind::Carried:
@@ -30,19 +30,19 @@ void UndoHistory::add(const JournalEntry &entry)
     }
 }
 
-void UndoHistory::undo(const JournalEntry &entry)
+void UndoHistory::undo(const JournalLine &line)
 {
-    if (m_done.empty() || m_done.back().change_id != entry.undoes)
+    if (m_done.empty() || m_done.back().change_id != line.undoes)
         return;
-    m_undone.push_back({{entry.seq, entry.change_id, entry.label}, m_done.back().change_id});
+    m_undone.push_back({{line.seq, line.change_id, line.label}, m_done.back().change_id});
     m_done.pop_back();
 }
 
-void UndoHistory::redo(const JournalEntry &entry)
+void UndoHistory::redo(const JournalLine &line)
 {
-    if (m_undone.empty() || m_undone.back().undo.change_id != entry.undoes)
+    if (m_undone.empty() || m_undone.back().undo.change_id != line.undoes)
         return;
-    m_done.push_back({entry.seq, m_undone.back().original, entry.label});
+    m_done.push_back({line.seq, m_undone.back().original, line.label});
     m_undone.pop_back();
 }
 

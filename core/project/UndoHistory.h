@@ -22,7 +22,7 @@ public:
     };
 
     /// Takes the next row of the journal into account.
-    void add(const JournalEntry &entry);
+    void add(const JournalLine &line);
     /// Null when there is nothing.
     const Change *undoable() const { return m_done.empty() ? nullptr : &m_done.back(); }
     const Change *redoable() const { return m_undone.empty() ? nullptr : &m_undone.back().undo; }
@@ -33,8 +33,8 @@ private:
         std::string original;
     };
 
-    void undo(const JournalEntry &entry);
-    void redo(const JournalEntry &entry);
+    void undo(const JournalLine &line);
+    void redo(const JournalLine &line);
 
     std::vector<Change> m_done;
     std::vector<Undone> m_undone;

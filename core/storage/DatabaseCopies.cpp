@@ -32,12 +32,6 @@ constexpr std::size_t keptWeeks = 4;
 constexpr std::size_t keptMonths = 12;
 constexpr std::string_view unfinishedCopy = ".records-new.db";
 
-std::string newestHash(Database &database)
-{
-    const auto newest = Journal(database).newest();
-    return newest ? newest->hash : std::string();
-}
-
 std::optional<DatabaseCopy> copyAt(const fs::path &file)
 {
     static const std::regex pattern(R"(records-(\d{8}T\d{6})Z-([0-9a-f]{8})\.db)");
@@ -101,7 +95,7 @@ State stateOf(Database &database)
         const std::string name = table.getColumn(0).getString();
         state.rows[name] = database.number(fmt::format(R"(SELECT count(*) FROM "{}")", name));
     }
-    state.journal = newestHash(database);
+    state.journal = Journal(database).newestHash();
     return state;
 }
 
@@ -131,7 +125,7 @@ std::string copyName(Database &database, chr::sys_seconds made)
 {
     return fmt::format("records-{:%Y%m%dT%H%M%S}Z-{}.db",
                        fmt::gmtime(chr::system_clock::to_time_t(made)),
-                       newestHash(database).substr(0, 8));
+                       Journal(database).newestHash().substr(0, 8));
 }
 
 /// The second of a new copy. Copies made within a second have to keep their order, so it is behind
@@ -200,7 +194,7 @@ std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const fs::path &
 {
     return withFaults([&]() -> std::optional<DatabaseCopy> {
         const auto known = databaseCopies(folder);
-        if (!known.empty() && known.front().journal == newestHash(database).substr(0, 8))
+        if (!known.empty() && known.front().journal == Journal(database).newestHash().substr(0, 8))
             return std::nullopt;
         fs::create_directories(folder);
         const fs::path file = folder / copyName(database, timeFor(known, now));

@@ -15,6 +15,9 @@ namespace lastrivet::storage {
 
 namespace {
 
+constexpr std::string_view lineColumns =
+    R"("seq","change_id","stamp","kind","undoes","who","label","schema")";
+
 constexpr std::string_view entryColumns =
     R"("seq","change_id","stamp","kind","undoes","who","label","schema","previous_hash","hash","origin_hash")";
 
@@ -68,21 +71,27 @@ template <class Value> std::optional<Value> optional(const SQLite::Column &colum
     return column.isNull() ? std::nullopt : std::optional<Value>(std::move(value));
 }
 
-JournalEntry entryAt(const SQLite::Statement &row)
+JournalLine lineAt(const SQLite::Statement &row)
 {
-    JournalEntry entry;
-    entry.seq = row.getColumn(0).getInt64();
-    entry.change_id = row.getColumn(1).getString();
-    entry.stamp = row.getColumn(2).getInt64();
+    JournalLine line;
+    line.seq = row.getColumn(0).getInt64();
+    line.change_id = row.getColumn(1).getString();
+    line.stamp = row.getColumn(2).getInt64();
     const auto kind = parseWord<ChangeKind>(row.getColumn(3).getString());
     if (!kind)
         throw UnreadableInput(
-            fmt::format("The journal is damaged: row {} is of no known kind.", entry.seq));
-    entry.kind = *kind;
-    entry.undoes = row.getColumn(4).getString();
-    entry.who = row.getColumn(5).getString();
-    entry.label = row.getColumn(6).getString();
-    entry.schema = row.getColumn(7).getInt64();
+            fmt::format("The journal is damaged: row {} is of no known kind.", line.seq));
+    line.kind = *kind;
+    line.undoes = row.getColumn(4).getString();
+    line.who = row.getColumn(5).getString();
+    line.label = row.getColumn(6).getString();
+    line.schema = row.getColumn(7).getInt64();
+    return line;
+}
+
+JournalEntry entryAt(const SQLite::Statement &row)
+{
+    JournalEntry entry{lineAt(row), {}, {}, {}};
     entry.previous_hash = hex(blobOf(row.getColumn(8)));
     entry.hash = hex(blobOf(row.getColumn(9)));
     entry.origin_hash = hex(blobOf(row.getColumn(10)));
@@ -281,12 +290,29 @@ JournalEntry Journal::insert(const JournalRow &row)
     return entry;
 }
 
-std::optional<JournalEntry> Journal::newest() const
+std::optional<JournalLine> Journal::newest() const
 {
     static const auto sql =
-        fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq" DESC LIMIT 1)", entryColumns);
+        fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq" DESC LIMIT 1)", lineColumns);
     const StatementUse row(m_newest, m_database.sql(), sql);
-    return row->executeStep() ? std::optional(entryAt(*row)) : std::nullopt;
+    return row->executeStep() ? std::optional(lineAt(*row)) : std::nullopt;
+}
+
+std::string Journal::newestHash() const
+{
+    SQLite::Statement row(m_database.sql(),
+                          R"(SELECT "hash" FROM "journal" ORDER BY "seq" DESC LIMIT 1)");
+    return row.executeStep() ? hex(blobOf(row.getColumn(0))) : std::string();
+}
+
+std::vector<JournalLine> Journal::lines() const
+{
+    std::vector<JournalLine> lines;
+    SQLite::Statement row(m_database.sql(),
+                          fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq")", lineColumns));
+    while (row.executeStep())
+        lines.push_back(lineAt(row));
+    return lines;
 }
 
 std::vector<JournalEntry> Journal::entries() const

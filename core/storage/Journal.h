@@ -73,7 +73,12 @@ public:
     /// Adds another copy's row as carried: its id, time, person and label stay, and its hash is
     /// kept beside the new one.
     void carry(const JournalRow &row);
-    std::optional<JournalEntry> newest() const;
+    std::optional<JournalLine> newest() const;
+    /// 64 hex digits; empty for a journal without rows.
+    std::string newestHash() const;
+    /// Oldest first. The hashes of a row stand behind its changeset, and SQLite reads through all
+    /// of that to find them; lines are had without.
+    std::vector<JournalLine> lines() const;
     /// Oldest first.
     std::vector<JournalEntry> entries() const;
     /// Empty for a row without changes, or no such row.

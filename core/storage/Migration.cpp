@@ -65,17 +65,11 @@ void requireShape(const Database &database, const Database &made)
             fmt::format("Its tables are not those of schema {}: {}.", schemaOf(made), *difference));
 }
 
-std::string newestHash(Database &database)
-{
-    const auto newest = Journal(database).newest();
-    return newest ? newest->hash : std::string();
-}
-
 bool isCopyOf(Database &database, const fs::path &file)
 {
     Database copy(file, Database::Access::ReadOnly, Database::Safety::RollbackJournal);
-    return schemaOf(copy) == schemaOf(database) && newestHash(copy) == newestHash(database) &&
-           damagesOf(copy).empty();
+    return schemaOf(copy) == schemaOf(database) &&
+           Journal(copy).newestHash() == Journal(database).newestHash() && damagesOf(copy).empty();
 }
 
 /// Where the database is kept as it was. An attempt that failed before has made the copy already.
@@ -83,7 +77,7 @@ fs::path keptCopy(Database &database, const ProjectFolder &folder)
 {
     const auto file =
         folder.backups() / fmt::format("before-schema-{}-{}.db", schemaOf(database) + 1,
-                                       newestHash(database).substr(0, 8));
+                                       Journal(database).newestHash().substr(0, 8));
     fs::create_directories(folder.backups());
     if (fs::exists(file) && isCopyOf(database, file))
         return file;

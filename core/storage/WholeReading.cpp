@@ -54,9 +54,9 @@ private:
     std::atomic<std::size_t> m_next = 0;
 };
 
-std::string newestHash(const Database &database)
+std::string newestChange(const Database &database)
 {
-    return database.text(R"(SELECT hex("hash") FROM "journal" ORDER BY "seq" DESC LIMIT 1)");
+    return database.text(R"(SELECT "change_id" FROM "journal" ORDER BY "seq" DESC LIMIT 1)");
 }
 
 std::int64_t sizeOf(const Database &database)
@@ -71,7 +71,7 @@ void help(const Database &own, const std::string &newest, Share &share)
     try {
         second.emplace(own.another());
         reading.emplace(*second);
-        if (newestHash(*second) != newest)
+        if (newestChange(*second) != newest)
             return;
     } catch (const SQLite::Exception &exception) {
         spdlog::debug("reading with a second connection: {}", exception.what());
@@ -88,7 +88,7 @@ Records readWhole(const Database &database, std::int64_t worth)
         return RecordReader(database.sql()).readAll();
     Records records;
     Share share(records);
-    const std::string newest = newestHash(database);
+    const std::string newest = newestChange(database);
     atOnce([&] { help(database, newest, share); }, [&] { share.readSome(database); });
     records.profile_copy = RecordReader(database.sql()).readProfile();
     return records;
