@@ -6545,6 +6545,10 @@
         <source>outstanding and dealt with</source>
         <translation>unerledigt und erledigt</translation>
     </message>
+    <message>
+        <source>{0}, continued</source>
+        <translation>{0}, Fortsetzung</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

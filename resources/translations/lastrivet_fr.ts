@@ -6545,6 +6545,10 @@
         <source>outstanding and dealt with</source>
         <translation>à traiter et réglées</translation>
     </message>
+    <message>
+        <source>{0}, continued</source>
+        <translation>{0}, suite</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

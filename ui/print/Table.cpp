@@ -6,20 +6,24 @@
 #include "ui/print/Pages.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace lastrivet::print {
 
 namespace {
 
 constexpr double headRule = points(0.8);
+constexpr double groupRule = points(0.5);
 /// Either paper holds such a row below a heading and the table's head; a higher one is cut.
 constexpr double highestWholeRow = points(560);
 /// Of a row that is cut, what stands below the table's head or the row before it.
 constexpr double leastOfCutRow = points(240);
+/// A row that names others is not said again where that would take much of the next page.
+constexpr double highestRowSaidAgain = points(60);
 
 double ruleBelow(const Table::Row &row)
 {
-    return row.is_group ? points(0.5) : points(0.25);
+    return row.is_group ? groupRule : points(0.25);
 }
 
 double leastOf(double height)
@@ -70,6 +74,8 @@ private:
         return {m_table, m_table.rows[row], m_columns, m_pages.body()};
     }
     void drawHead();
+    /// Notes the row as the one that names those below it.
+    void keepGroup(std::size_t row);
     void drawRow(std::size_t row);
     void drawInPieces(const LaidRow &row);
     void startOnNextPage();
@@ -79,6 +85,8 @@ private:
     const Table &m_table;
     std::vector<ShownColumn> m_columns;
     LaidRow m_head;
+    /// What names the row that is drawn, as it is said again where a page ends between them.
+    std::optional<LaidRow> m_groupAgain;
     double m_gridTop = 0;
 };
 
@@ -89,11 +97,25 @@ void TableOnPages::drawHead()
     m_pages.rule(headRule);
 }
 
+void TableOnPages::keepGroup(std::size_t row)
+{
+    Table::Row again = m_table.rows[row];
+    QString &name = again.cells.front().text;
+    name = m_pages.wording().text("{0}, continued", {name.toStdString()});
+    m_groupAgain.emplace(m_table, again, m_columns, m_pages.body());
+    if (m_groupAgain->height() > highestRowSaidAgain)
+        m_groupAgain.reset();
+}
+
 void TableOnPages::startOnNextPage()
 {
     drawGrid();
     m_pages.breakPage();
     drawHead();
+    if (!m_groupAgain)
+        return;
+    m_groupAgain->drawWhole(m_pages);
+    m_pages.rule(groupRule);
 }
 
 void TableOnPages::drawGrid()
@@ -126,8 +148,12 @@ void TableOnPages::drawInPieces(const LaidRow &row)
 
 void TableOnPages::drawRow(std::size_t index)
 {
+    const bool isGroup = m_table.rows[index].is_group;
+    if (isGroup)
+        m_groupAgain.reset();
     const LaidRow row = laid(index);
-    const double wholePage = m_pages.body().height() - m_head.height() - points(1);
+    const double said = m_groupAgain ? m_groupAgain->height() + groupRule : 0;
+    const double wholePage = m_pages.body().height() - m_head.height() - points(1) - said;
     const bool isTooTall = row.height() > std::min(wholePage, highestWholeRow);
     double needed = row.height() +
                     keptBelow(m_table, index, [this](std::size_t i) { return laid(i).height(); });
@@ -140,6 +166,8 @@ void TableOnPages::drawRow(std::size_t index)
     else
         row.drawWhole(m_pages);
     m_pages.rule(ruleBelow(m_table.rows[index]));
+    if (isGroup)
+        keepGroup(index);
 }
 
 void TableOnPages::draw()

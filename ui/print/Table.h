@@ -13,8 +13,9 @@ namespace lastrivet::print {
 
 class Pages;
 
-/// A table as it is to be printed: the head is repeated on every page, no row is cut unless it
-/// takes most of a page, and a column without content is left out.
+/// A table as it is to be printed: the head is repeated on every page, and so is the row that names
+/// those which go on there; no row is cut unless it takes most of a page, and a column without
+/// content is left out.
 struct Table {
     struct Column {
         QString head;

@@ -119,6 +119,37 @@ TEST_CASE("A row that names others never stands alone at the foot of a page")
     }
 }
 
+TEST_CASE("A row that names others is said again on the page where they go on")
+{
+    const PrintedFolder folder;
+    const auto groupOf = [](const char *name) {
+        print::Table::Row group{{{QString::fromLatin1(name)}}};
+        group.is_group = true;
+        return group;
+    };
+    int goingOn = 0;
+    for (int rows = 34; rows < 48; ++rows) {
+        INFO(rows);
+        print::Table table = tableOf(rows);
+        table.rows.insert(table.rows.begin(), groupOf("Left wing"));
+        table.rows.push_back(groupOf("Right wing"));
+        for (int row = 0; row < 5; ++row)
+            table.rows.push_back({{{QStringLiteral("below")}, {QStringLiteral("1 h 00")}}});
+        const QStringList pages = printed(folder.path("table.pdf"), table);
+        REQUIRE(pages.size() <= 2);
+        CHECK_FALSE(pages.first().contains(QStringLiteral("continued")));
+        if (pages.size() == 1)
+            continue;
+        const bool isLeftOver = pages.last().contains(QStringLiteral("Sum"));
+        const bool isRightThere = pages.last().contains(QStringLiteral("below")) &&
+                                  pages.first().contains(QStringLiteral("below"));
+        CHECK(pages.last().contains(QStringLiteral("Left wing, continued")) == isLeftOver);
+        CHECK(pages.last().contains(QStringLiteral("Right wing, continued")) == isRightThere);
+        goingOn += isLeftOver || isRightThere ? 1 : 0;
+    }
+    CHECK(goingOn > 0);
+}
+
 TEST_CASE("A heading does not stand alone over a table without rows")
 {
     const PrintedFolder folder;
