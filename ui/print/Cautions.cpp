@@ -108,7 +108,7 @@ void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions, A
     const Wording &words = pages.wording();
     const QStringList said = cautionsIn(words, cautions, about);
     const Size size = sizeFor(pages, said);
-    pages.heading(0, words.text("Cautions"), points(80));
+    pages.heading(0, words.text("Cautions"), std::min(points(80), heightOf(pages, said, size)));
     for (const QString &caution : said)
         drawCaution(pages, caution, size);
 }

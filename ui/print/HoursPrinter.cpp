@@ -32,7 +32,8 @@ void drawHours(Pages &pages, const HoursReport &report)
     for (const QString &sentence : report.sentences)
         pages.text(sentence);
     drawChart(pages, report);
-    const Table table = printed(report.table);
+    Table table = printed(report.table);
+    table.kept_behind = heightOfCautions(pages, report.cautions, About::Figures);
     if (table.rows.empty())
         pages.text(report.table.when_empty);
     drawTable(pages, table);

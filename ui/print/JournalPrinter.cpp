@@ -130,7 +130,8 @@ QString filterIn(const Wording &words, const packet::JournalReport::Filter &filt
 void drawJournal(Pages &pages, const packet::JournalReport &report)
 {
     const Wording &words = pages.wording();
-    const Table table = tableOf(words, report);
+    Table table = tableOf(words, report);
+    table.kept_behind = heightOfCautions(pages, report.cautions, About::Figures);
     drawTitle(pages, words.text("Journal"), aircraftName(report.aircraft), {});
     pages.text(words.text("Who changed what in these records, field by field, and when. As of {0}.",
                           {report.as_of.text()}));

@@ -94,7 +94,8 @@ QString filterIn(const Wording &words, const SquawkList &list)
 void drawList(Pages &pages, const SquawkList &list)
 {
     const Wording &words = pages.wording();
-    const Table table = tableOf(words, list);
+    Table table = tableOf(words, list);
+    table.kept_behind = heightOfCautions(pages, list.cautions, About::Structure);
     drawTitle(pages, words.text("List of squawks"), aircraftName(list.aircraft), {});
     pages.text(words.text("As of {0}. What will be out of reach first comes first, then by "
                           "severity and age.",

@@ -32,18 +32,17 @@ double leastOf(double height)
 }
 
 /// What must stand on one page with a row: a group row must not stand alone at the foot of a page,
-/// nor the last row, which often is a sum, at the top of one.
+/// nor the last row, which often is a sum, at the top of one; nor what is kept behind the table.
 template <class HeightOf>
 double keptBelow(const Table &table, std::size_t row, const HeightOf &heightOf)
 {
     const std::size_t next = row + 1;
-    const bool isGroup = table.rows[row].is_group;
+    if (next == table.rows.size())
+        return heightOf(row) + table.kept_behind <= highestWholeRow ? table.kept_behind : 0;
     const bool isBeforeLast = row > 0 && next + 1 == table.rows.size();
-    if (next == table.rows.size() || (!isGroup && !isBeforeLast))
+    if (!table.rows[row].is_group && !isBeforeLast)
         return 0;
     const double following = ruleBelow(table.rows[row]) + leastOf(heightOf(next));
-    if (!isGroup)
-        return following;
     const double all = following + keptBelow(table, next, heightOf);
     return all <= highestWholeRow ? all : following;
 }

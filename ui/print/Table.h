@@ -45,6 +45,8 @@ struct Table {
     Size size = Size::Small;
     /// Lines between the columns, for tables that are filled in by hand.
     bool has_grid = false;
+    /// Height of what follows the table and must not stand without its last rows on the next page.
+    double kept_behind = 0;
 };
 
 void drawTable(Pages &pages, const Table &table);

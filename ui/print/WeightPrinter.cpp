@@ -5,6 +5,8 @@
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/ByHand.h"
 #include "ui/print/Cautions.h"
+#include "ui/print/Measures.h"
+#include "ui/print/Pages.h"
 #include "ui/print/Title.h"
 #include "ui/print/WeightSection.h"
 
@@ -30,6 +32,8 @@ void drawReport(Pages &pages, const packet::WeightReport &report)
               words.text("As the records say on {0}", {report.as_of->text()}));
     drawAircraft(pages, report.aircraft);
     drawWeight(pages, report);
+    constexpr double signature = points(110);
+    pages.need(signature + heightOfCautions(pages, report.cautions, About::Figures));
     drawSignature(pages);
     drawCautions(pages, report.cautions, About::Figures);
 }

@@ -40,3 +40,28 @@ TEST_CASE("A filtered list of squawks says what it shows")
     CHECK(textOf({.severity = Severity::Airworthiness}, german)
               .contains(QStringLiteral(": unerledigt; Lufttüchtigkeit.")));
 }
+
+TEST_CASE("Cautions never stand alone behind a list of squawks")
+{
+    const PrintedFolder folder;
+    const WingProject project;
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    auto list =
+        packet::squawkList(project.records, project.profile, answer,
+                           readiness::squawkOrder(project.records, answer, project.as_of), {});
+    REQUIRE_FALSE(list.entries.empty());
+    auto entry = list.entries.front();
+    entry.squawk.title = "Scratch";
+    const auto pdf = folder.path("squawks.pdf");
+    int overTwoPages = 0;
+    for (std::size_t count = 6; count < 18; ++count) {
+        INFO(count);
+        list.entries.assign(count, entry);
+        REQUIRE(print::printSquawkList(list, imprintOfTest(), {}, pdf));
+        const QStringList pages = PrintedFolder::pageTexts(pdf);
+        CHECK(pages.last().contains(QStringLiteral("Cautions")));
+        CHECK(pages.last().contains(QStringLiteral("Scratch")));
+        overTwoPages += pages.size() == 2 ? 1 : 0;
+    }
+    CHECK(overTwoPages > 0);
+}
