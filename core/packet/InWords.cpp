@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/InWords.h"
 
-#include "core/readiness/Names.h"
+#include "core/records/KindNames.h"
 #include "core/records/Rank.h"
 #include "core/records/invariants/Ancestors.h"
 
@@ -54,15 +54,12 @@ SignerRole visitorRole(const Records &records, Id<Person> person)
 
 Message inWords(HoldPointKind kind)
 {
-    return readiness::named(kind);
+    return kindName(kind);
 }
 
 Message inWords(InspectionKind kind)
 {
-    return chosen(std::array<std::string_view, 5>{"pre-cover inspection", "stage inspection",
-                                                  "technical visit", "final inspection",
-                                                  "workshop visit"},
-                  kind);
+    return kindName(kind);
 }
 
 Message inWords(SignerRole role)

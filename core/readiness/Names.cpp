@@ -4,6 +4,7 @@
 
 #include "core/base/Tongue.h"
 #include "core/records/Designation.h"
+#include "core/records/KindNames.h"
 
 #include <array>
 
@@ -59,7 +60,7 @@ Message name(const Closing &closing, const Records &)
 }
 Message name(const HoldPoint &point, const Records &)
 {
-    return readiness::named(point.kind);
+    return kindName(point.kind);
 }
 Message name(const Check &check, const Records &)
 {
@@ -143,14 +144,6 @@ Message named(const Records &records, RecordRef record)
     return nameAmong<Component, Step, Squawk, Deviation, Bulletin, Closing, HoldPoint, Check,
                      Fastener, Measurement, PartLine, MaterialUse, WorkSession, SignOff, Person,
                      Tool, MaterialLot, Inspection, Media>(records, record);
-}
-
-Message named(HoldPointKind kind)
-{
-    constexpr std::array<std::string_view, Words<HoldPointKind>::list.size()> patterns{
-        "own check",        "tool and debris check", "independent check", "pre-cover inspection",
-        "stage inspection", "technical visit",       "final inspection"};
-    return {patterns[std::size_t(kind)], {}};
 }
 
 std::string nameOf(const Records &records, RecordRef record)

@@ -15,7 +15,4 @@ Message named(const Records &records, RecordRef record);
 /// The same in English.
 std::string nameOf(const Records &records, RecordRef record);
 
-/// What people call a hold point of the kind: "pre-cover inspection".
-Message named(HoldPointKind kind);
-
 } // namespace lastrivet::readiness

@@ -4,8 +4,11 @@
 
 #include "core/base/Tongue.h"
 #include "core/records/Description.h"
+#include "core/records/KindNames.h"
 
+#include <algorithm>
 #include <initializer_list>
+#include <utility>
 
 namespace lastrivet {
 
@@ -56,6 +59,27 @@ std::string shortened(std::string title)
     return title.substr(0, end) + "…";
 }
 
+/// The name that a profile gives a paper, "bill_of_sale", as people read it.
+std::string readable(std::string key)
+{
+    std::replace(key.begin(), key.end(), '_', ' ');
+    return key;
+}
+
+/// What tells a record from others of its type; of one without a title, of which kind it is.
+std::string titleOf(const RecordDescription &description, const void *record)
+{
+    auto title =
+        firstText(description, record, {"title", "name", "task", "item", "place", "what", "file"});
+    if (!title.empty())
+        return shortened(std::move(title));
+    if (description.type == RecordType::HoldPoint)
+        return nested(kindName(static_cast<const HoldPoint *>(record)->kind));
+    if (description.type == RecordType::Inspection)
+        return nested(kindName(static_cast<const Inspection *>(record)->kind));
+    return shortened(readable(textOf(description, record, "key")));
+}
+
 std::string spokenNumber(const RecordDescription &description, const void *record)
 {
     const bool isNumbered = description.type == RecordType::Squawk ||
@@ -73,11 +97,9 @@ Message designated(const Records &records, RecordRef record)
     const void *found = records.find(record.type, record.id);
     if (!found)
         return {"{0} {1}", {kind, std::to_string(record.id)}};
-    const auto title =
-        firstText(description, found,
-                  {"title", "name", "task", "item", "place", "what", "file", "key", "kind"});
+    const auto title = titleOf(description, found);
     if (record.type == RecordType::Project)
-        return {"{0} “{1}”", {kind, shortened(title)}};
+        return {"{0} “{1}”", {kind, title}};
     auto number = spokenNumber(description, found);
     if (number.empty())
         number = std::to_string(record.id);
@@ -88,7 +110,7 @@ Message designated(const Records &records, RecordRef record)
         return {"{0} {1} of {2}", {kind, number, moment}};
     if (title.empty() || isDated)
         return {"{0} {1}", {kind, number}};
-    return {"{0} {1} “{2}”", {kind, number, shortened(title)}};
+    return {"{0} {1} “{2}”", {kind, number, title}};
 }
 
 std::string designation(const Records &records, RecordRef record)

@@ -16,8 +16,8 @@ std::string_view noun(RecordType type);
 
 /// A record as people point at it: `squawk 12 “Overdriven rivet”`, `part LW-R3 “Rib 3”`.
 ///
-/// The number or code where there is one, else the id; then the title, or the day of records
-/// without one. Ids that are not on record give noun and id.
+/// The number or code where there is one, else the id; then the title, or the kind or the day of
+/// records without one. Ids that are not on record give noun and id.
 Message designated(const Records &records, RecordRef record);
 
 /// The same in English.

@@ -71,46 +71,6 @@
 <context>
     <name>Closing</name>
     <message>
-        <source>own check</source>
-        <translation>eigene Prüfung</translation>
-    </message>
-    <message>
-        <source>tool and debris check</source>
-        <translation>Werkzeug- und Fremdkörperprüfung</translation>
-    </message>
-    <message>
-        <source>independent check</source>
-        <translation>unabhängige Prüfung</translation>
-    </message>
-    <message>
-        <source>pre-cover inspection</source>
-        <translation>Prüfung vor dem Schließen</translation>
-    </message>
-    <message>
-        <source>stage inspection</source>
-        <translation>Zwischenprüfung</translation>
-    </message>
-    <message>
-        <source>technical visit</source>
-        <translation>technischer Besuch</translation>
-    </message>
-    <message>
-        <source>final inspection</source>
-        <translation>Endprüfung</translation>
-    </message>
-    <message>
-        <source>builder</source>
-        <translation>Erbauer</translation>
-    </message>
-    <message>
-        <source>adviser</source>
-        <translation>Berater</translation>
-    </message>
-    <message>
-        <source>inspector</source>
-        <translation>Prüfer</translation>
-    </message>
-    <message>
         <source>accepted</source>
         <translation>angenommen</translation>
     </message>
@@ -137,10 +97,6 @@
     <message>
         <source>by message</source>
         <translation>per Nachricht</translation>
-    </message>
-    <message>
-        <source>workshop visit</source>
-        <translation>Werkstattbesuch</translation>
     </message>
     <message>
         <source>%1: %2</source>

@@ -71,46 +71,6 @@
 <context>
     <name>Closing</name>
     <message>
-        <source>own check</source>
-        <translation>contrôle par le constructeur</translation>
-    </message>
-    <message>
-        <source>tool and debris check</source>
-        <translation>contrôle des outils et corps étrangers</translation>
-    </message>
-    <message>
-        <source>independent check</source>
-        <translation>contrôle indépendant</translation>
-    </message>
-    <message>
-        <source>pre-cover inspection</source>
-        <translation>inspection avant fermeture</translation>
-    </message>
-    <message>
-        <source>stage inspection</source>
-        <translation>inspection d’étape</translation>
-    </message>
-    <message>
-        <source>technical visit</source>
-        <translation>visite technique</translation>
-    </message>
-    <message>
-        <source>final inspection</source>
-        <translation>inspection finale</translation>
-    </message>
-    <message>
-        <source>builder</source>
-        <translation>constructeur</translation>
-    </message>
-    <message>
-        <source>adviser</source>
-        <translation>conseiller</translation>
-    </message>
-    <message>
-        <source>inspector</source>
-        <translation>inspecteur</translation>
-    </message>
-    <message>
         <source>accepted</source>
         <translation>accepté</translation>
     </message>
@@ -137,10 +97,6 @@
     <message>
         <source>by message</source>
         <translation>par message</translation>
-    </message>
-    <message>
-        <source>workshop visit</source>
-        <translation>visite d’atelier</translation>
     </message>
     <message>
         <source>%1: %2</source>

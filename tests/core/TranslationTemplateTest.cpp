@@ -113,6 +113,8 @@ TEST_CASE("Translators are asked for every rule, state and kind of record")
         expect({noun(RecordType(i)), {}});
     for (std::size_t i = 0; i < Words<HoldPointKind>::list.size(); ++i)
         expect(packet::inWords(HoldPointKind(i)));
+    for (std::size_t i = 0; i < Words<InspectionKind>::list.size(); ++i)
+        expect(packet::inWords(InspectionKind(i)));
 }
 
 TEST_CASE("Translators are asked for the name of every field, and for every word")

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/ClosingWords.h"
 
+#include "core/packet/InWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/Marks.h"
 
@@ -17,20 +18,6 @@ namespace {
 /// The words of a vocabulary on screen, in its order.
 template <class Word> using ScreenWords = std::array<const char *, Words<Word>::list.size()>;
 
-constexpr ScreenWords<HoldPointKind> holdPointKinds{
-    QT_TRANSLATE_NOOP("Closing", "own check"),
-    QT_TRANSLATE_NOOP("Closing", "tool and debris check"),
-    QT_TRANSLATE_NOOP("Closing", "independent check"),
-    QT_TRANSLATE_NOOP("Closing", "pre-cover inspection"),
-    QT_TRANSLATE_NOOP("Closing", "stage inspection"),
-    QT_TRANSLATE_NOOP("Closing", "technical visit"),
-    QT_TRANSLATE_NOOP("Closing", "final inspection"),
-};
-constexpr ScreenWords<SignerRole> roles{
-    QT_TRANSLATE_NOOP("Closing", "builder"),
-    QT_TRANSLATE_NOOP("Closing", "adviser"),
-    QT_TRANSLATE_NOOP("Closing", "inspector"),
-};
 constexpr ScreenWords<SignOffResult> results{
     QT_TRANSLATE_NOOP("Closing", "accepted"),
     QT_TRANSLATE_NOOP("Closing", "accepted, with findings"),
@@ -42,13 +29,6 @@ constexpr ScreenWords<Seen> ways{
     QT_TRANSLATE_NOOP("Closing", "by video"),
     QT_TRANSLATE_NOOP("Closing", "by message"),
 };
-constexpr ScreenWords<InspectionKind> inspectionKinds{
-    QT_TRANSLATE_NOOP("Closing", "pre-cover inspection"),
-    QT_TRANSLATE_NOOP("Closing", "stage inspection"),
-    QT_TRANSLATE_NOOP("Closing", "technical visit"),
-    QT_TRANSLATE_NOOP("Closing", "final inspection"),
-    QT_TRANSLATE_NOOP("Closing", "workshop visit"),
-};
 
 QString translated(const char *words)
 {
@@ -59,12 +39,12 @@ QString translated(const char *words)
 
 QString holdPointWords(HoldPointKind kind)
 {
-    return translated(holdPointKinds[std::size_t(kind)]);
+    return inWords(packet::inWords(kind));
 }
 
 QString roleWords(SignerRole role)
 {
-    return translated(roles[std::size_t(role)]);
+    return inWords(packet::inWords(role));
 }
 
 QString resultWords(SignOffResult result)
@@ -79,7 +59,7 @@ QString seenWords(Seen seen)
 
 QString inspectionWords(InspectionKind kind)
 {
-    return translated(inspectionKinds[std::size_t(kind)]);
+    return inWords(packet::inWords(kind));
 }
 
 QString visitName(const Inspection &visit)

@@ -22,7 +22,7 @@ TEST_CASE("What the factory closed has no hold points and no checks")
     CHECK(wrongs(project).empty());
     project.change(closing, [](Closing &c) { c.made_by = MadeBy::Factory; });
     const Said both{
-        "Hold point 4 “own_check” is of closing 3 “Skin on Spar”, which was made in the "
+        "Hold point 4 “own check” is of closing 3 “Skin on Spar”, which was made in the "
         "factory and has no hold points.",
         "Check 5 “Drains open” is of closing 3 “Skin on Spar”, which was made in the "
         "factory and has no checks."};
