@@ -3,6 +3,7 @@
 #include "core/exchange/WholeFile.h"
 
 #include "core/base/Error.h"
+#include "core/evidence/files/FileBehind.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/NewFile.h"
 
@@ -62,12 +63,13 @@ private:
 
 void makeWholeFile(const fs::path &file, const std::function<void(const fs::path &)> &make)
 {
-    const Unfinished unfinished(file);
+    const fs::path place = evidence::fileBehind(file);
+    const Unfinished unfinished(place);
     make(unfinished.path());
     try {
-        unfinished.become(file);
+        unfinished.become(place);
     } catch (const evidence::FileFault &) {
-        refuse(file);
+        refuse(place);
     }
 }
 

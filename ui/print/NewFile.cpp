@@ -3,6 +3,7 @@
 #include "ui/print/NewFile.h"
 
 #include "core/base/Error.h"
+#include "core/evidence/files/FileBehind.h"
 
 #include <fmt/format.h>
 
@@ -47,8 +48,8 @@ std::string reasonFor(int error)
 
 } // namespace
 
-NewFile::NewFile(std::filesystem::path place)
-    : m_place(std::move(place))
+NewFile::NewFile(const std::filesystem::path &place)
+    : m_place(evidence::fileBehind(place))
     , m_temporary((folderOf(m_place) / ".tmp-print-XXXXXX").string())
 {
     m_descriptor = mkostemp(m_temporary.data(), O_CLOEXEC);

@@ -10,11 +10,12 @@ namespace lastrivet::print {
 
 /// A file that appears under its name whole and durable, or not at all.
 ///
-/// Written beside its place under a temporary name, which goes when it is not finished. Throws
-/// `NotSaved` with one sentence when the disk is full or the folder cannot be written.
+/// Written beside its place under a temporary name, which goes when it is not finished; the place
+/// of a link is that of the file behind it. Throws `NotSaved` with one sentence when the disk is
+/// full, the folder cannot be written, or the place is a device or a pipe.
 class NewFile {
 public:
-    explicit NewFile(std::filesystem::path place);
+    explicit NewFile(const std::filesystem::path &place);
     ~NewFile();
     NewFile(const NewFile &) = delete;
     NewFile &operator=(const NewFile &) = delete;

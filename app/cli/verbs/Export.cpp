@@ -1,7 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/Complaint.h"
-#include "app/cli/FileBehind.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
@@ -29,8 +28,7 @@ struct Options : VerbOptions {
 
 void writeZip(const Project &project, const std::string &to, Terminal &terminal)
 {
-    const auto report =
-        *exchange::writeArchive(project.folder(), fileBehind(to), SystemClock{}.now());
+    const auto report = *exchange::writeArchive(project.folder(), to, SystemClock{}.now());
     for (const std::string &name : report.missing)
         terminal.complain(fmt::format("{}: not in the project, so not in the archive.", name));
     for (const std::string &name : report.altered)
@@ -40,8 +38,7 @@ void writeZip(const Project &project, const std::string &to, Terminal &terminal)
 void writeIcs(const Options &options, const Project &project)
 {
     calendar::writeCalendar(calendar::entries(*project.records(), project.today()),
-                            calendar::fileFacts(project, options.alarmDays),
-                            fileBehind(options.to));
+                            calendar::fileFacts(project, options.alarmDays), options.to);
 }
 
 void write(const Options &options, const Project &project, Terminal &terminal)
@@ -52,7 +49,7 @@ void write(const Options &options, const Project &project, Terminal &terminal)
     else if (suffix == ".zip")
         writeZip(project, options.to, terminal);
     else if (suffix == ".json")
-        exchange::writeDocumentFile(*project.records(), fileBehind(options.to));
+        exchange::writeDocumentFile(*project.records(), options.to);
     else if (suffix == ".ics")
         writeIcs(options, project);
     else

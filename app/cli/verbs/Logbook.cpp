@@ -1,7 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/Logbook.h"
-#include "app/cli/FileBehind.h"
 #include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
@@ -61,7 +60,7 @@ print::Printed printTo(const Options &options, Project &project, const packet::L
 {
     const PrintShop shop;
     const PrintCopies copies(project);
-    const std::filesystem::path place = fileBehind(options.to);
+    const std::filesystem::path place = options.to;
     print::requireRoomFor(place);
     const std::string hash = project.notePrinted("Builder's log");
     return *print::printLogbook(

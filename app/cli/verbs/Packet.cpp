@@ -1,7 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/Packet.h"
-#include "app/cli/FileBehind.h"
 #include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
@@ -65,9 +64,7 @@ print::PacketMade makeIn(const Options &options, Project &project, const IdSet<C
                              .imprint = {{}, project.now()},
                              .choices = choicesOf(options.paper),
                              .form = formOf(options),
-                             .place = options.folder.empty()
-                                          ? fileBehind(options.to)
-                                          : std::filesystem::path(options.folder)};
+                             .place = placeOf(options)};
     print::requireRoomFor(order.place);
     order.imprint.journal_hash = project.notePrinted(labelFor(closings, *records));
     return *print::makePacket(

@@ -20,6 +20,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
+#include <fstream>
+#include <sys/stat.h>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -203,6 +207,33 @@ TEST_CASE("A folder that is not there is said in one sentence, and nothing is le
     CHECK(said.contains(QLatin1String("there is no such folder")));
     CHECK(project.journal().size() == rows);
     CHECK(desk.reader.shown.isEmpty());
+}
+
+TEST_CASE("Where a link lies, the file behind it is replaced; a pipe is no place for a paper")
+{
+    Desk desk;
+    const Project &project = desk.window.view()->session().project();
+    const auto target = desk.folder / "target.pdf";
+    const auto link = desk.folder / "link.pdf";
+    std::ofstream(target) << "older";
+    std::filesystem::create_symlink(target, link);
+    desk.print(PrintKind::WeekForm, pathText(link));
+    QTest::keyClick(&desk.fileLine(), Qt::Key_Return, Qt::ControlModifier);
+    CHECK(std::filesystem::is_symlink(link));
+    CHECK(beginningOf(pathText(target)).startsWith("%PDF"));
+
+    QString said;
+    QObject::connect(&desk.window.view()->session(), &Session::complained, &desk.window,
+                     [&said](const QString &sentence) { said = sentence; });
+    const auto pipe = desk.folder / "pipe.pdf";
+    REQUIRE(mkfifo(pipe.c_str(), 0600) == 0);
+    const auto rows = project.journal().size();
+    desk.print(PrintKind::HandOver, pathText(pipe));
+    if (said.isEmpty())
+        QTest::keyClick(&desk.fileLine(), Qt::Key_Return, Qt::ControlModifier);
+    CHECK(said.contains(QLatin1String("a device or a pipe")));
+    CHECK(std::filesystem::is_fifo(pipe));
+    CHECK(project.journal().size() == rows);
 }
 
 TEST_CASE("Everything in the form that the keyboard reaches has a name")

@@ -3,13 +3,12 @@
 #pragma once
 
 #include <filesystem>
-#include <string>
 
-namespace lastrivet::cli {
+namespace lastrivet::evidence {
 
-/// The file to write where somebody named one: behind a link, the file that it leads to. What is
+/// The file to write where a person named one: behind a link, the file that it leads to. What is
 /// written takes the place of what was there, whole, so that a device, a pipe or a link that leads
 /// nowhere is refused with `NotSaved`.
-std::filesystem::path fileBehind(const std::string &named);
+std::filesystem::path fileBehind(const std::filesystem::path &named);
 
-} // namespace lastrivet::cli
+} // namespace lastrivet::evidence
