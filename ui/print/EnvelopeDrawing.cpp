@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/EnvelopeDrawing.h"
 
+#include "ui/print/SignPlaces.h"
+
 #include <QFontMetricsF>
+#include <QLineF>
 #include <QPainter>
 #include <QPolygonF>
 
@@ -38,6 +41,12 @@ Axis axisOver(double low, double high, int wanted)
     return {step * std::floor(low / step), step * std::ceil(high / step), step};
 }
 
+QPointF nearestIn(const QRectF &box, const QPointF &point)
+{
+    return {std::clamp(point.x(), box.left(), box.right()),
+            std::clamp(point.y(), box.top(), box.bottom())};
+}
+
 class Drawing {
 public:
     Drawing(QPainter &painter, const QRectF &place, const EnvelopePlot &plot,
@@ -50,8 +59,9 @@ private:
     QPointF at(double arm, double weight) const;
     void drawGrid();
     void drawLimits();
-    void drawPoint(const EnvelopePoint &point);
-    void drawMark(const EnvelopePoint &point, const QPointF &middle);
+    QRectF placeOf(const EnvelopePoint &point) const;
+    void drawMark(const EnvelopePoint &point);
+    void drawSigns();
 
     QPainter &m_painter;
     QRectF m_place;
@@ -149,51 +159,71 @@ void Drawing::drawLimits()
     m_painter.drawPolygon(limits);
 }
 
-void Drawing::drawMark(const EnvelopePoint &point, const QPointF &middle)
+/// The rectangle that the mark fills.
+QRectF Drawing::placeOf(const EnvelopePoint &point) const
 {
+    const QPointF middle = at(point.arm, point.weight);
     const double r = 0.32 * m_metrics.height();
     // An extreme is often one of the loadings: its triangle goes around the disc, touching nothing.
     const double around = 1.4 * r;
     const double corner = std::sqrt(3.0) * around;
+    switch (point.shape) {
+    case EnvelopePoint::Shape::Forward:
+        return {middle.x() - 2 * around, middle.y() - corner, 3 * around, 2 * corner};
+    case EnvelopePoint::Shape::Aft:
+        return {middle.x() - around, middle.y() - corner, 3 * around, 2 * corner};
+    case EnvelopePoint::Shape::Empty:
+    case EnvelopePoint::Shape::Case:
+        break;
+    }
+    return {middle.x() - r, middle.y() - r, 2 * r, 2 * r};
+}
+
+void Drawing::drawMark(const EnvelopePoint &point)
+{
+    const QRectF place = placeOf(point);
     m_painter.setPen(QPen(m_look.ink, m_look.pen));
     m_painter.setBrush(m_look.ink);
     switch (point.shape) {
     case EnvelopePoint::Shape::Empty:
         m_painter.setBrush(Qt::NoBrush);
-        m_painter.drawRect(QRectF(middle.x() - r, middle.y() - r, 2 * r, 2 * r));
+        m_painter.drawRect(place);
         return;
     case EnvelopePoint::Shape::Case:
-        m_painter.drawEllipse(middle, r, r);
+        m_painter.drawEllipse(place);
         return;
     case EnvelopePoint::Shape::Forward:
         m_painter.setBrush(Qt::NoBrush);
-        m_painter.drawPolygon(QPolygonF{middle + QPointF(-2 * around, 0),
-                                        middle + QPointF(around, -corner),
-                                        middle + QPointF(around, corner)});
+        m_painter.drawPolygon(QPolygonF{QPointF(place.left(), place.center().y()), place.topRight(),
+                                        place.bottomRight()});
         return;
     case EnvelopePoint::Shape::Aft:
         m_painter.setBrush(Qt::NoBrush);
-        m_painter.drawPolygon(QPolygonF{middle + QPointF(2 * around, 0),
-                                        middle + QPointF(-around, -corner),
-                                        middle + QPointF(-around, corner)});
+        m_painter.drawPolygon(QPolygonF{QPointF(place.right(), place.center().y()), place.topLeft(),
+                                        place.bottomLeft()});
         return;
     }
 }
 
-void Drawing::drawPoint(const EnvelopePoint &point)
+/// Of a sign that found its place only farther away, a line says which mark it is of.
+void Drawing::drawSigns()
 {
-    const QPointF middle = at(point.arm, point.weight);
-    const double line = m_metrics.height();
-    drawMark(point, middle);
-    // Signs stand at different sides, so that a case and an extreme at one place can both be read.
-    const bool isLeft = point.shape == EnvelopePoint::Shape::Forward;
-    const bool isBelow = point.shape == EnvelopePoint::Shape::Aft;
-    const double wide = m_metrics.horizontalAdvance(point.sign);
-    const double away = (isLeft || isBelow ? 1.1 : 0.6) * line;
-    const double x = isLeft ? middle.x() - away - wide : middle.x() + away;
-    m_painter.setPen(m_look.ink);
-    m_painter.drawText(QRectF(x, isBelow ? middle.y() : middle.y() - line, wide + line, line),
-                       Qt::AlignLeft, point.sign);
+    const double gap = 0.25 * m_metrics.height();
+    std::vector<SignedMark> marks;
+    for (const auto &point : m_plot.points)
+        marks.push_back({placeOf(point),
+                         {m_metrics.horizontalAdvance(point.sign), m_metrics.height()},
+                         point.shape == EnvelopePoint::Shape::Forward});
+    const std::vector<QRectF> places = placesOfSigns(marks, m_field, gap);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const QLineF line(nearestIn(marks[i].mark, places[i].center()),
+                          nearestIn(places[i], marks[i].mark.center()));
+        m_painter.setPen(QPen(m_look.ink, m_look.pen / 2));
+        if (line.length() > 2 * gap)
+            m_painter.drawLine(line);
+        m_painter.setPen(m_look.ink);
+        m_painter.drawText(places[i], Qt::AlignCenter | Qt::TextDontClip, m_plot.points[i].sign);
+    }
 }
 
 void Drawing::draw()
@@ -203,7 +233,8 @@ void Drawing::draw()
     drawGrid();
     drawLimits();
     for (const auto &point : m_plot.points)
-        drawPoint(point);
+        drawMark(point);
+    drawSigns();
     m_painter.restore();
 }
 
