@@ -4,6 +4,7 @@
 
 #include "app/cli/PlainText.h"
 #include "app/cli/TextTable.h"
+#include "core/records/PartPlace.h"
 
 #include <algorithm>
 #include <fmt/ostream.h>
@@ -53,8 +54,8 @@ private:
                   std::map<Id<Component>, std::vector<const Component *>> &below, std::size_t depth)
     {
         auto &parts = below[parent];
-        std::stable_sort(parts.begin(), parts.end(), [](const Component *a, const Component *b) {
-            return a->position.value_or(largestId) < b->position.value_or(largestId);
+        std::sort(parts.begin(), parts.end(), [](const Component *a, const Component *b) {
+            return partPlace(*a) < partPlace(*b);
         });
         for (const Component *part : parts) {
             const ComponentHours &hours = *m_hours.at(part->id);

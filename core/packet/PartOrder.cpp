@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/PartOrder.h"
 
+#include "core/records/PartPlace.h"
+
 #include <algorithm>
 #include <map>
-#include <tuple>
 
 namespace lastrivet::packet {
 
@@ -12,10 +13,7 @@ namespace {
 
 bool comesBefore(const Component *a, const Component *b)
 {
-    const auto key = [](const Component &part) {
-        return std::tuple{!part.position, part.position.value_or(0), part.id};
-    };
-    return key(*a) < key(*b);
+    return partPlace(*a) < partPlace(*b);
 }
 
 } // namespace

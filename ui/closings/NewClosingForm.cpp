@@ -3,6 +3,7 @@
 #include "ui/closings/NewClosingForm.h"
 
 #include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/PartActs.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
@@ -24,13 +25,8 @@ const auto codeEnd = QStringLiteral("  ");
 std::vector<const Component *> childrenOf(const Records &records, Id<Component> parent)
 {
     std::vector<const Component *> children;
-    for (const Component &part : records.components) {
-        if (part.parent_id == parent && !part.withdrawn_on)
-            children.push_back(&part);
-    }
-    std::ranges::stable_sort(children, {}, [](const Component *part) {
-        return part->position.value_or(std::numeric_limits<std::int64_t>::max());
-    });
+    for (const Id<Component> part : acts::partsInside(records, parent))
+        children.push_back(records.find(part));
     return children;
 }
 

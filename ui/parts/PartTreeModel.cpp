@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/PartTreeModel.h"
 
+#include "core/records/PartPlace.h"
 #include "ui/convert/QtText.h"
 #include "ui/parts/PartMoves.h"
 #include "ui/shell/Session.h"
@@ -64,8 +65,7 @@ PartTreeModel::Shape PartTreeModel::shapeOf(const Records &records)
         if (!part.withdrawn_on)
             parts.push_back(&part);
     }
-    std::ranges::stable_sort(
-        parts, {}, [](const Component *part) { return part->position.value_or(largestId); });
+    std::ranges::sort(parts, {}, [](const Component *part) { return partPlace(*part); });
     for (const Component *part : parts)
         shape[part->parent_id.value()].push_back(part->id.value());
     return shape;

@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/PartActs.h"
 
+#include "core/records/PartPlace.h"
+
 #include <algorithm>
-#include <limits>
-#include <tuple>
 #include <unordered_set>
+#include <utility>
 
 namespace lastrivet::acts {
 
@@ -42,13 +43,13 @@ bool isInOneOf(const Records &records, Id<Component> part, const PartIds &others
 }
 
 /// Where a part stands in the tree: the positions from the top down.
-std::vector<std::tuple<std::int64_t, Id<Component>>> pathTo(const Records &records,
-                                                            Id<Component> part)
+std::vector<std::pair<std::int64_t, Id<Component>>> pathTo(const Records &records,
+                                                           Id<Component> part)
 {
-    std::vector<std::tuple<std::int64_t, Id<Component>>> path;
+    std::vector<std::pair<std::int64_t, Id<Component>>> path;
     const Component *found = records.find(part);
     for (int depth = 0; found && depth < deepest; ++depth) {
-        path.emplace_back(found->position.value_or(largestId), found->id);
+        path.push_back(partPlace(*found));
         found = records.find(found->parent_id);
     }
     std::ranges::reverse(path);
@@ -59,11 +60,10 @@ std::vector<std::tuple<std::int64_t, Id<Component>>> pathTo(const Records &recor
 
 std::vector<Id<Component>> partsInside(const Records &records, Id<Component> parent)
 {
-    constexpr auto last = std::numeric_limits<std::int64_t>::max();
-    std::vector<std::tuple<std::int64_t, Id<Component>>> found;
+    std::vector<std::pair<std::int64_t, Id<Component>>> found;
     for (const Component &part : records.components) {
         if (part.parent_id == parent && !part.withdrawn_on)
-            found.emplace_back(part.position.value_or(last), part.id);
+            found.push_back(partPlace(part));
     }
     std::ranges::sort(found);
     std::vector<Id<Component>> ids;
