@@ -10,21 +10,9 @@
 #include <fmt/format.h>
 #include <spdlog/spdlog.h>
 
-#include <cstdint>
-#include <filesystem>
-#include <system_error>
-
 namespace lastrivet::cli {
 
 namespace {
-
-/// Writing, reading back and checking a large database takes longer than what was asked for.
-bool isQuicklyCopied(const std::filesystem::path &project)
-{
-    constexpr std::uintmax_t largest = 8 * 1024 * 1024;
-    std::error_code none;
-    return std::filesystem::file_size(project / "records.db", none) <= largest;
-}
 
 OpenedProject openAndTell(const std::string &folder, const std::string &who, Terminal &terminal)
 {
@@ -47,8 +35,7 @@ void CloseWithCopy::operator()(Project *project) const
     try {
         // None is made of a state that has one already.
         const auto now = SystemClock{}.now();
-        if (!closing->isReadOnly() &&
-            (isQuicklyCopied(closing->folder()) || backup::isCopyDue(closing->folder(), now)))
+        if (!closing->isReadOnly() && backup::isCopyDueAtEnd(closing->folder(), now))
             backup::keepCopy(closing->folder(), now);
     } catch (const std::exception &fault) {
         // What was asked for is done and saved; the copy is made by the next that writes.

@@ -6,6 +6,8 @@
 #include "core/storage/Opening.h"
 
 #include <algorithm>
+#include <cstdint>
+#include <system_error>
 
 namespace lastrivet::backup {
 
@@ -26,6 +28,15 @@ bool isCopyDue(const std::filesystem::path &project, Time now)
     return std::none_of(copies.begin(), copies.end(), [&](const storage::DatabaseCopy &copy) {
         return std::chrono::floor<days>(copy.made) == today;
     });
+}
+
+bool isCopyDueAtEnd(const std::filesystem::path &project, Time now)
+{
+    constexpr std::uintmax_t largestOfSmall = 8 * 1024 * 1024;
+    std::error_code failure;
+    const auto bytes =
+        std::filesystem::file_size(storage::ProjectFolder(project).database(), failure);
+    return (!failure && bytes <= largestOfSmall) || isCopyDue(project, now);
 }
 
 } // namespace lastrivet::backup

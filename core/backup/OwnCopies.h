@@ -12,5 +12,8 @@ namespace lastrivet::backup {
 bool keepCopy(const std::filesystem::path &project, Time now);
 /// True when no copy of the database is of this day (UTC).
 bool isCopyDue(const std::filesystem::path &project, Time now);
+/// The same for a program that changes something and ends: of a small database a copy is due after
+/// each change, of a large one once a day, because making it takes longer than the change.
+bool isCopyDueAtEnd(const std::filesystem::path &project, Time now);
 
 } // namespace lastrivet::backup

@@ -329,6 +329,22 @@ TEST_CASE("What is no backup leaves no folder behind")
     CHECK_FALSE(fs::exists(to));
 }
 
+TEST_CASE("Of a small database a copy is due after each change, of a large one once a day")
+{
+    Shelved shelved;
+    const auto &folder = shelved.project().folder();
+    auto &clock = shelved.project().clock();
+    CHECK(backup::keepCopy(folder, clock.now()));
+    CHECK(backup::isCopyDueAtEnd(folder, clock.now()));
+    const fs::path large = shelved.shelf() / "Large.lastrivet";
+    fs::create_directories(large);
+    fs::copy(folder / "backups", large / "backups", fs::copy_options::recursive);
+    write(large / "records.db", "");
+    fs::resize_file(large / "records.db", 9 * 1024 * 1024);
+    CHECK_FALSE(backup::isCopyDueAtEnd(large, clock.now()));
+    CHECK(backup::isCopyDueAtEnd(large, clock.now() + std::chrono::hours(24)));
+}
+
 TEST_CASE("A project keeps copies of its own database, one for each state")
 {
     Shelved shelved;
