@@ -75,6 +75,7 @@ Result<ImportReport, InputErrors> carryOut(Project &project, FileImport &files,
     report.skipped = plan.skipped;
     report.files_copied = files.copied();
     report.files_missing = files.missing();
+    report.unknown_currencies = unknownCurrencies(plan);
     for (const RecordRef &record : plan.added)
         ++report.added[std::size_t(record.type)];
     const auto changed = project.change(

@@ -26,6 +26,8 @@ struct ImportReport {
     std::size_t files_copied = 0;
     /// Files of records that lie neither beside the document nor in the project.
     std::vector<std::string> files_missing;
+    /// Currencies that are none in force by ISO 4217; their amounts were taken in as they are.
+    std::vector<std::string> unknown_currencies;
 
     std::size_t addedInAll() const;
 };

@@ -6,8 +6,10 @@
 #include "core/records/Description.h"
 #include "core/records/Designation.h"
 #include "core/records/invariants/Invariants.h"
+#include "core/stores/Currency.h"
 
 #include <algorithm>
+#include <set>
 #include <sstream>
 
 namespace lastrivet::exchange {
@@ -158,6 +160,23 @@ ImportPlan planImport(const DocumentReading &reading, const Profile &profile)
     addNew(plan, reading.document.records, Records{});
     addViolations(plan, reading, violations(plan.merged, profile));
     return plan;
+}
+
+std::vector<std::string> unknownCurrencies(const ImportPlan &plan)
+{
+    std::set<std::string> unknown;
+    const auto look = [&](const std::string &currency) {
+        if (!currency.empty() && !stores::isCurrency(currency))
+            unknown.insert(currency);
+    };
+    look(plan.merged.project.currency);
+    for (const RecordRef &record : plan.added) {
+        if (record.type == RecordType::PartLine)
+            look(plan.merged.find(Id<PartLine>{record.id})->currency);
+        else if (record.type == RecordType::Expense)
+            look(plan.merged.find(Id<Expense>{record.id})->currency);
+    }
+    return {unknown.begin(), unknown.end()};
 }
 
 } // namespace lastrivet::exchange

@@ -6,6 +6,7 @@
 #include "core/profiles/Profile.h"
 #include "core/records/Records.h"
 
+#include <string>
 #include <vector>
 
 namespace lastrivet::exchange {
@@ -27,6 +28,10 @@ ImportPlan planImport(const DocumentReading &reading, const Records &existing,
                       const Profile &profile);
 /// Into a new project.
 ImportPlan planImport(const DocumentReading &reading, const Profile &profile);
+
+/// Currencies of the project and of added records that are none in force by ISO 4217, each once: a
+/// slip, or one of earlier years. Nothing stands against them.
+std::vector<std::string> unknownCurrencies(const ImportPlan &plan);
 
 /// Gives a log entry without a part that of its step, else of its squawk, and puts those who worked
 /// in order: who comes first says nothing.

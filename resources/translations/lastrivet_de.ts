@@ -9715,6 +9715,10 @@
             <numerusform>%n Dateien wurden nicht gefunden; die erste: %1.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
+        <translation>Keine gültige Währung nach ISO 4217: %1; die Beträge bleiben, wie sie sind.</translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

@@ -9715,6 +9715,10 @@
             <numerusform>%n fichiers n’ont pas été trouvés ; le premier : %1.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
+        <translation>Aucune monnaie en vigueur selon ISO 4217 : %1 ; les montants restent tels quels.</translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

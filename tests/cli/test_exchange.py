@@ -78,6 +78,15 @@ class Json(TerminalTest):
         self.assertEqual([(f["record"], f["id"]) for f in verified.json()["findings"]],
                          [("media", 71)])
 
+    def test_a_currency_that_nobody_knows_is_told_and_taken_in(self):
+        document = bench()
+        document["expenses"] = [{"id": 90, "spent_on": "2026-01-02", "what": "Rent",
+                                 "amount": 500, "currency": "ABC"}]
+        answer = self.run_program("import", self.project, self.write("bench.json", document),
+                                  "--create")
+        self.assertEqual(answer.code, 0)
+        self.assertIn("ISO 4217: ABC", answer.err)
+
     def test_what_was_taken_in_before_a_file_that_fails_is_told(self):
         good = self.write("good.json", bench())
         bad = self.write("bad.json", "no document")

@@ -41,6 +41,13 @@ void tellImport(Session &session, const exchange::ImportReport &report)
         words += QLatin1Char(' ') +
                  tr("%n files were not found; the first: %1.", int(report.files_missing.size()))
                      .arg(toQt(report.files_missing.front()));
+    QStringList unknown;
+    for (const std::string &currency : report.unknown_currencies)
+        unknown << toQt(currency);
+    if (!unknown.isEmpty())
+        words += QLatin1Char(' ') +
+                 tr("No currency in force by ISO 4217: %1; the amounts are kept as they are.")
+                     .arg(unknown.join(QStringLiteral(", ")));
     session.say(words);
 }
 

@@ -145,6 +145,7 @@ private:
         ImportReport report;
         report.added[std::size_t(type)] = plan->import.added.size();
         report.skipped = plan->import.skipped;
+        report.unknown_currencies = exchange::unknownCurrencies(plan->import);
         return report;
     }
 
@@ -207,6 +208,15 @@ void warnOfMissing(const Imported &imported, Terminal &terminal)
         imported.file, counted(std::int64_t(missing.size()), "file", "files"), missing.front()));
 }
 
+void warnOfCurrencies(const Imported &imported, Terminal &terminal)
+{
+    const auto &unknown = imported.report.unknown_currencies;
+    if (!unknown.empty())
+        terminal.complain(fmt::format("{}: no currency in force by ISO 4217: {}; the amounts were "
+                                      "taken in as they are.",
+                                      imported.file, fmt::join(unknown, ", ")));
+}
+
 void tellJson(const std::vector<Imported> &all, Terminal &terminal)
 {
     writeJson(all, terminal.out());
@@ -221,6 +231,7 @@ Outcome take(const Options &options, Terminal &terminal)
         for (const std::string &file : options.files) {
             all.push_back({file, run.take(file, terminal)});
             warnOfMissing(all.back(), terminal);
+            warnOfCurrencies(all.back(), terminal);
             if (!options.json)
                 printText(all.back(), terminal.out());
         }

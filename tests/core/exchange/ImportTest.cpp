@@ -283,6 +283,20 @@ TEST_CASE("Files beside the document are copied, missing ones only counted")
     CHECK(copy.str() == "picture");
 }
 
+TEST_CASE("Currencies that nobody knows are told, and their amounts taken in as they are")
+{
+    const Bench bench;
+    const auto made = bench.makeFrom(bench.document(
+        R"("part_lines": [{"id": 1, "name": "Rivet", "quantity": 1, "unit_price": 5, "currency": "EUR"},
+           {"id": 2, "name": "Bolt", "quantity": 1, "unit_price": 5, "currency": "XYZ"}],
+           "expenses": [{"id": 1, "spent_on": "2026-01-02", "what": "Rent", "amount": 500, "currency": "ABC"},
+           {"id": 2, "spent_on": "2026-01-02", "what": "Rent", "amount": 500, "currency": "ABC"}])"));
+    REQUIRE(made);
+    CHECK(made->report.unknown_currencies == Said{"ABC", "XYZ"});
+    CHECK(made->project->records()->find(Id<Expense>{1})->amount == 500);
+    CHECK(made->project->records()->find(Id<Expense>{1})->currency == "ABC");
+}
+
 TEST_CASE(
     "A file that came to be where another is to go is told, also when it came with the import")
 {
