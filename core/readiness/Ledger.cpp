@@ -78,7 +78,7 @@ constexpr std::array<Question, ruleCount> inspectorsOrder{{
      "{0} photographs", [](const Census &c) { return c.onRecord().photos; }},
     {Rule::UntickedCheck, "every line of the inspection list is ticked", "{0} line", "{0} lines",
      [](const Census &c) { return c.onRecord().checks; }},
-    {Rule::ThinRecord, "there is work on record", "{0} entry", "{0} entries",
+    {Rule::ThinRecord, "there is work on record", "{0} record", "{0} records",
      [](const Census &c) {
          return c.onRecord().steps + c.onRecord().sessions + c.onRecord().photos;
      }},

@@ -3286,14 +3286,6 @@
         <translation>{0} umschließt nichts; ein Bereich umschließt mindestens ein Teil.</translation>
     </message>
     <message>
-        <source>{0} entries</source>
-        <translation>{0} Einträge</translation>
-    </message>
-    <message>
-        <source>{0} entry</source>
-        <translation>{0} Eintrag</translation>
-    </message>
-    <message>
         <source>{0} filed above</source>
         <translation>{0} darüber abgelegt</translation>
     </message>
@@ -6504,6 +6496,14 @@
     <message>
         <source>{0}, continued</source>
         <translation>{0}, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>{0} record</source>
+        <translation>{0} Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>{0} records</source>
+        <translation>{0} Aufzeichnungen</translation>
     </message>
 </context>
 <context>

@@ -3286,14 +3286,6 @@
         <translation>{0} n’enferme rien ; une zone enferme au moins une pièce.</translation>
     </message>
     <message>
-        <source>{0} entries</source>
-        <translation>{0} entrées</translation>
-    </message>
-    <message>
-        <source>{0} entry</source>
-        <translation>{0} entrée</translation>
-    </message>
-    <message>
         <source>{0} filed above</source>
         <translation>{0} au-dessus</translation>
     </message>
@@ -6504,6 +6496,14 @@
     <message>
         <source>{0}, continued</source>
         <translation>{0}, suite</translation>
+    </message>
+    <message>
+        <source>{0} record</source>
+        <translation>{0} inscription</translation>
+    </message>
+    <message>
+        <source>{0} records</source>
+        <translation>{0} inscriptions</translation>
     </message>
 </context>
 <context>
