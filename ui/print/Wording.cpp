@@ -9,6 +9,18 @@
 
 namespace lastrivet::print {
 
+namespace {
+
+/// German counts its days with a point; French counts the first of a month alone.
+QString behindDay(QLocale::Language language, int day)
+{
+    if (language == QLocale::German)
+        return QStringLiteral(".");
+    return language == QLocale::French && day == 1 ? QStringLiteral("er") : QString();
+}
+
+} // namespace
+
 Wording::Wording(QLocale locale, Translate translate)
     : m_locale(std::move(locale))
     , m_translate(std::move(translate))
@@ -45,10 +57,9 @@ QString Wording::date(Moment moment) const
     QString month = m_locale.toString(day, QStringLiteral("MMM"));
     // With a dot in front of a year it reads as the end of a sentence.
     month.remove(QLatin1Char('.'));
-    const bool isOrdinal = m_locale.language() == QLocale::German;
     QString text = QStringLiteral("%1%2 %3 %4")
                        .arg(day.day())
-                       .arg(isOrdinal ? QStringLiteral(".") : QString(), month)
+                       .arg(behindDay(m_locale.language(), day.day()), month)
                        .arg(day.year());
     if (moment.hasTime()) {
         const QTime time(moment.minuteOfDay() / 60, moment.minuteOfDay() % 60);

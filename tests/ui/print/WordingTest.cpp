@@ -45,6 +45,8 @@ TEST_CASE("A day is written as the paper's language writes it")
     CHECK(day(QLocale::German, "2027-07-13") == "13. Juli 2027");
     CHECK(day(QLocale::German, "2026-02-06T09:05") == "6. Feb 2026 09:05");
     CHECK(day(QLocale::French, "2027-07-13") == "13 juil 2027");
+    CHECK(day(QLocale::French, "2026-08-01") == "1er août 2026");
+    CHECK(day(QLocale::English, "2026-08-01") == "1 Aug 2026");
 }
 
 TEST_CASE("A time to wait is printed in days as soon as it has two of them")
