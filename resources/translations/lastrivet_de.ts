@@ -7316,7 +7316,7 @@
     </message>
     <message>
         <source>Torque</source>
-        <translation>Drehmoment</translation>
+        <translation>Moment</translation>
     </message>
     <message>
         <source>Marked</source>

@@ -35,6 +35,9 @@ struct SectionColumn {
     Tone (*tone)(const Session &session, std::int64_t id) = nullptr;
     /// One sentence why the text cannot be written; empty when it can.
     QString (*whyNot)(const Session &session, std::int64_t id, const QString &text) = nullptr;
+    /// Where the list is too narrow for all columns these go, 1 first; 0 for one that stays. What
+    /// they say stands below or beside the list as well.
+    int spare = 0;
 };
 
 /// What one key does with the chosen records of a section.

@@ -78,6 +78,11 @@ private:
     void fitColumns();
     void fitWideColumn();
     int takeFromWords(int lacking);
+    int yieldOf(int column) const;
+    int spareColumns(int lacking);
+    void spare(int column, bool isSpared);
+    /// The column is hidden for want of room.
+    bool isSpared(int column) const;
     void give(int column, int width);
     int wideColumn() const;
     bool isOfWords(int column) const;
@@ -112,6 +117,7 @@ private:
         int width = 0;
         int given = 0;
         bool isOfWords = false;
+        bool isSpared = false;
     };
 
     Session &m_session;

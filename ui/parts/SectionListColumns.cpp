@@ -9,9 +9,17 @@
 #include <QTreeView>
 
 #include <algorithm>
+#include <vector>
 
 // How wide the columns of the list are, and which are shown.
 namespace lastrivet::ui {
+
+namespace {
+
+/// Words give way down to this, or to the head over them.
+constexpr int narrowest = 96;
+
+} // namespace
 
 /// The words of a log entry stand last, those of everything else first.
 int SectionList::wideColumn() const
@@ -88,17 +96,25 @@ bool SectionList::isUnused(int column) const
 void SectionList::followUse()
 {
     for (int column = 0; column < m_model->columnCount(); ++column) {
-        if (m_view->isColumnHidden(column) != isUnused(column)) {
+        const bool isLeftOut = m_view->isColumnHidden(column) && !isSpared(column);
+        if (isLeftOut != isUnused(column)) {
             fitColumns();
             return;
         }
     }
 }
 
-/// Where the others leave too little, words give way; the rest goes on beyond the edge.
+bool SectionList::isSpared(int column) const
+{
+    return std::size_t(column) < m_wanted.size() && m_wanted[std::size_t(column)].isSpared;
+}
+
+/// Where the others leave too little, words give way, then columns that the form tells as well;
+/// only what has no room even then goes on beyond the edge.
 void SectionList::fitWideColumn()
 {
     constexpr int least = 170;
+    constexpr int tightest = 148;
     constexpr int readable = 184;
     const int columns = m_model->columnCount();
     if (columns == 0 || m_wanted.size() != std::size_t(columns))
@@ -108,27 +124,69 @@ void SectionList::fitWideColumn()
     for (int column = 0; column < columns; ++column) {
         if (column == wideColumn())
             continue;
+        if (isSpared(column))
+            spare(column, false);
         if (isOurs(column))
             give(column, m_wanted[std::size_t(column)].width);
         room -= header->sectionSize(column);
     }
-    room += takeFromWords(least - room);
     const int needed = std::clamp(m_wideWanted, least / 2, readable);
-    header->resizeSection(wideColumn(), room < least ? std::max(room, needed) : room);
+    const int enough = std::min(needed, tightest);
+    room += spareColumns(enough - room);
+    room += takeFromWords(least - room);
+    header->resizeSection(wideColumn(), room < enough ? needed : room);
+}
+
+void SectionList::spare(int column, bool isSpared)
+{
+    // The view's own way lays everything out at once, and would come back here half way.
+    m_view->header()->setSectionHidden(column, isSpared);
+    m_wanted[std::size_t(column)].isSpared = isSpared;
+}
+
+/// How much of its width the words of the column can do without.
+int SectionList::yieldOf(int column) const
+{
+    if (!isOurs(column) || !m_wanted[std::size_t(column)].isOfWords)
+        return 0;
+    const QHeaderView *header = m_view->header();
+    return std::max(0, header->sectionSize(column) -
+                           std::max(narrowest, header->sectionSizeHint(column)));
+}
+
+/// As far as words that give way are not enough, in the order of the section; how much was won.
+int SectionList::spareColumns(int lacking)
+{
+    std::vector<int> spares;
+    for (int column = 0; column < m_model->columnCount(); ++column) {
+        lacking -= yieldOf(column);
+        if (m_section->columns[std::size_t(column)].spare > 0 && !m_view->isColumnHidden(column))
+            spares.push_back(column);
+    }
+    std::ranges::sort(spares, {},
+                      [this](int column) { return m_section->columns[std::size_t(column)].spare; });
+    int won = 0;
+    for (const int column : spares) {
+        if (lacking <= 0)
+            break;
+        const int width = m_view->header()->sectionSize(column);
+        lacking -= width - yieldOf(column);
+        spare(column, true);
+        won += width;
+    }
+    return won;
 }
 
 /// The last ones first; how much was won.
 int SectionList::takeFromWords(int lacking)
 {
-    constexpr int narrowest = 112;
     int won = 0;
     for (int column = m_model->columnCount(); column-- > 0 && won < lacking;) {
-        if (!isOurs(column) || !m_wanted[std::size_t(column)].isOfWords)
+        const int less = std::min(yieldOf(column), lacking - won);
+        if (less <= 0)
             continue;
-        const int width = m_view->header()->sectionSize(column);
-        const int narrower = std::max(std::min(width, narrowest), width - (lacking - won));
-        give(column, narrower);
-        won += width - narrower;
+        give(column, m_view->header()->sectionSize(column) - less);
+        won += less;
     }
     return won;
 }

@@ -154,7 +154,10 @@ constexpr std::array lineColumns{
                   .isNumber = false,
                   .text = lineStands,
                   .tone = lineTone},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "For"), false, lineFor},
+    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "For"),
+                  .isNumber = false,
+                  .text = lineFor,
+                  .spare = 1},
 };
 constexpr std::array lotColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Material"), false, lotName},
@@ -164,7 +167,10 @@ constexpr std::array lotColumns{
                   .isNumber = false,
                   .text = lotStands,
                   .tone = lotTone},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "Used"), false, lotUsed},
+    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Used"),
+                  .isNumber = false,
+                  .text = lotUsed,
+                  .spare = 1},
 };
 constexpr std::array toolColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Tool"), false, toolName},
@@ -174,11 +180,15 @@ constexpr std::array toolColumns{
                   .isNumber = false,
                   .text = toolStands,
                   .tone = toolTone},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "Certificate"), false, toolCertificate},
+    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Certificate"),
+                  .isNumber = false,
+                  .text = toolCertificate,
+                  .spare = 1},
     SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Used"),
                   .isNumber = false,
                   .text = toolOutside,
-                  .tone = toolOutsideTone},
+                  .tone = toolOutsideTone,
+                  .spare = 2},
 };
 constexpr std::array expenseColumns{
     SectionColumn{QT_TRANSLATE_NOOP("Section", "What"), false, expenseWhat},
@@ -188,7 +198,10 @@ constexpr std::array expenseColumns{
                   .isNumber = false,
                   .text = expenseCategory,
                   .write = writeCategory},
-    SectionColumn{QT_TRANSLATE_NOOP("Section", "Supplier"), false, expenseSupplier},
+    SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Supplier"),
+                  .isNumber = false,
+                  .text = expenseSupplier,
+                  .spare = 1},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Receipt"), false, expenseReceipt},
 };
 

@@ -15,6 +15,7 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QMimeData>
 #include <QPushButton>
@@ -100,6 +101,42 @@ TEST_CASE("What is typed for one section waits there, and does not become a reco
     CHECK(window.field(QStringLiteral("New step")).text().isEmpty());
     window.show({RecordType::Squawk, window.workshop.squawk.value()});
     CHECK(window.field(QStringLiteral("New squawk")).text() == QStringLiteral("Crack at rib"));
+}
+
+TEST_CASE("A list that is too narrow leaves out what its form tells as well, and does not scroll")
+{
+    PartsWindow window;
+    Id<Fastener> bolt;
+    window.session->change(QStringLiteral("Bolt"), [&](Edit &edit) {
+        Fastener fastener;
+        fastener.component_id = window.workshop.bay;
+        fastener.place = "Right strut fitting, upper bolt";
+        fastener.hardware = "AN5-10A with self-locking nut and washer";
+        fastener.torque_min = 100;
+        fastener.torque_max = 140;
+        fastener.fitted_on = edit.today();
+        bolt = edit.put(fastener);
+    });
+    window.show({RecordType::Fastener, bolt.value()});
+    QCoreApplication::processEvents();
+    QTreeView &list = window.list();
+    enum Column { Place, Stands, Torque, Limits, Marked, Locked, Hardware };
+    const auto isScrolled = [&] { return list.header()->length() > list.viewport()->width(); };
+    CHECK_FALSE(isScrolled());
+    CHECK(list.isColumnHidden(Hardware));
+    for (const int column : {Place, Stands, Torque, Limits})
+        CHECK_FALSE(list.isColumnHidden(column));
+
+    // What somebody made wider stays so when a record is changed.
+    list.header()->resizeSection(Stands, 140);
+    window.session->change(QStringLiteral("Quantity"), [&](Edit &edit) {
+        edit.update(bolt, [](Fastener &fastener) { fastener.quantity = 2; });
+    });
+    CHECK(list.header()->sectionSize(Stands) == 140);
+    window.page.resize(2400, 700);
+    QCoreApplication::processEvents();
+    CHECK_FALSE(isScrolled());
+    CHECK_FALSE(list.isColumnHidden(Hardware));
 }
 
 TEST_CASE("Steps are dragged within their part; another part's place is refused")
