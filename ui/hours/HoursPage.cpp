@@ -143,6 +143,7 @@ void HoursPage::connectParts()
 {
     connect(m_buttons, &QButtonGroup::idClicked, this, [this](int id) { choose(HoursView(id)); });
     connect(m_reckoning, &Reckoning::changed, this, &HoursPage::fill);
+    connect(m_halves, &QSplitter::splitterMoved, this, [this] { m_isRoomChosen = true; });
     connect(m_wishes, &WishBar::changed, m_reckoning, &Reckoning::refresh);
     connect(m_print, &QPushButton::clicked, this, &HoursPage::print);
     connect(m_newPerson, &QPushButton::clicked, this, &HoursPage::startNew);
@@ -201,8 +202,10 @@ void HoursPage::fillTable()
     m_table->setRootIsDecorated(isTree || m_view == HoursView::Ahead);
     unfold(isTree);
     fitColumns();
-    if (isReady && m_roomGiven != m_view)
+    if (isReady && m_roomGiven != m_view) {
+        m_isRoomChosen = false;
         giveRoom();
+    }
     // What is not there yet stays wanted.
     const RecordRef kept = m_wanted;
     const QModelIndex wanted = m_model->indexOf(kept);
@@ -264,6 +267,8 @@ void HoursPage::fitColumns()
     int figures = 0;
     for (int column = 1; column < m_model->columnCount(); ++column) {
         header->setSectionResizeMode(column, QHeaderView::ResizeToContents);
+        // The header itself looks at new contents only when events are worked off.
+        m_table->resizeColumnToContents(column);
         figures += header->sectionSize(column);
     }
     // Names get what the figures leave; what has no room then can be scrolled to.
@@ -278,9 +283,9 @@ void HoursPage::fitColumns()
 /// whoever reads it decides.
 void HoursPage::giveRoom()
 {
-    constexpr int leastChart = 360;
+    constexpr int leastChart = 320;
     const int whole = m_halves->width() - m_halves->handleWidth();
-    if (!isVisible() || m_model->columnCount() == 0)
+    if (!isVisible() || m_model->columnCount() == 0 || m_halves->orientation() != Qt::Horizontal)
         return;
     m_roomGiven = m_view;
     int wanted = leastForNames() + m_table->verticalScrollBar()->sizeHint().width() +
@@ -343,12 +348,23 @@ void HoursPage::showEvent(QShowEvent *event)
     // Another day may have begun.
     m_reckoning->refresh();
     Page::showEvent(event);
+    fitToWidth();
 }
 
 void HoursPage::resizeEvent(QResizeEvent *event)
 {
     m_halves->setOrientation(event->size().width() < besideFrom ? Qt::Vertical : Qt::Horizontal);
     Page::resizeEvent(event);
+    fitToWidth();
+}
+
+/// Only now it is known how wide the page is.
+void HoursPage::fitToWidth()
+{
+    if (m_isRoomChosen || m_model->rowCount() == 0)
+        return;
+    fitColumns();
+    giveRoom();
 }
 
 void HoursPage::ask(const QString &ending, const QString &kinds)

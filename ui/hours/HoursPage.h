@@ -65,6 +65,7 @@ private:
     void keepPlace();
     void unfold(bool isTree);
     void giveRoom();
+    void fitToWidth();
     void fitColumns();
     int leastForNames() const;
     void showChosen();
@@ -75,6 +76,8 @@ private:
     Reckoning *m_reckoning;
     HoursView m_view = HoursView::Ahead;
     std::optional<HoursView> m_roomGiven;
+    /// Somebody moved the edge between chart and table since then.
+    bool m_isRoomChosen = false;
     QButtonGroup *m_buttons;
     QLabel *m_sentences;
     WishBar *m_wishes;

@@ -15,6 +15,7 @@
 
 #include <QCheckBox>
 #include <QFile>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
@@ -344,6 +345,25 @@ TEST_CASE("Everything on the page of hours has a name, is reached by keyboard, a
         CHECK(cutTexts(*window.page).join(u'\n').toStdString() == "");
         CHECK(beyondTheTabulator(*window.page).join(u'\n').toStdString() == "");
     }
+}
+
+TEST_CASE(
+    "The table of hours cuts no column when the page is first shown, in longer languages either")
+{
+    LongWords longWords;
+    QCoreApplication::installTranslator(&longWords);
+    {
+        Window window(60);
+        QCoreApplication::processEvents();
+        auto &table = *window.page->findChild<QTreeView *>();
+        REQUIRE(table.isVisible());
+        CHECK(table.header()->length() <= table.viewport()->width());
+        // Nor in a window of another width.
+        window.page->resize(1200, 640);
+        QCoreApplication::processEvents();
+        CHECK(table.header()->length() <= table.viewport()->width());
+    }
+    QCoreApplication::removeTranslator(&longWords);
 }
 
 TEST_CASE("What was folded in a table of hours stays so when work is logged")
