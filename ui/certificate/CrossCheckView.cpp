@@ -5,6 +5,7 @@
 #include "ui/certificate/CrossCheckModel.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Density.h"
 #include "ui/widgets/PlainTable.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/RecordNames.h"
@@ -12,6 +13,7 @@
 #include "ui/widgets/Section.h"
 
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -97,8 +99,8 @@ void CrossCheckView::build()
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(24);
-    layout->addWidget(buildFacts(), 3);
-    layout->addWidget(buildChecks(), 5);
+    layout->addWidget(buildFacts(), 5);
+    layout->addWidget(buildChecks(), 9);
 }
 
 QWidget *CrossCheckView::buildFacts()
@@ -125,6 +127,11 @@ QWidget *CrossCheckView::buildChecks()
     m_words->setWordWrap(true);
     m_table->setModel(m_model);
     m_table->setWideColumn(0);
+    // What papers say is read whole; their own names go over several lines.
+    m_table->setWordWrap(true);
+    m_table->verticalHeader()->setMinimumSectionSize(ui::rowHeight());
+    connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, m_table,
+            &QTableView::resizeRowsToContents, Qt::QueuedConnection);
     m_table->setMinimumHeight(leastTable);
     auto *layout = new QVBoxLayout(place);
     layout->setContentsMargins(0, 0, 12, 0);
@@ -144,6 +151,7 @@ void CrossCheckView::fill()
 {
     m_model->refresh();
     m_table->fitColumns(140);
+    m_table->resizeRowsToContents();
     fillDoubles();
     const auto found = certificate::disagreements(*m_session.records());
     m_disagreements = int(found.size());

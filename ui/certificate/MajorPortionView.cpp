@@ -18,6 +18,7 @@
 
 #include <QComboBox>
 #include <QCoreApplication>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -33,8 +34,11 @@ namespace lastrivet::ui {
 namespace {
 
 /// Narrower than this nobody tells one task from another.
-constexpr int leastTask = 180;
+constexpr int leastTask = 150;
+/// The section stands in the panel of the chosen task, too.
+constexpr int leastSection = 72;
 constexpr int widestOther = 112;
+constexpr int leastFigure = 28;
 
 std::string inLanguage(const std::string &text)
 {
@@ -102,6 +106,9 @@ QWidget *MajorPortionView::buildTable()
     m_rules->setForegroundRole(QPalette::PlaceholderText);
     m_table->setModel(m_model);
     m_table->setWideColumn(CreditModel::Task, leastTask);
+    m_table->setYielding({CreditModel::Section}, leastSection);
+    // Columns of one figure need no more than it.
+    m_table->horizontalHeader()->setMinimumSectionSize(leastFigure);
     auto *empty = new EmptyPlace(
         tr("Here stands, task by task, what the maker, paid help and the builder did, in tenths. "
            "Begin with the usual tasks of the aircraft's class, then bring them into line with the "

@@ -41,6 +41,12 @@ void PlainTable::setSparable(std::vector<int> columns)
     m_sparable = std::move(columns);
 }
 
+void PlainTable::setYielding(std::vector<int> columns, int least)
+{
+    m_yielding = std::move(columns);
+    m_leastYielding = least;
+}
+
 void PlainTable::fitColumns(int widest)
 {
     constexpr int leeway = 4;
@@ -53,7 +59,9 @@ void PlainTable::fitColumns(int widest)
             continue;
         resizeColumnToContents(column);
         const int wanted = columnWidth(column) + leeway;
-        setColumnWidth(column, std::min(wanted, widest));
+        // A head is never cut.
+        const int most = std::max(widest, horizontalHeader()->sectionSizeHint(column));
+        setColumnWidth(column, std::min(wanted, most));
         m_widths[std::size_t(column)] = {columnWidth(column), wanted, columnWidth(column)};
     }
     makeRoom();
@@ -73,12 +81,26 @@ void PlainTable::makeRoom()
     }
     if (m_wideColumn < 0)
         return;
+    room += takeFromYielding(m_leastWide - room);
     const bool isRoom = room >= m_leastWide;
     horizontalHeader()->setSectionResizeMode(m_wideColumn, isRoom ? QHeaderView::Stretch
                                                                   : QHeaderView::Interactive);
     if (!isRoom)
         setColumnWidth(m_wideColumn, m_leastWide);
     giveRest(room - std::max(m_leastWide, m_wideWanted));
+}
+
+/// How much was won.
+int PlainTable::takeFromYielding(int lacking)
+{
+    int won = 0;
+    for (const int column : m_yielding) {
+        Width &width = m_widths[std::size_t(column)];
+        const int most = isColumnHidden(column) ? 0 : std::max(0, width.usual - m_leastYielding);
+        width.taken = std::clamp(lacking - won, 0, most);
+        won += width.taken;
+    }
+    return won;
 }
 
 /// A width that somebody chose stays.
@@ -88,9 +110,10 @@ void PlainTable::giveRest(int rest)
         Width &width = m_widths[std::size_t(column)];
         if (column == m_wideColumn || isColumnHidden(column) || columnWidth(column) != width.given)
             continue;
-        const int wider = std::min(width.wanted, width.usual + std::max(0, rest));
-        rest -= std::max(0, wider - width.usual);
-        setColumnWidth(column, std::max(wider, width.usual));
+        const int usual = width.usual - width.taken;
+        const int wider = std::min(width.wanted, usual + std::max(0, rest));
+        rest -= std::max(0, wider - usual);
+        setColumnWidth(column, std::max(wider, usual));
         width.given = columnWidth(column);
     }
 }

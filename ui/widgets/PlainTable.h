@@ -20,6 +20,9 @@ public:
     void setWideColumn(int column, int least = 0);
     /// These columns go, the first of them first, where the wide one would get less than its least.
     void setSparable(std::vector<int> columns);
+    /// Where the wide column would get less than its least, these give way in turn, down to `least`
+    /// of their own.
+    void setYielding(std::vector<int> columns, int least);
     /// Gives every other column the width of its content, up to `widest`; beyond that where the
     /// wide one has all it needs.
     void fitColumns(int widest = 220);
@@ -40,14 +43,19 @@ private:
         /// With all its content.
         int wanted = 0;
         int given = 0;
+        /// What it gives up for the wide one.
+        int taken = 0;
     };
 
     void makeRoom();
+    int takeFromYielding(int lacking);
     void giveRest(int rest);
 
     int m_wideColumn = -1;
     int m_leastWide = 0;
     std::vector<int> m_sparable;
+    std::vector<int> m_yielding;
+    int m_leastYielding = 0;
     std::vector<Width> m_widths;
     /// What the content of the wide column asks for.
     int m_wideWanted = 0;

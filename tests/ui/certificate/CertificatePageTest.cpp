@@ -15,6 +15,8 @@
 #include "ui/widgets/RowListView.h"
 
 #include <QAbstractItemModelTester>
+#include <QCoreApplication>
+#include <QHeaderView>
 #include <QImage>
 #include <QLineEdit>
 #include <QPushButton>
@@ -184,6 +186,14 @@ TEST_CASE("What a paper says otherwise than the project is counted, marked and l
     auto &table = *window.page().crossCheck().findChild<ui::PlainTable *>();
     REQUIRE(table.model()->rowCount() == 2);
     CHECK(table.model()->index(1, 4).data().toString() == QStringLiteral("≠ C-FABD"));
+    // No head is cut, and a paper's name is read whole, over several lines where it has to be.
+    for (int column = 1; column < table.model()->columnCount(); ++column)
+        CHECK(table.columnWidth(column) >= table.horizontalHeader()->sectionSizeHint(column));
+    QCoreApplication::processEvents();
+    const int lines =
+        table.fontMetrics().horizontalAdvance(table.model()->index(1, 0).data().toString()) /
+        table.columnWidth(0);
+    CHECK(table.rowHeight(1) > lines * table.fontMetrics().height());
     Q_EMIT table.activated(table.model()->index(1, 0));
     CHECK(window.page().papers().isVisible());
     // The facts are mended where they are compared.

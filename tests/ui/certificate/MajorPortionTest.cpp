@@ -15,6 +15,8 @@
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
+#include <QCoreApplication>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
@@ -245,6 +247,23 @@ TEST_CASE("A task is added with its section, and one that the aircraft has not c
     press(window.portion(), QStringLiteral("Mark as not applying"));
     CHECK(window.cell(0, ui::CreditModel::Evidence) == QStringLiteral("does not apply"));
     CHECK(says(window.portion(), QStringLiteral("No task that applies is entered yet.")));
+}
+
+TEST_CASE(
+    "In a narrower window the section gives way, and the table of tasks does not scroll sideways",
+    "[certificate]")
+{
+    Window window;
+    press(window.portion(), QStringLiteral("Add the usual tasks"));
+    auto &table = window.table();
+    window.view.resize(1200, 700);
+    QCoreApplication::processEvents();
+    CHECK(table.horizontalHeader()->length() <= table.viewport()->width());
+    const int narrow = table.columnWidth(ui::CreditModel::Section);
+    window.view.resize(1900, 700);
+    QCoreApplication::processEvents();
+    CHECK(table.columnWidth(ui::CreditModel::Section) >= narrow);
+    CHECK(table.horizontalHeader()->length() <= table.viewport()->width());
 }
 
 TEST_CASE("The major portion as it looks", "[certificate]")
