@@ -59,6 +59,15 @@ QHeaderView::section { background: @raised; border: none; border-bottom: 1px sol
     padding: 5px 8px 5px 4px; }
 QTableView[roomy="true"] QHeaderView::section { padding: 5px 8px; }
 QScrollArea { border: none; background: transparent; }
+QScrollBar { background: @window; border: none; }
+QScrollBar:vertical { width: 14px; }
+QScrollBar:horizontal { height: 14px; }
+QScrollBar::handle { background: @border; border-radius: 4px; }
+QScrollBar::handle:vertical { min-height: 32px; margin: 1px 2px; }
+QScrollBar::handle:horizontal { min-width: 32px; margin: 2px 1px; }
+QScrollBar::handle:hover, QScrollBar::handle:pressed { background: @quiet; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; border: none; }
+QScrollBar::add-page, QScrollBar::sub-page { background: none; }
 QFrame[afloat="true"] { border: 1px solid @border; background: @surface; }
 QLabel[chip="true"] { border: 1px solid @line; border-radius: 3px; padding: 1px 7px;
     background: @raised; }
@@ -80,6 +89,8 @@ QString styleSheetOf(const Colours &colours)
         {"@accent", colours.accent.name()},
         {"@onAccent", colours.accentText.name()},
         {"@text", colours.text.name()},
+        {"@quiet", colours.quietText.name()},
+        {"@window", colours.window.name()},
         {"@tick", isDark ? QStringLiteral("tick_dark") : QStringLiteral("tick_light")},
     };
     QString sheet = QString::fromLatin1(rules);

@@ -6,7 +6,9 @@
 
 #include <QApplication>
 #include <QEvent>
+#include <QImage>
 #include <QPalette>
+#include <QScrollBar>
 #include <QWidget>
 
 #include <catch2/catch.hpp>
@@ -32,6 +34,31 @@ TEST_CASE("When the system's look changes, what a person chose stays as it was")
     CHECK(theme.isDark() == (choice == Theme::Choice::Dark));
     CHECK(QApplication::palette().color(QPalette::Window) == theme.colours().window);
     CHECK(QApplication::palette().color(QPalette::Link) == theme.colours().accent);
+    theme.choose(before);
+}
+
+TEST_CASE("The handle of a scroll bar is seen as a shape, 3 : 1, in the light and in the dark")
+{
+    Theme &theme = test::theme();
+    const auto before = theme.choice();
+    const auto choice = GENERATE(Theme::Choice::Light, Theme::Choice::Dark);
+    const auto isVertical = GENERATE(true, false);
+    theme.choose(choice);
+    {
+        QScrollBar bar(isVertical ? Qt::Vertical : Qt::Horizontal);
+        bar.setRange(0, 100);
+        bar.setPageStep(50);
+        bar.resize(isVertical ? QSize(bar.sizeHint().width(), 200)
+                              : QSize(200, bar.sizeHint().height()));
+        const QImage image = bar.grab().toImage();
+        const auto at = [&](int along) {
+            return isVertical ? image.pixelColor(image.width() / 2, along)
+                              : image.pixelColor(along, image.height() / 2);
+        };
+        // ColoursTest holds the one against the other.
+        CHECK(at(30).name().toStdString() == theme.colours().border.name().toStdString());
+        CHECK(at(190).name().toStdString() == theme.colours().window.name().toStdString());
+    }
     theme.choose(before);
 }
 
