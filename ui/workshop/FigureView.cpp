@@ -105,6 +105,17 @@ int widestWord(const FigureModel &model, int column)
     return widest + 2 * besideText + 2;
 }
 
+/// Where not even the least has room the widest give way, one as far as the other: the word of a
+/// head is never cut for the sake of a long source.
+void squeeze(std::vector<Wish>::iterator first, std::vector<Wish>::iterator last, int room)
+{
+    std::sort(first, last, [](const Wish &a, const Wish &b) { return a.least < b.least; });
+    for (; first != last; ++first) {
+        first->width = std::min(first->least, std::max(0, room) / int(last - first));
+        room -= first->width;
+    }
+}
+
 /// Narrow columns keep what they need; the others share what is left by the length of their texts.
 void share(std::vector<Wish> &wishes, int room)
 {
@@ -125,11 +136,14 @@ void share(std::vector<Wish> &wishes, int room)
         least = others;
         most -= wide->most;
     }
+    if (room <= least) {
+        squeeze(wide, wishes.end(), room);
+        return;
+    }
     int rest = room;
     for (; wide != wishes.end(); ++wide) {
-        wide->width = room <= least ? std::max(0, room) * wide->least / least
-                                    : wide->least + (room - least) * (wide->most - wide->least) /
-                                                        std::max(1, most - least);
+        wide->width =
+            wide->least + (room - least) * (wide->most - wide->least) / std::max(1, most - least);
         rest -= wide->width;
     }
     if (!wishes.empty())

@@ -334,6 +334,25 @@ TEST_CASE("A narrow table cuts no head, and each row is as high as its texts")
     CHECK(view.rowHeight(0) > view.rowHeight(1));
 }
 
+TEST_CASE("Where no column has all it needs, those with the longest words give way, and no head")
+{
+    FigureView view;
+    FigureTable table;
+    table.title = QStringLiteral("Examples");
+    const QString longest(60, QLatin1Char('m'));
+    table.heads = {QStringLiteral("Arm"), QStringLiteral("Moment"), QStringLiteral("Source"),
+                   QStringLiteral("Result")};
+    table.rows = {{{QStringLiteral("70"), QStringLiteral("45150"), longest, longest}}};
+    view.setTable(table);
+    test::picture(view, 420, 200, "workshop-squeezed");
+    const QFontMetrics metrics(view.horizontalHeader()->font());
+    for (int column = 0; column < 4; ++column) {
+        CHECK(view.columnWidth(column) > metrics.horizontalAdvance(table.heads[column]));
+        CHECK(view.model()->headerData(column, Qt::Horizontal).toString() == table.heads[column]);
+    }
+    CHECK(view.horizontalHeader()->length() <= view.viewport()->width());
+}
+
 TEST_CASE("Every sum of every topic answers what stands in its fields at first")
 {
     Shown shown;
