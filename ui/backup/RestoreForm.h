@@ -30,6 +30,7 @@ public:
     ~RestoreForm() override;
 
     void open();
+    bool isRunning() const { return m_progress != nullptr; }
 
 Q_SIGNALS:
     /// The new folder is whole; `remark` says what was wrong with files, or nothing.

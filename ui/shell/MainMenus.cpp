@@ -3,7 +3,6 @@
 #include "ui/shell/MainWindow.h"
 
 #include "ui/backup/PlainPapers.h"
-#include "ui/backup/RestoreForm.h"
 #include "ui/lists/ListDialog.h"
 #include "ui/shell/NewProjectForm.h"
 #include "ui/shell/Page.h"
@@ -58,7 +57,7 @@ void MainWindow::buildFileMenu()
     add(menu, tr("Write log and lists into the &folder"), {},
         [this] { m_view->plainPapers().write(); });
     add(
-        menu, tr("&Restore a backup…"), {}, [this] { m_restoreForm->open(); }, false);
+        menu, tr("&Restore a backup…"), {}, [this] { openRestore(); }, false);
     menu.addSeparator();
     add(menu, tr("&Close the project"), QKeySequence::Close, [this] { leaveProject(); });
     add(
@@ -71,7 +70,10 @@ void MainWindow::buildEditMenu()
     m_undo = add(menu, tr("&Undo"), QKeySequence::Undo, [this] { m_view->session().undo(); });
     m_redo = add(menu, tr("&Redo"), QKeySequence::Redo, [this] { m_view->session().redo(); });
     menu.addSeparator();
-    add(menu, tr("New &squawk"), QKeySequence::New, [this] { m_view->startSquawk(); });
+    add(menu, tr("New &squawk"), QKeySequence::New, [this] {
+        leaveForms(nullptr);
+        m_view->startSquawk();
+    });
     add(menu, tr("New on this &page"), Qt::CTRL | Qt::SHIFT | Qt::Key_N,
         [this] { m_view->startNew(); });
     menu.addSeparator();

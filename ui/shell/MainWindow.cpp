@@ -107,7 +107,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     buildHelpMenu();
     connect(m_start, &StartPage::folderWanted, this, &MainWindow::openFolder);
     connect(m_start, &StartPage::browseWanted, this, &MainWindow::browse);
-    connect(m_start, &StartPage::restoreWanted, m_restoreForm, &RestoreForm::open);
+    connect(m_start, &StartPage::restoreWanted, this, &MainWindow::openRestore);
     connect(m_restoreForm, &RestoreForm::restored, this, &MainWindow::openRestored);
     connect(&m_clockTimer, &QTimer::timeout, this, [this] {
         if (m_view)
@@ -324,8 +324,28 @@ void MainWindow::verifyProject()
     tasks::verify(m_view->session(), m_view);
 }
 
+void MainWindow::leaveForms(const QWidget *shown)
+{
+    if (m_view)
+        m_view->putCaptureAway();
+    for (ActForm *form : std::initializer_list<ActForm *>{m_printForm, m_backupForm}) {
+        if (form != shown && form->isVisible())
+            Q_EMIT form->left();
+    }
+    // Left while it restores, it would end that.
+    if (m_restoreForm != shown && m_restoreForm->isVisible() && !m_restoreForm->isRunning())
+        Q_EMIT m_restoreForm->left();
+}
+
+void MainWindow::openRestore()
+{
+    leaveForms(m_restoreForm);
+    m_restoreForm->open();
+}
+
 void MainWindow::openBackup()
 {
+    leaveForms(m_backupForm);
     m_backupForm->open(m_view->backups());
 }
 

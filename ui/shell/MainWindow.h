@@ -113,6 +113,9 @@ private:
     void exportFile();
     void verifyProject();
     void openBackup();
+    void openRestore();
+    /// Leaves the forms that lie over the page, but for the one that is about to be shown.
+    void leaveForms(const QWidget *shown);
     void backUpNow();
     void openRestored(const QString &folder, const QString &remark);
     void mergeCopy();

@@ -16,6 +16,7 @@ void MainWindow::buildPrintMenu()
     QMenu &menu = *menuBar()->addMenu(tr("&Print"));
     const auto open = [this](PrintKind kind) {
         const auto *closings = qobject_cast<const ClosingsPage *>(&m_view->page(m_view->current()));
+        leaveForms(m_printForm);
         m_printForm->open(m_view->session(), kind,
                           closings ? closings->shownClosing() : Id<Closing>{});
     };

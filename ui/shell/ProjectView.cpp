@@ -117,9 +117,8 @@ void ProjectView::open(PageId id)
 
 void ProjectView::showPage(PageId id)
 {
-    // The new page is not to lie under it; what was typed is kept for the next time.
-    if (m_capture)
-        m_capture->hide();
+    // The new page is not to lie under it.
+    putCaptureAway();
     if (id != m_current)
         page(m_current).setAway(true);
     m_current = id;
@@ -201,6 +200,12 @@ void ProjectView::startSquawk()
     m_capture->show();
     placeCapture();
     m_capture->raise();
+}
+
+void ProjectView::putCaptureAway()
+{
+    if (m_capture)
+        m_capture->hide();
 }
 
 void ProjectView::placeCapture()

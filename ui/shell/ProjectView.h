@@ -57,6 +57,8 @@ public:
     void startNew();
     /// Opens the line for a new squawk over whatever page the person is on; Squawks has its own.
     void startSquawk();
+    /// Takes that line off the page; what is typed in it is kept for the next time.
+    void putCaptureAway();
     /// Puts focus where typing does something on this page.
     void focusPage();
 

@@ -5,6 +5,7 @@
 #include "core/project/acts/SquawkActs.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WholeWindow.h"
+#include "ui/backup/BackupForm.h"
 #include "ui/convert/QtText.h"
 #include "ui/daylog/LogbookForm.h"
 #include "ui/prints/PrintForm.h"
@@ -15,6 +16,7 @@
 #include "ui/shell/RecentProjects.h"
 #include "ui/shell/StartPage.h"
 #include "ui/shell/StarterTree.h"
+#include "ui/squawks/SquawkCapture.h"
 #include "ui/squawks/SquawkModel.h"
 #include "ui/widgets/RowListView.h"
 
@@ -78,6 +80,36 @@ TEST_CASE("Ctrl+P prints the log on its page, and asks for a paper on the others
     REQUIRE(opened.window.focusWidget());
     QTest::keyClick(opened.window.focusWidget(), Qt::Key_P, Qt::ControlModifier);
     CHECK(opened.window.printForm().isVisible());
+}
+
+TEST_CASE("One form at a time lies over the page; what is typed in the line for a squawk waits")
+{
+    Opened opened;
+    opened.openAndShow();
+    opened.window.view()->open(PageId::Parts);
+    const auto press = [&](Qt::Key key) {
+        REQUIRE(opened.window.focusWidget());
+        QTest::keyClick(opened.window.focusWidget(), key, Qt::ControlModifier);
+    };
+    press(Qt::Key_N);
+    auto *capture =
+        opened.window.view()->findChild<SquawkCapture *>(QString(), Qt::FindDirectChildrenOnly);
+    REQUIRE(capture);
+    CHECK(capture->isVisible());
+    auto *line = capture->findChild<QLineEdit *>();
+    REQUIRE(line);
+    line->setFocus();
+    line->setText(QStringLiteral("Crack at rib"));
+    press(Qt::Key_P);
+    CHECK(opened.window.printForm().isVisible());
+    CHECK_FALSE(capture->isVisible());
+    Q_EMIT opened.window.view()->backupWanted();
+    CHECK(opened.window.backupForm().isVisible());
+    CHECK_FALSE(opened.window.printForm().isVisible());
+    press(Qt::Key_N);
+    CHECK(capture->isVisible());
+    CHECK_FALSE(opened.window.backupForm().isVisible());
+    CHECK(line->text() == QStringLiteral("Crack at rib"));
 }
 
 TEST_CASE("What is typed into the log's line is there again after the window was closed")
