@@ -12716,6 +12716,26 @@
         <source>Choose the part first.</source>
         <translation>Erst das Teil wählen.</translation>
     </message>
+    <message>
+        <source>At the bench: start or stop work</source>
+        <translation>An der Werkbank: Arbeit beginnen oder beenden</translation>
+    </message>
+    <message>
+        <source>At the bench: tick the next step</source>
+        <translation>An der Werkbank: den nächsten Schritt abhaken</translation>
+    </message>
+    <message>
+        <source>At the bench: a new squawk</source>
+        <translation>An der Werkbank: neue Beanstandung</translation>
+    </message>
+    <message>
+        <source>At the bench: a note</source>
+        <translation>An der Werkbank: Notiz</translation>
+    </message>
+    <message>
+        <source>At the bench: another part</source>
+        <translation>An der Werkbank: anderes Teil</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>

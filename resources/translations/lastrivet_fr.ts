@@ -12716,6 +12716,26 @@
         <source>Choose the part first.</source>
         <translation>Choisissez d’abord la pièce.</translation>
     </message>
+    <message>
+        <source>At the bench: start or stop work</source>
+        <translation>À l’établi : commencer ou arrêter le travail</translation>
+    </message>
+    <message>
+        <source>At the bench: tick the next step</source>
+        <translation>À l’établi : cocher l’étape suivante</translation>
+    </message>
+    <message>
+        <source>At the bench: a new squawk</source>
+        <translation>À l’établi : nouvelle anomalie</translation>
+    </message>
+    <message>
+        <source>At the bench: a note</source>
+        <translation>À l’établi : note</translation>
+    </message>
+    <message>
+        <source>At the bench: another part</source>
+        <translation>À l’établi : autre pièce</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>

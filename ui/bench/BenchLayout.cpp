@@ -256,6 +256,15 @@ QWidget *BenchView::buildPictures()
     return place;
 }
 
+QStringList BenchView::keys()
+{
+    return {QStringLiteral("F2"), tr("At the bench: start or stop work"),
+            QStringLiteral("F3"), tr("At the bench: tick the next step"),
+            QStringLiteral("F4"), tr("At the bench: a new squawk"),
+            QStringLiteral("F5"), tr("At the bench: a note"),
+            QStringLiteral("F6"), tr("At the bench: another part")};
+}
+
 void BenchView::buildKeys()
 {
     const auto add = [this](Qt::Key key, auto act) {

@@ -6,6 +6,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/LineDraft.h"
 
+#include <QStringList>
 #include <QWidget>
 
 #include <array>
@@ -39,6 +40,8 @@ public:
 
     void showPart(Id<Component> part);
     Id<Component> part() const { return m_part; }
+    /// Its keys and what each does, in turn: for the sheet of keys, which is opened elsewhere.
+    static QStringList keys();
 
 Q_SIGNALS:
     void left();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/ShortcutSheet.h"
 
+#include "ui/bench/BenchView.h"
 #include "ui/shell/PageList.h"
 #include "ui/widgets/Layouts.h"
 
@@ -55,8 +56,10 @@ void ShortcutSheet::open(const std::vector<QAction *> &commands, const QWidget *
         if (!action->shortcut().isEmpty())
             addLine(action->shortcut().toString(QKeySequence::NativeText), action->iconText());
     }
-    if (page)
+    if (page) {
         addKeysOf(*page);
+        addTold(BenchView::keys());
+    }
     addLine(tr("Enter"), tr("Go to the record of a row"));
     addLine(tr("Space"), tr("Press the button of a row"));
     addLine(tr("Up, Down"), tr("A day later or earlier, in a field for days"));
@@ -77,11 +80,15 @@ void ShortcutSheet::addKeysOf(const QWidget &page)
             addLine(shortcut->key().toString(QKeySequence::NativeText), shortcut->whatsThis());
     }
     for (const QWidget *place : page.findChildren<QWidget *>()) {
-        const QStringList told =
-            place->isVisible() ? place->property(toldKeys).toStringList() : QStringList();
-        for (qsizetype i = 0; i + 1 < told.size(); i += 2)
-            addLine(told[i], told[i + 1]);
+        if (place->isVisible())
+            addTold(place->property(toldKeys).toStringList());
     }
+}
+
+void ShortcutSheet::addTold(const QStringList &told)
+{
+    for (qsizetype i = 0; i + 1 < told.size(); i += 2)
+        addLine(told[i], told[i + 1]);
 }
 
 void ShortcutSheet::addLine(const QString &keys, const QString &words)

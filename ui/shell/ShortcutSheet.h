@@ -4,6 +4,7 @@
 
 #include <QFrame>
 #include <QString>
+#include <QStringList>
 
 #include <vector>
 
@@ -40,6 +41,8 @@ private:
 
     void addLine(const QString &keys, const QString &words);
     void addKeysOf(const QWidget &page);
+    /// Keys and words in turn.
+    void addTold(const QStringList &told);
     void fit();
     void lay(int linesPerColumn);
 

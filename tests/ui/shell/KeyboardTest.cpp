@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WholeWindow.h"
+#include "ui/bench/BenchView.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/MainWindow.h"
@@ -75,6 +76,9 @@ TEST_CASE("The sheet of keys tells the page's own keys, too")
     CHECK(test::says(opened.sheet(), QStringLiteral("Split the entry")));
     CHECK(test::says(opened.sheet(), QStringLiteral("Look for words in the list")));
     CHECK(test::says(opened.sheet(), QStringLiteral("Print the builder's log")));
+    // The bench has no room for the sheet, and its keys are learnt before one stands there.
+    for (const QString &told : BenchView::keys())
+        CHECK(test::says(opened.sheet(), told));
     opened.sheet().hide();
     opened.view().open(PageId::Squawks);
     QCoreApplication::processEvents();
