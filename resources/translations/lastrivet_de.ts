@@ -7863,19 +7863,19 @@
     </message>
     <message>
         <source>Note who was asked…</source>
-        <translation>Eintragen, wer gefragt wurde …</translation>
+        <translation>Eintragen, wer gefragt wurde…</translation>
     </message>
     <message>
         <source>Mark as approved…</source>
-        <translation>Als genehmigt eintragen …</translation>
+        <translation>Als genehmigt eintragen…</translation>
     </message>
     <message>
         <source>Mark as rejected…</source>
-        <translation>Als abgelehnt eintragen …</translation>
+        <translation>Als abgelehnt eintragen…</translation>
     </message>
     <message>
         <source>Mark as built so…</source>
-        <translation>Als so gebaut eintragen …</translation>
+        <translation>Als so gebaut eintragen…</translation>
     </message>
     <message>
         <source>Mark as applying</source>
@@ -7883,11 +7883,11 @@
     </message>
     <message>
         <source>Mark as not applying…</source>
-        <translation>Als nicht zutreffend eintragen …</translation>
+        <translation>Als nicht zutreffend eintragen…</translation>
     </message>
     <message>
         <source>Mark as complied with…</source>
-        <translation>Als erfüllt eintragen …</translation>
+        <translation>Als erfüllt eintragen…</translation>
     </message>
     <message>
         <source>Mark as opened today</source>
@@ -13761,7 +13761,7 @@
     </message>
     <message>
         <source>Withdraw…</source>
-        <translation>Zurückziehen …</translation>
+        <translation>Zurückziehen…</translation>
     </message>
     <message>
         <source>Equipment written down</source>
@@ -14058,7 +14058,7 @@
     </message>
     <message>
         <source>Withdraw…</source>
-        <translation>Zurückziehen …</translation>
+        <translation>Zurückziehen…</translation>
     </message>
     <message>
         <source>The chosen flight</source>
@@ -14250,11 +14250,11 @@
     </message>
     <message>
         <source>Print…</source>
-        <translation>Drucken …</translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>CSV…</source>
-        <translation>CSV …</translation>
+        <translation>CSV…</translation>
     </message>
     <message>
         <source>Write the hours</source>
@@ -14889,7 +14889,7 @@
     </message>
     <message>
         <source>Withdraw…</source>
-        <translation>Zurückziehen …</translation>
+        <translation>Zurückziehen…</translation>
     </message>
     <message>
         <source>On board, besides the empty aeroplane</source>
@@ -15285,7 +15285,7 @@
     </message>
     <message>
         <source>&amp;Preferences…</source>
-        <translation>&amp;Einstellungen …</translation>
+        <translation>&amp;Einstellungen…</translation>
     </message>
     <message>
         <source>Bring in a &amp;list…</source>
@@ -15798,7 +15798,7 @@
     </message>
     <message>
         <source>Open it where it is…</source>
-        <translation>Dort öffnen, wo er ist …</translation>
+        <translation>Dort öffnen, wo er ist…</translation>
     </message>
     <message>
         <source>%1 Look everything over before you go on, and keep the backups.</source>
@@ -16154,11 +16154,11 @@
     </message>
     <message>
         <source>Mark as asked for…</source>
-        <translation>Als beantragt eintragen …</translation>
+        <translation>Als beantragt eintragen…</translation>
     </message>
     <message>
         <source>Mark as here…</source>
-        <translation>Als vorhanden eintragen …</translation>
+        <translation>Als vorhanden eintragen…</translation>
     </message>
     <message>
         <source>Mark as asked for</source>
@@ -18924,7 +18924,7 @@
     <name>lastrivet::ui::TopicView</name>
     <message>
         <source>The project&apos;s own limit…</source>
-        <translation>Eigene Grenze des Projekts …</translation>
+        <translation>Eigene Grenze des Projekts…</translation>
     </message>
     <message>
         <source>For the row that is chosen</source>
@@ -19576,7 +19576,7 @@
     </message>
     <message>
         <source>Withdraw…</source>
-        <translation>Zurückziehen …</translation>
+        <translation>Zurückziehen…</translation>
     </message>
     <message>
         <source>Scale readings with tare and arm come to the empty weight and its centre of gravity. Weigh indoors and level, with scales whose calibration holds.</source>
@@ -19703,7 +19703,7 @@
     </message>
     <message>
         <source>Print the report…</source>
-        <translation>Bericht drucken …</translation>
+        <translation>Bericht drucken…</translation>
     </message>
     <message>
         <source>Empty: %1</source>
