@@ -14689,7 +14689,7 @@
     </message>
     <message>
         <source>type a few letters</source>
-        <translation>ein paar Buchstaben tippen</translation>
+        <translation>Name tippen</translation>
     </message>
     <message>
         <source>Assign to %1</source>
@@ -17131,7 +17131,7 @@
     <name>lastrivet::ui::RepairOptions</name>
     <message>
         <source>a way to repair it</source>
-        <translation>eine Möglichkeit, es zu reparieren</translation>
+        <translation>eine Möglichkeit</translation>
     </message>
     <message>
         <source>for it</source>
@@ -18343,11 +18343,11 @@
     </message>
     <message>
         <source>No work on it is in the log yet.</source>
-        <translation>Noch keine Arbeit daran ist eingetragen.</translation>
+        <translation>Es ist noch keine Arbeit daran eingetragen.</translation>
     </message>
     <message>
         <source>Log work on it, as in “45m: drilled out” or “2h15 yesterday”</source>
-        <translation>Arbeit daran eintragen, etwa „45m: ausgebohrt“ oder „2h15 gestern“</translation>
+        <translation>Eintragen, etwa „45m: ausgebohrt“ oder „2h15 gestern“</translation>
     </message>
     <message>
         <source>Log work on this squawk</source>

@@ -14689,7 +14689,7 @@
     </message>
     <message>
         <source>type a few letters</source>
-        <translation>tapez quelques lettres</translation>
+        <translation>tapez un nom</translation>
     </message>
     <message>
         <source>Assign to %1</source>
@@ -18347,7 +18347,7 @@
     </message>
     <message>
         <source>Log work on it, as in “45m: drilled out” or “2h15 yesterday”</source>
-        <translation>Inscrire du travail dessus, comme « 45m : percé » ou « 2h15 hier »</translation>
+        <translation>Inscrire, comme « 45m : percé » ou « 2h15 hier »</translation>
     </message>
     <message>
         <source>Log work on this squawk</source>

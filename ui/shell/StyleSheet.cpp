@@ -27,7 +27,7 @@ QPushButton[flat="true"]:hover { background: @surface; }
 QPushButton[flat="true"]:disabled { color: @border; }
 QPushButton[flat="true"]:focus { border: 2px solid @accent; padding: 4px 7px; }
 QPushButton::menu-indicator { image: url(:/icons/actions/choose.svg); width: 12px; height: 12px;
-    subcontrol-origin: padding; subcontrol-position: center right; }
+    subcontrol-origin: padding; subcontrol-position: center right; right: 6px; }
 QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QDateEdit, QDateTimeEdit, QSpinBox {
     border: 1px solid @border; border-radius: 3px; padding: 4px 6px; background: @surface; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QDateEdit:focus,
