@@ -10,6 +10,7 @@
 #include "ui/workshop/TableShapes.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -26,14 +27,18 @@ QString tr(const char *text)
     return QCoreApplication::translate("Workshop", text);
 }
 
-/// A table's words as they are read: no figure without its zero, none parted from its unit. The
-/// tables keep them as printed, and limits of the project's own are kept under those.
+/// A table's words as they are read: no figure without its zero, none parted from its unit, and
+/// where nothing stands but a number or two, as the person's language writes it. The tables keep
+/// them as printed, and limits of the project's own are kept under those.
 QString proseText(QString text)
 {
     static const QRegularExpression bare(QStringLiteral("(?<![\\w.])\\.(?=\\d)"));
     static const QRegularExpression parted(
         QStringLiteral("(?<=\\d) (?=(in|ft|mm|lb|lbf|in-lb|psi|V|A|h|min|s|%|°C|deg)(?![\\w-]))"));
+    static const QRegularExpression figures(QStringLiteral("^\\d+\\.?\\d*([-–]\\d+\\.?\\d*)?$"));
     text.replace(bare, QStringLiteral("0."));
+    if (figures.match(text).hasMatch())
+        text.replace(QLatin1Char('.'), QLocale().decimalPoint());
     return text.replace(parted, QString(QChar(QChar::Nbsp)));
 }
 

@@ -152,6 +152,17 @@ TEST_CASE("Where decimals have a comma, a comma before three of them parts no th
     CHECK(Shown::cell(room, 0, 1) == count);
 }
 
+TEST_CASE("Numbers of tables have the comma of the language in whatever unit they are")
+{
+    const German german;
+    const auto weights = shownTable("wb_standard_weights", UnitSystem::Imperial, {});
+    CHECK(weights.rows.at(1).cells.value(1) ==
+          QStringLiteral("6,7%1lb/US gal").arg(QChar(QChar::Nbsp)));
+    const auto wires = shownTable("safety_wire", UnitSystem::Imperial, {});
+    // Within English words they stay as they are printed.
+    CHECK(wires.rows.at(0).cells.value(1).contains(QStringLiteral("0.045")));
+}
+
 TEST_CASE("A wire that is too thin says what is exceeded by what, and its rows are marked")
 {
     Shown shown;
