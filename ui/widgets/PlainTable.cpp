@@ -50,6 +50,8 @@ void PlainTable::setYielding(std::vector<int> columns, int least)
 void PlainTable::fitColumns(int widest)
 {
     constexpr int leeway = 4;
+    // Heads are measured as they are going to look, also before the table is shown.
+    horizontalHeader()->ensurePolished();
     for (const int column : m_sparable)
         setColumnHidden(column, false);
     m_widths.assign(model() ? std::size_t(model()->columnCount()) : 0, {});
