@@ -18,6 +18,7 @@
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QItemSelectionModel>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -135,7 +136,19 @@ void SectionList::buildView()
     m_view->viewport()->installEventFilter(this);
     connect(m_view, &QTreeView::activated, this, &SectionList::openCurrent);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            [this] { showCurrent(); });
+            [this](const QModelIndex &now, const QModelIndex &before) {
+                chooseFirst(now, before);
+                showCurrent();
+            });
+}
+
+/// With the keyboard a list gets a current row, but Qt does not choose it: its form would be shown,
+/// and neither the eye nor the keys would find it.
+void SectionList::chooseFirst(const QModelIndex &now, const QModelIndex &before)
+{
+    QItemSelectionModel *selection = m_view->selectionModel();
+    if (now.isValid() && !before.isValid() && !selection->hasSelection())
+        selection->select(now, QItemSelectionModel::Select | QItemSelectionModel::Rows);
 }
 
 void SectionList::addKey(const QKeySequence &keys, const QString &words, void (SectionList::*act)())

@@ -14,6 +14,7 @@
 #include <vector>
 
 class QLabel;
+class QModelIndex;
 class QLineEdit;
 class QPushButton;
 class QScrollArea;
@@ -92,6 +93,7 @@ private:
     /// Columns that are no longer unused appear, and the other way round.
     void followUse();
     void showCurrent();
+    void chooseFirst(const QModelIndex &now, const QModelIndex &before);
     void updateEmptiness();
     void addNew();
     /// The line goes on where it was left in this section.

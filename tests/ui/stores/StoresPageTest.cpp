@@ -19,6 +19,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QFile>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -117,6 +118,18 @@ TEST_CASE("A delivery is counted by keyboard: as listed with one key, otherwise 
     CHECK(window.records()->find(window.bolts)->received_quantity == 60);
     CHECK(write(Came, {}));
     CHECK_FALSE(window.records()->find(window.bolts)->received_on.has_value());
+}
+
+TEST_CASE("A list that gets the keyboard has the row chosen whose fields are shown")
+{
+    StoresWindow window;
+    auto &list = window.list(window.page.deliveries());
+    list.setFocus();
+    REQUIRE(list.hasFocus());
+    const auto rows = list.selectionModel()->selectedRows();
+    REQUIRE(rows.size() == 1);
+    CHECK(rows.front().row() == list.currentIndex().row());
+    CHECK(window.page.deliveries().list().chosen().size() == 1);
 }
 
 TEST_CASE("A missing part keeps its closing open, which stands beside its line")
