@@ -56,7 +56,7 @@ SectionList::SectionList(Session &session, ActLine &ask, QWidget *parent)
     , m_nothing(new QLabel(tr("Nothing on record here."), this))
     , m_acts(new SectionActsBar(session, ask, this))
     , m_new(new QLineEdit(this))
-    , m_drafts(session, "section_line")
+    , m_draft(session, "section_line", *m_new)
     , m_drawn(new QPushButton(tr("Drawn"), this))
     , m_halves(new QSplitter(Qt::Vertical, this))
     , m_formArea(new QScrollArea(this))
@@ -173,7 +173,8 @@ void SectionList::buildKeys()
 
 void SectionList::show(const PartSection &section, Id<Component> part, bool isWithBelow)
 {
-    takeUpDraft(section);
+    // What was typed for one section would become a record of another kind in the next.
+    m_draft.turnTo(subjectOf(section));
     m_section = &section;
     m_part = part;
     m_isWithBelow = isWithBelow;
@@ -194,25 +195,9 @@ void SectionList::show(const PartSection &section, Id<Component> part, bool isWi
     showCurrent();
 }
 
-void SectionList::takeUpDraft(const PartSection &section)
-{
-    if (&section == m_draftOf)
-        return;
-    // What was typed for one section would become a record of another kind in the next.
-    keepDraft();
-    m_draftOf = &section;
-    m_new->setText(m_drafts.of(subjectOf(section)));
-}
-
-void SectionList::keepDraft()
-{
-    if (m_draftOf)
-        m_drafts.keep(subjectOf(*m_draftOf), m_new->text());
-}
-
 void SectionList::hideEvent(QHideEvent *event)
 {
-    keepDraft();
+    m_draft.keep();
     QWidget::hideEvent(event);
 }
 
@@ -359,7 +344,7 @@ void SectionList::addNew()
         }))
         return;
     m_new->clear();
-    keepDraft();
+    m_draft.keep();
     Q_EMIT recordAdded({m_section->type, added});
     choose({m_section->type, added});
 }

@@ -4,7 +4,7 @@
 
 #include "core/project/Project.h"
 #include "ui/parts/PartSection.h"
-#include "ui/shell/Drafts.h"
+#include "ui/widgets/LineDraft.h"
 
 #include <QStringList>
 #include <QWidget>
@@ -96,9 +96,6 @@ private:
     void chooseFirst(const QModelIndex &now, const QModelIndex &before);
     void updateEmptiness();
     void addNew();
-    /// The line goes on where it was left in this section.
-    void takeUpDraft(const PartSection &section);
-    void keepDraft();
     void openCurrent();
     void withdrawChosen();
     void insertBefore();
@@ -135,10 +132,8 @@ private:
     std::function<void(Edit &edit, std::int64_t id)> m_complete;
     SectionActsBar *m_acts;
     QLineEdit *m_new;
-    /// What is typed there and not added yet.
-    Drafts m_drafts;
-    /// The section that the line is about; none before the first is shown.
-    const PartSection *m_draftOf = nullptr;
+    /// What is typed there and not added yet, of each section.
+    LineDraft m_draft;
     QPushButton *m_drawn;
     QSplitter *m_halves;
     QScrollArea *m_formArea;

@@ -27,7 +27,7 @@ Drafts::Drafts(Session &session, std::string kind)
 
 std::string Drafts::key(const std::string &subject) const
 {
-    return m_kind + ":" + subject;
+    return subject.empty() ? m_kind : m_kind + ":" + subject;
 }
 
 void Drafts::read(const std::string &subject, Draft &draft)
@@ -40,15 +40,22 @@ void Drafts::read(const std::string &subject, Draft &draft)
 
 QString Drafts::of(const std::string &subject)
 {
+    const QString kept = m_drafts[subject].text;
+    return takeUp(subject, kept);
+}
+
+QString Drafts::takeUp(const std::string &subject, const QString &typed)
+{
     Draft &draft = m_drafts[subject];
+    draft.text = typed;
     if (!draft.isRead) {
         read(subject, draft);
-        draft.text = joined(draft.written, draft.text);
+        draft.text = joined(draft.written, typed);
     }
     return draft.text;
 }
 
-void Drafts::keep(const std::string &subject, const QString &text)
+QString Drafts::keep(const std::string &subject, const QString &text)
 {
     Draft &kept = m_drafts[subject];
     kept.text = text;
@@ -59,11 +66,12 @@ void Drafts::keep(const std::string &subject, const QString &text)
             kept.text = joined(kept.written, text);
     }
     if (!kept.isRead || kept.text == kept.written || m_session.isReadOnly())
-        return;
+        return kept.text;
     const std::string words = kept.text.toStdString();
     const auto value = words.empty() ? std::nullopt : std::optional<std::string_view>(words);
     if (m_session.keepLocalState(key(subject), value))
         kept.written = kept.text;
+    return kept.text;
 }
 
 } // namespace lastrivet::ui

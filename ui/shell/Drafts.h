@@ -18,11 +18,14 @@ public:
     /// `kind` tells these drafts from those of other lines. The session outlives them.
     Drafts(Session &session, std::string kind);
 
-    /// Empty where nothing was left.
-    QString of(const std::string &subject);
+    /// Empty where nothing was left. A line that is about one thing only has no subject.
+    QString of(const std::string &subject = {});
+    /// What was left, in front of what is typed before that could be read; once it was read, what
+    /// is typed.
+    QString takeUp(const std::string &subject, const QString &typed);
     /// Empty text forgets it. While nothing can be read or written, it is kept in memory only, and
-    /// then goes behind what was not read.
-    void keep(const std::string &subject, const QString &text);
+    /// then goes behind what was not read: the text that stands from now on is the answer.
+    QString keep(const std::string &subject, const QString &text);
 
 private:
     struct Draft {

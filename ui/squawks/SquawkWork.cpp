@@ -57,12 +57,12 @@ QString workersOf(const Records &records, const WorkSession &session)
 SquawkWork::SquawkWork(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_drafts(session, "squawk_work")
     , m_stops(session, "squawk_clock")
     , m_sessions(new Section(session.theme(), tr("Work on it"),
                              tr("No work on it is in the log yet."), this))
     , m_sum(new QLabel(this))
     , m_line(new QLineEdit(this))
+    , m_draft(session, "squawk_work", *m_line)
     , m_understood(new QLabel(this))
     , m_clock(new QPushButton(this))
     , m_running(new QLabel(this))
@@ -112,7 +112,7 @@ void SquawkWork::show(Id<Squawk> squawk)
         keepDraft();
         m_squawk = squawk;
         m_doubt.forget();
-        m_line->setText(m_drafts.of(subject(squawk)));
+        m_draft.turnTo(subject(squawk));
         if (m_session.timer() && m_stops.of(subject(squawk)) == clockText())
             m_stopped = squawk;
     }
@@ -129,7 +129,7 @@ void SquawkWork::keepDraft()
 {
     if (!m_squawk)
         return;
-    m_drafts.keep(subject(m_squawk), m_line->text());
+    m_draft.keep();
     m_stops.keep(subject(m_squawk), isOfClock() ? clockText() : QString());
 }
 

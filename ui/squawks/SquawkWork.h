@@ -7,6 +7,7 @@
 #include "core/records/Squawk.h"
 #include "ui/daylog/EntryDoubt.h"
 #include "ui/shell/Drafts.h"
+#include "ui/widgets/LineDraft.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -54,8 +55,6 @@ private:
     Id<Squawk> m_squawk;
     /// Whose clock was stopped with its time in the line; the clock runs on until that is logged.
     Id<Squawk> m_stopped;
-    /// What is typed and not logged.
-    Drafts m_drafts;
     /// Since when the clock ran that was stopped: its time is not to be counted twice after a
     /// restart.
     Drafts m_stops;
@@ -63,6 +62,8 @@ private:
     Section *m_sessions;
     QLabel *m_sum;
     QLineEdit *m_line;
+    /// What is typed and not logged, of each squawk.
+    LineDraft m_draft;
     QLabel *m_understood;
     QPushButton *m_clock;
     QLabel *m_running;

@@ -3,47 +3,49 @@
 #include "ui/widgets/LineDraft.h"
 
 #include "ui/convert/QtText.h"
-#include "ui/shell/Session.h"
 
 #include <QLineEdit>
 
-#include <optional>
-#include <string_view>
 #include <utility>
 
 namespace lastrivet::ui {
 
-LineDraft::LineDraft(Session &session, std::string key, QLineEdit &line)
-    : m_session(session)
-    , m_key(std::move(key))
+LineDraft::LineDraft(Session &session, std::string kind, QLineEdit &line)
+    : m_drafts(session, std::move(kind))
     , m_line(line)
 {
 }
 
 void LineDraft::takeUp()
 {
-    if (m_isRead)
-        return;
-    const LocalState stored = m_session.localState(m_key);
-    m_isRead = stored.isRead;
-    m_kept = stored.value.value_or("");
-    if (m_kept.empty())
-        return;
-    const QString typed = m_line.text();
-    m_line.setText(typed.isEmpty() ? toQt(m_kept) : toQt(m_kept) + QLatin1Char(' ') + typed);
+    put(m_drafts.takeUp(m_subject, m_line.text()));
 }
 
 void LineDraft::keep()
 {
-    if (m_session.isReadOnly())
-        return;
     takeUp();
-    const std::string typed = toStd(m_line.text());
-    if (!m_isRead || typed == m_kept)
+    put(m_drafts.keep(m_subject, m_line.text()));
+}
+
+void LineDraft::turnTo(const std::string &subject)
+{
+    if (subject == m_subject) {
+        takeUp();
         return;
-    if (m_session.keepLocalState(m_key, typed.empty() ? std::nullopt
-                                                      : std::optional<std::string_view>(typed)))
-        m_kept = typed;
+    }
+    // Before it is about anything, nothing can have been typed.
+    if (!m_subject.empty())
+        keep();
+    m_subject = subject;
+    // Also when it says the same: its own undo must not bring back words about something else.
+    m_line.setText(toQt(m_drafts.of(subject).toStdString()));
+}
+
+/// The cursor stays where it is as long as the words do.
+void LineDraft::put(const QString &text)
+{
+    if (text != m_line.text())
+        m_line.setText(toQt(text.toStdString()));
 }
 
 } // namespace lastrivet::ui

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/shell/Drafts.h"
+
 #include <string>
 
 class QLineEdit;
@@ -11,23 +13,27 @@ namespace lastrivet::ui {
 class Session;
 
 /// What is typed into a line and not written down yet: kept on this computer, and there again when
-/// the line is.
+/// the line is. The line may be about one thing after the other, and has a draft of each.
 class LineDraft {
 public:
-    /// `key` names where it is kept; `line` lives as long.
-    LineDraft(Session &session, std::string key, QLineEdit &line);
+    /// `kind` names where it is kept; `line` lives as long.
+    LineDraft(Session &session, std::string kind, QLineEdit &line);
 
     /// Puts what was kept into the line, in front of what was typed before it could be read.
     void takeUp();
-    /// Keeps what stands in the line now; never in the place of something that was not read.
+    /// Keeps what stands in the line now; never in the place of something that was not read, which
+    /// comes into the line in front of it.
     void keep();
+    /// The line is about this from now on: what stands in it is kept for what it was about, and
+    /// what was kept for this is in it.
+    void turnTo(const std::string &subject);
 
 private:
-    Session &m_session;
-    std::string m_key;
+    void put(const QString &text);
+
+    Drafts m_drafts;
     QLineEdit &m_line;
-    std::string m_kept;
-    bool m_isRead = false;
+    std::string m_subject;
 };
 
 } // namespace lastrivet::ui

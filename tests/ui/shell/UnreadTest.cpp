@@ -215,6 +215,50 @@ TEST_CASE("An unfinished line that could not be read comes before what was typed
     CHECK_FALSE(session->localState("line").value);
 }
 
+TEST_CASE("A line that is about one thing after the other has a draft of each")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    REQUIRE(session->keepLocalState("line:a", "Crack at the"));
+    QLineEdit line;
+    LineDraft draft(*session, "line", line);
+    draft.turnTo("a");
+    CHECK(line.text() == QStringLiteral("Crack at the"));
+    line.insert(QStringLiteral(" rib"));
+    draft.turnTo("b");
+    CHECK(line.text().isEmpty());
+    // What the line's own undo would bring back belongs to something else.
+    CHECK_FALSE(line.isUndoAvailable());
+    line.setText(QStringLiteral("Dent"));
+    draft.turnTo("a");
+    CHECK(line.text() == QStringLiteral("Crack at the rib"));
+    CHECK(session->localState("line:b").value == "Dent");
+    line.clear();
+    draft.keep();
+    CHECK_FALSE(session->localState("line:a").value);
+}
+
+TEST_CASE("What could not be read comes into the line, and stays there when it is kept again",
+          "[unread]")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    REQUIRE(session->keepLocalState("line:a", "Crack at the"));
+    const test::AwayTable away(workshop, "local_state");
+    QLineEdit line;
+    LineDraft draft(*session, "line", line);
+    draft.turnTo("a");
+    CHECK(line.text().isEmpty());
+    line.setText(QStringLiteral("rib 4"));
+    draft.keep();
+    away.putBack();
+    for (int i = 0; i < 2; ++i) {
+        draft.keep();
+        CHECK(line.text() == QStringLiteral("Crack at the rib 4"));
+        CHECK(session->localState("line:a").value == "Crack at the rib 4");
+    }
+}
+
 TEST_CASE("Saved filters that could not be read stay beside those saved meanwhile", "[unread]")
 {
     test::Workshop workshop;
