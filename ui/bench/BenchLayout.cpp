@@ -305,6 +305,8 @@ void BenchView::connectSession()
     connect(session, &Session::said, m_line, &MessageLine::say);
     connect(session, &Session::complained, m_line, &MessageLine::complain);
     connect(m_line, &MessageLine::undoWanted, session, &Session::undo);
+    connect(m_torque, &ActLine::wanted, this,
+            [this] { showPart(Id<Component>{m_torque->aboutId()}); });
     connect(m_torque, &ActLine::ended, &m_fasteners->list(),
             [this] { m_fasteners->list().setFocus(); });
 }

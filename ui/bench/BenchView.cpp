@@ -40,7 +40,7 @@ constexpr std::size_t picturesShown = 12;
 void BenchView::showPart(Id<Component> part)
 {
     m_part = part;
-    m_torque->leave();
+    m_torque->follow({{RecordType::Component, part.value()}});
     m_clock->setPart(part);
     m_stack->setCurrentIndex(1);
     m_change->show();
@@ -51,6 +51,7 @@ void BenchView::showPart(Id<Component> part)
 void BenchView::choosePart()
 {
     m_name->setText(tr("Bench"));
+    m_torque->follow({});
     m_change->hide();
     m_stack->setCurrentWidget(m_chooser);
     m_chooser->begin();

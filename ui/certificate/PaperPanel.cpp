@@ -75,6 +75,9 @@ void PaperPanel::build()
         layout->addWidget(part);
     layout->addStretch(1);
     connect(m_ask, &ActLine::ended, this, &PaperPanel::finished);
+    connect(m_ask, &ActLine::wanted, this, [this] {
+        Q_EMIT begunWanted(m_ask->aboutWhich(), Id<CertificateDocument>{m_ask->aboutId()});
+    });
     connect(m_scans, &ScanList::filesOffered, this, &PaperPanel::attach);
     connect(m_scans, &ScanList::takenOff, this, [this](qint64 id) { takeOff(Id<Media>{id}); });
     connect(m_others, &Section::chosen, this,
@@ -107,7 +110,8 @@ QWidget *PaperPanel::buildActs()
 void PaperPanel::show(certificate::Paper paper)
 {
     const bool isOther = paper.key != m_paper.key;
-    if (isOther && m_ask->isVisible())
+    // What is asked of a document without a record is not asked of the one that came.
+    if (paper.record && m_ask->aboutWhich() == paper.key && m_ask->aboutId() == 0)
         m_ask->leave();
     const bool isNewer = paper.record != m_paper.record;
     m_paper = paper;
@@ -129,13 +133,12 @@ void PaperPanel::showEarlier(Id<CertificateDocument> document)
 void PaperPanel::showRecord(Id<CertificateDocument> document)
 {
     if (document != m_document) {
-        // What is asked is asked of the record that was shown.
-        if (m_ask->isVisible())
-            m_ask->leave();
         // Keeps what is being typed for it, which is a change of the records.
         m_form->settle();
     }
     m_document = document;
+    // What is asked is asked of the record that was shown.
+    m_ask->follow({{RecordType::CertificateDocument, document.value()}}, m_paper.key);
     const auto records = m_session.records();
     const CertificateDocument *record = records->findLive(document);
     const bool canWrite = !m_session.isReadOnly();

@@ -37,6 +37,9 @@ public:
 Q_SIGNALS:
     /// An act was done or left: the list gets the keyboard back.
     void finished();
+    /// What is half answered about a record of this document is to be shown.
+    void begunWanted(const std::string &key,
+                     lastrivet::Id<lastrivet::CertificateDocument> document);
 
 private:
     void build();

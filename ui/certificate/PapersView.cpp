@@ -88,6 +88,11 @@ QWidget *PapersView::buildList()
     connect(m_table, &PlainTable::rowChosen, this, [this] { showCurrent(); });
     connect(m_own, &QLineEdit::returnPressed, this, &PapersView::addOwn);
     connect(m_add, &QPushButton::clicked, this, &PapersView::addOwn);
+    connect(m_panel, &PaperPanel::begunWanted, this,
+            [this](const std::string &key, Id<CertificateDocument> document) {
+                m_table->selectRow(m_model->rowOf(key));
+                m_panel->showEarlier(document);
+            });
     connect(m_panel, &PaperPanel::finished, this, [this] { m_table->setFocus(); });
     return left;
 }

@@ -86,6 +86,9 @@ void TaskPanel::build()
     connect(m_files, &ScanList::filesOffered, this, &TaskPanel::attach);
     connect(m_files, &ScanList::takenOff, this, [this](qint64 id) { takeOff(Id<Media>{id}); });
     connect(m_sessions, &Section::chosen, &m_session, &Session::goTo);
+    connect(m_ask, &ActLine::wanted, this, [this] {
+        m_session.goTo({RecordType::CreditTask, m_ask->aboutId()});
+    });
 }
 
 QWidget *TaskPanel::buildActs()
@@ -130,8 +133,7 @@ void TaskPanel::show(Id<CreditTask> id, credit::TaskEvidence evidence)
     const CreditTask *task = records->findLive(id);
     if (!task)
         return;
-    if (isOther && m_ask->isVisible())
-        m_ask->leave();
+    m_ask->follow({{RecordType::CreditTask, id.value()}});
     m_task = id;
     m_heading->setText(name());
     if (isOther || !m_tenths->isBeingTyped() || credit::tenthsOf(*task) == m_tenths->tenths())

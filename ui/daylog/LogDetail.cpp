@@ -94,14 +94,17 @@ void LogDetail::build()
     connect(m_move, &QPushButton::clicked, this, &LogDetail::moveElsewhere);
     connect(m_withdraw, &QPushButton::clicked, this, &LogDetail::withdraw);
     connect(m_ask, &ActLine::ended, this, &LogDetail::ended);
+    connect(m_ask, &ActLine::wanted, this, [this] {
+        const auto entries = m_ask->about();
+        Q_EMIT begunWanted(entries);
+    });
 }
 
 void LogDetail::show(const std::vector<Id<WorkSession>> &entries)
 {
-    // What was asked about others is not answered for these.
-    if (entries != m_entries)
-        m_ask->hide();
     m_entries = entries;
+    // What was asked about others is not answered for these.
+    m_ask->follow(shown());
     const bool isOne = entries.size() == 1;
     const auto id = isOne ? entries.front() : Id<WorkSession>{};
     widget()->setVisible(!entries.empty());
@@ -119,6 +122,14 @@ void LogDetail::show(const std::vector<Id<WorkSession>> &entries)
     m_withdraw->setText(isOne ? tr("Withdraw this entry") : tr("Withdraw them"));
     for (QPushButton *button : {m_split, m_move, m_withdraw})
         button->setEnabled(!m_session.isReadOnly());
+}
+
+std::vector<RecordRef> LogDetail::shown() const
+{
+    std::vector<RecordRef> records;
+    for (const auto id : m_entries)
+        records.push_back({RecordType::WorkSession, id.value()});
+    return records;
 }
 
 void LogDetail::showSeveral()
@@ -145,11 +156,8 @@ void LogDetail::edit()
 
 void LogDetail::withdraw()
 {
-    std::vector<RecordRef> records;
-    for (const auto id : m_entries)
-        records.push_back({RecordType::WorkSession, id.value()});
-    if (!records.empty())
-        askToWithdraw(m_session, *m_ask, records);
+    if (!m_entries.empty())
+        askToWithdraw(m_session, *m_ask, shown());
 }
 
 void LogDetail::split()

@@ -39,9 +39,12 @@ public:
 Q_SIGNALS:
     /// An act was done or left.
     void ended();
+    /// What is half answered about these is to be shown.
+    void begunWanted(const std::vector<lastrivet::RecordRef> &entries);
 
 private:
     void build();
+    std::vector<RecordRef> shown() const;
     void showSeveral();
 
     Session &m_session;

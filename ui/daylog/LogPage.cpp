@@ -13,6 +13,7 @@
 #include "ui/widgets/PictureLoader.h"
 
 #include <QHBoxLayout>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -76,6 +77,7 @@ void LogPage::build()
     });
     connect(m_strip, &YearStrip::dayChosen, this, &LogPage::goToDay);
     connect(m_detail, &LogDetail::ended, this, [this] { m_list->setFocus(); });
+    connect(m_detail, &LogDetail::begunWanted, this, &LogPage::choose);
 }
 
 /// The strip between buttons that turn to the years around.
@@ -216,6 +218,25 @@ void LogPage::goToDay(QDate day)
     // Before the first entry: the first one is the nearest.
     const QModelIndex first = m_model->index(m_model->rowCount() - 1, 0);
     m_list->setCurrentIndex(first);
+    m_list->scrollTo(first);
+}
+
+/// Takes the filter away where it hides one of them.
+void LogPage::choose(const std::vector<RecordRef> &entries)
+{
+    if (std::ranges::any_of(entries,
+                            [this](const RecordRef &entry) { return m_model->rowOf(entry) < 0; }))
+        m_filter->clear();
+    QItemSelection selection;
+    for (const RecordRef &entry : entries) {
+        if (const int row = m_model->rowOf(entry); row >= 0)
+            selection.select(m_model->index(row, 0), m_model->index(row, 0));
+    }
+    if (selection.isEmpty())
+        return;
+    const QModelIndex first = selection.indexes().front();
+    m_list->selectionModel()->setCurrentIndex(first, QItemSelectionModel::NoUpdate);
+    m_list->selectionModel()->select(selection, QItemSelectionModel::ClearAndSelect);
     m_list->scrollTo(first);
 }
 

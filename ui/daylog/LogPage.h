@@ -47,6 +47,7 @@ private:
     /// The entries chosen in the list, from top to bottom.
     std::vector<Id<WorkSession>> chosen() const;
     void showChosen();
+    void choose(const std::vector<RecordRef> &entries);
     void updateWords();
     void goToDay(QDate day);
 

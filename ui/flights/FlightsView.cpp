@@ -64,6 +64,9 @@ FlightsView::FlightsView(Session &session, QWidget *parent)
         m_form->firstField()->setFocus();
     });
     connect(m_list, &RowListView::chosen, this, &FlightsView::showRecord);
+    connect(m_ask, &ActLine::wanted, this, [this] {
+        showRecord({RecordType::Flight, m_ask->aboutId()});
+    });
     work();
 }
 
@@ -201,8 +204,7 @@ void FlightsView::showFlights()
 void FlightsView::choose(Id<Flight> flight)
 {
     // A question is about the record that it was asked about.
-    if (flight != m_shown)
-        m_ask->leave();
+    m_ask->follow({{RecordType::Flight, flight.value()}});
     m_shown = flight;
 }
 

@@ -146,8 +146,7 @@ void PartDetail::fill()
 
 void PartDetail::show(Id<Component> part, const PartFigures &figures)
 {
-    if (m_ask->isVisible() && part != m_part)
-        m_ask->leave();
+    m_ask->follow({{RecordType::Component, part.value()}});
     m_part = part;
     m_photoCount = figures.photos;
     m_head->show(part, figures);

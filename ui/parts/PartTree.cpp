@@ -223,6 +223,27 @@ void PartTree::choose(Id<Component> part)
     bring(part);
 }
 
+void PartTree::choose(const std::vector<Id<Component>> &parts)
+{
+    const auto indexOf = [this](Id<Component> part) {
+        return m_filtered->mapFromSource(m_model->indexOf(part));
+    };
+    if (!std::ranges::all_of(parts, [&](Id<Component> part) { return indexOf(part).isValid(); }))
+        m_filter->clear();
+    QItemSelection selection;
+    for (const Id<Component> part : parts) {
+        if (const QModelIndex index = indexOf(part); index.isValid())
+            selection.select(index, index);
+    }
+    if (selection.isEmpty())
+        return;
+    const QModelIndex first = selection.indexes().front();
+    m_view->selectionModel()->setCurrentIndex(first, QItemSelectionModel::NoUpdate);
+    m_view->selectionModel()->select(selection, QItemSelectionModel::ClearAndSelect |
+                                                    QItemSelectionModel::Rows);
+    m_view->scrollTo(first);
+}
+
 void PartTree::chooseWhole()
 {
     m_view->clearSelection();

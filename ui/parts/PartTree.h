@@ -39,6 +39,7 @@ public:
     std::vector<Id<Component>> chosen() const;
     /// Takes the filter away where it hides the part.
     void choose(Id<Component> part);
+    void choose(const std::vector<Id<Component>> &parts);
     void chooseWhole();
     PartFigures figures(Id<Component> part) const;
     void focusFilter();

@@ -8,6 +8,7 @@
 #include "ui/parts/PartFigures.h"
 #include "ui/parts/PartTree.h"
 #include "ui/parts/SeveralParts.h"
+#include "ui/widgets/ActLine.h"
 #include "ui/widgets/PictureLoader.h"
 
 #include <QSplitter>
@@ -76,6 +77,11 @@ void PartsPage::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->addWidget(halves, 1);
+    connectParts();
+}
+
+void PartsPage::connectParts()
+{
     const auto backToTree = [this] {
         showChosen();
         m_tree->view().setFocus();
@@ -85,9 +91,16 @@ void PartsPage::build()
     connect(m_tree, &PartTree::firstWanted, this, &PartsPage::addBeside);
     connect(m_detail, &PartDetail::finished, this, [this] { m_tree->view().setFocus(); });
     connect(m_several, &SeveralParts::finished, this, backToTree);
+    connect(m_several, &SeveralParts::begunWanted, this,
+            [this](const std::vector<Id<Component>> &parts) { m_tree->choose(parts); });
     connect(m_branch, &BranchForm::left, this, backToTree);
     connect(m_branch, &BranchForm::wanted, this, [this] {
         m_tree->choose(Id<Component>{m_begun.record()});
+        showChosen();
+    });
+    connect(&m_detail->askLine(), &ActLine::wanted, this, [this] {
+        const Id<Component> part{m_detail->askLine().aboutId()};
+        part ? m_tree->choose(part) : m_tree->chooseWhole();
         showChosen();
     });
     connect(m_branch, &BranchForm::made, this,
@@ -108,6 +121,7 @@ void PartsPage::showChosen()
         m_right->setCurrentWidget(m_several);
         return;
     }
+    m_several->show({});
     m_detail->show(current(), m_tree->figures(current()));
     m_begun.show(current().value());
     // A copy that is begun is there again with its part.

@@ -34,6 +34,7 @@ protected:
 
 private:
     void build();
+    void connectParts();
     QWidget *buildActs();
     void buildKeys();
     void addKey(const QKeySequence &keys, const QString &words, void (PartsPage::*act)());

@@ -146,22 +146,32 @@ SeveralParts::SeveralParts(Session &session, QWidget *parent)
     connect(withdraw, &QPushButton::clicked, this, &SeveralParts::withdraw);
     connect(m_form, &ActForm::left, this, &SeveralParts::finished);
     connect(m_ask, &ActLine::ended, this, &SeveralParts::finished);
+    connect(m_ask, &ActLine::wanted, this, [this] {
+        std::vector<Id<Component>> parts;
+        for (const RecordRef &record : m_ask->about())
+            parts.push_back(Id<Component>{record.id});
+        Q_EMIT begunWanted(parts);
+    });
 }
 
 void SeveralParts::show(const std::vector<Id<Component>> &parts)
 {
-    if (m_ask->isVisible() && parts != m_parts)
-        m_ask->leave();
     m_parts = parts;
+    m_ask->follow(shown());
     m_form->show(parts);
 }
 
-void SeveralParts::withdraw()
+std::vector<RecordRef> SeveralParts::shown() const
 {
     std::vector<RecordRef> records;
     for (const Id<Component> part : m_parts)
         records.push_back({RecordType::Component, part.value()});
-    askToWithdraw(m_session, *m_ask, records);
+    return records;
+}
+
+void SeveralParts::withdraw()
+{
+    askToWithdraw(m_session, *m_ask, shown());
 }
 
 } // namespace lastrivet::ui

@@ -28,9 +28,13 @@ public:
 
 Q_SIGNALS:
     void finished();
+    /// What is half answered about these is to be shown.
+    void begunWanted(const std::vector<lastrivet::Id<lastrivet::Component>> &parts);
 
 private:
     class Form;
+
+    std::vector<RecordRef> shown() const;
 
     Session &m_session;
     std::vector<Id<Component>> m_parts;

@@ -54,12 +54,16 @@ void PhotoDetail::build()
     layout->addStretch(1);
     connect(removal, &QPushButton::clicked, this, &PhotoDetail::withdrawAll);
     connect(m_ask, &ActLine::ended, this, &PhotoDetail::finished);
+    connect(m_ask, &ActLine::wanted, this, [this] {
+        std::vector<qint64> media;
+        for (const RecordRef &record : m_ask->about())
+            media.push_back(record.id);
+        Q_EMIT begunWanted(media);
+    });
 }
 
 void PhotoDetail::show(const std::vector<Id<Media>> &media)
 {
-    if (media != m_media && m_ask->isVisible())
-        m_ask->leave();
     m_media = media;
     m_form->show(media.size() == 1 ? media.front().value() : 0);
     m_form->setVisible(media.size() == 1);
@@ -75,11 +79,20 @@ void PhotoDetail::apply(const ChangeNotice &notice)
 
 void PhotoDetail::refresh()
 {
+    m_ask->follow(shown());
     setVisible(!m_media.empty());
     m_heading->setText(nameOf(m_session, m_media));
     m_shows->show(m_media);
     m_links->show(m_media);
     m_proposal->show(m_media);
+}
+
+std::vector<RecordRef> PhotoDetail::shown() const
+{
+    std::vector<RecordRef> records;
+    for (const auto id : m_media)
+        records.push_back({RecordType::Media, id.value()});
+    return records;
 }
 
 void PhotoDetail::assign()
@@ -102,10 +115,7 @@ void PhotoDetail::withdrawAll()
 {
     if (m_media.empty() || m_session.isReadOnly())
         return;
-    std::vector<RecordRef> records;
-    for (const auto id : m_media)
-        records.push_back({RecordType::Media, id.value()});
-    askToWithdraw(m_session, *m_ask, records);
+    askToWithdraw(m_session, *m_ask, shown());
 }
 
 } // namespace lastrivet::ui

@@ -37,10 +37,13 @@ public:
 
 Q_SIGNALS:
     void finished();
+    /// What is half answered about these is to be shown.
+    void begunWanted(const std::vector<qint64> &media);
 
 private:
     void build();
     void refresh();
+    std::vector<RecordRef> shown() const;
 
     Session &m_session;
     std::vector<Id<Media>> m_media;

@@ -135,6 +135,7 @@ void PhotosPage::connectViews()
     connect(m_browser, &PhotoBrowser::opened, this, &PhotosPage::openViewer);
     connect(m_viewer, &PhotoViewer::stepped, this, &PhotosPage::step);
     connect(m_viewer, &PhotoViewer::left, this, &PhotosPage::leaveViewer);
+    connect(m_detail, &PhotoDetail::begunWanted, this, &PhotosPage::choose);
     connect(m_detail, &PhotoDetail::finished, this, [this] { m_browser->grid().setFocus(); });
 }
 

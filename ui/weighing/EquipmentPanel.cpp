@@ -57,6 +57,7 @@ EquipmentPanel::EquipmentPanel(Session &session, QWidget *parent)
     connect(m_list, &RowListView::chosen, this,
             [this](RecordRef record) { show(Id<Equipment>{record.id}); });
     connect(m_new, &QPushButton::clicked, this, &EquipmentPanel::startNew);
+    connect(m_ask, &ActLine::wanted, this, [this] { show(Id<Equipment>{m_ask->aboutId()}); });
     connect(m_withdraw, &QPushButton::clicked, this, [this] {
         askToWithdraw(m_session, *m_ask, RecordRef{RecordType::Equipment, m_shown.value()});
     });
@@ -101,8 +102,7 @@ QWidget *EquipmentPanel::buildForm()
 void EquipmentPanel::choose(Id<Equipment> equipment)
 {
     // A question is about the record that it was asked about.
-    if (equipment != m_shown)
-        m_ask->leave();
+    m_ask->follow({{RecordType::Equipment, equipment.value()}});
     m_shown = equipment;
 }
 

@@ -77,6 +77,7 @@ LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
     connect(m_cases, &QComboBox::activated, this,
             [this] { show(Id<LoadingCase>{m_cases->currentData().toLongLong()}); });
     connect(m_new, &QPushButton::clicked, this, &LoadingPanel::startNew);
+    connect(m_ask, &ActLine::wanted, this, [this] { show(Id<LoadingCase>{m_ask->aboutId()}); });
     connect(m_withdraw, &QPushButton::clicked, this, [this] {
         askToWithdraw(m_session, *m_ask, RecordRef{RecordType::LoadingCase, m_shown.value()});
     });
@@ -175,8 +176,7 @@ void LoadingPanel::type(int row, int column, const QString &text)
 void LoadingPanel::choose(Id<LoadingCase> loading)
 {
     // A question is about the record that it was asked about.
-    if (loading != m_shown)
-        m_ask->leave();
+    m_ask->follow({{RecordType::LoadingCase, loading.value()}});
     m_shown = loading;
 }
 

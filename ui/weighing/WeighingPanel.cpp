@@ -101,6 +101,7 @@ WeighingPanel::WeighingPanel(Session &session, QWidget *parent)
     buildRight();
     connect(m_empty, &EmptyPlace::acted, this, &WeighingPanel::startNew);
     connect(m_new, &QPushButton::clicked, this, &WeighingPanel::startNew);
+    connect(m_ask, &ActLine::wanted, this, [this] { show(Id<Weighing>{m_ask->aboutId()}); });
     connect(m_withdraw, &QPushButton::clicked, this, [this] {
         askToWithdraw(m_session, *m_ask, RecordRef{RecordType::Weighing, m_shown.value()});
     });
@@ -239,8 +240,7 @@ void WeighingPanel::typeCorrection(int row, int column, const QString &text)
 void WeighingPanel::choose(Id<Weighing> weighing)
 {
     // A question is about the record that it was asked about.
-    if (weighing != m_shown)
-        m_ask->leave();
+    m_ask->follow({{RecordType::Weighing, weighing.value()}});
     m_shown = weighing;
 }
 

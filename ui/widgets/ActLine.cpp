@@ -4,6 +4,7 @@
 
 #include "core/entry/DayText.h"
 #include "core/entry/DurationText.h"
+#include "core/records/Description.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/RecordLine.h"
@@ -13,6 +14,9 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+
+#include <algorithm>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -75,29 +79,95 @@ void ActLine::build()
     connect(m_duration, &QLineEdit::returnPressed, this, &ActLine::confirm);
     connect(m_person, &QLineEdit::returnPressed, this, &ActLine::confirm);
     connect(m_tool, &QLineEdit::returnPressed, this, &ActLine::confirm);
+    connect(&m_session, &Session::changed, this, &ActLine::dropIfGone);
+}
+
+/// What is half answered gets the keyboard in the place of another question, the first time.
+bool ActLine::mayAsk(const Question &question)
+{
+    if (!isBegun())
+        return true;
+    const QStringList held =
+        QStringList{question.words, question.confirm, question.textLabel} + contents();
+    if (held == m_heldBackBy)
+        return true;
+    m_heldBackBy = held;
+    takeKeyboard();
+    m_session.complain(heldBackWords());
+    return false;
+}
+
+void ActLine::follow(std::vector<RecordRef> records, std::string which)
+{
+    std::ranges::sort(records);
+    m_shown = {std::move(records), std::move(which)};
+    if (m_shown == m_about)
+        bringBack();
+    else if (isBegun())
+        park();
+    else if (isAncestorOf(window()->focusWidget()))
+        leave();
+    else
+        putAway();
+}
+
+std::int64_t ActLine::aboutId() const
+{
+    return m_about.records.empty() ? 0 : m_about.records.front().id;
+}
+
+void ActLine::dropIfGone()
+{
+    const auto records = m_session.records();
+    const auto isGone = [&](RecordRef record) {
+        if (record.id == 0)
+            return false;
+        const void *found = records->find(record.type, record.id);
+        return !found || isWithdrawn(describe(record.type), found);
+    };
+    if (!std::ranges::any_of(m_about.records, isGone))
+        return;
+    putAway();
 }
 
 void ActLine::ask(const Question &question, Act act)
 {
+    if (!mayAsk(question))
+        return;
+    m_heldBackBy.clear();
+    m_about = m_shown;
     m_question = question;
     m_act = std::move(act);
-    m_words->setText(question.words);
-    m_confirm->setText(question.confirm);
-    m_textLabel->setText(question.textLabel);
-    m_text->setText(question.text);
-    m_text->setAccessibleName(question.textLabel);
-    m_dayLabel->setText(question.dayLabel);
+    fill();
+    show();
+    noteFields();
+    if (!question.textLabel.isEmpty())
+        m_text->setFocus();
+    else if (!question.personLabel.isEmpty())
+        m_person->setFocus();
+    else
+        m_confirm->setFocus();
+}
+
+void ActLine::fill()
+{
+    m_words->setText(m_question.words);
+    m_confirm->setText(m_question.confirm);
+    m_textLabel->setText(m_question.textLabel);
+    m_text->setText(m_question.text);
+    m_text->setAccessibleName(m_question.textLabel);
+    m_dayLabel->setText(m_question.dayLabel);
     m_day->setText(dayText(m_session.today()));
-    m_day->setAccessibleName(question.dayLabel);
-    m_durationLabel->setText(question.durationLabel);
-    m_duration->setText(question.duration ? hoursText(*question.duration) : QString());
-    m_duration->setAccessibleName(question.durationLabel);
-    m_personLabel->setText(question.personLabel);
-    m_person->setChosen(question.person.value());
-    m_person->setAccessibleName(question.personLabel);
-    m_toolLabel->setText(question.toolLabel);
-    m_tool->setChosen(question.tool.value());
-    m_tool->setAccessibleName(question.toolLabel);
+    m_day->setAccessibleName(m_question.dayLabel);
+    m_durationLabel->setText(m_question.durationLabel);
+    m_duration->setText(m_question.duration ? hoursText(*m_question.duration) : QString());
+    m_duration->setAccessibleName(m_question.durationLabel);
+    m_personLabel->setText(m_question.personLabel);
+    m_person->setChosen(m_question.person.value());
+    m_person->setAccessibleName(m_question.personLabel);
+    m_toolLabel->setText(m_question.toolLabel);
+    m_tool->setChosen(m_question.tool.value());
+    m_tool->setAccessibleName(m_question.toolLabel);
     for (const auto &[label, field] : {std::pair<QLabel *, QWidget *>{m_textLabel, m_text},
                                        {m_dayLabel, m_day},
                                        {m_durationLabel, m_duration},
@@ -107,14 +177,6 @@ void ActLine::ask(const Question &question, Act act)
         field->setVisible(!label->text().isEmpty());
     }
     m_why->hide();
-    show();
-    noteFields();
-    if (!question.textLabel.isEmpty())
-        m_text->setFocus();
-    else if (!question.personLabel.isEmpty())
-        m_person->setFocus();
-    else
-        m_confirm->setFocus();
 }
 
 void ActLine::explain(const QString &why, QWidget *field)
@@ -154,10 +216,16 @@ void ActLine::confirm()
         leave();
 }
 
-void ActLine::leave()
+void ActLine::putAway()
 {
+    m_about = {};
     hide();
     noteLeft();
+}
+
+void ActLine::leave()
+{
+    putAway();
     Q_EMIT ended();
 }
 

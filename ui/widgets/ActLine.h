@@ -6,11 +6,15 @@
 #include "core/base/Minutes.h"
 #include "core/base/Moment.h"
 #include "core/records/Person.h"
+#include "core/records/RecordType.h"
 #include "core/records/Tool.h"
 #include "ui/widgets/Unfinished.h"
 
+#include <cstdint>
 #include <functional>
 #include <optional>
+#include <string>
+#include <vector>
 
 class QLabel;
 class QLineEdit;
@@ -22,6 +26,9 @@ class RecordLine;
 class Session;
 
 /// Asks what an act needs to know, in place: a text, a day, a person; Enter does it, Escape leaves.
+///
+/// What is half answered holds another question back once. In a place that shows one record after
+/// the other it waits with its record, and goes when that does.
 class ActLine final : public Unfinished {
     Q_OBJECT
 
@@ -58,6 +65,14 @@ public:
 
     void ask(const Question &question, Act act);
     void leave();
+    /// The place shows these records now, and is asked about them from now on; id 0 stands for none
+    /// of the type. `which` tells them apart where there is no record yet.
+    void follow(std::vector<RecordRef> records, std::string which = {});
+    /// What was shown when the question was asked, until it is done or left.
+    const std::vector<RecordRef> &about() const { return m_about.records; }
+    const std::string &aboutWhich() const { return m_about.which; }
+    /// Of the one record that was shown then; 0 when there was none.
+    std::int64_t aboutId() const;
 
 Q_SIGNALS:
     /// Done or left: where focus should go is the page's business.
@@ -67,7 +82,18 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
 
 private:
+    struct Subject {
+        std::vector<RecordRef> records;
+        std::string which;
+
+        bool operator==(const Subject &) const = default;
+    };
+
     void build();
+    bool mayAsk(const Question &question);
+    void dropIfGone();
+    void putAway();
+    void fill();
     void confirm();
     std::optional<Answer> answer();
     void explain(const QString &why, QWidget *field);
@@ -75,6 +101,10 @@ private:
     Session &m_session;
     Question m_question;
     Act m_act;
+    Subject m_shown;
+    Subject m_about;
+    /// The question that was held back last, and what was half answered then.
+    QStringList m_heldBackBy;
     QLabel *m_words;
     QLabel *m_textLabel;
     QLineEdit *m_text;

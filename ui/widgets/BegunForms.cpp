@@ -35,9 +35,7 @@ bool BegunForms::mayStart(std::int64_t record, const Purpose &purpose)
         if (isSame || isHeldBack(**begun, purpose)) {
             (*begun)->takeKeyboard();
             if (!isSame)
-                m_session.complain(
-                    Unfinished::tr("What is begun here is not kept. Keep it, press Escape to drop "
-                                   "it, or do the same once more to leave without it."));
+                m_session.complain(Unfinished::heldBackWords());
             return false;
         }
     }

@@ -98,6 +98,12 @@ void Unfinished::noteLeft()
     m_isParked = false;
 }
 
+QString Unfinished::heldBackWords()
+{
+    return tr("What is begun here is not kept. Keep it, press Escape to drop it, or do the same "
+              "once more to leave without it.");
+}
+
 void Unfinished::park()
 {
     m_isParked = isBegun();

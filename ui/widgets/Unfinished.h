@@ -28,6 +28,8 @@ public:
     void bringBack();
     /// It is kept or dropped: nothing in it can be lost any more.
     void noteLeft();
+    /// That what is begun here held something else back, and what can be done now.
+    static QString heldBackWords();
 
 Q_SIGNALS:
     /// It is parked, and the keyboard is to be in it: what it is about has to be shown.

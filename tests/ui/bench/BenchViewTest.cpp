@@ -200,6 +200,37 @@ TEST_CASE("A bolt is fitted, torqued with what the wrench said, locked and seale
     CHECK(bench.list(torque).rows().row(0).action.isEmpty());
 }
 
+TEST_CASE("A torque that is half typed waits while another part is looked at")
+{
+    Bench bench;
+    const auto torque = QStringLiteral("Torque and lock");
+    const auto value = QStringLiteral("Torque in in-lb");
+    bench.actOnFirst(torque);
+    bench.actOnFirst(torque);
+    QTest::keyClicks(&bench.line(value), QStringLiteral("22"));
+    auto *ask = bench.view->findChild<ActLine *>();
+    REQUIRE(ask);
+    bench.view->showPart(bench.workshop.aileron);
+    CHECK_FALSE(ask->isVisible());
+    CHECK(ask->isBegun());
+    SECTION("and is there with its part again")
+    {
+        bench.view->showPart(bench.workshop.bay);
+        CHECK(bench.line(value).text() == QStringLiteral("22"));
+    }
+    SECTION("also when the keyboard goes to it")
+    {
+        bench.key(Qt::Key_F6);
+        ask->takeKeyboard();
+        CHECK(bench.view->part() == bench.workshop.bay);
+        CHECK(bench.says(QStringLiteral("LW-B3 Bay 3")));
+    }
+    QTest::keyClicks(&bench.line(value), QStringLiteral(".5"));
+    QTest::keyClick(&bench.line(value), Qt::Key_Return);
+    CHECK(bench.hinge().torque_value == 22.5);
+    CHECK_FALSE(ask->isBegun());
+}
+
 TEST_CASE("Lines are ticked by touch, anywhere in the row")
 {
     Bench bench;
