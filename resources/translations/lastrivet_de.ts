@@ -15341,10 +15341,6 @@
         <translation>Ein neues Projekt ist begonnen und nicht angelegt. Anlegen, mit Esc verwerfen oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
     </message>
     <message>
-        <source>What is begun here is not kept. Keep it, press Escape to drop it, or do the same once more to leave without it.</source>
-        <translation>Was hier begonnen ist, ist noch nicht festgehalten. Festhalten, mit Esc verwerfen oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
-    </message>
-    <message>
         <source>Photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
         <translation>Fotos werden gerade übernommen. Sie sind festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</translation>
     </message>
@@ -18047,6 +18043,10 @@
     <message>
         <source>Squawk %1 written down: %2</source>
         <translation>Beanstandung %1 aufgeschrieben: %2</translation>
+    </message>
+    <message>
+        <source>The photos that were chosen for a squawk are not taken in. Write it down, press “Clear”, or do the same once more to leave without them.</source>
+        <translation>Die Fotos, die für eine Beanstandung gewählt wurden, sind nicht übernommen. Aufschreiben, „Leeren“ drücken oder dasselbe noch einmal tun, um ohne sie zu gehen.</translation>
     </message>
 </context>
 <context>

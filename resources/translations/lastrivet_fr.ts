@@ -15341,10 +15341,6 @@
         <translation>Un nouveau projet est commencé et n’est pas créé. Le créer, l’abandonner avec Échap, ou refaire la même chose pour partir sans lui.</translation>
     </message>
     <message>
-        <source>What is begun here is not kept. Keep it, press Escape to drop it, or do the same once more to leave without it.</source>
-        <translation>Ce qui est commencé ici n’est pas encore conservé. Le conserver, l’abandonner avec Échap, ou refaire la même chose pour partir sans lui.</translation>
-    </message>
-    <message>
         <source>Photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
         <translation>Des photos sont en cours d’import. Elles sont conservées une fois que c’est fini ; refaire la même chose l’arrête.</translation>
     </message>
@@ -18047,6 +18043,10 @@
     <message>
         <source>Squawk %1 written down: %2</source>
         <translation>Anomalie %1 inscrite : %2</translation>
+    </message>
+    <message>
+        <source>The photos that were chosen for a squawk are not taken in. Write it down, press “Clear”, or do the same once more to leave without them.</source>
+        <translation>Les photos choisies pour une anomalie ne sont pas importées. L’inscrire, presser « Effacer », ou refaire la même chose pour partir sans elles.</translation>
     </message>
 </context>
 <context>

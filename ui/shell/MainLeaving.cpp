@@ -40,6 +40,8 @@ std::vector<Unfinished *> MainWindow::begun() const
     if (m_view) {
         for (const QWidget *page : m_view->pages())
             look(*page);
+        if (Unfinished *over = m_view->overPages(); over && over->isBegun())
+            found.push_back(over);
     } else {
         look(*m_start);
     }
@@ -58,8 +60,7 @@ QString MainWindow::showBegun(Unfinished &form)
         m_view->openPageOf(form);
     }
     form.takeKeyboard();
-    return tr("What is begun here is not kept. Keep it, press Escape to drop it, or do the same "
-              "once more to leave without it.");
+    return form.heldBackWords();
 }
 
 QString MainWindow::bringingWords(const Progress &progress) const

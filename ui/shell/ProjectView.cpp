@@ -185,18 +185,30 @@ void ProjectView::startSquawk()
         page(m_current).startNew();
         return;
     }
-    if (!m_capture) {
-        m_capture = new SquawkCapture(*m_session, QStringLiteral("squawk_anywhere"), this);
-        m_capture->setFrameShape(QFrame::StyledPanel);
-        m_capture->setProperty("afloat", true);
-        m_capture->hide();
-        connect(m_capture, &SquawkCapture::left, this, &ProjectView::leaveCapture);
-        connect(m_capture, &SquawkCapture::recorded, this, &ProjectView::leaveCapture);
-        connect(m_capture, &SquawkCapture::resized, this, &ProjectView::placeCapture);
-    }
+    makeCapture();
+    showCapture();
+}
+
+void ProjectView::makeCapture()
+{
+    if (m_capture)
+        return;
+    m_capture = new SquawkCapture(*m_session, QStringLiteral("squawk_anywhere"), this);
+    m_capture->setFrameShape(QFrame::StyledPanel);
+    m_capture->setProperty("afloat", true);
+    m_capture->hide();
+    connect(m_capture, &SquawkCapture::left, this, &ProjectView::leaveCapture);
+    connect(m_capture, &SquawkCapture::recorded, this, &ProjectView::leaveCapture);
+    connect(m_capture, &SquawkCapture::resized, this, &ProjectView::placeCapture);
+    connect(m_capture, &SquawkCapture::wanted, this, &ProjectView::showCapture);
+}
+
+void ProjectView::showCapture()
+{
     if (m_capture->isHidden())
         m_focusBefore = focusWidget();
     m_capture->start(page(m_current).shownPart());
+    m_capture->bringBack();
     m_capture->show();
     placeCapture();
     m_capture->raise();
@@ -205,7 +217,12 @@ void ProjectView::startSquawk()
 void ProjectView::putCaptureAway()
 {
     if (m_capture)
-        m_capture->hide();
+        m_capture->park();
+}
+
+Unfinished *ProjectView::overPages() const
+{
+    return m_capture;
 }
 
 void ProjectView::placeCapture()
@@ -219,7 +236,7 @@ void ProjectView::placeCapture()
 /// The keyboard goes back to where it was.
 void ProjectView::leaveCapture()
 {
-    m_capture->hide();
+    m_capture->park();
     if (m_focusBefore && m_focusBefore->isVisible())
         m_focusBefore->setFocus();
     else

@@ -26,6 +26,7 @@ class PlainPapers;
 class Rail;
 class SquawkCapture;
 class TimerBar;
+class Unfinished;
 class WatchedFolder;
 
 /// An open project in the window: the rail, the page chosen in it, and the line at the foot.
@@ -44,6 +45,8 @@ public:
     void open(PageId id);
     /// The pages that were made, the one that is shown first.
     std::vector<Page *> pages() const;
+    /// What is filled in over the pages; null while nothing was.
+    Unfinished *overPages() const;
     /// Opens the page on which the widget is.
     void openPageOf(const QWidget &widget);
     /// Opens the page of the record and shows it there.
@@ -78,6 +81,8 @@ private:
     void showJournal(const JournalCall &call);
     /// False, which is said, where nothing can be written down.
     bool canWrite();
+    void makeCapture();
+    void showCapture();
     void placeCapture();
     void leaveCapture();
 

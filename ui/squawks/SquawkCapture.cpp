@@ -22,7 +22,7 @@
 namespace lastrivet::ui {
 
 SquawkCapture::SquawkCapture(Session &session, const QString &draft, QWidget *parent)
-    : QFrame(parent)
+    : Unfinished(parent)
     , m_session(session)
     , m_intake(new PhotoIntake(session, this))
     , m_line(new SquawkLineEdit(session, this))
@@ -61,6 +61,7 @@ QWidget *SquawkCapture::buildBar()
     auto *bar = m_bar = new QWidget(this);
     auto *photos = new QPushButton(m_session.theme().icon(QStringLiteral("actions/camera")),
                                    tr("Photos…"), bar);
+    photos->setEnabled(!m_session.isReadOnly());
     photos->setToolTip(tr("Files can also be dropped here, or pasted into the line"));
     m_names = new QLabel(bar);
     m_names->setAccessibleName(tr("Photos to take in"));
@@ -206,6 +207,12 @@ void SquawkCapture::addPhotos(const QStringList &files)
     understand();
 }
 
+QString SquawkCapture::heldBackWords() const
+{
+    return tr("The photos that were chosen for a squawk are not taken in. Write it down, press "
+              "“Clear”, or do the same once more to leave without them.");
+}
+
 void SquawkCapture::paste()
 {
     addPhotos(m_inbox.filesOnClipboard());
@@ -237,13 +244,13 @@ void SquawkCapture::keyPressEvent(QKeyEvent *event)
     if (event->key() == Qt::Key_Escape)
         Q_EMIT left();
     else
-        QFrame::keyPressEvent(event);
+        Unfinished::keyPressEvent(event);
 }
 
 void SquawkCapture::hideEvent(QHideEvent *event)
 {
     m_draft.keep();
-    QFrame::hideEvent(event);
+    Unfinished::hideEvent(event);
 }
 
 } // namespace lastrivet::ui

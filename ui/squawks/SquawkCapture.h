@@ -5,8 +5,7 @@
 #include "core/entry/SquawkLine.h"
 #include "ui/widgets/LineDraft.h"
 #include "ui/widgets/PictureInbox.h"
-
-#include <QFrame>
+#include "ui/widgets/Unfinished.h"
 
 class QLabel;
 class QPushButton;
@@ -18,8 +17,9 @@ class Session;
 class SquawkLineEdit;
 
 /// A squawk in one line with a photo or two, and what the line was understood as; what is typed
-/// stays until it is written down or cleared, also over a restart.
-class SquawkCapture final : public QFrame {
+/// stays until it is written down or cleared, also over a restart. Photos, which may have been
+/// pasted and be nowhere else, do not: they hold the window back.
+class SquawkCapture final : public Unfinished {
     Q_OBJECT
 
 public:
@@ -33,6 +33,9 @@ public:
     /// Shows nothing but the line as long as nothing is in it.
     void setQuietWhenEmpty();
     QString understood() const;
+    bool isBegun() const override { return !m_photos.isEmpty(); }
+    QStringList contents() const override { return m_photos; }
+    QString heldBackWords() const override;
 
 Q_SIGNALS:
     void recorded(qint64 squawk);

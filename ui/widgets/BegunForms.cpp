@@ -35,7 +35,7 @@ bool BegunForms::mayStart(std::int64_t record, const Purpose &purpose)
         if (isSame || isHeldBack(**begun, purpose)) {
             (*begun)->takeKeyboard();
             if (!isSame)
-                m_session.complain(Unfinished::heldBackWords());
+                m_session.complain((*begun)->heldBackWords());
             return false;
         }
     }

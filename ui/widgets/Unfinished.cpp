@@ -98,7 +98,7 @@ void Unfinished::noteLeft()
     m_isParked = false;
 }
 
-QString Unfinished::heldBackWords()
+QString Unfinished::heldBackWords() const
 {
     return tr("What is begun here is not kept. Keep it, press Escape to drop it, or do the same "
               "once more to leave without it.");

@@ -19,7 +19,9 @@ public:
     /// left, or hidden without being parked.
     virtual bool isBegun() const;
     /// What stands in its fields: texts, choices and ticks.
-    QStringList contents() const;
+    virtual QStringList contents() const;
+    /// That what is begun here held something else back, and what can be done now.
+    virtual QString heldBackWords() const;
     /// Brings it into view on its page, with the keyboard where it was last.
     void takeKeyboard();
     /// Hides it while something else is shown than what it is about; what is begun stays begun.
@@ -28,8 +30,6 @@ public:
     void bringBack();
     /// It is kept or dropped: nothing in it can be lost any more.
     void noteLeft();
-    /// That what is begun here held something else back, and what can be done now.
-    static QString heldBackWords();
 
 Q_SIGNALS:
     /// It is parked, and the keyboard is to be in it: what it is about has to be shown.

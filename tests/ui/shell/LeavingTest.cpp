@@ -14,7 +14,9 @@
 #include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/StartPage.h"
+#include "ui/squawks/SquawkCapture.h"
 #include "ui/squawks/SquawkEditor.h"
+#include "ui/squawks/SquawkLineEdit.h"
 #include "ui/widgets/ActLine.h"
 
 #include <QImage>
@@ -146,6 +148,66 @@ TEST_CASE("A form on another board of its page comes up with the board's own but
     const QPushButton *materials = test::button(page, QStringLiteral("Materials"));
     REQUIRE(materials);
     CHECK(materials->isChecked());
+}
+
+TEST_CASE("Photos chosen for a squawk that is not written down hold the window back")
+{
+    Opened opened;
+    const QString file = pathText(opened.folder / "rivet.png");
+    QImage image(32, 24, QImage::Format_RGB32);
+    image.fill(Qt::darkGreen);
+    REQUIRE(image.save(file));
+    opened.view().startSquawk();
+    auto *capture = opened.view().findChild<SquawkCapture *>();
+    REQUIRE(capture);
+    CHECK_FALSE(capture->isBegun());
+    capture->addPhotos({file});
+    opened.view().open(PageId::Log);
+    REQUIRE_FALSE(capture->isVisible());
+    REQUIRE_FALSE(opened.window.close());
+    CHECK(test::says(opened.window, QStringLiteral("The photos that were chosen for a squawk")));
+    CHECK(capture->isVisible());
+    REQUIRE(opened.window.focusWidget());
+    CHECK(capture->isAncestorOf(opened.window.focusWidget()));
+    SECTION("who closes again leaves without them")
+    {
+        CHECK(opened.window.close());
+        CHECK(opened.workshop.session()->records()->media.isEmpty());
+    }
+    SECTION("more photos are told of once more")
+    {
+        capture->addPhotos({pathText(opened.folder / "rib.png")});
+        CHECK_FALSE(opened.window.close());
+        CHECK(opened.window.close());
+    }
+    SECTION("what is cleared holds nothing back")
+    {
+        test::press(*capture, QStringLiteral("Clear"));
+        CHECK(opened.window.close());
+    }
+    SECTION("what is written down has them")
+    {
+        auto *line = capture->findChild<SquawkLineEdit *>();
+        REQUIRE(line);
+        QTest::keyClicks(line, QStringLiteral("rudder: dent"));
+        QTest::keyClick(line, Qt::Key_Return);
+        CHECK_FALSE(capture->isBegun());
+        CHECK(opened.window.close());
+        CHECK(opened.workshop.session()->records()->media.size() == 1);
+    }
+}
+
+TEST_CASE("Photos chosen on the page of squawks hold the window back, too")
+{
+    Opened opened;
+    opened.view().open(PageId::Squawks);
+    auto *capture = opened.view().page(PageId::Squawks).findChild<SquawkCapture *>();
+    REQUIRE(capture);
+    capture->addPhotos({pathText(opened.folder / "rib.png")});
+    opened.view().open(PageId::Today);
+    CHECK_FALSE(opened.window.close());
+    CHECK(opened.view().current() == PageId::Squawks);
+    CHECK(opened.window.close());
 }
 
 TEST_CASE("A new project that is half typed holds the window back")
