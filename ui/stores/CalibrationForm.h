@@ -19,7 +19,6 @@ public:
     explicit CalibrationForm(Session &session, QWidget *parent = nullptr);
 
     void start(Id<Tool> tool);
-    Id<Tool> about() const { return m_tool; }
 
 protected:
     bool perform() override;

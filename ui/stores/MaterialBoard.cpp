@@ -35,6 +35,7 @@ MaterialBoard::MaterialBoard(Session &session, QWidget *parent)
     , m_words(new QLabel(this))
     , m_used(new QPushButton(tr("Used on…"), this))
     , m_use(new UseForm(session, this))
+    , m_begun(session, {m_use})
     , m_cures(new Section(session.theme(), tr("Still curing"), tr("Nothing cures at the moment."),
                           this))
     , m_uses(new Section(session.theme(), tr("Used for"), tr("Nothing on record."), this))
@@ -73,6 +74,9 @@ void MaterialBoard::build()
         m_use->hide();
         list().view().setFocus();
     });
+    connect(m_use, &ActForm::wanted, this, [this] {
+        showRecord({RecordType::MaterialLot, m_begun.record()});
+    });
     connect(m_cures, &Section::chosen, this,
             [this](RecordRef record) { this->session().goTo(record); });
     connect(m_uses, &Section::chosen, this, [this](RecordRef record) { showUse(record.id); });
@@ -99,8 +103,9 @@ void MaterialBoard::showUse(std::int64_t use)
 
 void MaterialBoard::startUse()
 {
-    if (list().current().id != 0 && !session().isReadOnly())
-        m_use->start(Id<MaterialLot>{list().current().id});
+    const std::int64_t lot = list().current().id;
+    if (lot != 0 && !session().isReadOnly() && m_begun.mayStart(lot, {lot}))
+        m_use->start(Id<MaterialLot>{lot});
 }
 
 void MaterialBoard::refresh()
@@ -109,8 +114,9 @@ void MaterialBoard::refresh()
     const Id<MaterialLot> lot{list().current().id};
     const MaterialLot *chosen = records->find(lot);
     // An undo may have taken away what is being written about.
-    if (!records->findLive(m_use->about()))
-        m_use->hide();
+    if (m_begun.record() != 0 && !records->findLive(Id<MaterialLot>{m_begun.record()}))
+        m_begun.drop();
+    m_begun.show(lot.value());
     int expired = 0;
     int soon = 0;
     for (const MaterialLot &each : records->material_lots) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/stores/StoreBoard.h"
+#include "ui/widgets/BegunForms.h"
 
 class QLabel;
 class QPushButton;
@@ -35,6 +36,7 @@ private:
     QLabel *m_words;
     QPushButton *m_used;
     UseForm *m_use;
+    BegunForms m_begun;
     Section *m_cures;
     Section *m_uses;
     RecordForm *m_form;

@@ -21,6 +21,7 @@ ToolBoard::ToolBoard(Session &session, QWidget *parent)
     : StoreBoard(session, storeroom::toolSection(), parent)
     , m_calibrated(new QPushButton(tr("Calibrated…"), this))
     , m_calibration(new CalibrationForm(session, this))
+    , m_begun(session, {m_calibration})
     , m_calibrations(new Section(session.theme(), tr("Calibrations"), tr("None on record."), this))
     , m_outside(new Section(session.theme(), tr("Used out of calibration"),
                             tr("Everything on record was done in calibration."), this))
@@ -49,6 +50,9 @@ void ToolBoard::build()
         m_calibration->hide();
         list().view().setFocus();
     });
+    connect(m_calibration, &ActForm::wanted, this, [this] {
+        showRecord({RecordType::Tool, m_begun.record()});
+    });
     for (Section *section : {m_calibrations, m_outside})
         connect(section, &Section::chosen, this,
                 [this](RecordRef record) { this->session().goTo(record); });
@@ -56,8 +60,9 @@ void ToolBoard::build()
 
 void ToolBoard::startCalibration()
 {
-    if (list().current().id != 0 && !session().isReadOnly())
-        m_calibration->start(Id<Tool>{list().current().id});
+    const std::int64_t tool = list().current().id;
+    if (tool != 0 && !session().isReadOnly() && m_begun.mayStart(tool, {tool}))
+        m_calibration->start(Id<Tool>{tool});
 }
 
 void ToolBoard::refresh()
@@ -65,8 +70,9 @@ void ToolBoard::refresh()
     const Id<Tool> tool{list().current().id};
     const bool isChosen = bool(tool);
     // An undo may have taken away what is being written about.
-    if (!session().records()->findLive(m_calibration->about()))
-        m_calibration->hide();
+    if (m_begun.record() != 0 && !session().records()->findLive(Id<Tool>{m_begun.record()}))
+        m_begun.drop();
+    m_begun.show(tool.value());
     m_calibrated->setEnabled(isChosen && !session().isReadOnly());
     m_calibrations->setVisible(isChosen);
     m_outside->setVisible(isChosen);

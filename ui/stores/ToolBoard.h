@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/stores/StoreBoard.h"
+#include "ui/widgets/BegunForms.h"
 
 class QPushButton;
 
@@ -30,6 +31,7 @@ private:
 
     QPushButton *m_calibrated;
     CalibrationForm *m_calibration;
+    BegunForms m_begun;
     Section *m_calibrations;
     Section *m_outside;
 };

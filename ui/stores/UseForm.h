@@ -24,7 +24,6 @@ public:
     explicit UseForm(Session &session, QWidget *parent = nullptr);
 
     void start(Id<MaterialLot> lot);
-    Id<MaterialLot> about() const { return m_lot; }
 
 protected:
     bool perform() override;

@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/stores/StoresPage.h"
 
+#include "core/project/acts/Withdrawal.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Looks.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/lists/ListDialog.h"
 #include "ui/parts/SectionList.h"
+#include "ui/stores/CalibrationForm.h"
 #include "ui/stores/ClaimView.h"
 #include "ui/stores/DeliveryBoard.h"
 #include "ui/stores/ExpenseBoard.h"
@@ -27,6 +29,8 @@
 #include <QTreeView>
 
 #include <catch2/catch.hpp>
+
+#include <vector>
 
 namespace lastrivet::test {
 
@@ -84,6 +88,33 @@ struct StoresWindow {
     QString complaint;
     Id<PartLine> ribs;
     Id<PartLine> bolts;
+};
+
+const auto notKept = QStringLiteral("What is begun here is not kept.");
+
+/// Two lots, and a use of the first that is begun while the second is shown.
+struct BegunUse : StoresWindow {
+    BegunUse()
+    {
+        session->change(QStringLiteral("Lots"), [this](Edit &edit) {
+            MaterialLot lot;
+            lot.name = "Sealant";
+            first = edit.put(lot);
+            lot.name = "Primer";
+            second = edit.put(lot);
+        });
+        show(first);
+        press(page, QStringLiteral("Used on…"));
+        type(use(), QStringLiteral("Mix"), QStringLiteral("100:12"));
+        show(second);
+    }
+    void show(Id<MaterialLot> lot) { page.showRecord({RecordType::MaterialLot, lot.value()}); }
+    ui::UseForm &use() { return page.materials().use(); }
+    QString mix() { return field(use(), QStringLiteral("Mix")).text(); }
+    std::int64_t shown() { return page.materials().list().current().id; }
+
+    Id<MaterialLot> first;
+    Id<MaterialLot> second;
 };
 
 enum LineColumn { Name, PartNumber, Listed, Came, Damaged, Stands };
@@ -300,6 +331,78 @@ TEST_CASE("A use begins without the part of the use before")
     press(use, QStringLiteral("Keep the use"));
     CHECK(says(use, QStringLiteral("Say which part it was used on.")));
     CHECK(window.records()->material_uses.size() == 1);
+}
+
+TEST_CASE("A use that is begun waits with its lot")
+{
+    BegunUse window;
+    CHECK_FALSE(window.use().isVisible());
+    CHECK(window.use().isBegun());
+    SECTION("and is there with it again")
+    {
+        window.show(window.first);
+        CHECK(window.mix() == QStringLiteral("100:12"));
+        CHECK(window.complaint.isEmpty());
+    }
+    SECTION("and holds one of another lot back once")
+    {
+        press(window.page, QStringLiteral("Used on…"));
+        CHECK(window.shown() == window.first.value());
+        CHECK(window.mix() == QStringLiteral("100:12"));
+        CHECK(window.complaint.startsWith(notKept));
+        window.show(window.second);
+        press(window.page, QStringLiteral("Used on…"));
+        CHECK(window.shown() == window.second.value());
+        CHECK(window.mix().isEmpty());
+    }
+    SECTION("and goes on when it is wanted once more")
+    {
+        window.show(window.first);
+        press(window.page, QStringLiteral("Used on…"));
+        CHECK(window.mix() == QStringLiteral("100:12"));
+        CHECK(window.complaint.isEmpty());
+    }
+    SECTION("and goes with it")
+    {
+        window.session->change(QStringLiteral("Withdrawn"), [&](Edit &edit) {
+            const RecordRef lot{RecordType::MaterialLot, window.first.value()};
+            acts::withdraw(edit, std::vector{lot}, "spilt");
+        });
+        CHECK_FALSE(window.use().isBegun());
+    }
+}
+
+TEST_CASE("A calibration that is begun waits with its tool")
+{
+    StoresWindow window;
+    Id<Tool> wrench;
+    Id<Tool> scale;
+    window.session->change(QStringLiteral("Tools"), [&](Edit &edit) {
+        Tool tool;
+        tool.name = "Torque wrench";
+        wrench = edit.put(tool);
+        tool.name = "Scale";
+        scale = edit.put(tool);
+    });
+    const auto done = QStringLiteral("Calibrated on");
+    const auto show = [&](Id<Tool> tool) {
+        window.page.showRecord({RecordType::Tool, tool.value()});
+    };
+    const ui::CalibrationForm &form = window.page.tools().calibration();
+    show(wrench);
+    press(window.page, QStringLiteral("Calibrated…"));
+    type(window.page, done, QStringLiteral("2026-03-10"));
+    show(scale);
+    CHECK_FALSE(form.isVisible());
+    press(window.page, QStringLiteral("Calibrated…"));
+    CHECK(window.complaint.startsWith(notKept));
+    CHECK(window.page.tools().list().current().id == wrench.value());
+    CHECK(field(window.page, done).text() == QStringLiteral("2026-03-10"));
+    QTest::keyClick(&field(window.page, done), Qt::Key_Escape);
+    CHECK_FALSE(form.isBegun());
+    show(scale);
+    show(wrench);
+    CHECK_FALSE(form.isVisible());
 }
 
 TEST_CASE("Times to cure are read as data sheets write them")
