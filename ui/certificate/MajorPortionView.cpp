@@ -70,11 +70,13 @@ MajorPortionView::MajorPortionView(Session &session, QWidget *parent)
     , m_class(new QComboBox(this))
     , m_suggest(new QPushButton(tr("Add the usual tasks"), this))
     , m_own(new QLineEdit(this))
+    , m_draft(session, "own_task", *m_own)
     , m_add(new QPushButton(tr("Add a task"), this))
     , m_panel(new TaskPanel(session, *m_loader, this))
     , m_panelArea(new QScrollArea(this))
 {
     build();
+    m_draft.takeUp();
     m_table->selectRow(0);
     showCurrent();
     updateWords();
@@ -195,6 +197,7 @@ void MajorPortionView::addOwn()
         }))
         return;
     m_own->clear();
+    m_draft.keep();
     showRecord({RecordType::CreditTask, made.value()});
     m_panel->tenths().startTyping();
 }
@@ -268,6 +271,12 @@ void MajorPortionView::apply(const ChangeNotice &notice)
     m_panel->apply(notice);
     showCurrent();
     updateWords();
+}
+
+void MajorPortionView::hideEvent(QHideEvent *event)
+{
+    m_draft.keep();
+    CertificatePlace::hideEvent(event);
 }
 
 void MajorPortionView::startNew()

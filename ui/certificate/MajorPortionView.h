@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/certificate/CertificatePlace.h"
+#include "ui/widgets/LineDraft.h"
 
 class QComboBox;
 class QLabel;
@@ -32,6 +33,9 @@ public:
     TaskPanel &panel() const { return *m_panel; }
     QString verdict() const;
 
+protected:
+    void hideEvent(QHideEvent *event) override;
+
 private:
     void build();
     QWidget *buildTable();
@@ -53,6 +57,8 @@ private:
     QComboBox *m_class;
     QPushButton *m_suggest;
     QLineEdit *m_own;
+    /// A task that is typed and not added.
+    LineDraft m_draft;
     QPushButton *m_add;
     TaskPanel *m_panel;
     QScrollArea *m_panelArea;

@@ -38,11 +38,13 @@ PapersView::PapersView(Session &session, QWidget *parent)
     , m_headline(new QLabel(this))
     , m_table(new PlainTable(tr("Documents on the way to the certificate"), this))
     , m_own(new QLineEdit(this))
+    , m_draft(session, "own_paper", *m_own)
     , m_add(new QPushButton(tr("Add"), this))
     , m_panel(new PaperPanel(session, this))
     , m_panelArea(new QScrollArea(this))
 {
     build();
+    m_draft.takeUp();
     m_table->setCurrentIndex(m_model->index(0, 0));
     showCurrent();
     updateWords();
@@ -109,6 +111,7 @@ void PapersView::addOwn()
                           [&](Edit &edit) { acts::addPaper(edit, toStd(title)); }))
         return;
     m_own->clear();
+    m_draft.keep();
     m_table->selectRow(m_model->rowOf(toStd(title)));
 }
 
@@ -169,6 +172,12 @@ void PapersView::apply(const ChangeNotice &notice)
     m_panel->apply(notice);
     showCurrent();
     updateWords();
+}
+
+void PapersView::hideEvent(QHideEvent *event)
+{
+    m_draft.keep();
+    CertificatePlace::hideEvent(event);
 }
 
 void PapersView::startNew()

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/certificate/CertificatePlace.h"
+#include "ui/widgets/LineDraft.h"
 
 class QLabel;
 class QLineEdit;
@@ -28,6 +29,9 @@ public:
     QWidget *firstFocus() override;
     PaperPanel &panel() const { return *m_panel; }
 
+protected:
+    void hideEvent(QHideEvent *event) override;
+
 private:
     void build();
     QWidget *buildList();
@@ -40,6 +44,8 @@ private:
     QLabel *m_headline;
     PlainTable *m_table;
     QLineEdit *m_own;
+    /// A document that is typed and not added.
+    LineDraft m_draft;
     QPushButton *m_add;
     PaperPanel *m_panel;
     QScrollArea *m_panelArea;

@@ -291,6 +291,32 @@ TEST_CASE("Lines that are typed and not kept are there again when the project is
     CHECK(test::field(opened.window, log).text().isEmpty());
 }
 
+TEST_CASE("A document and a task that are typed and not added are there again, too")
+{
+    Opened opened;
+    const auto paper = QStringLiteral("A document that is on no list");
+    const auto task = QStringLiteral("A task that the form does not name");
+    const auto show = [&](const QString &place) {
+        opened.view().open(PageId::Certificate);
+        test::press(opened.view().page(PageId::Certificate), place);
+    };
+    show(QStringLiteral("Documents"));
+    test::type(opened.window, paper, QStringLiteral("Letter of the club"));
+    show(QStringLiteral("Major portion"));
+    test::type(opened.window, task, QStringLiteral("Wings: fairings"));
+    REQUIRE(opened.window.leaveProject());
+    REQUIRE(opened.window.openFolder(opened.place()));
+    show(QStringLiteral("Major portion"));
+    CHECK(test::field(opened.window, task).text() == QStringLiteral("Wings: fairings"));
+    show(QStringLiteral("Documents"));
+    CHECK(test::field(opened.window, paper).text() == QStringLiteral("Letter of the club"));
+    test::press(opened.view().page(PageId::Certificate), QStringLiteral("Add"));
+    REQUIRE(opened.window.leaveProject());
+    REQUIRE(opened.window.openFolder(opened.place()));
+    show(QStringLiteral("Documents"));
+    CHECK(test::field(opened.window, paper).text().isEmpty());
+}
+
 TEST_CASE("Tenths that were typed and not kept are there again when the project is opened again")
 {
     Opened opened;
