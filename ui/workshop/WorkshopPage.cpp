@@ -47,6 +47,7 @@ WorkshopPage::WorkshopPage(Session &session, QWidget *parent)
     , m_found(nullptr)
     , m_ownForm(new OwnLimitForm([this](const workshop::OwnLimit &limit) { return keepOwn(limit); },
                                  this))
+    , m_begunOwn(session, {m_ownForm})
     , m_withoutOwn(new QLabel(tr("This project's own limits could not be read: the tables and sums "
                                  "stand here without them. None can be changed until then."),
                               this))
@@ -234,7 +235,11 @@ void WorkshopPage::askForOwn(const QString &subject, const QString &unit)
         session().complain(m_withoutOwn->text());
         return;
     }
-    m_ownForm->start(subject, unit, workshop::ownLimit(m_own, toStd(subject)));
+    BegunForms::Purpose purpose;
+    for (const QChar letter : subject)
+        purpose.push_back(letter.unicode());
+    if (m_begunOwn.mayStart(0, purpose))
+        m_ownForm->start(subject, unit, workshop::ownLimit(m_own, toStd(subject)));
 }
 
 bool WorkshopPage::keepOwn(const workshop::OwnLimit &limit)

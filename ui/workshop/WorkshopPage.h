@@ -4,6 +4,7 @@
 
 #include "core/workshop/OwnLimits.h"
 #include "ui/shell/Page.h"
+#include "ui/widgets/BegunForms.h"
 #include "ui/workshop/Topics.h"
 
 #include <vector>
@@ -71,6 +72,7 @@ private:
     QScrollArea *m_foundArea;
     QVBoxLayout *m_found;
     OwnLimitForm *m_ownForm;
+    BegunForms m_begunOwn;
     /// Said while the tables stand there without the project's own limits.
     QLabel *m_withoutOwn;
 };

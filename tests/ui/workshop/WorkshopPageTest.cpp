@@ -206,6 +206,30 @@ TEST_CASE("A limit of the project's own that cannot be kept is not shown, and st
     CHECK(Shown::cell(torque, 0, 1) == QStringLiteral("18 – 22 in-lb"));
 }
 
+TEST_CASE("A limit of the project's own that is begun holds one for another thread back once")
+{
+    Shown shown;
+    QString complained;
+    QObject::connect(shown.session.get(), &Session::complained, &shown.page,
+                     [&](const QString &sentence) { complained = sentence; });
+    const auto own = QStringLiteral("The project's own limit…");
+    const auto most = QStringLiteral("At most");
+    QComboBox &thread = test::choice(shown.page, QStringLiteral("Torque of a bolt: Thread"));
+    thread.setCurrentText(QStringLiteral("10-32"));
+    test::press(shown.page, own);
+    test::type(shown.page, most, QStringLiteral("22"));
+    // For the same it goes on.
+    test::press(shown.page, own);
+    CHECK(test::field(shown.page, most).text() == QStringLiteral("22"));
+    CHECK(complained.isEmpty());
+    thread.setCurrentText(QStringLiteral("1/4-28"));
+    test::press(shown.page, own);
+    CHECK(test::field(shown.page, most).text() == QStringLiteral("22"));
+    CHECK(complained.startsWith(QStringLiteral("What is begun here is not kept.")));
+    test::press(shown.page, own);
+    CHECK(test::field(shown.page, most).text().isEmpty());
+}
+
 TEST_CASE("The project's own limit stands in the table's place, with its source, and is kept")
 {
     Shown shown;
