@@ -80,15 +80,16 @@ QWidget *WorkersEditor::makeRow(std::size_t place)
     layout->addWidget(minutes);
     layout->addWidget(paid);
     layout->addWidget(removal);
-    connect(minutes, &QLineEdit::editingFinished, this, [this, place, minutes] {
+    const Place here{m_shown, place, worker.person_id};
+    connect(minutes, &QLineEdit::editingFinished, this, [this, here, minutes] {
         // Before the line goes, which finishes its editing once more.
         const bool isTyped = minutes->isModified();
         minutes->setModified(false);
         if (isTyped)
-            setMinutes(place, minutes->text());
+            setMinutes(here, minutes->text());
     });
-    connect(paid, &QCheckBox::clicked, this, [this, place](bool isPaid) {
-        if (!change([&](Workers &workers) { workers[place].paid = isPaid; }))
+    connect(paid, &QCheckBox::clicked, this, [this, here](bool isPaid) {
+        if (!changeAt(here, [&](WorkSession::Worker &known) { known.paid = isPaid; }))
             fill();
     });
     connect(removal, &QPushButton::clicked, this, [this, place] {
@@ -97,7 +98,7 @@ QWidget *WorkersEditor::makeRow(std::size_t place)
     return row;
 }
 
-void WorkersEditor::setMinutes(std::size_t place, const QString &text)
+void WorkersEditor::setMinutes(const Place &place, const QString &text)
 {
     const auto minutes = entry::parseDuration(toStd(text));
     if (!minutes && !text.trimmed().isEmpty()) {
@@ -105,17 +106,28 @@ void WorkersEditor::setMinutes(std::size_t place, const QString &text)
         fill();
         return;
     }
-    if (!change([&](Workers &workers) { workers[place].minutes = minutes; }))
+    if (!changeAt(place, [&](WorkSession::Worker &worker) { worker.minutes = minutes; }))
         fill();
 }
 
 bool WorkersEditor::change(const std::function<void(Workers &)> &body)
 {
-    if (!m_shown)
-        return false;
-    const Id<WorkSession> id = m_shown;
+    return m_shown && changeOf(m_shown, body);
+}
+
+bool WorkersEditor::changeAt(const Place &place,
+                             const std::function<void(WorkSession::Worker &)> &body)
+{
+    return changeOf(place.session, [&](Workers &workers) {
+        if (place.row < workers.size() && workers[place.row].person_id == place.person)
+            body(workers[place.row]);
+    });
+}
+
+bool WorkersEditor::changeOf(Id<WorkSession> session, const std::function<void(Workers &)> &body)
+{
     return m_session.change(tr("Log entry: who worked"), [&](Edit &edit) {
-        edit.update(id, [&](WorkSession &session) { body(session.workers); });
+        edit.update(session, [&](WorkSession &changed) { body(changed.workers); });
     });
 }
 

@@ -29,8 +29,18 @@ private:
 
     void fill();
     QWidget *makeRow(std::size_t place);
-    void setMinutes(std::size_t place, const QString &text);
+    /// Somebody in a row, which may go by the time that what is typed there is kept.
+    struct Place {
+        Id<WorkSession> session;
+        std::size_t row;
+        Id<Person> person;
+    };
+
+    void setMinutes(const Place &place, const QString &text);
     bool change(const std::function<void(Workers &)> &body);
+    /// Nothing is changed when the person is not in that row any more.
+    bool changeAt(const Place &place, const std::function<void(WorkSession::Worker &)> &body);
+    bool changeOf(Id<WorkSession> session, const std::function<void(Workers &)> &body);
 
     Session &m_session;
     Id<WorkSession> m_shown;
