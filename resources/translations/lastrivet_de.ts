@@ -17209,6 +17209,10 @@
         <source>repair decided</source>
         <translation>Reparatur entschieden</translation>
     </message>
+    <message>
+        <source>What is typed in the line is not kept: Enter keeps it, and the same once more drops it.</source>
+        <translation>Was in der Zeile steht, ist noch nicht festgehalten: Eingabe hält es fest, dasselbe noch einmal verwirft es.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RestoreForm</name>

@@ -17209,6 +17209,10 @@
         <source>repair decided</source>
         <translation>réparation décidée</translation>
     </message>
+    <message>
+        <source>What is typed in the line is not kept: Enter keeps it, and the same once more drops it.</source>
+        <translation>Ce qui est écrit dans la ligne n’est pas encore conservé : Entrée le conserve, la même chose encore une fois l’abandonne.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RestoreForm</name>

@@ -180,8 +180,29 @@ bool RepairOptions::change(const QString &what, const std::function<void(Squawk 
                             [&](Edit &edit) { edit.update(id, body); });
 }
 
+/// What is typed in the line and not kept holds the words of another way back once; those of the
+/// same way go on.
+bool RepairOptions::mayEdit(const Squawk::RepairOption &option)
+{
+    const Line now = line();
+    const bool isTyped = !sayTheSame(now.words, m_edited.value_or(Squawk::RepairOption()));
+    const QString held = asText({now.words, option});
+    if (!isTyped || held == m_heldBackBy)
+        return true;
+    m_title->setFocus();
+    if (m_edited && sayTheSame(*m_edited, option))
+        return false;
+    m_heldBackBy = held;
+    m_session.complain(tr("What is typed in the line is not kept: Enter keeps it, and the same "
+                          "once more drops it."));
+    return false;
+}
+
 void RepairOptions::edit(std::size_t place)
 {
+    if (!mayEdit(m_shown[place]))
+        return;
+    m_heldBackBy.clear();
     setLine({m_shown[place], m_shown[place]});
     m_title->setFocus();
     m_title->selectAll();

@@ -49,6 +49,7 @@ private:
     void keepDraft();
     static QString asText(const Line &line);
     static Line fromText(const QString &text);
+    bool mayEdit(const Squawk::RepairOption &option);
     void edit(std::size_t place);
     void choose(std::size_t place);
     void remove(std::size_t place);
@@ -59,6 +60,8 @@ private:
     std::vector<Squawk::RepairOption> m_shown;
     /// As it was when its words were put into the line: its place may change meanwhile.
     std::optional<Squawk::RepairOption> m_edited;
+    /// The way whose edit the words in the line held back last, and these words.
+    QString m_heldBackBy;
     /// What is typed and not kept.
     Drafts m_drafts;
     QVBoxLayout *m_rows;

@@ -121,6 +121,43 @@ TEST_CASE("A way to repair it that goes while its words are edited is added anew
     CHECK(window.squawk("1").repair_options.back().title == "Large doubler");
 }
 
+TEST_CASE("A way to repair it that is typed holds the words of another back once", "[squawks]")
+{
+    SquawksWindow window;
+    const char *way = "A way to repair it";
+    window.show(window.workshop.squawk);
+    window.enter(way, "Next size");
+    const auto edit = [&] {
+        for (auto *button : window.page.findChildren<QPushButton *>()) {
+            if (button->accessibleName() == QStringLiteral("Edit Next size"))
+                return QTest::mouseClick(button, Qt::LeftButton);
+        }
+        FAIL("no way to edit it");
+    };
+    window.field(way).setText(QStringLiteral("Doubler"));
+    edit();
+    CHECK(window.field(way).text() == QStringLiteral("Doubler"));
+    REQUIRE(window.complaints.size() == 1);
+    SECTION("and is kept by Enter")
+    {
+        QTest::keyClick(&window.field(way), Qt::Key_Return);
+        CHECK(window.squawk("1").repair_options.size() == 2);
+    }
+    SECTION("and goes when they are wanted once more")
+    {
+        edit();
+        CHECK(window.field(way).text() == QStringLiteral("Next size"));
+        window.field(way).setText(QStringLiteral("Next size, reamed"));
+        // Its own words are in the line already, and go on.
+        edit();
+        CHECK(window.field(way).text() == QStringLiteral("Next size, reamed"));
+        CHECK(window.complaints.size() == 1);
+        QTest::keyClick(&window.field(way), Qt::Key_Return);
+        REQUIRE(window.squawk("1").repair_options.size() == 1);
+        CHECK(window.squawk("1").repair_options.front().title == "Next size, reamed");
+    }
+}
+
 TEST_CASE("A name that is typed for an act is still there after a look elsewhere", "[squawks]")
 {
     SquawksWindow window;
