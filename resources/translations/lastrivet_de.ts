@@ -14849,6 +14849,10 @@
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
+    <message>
+        <source>What was typed into the list is not brought in. The same once more drops it.</source>
+        <translation>Was in die Liste getippt wurde, ist nicht übernommen. Dasselbe noch einmal verwirft es.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ListRows</name>

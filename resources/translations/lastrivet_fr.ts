@@ -14849,6 +14849,10 @@
         <source>Cancel</source>
         <translation>Annuler</translation>
     </message>
+    <message>
+        <source>What was typed into the list is not brought in. The same once more drops it.</source>
+        <translation>Ce qui a été tapé dans la liste n’est pas importé. La même chose encore une fois l’abandonne.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ListRows</name>

@@ -26,6 +26,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QTextDocument>
 #include <QTreeView>
 #include <QVBoxLayout>
 
@@ -334,6 +335,21 @@ void ListDialog::take()
     } catch (const Fault &fault) {
         say(tr("Nothing was brought in. %1").arg(inWords({fault.what(), {}})), false);
     }
+}
+
+void ListDialog::reject()
+{
+    if (m_soon.isActive())
+        readAnew();
+    const QString typed = m_text->toPlainText();
+    const bool isTyped = m_text->document()->isModified() && !typed.trimmed().isEmpty();
+    if (!isTyped || typed == m_heldBackBy) {
+        QDialog::reject();
+        return;
+    }
+    m_heldBackBy = typed;
+    say(tr("What was typed into the list is not brought in. The same once more drops it."),
+        m_take->isEnabled());
 }
 
 } // namespace lastrivet::ui

@@ -44,6 +44,8 @@ public:
     ListRows &rows() const { return *m_rows; }
     /// Takes the list in; closes the dialog when that was done.
     void take();
+    /// Stays once when somebody typed in the list, and says so.
+    void reject() override;
     QString summary() const;
 
 private:
@@ -81,6 +83,8 @@ private:
     /// The file that was opened last, and what stood in it.
     QString m_file;
     QSet<QString> m_fileLines;
+    /// What was typed when the dialog stayed last.
+    QString m_heldBackBy;
 };
 
 } // namespace lastrivet::ui

@@ -58,6 +58,35 @@ TEST_CASE("Parts pasted from a spreadsheet are shown row by row, then made in on
     watch.check();
 }
 
+TEST_CASE("A list that somebody typed in is dropped by the second cancelling, not the first")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setText(QStringLiteral("Code\tName\nLW-R1\tRib 1\n"));
+    SECTION("what was only brought along goes at once")
+    {
+        dialog.show();
+        dialog.reject();
+        CHECK_FALSE(dialog.isVisible());
+    }
+    SECTION("what was typed stays once")
+    {
+        auto *text = dialog.findChild<QPlainTextEdit *>();
+        REQUIRE(text);
+        dialog.show();
+        QTest::keyClicks(text, QStringLiteral("Spar"));
+        REQUIRE_FALSE(dialog.close());
+        CHECK(dialog.isVisible());
+        CHECK(dialog.summary().startsWith(QStringLiteral("What was typed into the list")));
+        QTest::keyClicks(text, QStringLiteral("s"));
+        dialog.reject();
+        CHECK(dialog.isVisible());
+        dialog.reject();
+        CHECK_FALSE(dialog.isVisible());
+    }
+}
+
 TEST_CASE("One wrong row keeps the whole list out, and says what is wrong with it")
 {
     Workshop workshop;
