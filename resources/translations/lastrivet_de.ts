@@ -13038,6 +13038,10 @@
         <source>The letter is in %1.</source>
         <translation>Der Brief liegt in %1.</translation>
     </message>
+    <message>
+        <source>What was written into the letter is kept nowhere. Copy it, save it, or do the same once more to leave without it.</source>
+        <translation>Was in den Brief geschrieben wurde, ist nirgends festgehalten. Kopieren, speichern oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::CloseForm</name>

@@ -13038,6 +13038,10 @@
         <source>The letter is in %1.</source>
         <translation>La lettre est dans %1.</translation>
     </message>
+    <message>
+        <source>What was written into the letter is kept nowhere. Copy it, save it, or do the same once more to leave without it.</source>
+        <translation>Ce qui a été écrit dans la lettre n’est conservé nulle part. La copier, l’enregistrer, ou refaire la même chose pour partir sans cela.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::CloseForm</name>

@@ -21,6 +21,7 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QTextCursor>
 #include <QTextDocument>
 #include <QVBoxLayout>
 
@@ -29,7 +30,7 @@
 namespace lastrivet::ui {
 
 ClaimView::ClaimView(Session &session, QWidget *parent)
-    : QWidget(parent)
+    : Unfinished(parent)
     , m_session(session)
     , m_title(heading({}, this))
     , m_language(new QComboBox(this))
@@ -66,7 +67,7 @@ void ClaimView::build()
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addLayout(line);
     layout->addWidget(m_text, 1);
-    connect(m_language, &QComboBox::activated, this, &ClaimView::write);
+    connect(m_language, &QComboBox::activated, this, &ClaimView::writeAnew);
     connect(copyIt, &QPushButton::clicked, this, &ClaimView::copy);
     connect(saveIt, &QPushButton::clicked, this, &ClaimView::save);
     connect(back, &QPushButton::clicked, this, &ClaimView::left);
@@ -80,18 +81,39 @@ void ClaimView::show(const stores::Claim &claim)
                                             : tr("Letter: %1").arg(toQt(claim.shipment)));
     // What somebody wrote into the letter is kept while it is about the same shipment.
     if (!isSame || !m_text->document()->isModified())
-        write();
+        m_text->setPlainText(letter());
     m_text->setFocus();
 }
 
-void ClaimView::write()
+QString ClaimView::letter() const
 {
     const auto language = QLocale::Language(m_language->currentData().toInt());
     const print::Wording wording = print::wordingIn(print::languageFor(language));
     QStringList lines;
     for (const Message &line : stores::letter(*m_session.records(), m_claim, m_session.today()))
         lines << wording.text(line);
-    m_text->setPlainText(lines.join(QLatin1Char('\n')) + QLatin1Char('\n'));
+    return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
+
+/// The text's own undo brings back what somebody wrote into it.
+void ClaimView::writeAnew()
+{
+    QTextCursor all(m_text->document());
+    all.select(QTextCursor::Document);
+    all.insertText(letter());
+    m_text->moveCursor(QTextCursor::Start);
+    m_text->document()->setModified(false);
+}
+
+bool ClaimView::isBegun() const
+{
+    return m_text->document()->isModified() && text() != m_used;
+}
+
+QString ClaimView::heldBackWords() const
+{
+    return tr("What was written into the letter is kept nowhere. Copy it, save it, or do the same "
+              "once more to leave without it.");
 }
 
 QString ClaimView::text() const
@@ -101,7 +123,8 @@ QString ClaimView::text() const
 
 void ClaimView::copy()
 {
-    QApplication::clipboard()->setText(text());
+    m_used = text();
+    QApplication::clipboard()->setText(m_used);
     m_session.say(tr("The letter is on the clipboard."));
 }
 
@@ -115,6 +138,7 @@ void ClaimView::save()
     try {
         const std::string written = text().toStdString();
         exchange::writeWholeFile(toPath(file), [&](std::ostream &out) { out << written; });
+        m_used = text();
         m_session.say(tr("The letter is in %1.").arg(QDir::toNativeSeparators(file)));
     } catch (const Fault &fault) {
         m_session.complain(fault);
@@ -126,7 +150,7 @@ void ClaimView::keyPressEvent(QKeyEvent *event)
     if (event->key() == Qt::Key_Escape)
         Q_EMIT left();
     else
-        QWidget::keyPressEvent(event);
+        Unfinished::keyPressEvent(event);
 }
 
 } // namespace lastrivet::ui

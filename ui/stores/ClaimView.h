@@ -3,8 +3,7 @@
 #pragma once
 
 #include "core/stores/Claim.h"
-
-#include <QWidget>
+#include "ui/widgets/Unfinished.h"
 
 #include <functional>
 
@@ -16,8 +15,9 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// The letter to the supplier, to be read and changed before it is copied or saved as a text.
-class ClaimView final : public QWidget {
+/// The letter to the supplier, to be read and changed before it is copied or saved as a text: until
+/// then, what was written into it is begun.
+class ClaimView final : public Unfinished {
     Q_OBJECT
 
 public:
@@ -27,6 +27,9 @@ public:
 
     void show(const stores::Claim &claim);
     QString text() const;
+    bool isBegun() const override;
+    QStringList contents() const override { return {text()}; }
+    QString heldBackWords() const override;
     void copy();
     void save();
     /// In place of the dialog that asks for a file.
@@ -40,7 +43,8 @@ protected:
 
 private:
     void build();
-    void write();
+    QString letter() const;
+    void writeAnew();
 
     Session &m_session;
     ChooseFile m_chooseFile;
@@ -48,6 +52,8 @@ private:
     QLabel *m_title;
     QComboBox *m_language;
     QPlainTextEdit *m_text;
+    /// As it was copied or saved last.
+    QString m_used;
 };
 
 } // namespace lastrivet::ui

@@ -47,6 +47,7 @@ DeliveryBoard::DeliveryBoard(Session &session, QWidget *parent)
     , m_waits(new Section(session.theme(), tr("What is not here yet"),
                           tr("Everything on the lists is here."), this))
     , m_claim(new ClaimView(session, this))
+    , m_begunClaim(session, {m_claim})
 {
     build();
     connectActs();
@@ -227,6 +228,11 @@ void DeliveryBoard::startClaim()
         session().say(tr("Nothing of this shipment is missing, damaged or late."));
         return;
     }
+    BegunForms::Purpose purpose;
+    for (const char letter : shipment->name)
+        purpose.push_back(letter);
+    if (!m_begunClaim.mayStart(0, purpose))
+        return;
     stack().setCurrentWidget(m_claim);
     m_claim->show(claim);
 }

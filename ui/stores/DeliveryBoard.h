@@ -4,6 +4,7 @@
 
 #include "core/stores/Delivery.h"
 #include "ui/stores/StoreBoard.h"
+#include "ui/widgets/BegunForms.h"
 
 class QComboBox;
 class QLabel;
@@ -56,6 +57,7 @@ private:
     Section *m_waitsHere;
     Section *m_waits;
     ClaimView *m_claim;
+    BegunForms m_begunClaim;
 };
 
 } // namespace lastrivet::ui

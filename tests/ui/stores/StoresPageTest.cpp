@@ -25,6 +25,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
+#include <QPlainTextEdit>
 #include <QTest>
 #include <QTreeView>
 
@@ -200,6 +201,58 @@ TEST_CASE("The claim letter says what is missing, in the words of its language, 
     CHECK(QString::fromUtf8(saved.readAll()) == letter);
     press(window.page, QStringLiteral("Back to the list"));
     CHECK(window.list(board).isVisible());
+}
+
+TEST_CASE("What is written into a claim letter is not lost for another letter or language")
+{
+    StoresWindow window;
+    window.session->change(QStringLiteral("Late, too"), [](Edit &edit) {
+        PartLine line;
+        line.shipment = "Crate 3";
+        line.name = "Spar caps";
+        line.quantity = 2;
+        line.expected_on = Moment::parse("2026-03-01");
+        edit.put(line);
+    });
+    auto &board = window.page.deliveries();
+    const auto ask = [&](const QString &crate) {
+        board.chooseShipment(crate);
+        press(window.page, QStringLiteral("Claim letter"));
+    };
+    ask(QStringLiteral("Crate 2"));
+    auto *text = board.claim().findChild<QPlainTextEdit *>();
+    REQUIRE(text);
+    CHECK_FALSE(board.claim().isBegun());
+    QTest::keyClicks(text, QStringLiteral("Dear Kim, "));
+    CHECK(board.claim().isBegun());
+    const QString written = board.claim().text();
+    SECTION("another letter is held back once")
+    {
+        ask(QStringLiteral("Crate 3"));
+        CHECK(board.claim().text() == written);
+        CHECK(window.complaint.startsWith(QStringLiteral("What was written into the letter")));
+        ask(QStringLiteral("Crate 3"));
+        CHECK(board.claim().text().contains(QStringLiteral("Spar caps")));
+    }
+    SECTION("the letter in another language can be taken back")
+    {
+        QComboBox &language = choice(board, QStringLiteral("Language of the letter"));
+        language.setCurrentIndex(language.currentIndex() == 0 ? 1 : 0);
+        Q_EMIT language.activated(language.currentIndex());
+        CHECK(board.claim().text() != written);
+        CHECK_FALSE(board.claim().isBegun());
+        text->undo();
+        CHECK(board.claim().text() == written);
+        CHECK(board.claim().isBegun());
+    }
+    SECTION("what was copied holds nothing back")
+    {
+        press(window.page, QStringLiteral("Copy"));
+        CHECK_FALSE(board.claim().isBegun());
+        ask(QStringLiteral("Crate 3"));
+        CHECK(board.claim().text().contains(QStringLiteral("Spar caps")));
+        CHECK(window.complaint.isEmpty());
+    }
 }
 
 TEST_CASE("A shipment becomes an expense in one action, and says which line has no price")
