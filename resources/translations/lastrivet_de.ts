@@ -12736,6 +12736,10 @@
         <source>At the bench: another part</source>
         <translation>An der Werkbank: anderes Teil</translation>
     </message>
+    <message>
+        <source>What is typed for a squawk or a note goes to %1 now.</source>
+        <translation>Was für eine Beanstandung oder eine Notiz getippt ist, geht jetzt an %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>

@@ -12736,6 +12736,10 @@
         <source>At the bench: another part</source>
         <translation>À l’établi : autre pièce</translation>
     </message>
+    <message>
+        <source>What is typed for a squawk or a note goes to %1 now.</source>
+        <translation>Ce qui est tapé pour une anomalie ou une note va maintenant à %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>

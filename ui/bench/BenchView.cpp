@@ -39,6 +39,7 @@ constexpr std::size_t picturesShown = 12;
 
 void BenchView::showPart(Id<Component> part)
 {
+    const bool isOther = part != m_part;
     m_part = part;
     m_torque->follow({{RecordType::Component, part.value()}});
     m_clock->setPart(part);
@@ -46,6 +47,10 @@ void BenchView::showPart(Id<Component> part)
     m_change->show();
     fill();
     m_clock->button().setFocus();
+    // Nothing beside the lines says what they are about.
+    if (isOther && !(m_squawk->text() + m_note->text()).trimmed().isEmpty())
+        m_session.say(tr("What is typed for a squawk or a note goes to %1 now.")
+                          .arg(partName(*m_session.records(), part)));
 }
 
 void BenchView::choosePart()

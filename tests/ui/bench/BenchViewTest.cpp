@@ -312,6 +312,21 @@ TEST_CASE("What is typed at the bench and not written down is there when the ben
     CHECK(bench.session->project().localState("bench_note") == "Mind the");
 }
 
+TEST_CASE("Whose note it is that was typed for another part is said when the part is changed")
+{
+    Bench bench;
+    const auto goesTo = QStringLiteral("goes to LA Left aileron now");
+    bench.view->showPart(bench.workshop.aileron);
+    CHECK_FALSE(bench.says(goesTo));
+    bench.view->showPart(bench.workshop.bay);
+    QTest::keyClicks(&bench.line(QStringLiteral("Note")), QStringLiteral("Mind the grommet"));
+    bench.view->showPart(bench.workshop.aileron);
+    CHECK(bench.says(goesTo));
+    QTest::keyClick(&bench.line(QStringLiteral("Note")), Qt::Key_Return);
+    CHECK(bench.records().find(bench.workshop.bay)->note.empty());
+    CHECK(bench.records().find(bench.workshop.aileron)->note == "2026-03-14: Mind the grommet");
+}
+
 TEST_CASE("F11 covers the screen with the bench; F11 or Escape gives it back")
 {
     test::Workshop workshop;
