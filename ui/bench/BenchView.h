@@ -10,7 +10,7 @@
 #include <QWidget>
 
 #include <array>
-#include <vector>
+#include <list>
 
 class QBoxLayout;
 class QGridLayout;
@@ -99,7 +99,7 @@ private:
     ActLine *m_torque = nullptr;
     QLineEdit *m_squawk = nullptr;
     QLineEdit *m_note = nullptr;
-    std::vector<LineDraft> m_drafts;
+    std::list<LineDraft> m_drafts;
     QLabel *m_noPictures = nullptr;
     QListView *m_pictures = nullptr;
     MediaModel *m_media = nullptr;

@@ -97,8 +97,10 @@ void SquawkWork::connectParts()
     connect(m_line, &QLineEdit::textChanged, this, &SquawkWork::understand);
     connect(m_line, &QLineEdit::textEdited, this, [this](const QString &text) {
         // An emptied line is about nothing any more.
-        if (text.isEmpty())
-            m_stopped = {};
+        if (!text.isEmpty())
+            return;
+        m_stopped = {};
+        keepDraft();
     });
     connect(m_line, &QLineEdit::returnPressed, this, &SquawkWork::log);
     connect(m_clock, &QPushButton::clicked, this, &SquawkWork::startOrStop);
@@ -289,6 +291,8 @@ void SquawkWork::stop()
             words.contains(QLatin1Char(':')) ? QStringLiteral("%1m ") : QStringLiteral("%1m: ");
         m_line->setText(front.arg(std::max(worked, Minutes{1}).count()) + words);
     }
+    // Together: its time without where it is from would be counted twice after a crash.
+    keepDraft();
     understand();
 }
 

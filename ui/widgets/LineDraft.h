@@ -4,6 +4,8 @@
 
 #include "ui/shell/Drafts.h"
 
+#include <QTimer>
+
 #include <string>
 
 class QLineEdit;
@@ -13,7 +15,8 @@ namespace lastrivet::ui {
 class Session;
 
 /// What is typed into a line and not written down yet: kept on this computer, and there again when
-/// the line is. The line may be about one thing after the other, and has a draft of each.
+/// the line is. The line may be about one thing after the other, and has a draft of each. It is
+/// kept whenever the hand rests, too: power may fail before the line is left.
 class LineDraft {
 public:
     /// `kind` names where it is kept; `line` lives as long.
@@ -34,6 +37,7 @@ private:
     Drafts m_drafts;
     QLineEdit &m_line;
     std::string m_subject;
+    QTimer m_soon;
 };
 
 } // namespace lastrivet::ui

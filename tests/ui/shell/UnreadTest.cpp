@@ -238,6 +238,19 @@ TEST_CASE("A line that is about one thing after the other has a draft of each")
     CHECK_FALSE(session->localState("line:a").value);
 }
 
+TEST_CASE("What is typed into a line is kept when the hand rests, before the line is left")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QLineEdit line;
+    line.show();
+    LineDraft draft(*session, "line", line);
+    draft.takeUp();
+    QTest::keyClicks(&line, QStringLiteral("Crack"));
+    CHECK_FALSE(session->localState("line").value);
+    CHECK(QTest::qWaitFor([&] { return session->localState("line").value == "Crack"; }, 5000));
+}
+
 TEST_CASE("What could not be read comes into the line, and stays there when it is kept again",
           "[unread]")
 {

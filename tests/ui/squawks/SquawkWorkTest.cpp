@@ -7,6 +7,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <string>
+
 namespace lastrivet::test {
 
 TEST_CASE("The clock measures work on a squawk, and runs on until its time is logged", "[squawks]")
@@ -22,6 +24,10 @@ TEST_CASE("The clock measures work on a squawk, and runs on until its time is lo
     CHECK(window.session->timer());
     QLineEdit &line = window.field("Log work on this squawk");
     CHECK(line.text() == QStringLiteral("25m: "));
+    // With where it is from, in case that nothing more can be kept.
+    const std::string id = std::to_string(window.workshop.squawk.value());
+    CHECK(window.session->localState("squawk_work:" + id).value == "25m: ");
+    CHECK(window.session->localState("squawk_clock:" + id).value == began.text());
     QTest::keyClicks(&line, QStringLiteral("drilled out"));
     QTest::keyClick(&line, Qt::Key_Return);
     CHECK_FALSE(window.session->timer());
