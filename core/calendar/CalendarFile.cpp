@@ -4,6 +4,7 @@
 
 #include "core/base/Error.h"
 #include "core/calendar/UtcTime.h"
+#include "core/evidence/files/FileBehind.h"
 #include "core/exchange/WholeFile.h"
 #include "core/project/Project.h"
 
@@ -139,11 +140,12 @@ std::string calendarText(const std::vector<Entry> &entries, const FileFacts &fac
 void writeCalendar(const std::vector<Entry> &entries, const FileFacts &facts,
                    const std::filesystem::path &place)
 {
+    const auto file = evidence::fileBehind(place);
     if (entries.empty())
         throw NotSaved("No visit is planned, and no day of expiry or calibration is on record: "
                        "there is nothing to put into a calendar.");
     const std::string text = calendarText(entries, facts);
-    exchange::writeWholeFile(place, [&](std::ostream &out) { out << text; });
+    exchange::writeWholeFile(file, [&](std::ostream &out) { out << text; });
 }
 
 FileFacts fileFacts(const Project &project, std::optional<int> alarmDays)

@@ -5,7 +5,8 @@
 
     refresh.py SOURCE_FOLDER            rewrites resources/translations/*.ts
     refresh.py SOURCE_FOLDER --check    changes nothing; fails when a text of the sources is in no .ts
-                                        file, or a translation has other places for values
+                                        file, or a translation has other places for values, or a French
+                                        one a space at which a line could end before : ; ! ? »
 
 lupdate is found in $LUPDATE, on the path, or where Debian keeps Qt 6's tools.
 """
@@ -49,6 +50,8 @@ def refresh(root, folder):
                 check=True, capture_output=True, text=True)
             warnings |= {line for line in run.stderr.splitlines() if line.strip()}
             drop_wrappers(folder / f"lastrivet_{language}.ts")
+    french = folder / "lastrivet_fr.ts"
+    french.write_text(held_together(french.read_text(encoding="utf-8")), encoding="utf-8")
     return sorted(line for line in warnings if not NAMESPACE.search(line))
 
 
@@ -58,6 +61,13 @@ def drop_wrappers(file):
     file.write_text(re.sub(
         r"<context>\n    <name>lastrivet(::[a-z]+)*</name>.*?</context>\n", "", written,
         flags=re.S), encoding="utf-8")
+
+
+def held_together(french):
+    """The .ts file with spaces that do not break before : ; ! ? » and after «."""
+    def hold(found):
+        return re.sub(r"(?<=\S) (?=[:;!?»])|(?<=«) ", "\N{NO-BREAK SPACE}", found.group())
+    return re.sub(r"<(translation|numerusform)>.*?</\1>", hold, french, flags=re.S)
 
 
 def texts(file):
@@ -114,6 +124,10 @@ def check(root, folder):
             for context, source, _ in sorted(have.keys() - want.keys(), key=str):
                 print(f"{language}: said nowhere any more: {context}: {source}")
                 missing += 1
+        french = (folder / "lastrivet_fr.ts").read_text(encoding="utf-8")
+        if held_together(french) != french:
+            print("fr: spaces that may break before a sign or inside « »")
+            missing += 1
         if missing:
             print("`python3 resources/translations/refresh.py .` mends that; then translate what is new.")
         return 1 if missing else 0

@@ -95,7 +95,9 @@ QString printFileName(const QString &title, const std::string &day, const QStrin
 {
     QString name = title + QLatin1Char(' ') + toQt(day);
     for (QChar &letter : name) {
-        if (QStringLiteral("/\\:*?\"<>|").contains(letter))
+        if (letter == QChar::Nbsp)
+            letter = QLatin1Char(' ');
+        else if (QStringLiteral("/\\:*?\"<>|").contains(letter))
             letter = QLatin1Char('-');
     }
     return name + ending;

@@ -26,7 +26,7 @@ TEST_CASE("Required fields are filled, in rows of lists too")
         s.repair_options.push_back({});
     });
     project.change(helper, [](Person &p) { p.roles.clear(); });
-    CHECK(wrongs(project, wing) == Said{"Part 2 “part” lacks name."});
+    CHECK(wrongs(project, wing) == Said{"Part 2 lacks name."});
     CHECK(wrongs(project, squawk) ==
           Said{"Squawk 1 “Overdriven rivet” lacks title in row 1 of repair_options.",
                "Squawk 1 “Overdriven rivet” lacks found_on."});
