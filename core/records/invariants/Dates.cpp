@@ -3,6 +3,9 @@
 #include "core/base/Tongue.h"
 #include "core/records/invariants/Families.h"
 
+#include <array>
+#include <optional>
+
 namespace lastrivet::invariants {
 
 namespace {
@@ -29,23 +32,27 @@ constexpr Sequence sequences[] = {
 
 constexpr std::string_view outOfOrder = "{0} has {1} {2}, which is before {3} {4}.";
 
+/// Each against all before it, the nearest first: a day without a time ties with two times that do
+/// not tie with each other.
 void checkSequence(Review &review, const RecordDescription &description, const Sequence &sequence,
                    const void *record)
 {
-    std::optional<Moment> earlier;
-    std::string_view earlierName;
-    for (const auto name : sequence.fields) {
-        const Field *field = description.find(name);
+    std::array<std::optional<Moment>, 3> moments;
+    for (std::size_t later = 0; later < sequence.fields.size(); ++later) {
+        const Field *field = description.find(sequence.fields[later]);
         const Scalar value = field ? field->value(record) : Scalar{};
         const auto *moment = std::get_if<Moment>(&value);
         if (!moment)
             continue;
-        if (earlier && after(*earlier, *moment))
-            review.report(
-                {sequence.type, idOf(description, record)}, outOfOrder,
-                {std::string(name), moment->text(), std::string(earlierName), earlier->text()});
-        earlier = *moment;
-        earlierName = name;
+        moments[later] = *moment;
+        for (std::size_t earlier = later; earlier-- > 0;) {
+            if (!moments[earlier] || !after(*moments[earlier], *moment))
+                continue;
+            review.report({sequence.type, idOf(description, record)}, outOfOrder,
+                          {std::string(sequence.fields[later]), moment->text(),
+                           std::string(sequence.fields[earlier]), moments[earlier]->text()});
+            break;
+        }
     }
 }
 

@@ -107,6 +107,26 @@ TEST_CASE("An inspection is asked for, held, completed; parts are ordered, then 
         {"ordered_on", &PartLine::ordered_on, "received_on", &PartLine::received_on});
 }
 
+TEST_CASE("A day without a time between two times does not hide that they are the wrong way round")
+{
+    ProjectBuilder project;
+    const auto visit = project.add(Inspection{});
+    const auto completedAt = [&](const char *moment) {
+        project.change(visit, [&](Inspection &inspection) {
+            inspection.asked_on = on("2026-01-02T10:00");
+            inspection.held_on = on("2026-01-02");
+            inspection.completed_on = on(moment);
+        });
+        return wrongs(project, visit);
+    };
+    CHECK(completedAt("2026-01-02T10:00").empty());
+    const auto said = completedAt("2026-01-02T09:59");
+    REQUIRE(said.size() == 1);
+    CHECK_THAT(said.front(), Catch::Contains("has completed_on 2026-01-02T09:59, which is before "
+                                             "asked_on 2026-01-02T10:00."));
+    CHECK(completedAt("2026-01-01").size() == 1);
+}
+
 TEST_CASE("A calibration is not due before it was made")
 {
     ProjectBuilder project;
