@@ -22,6 +22,8 @@ class Answer:
         self.err = done.stderr
 
     def json(self):
+        """One document from the first character on, and a newline after it."""
+        assert self.out[:1] in ("{", "[") and self.out[-2:] in ("}\n", "]\n"), self.out
         return json.loads(self.out)
 
 

@@ -69,17 +69,20 @@ print::Printed printTo(const Options &options, Project &project, const packet::L
         choicesOf(options.paper), place);
 }
 
-void tell(const Options &options, const packet::Logbook &log, const print::Printed &printed,
-          std::ostream &out)
+void tellPlainly(const Options &options, const packet::Logbook &log, const print::Printed &printed,
+                 std::ostream &out)
 {
     const hours::Total &all = log.totals.total;
-    if (!options.json) {
-        fmt::print(out, "Wrote {}: {}, {} of {}, {}, {} without a picture.\n",
-                   onOneLine(options.to), counted(printed.pages, "page"),
-                   counted(all.sessions, "entry", "entries"), hoursText(all.minutes),
-                   counted(printed.pictures, "photo"), printed.missing_pictures);
-        return;
-    }
+    fmt::print(out, "Wrote {}: {}, {} of {}, {}, {} without a picture.\n", onOneLine(options.to),
+               counted(printed.pages, "page"), counted(all.sessions, "entry", "entries"),
+               hoursText(all.minutes), counted(printed.pictures, "photo"),
+               printed.missing_pictures);
+}
+
+void tellJson(const Options &options, const packet::Logbook &log, const print::Printed &printed,
+              std::ostream &out)
+{
+    const hours::Total &all = log.totals.total;
     JsonWriter json(out, JsonWriter::Layout::Indented);
     json.beginObject();
     json.member("file", options.to);
@@ -91,7 +94,6 @@ void tell(const Options &options, const packet::Logbook &log, const print::Print
     json.member("pictures", printed.pictures);
     json.member("missing_pictures", printed.missing_pictures);
     json.endObject();
-    out << '\n';
 }
 
 Outcome make(const Options &options, Terminal &terminal)
@@ -99,7 +101,13 @@ Outcome make(const Options &options, Terminal &terminal)
     const packet::LogbookChoice choice = choiceOf(options);
     const auto project = openToPrint(options.project, options.who, terminal);
     const packet::Logbook log = logOf(*project, choice);
-    tell(options, log, printTo(options, *project, log), terminal.out());
+    const print::Printed printed = printTo(options, *project, log);
+    if (options.json) {
+        tellJson(options, log, printed, terminal.out());
+        terminal.out() << '\n';
+    } else {
+        tellPlainly(options, log, printed, terminal.out());
+    }
     return Outcome::Done;
 }
 

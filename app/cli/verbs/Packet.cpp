@@ -124,7 +124,6 @@ void tellJson(const Options &options, const IdSet<Closing> &closings, const prin
         writeNames(json, "altered_files", made.altered);
     }
     json.endObject();
-    out << '\n';
 }
 
 Outcome make(const Options &options, Terminal &terminal)
@@ -132,10 +131,12 @@ Outcome make(const Options &options, Terminal &terminal)
     const auto project = openToPrint(options.project, options.who, terminal);
     const auto closings = closingsOf(*project->records(), options.closings);
     const print::PacketMade made = makeIn(options, *project, closings);
-    if (options.json)
+    if (options.json) {
         tellJson(options, closings, made, terminal.out());
-    else
+        terminal.out() << '\n';
+    } else {
         tellPlainly(options, made, terminal);
+    }
     return Outcome::Done;
 }
 
