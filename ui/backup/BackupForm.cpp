@@ -8,6 +8,7 @@
 #include "ui/backup/FolderLine.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Overlay.h"
 
 #include <QCheckBox>
 #include <QLabel>
@@ -45,6 +46,7 @@ BackupForm::BackupForm(QWidget *parent)
     m_days->findChild<QLineEdit *>()->setAccessibleName(m_days->accessibleName());
     connect(m_shelf, &FolderLine::changed, this, &BackupForm::tellOfFolder);
     connect(this, &ActForm::left, this, &BackupForm::leave);
+    keepPlaced(*this, [this] { placeOver(*this); });
     hide();
 }
 

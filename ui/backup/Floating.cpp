@@ -25,6 +25,17 @@ void fitHeight(ActForm &form)
                 std::max(form.sizeHint().height(), form.heightForWidth(form.width())));
 }
 
+void placeOver(ActForm &form)
+{
+    const QWidget *window = form.parentWidget();
+    if (!window)
+        return;
+    form.setFixedWidth(std::min(widest, window->width() - 32));
+    fitHeight(form);
+    form.move((window->width() - form.width()) / 2,
+              std::max(8, std::min(48, window->height() - form.height() - 8)));
+}
+
 void floatOver(ActForm &form, QWidget &first)
 {
     QWidget *before = form.window()->focusWidget();
@@ -33,12 +44,7 @@ void floatOver(ActForm &form, QWidget &first)
                          Qt::SingleShotConnection);
     form.show();
     form.raise();
-    if (const QWidget *window = form.parentWidget()) {
-        form.setFixedWidth(std::min(widest, window->width() - 32));
-        fitHeight(form);
-        form.move((window->width() - form.width()) / 2,
-                  std::max(8, std::min(48, window->height() - form.height() - 8)));
-    }
+    placeOver(form);
     first.setFocus();
 }
 

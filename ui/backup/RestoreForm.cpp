@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/shell/Progress.h"
+#include "ui/widgets/Overlay.h"
 
 #include <QComboBox>
 #include <QDir>
@@ -83,6 +84,7 @@ RestoreForm::RestoreForm(Executor &executor, const Clock &clock, QWidget *parent
         if (m_progress)
             m_bar->setValue(int(m_progress->done()));
     });
+    keepPlaced(*this, [this] { placeOver(*this); });
     setRunning(false);
     hide();
 }

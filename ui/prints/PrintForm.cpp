@@ -7,6 +7,7 @@
 #include "ui/convert/UsualFolders.h"
 #include "ui/print/Language.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Overlay.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -57,6 +58,7 @@ PrintForm::PrintForm(QWidget *parent)
     connect(m_kind, &QComboBox::currentIndexChanged, this, &PrintForm::showKind);
     connect(m_paper, &QComboBox::currentIndexChanged, this, &PrintForm::offerGrids);
     connect(this, &ActForm::left, this, &QWidget::hide);
+    keepPlaced(*this, [this] { place(); });
     hide();
 }
 

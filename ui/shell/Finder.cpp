@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/Theme.h"
+#include "ui/widgets/Overlay.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QKeyEvent>
@@ -57,6 +58,7 @@ Finder::Finder(const Theme &theme, QWidget *parent)
     layout->addWidget(m_list);
     connect(m_line, &QLineEdit::textChanged, this, &Finder::find);
     connect(m_list, &RowListView::chosen, this, [this] { choose(m_list->currentIndex().row()); });
+    keepPlaced(*this, [this] { place(); });
     hide();
 }
 
@@ -156,6 +158,11 @@ void Finder::find()
         rows.push_back({{RecordType::Project, 0}, tr("Nothing has all of these words.")});
     m_list->setRows(std::move(rows));
     point(0);
+    place();
+}
+
+void Finder::place()
+{
     const QSize room = parentWidget()->size();
     setFixedWidth(std::min(widest, room.width() - 32));
     setFixedHeight(std::min(m_line->sizeHint().height() + m_list->sizeHint().height() + 32,

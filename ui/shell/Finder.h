@@ -43,6 +43,7 @@ protected:
 
 private:
     void find();
+    void place();
     void choose(int row);
     void point(int row);
     int rowsOfPage() const;

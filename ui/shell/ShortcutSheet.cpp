@@ -5,6 +5,7 @@
 #include "ui/bench/BenchView.h"
 #include "ui/shell/PageList.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/Overlay.h"
 
 #include <QAction>
 #include <QGridLayout>
@@ -44,6 +45,7 @@ ShortcutSheet::ShortcutSheet(QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_area);
+    keepPlaced(*this, [this] { fit(); });
     hide();
 }
 

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WholeWindow.h"
+#include "ui/backup/BackupForm.h"
+#include "ui/backup/RestoreForm.h"
 #include "ui/bench/BenchView.h"
 #include "ui/convert/QtText.h"
+#include "ui/prints/PrintForm.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/Page.h"
@@ -116,6 +119,33 @@ TEST_CASE("The sheet of keys stays inside the window, however small that is")
         CHECK(opened.window.rect().contains(opened.sheet().geometry()));
         opened.sheet().hide();
     }
+}
+
+TEST_CASE("What lies over the window stays inside it when the window becomes narrower")
+{
+    Opened opened;
+    MainWindow &window = opened.window;
+    const auto narrowed = [&](const QWidget &over) {
+        REQUIRE(over.isVisible());
+        window.resize(640, 720);
+        QCoreApplication::processEvents();
+        CHECK(over.isVisible());
+        CHECK(over.geometry().left() >= 0);
+        CHECK(over.geometry().right() < window.width());
+        window.resize(1280, 720);
+        QCoreApplication::processEvents();
+        CHECK(over.geometry().center().x() > 600);
+    };
+    window.openFinder();
+    narrowed(window.finder());
+    opened.openSheet();
+    narrowed(opened.sheet());
+    window.printForm().open(opened.view().session(), PrintKind::Tags);
+    narrowed(window.printForm());
+    window.backupForm().open(opened.view().backups());
+    narrowed(window.backupForm());
+    window.restoreForm().open();
+    narrowed(window.restoreForm());
 }
 
 TEST_CASE("The line of the finder says which row Enter would choose, and the page keys leap")
