@@ -17279,6 +17279,14 @@
             <numerusform>%n Dateien der Sicherung fehlen oder sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>choose its folder first</source>
+        <translation>zuerst den Ordner wählen</translation>
+    </message>
+    <message>
+        <source>no backup is in this folder</source>
+        <translation>in diesem Ordner ist keine Sicherung</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RulesDraft</name>

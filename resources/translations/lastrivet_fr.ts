@@ -17279,6 +17279,14 @@
             <numerusform>%n fichiers de la sauvegarde manquent ou ne sont plus ce qui avait été pris ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>choose its folder first</source>
+        <translation>choisir d’abord son dossier</translation>
+    </message>
+    <message>
+        <source>no backup is in this folder</source>
+        <translation>aucune sauvegarde dans ce dossier</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RulesDraft</name>

@@ -111,6 +111,10 @@ void RestoreForm::offerStates()
         m_state->addItem(m_state->count() == 0 ? tr("the last backup, %1").arg(dateOf(state.made))
                                                : dateOf(state.made),
                          pathText(state.what));
+    m_state->setPlaceholderText(m_backup->folder().isEmpty() ? tr("choose its folder first")
+                                                             : tr("no backup is in this folder"));
+    // A box with words for when it is empty leaves it to us to choose the first.
+    m_state->setCurrentIndex(m_state->count() > 0 ? 0 : -1);
     m_state->setEnabled(m_state->count() > 0);
     suggestName();
 }

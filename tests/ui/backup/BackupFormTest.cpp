@@ -235,12 +235,17 @@ TEST_CASE("A backup is restored from the start page, and opened")
     bench.window.closeProject();
     test::press(bench.window.startPage(), QStringLiteral("Restore a backup…"));
     RestoreForm &form = bench.window.restoreForm();
+    auto &state = *form.findChild<QComboBox *>();
+    CHECK(state.placeholderText() == QStringLiteral("choose its folder first"));
     test::type(form, QStringLiteral("Put it into"), pathText(bench.folder.path()));
+    test::type(form, QStringLiteral("Folder of the backup"), pathText(bench.folder.path()));
+    CHECK(state.currentIndex() == -1);
+    CHECK(state.placeholderText() == QStringLiteral("no backup is in this folder"));
     test::type(form, QStringLiteral("Folder of the backup"), pathText(bench.place));
     test::picture(bench.window, 1280, 720, "backup-restore");
     CHECK(test::nameless(form).isEmpty());
-    auto &state = *form.findChild<QComboBox *>();
     REQUIRE(state.count() == 2);
+    CHECK(state.currentIndex() == 0);
     const bool isEarlier = GENERATE(false, true);
     state.setCurrentIndex(isEarlier ? 1 : 0);
     CHECK(test::field(form, QStringLiteral("Name of the new folder")).text() ==

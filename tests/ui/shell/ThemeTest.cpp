@@ -5,6 +5,7 @@
 #include "tests/ui/support/Workshop.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QEvent>
 #include <QImage>
 #include <QPalette>
@@ -58,6 +59,23 @@ TEST_CASE("The handle of a scroll bar is seen as a shape, 3 : 1, in the light an
         // ColoursTest holds the one against the other.
         CHECK(at(30).name().toStdString() == theme.colours().border.name().toStdString());
         CHECK(at(190).name().toStdString() == theme.colours().window.name().toStdString());
+    }
+    theme.choose(before);
+}
+
+TEST_CASE("A box with nothing in it to choose is told from the form that it stands on")
+{
+    Theme &theme = test::theme();
+    const auto before = theme.choice();
+    const auto choice = GENERATE(Theme::Choice::Light, Theme::Choice::Dark);
+    theme.choose(choice);
+    {
+        QComboBox box;
+        box.setEnabled(false);
+        box.resize(200, box.sizeHint().height());
+        const QImage image = box.grab().toImage();
+        const QColor ground = image.pixelColor(image.width() / 2, image.height() / 2);
+        CHECK(ground.name().toStdString() == theme.colours().raised.name().toStdString());
     }
     theme.choose(before);
 }
