@@ -2,17 +2,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/backup/FolderLine.h"
 
+#include "ui/widgets/PathLine.h"
+
 #include <QDir>
 #include <QFileDialog>
 #include <QHBoxLayout>
-#include <QLineEdit>
 #include <QPushButton>
 
 namespace lastrivet::ui {
 
 FolderLine::FolderLine(const QString &name, QWidget *parent)
     : QWidget(parent)
-    , m_line(new QLineEdit(this))
+    , m_line(new PathLine(this))
 {
     m_line->setAccessibleName(name);
     setFocusProxy(m_line);

@@ -4,9 +4,9 @@
 
 #include <QWidget>
 
-class QLineEdit;
-
 namespace lastrivet::ui {
+
+class PathLine;
 
 /// A line for a folder, typed or chosen.
 class FolderLine final : public QWidget {
@@ -26,7 +26,7 @@ Q_SIGNALS:
 private:
     void browse();
 
-    QLineEdit *m_line;
+    PathLine *m_line;
 };
 
 } // namespace lastrivet::ui

@@ -8,6 +8,7 @@
 #include "ui/print/Language.h"
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/PathLine.h"
 
 #include <QComboBox>
 #include <QDir>
@@ -15,7 +16,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QLocale>
 #include <QPushButton>
 
@@ -31,7 +31,7 @@ PacketForm::PacketForm(Session &session, QWidget *parent)
     , m_about(new QLabel(this))
     , m_paper(new QComboBox(this))
     , m_language(new QComboBox(this))
-    , m_place(new QLineEdit(this))
+    , m_place(new PathLine(this))
 {
     setTitle(tr("The inspection packet: everything an inspector needs to decide, in his order."));
     m_names->setWordWrap(true);

@@ -7,10 +7,10 @@
 
 class QComboBox;
 class QLabel;
-class QLineEdit;
 
 namespace lastrivet::ui {
 
+class PathLine;
 class Session;
 
 /// The packet for some closings: its form, its paper and language, and where it goes.
@@ -41,7 +41,7 @@ private:
     QLabel *m_about;
     QComboBox *m_paper;
     QComboBox *m_language;
-    QLineEdit *m_place;
+    PathLine *m_place;
     /// The file that may be replaced.
     QString m_asked;
 };

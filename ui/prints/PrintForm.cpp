@@ -8,6 +8,7 @@
 #include "ui/print/Language.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Overlay.h"
+#include "ui/widgets/PathLine.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -43,7 +44,7 @@ PrintForm::PrintForm(QWidget *parent)
     , m_used(new QSpinBox(this))
     , m_sheets(new QSpinBox(this))
     , m_language(new QComboBox(this))
-    , m_file(new QLineEdit(this))
+    , m_file(new PathLine(this))
 {
     setTitle(tr("A paper is written as PDF and opened; from there it goes to any printer."));
     m_sheets->setRange(1, mostSheets);

@@ -7,11 +7,12 @@
 
 class QCheckBox;
 class QComboBox;
-class QLineEdit;
 class QListWidget;
 class QSpinBox;
 
 namespace lastrivet::ui {
+
+class PathLine;
 
 /// The one place where papers are made: which, what for, on which paper, in which language, where.
 /// Floats over the window that it belongs to.
@@ -57,7 +58,7 @@ private:
     QSpinBox *m_used;
     QSpinBox *m_sheets;
     QComboBox *m_language;
-    QLineEdit *m_file;
+    PathLine *m_file;
 };
 
 } // namespace lastrivet::ui

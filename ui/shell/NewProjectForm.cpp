@@ -11,6 +11,7 @@
 #include "ui/convert/RefusalText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/shell/StarterTree.h"
+#include "ui/widgets/PathLine.h"
 
 #include <QComboBox>
 #include <QDir>
@@ -56,7 +57,7 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     , m_origin(new QComboBox(this))
     , m_aircraft(new QLineEdit(this))
     , m_builder(new QLineEdit(this))
-    , m_place(new QLineEdit(this))
+    , m_place(new PathLine(this))
     , m_starter(new QComboBox(this))
     , m_tree(new StarterTree(this))
     , m_size(new QLabel(this))
