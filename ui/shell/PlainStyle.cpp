@@ -26,7 +26,7 @@ void PlainStyle::polish(QWidget *widget)
 int PlainStyle::styleHint(StyleHint hint, const QStyleOption *option, const QWidget *widget,
                           QStyleHintReturn *returned) const
 {
-    if (hint == SH_ComboBox_AllowWheelScrolling)
+    if (hint == SH_ComboBox_AllowWheelScrolling || hint == SH_ItemView_ActivateItemOnSingleClick)
         return 0;
     return QProxyStyle::styleHint(hint, option, widget, returned);
 }

@@ -11,6 +11,9 @@ namespace lastrivet::ui {
 ///
 /// The wheel scrolls forms and changes nothing in them: a choice that it turned over on its way
 /// would be a change of the records that nobody meant.
+///
+/// A click chooses a row and no more, whatever the desktop is used to: what opens a row leads away
+/// from the list, or into a form, and several rows could not be chosen.
 class PlainStyle final : public QProxyStyle {
     Q_OBJECT
 

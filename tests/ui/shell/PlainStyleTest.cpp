@@ -12,6 +12,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QLabel>
+#include <QProxyStyle>
 #include <QSettings>
 #include <QSpinBox>
 #include <QTest>
@@ -26,6 +27,18 @@
 namespace lastrivet::ui {
 
 namespace {
+
+/// As on a desktop where one click opens what is clicked at.
+class OpensByOneClick final : public QProxyStyle {
+public:
+    int styleHint(StyleHint hint, const QStyleOption *option, const QWidget *widget,
+                  QStyleHintReturn *returned) const override
+    {
+        return hint == SH_ItemView_ActivateItemOnSingleClick
+                   ? 1
+                   : QProxyStyle::styleHint(hint, option, widget, returned);
+    }
+};
 
 constexpr std::string_view markup = "<img src='/etc/hostname'><b>rivet</b>";
 
@@ -115,6 +128,15 @@ TEST_CASE("No text of a record is taken for HTML, on any page")
         count += labelsWithMarkupOfRecords(*opened.window.view(), page.id);
     }
     CHECK(count > 5);
+}
+
+TEST_CASE("One click chooses a row, also on a desktop where it opens things elsewhere")
+{
+    PlainStyle style;
+    style.setBaseStyle(new OpensByOneClick);
+    constexpr auto hint = QStyle::SH_ItemView_ActivateItemOnSingleClick;
+    CHECK(style.baseStyle()->styleHint(hint) == 1);
+    CHECK(style.styleHint(hint, nullptr, nullptr, nullptr) == 0);
 }
 
 TEST_CASE("The wheel changes no choice and no number on its way over a form")
