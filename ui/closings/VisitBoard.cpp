@@ -108,7 +108,7 @@ void VisitBoard::buildTable()
 void VisitBoard::connectParts()
 {
     connect(m_plan, &VisitPlanModel::pickedChanged, this, &VisitBoard::updateWords);
-    connect(m_table, &QTreeView::doubleClicked, this, [this](const QModelIndex &index) {
+    connect(m_table, &QTreeView::activated, this, [this](const QModelIndex &index) {
         Q_EMIT closingWanted(m_plan->closing(index.row()));
     });
     connect(m_ready, &QPushButton::clicked, this, &VisitBoard::pickWithoutWork);

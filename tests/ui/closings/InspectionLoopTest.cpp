@@ -80,6 +80,20 @@ TEST_CASE("The plan says what one visit could cover, and a request is made from 
     CHECK(loop.page.inspection().isVisible());
 }
 
+TEST_CASE("Enter on a row of the plan opens its closing, and Esc leads back to the plan")
+{
+    Loop loop;
+    press(loop.page, QStringLiteral("Plan a visit"));
+    test::picture(loop.page, 1110, 700, "visit-board-enter");
+    QTreeView &table = loop.page.visits().table();
+    table.setCurrentIndex(loop.page.visits().plan().index(0, VisitPlanModel::Title));
+    QTest::keyClick(&table, Qt::Key_Return);
+    CHECK(loop.page.shownClosing() == loop.workshop.aileronClosing);
+    QTest::keyClick(&loop.page.view().ledger(), Qt::Key_Escape);
+    CHECK_FALSE(loop.page.shownClosing());
+    CHECK(table.isVisible());
+}
+
 TEST_CASE("One sheet signs several hold points, and its pasted lines become numbered squawks")
 {
     Loop loop;
