@@ -279,7 +279,8 @@ void ClosingView::startClosing()
 
 void ClosingView::mend(Mend mend, RecordRef record)
 {
-    if (m_session.isReadOnly())
+    // The ledger may be of an answer that is older than an undo.
+    if (m_session.isReadOnly() || !m_session.records()->find(record.type, record.id))
         return;
     switch (mend) {
     case Mend::None:

@@ -8,6 +8,8 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -111,11 +113,19 @@ void LedgerView::keyPressEvent(QKeyEvent *event)
         QTreeView::keyPressEvent(event);
 }
 
+void LedgerView::mousePressEvent(QMouseEvent *event)
+{
+    m_pressed = event->button() == Qt::LeftButton ? indexAt(event->pos()) : QModelIndex();
+    QTreeView::mousePressEvent(event);
+}
+
 void LedgerView::mouseReleaseEvent(QMouseEvent *event)
 {
+    const QModelIndex pressed = std::exchange(m_pressed, QPersistentModelIndex());
     QTreeView::mouseReleaseEvent(event);
     const QModelIndex index = indexAt(event->pos());
-    if (event->button() != Qt::LeftButton || !index.isValid())
+    // Who leaves the row with the mouse held down thought better of it.
+    if (event->button() != Qt::LeftButton || !index.isValid() || index != pressed)
         return;
     const QRect button =
         RowDelegate::actionPlace(visualRect(index), fontMetrics(), mendWords(m_model->mend(index)));

@@ -5,6 +5,7 @@
 #include "ui/closings/LedgerModel.h"
 #include "ui/closings/Mend.h"
 
+#include <QPersistentModelIndex>
 #include <QTreeView>
 
 namespace lastrivet::ui {
@@ -29,6 +30,7 @@ Q_SIGNALS:
 protected:
     void focusInEvent(QFocusEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
+    void mousePressEvent(QMouseEvent *event) override;
     void mouseReleaseEvent(QMouseEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
@@ -41,6 +43,8 @@ private:
     LedgerModel *m_model;
     bool m_isOnlyOpen = false;
     Id<Closing> m_shown;
+    /// The row that the mouse went down on.
+    QPersistentModelIndex m_pressed;
 };
 
 } // namespace lastrivet::ui

@@ -10,8 +10,10 @@
 #include "ui/closings/ClosingView.h"
 #include "ui/closings/FindingRows.h"
 #include "ui/closings/LedgerView.h"
+#include "ui/closings/Mend.h"
 #include "ui/closings/VisitForm.h"
 #include "ui/widgets/MomentLine.h"
+#include "ui/widgets/RowDelegate.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QComboBox>
@@ -301,6 +303,34 @@ TEST_CASE("A row of the ledger leads to its record, and Space mends it in place"
     const auto &checks = opened.session->records()->checks;
     CHECK(std::ranges::count_if(checks,
                                 [](const Check &check) { return check.done_on.has_value(); }) == 1);
+}
+
+TEST_CASE("A row of the ledger is mended only where the mouse went down on it, too")
+{
+    Opened opened;
+    opened.open(opened.workshop.wingClosing, "closing-ledger-slip");
+    LedgerView &view = opened.page.view().ledger();
+    const LedgerModel &model = view.ledger();
+    const auto ticked = [&] {
+        const auto &checks = opened.session->records()->checks;
+        return std::ranges::count_if(checks,
+                                     [](const Check &check) { return check.done_on.has_value(); });
+    };
+    QModelIndex rule = model.index(0, 0);
+    while (rule.isValid() && model.line(rule).rule != readiness::Rule::UntickedCheck)
+        rule = model.index(rule.row() + 1, 0);
+    REQUIRE(rule.isValid());
+    view.expand(rule);
+    view.scrollTo(rule, QAbstractItemView::PositionAtTop);
+    const QModelIndex line = model.index(0, 0, rule);
+    const QRect button = RowDelegate::actionPlace(view.visualRect(line), view.fontMetrics(),
+                                                  mendWords(model.mend(line)));
+    REQUIRE(view.viewport()->rect().contains(button.center()));
+    QTest::mousePress(view.viewport(), Qt::LeftButton, {}, view.visualRect(rule).center());
+    QTest::mouseRelease(view.viewport(), Qt::LeftButton, {}, button.center());
+    CHECK(ticked() == 0);
+    QTest::mouseClick(view.viewport(), Qt::LeftButton, {}, button.center());
+    CHECK(ticked() == 1);
 }
 
 TEST_CASE("Only who looks for words is told that no closing has them")
