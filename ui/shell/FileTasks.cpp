@@ -20,7 +20,6 @@
 
 #include <memory>
 #include <stdexcept>
-#include <stop_token>
 
 namespace lastrivet::ui::tasks {
 
@@ -162,8 +161,10 @@ void verify(Session &session, QWidget *window)
     const auto folder = session.project().folder();
     session.runLong(
         tr("Verifying records and files"),
-        [found, folder](Progress &) { *found = lastrivet::verify(folder); }, window,
-        [&session, found, window] { tellVerification(session, *found, window); });
+        [found, folder](Progress &progress) {
+            *found = lastrivet::verify(folder, progress.stopToken());
+        },
+        window, [&session, found, window] { tellVerification(session, *found, window); });
 }
 
 } // namespace lastrivet::ui::tasks

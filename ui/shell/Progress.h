@@ -5,6 +5,7 @@
 #include <QString>
 
 #include <atomic>
+#include <stop_token>
 
 namespace lastrivet::ui {
 
@@ -23,16 +24,18 @@ public:
     {
         m_done = done;
         m_total = total;
-        return !m_isCancelled;
+        return !isCancelled();
     }
+    /// For a worker that is asked to stop this way; the same as `report` answers.
+    std::stop_token stopToken() const { return m_stop.get_token(); }
     /// What it brings goes on record when it is done, so that nobody leaves the project unawares.
     void markAsBringing() { m_isBringing = true; }
     bool isBringing() const { return m_isBringing; }
-    bool isCancelled() const { return m_isCancelled; }
+    bool isCancelled() const { return m_stop.stop_requested(); }
     /// Called by the worker when what it makes is there: cancelling comes too late from then on.
     void noteKept() { m_isKept = true; }
     bool isKept() const { return m_isKept; }
-    void cancel() { m_isCancelled = true; }
+    void cancel() { m_stop.request_stop(); }
     qint64 done() const { return m_done; }
     /// 0 while it is not known.
     qint64 total() const { return m_total; }
@@ -41,7 +44,7 @@ private:
     const QString m_title;
     std::atomic<qint64> m_done = 0;
     std::atomic<qint64> m_total = 0;
-    std::atomic<bool> m_isCancelled = false;
+    std::stop_source m_stop;
     std::atomic<bool> m_isKept = false;
     /// Of the window alone.
     bool m_isBringing = false;

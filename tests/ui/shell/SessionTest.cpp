@@ -8,6 +8,7 @@
 #include "tests/ui/support/Workshop.h"
 #include "ui/daylog/TimerBar.h"
 #include "ui/shell/FindingsDialog.h"
+#include "ui/shell/Progress.h"
 #include "ui/today/TodayActs.h"
 
 #include <QPushButton>
@@ -18,6 +19,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <stop_token>
 
 namespace lastrivet::ui {
 
@@ -129,6 +131,18 @@ TEST_CASE("What was there before somebody cancelled is not said to be gone")
     CHECK(isDone == isKept);
     CHECK(isNotDone != isKept);
     CHECK(said.count() == (isKept ? 0 : 1));
+}
+
+TEST_CASE("Who cancels stops a worker that reports, and one that looks at its token")
+{
+    Progress progress(QStringLiteral("Work"));
+    const std::stop_token token = progress.stopToken();
+    CHECK(progress.report(1, 2));
+    CHECK_FALSE(token.stop_requested());
+    progress.cancel();
+    CHECK_FALSE(progress.report(2, 2));
+    CHECK(token.stop_requested());
+    CHECK(progress.isCancelled());
 }
 
 TEST_CASE("A repair that fails can be tried again")
