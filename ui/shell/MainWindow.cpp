@@ -47,8 +47,10 @@ std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, 
     for (const QPointer<QAction> action : actions) {
         if (action->isEnabled())
             commands.push_back({action->iconText(),
-                                action->shortcut().toString(QKeySequence::NativeText),
-                                [action] { action->trigger(); }});
+                                action->shortcut().toString(QKeySequence::NativeText), [action] {
+                                    if (action)
+                                        action->trigger();
+                                }});
     }
     for (const QPointer<QPushButton> button : page.findChildren<QPushButton *>()) {
         if (!button->isVisible() || !button->isEnabled() || button->text().isEmpty())
