@@ -332,6 +332,8 @@ void ClosingsPage::recordsChanged(const ChangeNotice &notice)
     if (m_stack->currentWidget() == m_inspectionPlace &&
         !notice.after->findLive(m_inspection->shown()))
         showVisits();
+    if (notice.before->profile_copy != notice.after->profile_copy)
+        m_new->takeUpRules();
     refresh();
 }
 

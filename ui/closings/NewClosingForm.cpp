@@ -192,6 +192,12 @@ void NewClosingForm::fillLists()
     }
 }
 
+void NewClosingForm::takeUpRules()
+{
+    m_unticked.clear();
+    fillLists();
+}
+
 void NewClosingForm::noteTick(const QListWidgetItem *list)
 {
     const qint64 place = list->data(Qt::UserRole).toLongLong();

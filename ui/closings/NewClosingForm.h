@@ -26,6 +26,8 @@ public:
     explicit NewClosingForm(Session &session, QWidget *parent = nullptr);
 
     void start(Id<Component> part = {});
+    /// Offers the lists of rules that came while it was begun, all of them ticked.
+    void takeUpRules();
 
 Q_SIGNALS:
     void made(lastrivet::Id<lastrivet::Closing> closing);

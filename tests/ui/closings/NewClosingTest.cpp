@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/NewClosingForm.h"
 
+#include "core/profiles/ProfileDraft.h"
 #include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/RulesActs.h"
 #include "core/project/acts/Withdrawal.h"
 #include "tests/ui/support/ClosingsWindow.h"
 #include "tests/ui/support/Hands.h"
@@ -54,6 +56,30 @@ TEST_CASE("A closing can begin with a part that is not in the tree yet")
     CHECK(std::ranges::any_of(records->closings, [&](const Closing &closing) {
         return closing.encloses == IdSet<Component>{fin->id};
     }));
+}
+
+TEST_CASE("A closing that is begun gets the lists of the rules that came meanwhile")
+{
+    Opened opened;
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-rules");
+    field(opened.page, QStringLiteral("Title")).setText(QStringLiteral("Wing, lower skin"));
+    const auto lists = [&] {
+        for (const auto *list : opened.page.newClosing().findChildren<QListWidget *>()) {
+            if (list->accessibleName() == QStringLiteral("Inspector's lists"))
+                return list->count();
+        }
+        return -1;
+    };
+    REQUIRE(lists() > 0);
+    Profile own = copyToEdit(opened.session->project().profile(), "Without lists", "2026-03-14");
+    own.checklists.clear();
+    REQUIRE(opened.session->change(QStringLiteral("Rules"),
+                                   [&](Edit &edit) { acts::useRules(edit, own); }));
+    CHECK(lists() == 0);
+    CHECK(field(opened.page, QStringLiteral("Title")).text() == QStringLiteral("Wing, lower skin"));
+    press(opened.page, QStringLiteral("Make the closing"));
+    CHECK(opened.page.shownClosing());
 }
 
 TEST_CASE("Of parts with the same name the chosen one is closed, and a typed name finds its part")
