@@ -237,6 +237,7 @@ void JournalPage::lookAbout()
     m_withBranch->setVisible(isPart);
     m_about->show();
     const auto found = std::make_shared<std::unordered_set<std::int64_t>>();
+    const int lookup = ++m_lookup;
     session().runLong(
         tr("Looking through the journal"),
         [found, wanted, folder = session().project().folder()](Progress &) {
@@ -244,15 +245,15 @@ void JournalPage::lookAbout()
                 found->insert(seq);
         },
         this,
-        [this, found, asked = *m_record] {
-            if (m_record != asked)
+        [this, found, lookup] {
+            if (lookup != m_lookup)
                 return;
             listAnew([&] { m_model->setRowsOnly(*found); });
             updateWords();
         },
-        [this, asked = *m_record] {
+        [this, lookup] {
             // What is listed is not only what touched it.
-            if (m_record == asked)
+            if (lookup == m_lookup)
                 showEverything();
         });
 }
@@ -260,6 +261,7 @@ void JournalPage::lookAbout()
 void JournalPage::showEverything()
 {
     m_record.reset();
+    ++m_lookup;
     m_detail->setAbout(std::nullopt);
     m_about->hide();
     m_model->setRowsOnly(std::nullopt);

@@ -91,6 +91,8 @@ private:
     QStackedWidget *m_stack;
     QWidget *m_changes;
     std::optional<RecordRef> m_record;
+    /// Of several lookups that are on their way the last one counts.
+    int m_lookup = 0;
     std::string m_hash;
 };
 

@@ -6,6 +6,7 @@
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Looks.h"
 #include "tests/ui/support/ModelWatch.h"
+#include "tests/ui/support/WaitingExecutor.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/journal/AccountModel.h"
@@ -14,6 +15,7 @@
 #include "ui/journal/ScreenWording.h"
 #include "ui/print/JournalWords.h"
 
+#include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
 #include <QGuiApplication>
@@ -22,6 +24,8 @@
 #include <QTest>
 
 #include <catch2/catch.hpp>
+
+#include <algorithm>
 
 namespace lastrivet::test {
 
@@ -182,6 +186,39 @@ TEST_CASE("The history of a record is what touched it, and of a part also what i
     CHECK(window.model().listedCount() >= 1);
     press(*window.page, QStringLiteral("Show everything"));
     CHECK(window.model().listedCount() == int(window.session->project().journal().size()));
+}
+
+TEST_CASE("Of two histories that are looked up at once the one that was asked for last is listed")
+{
+    Workshop workshop;
+    {
+        const auto before = workshop.session();
+        REQUIRE(before->change(QStringLiteral("Bay renamed"), [&](Edit &edit) {
+            edit.update(workshop.bay, [](Component &part) { part.name = "Bay III"; });
+        }));
+    }
+    WaitingExecutor executor;
+    ui::Session session(Project::open(workshop.folder(), {&workshop.clock, "Robin"}), executor,
+                        theme());
+    ui::JournalPage page(session);
+    page.showRecord({RecordType::Component, workshop.wing.value()});
+    const auto boxes = page.findChildren<QCheckBox *>();
+    const auto isOfBranch = [](const QCheckBox *box) {
+        return box->text().startsWith(QLatin1String("with all"));
+    };
+    const auto found = std::find_if(boxes.begin(), boxes.end(), isOfBranch);
+    REQUIRE(found != boxes.end());
+    QCheckBox *withBranch = *found;
+    withBranch->setChecked(true);
+    executor.overtake();
+    const int listed = page.model().listedCount();
+    executor.work();
+    executor.finish();
+    CHECK(page.model().listedCount() == listed);
+    withBranch->setChecked(false);
+    executor.work();
+    executor.finish();
+    CHECK(page.model().listedCount() < listed);
 }
 
 TEST_CASE("A row of a record's history stays chosen when another change is written down")
