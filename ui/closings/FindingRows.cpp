@@ -39,8 +39,7 @@ FindingRows::FindingRows(Session &session, QWidget *parent)
     , m_session(session)
     , m_layout(new QVBoxLayout)
 {
-    auto *paste = new QPushButton(tr("Paste the lines of the sheet"), this);
-    paste->setProperty("flat", true);
+    auto *paste = flatButton(tr("Paste the lines of the sheet"), this);
     paste->setToolTip(tr("One finding a line, with or without its number; “part: what was found” "
                          "names the part."));
     connect(paste, &QPushButton::clicked, this, &FindingRows::pasteClipboard);

@@ -25,8 +25,7 @@ namespace {
 QPushButton *smallButton(const QString &words, const QString &about, const QString &name,
                          QWidget *parent)
 {
-    auto *button = new QPushButton(words, parent);
-    button->setProperty("flat", true);
+    auto *button = flatButton(words, parent);
     button->setObjectName(name);
     button->setAccessibleName(QStringLiteral("%1: %2").arg(words, about));
     return button;

@@ -46,8 +46,7 @@ InspectionView::InspectionView(Session &session, QWidget *parent)
 
 void InspectionView::build()
 {
-    auto *back = new QPushButton(tr("← Visits"), this);
-    back->setProperty("flat", true);
+    auto *back = flatButton(tr("← Visits"), this);
     connect(back, &QPushButton::clicked, this, &InspectionView::backWanted);
     m_title->setFont(m_session.theme().font(2));
     m_title->setWordWrap(true);

@@ -53,8 +53,7 @@ VisitBoard::VisitBoard(Session &session, QWidget *parent)
 
 void VisitBoard::build()
 {
-    auto *back = new QPushButton(tr("← All closings"), this);
-    back->setProperty("flat", true);
+    auto *back = flatButton(tr("← All closings"), this);
     connect(back, &QPushButton::clicked, this, &VisitBoard::backWanted);
     auto *title = new QLabel(tr("What one visit could cover"), this);
     title->setFont(m_session.theme().font(2));

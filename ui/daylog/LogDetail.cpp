@@ -9,6 +9,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/PhotoStrip.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/WithdrawAct.h"
@@ -34,13 +35,6 @@ std::vector<RecordForm::Row> formRows()
             {"approximate", false, LogDetail::tr("The day is only about right")},
             {"place"},
             {"source"}};
-}
-
-QPushButton *flatButton(const QString &words, QWidget *parent)
-{
-    auto *button = new QPushButton(words, parent);
-    button->setProperty("flat", true);
-    return button;
 }
 
 } // namespace

@@ -10,6 +10,7 @@
 #include "ui/daylog/LogbookForm.h"
 #include "ui/daylog/YearStrip.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/PictureLoader.h"
 
 #include <QHBoxLayout>
@@ -88,8 +89,7 @@ QWidget *LogPage::buildYear()
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     const auto addTurn = [&](const QString &sign, const QString &name, int years) {
-        auto *button = new QPushButton(sign, year);
-        button->setProperty("flat", true);
+        auto *button = flatButton(sign, year);
         button->setAccessibleName(name);
         button->setToolTip(name);
         connect(button, &QPushButton::clicked, m_strip, [this, years] { m_strip->turn(years); });

@@ -10,6 +10,7 @@
 #include "ui/daylog/Recording.h"
 #include "ui/daylog/SignedQuestion.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
 
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -60,8 +61,7 @@ void StopForm::build()
     m_worked->setMaximumWidth(120);
     auto *confirmButton = new QPushButton(tr("Log it"), this);
     confirmButton->setProperty("primary", true);
-    auto *leaveButton = new QPushButton(tr("Keep it running"), this);
-    leaveButton->setProperty("flat", true);
+    auto *leaveButton = flatButton(tr("Keep it running"), this);
     auto *form = new QFormLayout;
     const auto add = [form](const QString &label, QLineEdit *field) {
         field->setAccessibleName(label);

@@ -5,6 +5,7 @@
 #include "core/entry/DurationText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
 #include "ui/widgets/RecordNames.h"
 
@@ -71,8 +72,7 @@ QWidget *WorkersEditor::makeRow(std::size_t place)
     minutes->setMaximumWidth(90);
     auto *paid = new QCheckBox(tr("paid"), row);
     paid->setChecked(worker.paid);
-    auto *removal = new QPushButton(tr("Remove"), row);
-    removal->setProperty("flat", true);
+    auto *removal = flatButton(tr("Remove"), row);
     removal->setAccessibleName(tr("Remove %1").arg(name));
     auto *layout = new QHBoxLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -5,6 +5,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
 #include "ui/widgets/RecordNames.h"
 
@@ -113,8 +114,7 @@ void WishBar::fill()
     m_chips.clear();
     for (const auto part : m_wish.without) {
         const QString name = partName(*m_session.records(), part);
-        auto *chip = new QPushButton(tr("%1 ✕", "take back in").arg(onButton(name)), this);
-        chip->setProperty("flat", true);
+        auto *chip = flatButton(tr("%1 ✕", "take back in").arg(onButton(name)), this);
         chip->setAccessibleName(tr("Take %1 back into the forecast").arg(name));
         chip->setToolTip(chip->accessibleName());
         connect(chip, &QPushButton::clicked, this, [this, part] { takeBack(part); });

@@ -15,6 +15,7 @@
 #include "ui/journal/JournalModel.h"
 #include "ui/journal/JournalPrint.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/Layouts.h"
 
 #include <QButtonGroup>
 #include <QCheckBox>
@@ -147,8 +148,7 @@ QWidget *JournalPage::buildAbout()
     m_aboutWords->setWordWrap(true);
     m_aboutWords->setTextFormat(Qt::PlainText);
     m_withBranch->setText(tr("with all that is inside it or recorded on it"));
-    auto *everything = new QPushButton(tr("Show everything"), m_about);
-    everything->setProperty("flat", true);
+    auto *everything = flatButton(tr("Show everything"), m_about);
     auto *layout = new QVBoxLayout(m_about);
     layout->setContentsMargins(0, 0, 0, 0);
     auto *line = new QHBoxLayout;

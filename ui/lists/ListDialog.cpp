@@ -11,6 +11,7 @@
 #include "ui/lists/ColumnChoice.h"
 #include "ui/lists/ListRows.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
 #include "ui/widgets/TallRows.h"
 
@@ -64,8 +65,7 @@ void ListDialog::build()
 {
     setWindowTitle(tr("Bring in a list"));
     resize(940, 620);
-    auto *leave = new QPushButton(tr("Cancel"), this);
-    leave->setProperty("flat", true);
+    auto *leave = flatButton(tr("Cancel"), this);
     leave->setAutoDefault(false);
     m_take->setProperty("primary", true);
     m_summary->setWordWrap(true);

@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/photos/ShowsBar.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
 #include "ui/widgets/RecordNames.h"
 
@@ -29,10 +30,9 @@ constexpr std::array assignable{
     RecordType::Inspection,  RecordType::Bulletin,    RecordType::MaterialUse,
     RecordType::MaterialLot, RecordType::Fastener,    RecordType::Measurement};
 
-QPushButton *flatButton(const QString &words, const QString &name, QWidget *parent)
+QPushButton *namedButton(const QString &words, const QString &name, QWidget *parent)
 {
-    auto *button = new QPushButton(words, parent);
-    button->setProperty("flat", true);
+    auto *button = flatButton(words, parent);
     button->setAccessibleName(name);
     return button;
 }
@@ -123,7 +123,7 @@ QWidget *LinksEditor::row(const Held &link)
         title = tr("%1 (%2 of %3)")
                     .arg(title, QString::number(link.count), QString::number(m_media.size()));
     auto *row = new QWidget(this);
-    QPushButton *open = flatButton(onButton(title), tr("Go to %1").arg(title), row);
+    QPushButton *open = namedButton(onButton(title), tr("Go to %1").arg(title), row);
     open->setToolTip(title);
     open->setMinimumWidth(40);
     open->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -136,11 +136,11 @@ QWidget *LinksEditor::row(const Held &link)
     if (m_session.isReadOnly())
         return row;
     if (!isOfAll) {
-        QPushButton *all = flatButton(tr("All"), tr("All belong to %1").arg(title), row);
+        QPushButton *all = namedButton(tr("All"), tr("All belong to %1").arg(title), row);
         layout->addWidget(all);
         connect(all, &QPushButton::clicked, this, [this, record] { this->link(record); });
     }
-    QPushButton *removal = flatButton(tr("Remove"), tr("Remove %1").arg(title), row);
+    QPushButton *removal = namedButton(tr("Remove"), tr("Remove %1").arg(title), row);
     layout->addWidget(removal);
     connect(removal, &QPushButton::clicked, this, [this, record] { unlink(record); });
     return row;

@@ -4,6 +4,7 @@
 
 #include "core/evidence/SessionMatcher.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -36,8 +37,7 @@ MatchBar::MatchBar(Session &session, QWidget *parent)
 {
     auto *confirmAll = new QPushButton(tr("Confirm them all"), this);
     confirmAll->setToolTip(tr("Shift+M"));
-    auto *look = new QPushButton(tr("Show them"), this);
-    look->setProperty("flat", true);
+    auto *look = flatButton(tr("Show them"), this);
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_words);

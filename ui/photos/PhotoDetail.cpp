@@ -7,6 +7,7 @@
 #include "ui/photos/WorkProposal.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/ActLine.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/WithdrawAct.h"
 
@@ -36,8 +37,7 @@ void PhotoDetail::build()
 {
     m_heading->setFont(m_session.theme().font(1));
     m_heading->setWordWrap(true);
-    auto *removal = new QPushButton(tr("Withdraw"), this);
-    removal->setProperty("flat", true);
+    auto *removal = flatButton(tr("Withdraw"), this);
     removal->setVisible(!m_session.isReadOnly());
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 0, 8, 8);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/TroubleList.h"
 
+#include "ui/widgets/Layouts.h"
+
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -23,8 +25,7 @@ TroubleList::TroubleList(QWidget *parent)
     , m_heading(new QLabel(this))
     , m_list(new QListWidget(this))
 {
-    auto *dismiss = new QPushButton(tr("Dismiss"), this);
-    dismiss->setProperty("flat", true);
+    auto *dismiss = flatButton(tr("Dismiss"), this);
     m_list->setAccessibleName(tr("Not taken in"));
     m_list->setWordWrap(true);
     m_list->setTextElideMode(Qt::ElideNone);

@@ -5,6 +5,7 @@
 #include "ui/photos/WatchedFolder.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 
 #include <QDir>
 #include <QFileDialog>
@@ -71,8 +72,7 @@ void WatchBar::connectButtons()
 
 QPushButton *WatchBar::addButton(const QString &words)
 {
-    auto *button = new QPushButton(words, this);
-    button->setProperty("flat", true);
+    auto *button = flatButton(words, this);
     layout()->addWidget(button);
     return button;
 }

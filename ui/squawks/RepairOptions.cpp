@@ -152,8 +152,7 @@ QWidget *RepairOptions::makeRow(const Squawk::RepairOption &option, std::size_t 
 void RepairOptions::addAct(QBoxLayout &layout, const QString &words, const QString &name,
                            const std::function<void()> &act)
 {
-    auto *button = new QPushButton(words, this);
-    button->setProperty("flat", true);
+    auto *button = flatButton(words, this);
     button->setAccessibleName(name);
     button->setEnabled(!m_session.isReadOnly());
     layout.addWidget(button, 0, Qt::AlignTop);

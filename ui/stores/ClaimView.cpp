@@ -54,8 +54,7 @@ void ClaimView::build()
     m_text->setTabChangesFocus(true);
     auto *copyIt = new QPushButton(tr("Copy"), this);
     auto *saveIt = new QPushButton(tr("Save as…"), this);
-    auto *back = new QPushButton(tr("Back to the list"), this);
-    back->setProperty("flat", true);
+    auto *back = flatButton(tr("Back to the list"), this);
     setPrimary(*copyIt, true);
     auto *line = new QHBoxLayout;
     line->addWidget(m_title, 1);

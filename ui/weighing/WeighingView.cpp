@@ -10,6 +10,7 @@
 #include "ui/weighing/WeighingPanel.h"
 #include "ui/weighing/WeightText.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 
 #include <QButtonGroup>
 #include <QLabel>
@@ -50,8 +51,7 @@ void WeighingView::build()
     add(tr("Weighing"), m_weighing);
     add(tr("Equipment"), m_equipment);
     add(tr("Loading and limits"), m_loading);
-    auto *print = new QPushButton(tr("Print the report…"), this);
-    print->setProperty("flat", true);
+    auto *print = flatButton(tr("Print the report…"), this);
     flow->addWidget(print);
     flow->addWidget(m_sum);
     auto *layout = new QVBoxLayout(this);

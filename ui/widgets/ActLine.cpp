@@ -7,6 +7,7 @@
 #include "core/records/Description.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
 
 #include <QFormLayout>
@@ -49,8 +50,7 @@ void ActLine::build()
     m_words->setWordWrap(true);
     m_why->setWordWrap(true);
     m_confirm->setProperty("primary", true);
-    auto *leaveButton = new QPushButton(tr("Cancel"), this);
-    leaveButton->setProperty("flat", true);
+    auto *leaveButton = flatButton(tr("Cancel"), this);
     auto *form = new QFormLayout;
     form->addRow(m_textLabel, m_text);
     form->addRow(m_dayLabel, m_day);

@@ -32,6 +32,13 @@ QLabel *heading(const QString &words, QWidget *parent)
     return label;
 }
 
+QPushButton *flatButton(const QString &words, QWidget *parent)
+{
+    auto *button = new QPushButton(words, parent);
+    button->setProperty("flat", true);
+    return button;
+}
+
 void setPrimary(QPushButton &button, bool isPrimary)
 {
     if (button.property("primary").toBool() == isPrimary)

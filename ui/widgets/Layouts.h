@@ -16,6 +16,9 @@ void clearLayout(QLayout &layout);
 /// A bold line over what follows.
 QLabel *heading(const QString &words, QWidget *parent);
 
+/// A button of words alone, for what is done less often.
+QPushButton *flatButton(const QString &words, QWidget *parent);
+
 /// Marks the button as the thing to do next, or no longer.
 void setPrimary(QPushButton &button, bool isPrimary);
 

@@ -3,6 +3,7 @@
 #include "ui/widgets/MessageLine.h"
 
 #include "ui/shell/Progress.h"
+#include "ui/widgets/Layouts.h"
 
 #include <QAccessible>
 #include <QCoreApplication>
@@ -22,13 +23,6 @@ namespace {
 constexpr int showMilliseconds = 12000;
 constexpr int holdMilliseconds = 8000;
 constexpr int pollMilliseconds = 100;
-
-QPushButton *flatButton(const QString &words, QWidget *parent)
-{
-    auto *button = new QPushButton(words, parent);
-    button->setProperty("flat", true);
-    return button;
-}
 
 } // namespace
 

@@ -3,6 +3,7 @@
 #include "ui/widgets/RecordSetEditor.h"
 
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
 #include "ui/widgets/RecordNames.h"
 
@@ -69,8 +70,7 @@ void RecordSetEditor::fill()
         auto *row = new QWidget(this);
         auto *name = new QLabel(shortName(*m_session.records(), {*m_field.target, id}), row);
         name->setWordWrap(true);
-        auto *button = new QPushButton(tr("Remove"), row);
-        button->setProperty("flat", true);
+        auto *button = flatButton(tr("Remove"), row);
         button->setAccessibleName(tr("Remove %1").arg(name->text()));
         auto *layout = new QHBoxLayout(row);
         layout->setContentsMargins(6, 0, 0, 0);

@@ -39,8 +39,7 @@ TopicView::TopicView(const Topic &topic, UnitSystem units,
 
 QPushButton *TopicView::ownButton()
 {
-    auto *button = new QPushButton(tr("The project's own limit…"), widget());
-    button->setProperty("flat", true);
+    auto *button = flatButton(tr("The project's own limit…"), widget());
     return button;
 }
 
