@@ -5,6 +5,7 @@
 #include "ui/daylog/LogModel.h"
 #include "ui/shell/Theme.h"
 #include "ui/widgets/RowFrame.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QPainter>
 #include <QPixmap>
@@ -22,13 +23,6 @@ QString joined(std::initializer_list<QString> texts)
     QStringList list(texts);
     list.removeAll(QString());
     return list.join(QStringLiteral(" · "));
-}
-
-/// Cut at its end when it is too long for its place.
-void drawCut(QPainter &painter, const QRect &place, int flags, const QString &text)
-{
-    painter.drawText(place, flags | Qt::AlignVCenter,
-                     painter.fontMetrics().elidedText(text, Qt::ElideRight, place.width()));
 }
 
 } // namespace
@@ -69,7 +63,7 @@ void LogDelegate::paintDay(QPainter &painter, const QStyleOptionViewItem &option
     const QRect inside = option.rect.adjusted(edge, 0, -edge, 0);
     painter.drawText(inside, Qt::AlignRight | Qt::AlignVCenter,
                      index.data(LogModel::TotalRole).toString());
-    drawCut(painter, inside.adjusted(0, 0, -80, 0), Qt::AlignLeft, index.data().toString());
+    paintCut(painter, inside.adjusted(0, 0, -80, 0), index.data().toString());
 }
 
 /// The first photos at the right end of the row; answers how wide they are.
@@ -105,15 +99,15 @@ void LogDelegate::paintEntry(QPainter &painter, const QStyleOptionViewItem &opti
     const QRect lower = upper.translated(0, line);
     const int left = timeWidth + edge;
     painter.setPen(colours.text);
-    drawCut(painter, QRect(upper.topLeft(), QSize(timeWidth, line)), Qt::AlignRight,
-            index.data(LogModel::DurationRole).toString());
-    drawCut(painter, upper.adjusted(left, 0, 0, 0), Qt::AlignLeft, index.data().toString());
+    paintCut(painter, QRect(upper.topLeft(), QSize(timeWidth, line)),
+             index.data(LogModel::DurationRole).toString(), Qt::AlignRight);
+    paintCut(painter, upper.adjusted(left, 0, 0, 0), index.data().toString());
     painter.setPen(colours.quietText);
-    drawCut(painter, QRect(lower.topLeft(), QSize(timeWidth, line)), Qt::AlignRight,
-            index.data(LogModel::TimeRole).toString());
+    paintCut(painter, QRect(lower.topLeft(), QSize(timeWidth, line)),
+             index.data(LogModel::TimeRole).toString(), Qt::AlignRight);
     const int photos = index.data(LogModel::PhotosRole).toInt();
-    drawCut(
-        painter, lower.adjusted(left, 0, 0, 0), Qt::AlignLeft,
+    paintCut(
+        painter, lower.adjusted(left, 0, 0, 0),
         joined({index.data(LogModel::PlaceRole).toString(),
                 index.data(LogModel::KindRole).toString(), index.data(LogModel::WhoRole).toString(),
                 photos > 0 ? LogModel::tr("%n photos", nullptr, photos) : QString(),

@@ -5,6 +5,7 @@
 #include "ui/journal/JournalModel.h"
 #include "ui/shell/Theme.h"
 #include "ui/widgets/RowFrame.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QPainter>
 
@@ -13,13 +14,6 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int edge = 12;
-
-/// Cut at its end when it is too long for its place.
-void drawCut(QPainter &painter, const QRect &place, const QString &text)
-{
-    painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter,
-                     painter.fontMetrics().elidedText(text, Qt::ElideRight, place.width()));
-}
 
 QString joined(QStringList texts)
 {
@@ -61,7 +55,7 @@ void JournalDelegate::paintDay(QPainter &painter, const QStyleOptionViewItem &op
     font.setBold(true);
     painter.setFont(font);
     painter.setPen(m_theme.colours().text);
-    drawCut(painter, option.rect.adjusted(edge, 0, -edge, 0), index.data().toString());
+    paintCut(painter, option.rect.adjusted(edge, 0, -edge, 0), index.data().toString());
 }
 
 void JournalDelegate::paintEntry(QPainter &painter, const QStyleOptionViewItem &option,
@@ -75,14 +69,14 @@ void JournalDelegate::paintEntry(QPainter &painter, const QStyleOptionViewItem &
     const QRect upper(inside.left(), inside.top(), inside.width(), line);
     const QRect lower = upper.translated(0, line);
     painter.setPen(colours.text);
-    drawCut(painter, upper.adjusted(time, 0, 0, 0), index.data().toString());
+    paintCut(painter, upper.adjusted(time, 0, 0, 0), index.data().toString());
     painter.setPen(colours.quietText);
-    drawCut(painter, QRect(upper.topLeft(), QSize(time, line)),
-            index.data(JournalModel::TimeRole).toString());
-    drawCut(painter, lower.adjusted(time, 0, 0, 0),
-            joined({index.data(JournalModel::WhoRole).toString(),
-                    index.data(JournalModel::MarksRole).toString(),
-                    index.data(JournalModel::RecordsRole).toString()}));
+    paintCut(painter, QRect(upper.topLeft(), QSize(time, line)),
+             index.data(JournalModel::TimeRole).toString());
+    paintCut(painter, lower.adjusted(time, 0, 0, 0),
+             joined({index.data(JournalModel::WhoRole).toString(),
+                     index.data(JournalModel::MarksRole).toString(),
+                     index.data(JournalModel::RecordsRole).toString()}));
 }
 
 } // namespace lastrivet::ui

@@ -6,6 +6,7 @@
 #include "ui/squawks/SquawkModel.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RowFrame.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QPainter>
 
@@ -35,12 +36,6 @@ QRect drawAtRight(QPainter &painter, const QRect &place, const QString &text, in
     painter.drawText(place, Qt::AlignRight | Qt::AlignVCenter,
                      metrics.elidedText(text, Qt::ElideRight, width));
     return place.adjusted(0, 0, -width - edge, 0);
-}
-
-void drawAtLeft(QPainter &painter, const QRect &place, const QString &text)
-{
-    painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter,
-                     QFontMetrics(painter.font()).elidedText(text, Qt::ElideRight, place.width()));
 }
 
 } // namespace
@@ -93,8 +88,8 @@ void SquawkDelegate::paintHeading(QPainter &painter, const QStyleOptionViewItem 
     painter.fillRect(place, m_theme.colours().raised);
     painter.setFont(bold(option.font));
     painter.setPen(m_theme.colours().text);
-    drawAtLeft(painter, place.adjusted(edge, 0, -edge, 0),
-               index.data(SquawkModel::HeadingRole).toString());
+    paintCut(painter, place.adjusted(edge, 0, -edge, 0),
+             index.data(SquawkModel::HeadingRole).toString());
     painter.setFont(option.font);
 }
 
@@ -106,9 +101,9 @@ void SquawkDelegate::paintTitle(QPainter &painter, const QStyleOptionViewItem &o
                                    place.width() / 2);
     painter.setPen(m_theme.colours().text);
     painter.setFont(bold(option.font));
-    drawAtLeft(painter, room,
-               index.data(SquawkModel::NumberRole).toString() + QStringLiteral("   ") +
-                   index.data().toString());
+    paintCut(painter, room,
+             index.data(SquawkModel::NumberRole).toString() + QStringLiteral("   ") +
+                 index.data().toString());
     painter.setFont(option.font);
 }
 
@@ -123,7 +118,7 @@ void SquawkDelegate::paintPlace(QPainter &painter, const QStyleOptionViewItem &o
     const QRect room = drawAtRight(painter, place, index.data(SquawkModel::ReachRole).toString(),
                                    place.width() - partWidth - edge);
     painter.setPen(m_theme.colours().quietText);
-    drawAtLeft(painter, room, part);
+    paintCut(painter, room, part);
 }
 
 } // namespace lastrivet::ui

@@ -38,6 +38,14 @@ int heightOfLines(const QFont &font, int lines)
     return lines * QFontMetrics(font).lineSpacing();
 }
 
+void paintCut(QPainter &painter, const QRect &place, const QString &text, Qt::Alignment side)
+{
+    QString line = text;
+    line.replace(QLatin1Char('\n'), QLatin1Char(' '));
+    painter.drawText(place, int(side) | Qt::AlignVCenter | Qt::TextSingleLine,
+                     painter.fontMetrics().elidedText(line, Qt::ElideRight, place.width()));
+}
+
 void paintWrapped(QPainter &painter, const QRect &place, const QString &text)
 {
     const int line = heightOfLines(painter.font(), 1);

@@ -18,6 +18,11 @@ QStringList wrapped(const QString &text, const QFont &font, int width, int most)
 /// The height of that many lines.
 int heightOfLines(const QFont &font, int lines);
 
+/// Paints the text in one line at the middle of the place's height, ends of lines as blanks; what
+/// is left over shows as "…".
+void paintCut(QPainter &painter, const QRect &place, const QString &text,
+              Qt::Alignment side = Qt::AlignLeft);
+
 /// Paints as many lines, from the top of the place, as it is high and the text needs.
 void paintWrapped(QPainter &painter, const QRect &place, const QString &text);
 

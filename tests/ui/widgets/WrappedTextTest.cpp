@@ -4,6 +4,8 @@
 
 #include <QFontMetrics>
 #include <QGuiApplication>
+#include <QImage>
+#include <QPainter>
 
 #include <catch2/catch.hpp>
 
@@ -24,6 +26,23 @@ QStringList lines(const QString &text, int width, int most)
 const QString sentence = QStringLiteral("Fit the root fittings, torque and lock");
 
 } // namespace
+
+TEST_CASE("Where there is room for one line, a text of several is painted as one")
+{
+    const auto painted = [](const QString &text) {
+        QImage image(widthOf(sentence), QFontMetrics(QGuiApplication::font()).height(),
+                     QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        painter.setFont(QGuiApplication::font());
+        paintCut(painter, image.rect(), text);
+        painter.end();
+        return image;
+    };
+    CHECK(painted(QStringLiteral("Drilled\ndeburred")) ==
+          painted(QStringLiteral("Drilled deburred")));
+    CHECK(painted(QStringLiteral("Drilled\ndeburred")) != painted(QStringLiteral("Drilled")));
+}
 
 TEST_CASE("A text is broken between words, and every line fits")
 {
