@@ -16,6 +16,7 @@
 #include <QToolTip>
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -242,13 +243,11 @@ void StepPicture::keyPressEvent(QKeyEvent *event)
 
 void StepPicture::mousePressEvent(QMouseEvent *event)
 {
-    m_pressed = nodeAt(event->position());
+    const auto node = nodeAt(event->position());
+    m_pressed = node ? std::optional(m_steps[*node]) : std::nullopt;
     m_pointer = event->position();
-    if (m_pressed)
-        go(*m_pressed);
-    // The list may have drawn everything anew while it followed.
-    if (m_pressed && *m_pressed >= m_steps.size())
-        m_pressed.reset();
+    if (node)
+        go(*node);
 }
 
 void StepPicture::mouseMoveEvent(QMouseEvent *event)
@@ -259,12 +258,11 @@ void StepPicture::mouseMoveEvent(QMouseEvent *event)
 
 void StepPicture::mouseReleaseEvent(QMouseEvent *event)
 {
-    const auto from = m_pressed;
-    m_pressed.reset();
+    const auto from = std::exchange(m_pressed, std::nullopt);
     viewport()->update();
     const auto to = nodeAt(event->position());
-    if (from && to && *from != *to && !m_session.isReadOnly())
-        orderByPerson(m_session, m_steps[*from], m_steps[*to]);
+    if (from && nodeOf(*from) && to && *from != m_steps[*to] && !m_session.isReadOnly())
+        orderByPerson(m_session, *from, m_steps[*to]);
 }
 
 void StepPicture::mouseDoubleClickEvent(QMouseEvent *event)

@@ -70,7 +70,8 @@ private:
     std::vector<bool> m_isOwn;
     steps::Layering m_layering;
     std::optional<std::size_t> m_current;
-    std::optional<std::size_t> m_pressed;
+    /// Where the mouse went down; the boxes may be drawn anew while it is held.
+    std::optional<Id<Step>> m_pressed;
     std::optional<Id<Step>> m_earlier;
     QPointF m_pointer;
     bool m_isTooMany = false;

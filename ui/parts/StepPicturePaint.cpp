@@ -22,9 +22,10 @@ void StepPicture::paintEvent(QPaintEvent *)
     paintLines(painter);
     for (std::size_t node = 0; node < m_steps.size(); ++node)
         paintBox(painter, node);
-    if (m_pressed && !box(*m_pressed).contains(m_pointer)) {
+    const auto pressed = m_pressed ? nodeOf(*m_pressed) : std::nullopt;
+    if (pressed && !box(*pressed).contains(m_pointer)) {
         painter.setPen(QPen(m_session.theme().colours().accent, 2, Qt::DashLine));
-        painter.drawLine(box(*m_pressed).center(), m_pointer);
+        painter.drawLine(box(*pressed).center(), m_pointer);
     }
 }
 
