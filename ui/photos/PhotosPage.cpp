@@ -243,12 +243,16 @@ void PhotosPage::showPlace()
 void PhotosPage::lookForMissing()
 {
     const auto found = std::make_shared<readiness::MissingPictures>();
+    const auto answer = session().answer();
     session().executor().run(
         this,
-        [records = session().records(), answer = session().answer(), found] {
+        [records = session().records(), answer, found] {
             *found = readiness::missingPictures(*records, *answer);
         },
-        [this, found] {
+        [this, answer, found] {
+            // Of two that are on their way the older one may come last.
+            if (answer != session().answer())
+                return;
             m_missing = *found;
             m_missingView->show(m_missing);
             showPlace();
