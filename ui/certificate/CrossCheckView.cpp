@@ -6,6 +6,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Density.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/PlainTable.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/RecordNames.h"
@@ -64,15 +65,6 @@ QString titleOf(const Records &records, RecordRef record)
                                                 : name;
 }
 
-QScrollArea *scrolled(QWidget &content, QWidget *parent)
-{
-    auto *area = new QScrollArea(parent);
-    area->setWidgetResizable(true);
-    area->setWidget(&content);
-    area->setFocusPolicy(Qt::NoFocus);
-    return area;
-}
-
 } // namespace
 
 CrossCheckView::CrossCheckView(Session &session, QWidget *parent)
@@ -115,7 +107,7 @@ QWidget *CrossCheckView::buildFacts()
     layout->addStretch(1);
     m_facts->show(1);
     constexpr int leastFacts = 240;
-    auto *area = scrolled(*place, this);
+    auto *area = scrollArea(*place, this);
     area->setMinimumWidth(leastFacts);
     return area;
 }
@@ -144,7 +136,7 @@ QWidget *CrossCheckView::buildChecks()
             [this](const QModelIndex &index) { open(index.row()); });
     for (Section *section : {m_doubles, m_gaps})
         connect(section, &Section::chosen, &m_session, &Session::goTo);
-    return scrolled(*place, this);
+    return scrollArea(*place, this);
 }
 
 void CrossCheckView::fill()

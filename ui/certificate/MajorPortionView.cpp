@@ -13,6 +13,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/PlainTable.h"
 
@@ -136,8 +137,7 @@ QWidget *MajorPortionView::buildFoot()
     offerClasses();
     constexpr int shortest = 18;
     m_class->setAccessibleName(tr("Class of aircraft"));
-    m_class->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_class->setMinimumContentsLength(shortest);
+    makeNarrow(*m_class, shortest);
     m_own->setMinimumWidth(m_own->fontMetrics().averageCharWidth() * 18);
     m_suggest->setToolTip(tr("Common practice and no authority's form; rows that are there stay."));
     m_own->setPlaceholderText(tr("Section: task"));

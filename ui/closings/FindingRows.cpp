@@ -3,6 +3,7 @@
 #include "ui/closings/FindingRows.h"
 
 #include "core/entry/FindingLines.h"
+#include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
@@ -22,17 +23,6 @@
 #include <set>
 
 namespace lastrivet::ui {
-
-namespace {
-
-/// A combo box that does not make the row as wide as its longest word.
-void makeNarrow(QComboBox &box, int letters)
-{
-    box.setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    box.setMinimumContentsLength(letters);
-}
-
-} // namespace
 
 FindingRows::FindingRows(Session &session, QWidget *parent)
     : QWidget(parent)
@@ -75,8 +65,8 @@ FindingRows::Row FindingRows::makeRow(int number)
     row.severity->setCurrentIndex(int(Severity::Workmanship));
     makeNarrow(*row.severity, 10);
     // In the order of `Verifying`.
-    row.verifying->addItems(
-        {tr("inspector, on site"), tr("inspector, by photo"), tr("adviser"), tr("builder")});
+    row.verifying->addItems({tr("inspector, on site"), tr("inspector, by photo"),
+                             roleWords(SignerRole::Adviser), roleWords(SignerRole::Builder)});
     row.verifying->setCurrentIndex(int(m_usual));
     makeNarrow(*row.verifying, 13);
     return row;

@@ -8,6 +8,7 @@
 #include "ui/print/Language.h"
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/PathLine.h"
 
 #include <QComboBox>
@@ -59,8 +60,7 @@ void PacketForm::offer()
     for (const print::Language &language : print::languages()) {
         m_language->addItem(language.name, int(language.id));
     }
-    m_form->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_form->setMinimumContentsLength(24);
+    makeNarrow(*m_form, 24);
 }
 
 QWidget *PacketForm::buildPlace()

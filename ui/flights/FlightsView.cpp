@@ -28,19 +28,12 @@ namespace {
 
 constexpr int formWidth = 400;
 
-QLabel *wrapped(const QString &words, QWidget *parent)
-{
-    auto *label = new QLabel(words, parent);
-    label->setWordWrap(true);
-    return label;
-}
-
 } // namespace
 
 FlightsView::FlightsView(Session &session, QWidget *parent)
     : CertificatePlace(parent)
     , m_session(session)
-    , m_sum(wrapped({}, this))
+    , m_sum(wrappedLabel({}, this))
     , m_rules(new QVBoxLayout)
     , m_form(new FlightForm(session, this))
     , m_list(new RowListView(session.theme(), tr("Flights"), this))
@@ -134,13 +127,13 @@ void FlightsView::addRule(const Profile::TestPeriod &rule,
             ? tr("For %1: %2 without a fault are flown").arg(kind, hoursText(progress->needed))
             : tr("For %1: %2 left, counted from the last fault; %3 left, counted over all flights")
                   .arg(kind, hoursText(progress->left), hoursText(overall));
-    QLabel *line = wrapped(head, this);
+    QLabel *line = wrappedLabel(head, this);
     QFont bold = font();
     bold.setBold(progress);
     line->setFont(bold);
     m_rules->addWidget(line);
     const Profile &profile = m_session.project().profile();
-    QLabel *text = wrapped(
+    QLabel *text = wrappedLabel(
         tr("%1 (%2)").arg(toQt(rule.text), toQt(profile.citation(rule.source, rule.mark))), this);
     text->setForegroundRole(QPalette::PlaceholderText);
     m_rules->addWidget(text);
@@ -161,7 +154,7 @@ void FlightsView::showRules()
         const auto of = std::ranges::find(progress, i, &certificate::TestProgress::rule);
         addRule(profile.test_period[i], of == progress.end() ? nullptr : &*of, flown.flown);
     }
-    m_rules->addWidget(wrapped(
+    m_rules->addWidget(wrappedLabel(
         profile.test_period.empty()
             ? tr("The project's rules name no test period: the authority or the permit does.")
             : tr("Which of these holds, and what counts as a fault, the authority says; check the "

@@ -27,11 +27,10 @@ namespace {
 /// Narrower than this, the sides stand one below the other.
 constexpr int besideFrom = 480;
 
-QLabel *wrapped(QWidget *parent)
+/// Can be copied.
+QLabel *selectable(QWidget *parent)
 {
-    auto *label = new QLabel(parent);
-    label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
+    auto *label = wrappedLabel({}, parent);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     return label;
 }
@@ -41,15 +40,15 @@ QLabel *wrapped(QWidget *parent)
 ConflictPanel::ConflictPanel(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_record(wrapped(this))
-    , m_field(wrapped(this))
+    , m_record(selectable(this))
+    , m_field(selectable(this))
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_stands(addSide())
     , m_lost(addSide())
     , m_leftOutHead(heading(tr("What it would have changed"), this))
     , m_leftOut(new AccountModel(this))
     , m_leftOutList(new QListView(this))
-    , m_hint(wrapped(this))
+    , m_hint(selectable(this))
     , m_keep(new QPushButton(this))
     , m_take(new QPushButton(this))
     , m_go(new QPushButton(tr("Go to the record"), this))
@@ -61,7 +60,7 @@ ConflictPanel::Side ConflictPanel::addSide()
 {
     auto *frame = new QFrame(this);
     frame->setFrameShape(QFrame::StyledPanel);
-    const Side side{heading({}, frame), wrapped(frame), wrapped(frame)};
+    const Side side{heading({}, frame), selectable(frame), selectable(frame)};
     side.value->setFont(m_session.theme().font(1));
     side.author->setForegroundRole(QPalette::PlaceholderText);
     auto *layout = new QVBoxLayout(frame);

@@ -34,27 +34,19 @@ QString unitOf(const Fastener &fastener)
     return toQt(word(fastener.torque_unit));
 }
 
-QLabel *wrapped(QWidget *parent)
-{
-    auto *label = new QLabel(parent);
-    label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
-    return label;
-}
-
 } // namespace
 
 TorquePanel::TorquePanel(Session &session, QWidget *parent)
     : SectionAside(parent)
     , m_session(session)
     , m_nut(new QComboBox(this))
-    , m_limits(wrapped(this))
-    , m_source(wrapped(this))
-    , m_drag(wrapped(this))
+    , m_limits(wrappedLabel({}, this))
+    , m_source(wrappedLabel({}, this))
+    , m_drag(wrappedLabel({}, this))
     , m_take(new QPushButton(tr("Take these limits"), this))
     , m_lever(new QLineEdit(this))
     , m_extension(new QLineEdit(this))
-    , m_setting(wrapped(this))
+    , m_setting(wrappedLabel({}, this))
 {
     build();
 }

@@ -15,20 +15,9 @@
 
 namespace lastrivet::ui {
 
-namespace {
-
-QLabel *sentence(const QString &words, QWidget *parent)
-{
-    auto *label = new QLabel(words, parent);
-    label->setWordWrap(true);
-    return label;
-}
-
-} // namespace
-
 StartPage::StartPage(const Theme &theme, const Clock &clock, QWidget *parent)
     : QWidget(parent)
-    , m_complaint(sentence({}, this))
+    , m_complaint(wrappedLabel({}, this))
     , m_demoPlace(new QWidget(this))
     , m_recent(new QVBoxLayout)
     , m_right(new QVBoxLayout)
@@ -72,9 +61,9 @@ void StartPage::buildDemo()
     auto *demo = new QPushButton(tr("Open the demo"), m_demoPlace);
     auto *layout = new QVBoxLayout(m_demoPlace);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(sentence(tr("An invented aeroplane, two and a half years in, to look "
-                                  "around and try everything."),
-                               m_demoPlace));
+    layout->addWidget(wrappedLabel(tr("An invented aeroplane, two and a half years in, to look "
+                                      "around and try everything."),
+                                   m_demoPlace));
     layout->addWidget(demo, 0, Qt::AlignLeft);
     connect(demo, &QPushButton::clicked, this, [this] { Q_EMIT folderWanted(m_demo); });
 }
@@ -88,9 +77,9 @@ QLayout *StartPage::buildInvitation(const Theme &theme)
     auto *left = new QVBoxLayout;
     left->setSpacing(12);
     left->addLayout(buildHead(theme));
-    left->addWidget(sentence(tr("What was built, what was found, what must stay open, and who "
-                                "signed: the records of one aircraft, in one folder."),
-                             this));
+    left->addWidget(wrappedLabel(tr("What was built, what was found, what must stay open, and who "
+                                    "signed: the records of one aircraft, in one folder."),
+                                 this));
     left->addWidget(m_complaint);
     left->addLayout(m_recent);
     left->addWidget(open, 0, Qt::AlignLeft);

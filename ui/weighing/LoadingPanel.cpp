@@ -13,6 +13,7 @@
 #include "ui/weighing/WeightText.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/WithdrawAct.h"
 #include "ui/workshop/FigureView.h"
@@ -32,15 +33,6 @@ namespace {
 constexpr int leftWidth = 480;
 
 enum Column { WhatColumn, WeightColumn, ArmColumn };
-
-QScrollArea *scrolling(QWidget *content, QWidget *parent)
-{
-    auto *area = new QScrollArea(parent);
-    area->setWidget(content);
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    return area;
-}
 
 } // namespace
 
@@ -72,7 +64,7 @@ LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
     auto *right = new QWidget(this);
     auto *column = new QVBoxLayout(right);
     buildResult(*column);
-    layout->addWidget(scrolling(right, this), 1);
+    layout->addWidget(scrollArea(*right, this), 1);
     m_ask->hide();
     connect(m_cases, &QComboBox::activated, this,
             [this] { show(Id<LoadingCase>{m_cases->currentData().toLongLong()}); });
@@ -111,7 +103,7 @@ QWidget *LoadingPanel::buildCases()
     layout->addSpacing(12);
     layout->addWidget(m_limits);
     layout->addStretch(1);
-    auto *area = scrolling(left, this);
+    auto *area = scrollArea(*left, this);
     area->setMaximumWidth(leftWidth);
     return area;
 }

@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/Layouts.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLayout>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QStyle>
 #include <QWidget>
 
@@ -30,6 +32,29 @@ QLabel *heading(const QString &words, QWidget *parent)
     bold.setBold(true);
     label->setFont(bold);
     return label;
+}
+
+QLabel *wrappedLabel(const QString &words, QWidget *parent)
+{
+    auto *label = new QLabel(words, parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+QScrollArea *scrollArea(QWidget &content, QWidget *parent)
+{
+    auto *area = new QScrollArea(parent);
+    area->setWidget(&content);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    return area;
+}
+
+void makeNarrow(QComboBox &box, int letters)
+{
+    box.setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box.setMinimumContentsLength(letters);
 }
 
 QPushButton *flatButton(const QString &words, QWidget *parent)

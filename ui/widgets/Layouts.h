@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+class QComboBox;
 class QLabel;
 class QLayout;
 class QPushButton;
+class QScrollArea;
 class QString;
 class QWidget;
 
@@ -15,6 +17,15 @@ void clearLayout(QLayout &layout);
 
 /// A bold line over what follows.
 QLabel *heading(const QString &words, QWidget *parent);
+
+/// A label that breaks its words into lines where there is no room for one.
+QLabel *wrappedLabel(const QString &words, QWidget *parent);
+
+/// An area that scrolls over the content; the keyboard goes to what is in it.
+QScrollArea *scrollArea(QWidget &content, QWidget *parent);
+
+/// Makes the box no wider than so many letters, however long its longest word is.
+void makeNarrow(QComboBox &box, int letters);
 
 /// A button of words alone, for what is done less often.
 QPushButton *flatButton(const QString &words, QWidget *parent);
