@@ -13929,14 +13929,6 @@
         <translation>Prüfer, per Foto</translation>
     </message>
     <message>
-        <source>adviser</source>
-        <translation>Berater</translation>
-    </message>
-    <message>
-        <source>builder</source>
-        <translation>Erbauer</translation>
-    </message>
-    <message>
         <source>Number of finding %1 on the sheet</source>
         <translation>Nummer der Feststellung %1 auf dem Blatt</translation>
     </message>
@@ -16805,21 +16797,6 @@
     <message>
         <source>Take in what was copied</source>
         <translation>Aufnehmen, was kopiert wurde</translation>
-    </message>
-</context>
-<context>
-    <name>lastrivet::ui::PictureInbox</name>
-    <message>
-        <source>pasted picture %1</source>
-        <translation>eingefügtes Bild %1</translation>
-    </message>
-    <message>
-        <source>Choose photos</source>
-        <translation>Fotos wählen</translation>
-    </message>
-    <message>
-        <source>Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
-        <translation>Fotos und Unterlagen (*.jpg *.jpeg *.png *.heic *.pdf);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>

@@ -13929,14 +13929,6 @@
         <translation>inspecteur, sur photo</translation>
     </message>
     <message>
-        <source>adviser</source>
-        <translation>conseiller</translation>
-    </message>
-    <message>
-        <source>builder</source>
-        <translation>constructeur</translation>
-    </message>
-    <message>
         <source>Number of finding %1 on the sheet</source>
         <translation>Numéro de la constatation %1 sur la feuille</translation>
     </message>
@@ -16805,21 +16797,6 @@
     <message>
         <source>Take in what was copied</source>
         <translation>Prendre ce qui a été copié</translation>
-    </message>
-</context>
-<context>
-    <name>lastrivet::ui::PictureInbox</name>
-    <message>
-        <source>pasted picture %1</source>
-        <translation>image collée %1</translation>
-    </message>
-    <message>
-        <source>Choose photos</source>
-        <translation>Choisir des photos</translation>
-    </message>
-    <message>
-        <source>Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)</source>
-        <translation>Photos et papiers (*.jpg *.jpeg *.png *.heic *.pdf);;Tous les fichiers (*)</translation>
     </message>
 </context>
 <context>

@@ -19,7 +19,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-QString tr(const char *text)
+QString translated(const char *text)
 {
     return QCoreApplication::translate("PictureInbox", text);
 }
@@ -55,7 +55,7 @@ QStringList PictureInbox::filesIn(const QMimeData &offered)
     if (picture.isNull())
         return files;
     const QString file =
-        m_folder.filePath(tr("pasted picture %1").arg(++m_pasted) + QStringLiteral(".png"));
+        m_folder.filePath(translated("pasted picture %1").arg(++m_pasted) + QStringLiteral(".png"));
     return picture.save(file) ? QStringList{file} : QStringList{};
 }
 
@@ -68,8 +68,8 @@ QStringList PictureInbox::filesOnClipboard()
 QStringList PictureInbox::ask(QWidget *parent)
 {
     return QFileDialog::getOpenFileNames(
-        parent, tr("Choose photos"), picturesFolder(),
-        tr("Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)"));
+        parent, translated("Choose photos"), picturesFolder(),
+        translated("Photos and papers (*.jpg *.jpeg *.png *.heic *.pdf);;All files (*)"));
 }
 
 } // namespace lastrivet::ui
