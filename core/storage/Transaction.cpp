@@ -3,10 +3,27 @@
 #include "core/storage/Transaction.h"
 
 #include <algorithm>
+#include <exception>
 #include <fmt/format.h>
 #include <spdlog/spdlog.h>
+#include <utility>
 
 namespace lastrivet::storage {
+
+namespace {
+
+/// SQLite rolls back by itself after most faults; then there is nothing left to undo, and it says
+/// so.
+template <class Step> void attempt(const Step &step) noexcept
+{
+    try {
+        step();
+    } catch (const std::exception &exception) {
+        spdlog::debug("ending a transaction: {}", exception.what());
+    }
+}
+
+} // namespace
 
 Transaction::Transaction(Database &database, ReferenceCheck check)
     : m_database(database)
@@ -55,16 +72,10 @@ void Transaction::requireReferences() const
 
 void Transaction::end() noexcept
 {
-    try {
-        if (m_isOpen)
-            m_database.run("ROLLBACK");
-        m_isOpen = false;
-        if (m_check == ReferenceCheck::AtTheEnd)
-            m_database.checkReferences(true);
-    } catch (const std::exception &exception) {
-        // SQLite rolls back by itself after most faults; then there is nothing left to undo.
-        spdlog::debug("ending a transaction: {}", exception.what());
-    }
+    if (std::exchange(m_isOpen, false))
+        attempt([this] { m_database.run("ROLLBACK"); });
+    if (m_check == ReferenceCheck::AtTheEnd)
+        attempt([this] { m_database.checkReferences(true); });
 }
 
 Reading::Reading(const Database &database)

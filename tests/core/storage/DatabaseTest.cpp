@@ -112,3 +112,16 @@ TEST_CASE("A transaction that is not committed leaves nothing, and the checks on
     CHECK(database.number(R"(SELECT count(*) FROM "local_state")") == 0);
     CHECK(database.number("PRAGMA foreign_keys") == 1);
 }
+
+TEST_CASE("The checks are on again after a fault for which SQLite itself has rolled back")
+{
+    Database database;
+    runSteps(database);
+    {
+        Transaction transaction(database, ReferenceCheck::AtTheEnd);
+        // As it does when the disk is full at the end of a transaction.
+        database.run("ROLLBACK");
+        CHECK_THROWS(transaction.commit());
+    }
+    CHECK(database.number("PRAGMA foreign_keys") == 1);
+}
