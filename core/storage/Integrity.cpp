@@ -23,7 +23,7 @@ std::optional<std::string> firstDamageOf(const Database &database, const std::st
 {
     std::vector<std::string> tables;
     SQLite::Statement table(database.sql(),
-                            R"(SELECT "name" FROM pragma_table_list
+                            R"(SELECT replace("name",'''','''''') FROM pragma_table_list
                                WHERE "schema"='main' AND "type" IN ('table','shadow'))");
     while (table.executeStep())
         tables.push_back(table.getColumn(0).getString());

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Database.h"
+#include "core/storage/Integrity.h"
 #include "core/storage/Migration.h"
 #include "core/storage/Opening.h"
 #include "core/storage/Schema.h"
@@ -124,4 +125,12 @@ TEST_CASE("The checks are on again after a fault for which SQLite itself has rol
         CHECK_THROWS(transaction.commit());
     }
     CHECK(database.number("PRAGMA foreign_keys") == 1);
+}
+
+TEST_CASE("A table of somebody's own may be called anything when the pages are looked over")
+{
+    Database database;
+    runSteps(database);
+    database.run(R"(CREATE TABLE "Robin's list" ("item" TEXT))");
+    CHECK_FALSE(firstDamageOf(database, {}));
 }
