@@ -157,8 +157,14 @@ Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write
         return Outcome{m_records, {}, {}};
     auto touched = storage::touchedBy(changeset);
     auto after = readAfter(plan, touched);
+    // Found out before it is kept: with rules that cannot be read nobody could open the project.
+    const auto newProfile = after->profile_copy == m_records->profile_copy
+                                ? std::nullopt
+                                : std::optional(profileOf(*after));
     if (!plan.checked) {
-        if (auto wrong = violations(*after, m_profile, touched); !wrong.empty())
+        auto wrong =
+            newProfile ? violations(*after, *newProfile) : violations(*after, m_profile, touched);
+        if (!wrong.empty())
             return Refusal{std::move(wrong), {}};
     }
     for (const auto ref : touched)
@@ -214,10 +220,12 @@ ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label
         return notice;
     m_records = notice.after;
     if (notice.before->profile_copy != notice.after->profile_copy)
-        useProfile(*m_records);
-    // A copy: a subscriber may unsubscribe.
-    for (const auto subscribers = m_subscribers; const auto &[number, subscriber] : subscribers)
-        subscriber(notice);
+        m_profile = profileOf(*m_records);
+    // A copy: a subscriber may unsubscribe itself, and others, who then hear no more.
+    for (const auto subscribers = m_subscribers; const auto &[number, subscriber] : subscribers) {
+        if (isSubscribed(number))
+            subscriber(notice);
+    }
     return notice;
 }
 

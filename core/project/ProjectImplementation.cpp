@@ -41,7 +41,7 @@ void Project::Implementation::load()
 {
     const storage::Reading reading(*m_opening.database);
     m_records = std::make_shared<const Records>(storage::readWhole(*m_opening.database));
-    useProfile(*m_records);
+    m_profile = profileOf(*m_records);
     m_history = {};
     m_newestChange.clear();
     for (const auto &line : m_store->journal.lines())
@@ -62,16 +62,14 @@ void Project::Implementation::begin(std::shared_ptr<const Records> first, const 
     carryOut(plan);
 }
 
-void Project::Implementation::useProfile(const Records &records)
+Profile Project::Implementation::profileOf(const Records &records)
 {
-    if (records.profile_copy.empty()) {
-        m_profile = ProfileLibrary::standard().profile(records.project.profile);
-        return;
-    }
+    if (records.profile_copy.empty())
+        return ProfileLibrary::standard().profile(records.project.profile);
     auto profile = readProfile(records.profile_copy);
     if (!profile)
         throw UnreadableInput(profile.reason().sentence("The project's copy of its rule profile"));
-    m_profile = std::move(*profile);
+    return std::move(*profile);
 }
 
 Moment Project::Implementation::now() const
@@ -133,8 +131,8 @@ storage::Database &Project::Implementation::writable()
 
 void Project::Implementation::reopen()
 {
-    if (!isInPlace())
-        throw NotWritable(english(*obstacle()));
+    if (const auto message = obstacle())
+        throw NotWritable(english(*message));
     auto database = std::make_unique<storage::Database>(
         m_folder.database(), storage::Database::Access::ReadWrite, m_opening.safety);
     auto store = std::make_unique<Store>(*database);
@@ -161,6 +159,12 @@ int Project::Implementation::subscribe(Subscriber subscriber)
 void Project::Implementation::unsubscribe(int subscription)
 {
     std::erase_if(m_subscribers, [=](const auto &known) { return known.first == subscription; });
+}
+
+bool Project::Implementation::isSubscribed(int subscription) const
+{
+    return std::any_of(m_subscribers.begin(), m_subscribers.end(),
+                       [=](const auto &known) { return known.first == subscription; });
 }
 
 } // namespace lastrivet

@@ -112,7 +112,9 @@ private:
                         const SQLite::Exception &exception);
     void reopen();
     ChangeNotice publish(Outcome outcome, std::string label, ChangeKind kind);
-    void useProfile(const Records &records);
+    bool isSubscribed(int subscription) const;
+    /// The rules that the records go by. Throws `UnreadableInput`.
+    static Profile profileOf(const Records &records);
     std::string whoIn(const Records &records) const;
 
     storage::ProjectFolder m_folder;

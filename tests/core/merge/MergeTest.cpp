@@ -223,3 +223,44 @@ TEST_CASE("A change that was set aside and that its author took back is nothing 
     CHECK(two.robin->conflicts().empty());
     CHECK(two.robin->records()->components.size() == 2);
 }
+
+TEST_CASE("Rules that lost in a merge are not taken over while the records break them")
+{
+    TwoCopies two;
+    auto rules = two.robin->profile();
+    rules.name = "Only an inspector accepts late";
+    rules.late_acceptance_by = {SignerRole::Inspector};
+    two.later(two.robin);
+    two.robin.change("Strict rules", [&](Edit &edit) { edit.useProfile(rules); });
+    rules.name = "A builder may";
+    rules.late_acceptance_by = {SignerRole::Builder, SignerRole::Inspector};
+    two.later(two.kim());
+    two.kim().change("Lenient rules", [&](Edit &edit) { edit.useProfile(rules); });
+    two.mergeBoth();
+    REQUIRE(two.robin->profile().name == "A builder may");
+    const auto conflicts = two.robin->conflicts();
+    REQUIRE(conflicts.size() == 1);
+    Id<Closing> skin;
+    two.robin.change("Accepted late", [&](Edit &edit) {
+        SignOff acceptance;
+        acceptance.person_id = edit.records().people.begin()->id;
+        acceptance.signed_on = edit.today();
+        acceptance.remarks = "Looked at through the inspection hole";
+        Closing closing;
+        closing.component_id = two.wing;
+        closing.title = "Skin";
+        closing.encloses = {two.wing};
+        closing.late_acceptances = {edit.put(acceptance)};
+        skin = edit.put(closing);
+    });
+    const auto refused = two.robin->decide(conflicts.front().id, ConflictDecision::Taken);
+    REQUIRE_FALSE(refused);
+    REQUIRE(refused.reason().violations.size() == 1);
+    CHECK(refused.reason().violations.front().record ==
+          RecordRef{RecordType::Closing, skin.value()});
+    CHECK(two.robin->profile().name == "A builder may");
+    two.later(two.robin);
+    two.robin.change("It was never so", [&](Edit &edit) { edit.withdraw(skin, "Mixed up"); });
+    REQUIRE(two.robin->decide(conflicts.front().id, ConflictDecision::Taken));
+    CHECK(two.robin->profile().name == "Only an inspector accepts late");
+}

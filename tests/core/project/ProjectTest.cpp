@@ -40,6 +40,17 @@ TEST_CASE("A change is one journal row, told to subscribers, and there after ope
     CHECK(*project->records() == *after);
 }
 
+TEST_CASE("Who was unsubscribed by another while a change is told does not hear of it")
+{
+    test::TestProject project;
+    int second = 0;
+    int told = 0;
+    project->subscribe([&](const ChangeNotice &) { project->unsubscribe(second); });
+    second = project->subscribe([&](const ChangeNotice &) { ++told; });
+    project.part("Wing");
+    CHECK(told == 0);
+}
+
 TEST_CASE("The journal is in UTF-8, whatever a label or a name was made of")
 {
     test::TestProject project;
