@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Utf8.h"
 
-#include <algorithm>
 #include <cstdint>
 #include <cstring>
 
@@ -46,6 +45,18 @@ std::size_t plainBytes(std::string_view text)
     return count;
 }
 
+constexpr std::string_view replacement = "\xEF\xBF\xBD"; // U+FFFD
+
+/// Adds a text without U+0000.
+void addMended(std::string &mended, std::string_view text)
+{
+    for (auto wrong = firstNotUtf8(text); wrong; wrong = firstNotUtf8(text)) {
+        mended.append(text.substr(0, *wrong)).append(replacement);
+        text.remove_prefix(*wrong + 1);
+    }
+    mended += text;
+}
+
 } // namespace
 
 std::optional<std::size_t> firstNotUtf8(std::string_view text)
@@ -68,16 +79,13 @@ std::optional<std::size_t> firstNotUtf8(std::string_view text)
 
 std::string wellFormed(std::string_view text)
 {
-    constexpr std::string_view replacement = "\xEF\xBF\xBD"; // U+FFFD
     std::string mended;
-    while (!text.empty()) {
-        const auto end = std::min(firstNotUtf8(text).value_or(text.size()), text.find('\0'));
-        mended += text.substr(0, end);
-        if (end >= text.size())
-            break;
+    for (auto null = text.find('\0'); null != text.npos; null = text.find('\0')) {
+        addMended(mended, text.substr(0, null));
         mended += replacement;
-        text.remove_prefix(end + 1);
+        text.remove_prefix(null + 1);
     }
+    addMended(mended, text);
     return mended;
 }
 

@@ -46,6 +46,8 @@ TEST_CASE("What keeps a text from being well-formed is replaced, the rest stays"
     CHECK(lastrivet::wellFormed("") == "");
     CHECK(lastrivet::wellFormed(std::string_view("a\0b", 3)) == "a\uFFFDb");
     CHECK(lastrivet::wellFormed("\xffz\xc3") == "\uFFFDz\uFFFD");
+    CHECK(lastrivet::wellFormed(std::string_view("\xe2\x80\0ö\xff\0", 7)) ==
+          "\uFFFD\uFFFD\uFFFDö\uFFFD\uFFFD");
     // A surrogate in UTF-8 is three bytes that stand for nothing.
     CHECK(lastrivet::wellFormed("\xed\xa0\x80") == "\uFFFD\uFFFD\uFFFD");
 }
