@@ -16,12 +16,35 @@ namespace {
 
 using storage::RecordTable;
 
-void requireWhole(const RowEdit &row, std::size_t keyColumns)
+[[noreturn]] void refuse()
 {
-    const auto &keys = row.kind == RowChange::Insert ? row.after : row.before;
-    for (std::size_t i = 0; i < keyColumns; ++i) {
-        if (i >= keys.size() || !keys[i])
-            throw UnreadableInput("The journal is damaged: a row's changes cannot be read.");
+    throw UnreadableInput("The journal is damaged: a row's changes cannot be read.");
+}
+
+/// Whether a cell of the key is of the kind that its column has.
+bool isKey(const RecordTable::Column &column, const storage::Cell &cell)
+{
+    return column.field ? !isNull(storage::scalarOf(*column.field, cell))
+                        : std::holds_alternative<std::int64_t>(cell);
+}
+
+void requireKey(const RowEdit &row)
+{
+    const auto &cells = row.kind == RowChange::Insert ? row.after : row.before;
+    for (std::size_t i = 0; i < row.table->keyColumns(); ++i) {
+        if (i >= cells.size() || !cells[i] || !isKey(row.table->columns()[i], *cells[i]))
+            refuse();
+    }
+}
+
+/// Of the profile's only row there is a text wherever it is told what it was or became.
+void requireText(const RowEdit &profile)
+{
+    for (const auto *cells : {&profile.before, &profile.after}) {
+        const bool isText =
+            cells->size() > 1 && (*cells)[1] && std::holds_alternative<std::string>(*(*cells)[1]);
+        if (!cells->empty() && !isText)
+            refuse();
     }
 }
 
@@ -60,8 +83,8 @@ ChangeContent contentOf(std::span<const std::uint8_t> changeset)
     std::map<RecordRef, RecordEdits> records;
     storage::forEachChange(changeset, [&](const storage::ChangedRow &row) {
         RowEdit edit{row.recordTable, row.kind, row.before, row.after};
-        requireWhole(edit, edit.table ? edit.table->keyColumns() : 1);
         if (edit.table) {
+            requireKey(edit);
             if (!edit.isOfList()) {
                 nameDefaults(*edit.table, edit.before);
                 nameDefaults(*edit.table, edit.after);
@@ -72,6 +95,7 @@ ChangeContent contentOf(std::span<const std::uint8_t> changeset)
         } else if (row.table == storage::conflictTable) {
             content.conflicts.push_back(std::move(edit));
         } else {
+            requireText(edit);
             content.profile = std::move(edit);
         }
     });

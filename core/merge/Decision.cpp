@@ -55,8 +55,10 @@ storage::Cell *cellOf(RecordRows &rows, const ConflictRow &conflict)
 bool takeValue(Decided &decided, const ConflictRow &conflict)
 {
     if (conflict.field == storage::profileTable) {
-        decided.state.records.profile_copy = std::get<std::string>(conflict.lost);
-        return true;
+        const auto *text = std::get_if<std::string>(&conflict.lost);
+        if (text)
+            decided.state.records.profile_copy = *text;
+        return text;
     }
     RecordRows rows(decided.state.records, conflict.record);
     auto *cell = cellOf(rows, conflict);

@@ -62,7 +62,7 @@ void apply(MergeState &state, const ChangeContent &content)
     }
     if (const auto &profile = content.profile) {
         const auto after = edited(Row{std::int64_t{1}, state.records.profile_copy}, *profile, 2);
-        state.records.profile_copy = std::get<std::string>(after.value()[1]);
+        state.records.profile_copy = after ? std::get<std::string>((*after)[1]) : std::string();
     }
     for (const auto &edit : content.conflicts) {
         const auto found = state.conflicts.find(std::get<std::int64_t>(edit.key(0)));
