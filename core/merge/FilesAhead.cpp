@@ -15,10 +15,7 @@ FilesAhead::FilesAhead(std::filesystem::path project, std::filesystem::path othe
 
 FilesAhead::~FilesAhead()
 {
-    for (const auto &file : m_copied) {
-        std::error_code stays;
-        std::filesystem::remove(file, stays);
-    }
+    takeBack(m_brought);
 }
 
 bool FilesAhead::bring(const OnFile &onFile)
@@ -27,13 +24,8 @@ bool FilesAhead::bring(const OnFile &onFile)
         const CopyRead mine(m_project);
         const CopyRead other(m_place);
         const auto merged = mergeHistories(mine.state(), mine.history(), other.history());
-        BroughtFiles brought;
         return merged.carried.empty() ||
-               bringFiles(merged.state.records, mine.files(), other.files(), brought,
-                          [&](std::size_t done, std::size_t total) {
-                              m_copied = brought.copied;
-                              return !onFile || onFile(done, total);
-                          });
+               bringFiles(merged.state.records, mine.files(), other.files(), m_brought, onFile);
     });
 }
 

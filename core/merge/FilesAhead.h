@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/merge/MergeFiles.h"
+
 #include <cstddef>
 #include <filesystem>
 #include <functional>
-#include <vector>
 
 namespace lastrivet::merge {
 
@@ -26,13 +27,13 @@ public:
     /// On any thread; false when it was stopped. Throws `Fault`s, `UnreadableInput` when the other
     /// is no copy of the project.
     bool bring(const OnFile &onFile = {});
-    std::size_t copied() const { return m_copied.size(); }
-    void stay() { m_copied.clear(); }
+    std::size_t copied() const { return m_brought.copied.size(); }
+    void stay() { m_brought.copied.clear(); }
 
 private:
     std::filesystem::path m_project;
     std::filesystem::path m_place;
-    std::vector<std::filesystem::path> m_copied;
+    BroughtFiles m_brought;
 };
 
 } // namespace lastrivet::merge

@@ -108,8 +108,9 @@ void Turn::freeFileName(RecordRef record, Row &row)
     if (record.type != RecordType::Media)
         return;
     static const auto file = columnOf(mediaTable(), "file");
+    const auto *name = std::get_if<std::string>(&row[file]);
     for (const auto &media : m_after.records.media) {
-        if (Cell{media.file} != row[file])
+        if (!name || media.file != *name)
             continue;
         // Both get another name, so that no file on any disk has to give way.
         storage::RecordRows other(m_after.records, {RecordType::Media, media.id.value()});
