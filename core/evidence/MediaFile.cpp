@@ -84,7 +84,8 @@ std::optional<fs::path> locate(const fs::path &projectFolder, std::string_view f
     const fs::path relative(file);
     std::error_code error;
     const fs::path root = fs::weakly_canonical(projectFolder, error);
-    const fs::path target = fs::weakly_canonical(root / relative, error);
+    // Without its root the name would be looked for in the folder that one is in.
+    const fs::path target = error ? fs::path() : fs::weakly_canonical(root / relative, error);
     const auto [rootEnd, targetPart] =
         std::mismatch(root.begin(), root.end(), target.begin(), target.end());
     if (error || rootEnd != root.end() || targetPart == target.end())

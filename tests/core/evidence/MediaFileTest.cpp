@@ -37,6 +37,13 @@ TEST_CASE("A record's file is found inside the project folder only")
     }
 }
 
+TEST_CASE("In a project folder that cannot be found there are no files, nor elsewhere")
+{
+    const TemporaryFolder folder;
+    fs::create_symlink("around", folder / "around");
+    CHECK_FALSE(located(folder / "around", "photos/2026/a.jpg"));
+}
+
 TEST_CASE(
     "No record names what the program keeps in the folder, or what is more than a name elsewhere")
 {
