@@ -20,6 +20,12 @@ std::int64_t minuteOf(Moment moment)
            std::max(moment.minuteOfDay(), 0);
 }
 
+std::chrono::sys_days dayOf(std::int64_t minute)
+{
+    using namespace std::chrono;
+    return floor<days>(sys_time<minutes>{minutes{minute}});
+}
+
 } // namespace
 
 SessionMatcher::SessionMatcher(const Records &records)
@@ -32,9 +38,8 @@ SessionMatcher::SessionMatcher(const Records &records)
         // A strange database may hold any number, and each day of the span costs a row.
         if (known.has_time && session.minutes)
             known.end += std::clamp(*session.minutes, Minutes{0}, longestRecorded).count();
-        const std::int64_t lastDay = known.end / minutesInDay;
-        for (std::int64_t day = known.begin / minutesInDay; day <= lastDay; ++day)
-            m_byDay.emplace(std::chrono::sys_days{std::chrono::days{day}}, known);
+        for (auto day = dayOf(known.begin); day <= dayOf(known.end); day += std::chrono::days{1})
+            m_byDay.emplace(day, known);
     }
 }
 

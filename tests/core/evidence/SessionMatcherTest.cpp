@@ -56,6 +56,13 @@ TEST_CASE("A photo taken within a session's span belongs to it, to the minute at
     CHECK(matches(records, "2026-03-15T10:30").empty());
 }
 
+TEST_CASE("A session of a day before 1970 is on its own day, too")
+{
+    const Records records = recordsWith({session(1, "1965-03-14T10:00", 90)});
+    CHECK(matches(records, "1965-03-14T11:00") == std::vector<std::int64_t>{-1});
+    CHECK(matches(records, "1965-03-15T11:00").empty());
+}
+
 TEST_CASE("Outside every span the nearest session of the day comes first")
 {
     const Records records =
