@@ -38,7 +38,9 @@ fs::path named(const fs::path &folder)
 
 std::string nameOfProject(const Database &database)
 {
-    return storage::RecordReader(database.sql()).readAll().project.name;
+    Records records;
+    storage::RecordReader(database.sql()).read(records, RecordType::Project);
+    return records.project.name;
 }
 
 /// One run of copying a project from here to there.
