@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/credit/TaskEvidence.h"
 
-#include "core/base/SortedIds.h"
-
 #include <algorithm>
 
 namespace lastrivet::credit {
@@ -58,15 +56,17 @@ TaskEvidence EvidenceFinder::of(const CreditTask &task) const
     for (const readiness::Stretch &stretch : m_tree.subtrees(task.component_ids)) {
         for (auto place = stretch.begin; place < stretch.end; ++place) {
             const auto part = m_tree.part(place).id;
-            if (const auto shown = m_pictures.find(part); shown != m_pictures.end()) {
-                for (const Id<Media> id : shown->second)
-                    insertSorted(found.pictures, id);
-            }
+            if (const auto shown = m_pictures.find(part); shown != m_pictures.end())
+                found.pictures.insert(found.pictures.end(), shown->second.begin(),
+                                      shown->second.end());
             if (const auto worked = m_sessions.find(part); worked != m_sessions.end())
                 found.sessions.insert(found.sessions.end(), worked->second.begin(),
                                       worked->second.end());
         }
     }
+    std::ranges::sort(found.pictures);
+    found.pictures.erase(std::unique(found.pictures.begin(), found.pictures.end()),
+                         found.pictures.end());
     std::ranges::sort(found.sessions);
     sortByDay(m_records, found.pictures);
     sortByDay(m_records, found.sessions);
