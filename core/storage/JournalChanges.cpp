@@ -15,6 +15,13 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
+/// Numbers stand in one list. A stranger's may nest so deep that writing them takes all of the
+/// stack.
+bool isFlat(const std::string &list)
+{
+    return list.find('[', 1) == std::string::npos && list.find('{') == std::string::npos;
+}
+
 Json jsonOf(const Field *field, const Cell &cell)
 {
     if (const auto *number = std::get_if<std::int64_t>(&cell))
@@ -22,7 +29,7 @@ Json jsonOf(const Field *field, const Cell &cell)
     if (const auto *real = std::get_if<double>(&cell))
         return *real;
     if (const auto *text = std::get_if<std::string>(&cell)) {
-        if (field && field->type == FieldType::Numbers)
+        if (field && field->type == FieldType::Numbers && isFlat(*text))
             return Json::parse(*text, nullptr, false);
         return *text;
     }

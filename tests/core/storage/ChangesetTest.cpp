@@ -3,6 +3,7 @@
 #include "core/storage/Changeset.h"
 
 #include "core/base/Error.h"
+#include "core/storage/JournalChanges.h"
 #include "core/storage/Migration.h"
 
 #include <catch2/catch.hpp>
@@ -60,4 +61,22 @@ TEST_CASE(
     CHECK_THROWS_AS(storage::apply(database, recorded()), UnreadableInput);
     CHECK(database.number(R"(SELECT count(*) FROM "person")") == 0);
     CHECK(database.number(R"(SELECT count(*) FROM "person_roles")") == 0);
+}
+
+TEST_CASE("Numbers that nest without end are told as the text that they are")
+{
+    Database database;
+    runSteps(database);
+    database.checkReferences(false);
+    const std::string deep(200'000, '[');
+    ChangeRecording recording(database);
+    database.run(R"(INSERT INTO "media_annotations" VALUES (5,0,'arrow','[0.25,0.5]',NULL))");
+    database.run(R"(INSERT INTO "media_annotations" VALUES (5,1,'arrow',')" + deep + "',NULL)");
+    const auto changes = journalChanges(recording.changeset());
+    REQUIRE(changes.size() == 1);
+    REQUIRE(changes.front().fields.size() == 1);
+    const auto &added = changes.front().fields.front().added;
+    REQUIRE(added.size() == 2);
+    CHECK(added[0].find("[0.25,0.5]") != std::string::npos);
+    CHECK(added[1].find('"' + deep + '"') != std::string::npos);
 }
