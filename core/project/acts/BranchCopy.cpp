@@ -4,11 +4,13 @@
 
 #include "core/project/acts/BranchCopier.h"
 #include "core/project/acts/OtherSide.h"
-#include "core/project/acts/PartActs.h"
+#include "core/records/PartPlace.h"
 
 #include <algorithm>
+#include <functional>
 #include <unordered_map>
 #include <unordered_set>
+#include <utility>
 
 namespace lastrivet::acts {
 
@@ -16,11 +18,35 @@ namespace {
 
 using PartIds = std::unordered_set<Id<Component>>;
 
-void addParts(const Records &records, Id<Component> part, std::size_t depth, BranchCopy &copy)
+/// The live parts inside each part, the last first.
+std::unordered_map<Id<Component>, std::vector<const Component *>>
+partsBackwards(const Records &records)
 {
-    copy.parts.push_back({part, depth, records.find(part)->name, records.find(part)->code});
-    for (const Id<Component> inside : partsInside(records, part))
-        addParts(records, inside, depth + 1, copy);
+    std::unordered_map<Id<Component>, std::vector<const Component *>> inside;
+    for (const Component &part : records.components) {
+        if (!part.withdrawn_on)
+            inside[part.parent_id].push_back(&part);
+    }
+    for (auto &[parent, parts] : inside)
+        std::ranges::sort(parts, std::ranges::greater{},
+                          [](const Component *part) { return partPlace(*part); });
+    return inside;
+}
+
+void addParts(const Records &records, Id<Component> branch, BranchCopy &copy)
+{
+    const auto inside = partsBackwards(records);
+    std::vector<std::pair<const Component *, std::size_t>> open{{records.find(branch), 0}};
+    // A tree damaged into a ring ends after as many parts as there are.
+    while (!open.empty() && copy.parts.size() < records.components.size()) {
+        const auto [part, depth] = open.back();
+        open.pop_back();
+        copy.parts.push_back({part->id, depth, part->name, part->code});
+        if (const auto found = inside.find(part->id); found != inside.end()) {
+            for (const Component *below : found->second)
+                open.emplace_back(below, depth + 1);
+        }
+    }
 }
 
 template <class Record> std::size_t countOf(const Records &records, const PartIds &parts)
@@ -64,7 +90,7 @@ std::unordered_map<std::string, int> codesInUse(const Records &records)
 BranchCopy planBranchCopy(const Records &records, Id<Component> branch)
 {
     BranchCopy copy;
-    addParts(records, branch, 0, copy);
+    addParts(records, branch, copy);
     copy.counts = countsOf(records, copy);
     const auto side = sideNamed(copy.parts.front().name);
     copy.swapsSides = side.has_value();
@@ -97,7 +123,7 @@ bool stillFits(const Records &records, const BranchCopy &copy)
     if (!records.findLive(branch))
         return false;
     BranchCopy now;
-    addParts(records, branch, 0, now);
+    addParts(records, branch, now);
     return std::ranges::equal(now.parts, copy.parts, [](const auto &a, const auto &b) {
         return a.original == b.original && a.depth == b.depth;
     });

@@ -6,6 +6,7 @@
 #include "core/project/acts/PartActs.h"
 #include "core/project/acts/WorkActs.h"
 #include "tests/support/ActBench.h"
+#include "tests/support/ProjectBuilder.h"
 
 #include <algorithm>
 #include <map>
@@ -233,6 +234,15 @@ TEST_CASE("A plan fits until parts of the branch come, go or are moved")
         });
     }
     CHECK_FALSE(acts::stillFits(*bench.records(), plan));
+}
+
+TEST_CASE("A plan for parts that a damaged tree has in a ring comes to an end")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto rib = project.part("Rib", wing);
+    project.change(wing, [&](Component &part) { part.parent_id = rib; });
+    CHECK(acts::planBranchCopy(project.records, wing).parts.size() == 2);
 }
 
 } // namespace lastrivet::test
