@@ -4,10 +4,12 @@
 
 #include <compare>
 #include <cstdint>
+#include <limits>
 
 namespace lastrivet {
 
-/// A duration in whole minutes.
+/// A duration in whole minutes. Sums stop at the largest and the smallest number, so that absurd
+/// entries of a stranger's file do no harm.
 class Minutes {
 public:
     constexpr Minutes() = default;
@@ -20,7 +22,9 @@ public:
 
     constexpr Minutes &operator+=(Minutes other)
     {
-        m_count += other.m_count;
+        using Limits = std::numeric_limits<std::int64_t>;
+        if (__builtin_add_overflow(m_count, other.m_count, &m_count))
+            m_count = other.m_count > 0 ? Limits::max() : Limits::min();
         return *this;
     }
     friend constexpr Minutes operator+(Minutes a, Minutes b) { return a += b; }

@@ -96,9 +96,9 @@ private:
             if (!hours::counts(session, m_now))
                 continue;
             if (hours::counts(session, look.day))
-                hours::add(before, hours::workerMinutes(session));
+                before += hours::workerMinutes(session);
             else if (isOfIt(session, look.day, choice))
-                hours::add(came, hours::workerMinutes(session));
+                came += hours::workerMinutes(session);
         }
         look.minutes_so_far = before.count();
         look.came = came.count();

@@ -24,9 +24,9 @@ std::vector<CoursePoint> course(const Records &records, Moment asOf)
         if (!counts(session, asOf))
             continue;
         CoursePoint &week = weeks[mondayOf(session.began->day())];
-        add(week.done, workerMinutes(session));
+        week.done += workerMinutes(session);
         if (session.kind == WorkKind::Rework)
-            add(week.rework, workerMinutes(session));
+            week.rework += workerMinutes(session);
     }
     std::vector<CoursePoint> points;
     if (weeks.empty())
@@ -35,8 +35,8 @@ std::vector<CoursePoint> course(const Records &records, Moment asOf)
     points.push_back(sum);
     for (auto monday = weeks.begin()->first; monday <= asOf.day(); monday += days{7}) {
         if (const auto week = weeks.find(monday); week != weeks.end()) {
-            add(sum.done, week->second.done);
-            add(sum.rework, week->second.rework);
+            sum.done += week->second.done;
+            sum.rework += week->second.rework;
         }
         sum.day = std::min(monday + days{6}, asOf.day());
         points.push_back(sum);

@@ -21,8 +21,8 @@ void addAbove(PartSums &parts, const Records &records, Id<Component> id, const S
         PartEstimate &sum =
             parts.try_emplace(part->id, PartEstimate{part->id, 0, {}, {}}).first->second;
         ++sum.steps;
-        add(sum.estimate, step.estimate);
-        add(sum.actual, step.actual);
+        sum.estimate += step.estimate;
+        sum.actual += step.actual;
         part = records.findLive(part->parent_id);
     }
 }
@@ -39,7 +39,7 @@ std::vector<std::pair<Id<Step>, Minutes>> minutesByStep(const Records &records, 
     std::map<Id<Step>, Minutes> sums;
     for (const WorkSession &session : records.work_sessions) {
         if (session.step_id && counts(session, asOf))
-            add(sums[session.step_id], workerMinutes(session));
+            sums[session.step_id] += workerMinutes(session);
     }
     return {sums.begin(), sums.end()};
 }
@@ -63,8 +63,8 @@ Estimates estimates(const Records &records, Moment asOf)
         if (!isWorked || !isEstimated)
             continue;
         told.steps.push_back({step.id, *step.estimate_minutes, next->second});
-        add(told.estimate, told.steps.back().estimate);
-        add(told.actual, told.steps.back().actual);
+        told.estimate += told.steps.back().estimate;
+        told.actual += told.steps.back().actual;
         addAbove(parts, records, step.component_id, told.steps.back());
     }
     for (const auto &[id, sum] : parts)

@@ -3,7 +3,6 @@
 #include "core/hours/Hours.h"
 
 #include <chrono>
-#include <limits>
 #include <map>
 #include <utility>
 
@@ -35,7 +34,7 @@ struct Period {
     {
         total += one;
         if (kind == WorkKind::Rework)
-            hours::add(rework, one.worker_minutes);
+            rework += one.worker_minutes;
     }
 };
 
@@ -50,7 +49,7 @@ public:
     {
         Total one{session.minutes.value_or(Minutes{}), {}, 1};
         for (const auto &worker : session.workers)
-            hours::add(one.worker_minutes, addPerson(worker.person_id, worker.minutes, session));
+            one.worker_minutes += addPerson(worker.person_id, worker.minutes, session);
         if (session.workers.empty())
             one.worker_minutes = addPerson(m_records.project.builder_id, {}, session);
         m_totals.total += one;
@@ -83,7 +82,7 @@ private:
         const Minutes worked = own ? *own : session.minutes.value_or(Minutes{});
         PersonHours &person = m_people[{!id, id}];
         person.id = id;
-        hours::add(person.worker_minutes, worked);
+        person.worker_minutes += worked;
         ++person.sessions;
         return worked;
     }
@@ -117,18 +116,10 @@ private:
 
 } // namespace
 
-void add(Minutes &sum, Minutes more)
-{
-    std::int64_t count = 0;
-    if (__builtin_add_overflow(sum.count(), more.count(), &count))
-        count = std::numeric_limits<std::int64_t>::max();
-    sum = Minutes{count};
-}
-
 Total &Total::operator+=(const Total &other)
 {
-    add(minutes, other.minutes);
-    add(worker_minutes, other.worker_minutes);
+    minutes += other.minutes;
+    worker_minutes += other.worker_minutes;
     sessions += other.sessions;
     return *this;
 }
@@ -138,7 +129,7 @@ Minutes workerMinutes(const WorkSession &session)
     const Minutes all = session.minutes.value_or(Minutes{});
     Minutes sum = session.workers.empty() ? all : Minutes{};
     for (const auto &worker : session.workers)
-        add(sum, worker.minutes.value_or(all));
+        sum += worker.minutes.value_or(all);
     return sum;
 }
 

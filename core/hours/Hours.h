@@ -85,9 +85,6 @@ struct Totals {
     friend bool operator==(const Totals &, const Totals &) = default;
 };
 
-/// Adds and stops at the largest number, so that absurd entries of a stranger's file do no harm.
-void add(Minutes &sum, Minutes more);
-
 /// What those who worked add up to; without workers the project's builder worked.
 Minutes workerMinutes(const WorkSession &session);
 
