@@ -33,8 +33,6 @@ public:
     /// By id.
     const std::vector<Chosen> &chosen() const { return m_chosen; }
     bool isChosen(Id<Closing> id) const;
-    /// True when one of the chosen closings is the one of scope aircraft.
-    bool isWholeAircraft() const { return m_isWholeAircraft; }
 
     bool holds(Id<Component> part) const;
     /// True when one of the parts is held; of no part at all, when the region is the whole
@@ -59,6 +57,7 @@ private:
     const Records *m_records;
     Moment m_asOf;
     std::vector<Chosen> m_chosen;
+    /// True when one of the chosen closings is the one of scope aircraft.
     bool m_isWholeAircraft = false;
     IdSet<Component> m_parts;
     std::vector<RecordRef> m_named;
