@@ -64,8 +64,8 @@ bool Replay::play(const storage::JournalRow &change)
         return false;
     }
     turn.remember();
-    m_state = turn.after();
     m_touched.insert(turn.touched().begin(), turn.touched().end());
+    m_state = turn.handOver();
     return true;
 }
 

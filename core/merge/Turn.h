@@ -10,6 +10,7 @@
 #include <set>
 #include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::merge {
@@ -25,6 +26,8 @@ public:
     bool play();
 
     const MergeState &after() const { return m_after; }
+    /// The same, which it forgets: a state of many records takes long to copy, for each change.
+    MergeState handOver() { return std::move(m_after); }
     const std::set<RecordRef> &touched() const { return m_touched; }
     /// What the change is about, first of all.
     RecordRef subject() const;
