@@ -29,6 +29,16 @@ struct OutcomeUnknown {
     SQLite::Exception exception;
 };
 
+/// Commits what ends with this row of the journal.
+void commit(storage::Transaction &transaction, const JournalEntry &entry)
+{
+    try {
+        transaction.commit();
+    } catch (const SQLite::Exception &exception) {
+        throw OutcomeUnknown{entry, exception};
+    }
+}
+
 bool saysTheSame(const Records &a, const Records &b, const std::vector<RecordRef> &refs)
 {
     return std::all_of(refs.begin(), refs.end(), [&](RecordRef ref) {
@@ -170,11 +180,7 @@ Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write
     for (const auto ref : touched)
         m_store->search.put(ref, after->find(ref.type, ref.id));
     auto entry = append(plan, std::move(changeset), *after);
-    try {
-        transaction.commit();
-    } catch (const SQLite::Exception &exception) {
-        throw OutcomeUnknown{std::move(entry), exception};
-    }
+    commit(transaction, entry);
     return Outcome{std::move(after), std::move(touched), std::move(entry)};
 }
 
@@ -232,13 +238,18 @@ ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label
 std::string Project::Implementation::notePrinted(std::string_view label)
 {
     return storage::withFaults([&] {
-        storage::Transaction transaction(writable());
-        if (hasForeignRows())
-            throw NotWritable(english(foreignRows));
-        const auto entry = append({ChangeKind::Printed, std::string(label)}, {}, *m_records);
-        transaction.commit();
-        keep(entry);
-        return entry.hash;
+        try {
+            storage::Transaction transaction(writable());
+            if (hasForeignRows())
+                throw NotWritable(english(foreignRows));
+            const auto entry = append({ChangeKind::Printed, std::string(label)}, {}, *m_records);
+            commit(transaction, entry);
+            keep(entry);
+            return entry.hash;
+        } catch (const OutcomeUnknown &unknown) {
+            settle(unknown.entry.change_id, std::string(label), unknown.exception);
+            return unknown.entry.hash;
+        }
     });
 }
 

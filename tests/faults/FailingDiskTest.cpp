@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/faults/FailingDisk.h"
+#include "core/base/Error.h"
 #include "core/storage/Database.h"
 #include "tests/faults/Site.h"
 #include "tests/faults/disk/Disk.h"
@@ -8,6 +9,8 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cerrno>
+#include <string>
 
 using namespace lastrivet;
 using namespace lastrivet::faults;
@@ -41,4 +44,27 @@ TEST_CASE("A change syncs the disk as often as a bare insert", "[failure]")
     REQUIRE(insert >= 1);
     CHECK(syncsOf([&] { addPart(site.project()); }) == insert);
     CHECK(syncsOf([&] { REQUIRE(site.project().undo()); }) == insert);
+}
+
+TEST_CASE("Whichever operation fails, a paper is on record as printed or not, and work goes on",
+          "[failure]")
+{
+    const auto error = GENERATE(EIO, ENOSPC);
+    Site site;
+    Disk disk(site.root());
+    bool hasFailed = true;
+    for (int more = 0; hasFailed; ++more) {
+        CAPTURE(error, more);
+        disk.failAfter(more, error, Disk::Failing::Once);
+        std::string hash;
+        try {
+            hash = site.project().notePrinted("Packet");
+        } catch (const Fault &) {
+            // Told in a sentence.
+        }
+        hasFailed = disk.hasFailed();
+        disk.failNever();
+        CHECK((site.project().journalHash() == hash) == !hash.empty());
+        addPart(site.project());
+    }
 }
