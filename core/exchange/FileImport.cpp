@@ -120,11 +120,20 @@ std::optional<Message> FileImport::copyFile(const Media &media)
     const bool isGiven = fs::exists(from, ignored);
     if (!isGiven && !isThere)
         m_missing.push_back(media.file);
-    if (!isGiven)
-        return std::nullopt;
     // Where capitals and small letters are one, it may be the file of another record.
-    if (isThere)
-        return wrongContent(media);
+    std::optional<Message> wrong;
+    if (isGiven)
+        wrong = isThere ? wrongContent(media) : copyNew(media, from, to);
+    if (!wrong && media.sha256.empty() && fs::is_regular_file(to, ignored)) {
+        const evidence::SourceFile file{to};
+        m_facts[media.id.value()] = {evidence::sumOf(file), std::int64_t(file.size())};
+    }
+    return wrong;
+}
+
+std::optional<Message> FileImport::copyNew(const Media &media, const fs::path &from,
+                                           const fs::path &to)
+{
     evidence::makeFolder(m_target, fs::path(media.file).parent_path());
     evidence::NewFile target{to.parent_path(), media.file};
     const std::string hash =
@@ -138,6 +147,16 @@ std::optional<Message> FileImport::copyFile(const Media &media)
     m_folders.insert(to.parent_path());
     ++m_copied;
     return std::nullopt;
+}
+
+void FileImport::describe(Media &media) const
+{
+    const auto facts = m_facts.find(media.id.value());
+    if (facts == m_facts.end())
+        return;
+    media.sha256 = facts->second.sha256;
+    if (!media.bytes)
+        media.bytes = facts->second.bytes;
 }
 
 } // namespace lastrivet::exchange

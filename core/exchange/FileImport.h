@@ -4,7 +4,9 @@
 
 #include "core/exchange/ImportPlan.h"
 
+#include <cstdint>
 #include <filesystem>
+#include <map>
 #include <set>
 #include <string>
 #include <vector>
@@ -27,6 +29,9 @@ public:
     InputErrors check(const ImportPlan &plan, const DocumentReading &reading) const;
     /// Copies the files that were checked, durably; answers what has become wrong since.
     InputErrors copy(const ImportPlan &plan, const ImportDocument &document);
+    /// Gives a record whose document does not say them the sum and the length of its file, by
+    /// which the file is known from then on; after `copy`.
+    void describe(Media &media) const;
     /// The records are stored: the copies stay.
     void keep() { m_made.clear(); }
 
@@ -35,8 +40,15 @@ public:
     const std::vector<std::string> &missing() const { return m_missing; }
 
 private:
+    struct FileFacts {
+        std::string sha256;
+        std::int64_t bytes = 0;
+    };
+
     std::optional<Message> wrongContent(const Media &media) const;
     std::optional<Message> copyFile(const Media &media);
+    std::optional<Message> copyNew(const Media &media, const std::filesystem::path &from,
+                                   const std::filesystem::path &to);
 
     std::filesystem::path m_source;
     std::filesystem::path m_target;
@@ -44,6 +56,7 @@ private:
     std::set<std::filesystem::path> m_folders;
     std::size_t m_copied = 0;
     std::vector<std::string> m_missing;
+    std::map<std::int64_t, FileFacts> m_facts;
 };
 
 } // namespace lastrivet::exchange

@@ -22,11 +22,23 @@ namespace {
 
 namespace fs = std::filesystem;
 
+void put(Edit &edit, const ImportPlan &plan, const RecordRef &record, const FileImport &files)
+{
+    if (record.type != RecordType::Media) {
+        edit.putAny(record.type, plan.merged.find(record.type, record.id));
+        return;
+    }
+    Media media = *plan.merged.find(Id<Media>{record.id});
+    files.describe(media);
+    edit.putAny(record.type, &media);
+}
+
 /// Stores what the plan adds; answers how many hold points were made.
-std::size_t apply(Edit &edit, const ImportPlan &plan, const ImportDocument &document)
+std::size_t apply(Edit &edit, const ImportPlan &plan, const ImportDocument &document,
+                  const FileImport &files)
 {
     for (const RecordRef &record : plan.added)
-        edit.putAny(record.type, plan.merged.find(record.type, record.id));
+        put(edit, plan, record, files);
     std::size_t made = 0;
     for (const RecordRef &record : plan.added) {
         if (record.type != RecordType::Closing || document.hold_points_given)
@@ -83,7 +95,7 @@ Result<ImportReport, InputErrors> carryOut(Project &project, FileImport &files,
         [&](Edit &edit) {
             if (!(edit.records().project == plan.merged.project))
                 edit.put(plan.merged.project);
-            report.hold_points_made = apply(edit, plan, document);
+            report.hold_points_made = apply(edit, plan, document, files);
         },
         ChangeKind::Import);
     if (!changed)

@@ -55,7 +55,18 @@ void addError(ImportPlan &plan, const ImportDocument &document, RecordRef record
         plan.errors.push_back({document.pointerTo(record), std::move(name), std::move(what)});
 }
 
-/// Known records must be the same. Compared after log entries got their parts.
+/// What a document leaves out of a file, the import worked out from the file itself.
+void fillIn(Media &media, const Media &known)
+{
+    if (!media.sha256.empty())
+        return;
+    media.sha256 = known.sha256;
+    if (!media.bytes)
+        media.bytes = known.bytes;
+}
+
+/// Known records must be the same. Compared after log entries got their parts, and files what they
+/// are known by.
 void compare(ImportPlan &plan, const DocumentReading &reading, const Records &existing)
 {
     const auto &document = reading.document;
@@ -68,6 +79,8 @@ void compare(ImportPlan &plan, const DocumentReading &reading, const Records &ex
         auto given = description.copy(row);
         if (record.type == RecordType::WorkSession)
             settle(*static_cast<WorkSession *>(given.get()), plan.merged);
+        else if (record.type == RecordType::Media)
+            fillIn(*static_cast<Media *>(given.get()), *static_cast<const Media *>(known));
         if (!description.equal(given.get(), known) && !reading.faulty.contains(record))
             addError(plan, document, record, designation(document.records, record),
                      {"The project has this record with other content; they differ in {0} first.",

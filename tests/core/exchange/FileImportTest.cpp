@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/FileImport.h"
+#include "core/exchange/Import.h"
+#include "tests/support/TemporaryFolder.h"
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+#include <fstream>
+#include <string_view>
+
+using namespace lastrivet;
+using namespace lastrivet::exchange;
+
+namespace fs = std::filesystem;
+
+namespace {
+
+void write(const fs::path &path, std::string_view content)
+{
+    fs::create_directories(path.parent_path());
+    std::ofstream(path, std::ios::binary) << content;
+}
+
+} // namespace
+
+TEST_CASE("A file that its document says no sum of is known by the sum it has from then on")
+{
+    const test::TemporaryFolder folder;
+    write(folder / "in/own/a.jpg", "picture");
+    const fs::path document = folder / "in/document.json";
+    write(document, R"({"format": "lastrivet-records", "version": 1,
+        "project": {"name": "Demo", "profile": "ca"},
+        "media": [{"id": 1, "kind": "photo", "file": "own/a.jpg"},
+                  {"id": 2, "kind": "photo", "file": "own/gone.jpg"}]})");
+    const auto made =
+        importAsNewProject(folder / "Demo.lastrivet", document, ProfileLibrary::standard(), {});
+    REQUIRE(made);
+    const auto records = made->project->records();
+    const Media *media = records->find(Id<Media>{1});
+    REQUIRE(media);
+    // As coreutils' sha256sum says.
+    CHECK(media->sha256 == "2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97");
+    CHECK(media->bytes == 7);
+    CHECK(records->find(Id<Media>{2})->sha256.empty());
+
+    const auto again = importDocument(*made->project, document);
+    REQUIRE(again);
+    CHECK(again->addedInAll() == 0);
+    CHECK(again->skipped == 2);
+}
