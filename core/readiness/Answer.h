@@ -85,6 +85,8 @@ struct Blocker {
     /// Whose word alone is missing.
     std::optional<SignerRole> waits_for;
     std::vector<Fact> facts;
+    /// Of a hold point that is not signed: its latest signature is a rejection.
+    bool is_rejected = false;
 
     friend bool operator==(const Blocker &, const Blocker &) = default;
 };

@@ -29,11 +29,12 @@ public:
         add(Weight::Should, record, std::nullopt);
     }
     template <class Record>
-    void add(Weight weight, const Record &record, std::optional<SignerRole> waitsFor,
-             std::vector<Fact> facts = {})
+    Blocker &add(Weight weight, const Record &record, std::optional<SignerRole> waitsFor,
+                 std::vector<Fact> facts = {})
     {
         m_blockers.push_back(
             {m_rule, weight, {Record::type, record.id.value()}, waitsFor, std::move(facts)});
+        return m_blockers.back();
     }
 
 private:

@@ -84,10 +84,15 @@ Message name(const PartLine &line, const Records &)
 {
     return verbatim(line.part_number.empty() ? line.name : line.part_number + " " + line.name);
 }
+Message name(const MaterialLot &lot, const Records &)
+{
+    return lot.lot_number.empty() ? verbatim(lot.name)
+                                  : Message{"{0}, lot {1}", {lot.name, lot.lot_number}};
+}
 Message name(const MaterialUse &use, const Records &records)
 {
     const MaterialLot *lot = use.lot_ids.empty() ? nullptr : records.find(use.lot_ids.front());
-    return inPart(lot ? verbatim(lot->name) : Message{"material", {}}, records, use.component_id);
+    return inPart(lot ? name(*lot, records) : Message{"material", {}}, records, use.component_id);
 }
 Message name(const WorkSession &session, const Records &records)
 {
@@ -107,11 +112,6 @@ Message name(const Person &person, const Records &)
 Message name(const Tool &tool, const Records &)
 {
     return verbatim(tool.name);
-}
-Message name(const MaterialLot &lot, const Records &)
-{
-    return lot.lot_number.empty() ? verbatim(lot.name)
-                                  : Message{"{0}, lot {1}", {lot.name, lot.lot_number}};
 }
 Message name(const Inspection &inspection, const Records &)
 {

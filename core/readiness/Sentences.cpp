@@ -7,6 +7,9 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
+#include <optional>
+#include <utility>
 
 namespace lastrivet::readiness {
 
@@ -108,9 +111,70 @@ std::string_view acceptedLateBy(const Profile &profile)
 Message innerClearedBy(const Blocker &blocker, const Records &records, const Profile &profile)
 {
     const Closing *inner = records.find(Id<Closing>{blocker.record.id});
-    if (inner && inner->made_by == MadeBy::Factory)
-        return {"take in the maker's document and link it", {}};
-    return {acceptedLateBy(profile), {}};
+    return inner ? gapsClearedBy(*inner, profile) : Message{acceptedLateBy(profile), {}};
+}
+
+/// A sentence that says more than the rule's own, and what clears it.
+struct Closer {
+    Message sentence;
+    std::string_view cleared;
+};
+
+std::string firstName(const Blocker &blocker, const Records &records)
+{
+    return nestedFirst(named(records, blocker.record));
+}
+
+/// A line that was counted without its day counts as not received, which nobody would guess.
+std::optional<Closer> closerOf(const PartLine &line, const std::string &name)
+{
+    const std::int64_t missing = line.quantity - line.received_quantity + line.damaged_quantity;
+    if (!line.received_on && missing <= 0)
+        return Closer{{"{0}: counted, but the day it came is not on record", {name}},
+                      "enter the day it came"};
+    if (!line.received_on)
+        return Closer{{"{0}: not received yet", {name}}, "record what has been received"};
+    if (missing <= 0)
+        return std::nullopt;
+    return Closer{{"{0}: {1} of {2} missing or damaged",
+                   {name, std::to_string(missing), std::to_string(line.quantity)}},
+                  "record what has been received"};
+}
+
+/// With the days, which tell how long past its date it was.
+std::optional<Closer> closerOf(const MaterialUse &use, const std::string &name,
+                               const Records &records)
+{
+    for (const Id<MaterialLot> id : use.lot_ids) {
+        const MaterialLot *lot = records.findLive(id);
+        if (lot && lot->expires_on && after(*use.used_on, *lot->expires_on))
+            return Closer{{"{0}: used on {1}, after its lot expired on {2}",
+                           {name, use.used_on->text(), lot->expires_on->text()}},
+                          wordings[std::size_t(Rule::ExpiredMaterial)].cleared};
+    }
+    return std::nullopt;
+}
+
+std::optional<Closer> closer(const Blocker &blocker, const Records &records)
+{
+    if (blocker.rule == Rule::MissingPart) {
+        const PartLine *line = records.find(Id<PartLine>{blocker.record.id});
+        return line ? closerOf(*line, firstName(blocker, records)) : std::nullopt;
+    }
+    if (blocker.rule == Rule::ExpiredMaterial) {
+        const MaterialUse *use = records.find(Id<MaterialUse>{blocker.record.id});
+        return use ? closerOf(*use, firstName(blocker, records), records) : std::nullopt;
+    }
+    if (blocker.rule != Rule::UnsignedHoldPoint)
+        return std::nullopt;
+    if (!blocker.waits_for)
+        return Closer{
+            {"{0} was rejected, and its findings are not entered", {firstName(blocker, records)}},
+            "enter the findings of the rejection as squawks of that inspection"};
+    if (blocker.is_rejected)
+        return Closer{{"{0} was rejected, and is not signed since", {firstName(blocker, records)}},
+                      "correct what was found, and have it signed again"};
+    return std::nullopt;
 }
 
 bool isFixed(const Blocker &blocker, const Records &records)
@@ -126,9 +190,8 @@ Message sentence(const Blocker &blocker, const Records &records)
 {
     if (isFixed(blocker, records))
         return about("{0}: fixed, not verified", blocker, records);
-    const bool isRejected = blocker.rule == Rule::UnsignedHoldPoint && !blocker.waits_for;
-    if (isRejected)
-        return about("{0} was rejected, and its findings are not entered", blocker, records);
+    if (auto more = closer(blocker, records))
+        return std::move(more->sentence);
     return about(wordings[std::size_t(blocker.rule)].sentence, blocker, records);
 }
 
@@ -138,8 +201,8 @@ Message clearedBy(const Blocker &blocker, const Records &records, const Profile 
         return innerClearedBy(blocker, records, profile);
     if (isFixed(blocker, records))
         return {"have it verified", {}};
-    if (blocker.rule == Rule::UnsignedHoldPoint && !blocker.waits_for)
-        return {"enter the findings of the rejection as squawks of that inspection", {}};
+    if (const auto more = closer(blocker, records))
+        return {more->cleared, {}};
     return {wordings[std::size_t(blocker.rule)].cleared, {}};
 }
 
@@ -158,6 +221,13 @@ std::string source(const Blocker &blocker, const Records &records, const Profile
         });
     return rule == profile.hold_points.end() ? std::string{}
                                              : profile.citation(rule->source, rule->mark);
+}
+
+Message gapsClearedBy(const Closing &closing, const Profile &profile)
+{
+    if (closing.made_by == MadeBy::Factory)
+        return {"take in the maker's document and link it", {}};
+    return {acceptedLateBy(profile), {}};
 }
 
 Message closedBeforeRecords()

@@ -17,6 +17,9 @@ Message sentence(const Blocker &blocker, const Records &records);
 Message clearedBy(const Blocker &blocker, const Records &records, const Profile &profile);
 /// Where the demand comes from (hold point or profile citation); empty when it is common practice.
 std::string source(const Blocker &blocker, const Records &records, const Profile &profile);
+/// What clears a closing that was closed with gaps: what it lacked on its day nothing else can
+/// bring back.
+Message gapsClearedBy(const Closing &closing, const Profile &profile);
 /// Why a closing of an earlier builder is closed early, besides what was missing.
 Message closedBeforeRecords();
 /// What is missing from the records, in one sentence that names the record.

@@ -6505,6 +6505,46 @@
         <source>{0} records</source>
         <translation>{0} Aufzeichnungen</translation>
     </message>
+    <message>
+        <source>1 was closed with gaps.</source>
+        <translation>1 wurde mit Lücken geschlossen.</translation>
+    </message>
+    <message>
+        <source>What is closed already is told below: what is open now and out of reach, and what was missing when it was closed.</source>
+        <translation>Was schon geschlossen ist, steht weiter unten: was jetzt offen und nicht mehr erreichbar ist, und was beim Schließen fehlte.</translation>
+    </message>
+    <message>
+        <source>correct what was found, and have it signed again</source>
+        <translation>das Festgestellte beheben und neu unterschreiben lassen</translation>
+    </message>
+    <message>
+        <source>enter the day it came</source>
+        <translation>den Tag eintragen, an dem es kam</translation>
+    </message>
+    <message>
+        <source>{0} was rejected, and is not signed since</source>
+        <translation>{0} wurde abgelehnt und ist seitdem nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>{0} were closed with gaps.</source>
+        <translation>{0} wurden mit Lücken geschlossen.</translation>
+    </message>
+    <message>
+        <source>{0}: counted, but the day it came is not on record</source>
+        <translation>{0}: gezählt, aber der Tag der Ankunft ist nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>{0}: not received yet</source>
+        <translation>{0}: noch nicht eingetroffen</translation>
+    </message>
+    <message>
+        <source>{0}: used on {1}, after its lot expired on {2}</source>
+        <translation>{0}: verarbeitet am {1}, nachdem die Charge am {2} abgelaufen war</translation>
+    </message>
+    <message>
+        <source>{0}: {1} of {2} missing or damaged</source>
+        <translation>{0}: {1} von {2} fehlen oder sind beschädigt</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

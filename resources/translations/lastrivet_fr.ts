@@ -6505,6 +6505,46 @@
         <source>{0} records</source>
         <translation>{0} inscriptions</translation>
     </message>
+    <message>
+        <source>1 was closed with gaps.</source>
+        <translation>1 a été fermée avec lacunes.</translation>
+    </message>
+    <message>
+        <source>What is closed already is told below: what is open now and out of reach, and what was missing when it was closed.</source>
+        <translation>Ce qui est déjà fermé est exposé plus bas : ce qui est ouvert et hors d’atteinte aujourd’hui, et ce qui manquait à la fermeture.</translation>
+    </message>
+    <message>
+        <source>correct what was found, and have it signed again</source>
+        <translation>corriger ce qui a été constaté et faire signer de nouveau</translation>
+    </message>
+    <message>
+        <source>enter the day it came</source>
+        <translation>inscrire le jour de son arrivée</translation>
+    </message>
+    <message>
+        <source>{0} was rejected, and is not signed since</source>
+        <translation>{0} a été refusé, et n’est pas signé depuis</translation>
+    </message>
+    <message>
+        <source>{0} were closed with gaps.</source>
+        <translation>{0} ont été fermées avec lacunes.</translation>
+    </message>
+    <message>
+        <source>{0}: counted, but the day it came is not on record</source>
+        <translation>{0} : compté, mais le jour d’arrivée n’est pas inscrit</translation>
+    </message>
+    <message>
+        <source>{0}: not received yet</source>
+        <translation>{0} : pas encore reçu</translation>
+    </message>
+    <message>
+        <source>{0}: used on {1}, after its lot expired on {2}</source>
+        <translation>{0} : utilisé le {1}, alors que le lot était périmé depuis le {2}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} of {2} missing or damaged</source>
+        <translation>{0} : {1} sur {2} manquent ou sont endommagés</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -25,7 +25,8 @@ void unsignedHoldPoint(const Judgement &judgement, Findings &findings)
         std::optional<SignerRole> waitsFor = point->signer_role;
         if (isRejectedWithoutFindings(latest, judgement.ground()))
             waitsFor.reset();
-        findings.add(point->required ? Weight::Must : Weight::Should, *point, waitsFor);
+        findings.add(point->required ? Weight::Must : Weight::Should, *point, waitsFor)
+            .is_rejected = latest != nullptr;
     }
 }
 

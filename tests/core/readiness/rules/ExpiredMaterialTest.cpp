@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Sentences.h"
 #include "tests/support/RuleBench.h"
 
 #include <catch2/catch.hpp>
@@ -16,6 +17,8 @@ TEST_CASE("A lot may be used on its last day, not after it, unless somebody acce
     const auto late = bench.materialUse(bench.rib, lot, "2026-03-11");
     CHECK(bench.quiet(onLastDay, "2026-03-20"));
     CHECK(bench.must(late, "2026-03-11"));
+    CHECK(english(readiness::sentence(*bench.about(late, "2026-03-11"), bench.records)) ==
+          "Resin in Rib: used on 2026-03-11, after its lot expired on 2026-03-10");
     bench.change(late, [&](MaterialUse &u) {
         u.accepted_on = on("2026-03-15");
         u.accepted_by = bench.builder;

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Names.h"
+#include "core/readiness/Sentences.h"
 #include "tests/support/RuleBench.h"
 
 #include <catch2/catch.hpp>
@@ -47,6 +48,13 @@ TEST_CASE("A rejection waits for the signer only once its findings are entered")
     const auto squawk = bench.squawk(bench.rib, "2026-03-10");
     bench.change(squawk, [&](Squawk &s) { s.inspection_id = inspection; });
     CHECK(bench.about(point, "2026-03-10")->waits_for == SignerRole::Inspector);
+    CHECK(english(readiness::sentence(*bench.about(point, "2026-03-09"), bench.records)) ==
+          "Pre-cover inspection is not signed");
+    CHECK(english(readiness::sentence(*bench.about(point, "2026-03-10"), bench.records)) ==
+          "Pre-cover inspection was rejected, and is not signed since");
+    CHECK(english(readiness::clearedBy(*bench.about(point, "2026-03-10"), bench.records,
+                                       bench.profile)) ==
+          "correct what was found, and have it signed again");
 }
 
 TEST_CASE("A hold point is named as the inspection that it is")
