@@ -5,11 +5,13 @@
 #include "core/base/Tongue.h"
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
+#include "core/readiness/Limits.h"
 #include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 
 #include <algorithm>
 #include <cstddef>
+#include <string_view>
 #include <utility>
 
 namespace lastrivet::packet {
@@ -107,14 +109,55 @@ void addBlockers(FrontPages &front, const Records &records, const Region::Chosen
     std::stable_partition(front.open.begin() + std::ptrdiff_t(before), front.open.end(), isFirst);
 }
 
+/// The first of what is still to be done to it.
+std::string_view openOf(const Region &region, const Fastener &fastener)
+{
+    if (!region.ifHappened(fastener.fitted_on))
+        return "{0}: not fitted";
+    const bool hasLimit = fastener.torque_min || fastener.torque_max;
+    if (hasLimit && !region.ifHappened(fastener.torqued_on))
+        return "{0}: finger-tight, fitted but not torqued";
+    const auto torque = readiness::netTorque(fastener.torque_value, fastener.torque_drag);
+    if (torque && !region.ifHappened(fastener.accepted_on) &&
+        readiness::isOutside(*torque, fastener.torque_min, fastener.torque_max))
+        return "{0}: the torque is outside its limits";
+    return "{0}: not locked";
+}
+
+std::string_view openOf(const Region &region, RecordRef record)
+{
+    const Records &records = region.records();
+    switch (record.type) {
+    case RecordType::Squawk: {
+        const Squawk *squawk = records.find(Id<Squawk>{record.id});
+        const bool isFixed = squawk && region.ifHappened(squawk->fixed_on);
+        return isFixed ? "{0}: fixed, not verified" : "{0}: open";
+    }
+    case RecordType::Deviation: {
+        const Deviation *deviation = records.find(Id<Deviation>{record.id});
+        const bool isDecided = deviation && region.ifHappened(deviation->decided_on);
+        return isDecided ? "{0}: rejected, but built" : "{0}: not decided";
+    }
+    case RecordType::Fastener: {
+        const Fastener *fastener = records.find(Id<Fastener>{record.id});
+        return fastener ? openOf(region, *fastener) : "{0}";
+    }
+    case RecordType::Step:
+        return "{0}: not done";
+    case RecordType::Bulletin:
+        return "{0}: not complied with";
+    case RecordType::Measurement:
+        return "{0}: the last measurement is outside its limits";
+    case RecordType::MaterialUse:
+        return "{0}: the test sample failed";
+    default:
+        return "{0}";
+    }
+}
+
 Message openIn(const Region &region, RecordRef record)
 {
-    const std::string name = nestedFirst(readiness::named(region.records(), record));
-    if (record.type != RecordType::Squawk)
-        return {"{0}", {name}};
-    const Squawk *squawk = region.records().find(Id<Squawk>{record.id});
-    const bool isFixed = squawk && region.ifHappened(squawk->fixed_on);
-    return {isFixed ? "{0}: fixed, not verified" : "{0}: open", {name}};
+    return {openOf(region, record), {nestedFirst(readiness::named(region.records(), record))}};
 }
 
 /// Of a closing that is closed the blockers are those of its day; this is what is open today.

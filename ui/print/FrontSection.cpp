@@ -218,8 +218,13 @@ void drawOpen(Pages &pages, const Packet &packet)
     const Wording &words = pages.wording();
     const Table table = openTable(words, packet);
     pages.smallHeading(words.text("Open"), leastHeightOf(table, pages.body().width()));
+    const bool hasGaps =
+        std::ranges::any_of(packet.front.closed_with_gaps, &FrontPages::ClosedWithGaps::in_region);
     if (table.rows.empty())
-        pages.text(words.text("No work on record is open in the way of these closings."));
+        pages.text(hasGaps
+                       ? words.text("What is closed already is told below: what is open now and "
+                                    "out of reach, and what was missing when it was closed.")
+                       : words.text("No work on record is open in the way of these closings."));
     drawTable(pages, table);
     if (!table.rows.empty()) {
         pages.advance(points(4));

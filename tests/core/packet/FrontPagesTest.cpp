@@ -126,5 +126,9 @@ TEST_CASE("What is found behind a closing that is closed stands on its front pag
     CHECK(std::any_of(open.begin(), open.end(), [](const auto &row) {
         return english(row.what).find("Bell crank") != std::string::npos;
     }));
+    // Each says what is open about it, not its name alone.
+    CHECK(std::all_of(open.begin(), open.end(), [](const auto &row) {
+        return english(row.what).find(": ") != std::string::npos;
+    }));
     CHECK(wingPacket(project).front.out_of_reach.empty());
 }
