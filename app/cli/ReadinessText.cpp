@@ -133,9 +133,11 @@ private:
             printWhyEarly(*m_records.find(closing.id));
         const auto blockers = m_order.nearestFirst(closing);
         for (std::size_t i = 0; i < std::min(nearest, blockers.size()); ++i)
-            printBlocker(*blockers[i]);
+            printBlocker(*blockers[i], closing.state);
         if (blockers.size() > nearest)
             fmt::print(m_out, "      and {} more\n", blockers.size() - nearest);
+        if (closing.state == State::ClosedEarly)
+            printWhatClearsGaps(*m_records.find(closing.id));
     }
 
     /// What no blocker says of a closing that somebody else closed.
@@ -146,13 +148,37 @@ private:
                 << "      The maker's document for it is not on record (take it in and link it)\n";
         else if (closing.made_by == MadeBy::EarlierBuilder)
             fmt::print(m_out, "      {}\n", capitalised(english(readiness::closedBeforeRecords())));
+        else
+            fmt::print(m_out, "      Closed on {}; missing on that day:\n", closedOn(closing));
     }
 
-    void printBlocker(const Blocker &blocker) const
+    /// The last day by the answer's.
+    std::string closedOn(const Closing &closing) const
     {
-        fmt::print(m_out, "      {}{} ({})\n", blocker.weight == Weight::Must ? "" : "advice: ",
-                   onOneLine(english(readiness::sentence(blocker, m_records))),
-                   onOneLine(english(readiness::clearedBy(blocker, m_records, m_profile))));
+        std::string day;
+        for (const Closing::Event &event : closing.events) {
+            if (happened(event.closed_on, m_answer.as_of))
+                day = (event.approximate ? "about " : "") + event.closed_on->text();
+        }
+        return day;
+    }
+
+    void printWhatClearsGaps(const Closing &closing) const
+    {
+        if (closing.made_by != MadeBy::Factory)
+            fmt::print(m_out, "      To clear it: {}\n",
+                       english(readiness::gapsClearedBy(closing, m_profile)));
+    }
+
+    /// What was missing on the day of the closing, nothing that is done later clears.
+    void printBlocker(const Blocker &blocker, State state) const
+    {
+        const std::string sentence = onOneLine(english(readiness::sentence(blocker, m_records)));
+        fmt::print(m_out, "      {}{}", blocker.weight == Weight::Must ? "" : "advice: ", sentence);
+        if (!isClosed(state))
+            fmt::print(m_out, " ({})",
+                       onOneLine(english(readiness::clearedBy(blocker, m_records, m_profile))));
+        m_out << '\n';
     }
 
     void printNotBegun() const

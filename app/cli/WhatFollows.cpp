@@ -24,11 +24,15 @@ namespace {
 
 constexpr std::size_t longestList = 10;
 
-/// The records that closings would bury, each with those closings.
+/// The records that closings would bury, each with those closings. What nobody has begun will not
+/// be closed soon.
 std::vector<RecordAndClosings> soonOutOfReach(const Answer &answer)
 {
     std::map<RecordRef, IdSet<Closing>> closings;
     for (const auto &chance : answer.last_chance) {
+        const auto *closing = answer.closing(chance.closing);
+        if (closing && !closing->begun)
+            continue;
         for (const RecordRef &item : chance.items)
             closings[item].push_back(chance.closing);
     }
@@ -60,7 +64,7 @@ public:
                   [this](const VisitPlanRow &row) { return visitText(row); });
         printList("Before it is out of reach", soonOutOfReach(m_answer),
                   [this](const RecordAndClosings &row) {
-                      return nameOf(row.record) +
+                      return lastChanceOf(row.record) +
                              "\n      before closing: " + titlesOf(row.closings);
                   });
         printList("Out of reach already", m_answer.out_of_reach,
@@ -89,6 +93,21 @@ private:
     std::string nameOf(RecordRef record) const
     {
         return onOneLine(capitalised(readiness::nameOf(m_records, record)));
+    }
+
+    /// Of a closing itself, what is advised of it: its name would say nothing.
+    std::string lastChanceOf(RecordRef record) const
+    {
+        std::string text;
+        const auto *closing =
+            record.type == RecordType::Closing ? m_answer.closing(Id<Closing>{record.id}) : nullptr;
+        if (closing) {
+            for (const auto &blocker : closing->blockers) {
+                if (blocker.record == record)
+                    text += (text.empty() ? "" : "; ") + english(sentence(blocker, m_records));
+            }
+        }
+        return text.empty() ? nameOf(record) : onOneLine(capitalised(text));
     }
 
     std::string titlesOf(const IdSet<Closing> &closings) const

@@ -169,6 +169,10 @@ std::vector<Message> headline(const Tally &tally)
                              {number(tally.must_stay_open), number(tally.wait_for_signature)}});
     if (tally.clear > 0)
         sentences.push_back({"Against {0}, nothing on record stands.", {number(tally.clear)}});
+    if (tally.closed_early == 1)
+        sentences.push_back({"1 was closed with gaps.", {}});
+    else if (tally.closed_early > 1)
+        sentences.push_back({"{0} were closed with gaps.", {number(tally.closed_early)}});
     return sentences;
 }
 

@@ -95,7 +95,7 @@ Tally tally(const Records &records, const readiness::Answer &answer);
 /// All that the first page says, of an answer to these records.
 Today today(const Records &records, const readiness::Answer &answer);
 
-/// The first page in one sentence or two: how many closings must stay open, and against how many
-/// nothing on record stands. Never says that anything is safe.
+/// The first page in one to three sentences: how many closings must stay open, against how many
+/// nothing on record stands, and how many were closed with gaps. Never says that anything is safe.
 std::vector<Message> headline(const Tally &tally);
 } // namespace lastrivet::today

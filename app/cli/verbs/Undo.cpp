@@ -21,7 +21,8 @@ Outcome undo(const Options &options, Terminal &terminal)
     const auto project = openForWriting(options.project, options.who, terminal);
     const auto label = project->undoLabel();
     if (!label) {
-        terminal.complain("There is nothing to undo.");
+        terminal.complain("There is nothing to undo: nothing was changed since the project began, "
+                          "or since the last merge or print, which stay.");
         return Outcome::No;
     }
     requireDone(project->undo());

@@ -105,6 +105,9 @@ TEST_CASE("The headline speaks of one, of many and of none, and never of safety"
           "3 closings must stay open, 2 of them wait only for a signature. ");
     CHECK(headlineOf({0, 0, 1}) == "No closing that was begun must stay open. Against 1, nothing "
                                    "on record stands. ");
+    CHECK(headlineOf({0, 0, 0, 0, 4, 1}) ==
+          "No closing that was begun must stay open. 1 was closed with gaps. ");
+    CHECK(headlineOf({2, 0, 0, 0, 0, 3}) == "2 closings must stay open. 3 were closed with gaps. ");
 }
 
 TEST_CASE("Hours are those of the running week from Monday, of the month, and of all")
