@@ -6545,6 +6545,10 @@
         <source>{0}: {1} of {2} missing or damaged</source>
         <translation>{0}: {1} von {2} fehlen oder sind beschädigt</translation>
     </message>
+    <message>
+        <source>What would have cleared it</source>
+        <translation>Was es erledigt hätte</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -6545,6 +6545,10 @@
         <source>{0}: {1} of {2} missing or damaged</source>
         <translation>{0} : {1} sur {2} manquent ou sont endommagés</translation>
     </message>
+    <message>
+        <source>What would have cleared it</source>
+        <translation>Ce qui l’aurait réglé</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

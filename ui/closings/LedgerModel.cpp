@@ -106,7 +106,11 @@ QString LedgerModel::sentence(const Blocker &blocker) const
 
 QString LedgerModel::clearedBy(const Blocker &blocker) const
 {
-    return asSentence(readiness::clearedBy(blocker, *m_source->records, *m_source->profile));
+    const Source &of = *m_source;
+    const Closing *closing =
+        of.answer.state == State::ClosedEarly ? of.records->find(of.answer.id) : nullptr;
+    return asSentence(closing ? gapsClearedBy(*closing, *of.profile)
+                              : readiness::clearedBy(blocker, *of.records, *of.profile));
 }
 
 QString LedgerModel::source(const Blocker &blocker) const

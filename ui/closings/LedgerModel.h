@@ -37,7 +37,7 @@ public:
     const readiness::Blocker *blocker(const QModelIndex &index) const;
     /// What can be done about the row in place; nothing about what was closed already.
     Mend mend(const QModelIndex &index) const;
-    /// What would clear the blocker.
+    /// What would clear the blocker; of what was closed with gaps, what clears those.
     QString clearedBy(const readiness::Blocker &blocker) const;
     QString sentence(const readiness::Blocker &blocker) const;
     QString source(const readiness::Blocker &blocker) const;

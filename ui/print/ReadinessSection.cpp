@@ -148,7 +148,9 @@ void drawRules(Pages &pages, const Standing &standing)
     Table table;
     table.columns = {{words.text("Outcome"), 2.7},
                      {words.text("What is asked of the records"), 4.6},
-                     {words.text("What would clear it"), 3.6}};
+                     {words.text(isClosed(standing.state) ? "What would have cleared it"
+                                                          : "What would clear it"),
+                      3.6}};
     for (const Standing::RuleLine &line : standing.rules)
         addRule(table, words, line);
     pages.smallHeading(words.text(isClosed(standing.state)

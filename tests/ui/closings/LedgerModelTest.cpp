@@ -87,6 +87,22 @@ TEST_CASE("A ledger follows what is mended without starting over")
     watch.check();
 }
 
+TEST_CASE("Of what was closed with gaps no line tells to do now what was missing then")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    session->change(QStringLiteral("Closed"), [&](Edit &edit) {
+        acts::close(edit, workshop.wingClosing, {edit.today(), workshop.builder, "No time", false});
+    });
+    LedgerModel model;
+    model.show(sourceOf(*session, workshop.wingClosing));
+    const auto squawks = lineOf(model, readiness::Rule::OpenSquawk);
+    REQUIRE(model.rowCount(squawks) == 1);
+    const QString told = model.data(model.index(0, 0, squawks), Qt::AccessibleTextRole).toString();
+    CHECK(told.contains(QStringLiteral("accept it late, or open it again")));
+    CHECK_FALSE(told.contains(QStringLiteral("have it verified")));
+}
+
 TEST_CASE("Of two blockers that speak of one record one may be mended; others may change places")
 {
     test::Workshop workshop;
