@@ -6,12 +6,14 @@
 #include "core/exchange/DocumentBuilder.h"
 #include "core/exchange/DocumentFormat.h"
 #include "core/exchange/csv/CsvCell.h"
+#include "core/exchange/csv/KnownRows.h"
 #include "core/exchange/csv/NameLookup.h"
 #include "core/records/Designation.h"
 
 #include <algorithm>
 #include <charconv>
 #include <fmt/format.h>
+#include <set>
 
 namespace lastrivet::exchange {
 
@@ -23,22 +25,95 @@ bool isBlank(const std::vector<std::string> &cells)
                        [](const std::string &cell) { return trimmed(cell).empty(); });
 }
 
+std::string_view cellOf(const CsvTable &table, const CsvColumns &columns, std::size_t line,
+                        std::string_view field)
+{
+    const auto column = std::find(columns.begin(), columns.end(), field);
+    if (column == columns.end())
+        return {};
+    return trimmed(table.rows[line][std::size_t(column - columns.begin())]);
+}
+
+/// The rows that say something, with the ids of the records that they become.
+class RowIds {
+public:
+    struct Row {
+        std::size_t line = 0;
+        std::int64_t id = 0;
+        /// By the row itself, or because what it says is on record.
+        bool isNamed = false;
+    };
+
+    RowIds(const CsvTable &table, const CsvColumns &columns,
+           const std::function<std::int64_t()> &newId)
+    {
+        for (std::size_t line = 0; line < table.rows.size(); ++line) {
+            if (isBlank(table.rows[line]))
+                continue;
+            const auto given = cellOf(table, columns, line, "id");
+            std::int64_t id = 0;
+            std::from_chars(given.data(), given.data() + given.size(), id);
+            m_rows.push_back({line, given.empty() ? newId() : id, !given.empty()});
+        }
+    }
+
+    /// By their number in the array of the document.
+    const std::vector<Row> &rows() const { return m_rows; }
+
+    /// Gives rows that say what is on record the id of that record; false when there are none.
+    bool recognise(const DocumentReading &reading, RecordType type, const Records &records)
+    {
+        if (!reading.isComplete)
+            return false;
+        std::vector<std::int64_t> unnamed;
+        std::set<std::int64_t> named;
+        for (const Row &row : m_rows) {
+            if (row.isNamed)
+                named.insert(row.id);
+            else if (!reading.faulty.contains({type, row.id}))
+                unnamed.push_back(row.id);
+        }
+        const auto known = knownRows(reading.document.records, type, unnamed, named, records);
+        for (Row &row : m_rows) {
+            const auto found = row.isNamed ? known.end() : known.find(row.id);
+            if (found != known.end())
+                row = {row.line, found->second, true};
+        }
+        return !known.empty();
+    }
+
+private:
+    std::vector<Row> m_rows;
+};
+
+/// What a name means that is of a part on record and of a row of the list: nothing for certain, or,
+/// while it is not known yet whether the two are one part, the row.
+enum class Naming { Strict, RowsFirst };
+
 /// Tells a list to a document builder as if it were a document with one array.
 class CsvDocument {
 public:
     CsvDocument(const CsvTable &table, RecordType type, const CsvColumns &columns,
-                const Records &records)
+                const Records &records, const std::vector<RowIds::Row> &rows, Naming naming)
         : m_table(table)
         , m_type(type)
         , m_columns(columns)
         , m_records(records)
         , m_names(records)
+        , m_rows(rows)
     {
+        if (type != RecordType::Component)
+            return;
+        const auto add =
+            naming == Naming::Strict ? &NameLookup::addPart : &NameLookup::addPartInPlace;
+        for (const RowIds::Row &row : m_rows) {
+            if (!m_records.find(m_type, row.id))
+                (m_names.*add)(row.id, cell(row.line, "code"), cell(row.line, "name"));
+        }
     }
 
-    DocumentReading read(const std::function<std::int64_t()> &newId)
+    DocumentReading read()
     {
-        giveIds(newId);
         const bool isWhole =
             beginDocument() && feedRows() && m_builder.endArray() && m_builder.endObject();
         auto reading = m_builder.finish();
@@ -48,32 +123,10 @@ public:
         return reading;
     }
 
-    /// The number in the array of the row that a line of the table became; blank ones are left out.
-    const std::vector<std::size_t> &lines() const { return m_lines; }
-
 private:
     std::string_view cell(std::size_t line, std::string_view field) const
     {
-        const auto column = std::find(m_columns.begin(), m_columns.end(), field);
-        if (column == m_columns.end())
-            return {};
-        return trimmed(m_table.rows[line][std::size_t(column - m_columns.begin())]);
-    }
-
-    void giveIds(const std::function<std::int64_t()> &newId)
-    {
-        for (std::size_t line = 0; line < m_table.rows.size(); ++line) {
-            if (isBlank(m_table.rows[line]))
-                continue;
-            m_lines.push_back(line);
-            const auto given = cell(line, "id");
-            std::int64_t id = 0;
-            std::from_chars(given.data(), given.data() + given.size(), id);
-            m_ids.push_back(given.empty() ? newId() : id);
-            const bool isNew = !m_records.find(m_type, m_ids.back());
-            if (m_type == RecordType::Component && isNew)
-                m_names.addPart(m_ids.back(), cell(line, "code"), cell(line, "name"));
-        }
+        return cellOf(m_table, m_columns, line, field);
     }
 
     bool beginDocument()
@@ -88,12 +141,9 @@ private:
 
     bool feedRows()
     {
-        for (std::size_t i = 0; i < m_lines.size(); ++i) {
-            if (!m_builder.beginObject() || !feedRow(m_lines[i], m_ids[i]) ||
-                !m_builder.endObject())
-                return false;
-        }
-        return true;
+        return std::all_of(m_rows.begin(), m_rows.end(), [this](const RowIds::Row &row) {
+            return m_builder.beginObject() && feedRow(row.line, row.id) && m_builder.endObject();
+        });
     }
 
     bool feedRow(std::size_t line, std::int64_t id)
@@ -122,9 +172,24 @@ private:
     const Records &m_records;
     NameLookup m_names;
     DocumentBuilder m_builder;
-    std::vector<std::size_t> m_lines;
-    std::vector<std::int64_t> m_ids;
+    const std::vector<RowIds::Row> &m_rows;
 };
+
+/// Reads a list, with the ids of what is on record already.
+DocumentReading readRows(const CsvTable &table, RecordType type, const CsvColumns &columns,
+                         const Records &records, RowIds &ids)
+{
+    // A part is known once the one that it lies in is, from one level of the tree to the next.
+    constexpr int mostLevels = 32;
+    const auto read = [&](Naming naming) {
+        return CsvDocument(table, type, columns, records, ids.rows(), naming).read();
+    };
+    for (int level = 0; level < mostLevels; ++level) {
+        if (!ids.recognise(read(Naming::RowsFirst), type, records))
+            break;
+    }
+    return read(Naming::Strict);
+}
 
 /// The first two steps after the array of a JSON pointer: the number of the row, and the field.
 struct Place {
@@ -164,8 +229,8 @@ CsvPlan planCsv(const CsvTable &table, RecordType type, const CsvColumns &column
                 const std::function<std::int64_t()> &newId)
 {
     constexpr std::size_t firstRow = 2;
-    CsvDocument document{table, type, columns, records};
-    const auto reading = document.read(newId);
+    RowIds ids(table, columns, newId);
+    const auto reading = readRows(table, type, columns, records, ids);
     CsvPlan plan;
     plan.import = planImport(reading, records, profile);
     plan.rows.resize(table.rows.size());
@@ -173,10 +238,10 @@ CsvPlan planCsv(const CsvTable &table, RecordType type, const CsvColumns &column
         plan.rows[line].row = line + firstRow;
         plan.rows[line].fate = CsvRow::Fate::Blank;
     }
-    for (const std::size_t line : document.lines())
-        plan.rows[line].fate = CsvRow::Fate::Added;
+    for (const RowIds::Row &row : ids.rows())
+        plan.rows[row.line].fate = CsvRow::Fate::Added;
     for (const auto &[record, position] : reading.document.positions) {
-        CsvRow &row = plan.rows[document.lines()[position]];
+        CsvRow &row = plan.rows[ids.rows()[position].line];
         row.record = designation(plan.import.merged, record);
         if (records.find(record.type, record.id))
             row.fate = CsvRow::Fate::AlreadyThere;
@@ -187,7 +252,7 @@ CsvPlan planCsv(const CsvTable &table, RecordType type, const CsvColumns &column
             plan.errors.push_back(error);
             continue;
         }
-        CsvRow &row = plan.rows[document.lines()[*place.index]];
+        CsvRow &row = plan.rows[ids.rows()[*place.index].line];
         row.fate = CsvRow::Fate::Wrong;
         row.errors.push_back(inTable(error, table, columns, row.row, place.field));
         plan.errors.push_back(row.errors.back());

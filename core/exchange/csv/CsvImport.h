@@ -18,7 +18,7 @@ namespace lastrivet::exchange {
 struct CsvRow {
     enum class Fate {
         Added,
-        AlreadyThere, ///< its id is on record with the same content
+        AlreadyThere, ///< on record with the same content, under its id or, without one, any
         Blank,
         Wrong,
     };
@@ -41,8 +41,8 @@ struct CsvPlan {
 
 /// Works out what becomes of each row. Parts are given by code, name or id (in `parent_id` also
 /// those of other rows), people by name or id, sets and lists as ids or names parted by semicolons
-/// or as JSON. A log entry without workers is the project's builder's. `newId` gives ids to rows
-/// without one.
+/// or as JSON. A log entry without workers is the project's builder's. Rows without an id that say
+/// what is on record already are that record; `newId` gives ids to the others.
 CsvPlan planCsv(const CsvTable &table, RecordType type, const CsvColumns &columns,
                 const Records &records, const Profile &profile,
                 const std::function<std::int64_t()> &newId);

@@ -41,6 +41,13 @@ void NameLookup::addPart(std::int64_t id, std::string_view code, std::string_vie
     m_partNames[std::string(name)].push_back(id);
 }
 
+void NameLookup::addPartInPlace(std::int64_t id, std::string_view code, std::string_view name)
+{
+    if (!code.empty())
+        m_partCodes[std::string(code)] = {id};
+    m_partNames[std::string(name)] = {id};
+}
+
 Result<std::int64_t, Message> NameLookup::part(std::string_view text) const
 {
     for (const Names *names : {&m_partCodes, &m_partNames}) {

@@ -21,6 +21,9 @@ public:
     /// A part that is not on record yet, in a row of the list itself.
     void addPart(std::int64_t id, std::string_view code, std::string_view name);
 
+    /// The same, in the place of parts on record that are called so.
+    void addPartInPlace(std::int64_t id, std::string_view code, std::string_view name);
+
     /// A part by code, else by name, else by id.
     Result<std::int64_t, Message> part(std::string_view text) const;
     /// A person by name, else by id.

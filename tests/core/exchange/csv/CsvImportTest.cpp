@@ -17,11 +17,11 @@ namespace {
 using Fate = CsvRow::Fate;
 using Said = std::vector<std::string>;
 
-CsvPlan planOf(const ProjectBuilder &project, RecordType type, std::string_view text)
+CsvPlan planOf(const ProjectBuilder &project, RecordType type, std::string_view text,
+               std::int64_t last = 1000)
 {
     const auto table = readCsv(text);
     REQUIRE(table);
-    std::int64_t last = 1000;
     return planCsv(*table, type, columnsByHeader(*table, type), project.records, project.profile,
                    [&last] { return ++last; });
 }
@@ -155,6 +155,38 @@ TEST_CASE("A list that this program wrote is there already when it is taken in a
         for (const auto &row : plan.rows)
             CHECK(row.fate == Fate::AlreadyThere);
     }
+}
+
+TEST_CASE("A log that grows is taken in again and again, and counts nothing twice")
+{
+    ProjectBuilder project;
+    project.part("Wing");
+    const std::string log = "began,minutes,part,note\n2026-03-01,90,Wing,Drilled\n"
+                            "2026-03-01,90,Wing,Drilled\n";
+    const auto first = planOf(project, RecordType::WorkSession, log);
+    CHECK(fates(first) == std::vector{Fate::Added, Fate::Added});
+    project.records = first.import.merged;
+    const auto again =
+        planOf(project, RecordType::WorkSession,
+               log + "2026-03-02,30,Wing,Deburred\n2026-03-01,90,Wing,Drilled\n", 2000);
+    CHECK(sentences(again).empty());
+    CHECK(fates(again) ==
+          std::vector{Fate::AlreadyThere, Fate::AlreadyThere, Fate::Added, Fate::Added});
+    CHECK(again.import.added.size() == 2);
+    CHECK(again.import.skipped == 2);
+}
+
+TEST_CASE("Parts that are on record are known again with all that lies in them")
+{
+    ProjectBuilder project;
+    const std::string parts = "code,name,parent\nT-1-a,Rib,T-1\nT,Tail,\nT-1,Fin,T\n";
+    project.records = planOf(project, RecordType::Component, parts).import.merged;
+    const auto again = planOf(project, RecordType::Component, parts + "T-2,Rudder,T\n", 2000);
+    CHECK(sentences(again).empty());
+    CHECK(fates(again) ==
+          std::vector{Fate::AlreadyThere, Fate::AlreadyThere, Fate::AlreadyThere, Fate::Added});
+    const auto changed = planOf(project, RecordType::Component, "code,name\nT,Empennage\n", 2000);
+    CHECK(fates(changed) == std::vector{Fate::Wrong});
 }
 
 TEST_CASE("Columns may be called what people call them, and durations written as people write them")
