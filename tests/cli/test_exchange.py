@@ -168,6 +168,28 @@ class Csv(TerminalTest):
                              " WHERE s.note = 'Deburred'")
         self.assertEqual([row["person_id"] for row in rows], [BUILDER])
 
+    def test_a_log_of_a_spreadsheet_is_taken_in_as_it_is_and_only_once(self):
+        path = self.folder / "log.csv"
+        path.write_bytes("Datum;Bauteil;Stunden;Bemerkung\r\n5.3.2026;LW;1,5;Flügel entgratet\r\n"
+                         .encode("cp1252"))
+        refused = self.run_program("import", self.project, path, "--as", "work_sessions")
+        self.assertEqual(refused.code, 3)
+        self.assertIn("say with --days dmy or --days mdy", refused.err)
+        asked = ("import", self.project, path, "--as", "work_sessions", "--days", "dmy", "--json")
+        report, = self.ask(*asked).json()["files"]
+        self.assertEqual((report["added"], report["skipped"]), ({"work_sessions": 1}, 0))
+        report, = self.ask(*asked).json()["files"]
+        self.assertEqual((report["added"], report["skipped"]), ({}, 1))
+        self.assertEqual(self.database("SELECT began, minutes FROM work_session"
+                                       " WHERE note = 'Flügel entgratet'"),
+                         [{"began": "2026-03-05", "minutes": 90}])
+
+    def test_prices_below_the_header_of_an_export_are_told_another(self):
+        path = self.write("parts.csv", "name,quantity,unit_price\nRib,4,1.25\n")
+        refused = self.run_program("import", self.project, path, "--as", "part_lines")
+        self.assertEqual(refused.code, 3)
+        self.assertIn('head prices as people write them "price"', refused.err)
+
     def test_columns_that_name_no_field_are_told(self):
         path = self.write("parts.csv", "code,name,colour\nX1,Bracket,red\n")
         answer = self.run_program("import", self.project, path, "--as", "components")
@@ -179,7 +201,7 @@ class Csv(TerminalTest):
         answer = self.run_program("import", self.project, path, "--as", "components")
         self.assertEqual(answer.code, 0)
         doubled, unknown = answer.err.splitlines()
-        self.assertIn("whose field an earlier column fills: Name.", doubled)
+        self.assertIn("whose field another column fills: Name.", doubled)
         self.assertIn("that name no field: colour.", unknown)
         self.assertEqual(self.database("SELECT name FROM component WHERE code = 'X1'"),
                          [{"name": "Bracket"}])

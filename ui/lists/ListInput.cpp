@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/lists/ListInput.h"
 
+#include "core/exchange/csv/CsvHours.h"
 #include "core/exchange/csv/CsvPrices.h"
 #include "ui/convert/QtText.h"
 
@@ -96,6 +97,7 @@ bool looksLikeHeadings(const QString &text, RecordType type)
 ReadyList readyList(exchange::CsvTable table, exchange::CsvColumns columns, const ListInput &input)
 {
     exchange::rewriteDays(table, input.type, columns, input.days);
+    exchange::rewriteHours(table, columns);
     exchange::rewritePrices(table, columns, input.currency);
     if (input.within)
         fillIn(table, columns, partField(input.type), std::to_string(input.within.value()));

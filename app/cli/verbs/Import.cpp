@@ -8,8 +8,11 @@
 #include "core/base/JsonWriter.h"
 #include "core/exchange/DocumentFormat.h"
 #include "core/exchange/InputText.h"
+#include "core/exchange/csv/CsvDays.h"
+#include "core/exchange/csv/CsvHours.h"
 #include "core/exchange/csv/CsvImport.h"
 #include "core/exchange/csv/CsvPrices.h"
+#include "core/exchange/csv/ListText.h"
 
 #include <CLI/CLI.hpp>
 
@@ -17,6 +20,9 @@
 #include <filesystem>
 #include <fmt/ostream.h>
 #include <fmt/ranges.h>
+#include <iterator>
+#include <optional>
+#include <string_view>
 
 namespace lastrivet::cli {
 
@@ -29,6 +35,7 @@ using exchange::InputErrors;
 struct Options : VerbOptions {
     std::vector<std::string> files;
     std::string as;
+    std::string days;
     bool mayCreate = false;
     std::string who;
     bool json = false;
@@ -41,11 +48,18 @@ struct Imported {
     ImportReport report;
 };
 
-[[noreturn]] void refuse(const InputErrors &errors, const std::string &file)
+using Hints = std::vector<std::optional<std::string>>;
+
+[[noreturn]] void refuse(const InputErrors &errors, const std::string &file,
+                         const Hints &hints = {})
 {
     std::vector<std::string> lines;
     for (const auto &error : errors)
         lines.push_back(exchange::english(error, file));
+    for (const auto &hint : hints) {
+        if (hint)
+            lines.push_back(fmt::format("{}: {}.", file, *hint));
+    }
     throw Invalid(std::move(lines));
 }
 
@@ -70,11 +84,48 @@ void warnOfColumns(const std::string &file, const exchange::CsvTable &table,
     }
     if (!doubled.empty())
         terminal.complain(
-            fmt::format("{}: left out the columns whose field an earlier column fills: {}.", file,
+            fmt::format("{}: left out the columns whose field another column fills: {}.", file,
                         fmt::join(doubled, ", ")));
     if (!unknown.empty())
         terminal.complain(fmt::format("{}: left out the columns that name no field: {}.", file,
                                       fmt::join(unknown, ", ")));
+}
+
+constexpr std::string_view dayOrders[] = {"ymd", "dmy", "mdy"};
+
+exchange::DayOrder dayOrderOf(std::string_view word)
+{
+    const auto found = std::ranges::find(dayOrders, word);
+    return found == std::end(dayOrders) ? exchange::DayOrder::YearMonthDay
+                                        : exchange::DayOrder(found - std::begin(dayOrders));
+}
+
+/// What would help a list of days that are not written as the program does.
+std::optional<std::string> hintOfDays(const exchange::CsvTable &table, RecordType type,
+                                      const exchange::CsvColumns &columns)
+{
+    auto other = table;
+    exchange::rewriteDays(other, type, columns, exchange::DayOrder::DayMonthYear);
+    if (other.rows == table.rows)
+        return std::nullopt;
+    return "some days are not written year-month-day; say with --days dmy or --days mdy how";
+}
+
+/// What would help a list of prices below the header of an export.
+std::optional<std::string> hintOfPrices(const exchange::CsvTable &table,
+                                        const exchange::CsvColumns &columns)
+{
+    const auto price = std::find(columns.begin(), columns.end(), "unit_price");
+    if (price == columns.end())
+        return std::nullopt;
+    const auto place = std::size_t(price - columns.begin());
+    const bool isBroken = std::ranges::any_of(table.rows, [place](const auto &row) {
+        return row[place].find_first_of(".,") != std::string::npos;
+    });
+    if (!isBroken || table.header[place] != "unit_price")
+        return std::nullopt;
+    return "below \"unit_price\" stand whole minor units, as an export has them; head prices as "
+           "people write them \"price\"";
 }
 
 std::vector<std::string> listNames()
@@ -131,17 +182,20 @@ private:
     ImportReport takeList(const std::string &file, Terminal &terminal)
     {
         const RecordType type = *exchange::recordTypeOfPlural(m_options.as);
-        auto table = exchange::readCsv(exchange::readInputFile(file));
+        auto table = exchange::readCsv(exchange::listText(exchange::readInputFile(file)));
         if (!table)
             refuse(table.reason(), file);
         auto columns = exchange::columnsByHeader(*table, type);
         requireSomeField(file, columns, type);
         warnOfColumns(file, *table, columns, type, terminal);
+        exchange::rewriteDays(*table, type, columns, dayOrderOf(m_options.days));
+        exchange::rewriteHours(*table, columns);
         exchange::rewritePrices(*table, columns, m_project->records()->project.currency);
         const auto plan = exchange::importCsv(*m_project, *table, type, columns,
                                               fs::path(file).filename().string());
         if (!plan)
-            refuse(plan.reason(), file);
+            refuse(plan.reason(), file,
+                   {hintOfDays(*table, type, columns), hintOfPrices(*table, columns)});
         ImportReport report;
         report.added[std::size_t(type)] = plan->import.added.size();
         report.skipped = plan->import.skipped;
@@ -258,6 +312,10 @@ void declareImport(CLI::App &program, Action &chosen)
     verb.add_option("--as", options->as, "What a CSV file lists")
         ->check(CLI::IsMember(listNames()))
         ->type_name("WHAT");
+    verb.add_option("--days", options->days,
+                    "How a CSV file writes its days: ymd (as when not said), dmy or mdy")
+        ->check(CLI::IsMember(std::vector<std::string>(std::begin(dayOrders), std::end(dayOrders))))
+        ->type_name("ORDER");
     verb.add_flag("--create", options->mayCreate, "Makes the project when there is none");
     addWho(verb, options->who);
     addJsonFlag(verb, options->json);

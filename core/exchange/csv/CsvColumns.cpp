@@ -18,6 +18,9 @@ struct Synonym {
     std::optional<RecordType> type{};
 };
 
+/// How long, where nothing else in the list says that; else when.
+constexpr std::string_view maybeClock = "time";
+
 /// What people write over the columns of their own lists.
 constexpr Synonym synonyms[] = {
     {"part", "component_id"},
@@ -68,20 +71,37 @@ constexpr Synonym synonyms[] = {
     {"caisse", "shipment", RecordType::PartLine},
     {"box", "shipment", RecordType::PartLine},
     {"crate", "shipment", RecordType::PartLine},
+    {"estimate_hours", "estimate_minutes", RecordType::Step},
+    {"hours", "estimate_minutes", RecordType::Step},
+    {"stunden", "estimate_minutes", RecordType::Step},
+    {"heures", "estimate_minutes", RecordType::Step},
     {"step", "title", RecordType::Step},
     {"task", "title", RecordType::Step},
     {"description", "title", RecordType::Step},
     {"done", "done_on", RecordType::Step},
     {"date", "began", RecordType::WorkSession},
     {"day", "began", RecordType::WorkSession},
-    {"time", "minutes", RecordType::WorkSession},
+    {"datum", "began", RecordType::WorkSession},
+    {"jour", "began", RecordType::WorkSession},
+    {"bauteil", "component_id"},
+    {"pièce", "component_id", RecordType::WorkSession},
+    {maybeClock, "minutes", RecordType::WorkSession},
     {"duration", "minutes", RecordType::WorkSession},
+    {"dauer", "minutes", RecordType::WorkSession},
+    {"durée", "minutes", RecordType::WorkSession},
+    {"hours", "minutes", RecordType::WorkSession},
+    {"hrs", "minutes", RecordType::WorkSession},
+    {"h", "minutes", RecordType::WorkSession},
+    {"stunden", "minutes", RecordType::WorkSession},
+    {"std", "minutes", RecordType::WorkSession},
+    {"std.", "minutes", RecordType::WorkSession},
+    {"heures", "minutes", RecordType::WorkSession},
     {"description", "note", RecordType::WorkSession},
     {"what", "note", RecordType::WorkSession},
     {"helpers", "workers", RecordType::WorkSession},
 };
 
-std::string asFieldName(std::string_view header, RecordType type)
+std::string plainHeader(std::string_view header)
 {
     const auto first = header.find_first_not_of(" \t");
     const auto last = header.find_last_not_of(" \t");
@@ -90,6 +110,12 @@ std::string asFieldName(std::string_view header, RecordType type)
         const bool isUpper = c >= 'A' && c <= 'Z';
         name += isUpper ? char(c - 'A' + 'a') : c == ' ' || c == '-' ? '_' : c;
     }
+    return name;
+}
+
+std::string asFieldName(std::string_view header, RecordType type)
+{
+    std::string name = plainHeader(header);
     if (describe(type).find(name))
         return name;
     for (const Synonym &synonym : synonyms) {
@@ -121,8 +147,14 @@ CsvColumns columnsByHeader(const CsvTable &table, RecordType type)
     CsvColumns columns;
     for (const auto &header : table.header) {
         const auto name = asFieldName(header, type);
-        const bool isNew = std::find(columns.begin(), columns.end(), name) == columns.end();
-        columns.push_back(isNew && describe(type).find(name) ? name : std::string());
+        const auto before = std::find(columns.begin(), columns.end(), name);
+        bool isFree = before == columns.end();
+        if (!isFree &&
+            plainHeader(table.header[std::size_t(before - columns.begin())]) == maybeClock) {
+            before->clear();
+            isFree = true;
+        }
+        columns.push_back(isFree && describe(type).find(name) ? name : std::string());
     }
     return columns;
 }

@@ -22,11 +22,11 @@ std::span<const RecordType> csvRecordTypes();
 std::vector<std::string_view> csvFields(RecordType type);
 
 /// Columns whose header is a field's name, in any case and with spaces for underscores, or what
-/// people call it in their own lists ("part", "qty", "date"). Of two for one field, the first.
+/// people call it in their own lists ("part", "qty", "date"). Of two for one field, the first; but
+/// "time" gives way to a column that says for certain how long something took.
 CsvColumns columnsByHeader(const CsvTable &table, RecordType type);
 
-/// The headers of columns that `columnsByHeader` leaves out because one before them fills their
-/// field.
+/// The headers of columns that `columnsByHeader` leaves out because another fills their field.
 std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type);
 
 /// The fields that a record of the type must have and no column fills.

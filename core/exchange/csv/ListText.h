@@ -1,0 +1,13 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+namespace lastrivet::exchange {
+
+/// A list as spreadsheets write it, in UTF-8: bytes that are none are taken for code page 1252, in
+/// which those of older systems write. Bytes with U+0000 among them are no text, and stay.
+std::string listText(std::string bytes);
+
+} // namespace lastrivet::exchange

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/csv/CsvHours.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::exchange;
+
+namespace {
+
+CsvTable read(std::string_view text)
+{
+    const auto table = readCsv(text);
+    REQUIRE(table);
+    return *table;
+}
+
+} // namespace
+
+TEST_CASE("Bare numbers below hours are hours, and what names its unit stays")
+{
+    auto table = read("Datum;Bauteil;Stunden\n2026-03-01;LW;1,5\n2026-03-02;LW;2\n"
+                      "2026-03-03;LW;45 min\n2026-03-04;LW;\n2026-03-05;LW;1.234,5\n");
+    const auto columns = columnsByHeader(table, RecordType::WorkSession);
+    REQUIRE(columns == CsvColumns{"began", "component_id", "minutes"});
+    rewriteHours(table, columns);
+    CHECK(table.rows[0][2] == "1,5h");
+    CHECK(table.rows[1][2] == "2h");
+    CHECK(table.rows[2][2] == "45 min");
+    CHECK(table.rows[3][2].empty());
+    CHECK(table.rows[4][2] == "1.234,5");
+}
+
+TEST_CASE("Bare numbers below minutes stay minutes")
+{
+    auto table = read("date,part,minutes\n2026-03-01,LW,90\n");
+    rewriteHours(table, columnsByHeader(table, RecordType::WorkSession));
+    CHECK(table.rows[0][2] == "90");
+}
+
+TEST_CASE("A time of day is no length where another column says how long")
+{
+    for (const std::string_view header : {"date,time,part,hours", "date,hours,part,time"}) {
+        const auto table = read(header);
+        const auto columns = columnsByHeader(table, RecordType::WorkSession);
+        for (std::size_t i = 0; i < columns.size(); ++i) {
+            INFO(table.header[i]);
+            CHECK((columns[i] == "minutes") == (table.header[i] == "hours"));
+        }
+        CHECK(doubledColumns(table, RecordType::WorkSession) == std::vector<std::string>{"time"});
+    }
+    CHECK(columnsByHeader(read("date,time"), RecordType::WorkSession) ==
+          CsvColumns{"began", "minutes"});
+}
