@@ -330,6 +330,13 @@ class Forecast(TerminalTest):
         self.make_project(document)
         self.assertIn("two hours stand in for each", self.ask("forecast", self.project).out)
 
+    def test_what_nobody_estimated_is_no_nought_hours(self):
+        self.project = self.folder / "Squawks.lastrivet"
+        self.make_project({**bench(), "steps": []})
+        text = self.ask("forecast", self.project).out
+        self.assertIn("Hours to go: nothing that is left has an estimate.", text)
+        self.assertNotIn("0 h", text)
+
     def test_nothing_left_to_do_is_said_and_asks_for_nothing(self):
         document = bench()
         document["steps"] = []

@@ -96,11 +96,16 @@ class Log(TerminalTest):
                               ("--minutes", "1.5"), ("--minutes", "99999999999999999999"),
                               ("--minutes", "600001"),
                               ("--kind", "sleeping"), ("--began", "2026-02-30"),
-                              ("--began", "14.3.2026"), ("--who", "Nobody")):
+                              ("--began", "14.3.2026"), ("--who", "Nobody"), ("--note", " ")):
             with self.subTest(option=option, value=value):
                 arguments = {**usual, option: value}
                 self.refused(2, "log", self.project,
                              *[f"{name}={text}" for name, text in arguments.items()], says=option)
+
+    def test_a_day_that_is_to_come_is_told(self):
+        text = self.ask("log", self.project, "--component", "LW", "--minutes", "5", "--note", "x",
+                        "--began", "2190-01-01").out
+        self.assertIn("2190-01-01, which is still to come", text)
 
     def workers(self, session):
         return [row["person_id"] for row in self.database(

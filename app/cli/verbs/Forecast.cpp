@@ -58,8 +58,6 @@ void printWhen(const forecast::Forecast &told, std::ostream &out)
     if (told.finish)
         fmt::print(out, "Done between {} and {}; four times out of five by {}.\n",
                    told.finish->p10.text(), told.finish->p90.text(), told.finish->p80.text());
-    else if (told.assemblies.empty())
-        fmt::print(out, "When: nothing that is left has an estimate.\n");
     else if (told.needs_hours_per_week && told.idle_weeks > 0)
         fmt::print(out, "When: nothing was logged in the last {} weeks; say --hours-per-week.\n",
                    told.idle_weeks);
@@ -92,8 +90,12 @@ void print(const forecast::Forecast &told, const Records &records, std::ostream 
     }
     fmt::print(out, "To do: {}, {}.\n", counted(left.steps, "step"),
                counted(left.squawks, "squawk"));
-    fmt::print(out, "Hours to go: {}.\n", hoursRange(told.minutes_to_go));
-    printWhen(told, out);
+    if (told.assemblies.empty()) {
+        fmt::print(out, "Hours to go: nothing that is left has an estimate.\n");
+    } else {
+        fmt::print(out, "Hours to go: {}.\n", hoursRange(told.minutes_to_go));
+        printWhen(told, out);
+    }
     if (left.guessed_estimates > 0)
         fmt::print(out, "{} had no estimate; {}.\n", counted(left.guessed_estimates, "step"),
                    standInText(left.stand_in));
@@ -128,8 +130,8 @@ void print(const forecast::LookBack &told, std::ostream &out)
                    hours(look.said.p10) + " to " + hours(look.said.p90), hours(look.came)});
     fmt::print(out, "\nLooking back, month by month, in hours:\n");
     table.print(out);
-    fmt::print(out, "No more came than P50 said in {} of {} months, than P80 said in {}.\n",
-               told.within_p50, told.with_outcome, told.within_p80);
+    fmt::print(out, "Of {} months, what came was within P50 in {}, and within P80 in {}.\n",
+               told.with_outcome, told.within_p50, told.within_p80);
     if (told.finished_on)
         fmt::print(out, "The last step was done on {}.\n", told.finished_on->text());
 }

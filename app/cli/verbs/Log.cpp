@@ -5,6 +5,7 @@
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
+#include "core/base/Trimmed.h"
 #include "core/project/acts/Sessions.h"
 #include "core/records/invariants/Bounds.h"
 
@@ -29,6 +30,8 @@ struct Options : VerbOptions {
 
 WorkSession sessionFrom(const Options &options, const Project &project)
 {
+    if (trimmed(options.note).empty())
+        throw WrongUsage("--note: say what was done.");
     const Records &records = *project.records();
     WorkSession session;
     session.component_id = partOf(records, options.component).id;
@@ -66,8 +69,10 @@ Outcome enter(const Options &options, Terminal &terminal)
         writeJson(id, session, terminal.out());
         terminal.out() << '\n';
     } else {
-        fmt::print(terminal.out(), "{} {} on {}.\n", onOneLine(label), onOneLine(part.name),
-                   session.began->text());
+        const bool isToCome = after(*session.began, project->today());
+        fmt::print(terminal.out(), "{} {} on {}{}.\n", onOneLine(label), onOneLine(part.name),
+                   session.began->text(),
+                   isToCome ? ", which is still to come: it counts from then on" : "");
     }
     return Outcome::Done;
 }
