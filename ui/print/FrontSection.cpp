@@ -218,10 +218,11 @@ void drawOpen(Pages &pages, const Packet &packet)
     const Wording &words = pages.wording();
     const Table table = openTable(words, packet);
     pages.smallHeading(words.text("Open"), leastHeightOf(table, pages.body().width()));
-    const bool hasGaps =
+    const bool isClosedIn =
+        !packet.front.out_of_reach.empty() ||
         std::ranges::any_of(packet.front.closed_with_gaps, &FrontPages::ClosedWithGaps::in_region);
     if (table.rows.empty())
-        pages.text(hasGaps
+        pages.text(isClosedIn
                        ? words.text("What is closed already is told below: what is open now and "
                                     "out of reach, and what was missing when it was closed.")
                        : words.text("No work on record is open in the way of these closings."));
