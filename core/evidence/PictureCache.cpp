@@ -46,6 +46,9 @@ bool hasEnd(const fs::path &jpeg)
 Bytes readOriginal(const fs::path &projectFolder, const Media &media)
 {
     const auto file = locate(projectFolder, media);
+    if (media.kind == MediaKind::Photo && file && media.sha256.empty())
+        throw FileFault({"{0} was not there when its record came; take the file in as a photo.",
+                         {shownName(media.file)}});
     if (media.kind != MediaKind::Photo || !file || !isSha256(media.sha256))
         throw FileFault({"{0} is not a photo in the project folder.", {shownName(media.file)}});
     const SourceFile source(*file);

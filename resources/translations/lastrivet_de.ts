@@ -6549,6 +6549,78 @@
         <source>What would have cleared it</source>
         <translation>Was es erledigt hätte</translation>
     </message>
+    <message>
+        <source>The folder {0} could not be made: {1}.</source>
+        <translation>Der Ordner {0} ließ sich nicht anlegen: {1}.</translation>
+    </message>
+    <message>
+        <source>The folder {0} could not be saved: {1}.</source>
+        <translation>Der Ordner {0} ließ sich nicht sichern: {1}.</translation>
+    </message>
+    <message>
+        <source>The folder {0} leads out of the project, where its files are not looked for; nothing is taken in there.</source>
+        <translation>Der Ordner {0} führt aus dem Projekt hinaus, wo seine Dateien nicht gesucht werden; dort wird nichts aufgenommen.</translation>
+    </message>
+    <message>
+        <source>{0} became shorter while it was read.</source>
+        <translation>{0} wurde kürzer, während sie gelesen wurde.</translation>
+    </message>
+    <message>
+        <source>{0} changed while it was read; try again when it has arrived.</source>
+        <translation>{0} hat sich beim Lesen geändert; noch einmal versuchen, wenn sie ganz angekommen ist.</translation>
+    </message>
+    <message>
+        <source>{0} could not be read: {1}.</source>
+        <translation>{0} war nicht zu lesen: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} could not be saved: its name is taken by another file.</source>
+        <translation>{0} ließ sich nicht sichern: Der Name gehört einer anderen Datei.</translation>
+    </message>
+    <message>
+        <source>{0} could not be saved: {1}.</source>
+        <translation>{0} ließ sich nicht sichern: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} is cut short: its end is missing. Copy it again.</source>
+        <translation>{0} ist abgeschnitten: Das Ende fehlt. Noch einmal kopieren.</translation>
+    </message>
+    <message>
+        <source>{0} is empty.</source>
+        <translation>{0} ist leer.</translation>
+    </message>
+    <message>
+        <source>{0} is larger than any photo.</source>
+        <translation>{0} ist größer als jedes Foto.</translation>
+    </message>
+    <message>
+        <source>{0} is not a file.</source>
+        <translation>{0} ist keine Datei.</translation>
+    </message>
+    <message>
+        <source>{0} is not a photo (JPEG, PNG, HEIC), a video or a PDF.</source>
+        <translation>{0} ist kein Foto (JPEG, PNG, HEIC), kein Video und kein PDF.</translation>
+    </message>
+    <message>
+        <source>{0} is not a photo (JPEG, PNG, HEIC).</source>
+        <translation>{0} ist kein Foto (JPEG, PNG, HEIC).</translation>
+    </message>
+    <message>
+        <source>{0} is not a photo in the project folder.</source>
+        <translation>{0} ist kein Foto im Projektordner.</translation>
+    </message>
+    <message>
+        <source>{0} is not the file that was taken in: it has changed since.</source>
+        <translation>{0} ist nicht die Datei, die aufgenommen wurde: Sie hat sich seitdem geändert.</translation>
+    </message>
+    <message>
+        <source>{0} was not taken in: stopped.</source>
+        <translation>{0} wurde nicht aufgenommen: abgebrochen.</translation>
+    </message>
+    <message>
+        <source>{0} was not there when its record came; take the file in as a photo.</source>
+        <translation>{0} war nicht da, als der Eintrag kam; die Datei als Foto aufnehmen.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -6549,6 +6549,78 @@
         <source>What would have cleared it</source>
         <translation>Ce qui l’aurait réglé</translation>
     </message>
+    <message>
+        <source>The folder {0} could not be made: {1}.</source>
+        <translation>Le dossier {0} n’a pas pu être créé : {1}.</translation>
+    </message>
+    <message>
+        <source>The folder {0} could not be saved: {1}.</source>
+        <translation>Le dossier {0} n’a pas pu être enregistré : {1}.</translation>
+    </message>
+    <message>
+        <source>The folder {0} leads out of the project, where its files are not looked for; nothing is taken in there.</source>
+        <translation>Le dossier {0} mène hors du projet, où ses fichiers ne sont pas cherchés ; rien n’y est repris.</translation>
+    </message>
+    <message>
+        <source>{0} became shorter while it was read.</source>
+        <translation>{0} a raccourci pendant sa lecture.</translation>
+    </message>
+    <message>
+        <source>{0} changed while it was read; try again when it has arrived.</source>
+        <translation>{0} a changé pendant sa lecture ; réessayer quand le fichier sera arrivé.</translation>
+    </message>
+    <message>
+        <source>{0} could not be read: {1}.</source>
+        <translation>{0} n’a pas pu être lu : {1}.</translation>
+    </message>
+    <message>
+        <source>{0} could not be saved: its name is taken by another file.</source>
+        <translation>{0} n’a pas pu être enregistré : un autre fichier porte ce nom.</translation>
+    </message>
+    <message>
+        <source>{0} could not be saved: {1}.</source>
+        <translation>{0} n’a pas pu être enregistré : {1}.</translation>
+    </message>
+    <message>
+        <source>{0} is cut short: its end is missing. Copy it again.</source>
+        <translation>{0} est tronqué : la fin manque. Copiez-le de nouveau.</translation>
+    </message>
+    <message>
+        <source>{0} is empty.</source>
+        <translation>{0} est vide.</translation>
+    </message>
+    <message>
+        <source>{0} is larger than any photo.</source>
+        <translation>{0} est plus grand que n’importe quelle photo.</translation>
+    </message>
+    <message>
+        <source>{0} is not a file.</source>
+        <translation>{0} n’est pas un fichier.</translation>
+    </message>
+    <message>
+        <source>{0} is not a photo (JPEG, PNG, HEIC), a video or a PDF.</source>
+        <translation>{0} n’est ni une photo (JPEG, PNG, HEIC), ni une vidéo, ni un PDF.</translation>
+    </message>
+    <message>
+        <source>{0} is not a photo (JPEG, PNG, HEIC).</source>
+        <translation>{0} n’est pas une photo (JPEG, PNG, HEIC).</translation>
+    </message>
+    <message>
+        <source>{0} is not a photo in the project folder.</source>
+        <translation>{0} n’est pas une photo du dossier du projet.</translation>
+    </message>
+    <message>
+        <source>{0} is not the file that was taken in: it has changed since.</source>
+        <translation>{0} n’est pas le fichier repris : il a changé depuis.</translation>
+    </message>
+    <message>
+        <source>{0} was not taken in: stopped.</source>
+        <translation>{0} n’a pas été repris : arrêté.</translation>
+    </message>
+    <message>
+        <source>{0} was not there when its record came; take the file in as a photo.</source>
+        <translation>{0} n’était pas là quand sa fiche est arrivée ; reprenez le fichier comme photo.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

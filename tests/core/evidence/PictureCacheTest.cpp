@@ -98,6 +98,10 @@ TEST_CASE("A photo that changed, vanished or lies elsewhere costs one sentence")
     album.media.sha256 = "../../etc/passwd";
     CHECK_FALSE(album.cache.path(album.media, PictureSize::Small));
     CHECK(album.cache.make(album.media));
+    album.media.file = "photos/one.jpg";
+    album.media.sha256.clear();
+    CHECK(english(*album.cache.make(album.media)) ==
+          "one.jpg was not there when its record came; take the file in as a photo.");
 }
 
 TEST_CASE("What is missing is made by several workers, each photo told once, until stopped")
