@@ -142,8 +142,9 @@ void writeCalendar(const std::vector<Entry> &entries, const FileFacts &facts,
 {
     const auto file = evidence::fileBehind(place);
     if (entries.empty())
-        throw NotSaved("No visit is planned, and no day of expiry or calibration is on record: "
-                       "there is nothing to put into a calendar.");
+        throw NotSaved("No visit is planned, and no expiry or calibration falls due or did in the "
+                       "last 30 days: there is nothing to put into a calendar.");
+    static_assert(keptDays == 30);
     const std::string text = calendarText(entries, facts);
     exchange::writeWholeFile(file, [&](std::ostream &out) { out << text; });
 }

@@ -3990,10 +3990,6 @@
         <translation>Keine verzeichnete Beanstandung passt.</translation>
     </message>
     <message>
-        <source>No visit is planned, and no day of expiry or calibration is on record: there is nothing to put into a calendar.</source>
-        <translation>Kein Besuch ist geplant, und kein Ablauf- oder Kalibriertag ist verzeichnet: für einen Kalender gibt es nichts.</translation>
-    </message>
-    <message>
         <source>No work is on record.</source>
         <translation>Keine Arbeit ist verzeichnet.</translation>
     </message>
@@ -6620,6 +6616,10 @@
     <message>
         <source>{0} was not there when its record came; take the file in as a photo.</source>
         <translation>{0} war nicht da, als der Eintrag kam; die Datei als Foto aufnehmen.</translation>
+    </message>
+    <message>
+        <source>No visit is planned, and no expiry or calibration falls due or did in the last 30 days: there is nothing to put into a calendar.</source>
+        <translation>Kein Besuch ist geplant, und kein Ablauf und keine Kalibrierung ist fällig oder war es in den letzten 30 Tagen: Für einen Kalender gibt es nichts.</translation>
     </message>
 </context>
 <context>

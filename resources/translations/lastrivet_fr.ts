@@ -3990,10 +3990,6 @@
         <translation>Aucune anomalie inscrite ne correspond.</translation>
     </message>
     <message>
-        <source>No visit is planned, and no day of expiry or calibration is on record: there is nothing to put into a calendar.</source>
-        <translation>Aucune visite n’est prévue, et aucun jour d’expiration ou d’étalonnage n’est inscrit : il n’y a rien pour un calendrier.</translation>
-    </message>
-    <message>
         <source>No work is on record.</source>
         <translation>Aucun travail n’est inscrit.</translation>
     </message>
@@ -6620,6 +6616,10 @@
     <message>
         <source>{0} was not there when its record came; take the file in as a photo.</source>
         <translation>{0} n’était pas là quand sa fiche est arrivée ; reprenez le fichier comme photo.</translation>
+    </message>
+    <message>
+        <source>No visit is planned, and no expiry or calibration falls due or did in the last 30 days: there is nothing to put into a calendar.</source>
+        <translation>Aucune visite n’est prévue, et aucune échéance ni étalonnage n’est dû ou ne l’a été dans les 30 derniers jours : il n’y a rien à mettre dans un calendrier.</translation>
     </message>
 </context>
 <context>
