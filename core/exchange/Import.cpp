@@ -88,6 +88,7 @@ Result<ImportReport, InputErrors> carryOut(Project &project, FileImport &files,
     report.files_copied = files.copied();
     report.files_missing = files.missing();
     report.unknown_currencies = unknownCurrencies(plan);
+    report.far_ahead = farAhead(plan, project.today());
     for (const RecordRef &record : plan.added)
         ++report.added[std::size_t(record.type)];
     const auto changed = project.change(

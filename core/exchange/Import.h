@@ -28,6 +28,8 @@ struct ImportReport {
     std::vector<std::string> files_missing;
     /// Currencies that are none in force by ISO 4217; their amounts were taken in as they are.
     std::vector<std::string> unknown_currencies;
+    /// Added records that speak of a day more than a year ahead, as people point at them.
+    std::vector<std::string> far_ahead;
 
     std::size_t addedInAll() const;
 };

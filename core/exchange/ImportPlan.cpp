@@ -9,8 +9,12 @@
 #include "core/stores/Currency.h"
 
 #include <algorithm>
+#include <array>
 #include <set>
+#include <span>
 #include <sstream>
+#include <string_view>
+#include <variant>
 
 namespace lastrivet::exchange {
 
@@ -135,6 +139,32 @@ void addViolations(ImportPlan &plan, const DocumentReading &reading,
     }
 }
 
+bool isPlan(std::string_view field)
+{
+    constexpr std::array<std::string_view, 5> plans{"planned_on", "planned_for", "expected_on",
+                                                    "expires_on", "due_on"};
+    return std::find(plans.begin(), plans.end(), field) != plans.end();
+}
+
+/// True when a field of the record, or of a row of its lists, says that something happened later.
+bool speaksOfLater(std::span<const Field> fields, const void *owner, Moment last)
+{
+    return std::any_of(fields.begin(), fields.end(), [&](const Field &field) {
+        if (field.rows) {
+            for (std::size_t i = 0; i < field.size(owner); ++i) {
+                if (speaksOfLater(field.rows->fields, field.row(owner, i), last))
+                    return true;
+            }
+            return false;
+        }
+        if (field.type != FieldType::Moment || isPlan(field.name))
+            return false;
+        const Scalar value = field.value(owner);
+        const Moment *moment = std::get_if<Moment>(&value);
+        return moment && after(*moment, last);
+    });
+}
+
 } // namespace
 
 void settle(WorkSession &session, const Records &records)
@@ -173,6 +203,19 @@ ImportPlan planImport(const DocumentReading &reading, const Profile &profile)
     addNew(plan, reading.document.records, Records{});
     addViolations(plan, reading, violations(plan.merged, profile));
     return plan;
+}
+
+std::vector<std::string> farAhead(const ImportPlan &plan, Moment today)
+{
+    constexpr std::int64_t year = 366;
+    const Moment last = today.plusDays(year).value_or(today);
+    std::vector<std::string> names;
+    for (const RecordRef &record : plan.added) {
+        const void *row = plan.merged.find(record.type, record.id);
+        if (speaksOfLater(describe(record.type).fields, row, last))
+            names.push_back(designation(plan.merged, record));
+    }
+    return names;
 }
 
 std::vector<std::string> unknownCurrencies(const ImportPlan &plan)

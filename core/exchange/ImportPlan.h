@@ -33,6 +33,11 @@ ImportPlan planImport(const DocumentReading &reading, const Profile &profile);
 /// slip, or one of earlier years. Nothing stands against them.
 std::vector<std::string> unknownCurrencies(const ImportPlan &plan);
 
+/// Added records that say of something that it was done more than a year after `today`, as people
+/// point at them: most likely a slip of the pen, and nothing of it counts until then. Days on which
+/// something is planned, expected or runs out are none of these.
+std::vector<std::string> farAhead(const ImportPlan &plan, Moment today);
+
 /// Gives a log entry without a part that of its step, else of its squawk, and puts those who worked
 /// in order: who comes first says nothing.
 void settle(WorkSession &session, const Records &records);

@@ -9835,6 +9835,13 @@
         <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
         <translation>Keine gültige Währung nach ISO 4217: %1; die Beträge bleiben, wie sie sind.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n records speak of days more than a year ahead; the first: %1.</source>
+        <translation>
+            <numerusform>%n Datensatz spricht von Tagen, die mehr als ein Jahr voraus liegen: %1.</numerusform>
+            <numerusform>%n Datensätze sprechen von Tagen, die mehr als ein Jahr voraus liegen; der erste: %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

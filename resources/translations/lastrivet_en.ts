@@ -323,6 +323,13 @@
             <numerusform>%n files were not found; the first: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n records speak of days more than a year ahead; the first: %1.</source>
+        <translation>
+            <numerusform>%n record speaks of days more than a year ahead: %1.</numerusform>
+            <numerusform>%n records speak of days more than a year ahead; the first: %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

@@ -9835,6 +9835,13 @@
         <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
         <translation>Aucune monnaie en vigueur selon ISO 4217 : %1 ; les montants restent tels quels.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n records speak of days more than a year ahead; the first: %1.</source>
+        <translation>
+            <numerusform>%n fiche parle de jours à plus d’un an d’ici : %1.</numerusform>
+            <numerusform>%n fiches parlent de jours à plus d’un an d’ici ; la première : %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

@@ -87,6 +87,17 @@ class Json(TerminalTest):
         self.assertEqual(answer.code, 0)
         self.assertIn("ISO 4217: ABC", answer.err)
 
+    def test_a_day_far_ahead_is_told_and_taken_in(self):
+        document = bench()
+        document["work_sessions"][0]["began"] = "2192-12-29"
+        document["part_lines"] = [{"id": 90, "name": "Rib", "quantity": 1,
+                                   "expected_on": "2192-01-01"}]
+        answer = self.run_program("import", self.project, self.write("bench.json", document),
+                                  "--create")
+        self.assertEqual(answer.code, 0)
+        self.assertIn("1 record speaks of days more than a year ahead, the first is log entry 40",
+                      answer.err)
+
     def test_what_was_taken_in_before_a_file_that_fails_is_told(self):
         good = self.write("good.json", bench())
         bad = self.write("bad.json", "no document")

@@ -40,6 +40,11 @@ void tellImport(Session &session, const exchange::ImportReport &report)
         words += QLatin1Char(' ') +
                  tr("%n files were not found; the first: %1.", int(report.files_missing.size()))
                      .arg(toQt(report.files_missing.front()));
+    if (!report.far_ahead.empty())
+        words +=
+            QLatin1Char(' ') + tr("%n records speak of days more than a year ahead; the first: %1.",
+                                  int(report.far_ahead.size()))
+                                   .arg(toQt(report.far_ahead.front()));
     QStringList unknown;
     for (const std::string &currency : report.unknown_currencies)
         unknown << toQt(currency);

@@ -200,6 +200,7 @@ private:
         report.added[std::size_t(type)] = plan->import.added.size();
         report.skipped = plan->import.skipped;
         report.unknown_currencies = exchange::unknownCurrencies(plan->import);
+        report.far_ahead = exchange::farAhead(plan->import, m_project->today());
         return report;
     }
 
@@ -271,6 +272,18 @@ void warnOfCurrencies(const Imported &imported, Terminal &terminal)
                                       imported.file, fmt::join(unknown, ", ")));
 }
 
+/// A slip in a year: nothing of it counts until then, and no list would show it.
+void warnOfDays(const Imported &imported, Terminal &terminal)
+{
+    const auto &ahead = imported.report.far_ahead;
+    if (!ahead.empty())
+        terminal.complain(fmt::format(
+            "{}: {} of days more than a year ahead, the first is {}; "
+            "they count from then on.",
+            imported.file, counted(std::int64_t(ahead.size()), "record speaks", "records speak"),
+            ahead.front()));
+}
+
 void tellJson(const std::vector<Imported> &all, Terminal &terminal)
 {
     writeJson(all, terminal.out());
@@ -286,6 +299,7 @@ Outcome take(const Options &options, Terminal &terminal)
             all.push_back({file, run.take(file, terminal)});
             warnOfMissing(all.back(), terminal);
             warnOfCurrencies(all.back(), terminal);
+            warnOfDays(all.back(), terminal);
             if (!options.json)
                 printText(all.back(), terminal.out());
         }
