@@ -10,7 +10,13 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <fmt/ostream.h>
+#include <fmt/ranges.h>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
 
 namespace lastrivet::cli {
 
@@ -127,17 +133,50 @@ private:
     void printClosing(const ClosingAnswer &closing) const
     {
         printTitle(closing);
+        if (!tellsAll())
+            printOnRecord(closing.on_record);
         if (closing.state == State::Closed)
             return;
         if (closing.state == State::ClosedEarly)
             printWhyEarly(*m_records.find(closing.id));
+        // Whoever asks for a closing by its id wants to know all about it.
         const auto blockers = m_order.nearestFirst(closing);
-        for (std::size_t i = 0; i < std::min(nearest, blockers.size()); ++i)
+        const std::size_t shown = tellsAll() ? std::min(nearest, blockers.size()) : blockers.size();
+        for (std::size_t i = 0; i < shown; ++i)
             printBlocker(*blockers[i], closing.state);
-        if (blockers.size() > nearest)
-            fmt::print(m_out, "      and {} more\n", blockers.size() - nearest);
+        if (blockers.size() > shown)
+            fmt::print(m_out, "      and {} more\n", blockers.size() - shown);
         if (closing.state == State::ClosedEarly)
             printWhatClearsGaps(*m_records.find(closing.id));
+    }
+
+    /// Nothing against a closing means little where little is on record.
+    void printOnRecord(const readiness::OnRecord &known) const
+    {
+        const std::pair<std::string_view, std::int64_t> kinds[] = {
+            {"steps", known.steps},
+            {"log entries", known.sessions},
+            {"photographs", known.photos},
+            {"squawks", known.squawks},
+            {"deviations", known.deviations},
+            {"bulletins", known.bulletins},
+            {"lines of fasteners", known.fasteners},
+            {"measurements", known.measurements},
+            {"packing lines", known.part_lines},
+            {"uses of material", known.material_uses},
+            {"lines to check", known.checks}};
+        std::vector<std::string> there;
+        std::vector<std::string_view> missing;
+        for (const auto &[kind, number] : kinds) {
+            if (number == 0)
+                missing.push_back(kind);
+            else
+                there.push_back(fmt::format("{} {}", kind, number));
+        }
+        if (!there.empty())
+            fmt::print(m_out, "      On record: {}\n", fmt::join(there, ", "));
+        if (!missing.empty())
+            fmt::print(m_out, "      Nothing on record of: {}\n", fmt::join(missing, ", "));
     }
 
     /// What no blocker says of a closing that somebody else closed.

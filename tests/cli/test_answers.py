@@ -69,6 +69,22 @@ class Ready(TerminalTest):
         self.assertNotIn("Left wing, lower skin", text)
         self.assertNotIn("must stay open", text)
 
+    def test_a_closing_that_is_asked_for_is_told_with_everything(self):
+        document = bench()
+        document["steps"] += [{"id": 100 + i, "component_id": RIB, "title": f"Dimple {i}"}
+                              for i in range(12)]
+        self.project = self.folder / "Asked.lastrivet"
+        self.make_project(document)
+        every = self.ask("ready", self.project, "--as-of", "2026-03-14").out
+        self.assertRegex(every, r"(?m)^      and 1\d more$")
+        asked = self.ask("ready", self.project, "--as-of", "2026-03-14", "--closing",
+                         LEFT_SKIN).out
+        self.assertNotIn(" more\n", asked)
+        for i in range(12):
+            self.assertIn(f"Dimple {i} in", asked)
+        self.assertRegex(asked, r"(?m)^      On record: steps 14, log entries 2, squawks 1$")
+        self.assertRegex(asked, r"(?m)^      Nothing on record of: photographs, deviations,")
+
     def test_what_the_maker_closed_without_a_paper_says_what_is_missing(self):
         document = bench()
         document["project"]["profile"] = "ca"
