@@ -155,8 +155,42 @@ std::optional<Closer> closerOf(const MaterialUse &use, const std::string &name,
     return std::nullopt;
 }
 
+/// The fact with its day; log entries and signatures name their own.
+Message dated(const Records &records, const Fact &fact)
+{
+    Message name = named(records, fact.record);
+    if (fact.record.type == RecordType::WorkSession || fact.record.type == RecordType::SignOff)
+        return name;
+    return {"{0} on {1}", {nested(name), fact.moment.text()}};
+}
+
+/// What came after a signature; only of log entries can it be said that they changed nothing.
+std::optional<Closer> closerOf(const std::vector<Fact> &facts, const std::string &name,
+                               const Records &records)
+{
+    if (facts.empty())
+        return std::nullopt;
+    const auto isSession = [](const Fact &fact) {
+        return fact.record.type == RecordType::WorkSession;
+    };
+    const bool areSessions = std::all_of(facts.begin(), facts.end(), isSession);
+    const auto heavy =
+        std::find_if(facts.begin(), facts.end(), [](const Fact &fact) { return fact.heavy; });
+    const Fact &gravest = heavy == facts.end() ? facts.front() : *heavy;
+    const std::string what = nested(dated(records, gravest));
+    Message sentence{"{0}: after the signature came {1}", {name, what}};
+    if (facts.size() > 1)
+        sentence = {"{0}: after the signature came {1}, and {2} more",
+                    {name, what, std::to_string(facts.size() - 1)}};
+    return Closer{std::move(sentence), areSessions
+                                           ? wordings[std::size_t(Rule::OutdatedSignOff)].cleared
+                                           : std::string_view("have it signed again")};
+}
+
 std::optional<Closer> closer(const Blocker &blocker, const Records &records)
 {
+    if (blocker.rule == Rule::OutdatedSignOff)
+        return closerOf(blocker.facts, firstName(blocker, records), records);
     if (blocker.rule == Rule::MissingPart) {
         const PartLine *line = records.find(Id<PartLine>{blocker.record.id});
         return line ? closerOf(*line, firstName(blocker, records)) : std::nullopt;

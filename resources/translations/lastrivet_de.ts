@@ -6621,6 +6621,22 @@
         <source>No visit is planned, and no expiry or calibration falls due or did in the last 30 days: there is nothing to put into a calendar.</source>
         <translation>Kein Besuch ist geplant, und kein Ablauf und keine Kalibrierung ist fällig oder war es in den letzten 30 Tagen: Für einen Kalender gibt es nichts.</translation>
     </message>
+    <message>
+        <source>have it signed again</source>
+        <translation>neu unterschreiben lassen</translation>
+    </message>
+    <message>
+        <source>{0} on {1}</source>
+        <translation>{0} am {1}</translation>
+    </message>
+    <message>
+        <source>{0}: after the signature came {1}</source>
+        <translation>{0}: nach der Unterschrift kam {1}</translation>
+    </message>
+    <message>
+        <source>{0}: after the signature came {1}, and {2} more</source>
+        <translation>{0}: nach der Unterschrift kamen {1} und {2} weitere</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -6621,6 +6621,22 @@
         <source>No visit is planned, and no expiry or calibration falls due or did in the last 30 days: there is nothing to put into a calendar.</source>
         <translation>Aucune visite n’est prévue, et aucune échéance ni étalonnage n’est dû ou ne l’a été dans les 30 derniers jours : il n’y a rien à mettre dans un calendrier.</translation>
     </message>
+    <message>
+        <source>have it signed again</source>
+        <translation>faire signer de nouveau</translation>
+    </message>
+    <message>
+        <source>{0} on {1}</source>
+        <translation>{0} le {1}</translation>
+    </message>
+    <message>
+        <source>{0}: after the signature came {1}</source>
+        <translation>{0} : après la signature est venu {1}</translation>
+    </message>
+    <message>
+        <source>{0}: after the signature came {1}, and {2} more</source>
+        <translation>{0} : après la signature sont venus {1} et {2} de plus</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

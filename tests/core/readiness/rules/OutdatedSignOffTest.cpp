@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Sentences.h"
 #include "tests/support/RuleBench.h"
 
 #include <catch2/catch.hpp>
@@ -42,6 +43,29 @@ TEST_CASE("A deviation raised and built after the signature gives two facts")
     const auto deviation = bench.deviation(bench.rib, "2026-03-12");
     bench.change(deviation, [](Deviation &d) { d.built_on = on("2026-03-12"); });
     CHECK(bench.about(point, "2026-03-12")->facts.size() == 2);
+}
+
+TEST_CASE("What outdates a signature is named, and whether saying that it changed nothing helps")
+{
+    RuleBench bench(readiness::Rule::OutdatedSignOff);
+    const auto point =
+        bench.signedPoint(HoldPointKind::OwnCheck, SignerRole::Builder, "2026-03-10");
+    const auto sentence = [&] {
+        return english(readiness::sentence(*bench.about(point, "2026-03-12"), bench.records));
+    };
+    const auto clearedBy = [&] {
+        return english(
+            readiness::clearedBy(*bench.about(point, "2026-03-12"), bench.records, bench.profile));
+    };
+    bench.session(bench.rib, "2026-03-11", 30);
+    CHECK(sentence() == "Own check: after the signature came work on 2026-03-11 in Rib");
+    CHECK(clearedBy() ==
+          "have it signed again, or say of each session whether it changed what was inspected");
+    const auto step = bench.step(bench.rib, "Deburr");
+    bench.change(step, [](Step &s) { s.done_on = on("2026-03-12"); });
+    CHECK(sentence() ==
+          "Own check: after the signature came Deburr in Rib on 2026-03-12, and 1 more");
+    CHECK(clearedBy() == "have it signed again");
 }
 
 TEST_CASE("Tools are counted again after another signature on a later day")
