@@ -141,11 +141,10 @@ void addExpiring(Rows &rows, const Records &records, Moment asOf)
         if (!days)
             continue;
         const RecordRef ref{RecordType::MaterialLot, lot.id.value()};
-        rows.push_back(
-            {AttentionKind::ExpiringMaterial,
-             ref,
-             {*days < 0 ? "{0}, lot {1}, expired on {2}" : "{0}, lot {1}, expires on {2}",
-              {lot.name, lot.lot_number, lot.expires_on->text()}}});
+        rows.push_back({AttentionKind::ExpiringMaterial,
+                        ref,
+                        {*days < 0 ? "{0}: expired on {1}" : "{0}: expires on {1}",
+                         {nestedFirst(named(records, ref)), lot.expires_on->text()}}});
     }
 }
 

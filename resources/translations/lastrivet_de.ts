@@ -3658,14 +3658,6 @@
         <translation>{0}, Charge {1}</translation>
     </message>
     <message>
-        <source>{0}, lot {1}, expired on {2}</source>
-        <translation>{0}, Charge {1}, abgelaufen am {2}</translation>
-    </message>
-    <message>
-        <source>{0}, lot {1}, expires on {2}</source>
-        <translation>{0}, Charge {1}, läuft ab am {2}</translation>
-    </message>
-    <message>
         <source>{0}.</source>
         <translation>{0}.</translation>
     </message>
@@ -6636,6 +6628,14 @@
     <message>
         <source>{0}: after the signature came {1}, and {2} more</source>
         <translation>{0}: nach der Unterschrift kamen {1} und {2} weitere</translation>
+    </message>
+    <message>
+        <source>{0}: expired on {1}</source>
+        <translation>{0}: abgelaufen am {1}</translation>
+    </message>
+    <message>
+        <source>{0}: expires on {1}</source>
+        <translation>{0}: läuft ab am {1}</translation>
     </message>
 </context>
 <context>

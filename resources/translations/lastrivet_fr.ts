@@ -3658,14 +3658,6 @@
         <translation>{0}, lot {1}</translation>
     </message>
     <message>
-        <source>{0}, lot {1}, expired on {2}</source>
-        <translation>{0}, lot {1}, expiré le {2}</translation>
-    </message>
-    <message>
-        <source>{0}, lot {1}, expires on {2}</source>
-        <translation>{0}, lot {1}, expire le {2}</translation>
-    </message>
-    <message>
         <source>{0}.</source>
         <translation>{0}.</translation>
     </message>
@@ -6636,6 +6628,14 @@
     <message>
         <source>{0}: after the signature came {1}, and {2} more</source>
         <translation>{0} : après la signature sont venus {1} et {2} de plus</translation>
+    </message>
+    <message>
+        <source>{0}: expired on {1}</source>
+        <translation>{0} : expiré le {1}</translation>
+    </message>
+    <message>
+        <source>{0}: expires on {1}</source>
+        <translation>{0} : expire le {1}</translation>
     </message>
 </context>
 <context>

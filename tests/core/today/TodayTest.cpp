@@ -164,6 +164,12 @@ TEST_CASE("Expiry is announced thirty days ahead and forgotten thirty days after
         return bench.hasAttention(AttentionKind::ExpiringMaterial);
     };
     CHECK(expires("2026-04-13"));
+    // A lot whose number nobody wrote down is called by its name alone.
+    const auto page = bench.page();
+    const auto said =
+        std::ranges::find(page.attention, AttentionKind::ExpiringMaterial, &Attention::kind);
+    REQUIRE(said != page.attention.end());
+    CHECK(english(said->sentence) == "Tank sealant: expires on 2026-04-13");
     CHECK_FALSE(expires("2026-04-14"));
     CHECK(expires("2026-02-12"));
     CHECK_FALSE(expires("2026-02-11"));
