@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/certificate/CrossCheck.h"
 
+#include "core/entry/Fold.h"
+
 #include <map>
 #include <tuple>
 
@@ -11,14 +13,12 @@ namespace {
 
 using Outcome = Compared::Outcome;
 
-/// A text without what people leave out or put in between.
+/// A text in small letters, since papers like capitals, without what people leave out or put in
+/// between.
 std::string plain(std::string_view text)
 {
-    std::string plain;
-    for (const char c : text) {
-        if (c != ' ' && c != '-' && c != '.')
-            plain += c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
-    }
+    std::string plain = entry::folded(text);
+    std::erase_if(plain, [](char c) { return c == ' ' || c == '-' || c == '.'; });
     return plain;
 }
 

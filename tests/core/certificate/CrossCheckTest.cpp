@@ -38,6 +38,19 @@ TEST_CASE("What papers write otherwise than the project is named, spelling aside
     CHECK(found.front().expected == "0042");
 }
 
+TEST_CASE("A name in capitals is the same name, with its accents too")
+{
+    test::ProjectBuilder project;
+    project.change(project.builder, [](Person &person) { person.name = "Åsa Möller"; });
+    auto paper = document("registration");
+    paper.name_as_written = "ÅSA MÖLLER";
+    const auto id = project.add(paper);
+    CHECK(disagreements(project.records).empty());
+    project.change(id,
+                   [](CertificateDocument &document) { document.name_as_written = "ASA MOLLER"; });
+    CHECK(disagreements(project.records).size() == 1);
+}
+
 TEST_CASE(
     "One serial number on two parts of one kind is told, and equipment that is the part is not")
 {
