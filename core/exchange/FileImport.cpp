@@ -38,12 +38,14 @@ Message isTaken()
     return {"The project has another file of this name.", {}};
 }
 
-/// Calls `body` with each added file record; stops after enough errors.
+/// Calls `body` with each file record among these; stops after enough errors.
 template <class Body>
-InputErrors eachAdded(const ImportPlan &plan, const ImportDocument &document, Body &&body)
+InputErrors eachFile(std::vector<RecordRef> records, const std::vector<RecordRef> &more,
+                     const ImportPlan &plan, const ImportDocument &document, Body &&body)
 {
+    records.insert(records.end(), more.begin(), more.end());
     InputErrors errors;
-    for (const RecordRef &record : plan.added) {
+    for (const RecordRef &record : records) {
         if (record.type != RecordType::Media || errors.size() == mostErrors)
             continue;
         const auto &media = *plan.merged.find(Id<Media>{record.id});
@@ -72,7 +74,7 @@ FileImport::~FileImport()
 
 InputErrors FileImport::check(const ImportPlan &plan, const DocumentReading &reading) const
 {
-    return eachAdded(plan, reading.document, [&](const Media &media) -> std::optional<Message> {
+    const auto body = [&](const Media &media) -> std::optional<Message> {
         // What is wrong with these is said already.
         if (media.file.empty() || reading.faulty.contains({RecordType::Media, media.id.value()}))
             return std::nullopt;
@@ -83,7 +85,26 @@ InputErrors FileImport::check(const ImportPlan &plan, const DocumentReading &rea
         } catch (const evidence::FileFault &fault) {
             return fault.message();
         }
-    });
+    };
+    return eachFile(plan.added, incomplete(plan), plan, reading.document, body);
+}
+
+std::vector<RecordRef> FileImport::incomplete(const ImportPlan &plan) const
+{
+    std::vector<RecordRef> found;
+    for (const RecordRef &record : plan.known_files) {
+        const Media &media = *plan.merged.find(Id<Media>{record.id});
+        const auto from = evidence::locate(m_source, media);
+        const auto to = evidence::locate(m_target, media);
+        if (media.withdrawn_on || !from || !to)
+            continue;
+        std::error_code ignored;
+        const bool isLost = !fs::exists(*to, ignored) && fs::is_regular_file(*from, ignored);
+        const bool isUnknown = media.sha256.empty() && fs::is_regular_file(*to, ignored);
+        if (isLost || isUnknown)
+            found.push_back(record);
+    }
+    return found;
 }
 
 std::optional<Message> FileImport::wrongContent(const Media &media) const
@@ -103,7 +124,8 @@ std::optional<Message> FileImport::wrongContent(const Media &media) const
 
 InputErrors FileImport::copy(const ImportPlan &plan, const ImportDocument &document)
 {
-    auto errors = eachAdded(plan, document, [this](const Media &media) { return copyFile(media); });
+    auto errors = eachFile(plan.added, incomplete(plan), plan, document,
+                           [this](const Media &media) { return copyFile(media); });
     for (const fs::path &folder : m_folders)
         evidence::settleFolder(folder);
     return errors;
@@ -149,14 +171,15 @@ std::optional<Message> FileImport::copyNew(const Media &media, const fs::path &f
     return std::nullopt;
 }
 
-void FileImport::describe(Media &media) const
+bool FileImport::describe(Media &media) const
 {
     const auto facts = m_facts.find(media.id.value());
     if (facts == m_facts.end())
-        return;
+        return false;
     media.sha256 = facts->second.sha256;
     if (!media.bytes)
         media.bytes = facts->second.bytes;
+    return true;
 }
 
 } // namespace lastrivet::exchange

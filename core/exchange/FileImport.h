@@ -24,14 +24,14 @@ public:
     FileImport(const FileImport &) = delete;
     FileImport &operator=(const FileImport &) = delete;
 
-    /// What is wrong with the files of added records, their names and what is in them; nothing is
-    /// copied, and the target need not be there yet.
+    /// What is wrong with the files of added records, and of known ones that lack theirs: their
+    /// names and what is in them. Nothing is copied, and the target need not be there yet.
     InputErrors check(const ImportPlan &plan, const DocumentReading &reading) const;
     /// Copies the files that were checked, durably; answers what has become wrong since.
     InputErrors copy(const ImportPlan &plan, const ImportDocument &document);
     /// Gives a record whose document does not say them the sum and the length of its file, by
-    /// which the file is known from then on; after `copy`.
-    void describe(Media &media) const;
+    /// which the file is known from then on; after `copy`. False when it did not.
+    bool describe(Media &media) const;
     /// The records are stored: the copies stay.
     void keep() { m_made.clear(); }
 
@@ -45,6 +45,9 @@ private:
         std::int64_t bytes = 0;
     };
 
+    /// Known records whose files lie beside the document and not in the project, or in it without a
+    /// sum on record.
+    std::vector<RecordRef> incomplete(const ImportPlan &plan) const;
     std::optional<Message> wrongContent(const Media &media) const;
     std::optional<Message> copyFile(const Media &media);
     std::optional<Message> copyNew(const Media &media, const std::filesystem::path &from,

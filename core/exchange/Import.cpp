@@ -39,6 +39,11 @@ std::size_t apply(Edit &edit, const ImportPlan &plan, const ImportDocument &docu
 {
     for (const RecordRef &record : plan.added)
         put(edit, plan, record, files);
+    for (const RecordRef &record : plan.known_files) {
+        Media media = *plan.merged.find(Id<Media>{record.id});
+        if (files.describe(media))
+            edit.putAny(record.type, &media);
+    }
     std::size_t made = 0;
     for (const RecordRef &record : plan.added) {
         if (record.type != RecordType::Closing || document.hold_points_given)

@@ -35,7 +35,8 @@ struct ImportReport {
 };
 
 /// Takes an interchange document into a project in one change, or changes nothing and says
-/// everything that is wrong. Files of photos and documents are copied from beside the document.
+/// everything that is wrong. Files of photos and documents are copied from beside the document,
+/// those of known records too where the project lacks them.
 /// Throws `Fault`s of the disk.
 Result<ImportReport, InputErrors> importDocument(Project &project,
                                                  const std::filesystem::path &document);

@@ -85,7 +85,10 @@ void compare(ImportPlan &plan, const DocumentReading &reading, const Records &ex
             settle(*static_cast<WorkSession *>(given.get()), plan.merged);
         else if (record.type == RecordType::Media)
             fillIn(*static_cast<Media *>(given.get()), *static_cast<const Media *>(known));
-        if (!description.equal(given.get(), known) && !reading.faulty.contains(record))
+        const bool isEqual = description.equal(given.get(), known);
+        if (isEqual && record.type == RecordType::Media)
+            plan.known_files.push_back(record);
+        if (!isEqual && !reading.faulty.contains(record))
             addError(plan, document, record, designation(document.records, record),
                      {"The project has this record with other content; they differ in {0} first.",
                       {firstDifference(description, given.get(), known)}});

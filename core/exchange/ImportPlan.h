@@ -19,6 +19,8 @@ struct ImportPlan {
     std::vector<RecordRef> added;
     /// Records that are there already with the same content.
     std::size_t skipped = 0;
+    /// Those of files among them: what was not there when they came may be there now.
+    std::vector<RecordRef> known_files;
     /// Everything that stands against it; then nothing of it may be done.
     InputErrors errors;
 };

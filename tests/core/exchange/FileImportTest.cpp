@@ -8,6 +8,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <string>
 #include <string_view>
 
 using namespace lastrivet;
@@ -49,4 +50,35 @@ TEST_CASE("A file that its document says no sum of is known by the sum it has fr
     REQUIRE(again);
     CHECK(again->addedInAll() == 0);
     CHECK(again->skipped == 2);
+    CHECK(again->files_copied == 0);
+}
+
+TEST_CASE("A file that was not there when its record came is copied when the document comes again")
+{
+    const test::TemporaryFolder folder;
+    const fs::path document = folder / "in/document.json";
+    // As coreutils' sha256sum says.
+    const std::string sum = "2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97";
+    write(document, R"({"format": "lastrivet-records", "version": 1,
+        "project": {"name": "Demo", "profile": "ca"},
+        "media": [{"id": 1, "kind": "photo", "file": "own/a.jpg"},
+                  {"id": 2, "kind": "photo", "file": "own/b.jpg", "sha256": ")" +
+                        sum + R"("}]})");
+    const auto made =
+        importAsNewProject(folder / "Demo.lastrivet", document, ProfileLibrary::standard(), {});
+    REQUIRE(made);
+    CHECK(made->report.files_missing.size() == 2);
+    write(folder / "in/own/a.jpg", "picture");
+    write(folder / "in/own/b.jpg", "another picture");
+    const auto wrong = importDocument(*made->project, document);
+    REQUIRE_FALSE(wrong);
+    CHECK(wrong.reason().front().place == "/media/1/file");
+    CHECK_FALSE(fs::exists(folder / "Demo.lastrivet/own/a.jpg"));
+    write(folder / "in/own/b.jpg", "picture");
+    const auto again = importDocument(*made->project, document);
+    REQUIRE(again);
+    CHECK(again->skipped == 2);
+    CHECK(again->files_copied == 2);
+    CHECK(made->project->records()->find(Id<Media>{1})->sha256 == sum);
+    CHECK(fs::exists(folder / "Demo.lastrivet/own/b.jpg"));
 }
