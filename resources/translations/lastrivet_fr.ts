@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>%1: locked</source>
-        <translation>%1 : freiné</translation>
+        <translation>%1&#xa0;: freiné</translation>
     </message>
     <message>
         <source>Tick</source>
@@ -41,7 +41,7 @@
     </message>
     <message>
         <source>torqued: %1</source>
-        <translation>serré : %1</translation>
+        <translation>serré&#xa0;: %1</translation>
     </message>
     <message>
         <source>finger-tight · %1</source>
@@ -100,7 +100,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -119,7 +119,7 @@
     </message>
     <message>
         <source>%1: %2, or %3?</source>
-        <translation>%1 : %2 ou %3 ?</translation>
+        <translation>%1&#xa0;: %2 ou %3&#xa0;?</translation>
     </message>
     <message>
         <source>It is not known who wrote it.</source>
@@ -127,15 +127,15 @@
     </message>
     <message>
         <source>decided: the other was taken</source>
-        <translation>décidé : l’autre a été repris</translation>
+        <translation>décidé&#xa0;: l’autre a été repris</translation>
     </message>
     <message>
         <source>decided: what stood was kept</source>
-        <translation>décidé : ce qui était en place est resté</translation>
+        <translation>décidé&#xa0;: ce qui était en place est resté</translation>
     </message>
     <message>
         <source>left out: %1</source>
-        <translation>laissé de côté : %1</translation>
+        <translation>laissé de côté&#xa0;: %1</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -151,7 +151,7 @@
     </message>
     <message>
         <source>“%1”</source>
-        <translation>« %1 »</translation>
+        <translation>«&#xa0;%1&#xa0;»</translation>
     </message>
 </context>
 <context>
@@ -1195,15 +1195,15 @@
     <name>HardwareActs</name>
     <message>
         <source>%1: fitted</source>
-        <translation>%1 : posé</translation>
+        <translation>%1&#xa0;: posé</translation>
     </message>
     <message>
         <source>%1: sealed</source>
-        <translation>%1 : marqué au vernis</translation>
+        <translation>%1&#xa0;: marqué au vernis</translation>
     </message>
     <message>
         <source>%1: locked</source>
-        <translation>%1 : freiné</translation>
+        <translation>%1&#xa0;: freiné</translation>
     </message>
     <message>
         <source>%1, measured again</source>
@@ -1211,11 +1211,11 @@
     </message>
     <message>
         <source>%1: measured again</source>
-        <translation>%1 : mesuré de nouveau</translation>
+        <translation>%1&#xa0;: mesuré de nouveau</translation>
     </message>
     <message>
         <source>%1: torqued</source>
-        <translation>%1 : serré au couple</translation>
+        <translation>%1&#xa0;: serré au couple</translation>
     </message>
     <message numerus="yes">
         <source>%n lines of fasteners</source>
@@ -1265,11 +1265,11 @@
     </message>
     <message>
         <source>“%1” is no torque.</source>
-        <translation>« %1 » n’est pas un couple.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un couple.</translation>
     </message>
     <message>
         <source>The chosen lines have different limits; torque each by itself.</source>
-        <translation>Les lignes choisies ont des limites différentes ; serrez chacune séparément.</translation>
+        <translation>Les lignes choisies ont des limites différentes&#xa0;; serrez chacune séparément.</translation>
     </message>
     <message>
         <source>Record the torque</source>
@@ -1351,13 +1351,13 @@
     <name>LogActs</name>
     <message>
         <source>%1 in pieces: parts, times or both, with a plus sign between them, as in “LA + RW” or “40m + RW 20m”. What says no time shares the rest.</source>
-        <translation>%1 en morceaux : pièces, durées ou les deux, avec un plus entre eux, comme « LA + RW » ou « 40m + RW 20m ». Ce qui ne dit pas de durée partage le reste.</translation>
+        <translation>%1 en morceaux&#xa0;: pièces, durées ou les deux, avec un plus entre eux, comme «&#xa0;LA + RW&#xa0;» ou «&#xa0;40m + RW 20m&#xa0;». Ce qui ne dit pas de durée partage le reste.</translation>
     </message>
     <message numerus="yes">
         <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>
         <translation>
-            <numerusform>%n entrée va à un autre jour, une autre pièce, ou les deux, comme « hier », « LA » ou « 3 mar aileron gauche ». L’heure reste.</numerusform>
-            <numerusform>%n entrées vont à un autre jour, une autre pièce, ou les deux, comme « hier », « LA » ou « 3 mar aileron gauche ». L’heure reste.</numerusform>
+            <numerusform>%n entrée va à un autre jour, une autre pièce, ou les deux, comme «&#xa0;hier&#xa0;», «&#xa0;LA&#xa0;» ou «&#xa0;3 mar aileron gauche&#xa0;». L’heure reste.</numerusform>
+            <numerusform>%n entrées vont à un autre jour, une autre pièce, ou les deux, comme «&#xa0;hier&#xa0;», «&#xa0;LA&#xa0;» ou «&#xa0;3 mar aileron gauche&#xa0;». L’heure reste.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -1477,13 +1477,13 @@
     </message>
     <message>
         <source>Nothing new: this project has every change of the other copy.</source>
-        <translation>Rien de nouveau : ce projet a toutes les modifications de l’autre copie.</translation>
+        <translation>Rien de nouveau&#xa0;: ce projet a toutes les modifications de l’autre copie.</translation>
     </message>
     <message numerus="yes">
         <source>Nothing new: this project has every change of the other copy; %n things are still to decide.</source>
         <translation>
-            <numerusform>Rien de nouveau : ce projet a toutes les modifications de l’autre copie ; %n chose reste à décider.</numerusform>
-            <numerusform>Rien de nouveau : ce projet a toutes les modifications de l’autre copie ; %n choses restent à décider.</numerusform>
+            <numerusform>Rien de nouveau&#xa0;: ce projet a toutes les modifications de l’autre copie&#xa0;; %n chose reste à décider.</numerusform>
+            <numerusform>Rien de nouveau&#xa0;: ce projet a toutes les modifications de l’autre copie&#xa0;; %n choses restent à décider.</numerusform>
         </translation>
     </message>
     <message>
@@ -1503,15 +1503,15 @@
     </message>
     <message>
         <source>1 closing must stay open; it waits only for a signature.</source>
-        <translation>1 fermeture doit rester ouverte ; elle n’attend qu’une signature.</translation>
+        <translation>1 fermeture doit rester ouverte&#xa0;; elle n’attend qu’une signature.</translation>
     </message>
     <message>
         <source>A correction is verified by a builder, an adviser or an inspector; {0} is none of them.</source>
-        <translation>Une correction est vérifiée par un constructeur, un conseiller ou un inspecteur ; {0} n’est rien de cela.</translation>
+        <translation>Une correction est vérifiée par un constructeur, un conseiller ou un inspecteur&#xa0;; {0} n’est rien de cela.</translation>
     </message>
     <message>
         <source>A full bar keeps the closing open; a broken bar is advice. Nothing on record is not the same as met.</source>
-        <translation>Une barre pleine garde la fermeture ouverte ; une barre interrompue est un conseil. Rien d’inscrit ne veut pas dire rempli.</translation>
+        <translation>Une barre pleine garde la fermeture ouverte&#xa0;; une barre interrompue est un conseil. Rien d’inscrit ne veut pas dire rempli.</translation>
     </message>
     <message>
         <source>A quotation mark opens a cell that does not end as it should.</source>
@@ -1523,7 +1523,7 @@
     </message>
     <message>
         <source>A visit was asked for on {0}; no day is set yet</source>
-        <translation>Une visite a été demandée le {0} ; aucun jour n’est fixé</translation>
+        <translation>Une visite a été demandée le {0}&#xa0;; aucun jour n’est fixé</translation>
     </message>
     <message>
         <source>Acceptance</source>
@@ -1531,7 +1531,7 @@
     </message>
     <message>
         <source>Accepted as it is: {0}</source>
-        <translation>Acceptée en l’état : {0}</translation>
+        <translation>Acceptée en l’état&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Accepted late</source>
@@ -1715,7 +1715,7 @@
     </message>
     <message>
         <source>Fixed, to be verified by the {0}</source>
-        <translation>Corrigée, à vérifier par : {0}</translation>
+        <translation>Corrigée, à vérifier par&#xa0;: {0}</translation>
     </message>
     <message>
         <source>For closing</source>
@@ -1727,7 +1727,7 @@
     </message>
     <message>
         <source>From: {0}</source>
-        <translation>De : {0}</translation>
+        <translation>De&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Hardware</source>
@@ -1751,11 +1751,11 @@
     </message>
     <message>
         <source>Inspection packet: {0}</source>
-        <translation>Dossier d’inspection : {0}</translation>
+        <translation>Dossier d’inspection&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Inspection packet: {0} closings</source>
-        <translation>Dossier d’inspection : {0} fermetures</translation>
+        <translation>Dossier d’inspection&#xa0;: {0} fermetures</translation>
     </message>
     <message>
         <source>Inspector</source>
@@ -1779,7 +1779,7 @@
     </message>
     <message>
         <source>Journal at printing: {0}</source>
-        <translation>Registre à l’impression : {0}</translation>
+        <translation>Registre à l’impression&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -1843,7 +1843,7 @@
     </message>
     <message>
         <source>No copy of {0} could be made: {1}.</source>
-        <translation>Aucune copie de {0} n’a pu être faite : {1}.</translation>
+        <translation>Aucune copie de {0} n’a pu être faite&#xa0;: {1}.</translation>
     </message>
     <message>
         <source>No deviation from the drawings is on record for this region.</source>
@@ -1855,7 +1855,7 @@
     </message>
     <message>
         <source>No list was kept for this closing; these are the usual points for a structure of its kind.</source>
-        <translation>Aucune liste n’a été tenue pour cette fermeture ; voici les points habituels d’une structure de ce genre.</translation>
+        <translation>Aucune liste n’a été tenue pour cette fermeture&#xa0;; voici les points habituels d’une structure de ce genre.</translation>
     </message>
     <message>
         <source>No measurement is on record for this region.</source>
@@ -1867,7 +1867,7 @@
     </message>
     <message>
         <source>No part is called “{0}”; it goes into the note.</source>
-        <translation>Aucune pièce ne s’appelle « {0} » ; cela va dans la note.</translation>
+        <translation>Aucune pièce ne s’appelle «&#xa0;{0}&#xa0;»&#xa0;; cela va dans la note.</translation>
     </message>
     <message>
         <source>No photograph of the open structure is on record.</source>
@@ -1879,7 +1879,7 @@
     </message>
     <message>
         <source>No step is called “{0}”; nothing is ticked for it.</source>
-        <translation>Aucune étape ne s’appelle « {0} » ; rien n’est coché pour elle.</translation>
+        <translation>Aucune étape ne s’appelle «&#xa0;{0}&#xa0;»&#xa0;; rien n’est coché pour elle.</translation>
     </message>
     <message>
         <source>No torque or measurement of this region names its tool.</source>
@@ -1919,7 +1919,7 @@
     </message>
     <message>
         <source>Nothing is on record about the inside: no step, no session, no photograph</source>
-        <translation>Rien n’est inscrit sur l’intérieur : ni étape, ni travail, ni photo</translation>
+        <translation>Rien n’est inscrit sur l’intérieur&#xa0;: ni étape, ni travail, ni photo</translation>
     </message>
     <message>
         <source>Nothing on record of</source>
@@ -1947,7 +1947,7 @@
     </message>
     <message>
         <source>Open behind “{1}”, which is closed: {0}</source>
-        <translation>Ouvert derrière « {1} », qui est fermée : {0}</translation>
+        <translation>Ouvert derrière «&#xa0;{1}&#xa0;», qui est fermée&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Opened</source>
@@ -1987,7 +1987,7 @@
     </message>
     <message>
         <source>Planned: {0}</source>
-        <translation>Prévu : {0}</translation>
+        <translation>Prévu&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Project begun</source>
@@ -2011,7 +2011,7 @@
     </message>
     <message>
         <source>Reason: {0}</source>
-        <translation>Motif : {0}</translation>
+        <translation>Motif&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Received</source>
@@ -2059,7 +2059,7 @@
     </message>
     <message>
         <source>Signed before: {0}, {1}, {2}</source>
-        <translation>Signé auparavant : {0}, {1}, {2}</translation>
+        <translation>Signé auparavant&#xa0;: {0}, {1}, {2}</translation>
     </message>
     <message>
         <source>Signed by</source>
@@ -2075,15 +2075,15 @@
     </message>
     <message>
         <source>Squawk {0} is for an adviser or an inspector to verify; {1} is neither.</source>
-        <translation>L’anomalie {0} est à vérifier par un conseiller ou un inspecteur ; {1} n’est ni l’un ni l’autre.</translation>
+        <translation>L’anomalie {0} est à vérifier par un conseiller ou un inspecteur&#xa0;; {1} n’est ni l’un ni l’autre.</translation>
     </message>
     <message>
         <source>Squawk {0} is for an inspector to verify; {1} is none.</source>
-        <translation>L’anomalie {0} est à vérifier par un inspecteur ; {1} ne l’est pas.</translation>
+        <translation>L’anomalie {0} est à vérifier par un inspecteur&#xa0;; {1} ne l’est pas.</translation>
     </message>
     <message>
         <source>Squawk {0} matters for airworthiness: only a designer, an adviser or an inspector may accept it as it is, and {1} is none of them.</source>
-        <translation>L’anomalie {0} touche la navigabilité : seul un concepteur, un conseiller ou un inspecteur peut l’accepter en l’état, et {1} n’est rien de cela.</translation>
+        <translation>L’anomalie {0} touche la navigabilité&#xa0;: seul un concepteur, un conseiller ou un inspecteur peut l’accepter en l’état, et {1} n’est rien de cela.</translation>
     </message>
     <message>
         <source>Squawks</source>
@@ -2111,7 +2111,7 @@
     </message>
     <message>
         <source>The authority&apos;s own report form governs, number:</source>
-        <translation>Le formulaire de l’autorité fait foi, numéro :</translation>
+        <translation>Le formulaire de l’autorité fait foi, numéro&#xa0;:</translation>
     </message>
     <message>
         <source>The character U+0000 is not allowed in a text.</source>
@@ -2131,7 +2131,7 @@
     </message>
     <message>
         <source>The file is not the one that the record describes; its SHA-256 is {0}.</source>
-        <translation>Le fichier n’est pas celui décrit ; son SHA-256 est {0}.</translation>
+        <translation>Le fichier n’est pas celui décrit&#xa0;; son SHA-256 est {0}.</translation>
     </message>
     <message>
         <source>The file name is not one that a file of a project may have.</source>
@@ -2171,7 +2171,7 @@
     </message>
     <message>
         <source>The project has this record with other content; they differ in {0} first.</source>
-        <translation>Le projet a cet enregistrement avec un autre contenu ; ils diffèrent d’abord par {0}.</translation>
+        <translation>Le projet a cet enregistrement avec un autre contenu&#xa0;; ils diffèrent d’abord par {0}.</translation>
     </message>
     <message>
         <source>The project is missing.</source>
@@ -2179,7 +2179,7 @@
     </message>
     <message>
         <source>The project on record is another one; they differ in {0} first.</source>
-        <translation>Le projet inscrit est un autre ; ils diffèrent d’abord par {0}.</translation>
+        <translation>Le projet inscrit est un autre&#xa0;; ils diffèrent d’abord par {0}.</translation>
     </message>
     <message>
         <source>The project was opened for reading only.</source>
@@ -2199,11 +2199,11 @@
     </message>
     <message>
         <source>There are several parts called {0}; name it by code or id.</source>
-        <translation>Plusieurs pièces s’appellent {0} ; nommez-la par code ou identifiant.</translation>
+        <translation>Plusieurs pièces s’appellent {0}&#xa0;; nommez-la par code ou identifiant.</translation>
     </message>
     <message>
         <source>There are several people called {0}; name them by id.</source>
-        <translation>Plusieurs personnes s’appellent {0} ; nommez-les par identifiant.</translation>
+        <translation>Plusieurs personnes s’appellent {0}&#xa0;; nommez-les par identifiant.</translation>
     </message>
     <message>
         <source>There is no field of this name.</source>
@@ -2215,7 +2215,7 @@
     </message>
     <message>
         <source>There is no rule profile {0}; there are {1}.</source>
-        <translation>Il n’y a pas de profil de règles {0} ; il y a {1}.</translation>
+        <translation>Il n’y a pas de profil de règles {0}&#xa0;; il y a {1}.</translation>
     </message>
     <message>
         <source>There is nobody called {0}.</source>
@@ -2259,7 +2259,7 @@
     </message>
     <message>
         <source>This is no document of format {0}: {1} is missing.</source>
-        <translation>Ce n’est pas un document au format {0} : {1} manque.</translation>
+        <translation>Ce n’est pas un document au format {0}&#xa0;: {1} manque.</translation>
     </message>
     <message>
         <source>This photograph could not be printed.</source>
@@ -2303,7 +2303,7 @@
     </message>
     <message>
         <source>Triangle filled: airworthiness. Half filled: workmanship. Outline: cosmetic. Open ones come first.</source>
-        <translation>Triangle plein : navigabilité. À moitié plein : exécution. Contour : aspect. Les ouvertes d’abord.</translation>
+        <translation>Triangle plein&#xa0;: navigabilité. À moitié plein&#xa0;: exécution. Contour&#xa0;: aspect. Les ouvertes d’abord.</translation>
     </message>
     <message>
         <source>Type</source>
@@ -2351,7 +2351,7 @@
     </message>
     <message>
         <source>Waived on {0} by {1}: {2}</source>
-        <translation>Dispensé le {0} par {1} : {2}</translation>
+        <translation>Dispensé le {0} par {1}&#xa0;: {2}</translation>
     </message>
     <message>
         <source>What</source>
@@ -2499,7 +2499,7 @@
     </message>
     <message>
         <source>closed before these records began; the inspector decides</source>
-        <translation>fermée avant le début de ces dossiers ; l’inspecteur décide</translation>
+        <translation>fermée avant le début de ces dossiers&#xa0;; l’inspecteur décide</translation>
     </message>
     <message>
         <source>closed by the maker</source>
@@ -2831,7 +2831,7 @@
     </message>
     <message>
         <source>new {0}</source>
-        <translation>nouveau : {0}</translation>
+        <translation>nouveau&#xa0;: {0}</translation>
     </message>
     <message>
         <source>no box within was closed with gaps</source>
@@ -3231,7 +3231,7 @@
     </message>
     <message>
         <source>{0} built</source>
-        <translation>construits : {0}</translation>
+        <translation>construits&#xa0;: {0}</translation>
     </message>
     <message>
         <source>{0} bulletin</source>
@@ -3247,7 +3247,7 @@
     </message>
     <message>
         <source>{0} closings by the factory have no document on record; the first is {1}</source>
-        <translation>{0} fermetures d’usine n’ont pas de document inscrit ; la première est {1}</translation>
+        <translation>{0} fermetures d’usine n’ont pas de document inscrit&#xa0;; la première est {1}</translation>
     </message>
     <message>
         <source>{0} closings must stay open, 1 of them waits only for a signature.</source>
@@ -3283,7 +3283,7 @@
     </message>
     <message>
         <source>{0} encloses nothing; a region encloses at least one part.</source>
-        <translation>{0} n’enferme rien ; une zone enferme au moins une pièce.</translation>
+        <translation>{0} n’enferme rien&#xa0;; une zone enferme au moins une pièce.</translation>
     </message>
     <message>
         <source>{0} filed above</source>
@@ -3311,19 +3311,19 @@
     </message>
     <message>
         <source>{0} has {1} at work for {2} minutes, longer than it lasted.</source>
-        <translation>{0} : {1} aurait travaillé {2} minutes, plus que la durée.</translation>
+        <translation>{0}&#xa0;: {1} aurait travaillé {2} minutes, plus que la durée.</translation>
     </message>
     <message>
         <source>{0} has {1} at work for {2} minutes.</source>
-        <translation>{0} : {1} aurait travaillé {2} minutes.</translation>
+        <translation>{0}&#xa0;: {1} aurait travaillé {2} minutes.</translation>
     </message>
     <message>
         <source>{0} has {1} {2}, which is before {3} {4}.</source>
-        <translation>{0} : {1} {2} est avant {3} {4}.</translation>
+        <translation>{0}&#xa0;: {1} {2} est avant {3} {4}.</translation>
     </message>
     <message>
         <source>{0} has {1}, but no {2}.</source>
-        <translation>{0} : {1} est là, mais {2} manque.</translation>
+        <translation>{0}&#xa0;: {1} est là, mais {2} manque.</translation>
     </message>
     <message>
         <source>{0} hold point</source>
@@ -3339,7 +3339,7 @@
     </message>
     <message>
         <source>{0} is a second closing of the whole aircraft; the first is {1}.</source>
-        <translation>{0} est une deuxième fermeture de l’avion entier ; la première est {1}.</translation>
+        <translation>{0} est une deuxième fermeture de l’avion entier&#xa0;; la première est {1}.</translation>
     </message>
     <message>
         <source>{0} is accepted late by {1}, which is of a hold point.</source>
@@ -3347,7 +3347,7 @@
     </message>
     <message>
         <source>{0} is accepted late by {1}, who may not do that under this rule profile; a builder who may must add remarks.</source>
-        <translation>{0} est acceptée après coup par {1}, ce que ce profil de règles ne permet pas ; un constructeur qui le peut doit ajouter des remarques.</translation>
+        <translation>{0} est acceptée après coup par {1}, ce que ce profil de règles ne permet pas&#xa0;; un constructeur qui le peut doit ajouter des remarques.</translation>
     </message>
     <message>
         <source>{0} is another format than {1}.</source>
@@ -3359,7 +3359,7 @@
     </message>
     <message>
         <source>{0} is cut short: its end is missing. Copy it from the camera again.</source>
-        <translation>{0} est tronqué : sa fin manque. Recopiez-le depuis l’appareil.</translation>
+        <translation>{0} est tronqué&#xa0;: sa fin manque. Recopiez-le depuis l’appareil.</translation>
     </message>
     <message>
         <source>{0} is damaged and cannot be shown as a picture.</source>
@@ -3379,7 +3379,7 @@
     </message>
     <message>
         <source>{0} is in printing colours (CMYK); save it as an RGB picture first.</source>
-        <translation>{0} est en couleurs d’impression (CMJN) ; enregistrez-la d’abord en RVB.</translation>
+        <translation>{0} est en couleurs d’impression (CMJN)&#xa0;; enregistrez-la d’abord en RVB.</translation>
     </message>
     <message>
         <source>{0} is neither true nor false.</source>
@@ -3387,11 +3387,11 @@
     </message>
     <message>
         <source>{0} is no day or time that exists: YYYY-MM-DD or YYYY-MM-DDTHH:MM, from 1900 to 2199.</source>
-        <translation>{0} n’est ni un jour ni une heure qui existe : AAAA-MM-JJ ou AAAA-MM-JJThh:mm, de 1900 à 2199.</translation>
+        <translation>{0} n’est ni un jour ni une heure qui existe&#xa0;: AAAA-MM-JJ ou AAAA-MM-JJThh:mm, de 1900 à 2199.</translation>
     </message>
     <message>
         <source>{0} is no id: a whole number from 1 to {1}, without fraction or exponent.</source>
-        <translation>{0} n’est pas un identifiant : un entier de 1 à {1}, sans fraction ni exposant.</translation>
+        <translation>{0} n’est pas un identifiant&#xa0;: un entier de 1 à {1}, sans fraction ni exposant.</translation>
     </message>
     <message>
         <source>{0} is no list.</source>
@@ -3419,7 +3419,7 @@
     </message>
     <message>
         <source>{0} is none of {1}.</source>
-        <translation>{0} n’est aucun de : {1}.</translation>
+        <translation>{0} n’est aucun de&#xa0;: {1}.</translation>
     </message>
     <message>
         <source>{0} is not signed</source>
@@ -3439,7 +3439,7 @@
     </message>
     <message>
         <source>{0} is required and an inspector&apos;s; {1} cannot waive it.</source>
-        <translation>{0} est requis et revient à un inspecteur ; {1} ne peut en dispenser.</translation>
+        <translation>{0} est requis et revient à un inspecteur&#xa0;; {1} ne peut en dispenser.</translation>
     </message>
     <message>
         <source>{0} is signed, but the signed sheet is not on record</source>
@@ -3455,11 +3455,11 @@
     </message>
     <message>
         <source>{0} lacks {1} in row {2} of {3}.</source>
-        <translation>{0} : {1} manque à la ligne {2} de {3}.</translation>
+        <translation>{0}&#xa0;: {1} manque à la ligne {2} de {3}.</translation>
     </message>
     <message>
         <source>{0} lacks {1}.</source>
-        <translation>{0} : {1} manque.</translation>
+        <translation>{0}&#xa0;: {1} manque.</translation>
     </message>
     <message>
         <source>{0} lasts {1} minutes.</source>
@@ -3467,7 +3467,7 @@
     </message>
     <message>
         <source>{0} lasts {1} minutes; leave them empty when they are not known.</source>
-        <translation>{0} dure {1} minutes ; laissez vide si ce n’est pas connu.</translation>
+        <translation>{0} dure {1} minutes&#xa0;; laissez vide si ce n’est pas connu.</translation>
     </message>
     <message>
         <source>{0} lies inside itself.</source>
@@ -3527,7 +3527,7 @@
     </message>
     <message>
         <source>{0} open papers name no part; the first is {1}</source>
-        <translation>{0} papiers ouverts ne nomment aucune pièce ; le premier est {1}</translation>
+        <translation>{0} papiers ouverts ne nomment aucune pièce&#xa0;; le premier est {1}</translation>
     </message>
     <message>
         <source>{0} packing line</source>
@@ -3539,7 +3539,7 @@
     </message>
     <message>
         <source>{0} parts have no closing recorded; the first is {1}</source>
-        <translation>{0} pièces n’ont pas de fermeture inscrite ; la première est {1}</translation>
+        <translation>{0} pièces n’ont pas de fermeture inscrite&#xa0;; la première est {1}</translation>
     </message>
     <message>
         <source>{0} photograph</source>
@@ -3571,7 +3571,7 @@
     </message>
     <message>
         <source>{0} steps are not done whose closings are closed; the first is {1}</source>
-        <translation>{0} étapes ne sont pas faites alors que leurs fermetures sont fermées ; la première est {1}</translation>
+        <translation>{0} étapes ne sont pas faites alors que leurs fermetures sont fermées&#xa0;; la première est {1}</translation>
     </message>
     <message>
         <source>{0} tested</source>
@@ -3591,11 +3591,11 @@
     </message>
     <message>
         <source>{0} was closed before these records began; the inspector decides</source>
-        <translation>{0} a été fermée avant le début de ces dossiers ; l’inspecteur décide</translation>
+        <translation>{0} a été fermée avant le début de ces dossiers&#xa0;; l’inspecteur décide</translation>
     </message>
     <message>
         <source>{0} was closed by the factory; its document is not on record</source>
-        <translation>{0} a été fermée en usine ; son document n’est pas inscrit</translation>
+        <translation>{0} a été fermée en usine&#xa0;; son document n’est pas inscrit</translation>
     </message>
     <message>
         <source>{0} was closed with gaps</source>
@@ -3603,7 +3603,7 @@
     </message>
     <message>
         <source>{0} was closed with gaps: {1}</source>
-        <translation>{0} a été fermée avec lacunes : {1}</translation>
+        <translation>{0} a été fermée avec lacunes&#xa0;: {1}</translation>
     </message>
     <message>
         <source>{0} was not taken in, because the same file before it was not.</source>
@@ -3615,7 +3615,7 @@
     </message>
     <message>
         <source>{0} was not taken in: {1}.</source>
-        <translation>{0} n’a pas été importé : {1}.</translation>
+        <translation>{0} n’a pas été importé&#xa0;: {1}.</translation>
     </message>
     <message>
         <source>{0} was rejected, and its findings are not entered</source>
@@ -3639,7 +3639,7 @@
     </message>
     <message>
         <source>{0} {1} “{2}”</source>
-        <translation>{0} {1} « {2} »</translation>
+        <translation>{0} {1} «&#xa0;{2}&#xa0;»</translation>
     </message>
     <message>
         <source>{0} × {1} at {2}</source>
@@ -3647,7 +3647,7 @@
     </message>
     <message>
         <source>{0} “{1}”</source>
-        <translation>{0} « {1} »</translation>
+        <translation>{0} «&#xa0;{1}&#xa0;»</translation>
     </message>
     <message>
         <source>{0}, a box inside, is still open</source>
@@ -3663,139 +3663,139 @@
     </message>
     <message>
         <source>{0}: calibration is due on {1}</source>
-        <translation>{0} : étalonnage à faire le {1}</translation>
+        <translation>{0}&#xa0;: étalonnage à faire le {1}</translation>
     </message>
     <message>
         <source>{0}: calibration was due on {1}</source>
-        <translation>{0} : étalonnage était à faire le {1}</translation>
+        <translation>{0}&#xa0;: étalonnage était à faire le {1}</translation>
     </message>
     <message>
         <source>{0}: cure time not on record</source>
-        <translation>{0} : durée de durcissement non inscrite</translation>
+        <translation>{0}&#xa0;: durée de durcissement non inscrite</translation>
     </message>
     <message>
         <source>{0}: event {1} closes it while it is closed.</source>
-        <translation>{0} : l’événement {1} la ferme alors qu’elle est fermée.</translation>
+        <translation>{0}&#xa0;: l’événement {1} la ferme alors qu’elle est fermée.</translation>
     </message>
     <message>
         <source>{0}: event {1} must say either when it was closed or when it was opened.</source>
-        <translation>{0} : l’événement {1} doit dire quand elle a été fermée ou ouverte.</translation>
+        <translation>{0}&#xa0;: l’événement {1} doit dire quand elle a été fermée ou ouverte.</translation>
     </message>
     <message>
         <source>{0}: event {1} of {2} is listed after one of {3}.</source>
-        <translation>{0} : l’événement {1} du {2} est placé après un du {3}.</translation>
+        <translation>{0}&#xa0;: l’événement {1} du {2} est placé après un du {3}.</translation>
     </message>
     <message>
         <source>{0}: event {1} opens it while it is open.</source>
-        <translation>{0} : l’événement {1} l’ouvre alors qu’elle est ouverte.</translation>
+        <translation>{0}&#xa0;: l’événement {1} l’ouvre alors qu’elle est ouverte.</translation>
     </message>
     <message>
         <source>{0}: fixed, not verified</source>
-        <translation>{0} : corrigée, non vérifiée</translation>
+        <translation>{0}&#xa0;: corrigée, non vérifiée</translation>
     </message>
     <message>
         <source>{0}: no calibration on record</source>
-        <translation>{0} : aucun étalonnage inscrit</translation>
+        <translation>{0}&#xa0;: aucun étalonnage inscrit</translation>
     </message>
     <message>
         <source>{0}: not complied with</source>
-        <translation>{0} : non appliqué</translation>
+        <translation>{0}&#xa0;: non appliqué</translation>
     </message>
     <message>
         <source>{0}: not decided</source>
-        <translation>{0} : non décidé</translation>
+        <translation>{0}&#xa0;: non décidé</translation>
     </message>
     <message>
         <source>{0}: not done</source>
-        <translation>{0} : non faite</translation>
+        <translation>{0}&#xa0;: non faite</translation>
     </message>
     <message>
         <source>{0}: not fitted</source>
-        <translation>{0} : non posé</translation>
+        <translation>{0}&#xa0;: non posé</translation>
     </message>
     <message>
         <source>{0}: not locked</source>
-        <translation>{0} : non freiné</translation>
+        <translation>{0}&#xa0;: non freiné</translation>
     </message>
     <message>
         <source>{0}: not measured</source>
-        <translation>{0} : non mesuré</translation>
+        <translation>{0}&#xa0;: non mesuré</translation>
     </message>
     <message>
         <source>{0}: not ticked</source>
-        <translation>{0} : non coché</translation>
+        <translation>{0}&#xa0;: non coché</translation>
     </message>
     <message>
         <source>{0}: open</source>
-        <translation>{0} : ouverte</translation>
+        <translation>{0}&#xa0;: ouverte</translation>
     </message>
     <message>
         <source>{0}: parts are missing or damaged</source>
-        <translation>{0} : des pièces manquent ou sont endommagées</translation>
+        <translation>{0}&#xa0;: des pièces manquent ou sont endommagées</translation>
     </message>
     <message>
         <source>{0}: rejected, but built</source>
-        <translation>{0} : refusé, mais construit</translation>
+        <translation>{0}&#xa0;: refusé, mais construit</translation>
     </message>
     <message>
         <source>{0}: still curing</source>
-        <translation>{0} : durcit encore</translation>
+        <translation>{0}&#xa0;: durcit encore</translation>
     </message>
     <message>
         <source>{0}: the last measurement is outside its limits</source>
-        <translation>{0} : la dernière mesure est hors limites</translation>
+        <translation>{0}&#xa0;: la dernière mesure est hors limites</translation>
     </message>
     <message>
         <source>{0}: the test sample failed</source>
-        <translation>{0} : l’éprouvette a échoué</translation>
+        <translation>{0}&#xa0;: l’éprouvette a échoué</translation>
     </message>
     <message>
         <source>{0}: the tool was not in calibration</source>
-        <translation>{0} : l’outil n’était pas étalonné</translation>
+        <translation>{0}&#xa0;: l’outil n’était pas étalonné</translation>
     </message>
     <message>
         <source>{0}: the torque is outside its limits</source>
-        <translation>{0} : le couple est hors limites</translation>
+        <translation>{0}&#xa0;: le couple est hors limites</translation>
     </message>
     <message>
         <source>{0}: torqued but not sealed with torque paint</source>
-        <translation>{0} : serré mais non marqué au vernis</translation>
+        <translation>{0}&#xa0;: serré mais non marqué au vernis</translation>
     </message>
     <message>
         <source>{0}: used after its lot expired</source>
-        <translation>{0} : utilisé après l’expiration du lot</translation>
+        <translation>{0}&#xa0;: utilisé après l’expiration du lot</translation>
     </message>
     <message>
         <source>{0}: work was recorded after the signature</source>
-        <translation>{0} : du travail a été inscrit après la signature</translation>
+        <translation>{0}&#xa0;: du travail a été inscrit après la signature</translation>
     </message>
     <message>
         <source>{0}: {1}</source>
-        <translation>{0} : {1}</translation>
+        <translation>{0}&#xa0;: {1}</translation>
     </message>
     <message>
         <source>{0}: {1} of {2} missing, expected on {3}</source>
-        <translation>{0} : il manque {1} sur {2}, attendu le {3}</translation>
+        <translation>{0}&#xa0;: il manque {1} sur {2}, attendu le {3}</translation>
     </message>
     <message>
         <source>“{0}” cannot be taken back: {1} {2} is no longer as it was left.</source>
-        <translation>« {0} » ne peut être annulé : {1} {2} n’est plus dans l’état laissé.</translation>
+        <translation>«&#xa0;{0}&#xa0;» ne peut être annulé&#xa0;: {1} {2} n’est plus dans l’état laissé.</translation>
     </message>
     <message>
         <source>“{0}” cannot be taken back: “{1}” changed the same record later.</source>
-        <translation>« {0} » ne peut être annulé : « {1} » a modifié le même enregistrement plus tard.</translation>
+        <translation>«&#xa0;{0}&#xa0;» ne peut être annulé&#xa0;: «&#xa0;{1}&#xa0;» a modifié le même enregistrement plus tard.</translation>
     </message>
     <message>
         <source>“{0}” may be several steps; say it with the part&apos;s code.</source>
-        <translation>« {0} » peut désigner plusieurs étapes ; dites-le avec le code de la pièce.</translation>
+        <translation>«&#xa0;{0}&#xa0;» peut désigner plusieurs étapes&#xa0;; dites-le avec le code de la pièce.</translation>
     </message>
     <message>
         <source>“{0}” may be {1} or {2}; say more of the name.</source>
-        <translation>« {0} » peut être {1} ou {2} ; dites-en plus du nom.</translation>
+        <translation>«&#xa0;{0}&#xa0;» peut être {1} ou {2}&#xa0;; dites-en plus du nom.</translation>
     </message>
     <message>
         <source>The database did not keep what it was given; nothing was changed.</source>
-        <translation>La base n’a pas gardé ce qu’elle a reçu ; rien n’a été modifié.</translation>
+        <translation>La base n’a pas gardé ce qu’elle a reçu&#xa0;; rien n’a été modifié.</translation>
     </message>
     <message>
         <source>The pages could not be laid out.</source>
@@ -3819,7 +3819,7 @@
     </message>
     <message>
         <source>This paper is what the builder wrote down. It is no approval and no finding that the work is right: the drawings, the authority and the inspector decide.</source>
-        <translation>Ce papier est ce que le constructeur a noté. Ce n’est ni une approbation ni la preuve que le travail est bon : les plans, l’autorité et l’inspecteur décident.</translation>
+        <translation>Ce papier est ce que le constructeur a noté. Ce n’est ni une approbation ni la preuve que le travail est bon&#xa0;: les plans, l’autorité et l’inspecteur décident.</translation>
     </message>
     <message>
         <source>{0} d</source>
@@ -3867,7 +3867,7 @@
     </message>
     <message>
         <source>Cure times hold at the maker&apos;s temperature; a cold workshop needs longer.</source>
-        <translation>Les durées de durcissement valent à la température du fabricant ; un atelier froid demande plus.</translation>
+        <translation>Les durées de durcissement valent à la température du fabricant&#xa0;; un atelier froid demande plus.</translation>
     </message>
     <message>
         <source>DO NOT CLOSE</source>
@@ -3923,11 +3923,11 @@
     </message>
     <message>
         <source>Kinds: fabrication, assembly, finishing, rework, inspection, planning, other. Pictures taken: say so beside the line.</source>
-        <translation>Genres : fabrication, assemblage, finition, reprise, inspection, planification, autre. Photos prises : notez-le à côté.</translation>
+        <translation>Genres&#xa0;: fabrication, assemblage, finition, reprise, inspection, planification, autre. Photos prises&#xa0;: notez-le à côté.</translation>
     </message>
     <message>
         <source>Last chance before: {0}</source>
-        <translation>Dernière occasion avant : {0}</translation>
+        <translation>Dernière occasion avant&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Latest work on record</source>
@@ -3939,7 +3939,7 @@
     </message>
     <message>
         <source>Limits are the maker&apos;s; general tables come after them. The reading is what the wrench showed, with the drag of a self-locking nut still in it.</source>
-        <translation>Les limites sont celles du fabricant ; les tables générales viennent après. La lecture est ce que la clé montrait, frottement d’un écrou autofreiné compris.</translation>
+        <translation>Les limites sont celles du fabricant&#xa0;; les tables générales viennent après. La lecture est ce que la clé montrait, frottement d’un écrou autofreiné compris.</translation>
     </message>
     <message>
         <source>List of squawks</source>
@@ -3975,7 +3975,7 @@
     </message>
     <message>
         <source>No part is called “{0}”: the whole line became the title.</source>
-        <translation>Aucune pièce ne s’appelle « {0} » : toute la ligne est devenue le titre.</translation>
+        <translation>Aucune pièce ne s’appelle «&#xa0;{0}&#xa0;»&#xa0;: toute la ligne est devenue le titre.</translation>
     </message>
     <message>
         <source>No squawk on record matches.</source>
@@ -4051,7 +4051,7 @@
     </message>
     <message>
         <source>Several parts fit “{0}”: the whole line became the title.</source>
-        <translation>Plusieurs pièces correspondent à « {0} » : toute la ligne est devenue le titre.</translation>
+        <translation>Plusieurs pièces correspondent à «&#xa0;{0}&#xa0;»&#xa0;: toute la ligne est devenue le titre.</translation>
     </message>
     <message>
         <source>Shelf labels</source>
@@ -4071,7 +4071,7 @@
     </message>
     <message>
         <source>Squawk {0} was fixed on {1}; nobody can have looked at that on {2}.</source>
-        <translation>L’anomalie {0} a été corrigée le {1} ; personne ne peut l’avoir regardée le {2}.</translation>
+        <translation>L’anomalie {0} a été corrigée le {1}&#xa0;; personne ne peut l’avoir regardée le {2}.</translation>
     </message>
     <message>
         <source>Squawk {0} was found on {1}, after {2}.</source>
@@ -4083,7 +4083,7 @@
     </message>
     <message>
         <source>The text is too long for a QR code: </source>
-        <translation>Le texte est trop long pour un code QR : </translation>
+        <translation>Le texte est trop long pour un code QR&#xa0;: </translation>
     </message>
     <message>
         <source>Tie-on tags</source>
@@ -4091,7 +4091,7 @@
     </message>
     <message>
         <source>To reach it, open: {0}</source>
-        <translation>Pour y accéder, ouvrir : {0}</translation>
+        <translation>Pour y accéder, ouvrir&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Torque list</source>
@@ -4099,7 +4099,7 @@
     </message>
     <message>
         <source>Triangle filled: airworthiness. Half filled: workmanship. Outline: cosmetic.</source>
-        <translation>Triangle plein : navigabilité. À moitié plein : exécution. Contour : aspect.</translation>
+        <translation>Triangle plein&#xa0;: navigabilité. À moitié plein&#xa0;: exécution. Contour&#xa0;: aspect.</translation>
     </message>
     <message>
         <source>Use before</source>
@@ -4183,7 +4183,7 @@
     </message>
     <message>
         <source>waits for:</source>
-        <translation>attend :</translation>
+        <translation>attend&#xa0;:</translation>
     </message>
     <message>
         <source>{0} has not come yet.</source>
@@ -4191,7 +4191,7 @@
     </message>
     <message>
         <source>{0} has not come yet; a squawk is found today or before.</source>
-        <translation>{0} n’est pas encore venu ; une anomalie est trouvée aujourd’hui ou avant.</translation>
+        <translation>{0} n’est pas encore venu&#xa0;; une anomalie est trouvée aujourd’hui ou avant.</translation>
     </message>
     <message>
         <source>{0} · as the records say on {1}</source>
@@ -4203,7 +4203,7 @@
     </message>
     <message>
         <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
-        <translation>Une entrée est dite tardive quand elle a été écrite plus de {0} jours après le jour dont elle parle ; le registre dit quand. Les entrées retirées ne sont pas imprimées. Ceci est le dossier du constructeur lui-même : il n’approuve rien.</translation>
+        <translation>Une entrée est dite tardive quand elle a été écrite plus de {0} jours après le jour dont elle parle&#xa0;; le registre dit quand. Les entrées retirées ne sont pas imprimées. Ceci est le dossier du constructeur lui-même&#xa0;: il n’approuve rien.</translation>
     </message>
     <message>
         <source>Began</source>
@@ -4267,7 +4267,7 @@
     </message>
     <message>
         <source>Nobody on record is called “{0}”; it goes into the note.</source>
-        <translation>Personne d’inscrit ne s’appelle « {0} » ; cela va dans la note.</translation>
+        <translation>Personne d’inscrit ne s’appelle «&#xa0;{0}&#xa0;»&#xa0;; cela va dans la note.</translation>
     </message>
     <message>
         <source>Nothing is on record for this time.</source>
@@ -4307,7 +4307,7 @@
     </message>
     <message>
         <source>The entry has no time that could be split; give parts alone.</source>
-        <translation>L’entrée n’a pas de durée à partager ; donnez seulement des pièces.</translation>
+        <translation>L’entrée n’a pas de durée à partager&#xa0;; donnez seulement des pièces.</translation>
     </message>
     <message>
         <source>The log by date</source>
@@ -4343,7 +4343,7 @@
     </message>
     <message>
         <source>entries: {0}; all who worked: {1}</source>
-        <translation>entrées : {0} ; tous ceux qui ont travaillé : {1}</translation>
+        <translation>entrées&#xa0;: {0}&#xa0;; tous ceux qui ont travaillé&#xa0;: {1}</translation>
     </message>
     <message>
         <source>from the first entry to the last</source>
@@ -4355,7 +4355,7 @@
     </message>
     <message>
         <source>from: {0}</source>
-        <translation>de : {0}</translation>
+        <translation>de&#xa0;: {0}</translation>
     </message>
     <message>
         <source>not on record</source>
@@ -4371,23 +4371,23 @@
     </message>
     <message>
         <source>{0} has a number for {1} in row {2} of {3} that is too large.</source>
-        <translation>{0} : le nombre pour {1} à la ligne {2} de {3} est trop grand.</translation>
+        <translation>{0}&#xa0;: le nombre pour {1} à la ligne {2} de {3} est trop grand.</translation>
     </message>
     <message>
         <source>{0} has a number for {1} that is too large.</source>
-        <translation>{0} : le nombre pour {1} est trop grand.</translation>
+        <translation>{0}&#xa0;: le nombre pour {1} est trop grand.</translation>
     </message>
     <message>
         <source>{0} has {1} at work for {2} minutes; more than 10,000 hours do not fit into one entry.</source>
-        <translation>{0} : {1} aurait travaillé {2} minutes ; plus de 10 000 heures ne tiennent pas dans une entrée.</translation>
+        <translation>{0}&#xa0;: {1} aurait travaillé {2} minutes&#xa0;; plus de 10 000 heures ne tiennent pas dans une entrée.</translation>
     </message>
     <message>
         <source>{0} lasts {1} minutes; more than 10,000 hours do not fit into one entry.</source>
-        <translation>{0} dure {1} minutes ; plus de 10 000 heures ne tiennent pas dans une entrée.</translation>
+        <translation>{0} dure {1} minutes&#xa0;; plus de 10 000 heures ne tiennent pas dans une entrée.</translation>
     </message>
     <message>
         <source>{0} lies ahead; the log tells what was done.</source>
-        <translation>{0} est à venir ; le carnet dit ce qui a été fait.</translation>
+        <translation>{0} est à venir&#xa0;; le carnet dit ce qui a été fait.</translation>
     </message>
     <message>
         <source>{0} to {1}</source>
@@ -4395,19 +4395,19 @@
     </message>
     <message>
         <source>“{0}” is a second time; it goes into the note.</source>
-        <translation>« {0} » est une deuxième durée ; elle va dans la note.</translation>
+        <translation>«&#xa0;{0}&#xa0;» est une deuxième durée&#xa0;; elle va dans la note.</translation>
     </message>
     <message>
         <source>“{0}” is more than a day has; write each day&apos;s work by itself.</source>
-        <translation>« {0} » dépasse une journée ; écrivez chaque jour séparément.</translation>
+        <translation>«&#xa0;{0}&#xa0;» dépasse une journée&#xa0;; écrivez chaque jour séparément.</translation>
     </message>
     <message>
         <source>“{0}” is no length of time; leave it out when nobody knows.</source>
-        <translation>« {0} » n’est pas une durée ; omettez-la si personne ne la sait.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas une durée&#xa0;; omettez-la si personne ne la sait.</translation>
     </message>
     <message>
         <source>“{0}” is no part, or may be several.</source>
-        <translation>« {0} » n’est pas une pièce, ou peut en être plusieurs.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas une pièce, ou peut en être plusieurs.</translation>
     </message>
     <message>
         <source>After</source>
@@ -4435,11 +4435,11 @@
     </message>
     <message>
         <source>Closed with gaps: late acceptance</source>
-        <translation>Fermée avec lacunes : acceptation tardive</translation>
+        <translation>Fermée avec lacunes&#xa0;: acceptation tardive</translation>
     </message>
     <message>
         <source>Complied with {0}: {1}</source>
-        <translation>Appliqué {0} : {1}</translation>
+        <translation>Appliqué {0}&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Corrections report</source>
@@ -4447,19 +4447,19 @@
     </message>
     <message>
         <source>Deviation {0} built: {1}</source>
-        <translation>Écart {0} construit : {1}</translation>
+        <translation>Écart {0} construit&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Deviation {0} raised: {1}</source>
-        <translation>Écart {0} soulevé : {1}</translation>
+        <translation>Écart {0} soulevé&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Deviation {0} undone: {1}</source>
-        <translation>Écart {0} défait : {1}</translation>
+        <translation>Écart {0} défait&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Does your signature still hold?</source>
-        <translation>Votre signature tient-elle encore ?</translation>
+        <translation>Votre signature tient-elle encore&#xa0;?</translation>
     </message>
     <message>
         <source>File of the authority</source>
@@ -4471,11 +4471,11 @@
     </message>
     <message>
         <source>Findings: {0}. Neither verified nor accepted: {1}; corrected of these: {2}.</source>
-        <translation>Constatations : {0}. Ni vérifiées ni acceptées : {1} ; dont corrigées : {2}.</translation>
+        <translation>Constatations&#xa0;: {0}. Ni vérifiées ni acceptées&#xa0;: {1}&#xa0;; dont corrigées&#xa0;: {2}.</translation>
     </message>
     <message>
         <source>Fitted: {0}</source>
-        <translation>Posé : {0}</translation>
+        <translation>Posé&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Inspector or adviser</source>
@@ -4491,7 +4491,7 @@
     </message>
     <message>
         <source>Material used: {0}</source>
-        <translation>Matériau utilisé : {0}</translation>
+        <translation>Matériau utilisé&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Name and number</source>
@@ -4531,15 +4531,15 @@
     </message>
     <message>
         <source>Of {0} photographs, {1} are left out: {2}.</source>
-        <translation>Sur {0} photos, {1} sont omises : {2}.</translation>
+        <translation>Sur {0} photos, {1} sont omises&#xa0;: {2}.</translation>
     </message>
     <message>
         <source>Opened again: {0}</source>
-        <translation>Rouvert : {0}</translation>
+        <translation>Rouvert&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Photographed since: {0} of {1}</source>
-        <translation>Photographié depuis : {0} sur {1}</translation>
+        <translation>Photographié depuis&#xa0;: {0} sur {1}</translation>
     </message>
     <message>
         <source>Pictures are at most {0} pixels long.</source>
@@ -4547,7 +4547,7 @@
     </message>
     <message>
         <source>Removed: {0}</source>
-        <translation>Retiré : {0}</translation>
+        <translation>Retiré&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Result</source>
@@ -4563,15 +4563,15 @@
     </message>
     <message>
         <source>Squawk {0} corrected: {1}</source>
-        <translation>Anomalie {0} corrigée : {1}</translation>
+        <translation>Anomalie {0} corrigée&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Squawk {0} found: {1}</source>
-        <translation>Anomalie {0} trouvée : {1}</translation>
+        <translation>Anomalie {0} trouvée&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Step done: {0}</source>
-        <translation>Étape faite : {0}</translation>
+        <translation>Étape faite&#xa0;: {0}</translation>
     </message>
     <message>
         <source>The whole packet and the photographs in full size are with the builder.</source>
@@ -4587,7 +4587,7 @@
     </message>
     <message>
         <source>Torqued: {0}</source>
-        <translation>Serré : {0}</translation>
+        <translation>Serré&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Touched since then</source>
@@ -4599,15 +4599,15 @@
     </message>
     <message>
         <source>What was missing is named on the front pages and under Readiness.</source>
-        <translation>Ce qui manquait est nommé aux premières pages et sous « Préparation ».</translation>
+        <translation>Ce qui manquait est nommé aux premières pages et sous «&#xa0;Préparation&#xa0;».</translation>
     </message>
     <message>
         <source>Work on: {0}</source>
-        <translation>Travail sur : {0}</translation>
+        <translation>Travail sur&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Work: {0}</source>
-        <translation>Travail : {0}</translation>
+        <translation>Travail&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Yes, it holds.</source>
@@ -4619,7 +4619,7 @@
     </message>
     <message>
         <source>accepted as it is: {0}</source>
-        <translation>acceptée en l’état : {0}</translation>
+        <translation>acceptée en l’état&#xa0;: {0}</translation>
     </message>
     <message>
         <source>decide whether it may stay closed or must be opened</source>
@@ -4643,7 +4643,7 @@
     </message>
     <message>
         <source>planned: {0}</source>
-        <translation>prévu : {0}</translation>
+        <translation>prévu&#xa0;: {0}</translation>
     </message>
     <message>
         <source>something is there already</source>
@@ -4651,7 +4651,7 @@
     </message>
     <message>
         <source>waits for: {0}</source>
-        <translation>attend : {0}</translation>
+        <translation>attend&#xa0;: {0}</translation>
     </message>
     <message>
         <source>{0} earlier changes are in the inspection packet.</source>
@@ -4667,19 +4667,19 @@
     </message>
     <message>
         <source>{0}: name, number, signature, date</source>
-        <translation>{0} : nom, numéro, signature, date</translation>
+        <translation>{0}&#xa0;: nom, numéro, signature, date</translation>
     </message>
     <message>
         <source>Calibration due: {0}</source>
-        <translation>Étalonnage à faire : {0}</translation>
+        <translation>Étalonnage à faire&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Expires: {0}</source>
-        <translation>Expire : {0}</translation>
+        <translation>Expire&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Expires: {0}, lot {1}</source>
-        <translation>Expire : {0}, lot {1}</translation>
+        <translation>Expire&#xa0;: {0}, lot {1}</translation>
     </message>
     <message>
         <source>Serial number {0}</source>
@@ -4691,7 +4691,7 @@
     </message>
     <message>
         <source>What the builder wrote down, no approval: the inspector decides.</source>
-        <translation>Notes du constructeur, pas une approbation : l’inspecteur décide.</translation>
+        <translation>Notes du constructeur, pas une approbation&#xa0;: l’inspecteur décide.</translation>
     </message>
     <message>
         <source>A drag is a torque of 0 or more.</source>
@@ -4699,7 +4699,7 @@
     </message>
     <message>
         <source>A drag of {0} in-lb is more than the {1} in-lb that a {2} nut on {3} is tightened to; something is wrong with nut, bolt or reading.</source>
-        <translation>Un couple de frottement de {0} in-lb dépasse les {1} in-lb auxquels un écrou {2} est serré sur {3} ; l’écrou, le boulon ou la lecture ne va pas.</translation>
+        <translation>Un couple de frottement de {0} in-lb dépasse les {1} in-lb auxquels un écrou {2} est serré sur {3}&#xa0;; l’écrou, le boulon ou la lecture ne va pas.</translation>
     </message>
     <message>
         <source>A grip is above zero and at most {0} in.</source>
@@ -4711,7 +4711,7 @@
     </message>
     <message>
         <source>It still does not fit: {0}</source>
-        <translation>Cela ne convient pas encore : {0}</translation>
+        <translation>Cela ne convient pas encore&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Taken back in another copy.</source>
@@ -4719,11 +4719,11 @@
     </message>
     <message>
         <source>The extension points back beyond the grip: it must be shorter than the lever.</source>
-        <translation>La rallonge revient au-delà de la poignée : elle doit être plus courte que le levier.</translation>
+        <translation>La rallonge revient au-delà de la poignée&#xa0;: elle doit être plus courte que le levier.</translation>
     </message>
     <message>
         <source>The journal is damaged: a row&apos;s changes cannot be read.</source>
-        <translation>Le registre est endommagé : les modifications d’une ligne sont illisibles.</translation>
+        <translation>Le registre est endommagé&#xa0;: les modifications d’une ligne sont illisibles.</translation>
     </message>
     <message>
         <source>The lever of the wrench, from the middle of the grip to the drive, is above zero.</source>
@@ -4735,19 +4735,19 @@
     </message>
     <message>
         <source>The table has no thread {0}; it has {1}.</source>
-        <translation>Le tableau n’a pas de filetage {0} ; il a {1}.</translation>
+        <translation>Le tableau n’a pas de filetage {0}&#xa0;; il a {1}.</translation>
     </message>
     <message>
         <source>The tables have no solid rivet of {0} in; they have {1}.</source>
-        <translation>Les tableaux n’ont pas de rivet plein de {0} in ; ils ont {1}.</translation>
+        <translation>Les tableaux n’ont pas de rivet plein de {0} in&#xa0;; ils ont {1}.</translation>
     </message>
     <message>
         <source>The two are not copies of one project: they have no beginning in common.</source>
-        <translation>Les deux ne sont pas des copies d’un même projet : ils n’ont pas de début commun.</translation>
+        <translation>Les deux ne sont pas des copies d’un même projet&#xa0;: ils n’ont pas de début commun.</translation>
     </message>
     <message>
         <source>The weights do not add up to something above zero, so there is no centre of gravity.</source>
-        <translation>La somme des masses n’est pas supérieure à zéro : il n’y a donc pas de centre de gravité.</translation>
+        <translation>La somme des masses n’est pas supérieure à zéro&#xa0;: il n’y a donc pas de centre de gravité.</translation>
     </message>
     <message>
         <source>There is no such thing to decide.</source>
@@ -4759,7 +4759,7 @@
     </message>
     <message>
         <source>This cannot be taken over by itself; change the record by hand, then keep what stands.</source>
-        <translation>Cela ne peut être repris seul ; changez l’enregistrement à la main, puis gardez ce qui est là.</translation>
+        <translation>Cela ne peut être repris seul&#xa0;; changez l’enregistrement à la main, puis gardez ce qui est là.</translation>
     </message>
     <message>
         <source>is missing</source>
@@ -4795,11 +4795,11 @@
     </message>
     <message>
         <source>A second database lies in the project&apos;s folder: {0}. What is in it is not shown.</source>
-        <translation>Une seconde base de données se trouve dans le dossier du projet : {0}. Son contenu n’est pas montré.</translation>
+        <translation>Une seconde base de données se trouve dans le dossier du projet&#xa0;: {0}. Son contenu n’est pas montré.</translation>
     </message>
     <message>
         <source>Another program wrote to the project since it was opened here; nothing was changed. Open it again to go on.</source>
-        <translation>Un autre programme a écrit dans le projet depuis son ouverture ici ; rien n’a été modifié. Rouvrez-le pour continuer.</translation>
+        <translation>Un autre programme a écrit dans le projet depuis son ouverture ici&#xa0;; rien n’a été modifié. Rouvrez-le pour continuer.</translation>
     </message>
     <message>
         <source>Process {0} on {1} has the project open for writing since {2}.</source>
@@ -4811,7 +4811,7 @@
     </message>
     <message>
         <source>The clock of this computer is behind the newest row of the journal ({0}). The order of the journal holds; the times in it do not until the clock has caught up.</source>
-        <translation>L’horloge de cet ordinateur retarde sur la dernière ligne du registre ({0}). L’ordre du registre reste juste ; ses heures ne le seront que lorsque l’horloge aura rattrapé ce retard.</translation>
+        <translation>L’horloge de cet ordinateur retarde sur la dernière ligne du registre ({0}). L’ordre du registre reste juste&#xa0;; ses heures ne le seront que lorsque l’horloge aura rattrapé ce retard.</translation>
     </message>
     <message>
         <source>The database is damaged ({0}).</source>
@@ -4819,11 +4819,11 @@
     </message>
     <message>
         <source>The database is damaged: a row of {0} names a {1} that does not exist.</source>
-        <translation>La base de données est endommagée : une ligne de {0} nomme un {1} qui n’existe pas.</translation>
+        <translation>La base de données est endommagée&#xa0;: une ligne de {0} nomme un {1} qui n’existe pas.</translation>
     </message>
     <message>
         <source>The disk that the project&apos;s folder is on keeps no locks, so that two programs could write at once; copy the folder to another disk to go on with it.</source>
-        <translation>Le disque où se trouve le dossier du projet ne connaît pas de verrous, deux programmes pourraient donc écrire à la fois ; copiez le dossier sur un autre disque pour continuer.</translation>
+        <translation>Le disque où se trouve le dossier du projet ne connaît pas de verrous, deux programmes pourraient donc écrire à la fois&#xa0;; copiez le dossier sur un autre disque pour continuer.</translation>
     </message>
     <message>
         <source>The empty weight is above zero.</source>
@@ -4831,15 +4831,15 @@
     </message>
     <message>
         <source>The project could not be looked over: {0}</source>
-        <translation>Le projet n’a pas pu être vérifié : {0}</translation>
+        <translation>Le projet n’a pas pu être vérifié&#xa0;: {0}</translation>
     </message>
     <message>
         <source>The project lies on a network folder or the like: saving takes longer there, and only one program can be at it.</source>
-        <translation>Le projet se trouve sur un dossier réseau ou semblable : l’enregistrement y est plus lent, et un seul programme peut y travailler.</translation>
+        <translation>Le projet se trouve sur un dossier réseau ou semblable&#xa0;: l’enregistrement y est plus lent, et un seul programme peut y travailler.</translation>
     </message>
     <message>
         <source>The project&apos;s folder is no longer at {0}; nothing is changed until it is back, or is opened where it is now.</source>
-        <translation>Le dossier du projet n’est plus à {0} ; rien n’est modifié tant qu’il n’est pas revenu ou ouvert là où il est maintenant.</translation>
+        <translation>Le dossier du projet n’est plus à {0}&#xa0;; rien n’est modifié tant qu’il n’est pas revenu ou ouvert là où il est maintenant.</translation>
     </message>
     <message>
         <source>The reading of {0} is below its tare.</source>
@@ -4847,11 +4847,11 @@
     </message>
     <message>
         <source>The tables of the database were altered by another program: {0}.</source>
-        <translation>Les tables de la base de données ont été modifiées par un autre programme : {0}.</translation>
+        <translation>Les tables de la base de données ont été modifiées par un autre programme&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>The tare of {0} is below zero: a tare is what lies on the scale besides the aeroplane, and is taken off.</source>
-        <translation>La tare de {0} est inférieure à zéro : une tare est ce qui repose sur la balance en plus de l’avion, et elle est déduite.</translation>
+        <translation>La tare de {0} est inférieure à zéro&#xa0;: une tare est ce qui repose sur la balance en plus de l’avion, et elle est déduite.</translation>
     </message>
     <message>
         <source>The weighing has no scale readings.</source>
@@ -4879,7 +4879,7 @@
     </message>
     <message>
         <source>At the foot of its pages: {0}</source>
-        <translation>Au pied de ses pages : {0}</translation>
+        <translation>Au pied de ses pages&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Changes</source>
@@ -4887,11 +4887,11 @@
     </message>
     <message>
         <source>Each row&apos;s hash is made of the row and of the hash before it: one row changed later would change every hash after it. A paper that was printed from these records has a hash at its foot and dates them.</source>
-        <translation>L’empreinte de chaque ligne est faite de la ligne et de l’empreinte précédente : une ligne modifiée plus tard changerait toutes les empreintes suivantes. Un papier imprimé à partir de ces enregistrements porte une empreinte à son pied et les date.</translation>
+        <translation>L’empreinte de chaque ligne est faite de la ligne et de l’empreinte précédente&#xa0;: une ligne modifiée plus tard changerait toutes les empreintes suivantes. Un papier imprimé à partir de ces enregistrements porte une empreinte à son pied et les date.</translation>
     </message>
     <message>
         <source>In the copy that wrote it: {0}</source>
-        <translation>Dans la copie qui l’a écrite : {0}</translation>
+        <translation>Dans la copie qui l’a écrite&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Journal</source>
@@ -4903,7 +4903,7 @@
     </message>
     <message>
         <source>Nothing is left out: {0} rows.</source>
-        <translation>Rien n’est omis : {0} lignes.</translation>
+        <translation>Rien n’est omis&#xa0;: {0} lignes.</translation>
     </message>
     <message>
         <source>Row, and its hash begins</source>
@@ -4919,7 +4919,7 @@
     </message>
     <message>
         <source>added: {0}</source>
-        <translation>ajouté : {0}</translation>
+        <translation>ajouté&#xa0;: {0}</translation>
     </message>
     <message>
         <source>and {0} records more</source>
@@ -4947,11 +4947,11 @@
     </message>
     <message>
         <source>it takes back: {0}</source>
-        <translation>annule : {0}</translation>
+        <translation>annule&#xa0;: {0}</translation>
     </message>
     <message>
         <source>late: {0} {1}</source>
-        <translation>tardif : {0} {1}</translation>
+        <translation>tardif&#xa0;: {0} {1}</translation>
     </message>
     <message>
         <source>no</source>
@@ -4967,7 +4967,7 @@
     </message>
     <message>
         <source>removed: {0}</source>
-        <translation>retiré : {0}</translation>
+        <translation>retiré&#xa0;: {0}</translation>
     </message>
     <message>
         <source>taken back</source>
@@ -4995,7 +4995,7 @@
     </message>
     <message>
         <source>{0} of {1} rows; left out is what does not match: {2}.</source>
-        <translation>{0} lignes sur {1} ; est omis ce qui ne correspond pas à : {2}.</translation>
+        <translation>{0} lignes sur {1}&#xa0;; est omis ce qui ne correspond pas à&#xa0;: {2}.</translation>
     </message>
     <message>
         <source>A column holds from 0 to 10 tenths.</source>
@@ -5015,15 +5015,15 @@
     </message>
     <message>
         <source>By the builder&apos;s own figures; the authority decides</source>
-        <translation>D’après les chiffres du constructeur ; l’autorité décide</translation>
+        <translation>D’après les chiffres du constructeur&#xa0;; l’autorité décide</translation>
     </message>
     <message>
         <source>By these figures the major portion is not the builder&apos;s; the authority decides.</source>
-        <translation>D’après ces chiffres, la majeure partie n’est pas l’œuvre du constructeur ; l’autorité décide.</translation>
+        <translation>D’après ces chiffres, la majeure partie n’est pas l’œuvre du constructeur&#xa0;; l’autorité décide.</translation>
     </message>
     <message>
         <source>By these figures the major portion is the builder&apos;s; the authority decides.</source>
-        <translation>D’après ces chiffres, la majeure partie est l’œuvre du constructeur ; l’autorité décide.</translation>
+        <translation>D’après ces chiffres, la majeure partie est l’œuvre du constructeur&#xa0;; l’autorité décide.</translation>
     </message>
     <message>
         <source>C builder, assembly</source>
@@ -5035,7 +5035,7 @@
     </message>
     <message>
         <source>Closings that are not closed: {0}.</source>
-        <translation>Fermetures non fermées : {0}.</translation>
+        <translation>Fermetures non fermées&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>D builder, fabrication</source>
@@ -5059,7 +5059,7 @@
     </message>
     <message>
         <source>Entries of papers that do not agree: {0}.</source>
-        <translation>Mentions de documents qui ne concordent pas : {0}.</translation>
+        <translation>Mentions de documents qui ne concordent pas&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>File for the final inspection</source>
@@ -5067,7 +5067,7 @@
     </message>
     <message>
         <source>Findings of inspections neither verified nor accepted: {0}.</source>
-        <translation>Constatations d’inspections ni vérifiées ni acceptées : {0}.</translation>
+        <translation>Constatations d’inspections ni vérifiées ni acceptées&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>In tenths it is {0} %.</source>
@@ -5131,7 +5131,7 @@
     </message>
     <message>
         <source>Required documents that are not here: {0}.</source>
-        <translation>Documents requis absents : {0}.</translation>
+        <translation>Documents requis absents&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>SHA-256 begins</source>
@@ -5147,7 +5147,7 @@
     </message>
     <message>
         <source>Squawks that are open: {0}.</source>
-        <translation>Anomalies ouvertes : {0}.</translation>
+        <translation>Anomalies ouvertes&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Task</source>
@@ -5155,19 +5155,19 @@
     </message>
     <message>
         <source>Tasks claimed by the builder that no picture shows: {0}.</source>
-        <translation>Tâches revendiquées par le constructeur qu’aucune photo ne montre : {0}.</translation>
+        <translation>Tâches revendiquées par le constructeur qu’aucune photo ne montre&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Tasks of the major portion without a picture: {0}.</source>
-        <translation>Tâches de la majeure partie sans photo : {0}.</translation>
+        <translation>Tâches de la majeure partie sans photo&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>The builder&apos;s share is {0} % of {1} tasks that apply: more than half.</source>
-        <translation>La part du constructeur est de {0} % de {1} tâches applicables : plus de la moitié.</translation>
+        <translation>La part du constructeur est de {0} % de {1} tâches applicables&#xa0;: plus de la moitié.</translation>
     </message>
     <message>
         <source>The builder&apos;s share is {0} % of {1} tasks that apply: not more than half.</source>
-        <translation>La part du constructeur est de {0} % de {1} tâches applicables : pas plus de la moitié.</translation>
+        <translation>La part du constructeur est de {0} % de {1} tâches applicables&#xa0;: pas plus de la moitié.</translation>
     </message>
     <message>
         <source>The first two photographs of each task</source>
@@ -5175,7 +5175,7 @@
     </message>
     <message>
         <source>The four columns add up to {0}; the tenths of a task add up to 10.</source>
-        <translation>Les quatre colonnes donnent {0} ; les dixièmes d’une tâche donnent 10.</translation>
+        <translation>Les quatre colonnes donnent {0}&#xa0;; les dixièmes d’une tâche donnent 10.</translation>
     </message>
     <message>
         <source>Tick of the builder</source>
@@ -5187,11 +5187,11 @@
     </message>
     <message>
         <source>Ticks of the builder: {0}, of the maker: {1}; the builder does not have more.</source>
-        <translation>Coches du constructeur : {0}, du fabricant : {1} ; le constructeur n’en a pas davantage.</translation>
+        <translation>Coches du constructeur&#xa0;: {0}, du fabricant&#xa0;: {1}&#xa0;; le constructeur n’en a pas davantage.</translation>
     </message>
     <message>
         <source>Ticks of the builder: {0}, of the maker: {1}; the builder has more.</source>
-        <translation>Coches du constructeur : {0}, du fabricant : {1} ; le constructeur en a davantage.</translation>
+        <translation>Coches du constructeur&#xa0;: {0}, du fabricant&#xa0;: {1}&#xa0;; le constructeur en a davantage.</translation>
     </message>
     <message>
         <source>Who did how much of each task</source>
@@ -5207,7 +5207,7 @@
     </message>
     <message>
         <source>entries of the log: {0}, {1} to {2}; {3}</source>
-        <translation>entrées du carnet : {0}, du {1} au {2} ; {3}</translation>
+        <translation>entrées du carnet&#xa0;: {0}, du {1} au {2}&#xa0;; {3}</translation>
     </message>
     <message>
         <source>expected</source>
@@ -5279,7 +5279,7 @@
     </message>
     <message>
         <source>is that of a profile that came with the program and says otherwise: a copy needs an id of its own</source>
-        <translation>est celui d’un profil de règles livré avec le programme, qui dit autre chose : une copie a besoin d’un identifiant à elle</translation>
+        <translation>est celui d’un profil de règles livré avec le programme, qui dit autre chose&#xa0;: une copie a besoin d’un identifiant à elle</translation>
     </message>
     <message>
         <source>log entries</source>
@@ -5331,7 +5331,7 @@
     </message>
     <message>
         <source>video: {0}</source>
-        <translation>vidéo : {0}</translation>
+        <translation>vidéo&#xa0;: {0}</translation>
     </message>
     <message>
         <source>{0} (added)</source>
@@ -5347,7 +5347,7 @@
     </message>
     <message>
         <source>{0} is no key: lower-case letters, digits, - and _, at most {1} of them</source>
-        <translation>{0} n’est pas une clé : minuscules, chiffres, - et _, au plus {1}</translation>
+        <translation>{0} n’est pas une clé&#xa0;: minuscules, chiffres, - et _, au plus {1}</translation>
     </message>
     <message>
         <source>{0} is none of the listed sources</source>
@@ -5423,7 +5423,7 @@
     </message>
     <message>
         <source>Equipment that was fitted or removed since the weighing has no weight or no arm on record: {0} items are not in the sum.</source>
-        <translation>De l’équipement monté ou démonté depuis la pesée n’a ni masse ni bras de levier enregistrés : {0} éléments ne sont pas dans la somme.</translation>
+        <translation>De l’équipement monté ou démonté depuis la pesée n’a ni masse ni bras de levier enregistrés&#xa0;: {0} éléments ne sont pas dans la somme.</translation>
     </message>
     <message>
         <source>Fuel</source>
@@ -5439,7 +5439,7 @@
     </message>
     <message>
         <source>Limits from: {0}</source>
-        <translation>Limites tirées de : {0}</translation>
+        <translation>Limites tirées de&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Loading</source>
@@ -5491,7 +5491,7 @@
     </message>
     <message>
         <source>Square: the empty aeroplane. Discs: the loadings by their number. Triangles: the extremes. E, F and A name them.</source>
-        <translation>Carré : l’avion à vide. Disques : les chargements par leur numéro. Triangles : les extrêmes. E, F et A les désignent.</translation>
+        <translation>Carré&#xa0;: l’avion à vide. Disques&#xa0;: les chargements par leur numéro. Triangles&#xa0;: les extrêmes. E, F et A les désignent.</translation>
     </message>
     <message>
         <source>Tare</source>
@@ -5507,7 +5507,7 @@
     </message>
     <message>
         <source>The extremes are searched over all loads that the cases name: of each no less than the least and no more than the most of any case, within the maximum weight.</source>
-        <translation>Les extrêmes sont cherchés sur toutes les charges que nomment les cas : de chacune pas moins que le moins et pas plus que le plus d’un cas, dans la masse maximale.</translation>
+        <translation>Les extrêmes sont cherchés sur toutes les charges que nomment les cas&#xa0;: de chacune pas moins que le moins et pas plus que le plus d’un cas, dans la masse maximale.</translation>
     </message>
     <message>
         <source>The table has no rivets of {0} in for a sheet of {1} in.</source>
@@ -5515,7 +5515,7 @@
     </message>
     <message>
         <source>The table has no wire size {0}; it has {1}.</source>
-        <translation>Le tableau n’a pas de calibre de fil {0} ; il a {1}.</translation>
+        <translation>Le tableau n’a pas de calibre de fil {0}&#xa0;; il a {1}.</translation>
     </message>
     <message>
         <source>The wire&apos;s temperature is between {0} and {1} °C.</source>
@@ -5551,11 +5551,11 @@
     </message>
     <message>
         <source>after the weighing: not in it</source>
-        <translation>après la pesée : n’y est pas</translation>
+        <translation>après la pesée&#xa0;: n’y est pas</translation>
     </message>
     <message>
         <source>before the weighing: in it</source>
-        <translation>avant la pesée : y est</translation>
+        <translation>avant la pesée&#xa0;: y est</translation>
     </message>
     <message>
         <source>correction</source>
@@ -5567,7 +5567,7 @@
     </message>
     <message>
         <source>is not known here: all items share the weight_unit and arm_unit of the file</source>
-        <translation>est inconnu ici : tous les éléments ont les weight_unit et arm_unit du fichier</translation>
+        <translation>est inconnu ici&#xa0;: tous les éléments ont les weight_unit et arm_unit du fichier</translation>
     </message>
     <message>
         <source>removed since</source>
@@ -5583,47 +5583,47 @@
     </message>
     <message>
         <source>“{0}” is no arm; write it as 1750, 1750 mm or 68.9 in.</source>
-        <translation>« {0} » n’est pas un bras de levier ; écrivez 1750, 1750 mm ou 68.9 in.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un bras de levier&#xa0;; écrivez 1750, 1750 mm ou 68.9 in.</translation>
     </message>
     <message>
         <source>“{0}” is no force; write it as 38 lb or 170 N.</source>
-        <translation>« {0} » n’est pas une force ; écrivez 38 lb ou 170 N.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas une force&#xa0;; écrivez 38 lb ou 170 N.</translation>
     </message>
     <message>
         <source>“{0}” is no length of wire; write it as 20 ft or 6 m.</source>
-        <translation>« {0} » n’est pas une longueur de fil ; écrivez 20 ft ou 6 m.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas une longueur de fil&#xa0;; écrivez 20 ft ou 6 m.</translation>
     </message>
     <message>
         <source>“{0}” is no length; write it as 1/8, 0.125 in or 3.2 mm.</source>
-        <translation>« {0} » n’est pas une longueur ; écrivez 1/8, 0.125 in ou 3.2 mm.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas une longueur&#xa0;; écrivez 1/8, 0.125 in ou 3.2 mm.</translation>
     </message>
     <message>
         <source>“{0}” is no number.</source>
-        <translation>« {0} » n’est pas un nombre.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un nombre.</translation>
     </message>
     <message>
         <source>“{0}” is no torque; write it as 20 in-lb, 2 ft-lb or 2.3 N·m.</source>
-        <translation>« {0} » n’est pas un couple ; écrivez 20 in-lb, 2 ft-lb ou 2.3 N·m.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un couple&#xa0;; écrivez 20 in-lb, 2 ft-lb ou 2.3 N·m.</translation>
     </message>
     <message>
         <source>“{0}” is no weight; write it as 84, 84 kg or 185 lb.</source>
-        <translation>« {0} » n’est pas une masse ; écrivez 84, 84 kg ou 185 lb.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas une masse&#xa0;; écrivez 84, 84 kg ou 185 lb.</translation>
     </message>
     <message>
         <source>    Photographs: {0}</source>
-        <translation>    Photos : {0}</translation>
+        <translation>    Photos&#xa0;: {0}</translation>
     </message>
     <message>
         <source>  {0} × {1}: expected on {2}</source>
-        <translation>  {0} × {1} : attendu le {2}</translation>
+        <translation>  {0} × {1}&#xa0;: attendu le {2}</translation>
     </message>
     <message>
         <source>  {0} × {1}: listed {2}, received {3}</source>
-        <translation>  {0} × {1} : sur la liste {2}, reçu {3}</translation>
+        <translation>  {0} × {1}&#xa0;: sur la liste {2}, reçu {3}</translation>
     </message>
     <message>
         <source>  {0} × {1}: received {2}, of these damaged {3}</source>
-        <translation>  {0} × {1} : reçu {2}, dont endommagé {3}</translation>
+        <translation>  {0} × {1}&#xa0;: reçu {2}, dont endommagé {3}</translation>
     </message>
     <message>
         <source>A count is 0 or more.</source>
@@ -5631,7 +5631,7 @@
     </message>
     <message>
         <source>A drag of {0} {2} is more than the {1} {2} that the nut is tightened to: something is wrong with the nut, the bolt or the reading.</source>
-        <translation>Un couple de frottement de {0} {2} dépasse les {1} {2} auxquels l’écrou est serré : l’écrou, le boulon ou la lecture est en cause.</translation>
+        <translation>Un couple de frottement de {0} {2} dépasse les {1} {2} auxquels l’écrou est serré&#xa0;: l’écrou, le boulon ou la lecture est en cause.</translation>
     </message>
     <message>
         <source>A line is for one fastener or more.</source>
@@ -5643,7 +5643,7 @@
     </message>
     <message>
         <source>Aircraft: {0}</source>
-        <translation>Aéronef : {0}</translation>
+        <translation>Aéronef&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Damaged</source>
@@ -5651,11 +5651,11 @@
     </message>
     <message>
         <source>Finger-tight in {0} places, the first since {1}: {2}</source>
-        <translation>Serré à la main à {0} endroits, le premier depuis le {1} : {2}</translation>
+        <translation>Serré à la main à {0} endroits, le premier depuis le {1}&#xa0;: {2}</translation>
     </message>
     <message>
         <source>Finger-tight since {0}: {1}, {2}</source>
-        <translation>Serré à la main depuis le {0} : {1}, {2}</translation>
+        <translation>Serré à la main depuis le {0}&#xa0;: {1}, {2}</translation>
     </message>
     <message>
         <source>Give the thread, and the table proposes limits.</source>
@@ -5663,11 +5663,11 @@
     </message>
     <message>
         <source>I have counted this shipment against its packing list. These lines do not agree with it:</source>
-        <translation>J’ai compté cette livraison d’après sa liste de colisage. Ces lignes ne concordent pas :</translation>
+        <translation>J’ai compté cette livraison d’après sa liste de colisage. Ces lignes ne concordent pas&#xa0;:</translation>
     </message>
     <message>
         <source>Kit number: {0}</source>
-        <translation>Numéro du kit : {0}</translation>
+        <translation>Numéro du kit&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Lines without a price are not in this sum.</source>
@@ -5699,7 +5699,7 @@
     </message>
     <message>
         <source>Shipment: {0}</source>
-        <translation>Livraison : {0}</translation>
+        <translation>Livraison&#xa0;: {0}</translation>
     </message>
     <message>
         <source>The lower limit {0} is above the upper limit {1}.</source>
@@ -5715,11 +5715,11 @@
     </message>
     <message>
         <source>The torque table has no thread “{0}”: take the limits from the drawing.</source>
-        <translation>Le tableau des couples n’a pas de filetage « {0} » : prenez les limites du plan.</translation>
+        <translation>Le tableau des couples n’a pas de filetage «&#xa0;{0}&#xa0;»&#xa0;: prenez les limites du plan.</translation>
     </message>
     <message>
         <source>The torque table has no thread “{0}”: write the limits of the drawing behind it, like 8-10 N-m.</source>
-        <translation>Le tableau des couples n’a pas de filetage « {0} » : écrivez derrière les limites du plan, comme 8-10 N-m.</translation>
+        <translation>Le tableau des couples n’a pas de filetage «&#xa0;{0}&#xa0;»&#xa0;: écrivez derrière les limites du plan, comme 8-10 N-m.</translation>
     </message>
     <message>
         <source>What is missing or damaged is priced at {0} {1} in all.</source>
@@ -5739,27 +5739,27 @@
     </message>
     <message>
         <source>{0}: finger-tight, fitted but not torqued</source>
-        <translation>{0} : serré à la main, posé mais pas au couple</translation>
+        <translation>{0}&#xa0;: serré à la main, posé mais pas au couple</translation>
     </message>
     <message>
         <source>“{0}” has more decimals than {1} has.</source>
-        <translation>« {0} » a plus de décimales que {1}.</translation>
+        <translation>«&#xa0;{0}&#xa0;» a plus de décimales que {1}.</translation>
     </message>
     <message>
         <source>“{0}” is below zero: amounts are of what was paid.</source>
-        <translation>« {0} » est sous zéro : un montant dit ce qui a été payé.</translation>
+        <translation>«&#xa0;{0}&#xa0;» est sous zéro&#xa0;: un montant dit ce qui a été payé.</translation>
     </message>
     <message>
         <source>“{0}” is no amount; write it like 12.50.</source>
-        <translation>« {0} » n’est pas un montant ; écrivez-le comme 12,50.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un montant&#xa0;; écrivez-le comme 12,50.</translation>
     </message>
     <message>
         <source>“{0}” is too large an amount to be kept.</source>
-        <translation>« {0} » est un montant trop grand.</translation>
+        <translation>«&#xa0;{0}&#xa0;» est un montant trop grand.</translation>
     </message>
     <message>
         <source>“{0}” names no currency; write it behind, in three letters.</source>
-        <translation>« {0} » ne nomme pas de monnaie ; écrivez-la derrière, en trois lettres.</translation>
+        <translation>«&#xa0;{0}&#xa0;» ne nomme pas de monnaie&#xa0;; écrivez-la derrière, en trois lettres.</translation>
     </message>
     <message>
         <source>All other work</source>
@@ -5783,7 +5783,7 @@
     </message>
     <message>
         <source>Done between {0} and {1}; in 80 futures of 100 by {2}.</source>
-        <translation>Fini entre le {0} et le {1} ; dans 80 avenirs sur 100 avant le {2}.</translation>
+        <translation>Fini entre le {0} et le {1}&#xa0;; dans 80 avenirs sur 100 avant le {2}.</translation>
     </message>
     <message>
         <source>Done by</source>
@@ -5807,19 +5807,19 @@
     </message>
     <message>
         <source>Finished steps with an estimate and time in the log: {0}. Thought to take {1}, they took {2}: {3} of the estimate.</source>
-        <translation>Étapes finies avec estimation et temps au carnet : {0}. Estimées à {1}, elles ont pris {2} : {3} de l’estimation.</translation>
+        <translation>Étapes finies avec estimation et temps au carnet&#xa0;: {0}. Estimées à {1}, elles ont pris {2}&#xa0;: {3} de l’estimation.</translation>
     </message>
     <message>
         <source>Finished steps without an estimate, left out: {0}.</source>
-        <translation>Étapes finies sans estimation, non comptées : {0}.</translation>
+        <translation>Étapes finies sans estimation, non comptées&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Finished steps without time in the log, left out: {0}.</source>
-        <translation>Étapes finies sans temps au carnet, non comptées : {0}.</translation>
+        <translation>Étapes finies sans temps au carnet, non comptées&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Here stands what finished steps took beside what was thought of them: steps with an estimate, ticked, and with time in the log.</source>
-        <translation>Ici figure ce que les étapes finies ont pris à côté de ce qui était prévu : étapes cochées, avec une estimation et du temps au carnet.</translation>
+        <translation>Ici figure ce que les étapes finies ont pris à côté de ce qui était prévu&#xa0;: étapes cochées, avec une estimation et du temps au carnet.</translation>
     </message>
     <message>
         <source>Here stands what the forecast said on the first day of each month beside what came, from the third month of the log on.</source>
@@ -5859,15 +5859,15 @@
     </message>
     <message>
         <source>In {0} of {1} months no more came than P50 had said, in {2} no more than P80. A forecast that holds has half of them within P50 and four fifths within P80; months share most of their work, so a few years are one story, not many.</source>
-        <translation>Dans {0} mois sur {1}, il n’est pas venu plus que P50 ne disait, dans {2} pas plus que P80. Une prévision qui tient en a la moitié dans P50 et quatre cinquièmes dans P80 ; les mois partagent l’essentiel de leur travail, quelques années sont donc une seule histoire, pas plusieurs.</translation>
+        <translation>Dans {0} mois sur {1}, il n’est pas venu plus que P50 ne disait, dans {2} pas plus que P80. Une prévision qui tient en a la moitié dans P50 et quatre cinquièmes dans P80&#xa0;; les mois partagent l’essentiel de leur travail, quelques années sont donc une seule histoire, pas plusieurs.</translation>
     </message>
     <message>
         <source>Left out by choice: {0} (steps: {1}, squawks: {2}).</source>
-        <translation>Laissé de côté par choix : {0} (étapes : {1}, anomalies : {2}).</translation>
+        <translation>Laissé de côté par choix&#xa0;: {0} (étapes&#xa0;: {1}, anomalies&#xa0;: {2}).</translation>
     </message>
     <message>
         <source>Left to do (steps: {0}, squawks: {1}): {2} to {3} h of all who work.</source>
-        <translation>Reste à faire (étapes : {0}, anomalies : {1}) : {2} à {3} h de tous ceux qui travaillent.</translation>
+        <translation>Reste à faire (étapes&#xa0;: {0}, anomalies&#xa0;: {1})&#xa0;: {2} à {3} h de tous ceux qui travaillent.</translation>
     </message>
     <message>
         <source>Lies in</source>
@@ -5875,7 +5875,7 @@
     </message>
     <message>
         <source>Most of the spread comes from: {0}.</source>
-        <translation>L’incertitude vient surtout de : {0}.</translation>
+        <translation>L’incertitude vient surtout de&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Nobody is on record.</source>
@@ -5943,7 +5943,7 @@
     </message>
     <message>
         <source>Squawks without an estimate, in no figure: {0}.</source>
-        <translation>Anomalies sans estimation, dans aucun chiffre : {0}.</translation>
+        <translation>Anomalies sans estimation, dans aucun chiffre&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Steps done since</source>
@@ -5951,7 +5951,7 @@
     </message>
     <message>
         <source>Steps without an estimate: {0}. What finished steps of the same kind of part took stands in for it.</source>
-        <translation>Étapes sans estimation : {0}. Ce qu’ont pris les étapes finies sur des pièces de même type en tient lieu.</translation>
+        <translation>Étapes sans estimation&#xa0;: {0}. Ce qu’ont pris les étapes finies sur des pièces de même type en tient lieu.</translation>
     </message>
     <message>
         <source>Sum so far</source>
@@ -5971,7 +5971,7 @@
     </message>
     <message>
         <source>The log is too short to tell when: it needs eight weeks, or the hours a week that you mean to work.</source>
-        <translation>Le carnet est trop court pour dire quand : il faut huit semaines, ou les heures par semaine que vous comptez faire.</translation>
+        <translation>Le carnet est trop court pour dire quand&#xa0;: il faut huit semaines, ou les heures par semaine que vous comptez faire.</translation>
     </message>
     <message>
         <source>Took</source>
@@ -6003,7 +6003,7 @@
     </message>
     <message>
         <source>{0} by the clock, {1} of all who worked; {2}.</source>
-        <translation>{0} à l’horloge, {1} de tous ceux qui ont travaillé ; {2}.</translation>
+        <translation>{0} à l’horloge, {1} de tous ceux qui ont travaillé&#xa0;; {2}.</translation>
     </message>
     <message>
         <source>{0} h are done.</source>
@@ -6023,11 +6023,11 @@
     </message>
     <message>
         <source>Accepted on {0} by {1}: {2}</source>
-        <translation>Acceptée le {0} par {1} : {2}</translation>
+        <translation>Acceptée le {0} par {1}&#xa0;: {2}</translation>
     </message>
     <message>
         <source>Equipment fitted or removed since the weighing, without weight or arm: {0}.</source>
-        <translation>Équipements montés ou démontés depuis la pesée, sans masse ou bras de levier : {0}.</translation>
+        <translation>Équipements montés ou démontés depuis la pesée, sans masse ou bras de levier&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Estimate {0}</source>
@@ -6043,7 +6043,7 @@
     </message>
     <message>
         <source>Extremes of loading outside the limits: {0}.</source>
-        <translation>Chargements extrêmes hors limites : {0}.</translation>
+        <translation>Chargements extrêmes hors limites&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Farthest aft</source>
@@ -6059,7 +6059,7 @@
     </message>
     <message>
         <source>Loadings outside the limits: {0}.</source>
-        <translation>Chargements hors limites : {0}.</translation>
+        <translation>Chargements hors limites&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Nothing is left to do.</source>
@@ -6071,7 +6071,7 @@
     </message>
     <message>
         <source>Out of date: something was changed after it</source>
-        <translation>Périmé : quelque chose a été modifié ensuite</translation>
+        <translation>Périmé&#xa0;: quelque chose a été modifié ensuite</translation>
     </message>
     <message>
         <source>bulletins</source>
@@ -6167,11 +6167,11 @@
     </message>
     <message>
         <source>There is no weighing to count on: each sum is of nothing but what the loading itself names, and an empty weight among it is an estimate.</source>
-        <translation>Aucune pesée ne sert de base : chaque somme ne contient que ce que le chargement nomme lui-même, et une masse à vide qui y figure est une estimation.</translation>
+        <translation>Aucune pesée ne sert de base&#xa0;: chaque somme ne contient que ce que le chargement nomme lui-même, et une masse à vide qui y figure est une estimation.</translation>
     </message>
     <message>
         <source>{0}: {1} {2} at {3} {4}</source>
-        <translation>{0} : {1} {2} à {3} {4}</translation>
+        <translation>{0}&#xa0;: {1} {2} à {3} {4}</translation>
     </message>
     <message>
         <source>What was to be changed is not there any more.</source>
@@ -6179,7 +6179,7 @@
     </message>
     <message>
         <source>“{0}”: {1} is the code of no currency.</source>
-        <translation>« {0} » : {1} n’est le code d’aucune monnaie.</translation>
+        <translation>«&#xa0;{0}&#xa0;»&#xa0;: {1} n’est le code d’aucune monnaie.</translation>
     </message>
     <message>
         <source>1 photograph taken since, not printed here.</source>
@@ -6195,7 +6195,7 @@
     </message>
     <message>
         <source>And {0} more: {1}</source>
-        <translation>Et {0} de plus : {1}</translation>
+        <translation>Et {0} de plus&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Boxes inside, and who signed them</source>
@@ -6227,7 +6227,7 @@
     </message>
     <message>
         <source>Nothing was logged in the last {0} weeks; to tell when, it needs the hours a week that you mean to work.</source>
-        <translation>Rien n’a été inscrit ces {0} dernières semaines ; pour dire quand, il faut les heures par semaine que vous comptez travailler.</translation>
+        <translation>Rien n’a été inscrit ces {0} dernières semaines&#xa0;; pour dire quand, il faut les heures par semaine que vous comptez travailler.</translation>
     </message>
     <message>
         <source>Open, and out of reach</source>
@@ -6235,7 +6235,7 @@
     </message>
     <message>
         <source>Report of the visit: {0}</source>
-        <translation>Rapport de la visite : {0}</translation>
+        <translation>Rapport de la visite&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Rules change. Check the current edition with your authority before relying on what is quoted here.</source>
@@ -6243,19 +6243,19 @@
     </message>
     <message>
         <source>Shown: {0}.</source>
-        <translation>Affiché : {0}.</translation>
+        <translation>Affiché&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Steps without an estimate: {0}. No finished step and no estimate tells what they take; two hours stand in for it.</source>
-        <translation>Étapes sans estimation : {0}. Aucune étape faite ni aucune estimation ne dit ce qu’elles prennent ; deux heures les remplacent.</translation>
+        <translation>Étapes sans estimation&#xa0;: {0}. Aucune étape faite ni aucune estimation ne dit ce qu’elles prennent&#xa0;; deux heures les remplacent.</translation>
     </message>
     <message>
         <source>Steps without an estimate: {0}. No finished step tells what they take; the median of all estimates stands in for it.</source>
-        <translation>Étapes sans estimation : {0}. Aucune étape faite ne dit ce qu’elles prennent ; la médiane de toutes les estimations les remplace.</translation>
+        <translation>Étapes sans estimation&#xa0;: {0}. Aucune étape faite ne dit ce qu’elles prennent&#xa0;; la médiane de toutes les estimations les remplace.</translation>
     </message>
     <message>
         <source>This form is no approval and no finding that the work is right: the drawings, the authority and the inspector decide.</source>
-        <translation>Ce formulaire n’est ni une approbation ni la preuve que le travail est bon : les plans, l’autorité et l’inspecteur décident.</translation>
+        <translation>Ce formulaire n’est ni une approbation ni la preuve que le travail est bon&#xa0;: les plans, l’autorité et l’inspecteur décident.</translation>
     </message>
     <message>
         <source>This is the builder&apos;s own record and no approval. The drawings, the authority and the inspector decide.</source>
@@ -6267,11 +6267,11 @@
     </message>
     <message>
         <source>boxes within {0}</source>
-        <translation>fermetures intérieures : {0}</translation>
+        <translation>fermetures intérieures&#xa0;: {0}</translation>
     </message>
     <message>
         <source>bulletins {0}</source>
-        <translation>bulletins : {0}</translation>
+        <translation>bulletins&#xa0;: {0}</translation>
     </message>
     <message>
         <source>by the program</source>
@@ -6295,7 +6295,7 @@
     </message>
     <message>
         <source>hold points {0}</source>
-        <translation>points d’arrêt : {0}</translation>
+        <translation>points d’arrêt&#xa0;: {0}</translation>
     </message>
     <message>
         <source>holds the character U+0000 at line {0}, column {1}</source>
@@ -6327,11 +6327,11 @@
     </message>
     <message>
         <source>others {0}</source>
-        <translation>autres : {0}</translation>
+        <translation>autres&#xa0;: {0}</translation>
     </message>
     <message>
         <source>packing lines {0}</source>
-        <translation>lignes de colisage : {0}</translation>
+        <translation>lignes de colisage&#xa0;: {0}</translation>
     </message>
     <message>
         <source>photographs</source>
@@ -6383,15 +6383,15 @@
     </message>
     <message>
         <source>{0}: closed by the factory, no document on record</source>
-        <translation>{0} : fermée par le fabricant, aucun document enregistré</translation>
+        <translation>{0}&#xa0;: fermée par le fabricant, aucun document enregistré</translation>
     </message>
     <message>
         <source>{0}: its closing is closed, the step is not done</source>
-        <translation>{0} : sa fermeture est fermée, l’étape n’est pas faite</translation>
+        <translation>{0}&#xa0;: sa fermeture est fermée, l’étape n’est pas faite</translation>
     </message>
     <message>
         <source>{0}: no closing is recorded for it</source>
-        <translation>{0} : aucune fermeture enregistrée</translation>
+        <translation>{0}&#xa0;: aucune fermeture enregistrée</translation>
     </message>
     <message>
         <source>An answer by message is kept with the signature. Whether another look is needed you decide.</source>
@@ -6419,7 +6419,7 @@
     </message>
     <message>
         <source>This computer knows no time zone {0}; the names are like Europe/Berlin.</source>
-        <translation>Cet ordinateur ne connaît pas de fuseau horaire {0} ; les noms sont comme Europe/Berlin.</translation>
+        <translation>Cet ordinateur ne connaît pas de fuseau horaire {0}&#xa0;; les noms sont comme Europe/Berlin.</translation>
     </message>
     <message>
         <source>changes</source>
@@ -6467,7 +6467,7 @@
     </message>
     <message>
         <source>with the words “{0}”</source>
-        <translation>avec les mots « {0} »</translation>
+        <translation>avec les mots «&#xa0;{0}&#xa0;»</translation>
     </message>
     <message>
         <source>{0} and below</source>
@@ -6499,7 +6499,7 @@
     </message>
     <message>
         <source>What is closed already is told below: what is open now and out of reach, and what was missing when it was closed.</source>
-        <translation>Ce qui est déjà fermé est exposé plus bas : ce qui est ouvert et hors d’atteinte aujourd’hui, et ce qui manquait à la fermeture.</translation>
+        <translation>Ce qui est déjà fermé est exposé plus bas&#xa0;: ce qui est ouvert et hors d’atteinte aujourd’hui, et ce qui manquait à la fermeture.</translation>
     </message>
     <message>
         <source>correct what was found, and have it signed again</source>
@@ -6519,19 +6519,19 @@
     </message>
     <message>
         <source>{0}: counted, but the day it came is not on record</source>
-        <translation>{0} : compté, mais le jour d’arrivée n’est pas inscrit</translation>
+        <translation>{0}&#xa0;: compté, mais le jour d’arrivée n’est pas inscrit</translation>
     </message>
     <message>
         <source>{0}: not received yet</source>
-        <translation>{0} : pas encore reçu</translation>
+        <translation>{0}&#xa0;: pas encore reçu</translation>
     </message>
     <message>
         <source>{0}: used on {1}, after its lot expired on {2}</source>
-        <translation>{0} : utilisé le {1}, alors que le lot était périmé depuis le {2}</translation>
+        <translation>{0}&#xa0;: utilisé le {1}, alors que le lot était périmé depuis le {2}</translation>
     </message>
     <message>
         <source>{0}: {1} of {2} missing or damaged</source>
-        <translation>{0} : {1} sur {2} manquent ou sont endommagés</translation>
+        <translation>{0}&#xa0;: {1} sur {2} manquent ou sont endommagés</translation>
     </message>
     <message>
         <source>What would have cleared it</source>
@@ -6539,15 +6539,15 @@
     </message>
     <message>
         <source>The folder {0} could not be made: {1}.</source>
-        <translation>Le dossier {0} n’a pas pu être créé : {1}.</translation>
+        <translation>Le dossier {0} n’a pas pu être créé&#xa0;: {1}.</translation>
     </message>
     <message>
         <source>The folder {0} could not be saved: {1}.</source>
-        <translation>Le dossier {0} n’a pas pu être enregistré : {1}.</translation>
+        <translation>Le dossier {0} n’a pas pu être enregistré&#xa0;: {1}.</translation>
     </message>
     <message>
         <source>The folder {0} leads out of the project, where its files are not looked for; nothing is taken in there.</source>
-        <translation>Le dossier {0} mène hors du projet, où ses fichiers ne sont pas cherchés ; rien n’y est repris.</translation>
+        <translation>Le dossier {0} mène hors du projet, où ses fichiers ne sont pas cherchés&#xa0;; rien n’y est repris.</translation>
     </message>
     <message>
         <source>{0} became shorter while it was read.</source>
@@ -6555,23 +6555,23 @@
     </message>
     <message>
         <source>{0} changed while it was read; try again when it has arrived.</source>
-        <translation>{0} a changé pendant sa lecture ; réessayer quand le fichier sera arrivé.</translation>
+        <translation>{0} a changé pendant sa lecture&#xa0;; réessayer quand le fichier sera arrivé.</translation>
     </message>
     <message>
         <source>{0} could not be read: {1}.</source>
-        <translation>{0} n’a pas pu être lu : {1}.</translation>
+        <translation>{0} n’a pas pu être lu&#xa0;: {1}.</translation>
     </message>
     <message>
         <source>{0} could not be saved: its name is taken by another file.</source>
-        <translation>{0} n’a pas pu être enregistré : un autre fichier porte ce nom.</translation>
+        <translation>{0} n’a pas pu être enregistré&#xa0;: un autre fichier porte ce nom.</translation>
     </message>
     <message>
         <source>{0} could not be saved: {1}.</source>
-        <translation>{0} n’a pas pu être enregistré : {1}.</translation>
+        <translation>{0} n’a pas pu être enregistré&#xa0;: {1}.</translation>
     </message>
     <message>
         <source>{0} is cut short: its end is missing. Copy it again.</source>
-        <translation>{0} est tronqué : la fin manque. Copiez-le de nouveau.</translation>
+        <translation>{0} est tronqué&#xa0;: la fin manque. Copiez-le de nouveau.</translation>
     </message>
     <message>
         <source>{0} is empty.</source>
@@ -6599,19 +6599,19 @@
     </message>
     <message>
         <source>{0} is not the file that was taken in: it has changed since.</source>
-        <translation>{0} n’est pas le fichier repris : il a changé depuis.</translation>
+        <translation>{0} n’est pas le fichier repris&#xa0;: il a changé depuis.</translation>
     </message>
     <message>
         <source>{0} was not taken in: stopped.</source>
-        <translation>{0} n’a pas été repris : arrêté.</translation>
+        <translation>{0} n’a pas été repris&#xa0;: arrêté.</translation>
     </message>
     <message>
         <source>{0} was not there when its record came; take the file in as a photo.</source>
-        <translation>{0} n’était pas là quand sa fiche est arrivée ; reprenez le fichier comme photo.</translation>
+        <translation>{0} n’était pas là quand sa fiche est arrivée&#xa0;; reprenez le fichier comme photo.</translation>
     </message>
     <message>
         <source>No visit is planned, and no expiry or calibration falls due or did in the last 30 days: there is nothing to put into a calendar.</source>
-        <translation>Aucune visite n’est prévue, et aucune échéance ni étalonnage n’est dû ou ne l’a été dans les 30 derniers jours : il n’y a rien à mettre dans un calendrier.</translation>
+        <translation>Aucune visite n’est prévue, et aucune échéance ni étalonnage n’est dû ou ne l’a été dans les 30 derniers jours&#xa0;: il n’y a rien à mettre dans un calendrier.</translation>
     </message>
     <message>
         <source>have it signed again</source>
@@ -6623,19 +6623,19 @@
     </message>
     <message>
         <source>{0}: after the signature came {1}</source>
-        <translation>{0} : après la signature est venu {1}</translation>
+        <translation>{0}&#xa0;: après la signature est venu {1}</translation>
     </message>
     <message>
         <source>{0}: after the signature came {1}, and {2} more</source>
-        <translation>{0} : après la signature sont venus {1} et {2} de plus</translation>
+        <translation>{0}&#xa0;: après la signature sont venus {1} et {2} de plus</translation>
     </message>
     <message>
         <source>{0}: expired on {1}</source>
-        <translation>{0} : expiré le {1}</translation>
+        <translation>{0}&#xa0;: expiré le {1}</translation>
     </message>
     <message>
         <source>{0}: expires on {1}</source>
-        <translation>{0} : expire le {1}</translation>
+        <translation>{0}&#xa0;: expire le {1}</translation>
     </message>
 </context>
 <context>
@@ -6899,32 +6899,32 @@
     <message numerus="yes">
         <source>%1 is written: %n pages.</source>
         <translation>
-            <numerusform>%1 est écrit : %n page.</numerusform>
-            <numerusform>%1 est écrit : %n pages.</numerusform>
+            <numerusform>%1 est écrit&#xa0;: %n page.</numerusform>
+            <numerusform>%1 est écrit&#xa0;: %n pages.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 is written: %n dates.</source>
         <translation>
-            <numerusform>%1 est écrit : %n date.</numerusform>
-            <numerusform>%1 est écrit : %n dates.</numerusform>
+            <numerusform>%1 est écrit&#xa0;: %n date.</numerusform>
+            <numerusform>%1 est écrit&#xa0;: %n dates.</numerusform>
         </translation>
     </message>
     <message>
         <source>Blank form: findings of a visit</source>
-        <translation>Formulaire vierge : constatations d’une visite</translation>
+        <translation>Formulaire vierge&#xa0;: constatations d’une visite</translation>
     </message>
     <message>
         <source>Blank form: lay-up and glue batches</source>
-        <translation>Formulaire vierge : mélanges de stratification et de colle</translation>
+        <translation>Formulaire vierge&#xa0;: mélanges de stratification et de colle</translation>
     </message>
     <message>
         <source>Blank form: log of a week</source>
-        <translation>Formulaire vierge : carnet d’une semaine</translation>
+        <translation>Formulaire vierge&#xa0;: carnet d’une semaine</translation>
     </message>
     <message>
         <source>Blank form: torque list</source>
-        <translation>Formulaire vierge : liste des couples</translation>
+        <translation>Formulaire vierge&#xa0;: liste des couples</translation>
     </message>
     <message>
         <source>Calendar file</source>
@@ -6948,7 +6948,7 @@
     </message>
     <message>
         <source>Tie-on tags: do not close</source>
-        <translation>Étiquettes à attacher : ne pas fermer</translation>
+        <translation>Étiquettes à attacher&#xa0;: ne pas fermer</translation>
     </message>
     <message numerus="yes">
         <source>%n photographs are in it.</source>
@@ -6986,8 +6986,8 @@
     <message numerus="yes">
         <source>%1: %n files attached</source>
         <translation>
-            <numerusform>%1 : %n fichier joint</numerusform>
-            <numerusform>%1 : %n fichiers joints</numerusform>
+            <numerusform>%1&#xa0;: %n fichier joint</numerusform>
+            <numerusform>%1&#xa0;: %n fichiers joints</numerusform>
         </translation>
     </message>
     <message>
@@ -6996,18 +6996,18 @@
     </message>
     <message>
         <source>%1 is not opened: it is not there, or is no picture, video or PDF as its name says.</source>
-        <translation>%1 n’est pas ouvert : le fichier n’est pas là, ou n’est pas l’image, la vidéo ou le PDF que dit son nom.</translation>
+        <translation>%1 n’est pas ouvert&#xa0;: le fichier n’est pas là, ou n’est pas l’image, la vidéo ou le PDF que dit son nom.</translation>
     </message>
 </context>
 <context>
     <name>Recording</name>
     <message>
         <source>Logged: %1</source>
-        <translation>Inscrit : %1</translation>
+        <translation>Inscrit&#xa0;: %1</translation>
     </message>
     <message>
         <source>Logged: %1 on %2</source>
-        <translation>Inscrit : %1 sur %2</translation>
+        <translation>Inscrit&#xa0;: %1 sur %2</translation>
     </message>
     <message>
         <source>work</source>
@@ -7349,7 +7349,7 @@
     <message>
         <source>%1: %2.</source>
         <comment>place in the rules, fault</comment>
-        <translation>%1 : %2.</translation>
+        <translation>%1&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -7588,7 +7588,7 @@
     </message>
     <message>
         <source>New deviation: what differs</source>
-        <translation>Nouvel écart : ce qui diffère</translation>
+        <translation>Nouvel écart&#xa0;: ce qui diffère</translation>
     </message>
     <message>
         <source>Bulletins</source>
@@ -7596,7 +7596,7 @@
     </message>
     <message>
         <source>New bulletin: its title</source>
-        <translation>Nouveau bulletin : son titre</translation>
+        <translation>Nouveau bulletin&#xa0;: son titre</translation>
     </message>
     <message>
         <source>%1 at %2</source>
@@ -7732,11 +7732,11 @@
     </message>
     <message>
         <source>New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin</source>
-        <translation>Nouveau : 12 x charnière arrière, AN4-7A, 1/4-28, frottement 6, goupille</translation>
+        <translation>Nouveau&#xa0;: 12 x charnière arrière, AN4-7A, 1/4-28, frottement 6, goupille</translation>
     </message>
     <message>
         <source>New: span of the stabiliser, 2740-2746 mm</source>
-        <translation>Nouveau : envergure du plan fixe, 2740-2746 mm</translation>
+        <translation>Nouveau&#xa0;: envergure du plan fixe, 2740-2746 mm</translation>
     </message>
     <message>
         <source>counted</source>
@@ -7812,7 +7812,7 @@
     </message>
     <message>
         <source>New lot: the material</source>
-        <translation>Nouveau lot : le matériau</translation>
+        <translation>Nouveau lot&#xa0;: le matériau</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -7828,7 +7828,7 @@
     </message>
     <message>
         <source>New expense: 34.90 hardware: bolts and nuts</source>
-        <translation>Nouvelle dépense : 34,90 visserie : boulons et écrous</translation>
+        <translation>Nouvelle dépense&#xa0;: 34,90 visserie&#xa0;: boulons et écrous</translation>
     </message>
     <message>
         <source>Price each</source>
@@ -7859,15 +7859,15 @@
     </message>
     <message>
         <source>%1: dropped</source>
-        <translation>%1 : abandonnée</translation>
+        <translation>%1&#xa0;: abandonnée</translation>
     </message>
     <message>
         <source>%1: to be done after all</source>
-        <translation>%1 : à faire quand même</translation>
+        <translation>%1&#xa0;: à faire quand même</translation>
     </message>
     <message>
         <source>A decision needs its basis: a letter, a drawing, a paragraph.</source>
-        <translation>Une décision demande sa base : une lettre, un plan, un paragraphe.</translation>
+        <translation>Une décision demande sa base&#xa0;: une lettre, un plan, un paragraphe.</translation>
     </message>
     <message>
         <source>A new step before %1</source>
@@ -7887,15 +7887,15 @@
     </message>
     <message>
         <source>Bulletin %1: applies</source>
-        <translation>Bulletin %1 : s’applique</translation>
+        <translation>Bulletin %1&#xa0;: s’applique</translation>
     </message>
     <message>
         <source>Bulletin %1: complied with</source>
-        <translation>Bulletin %1 : appliqué</translation>
+        <translation>Bulletin %1&#xa0;: appliqué</translation>
     </message>
     <message>
         <source>Bulletin %1: does not apply</source>
-        <translation>Bulletin %1 : ne s’applique pas</translation>
+        <translation>Bulletin %1&#xa0;: ne s’applique pas</translation>
     </message>
     <message>
         <source>By</source>
@@ -7903,27 +7903,27 @@
     </message>
     <message>
         <source>Deviation %1: approved</source>
-        <translation>Écart %1 : approuvé</translation>
+        <translation>Écart %1&#xa0;: approuvé</translation>
     </message>
     <message>
         <source>Deviation %1: asked</source>
-        <translation>Écart %1 : demandé</translation>
+        <translation>Écart %1&#xa0;: demandé</translation>
     </message>
     <message>
         <source>Deviation %1: built so</source>
-        <translation>Écart %1 : construit ainsi</translation>
+        <translation>Écart %1&#xa0;: construit ainsi</translation>
     </message>
     <message>
         <source>Deviation %1: put back as drawn</source>
-        <translation>Écart %1 : remis selon le plan</translation>
+        <translation>Écart %1&#xa0;: remis selon le plan</translation>
     </message>
     <message>
         <source>Deviation %1: rejected</source>
-        <translation>Écart %1 : refusé</translation>
+        <translation>Écart %1&#xa0;: refusé</translation>
     </message>
     <message>
         <source>Deviation %1: who was asked?</source>
-        <translation>Écart %1 : qui a été consulté ?</translation>
+        <translation>Écart %1&#xa0;: qui a été consulté&#xa0;?</translation>
     </message>
     <message>
         <source>How, and by which paper</source>
@@ -7951,11 +7951,11 @@
     </message>
     <message>
         <source>Step added: %1</source>
-        <translation>Étape ajoutée : %1</translation>
+        <translation>Étape ajoutée&#xa0;: %1</translation>
     </message>
     <message>
         <source>What was done, and by which paper?</source>
-        <translation>Qu’a-t-on fait, et selon quel papier ?</translation>
+        <translation>Qu’a-t-on fait, et selon quel papier&#xa0;?</translation>
     </message>
     <message>
         <source>Whoever reads this later wants to know why.</source>
@@ -7983,15 +7983,15 @@
     </message>
     <message>
         <source>%1: entered as a lot</source>
-        <translation>%1 : inscrit comme lot</translation>
+        <translation>%1&#xa0;: inscrit comme lot</translation>
     </message>
     <message>
         <source>%1: entered as an expense</source>
-        <translation>%1 : inscrit comme dépense</translation>
+        <translation>%1&#xa0;: inscrit comme dépense</translation>
     </message>
     <message>
         <source>%1: opened</source>
-        <translation>%1 : ouvert</translation>
+        <translation>%1&#xa0;: ouvert</translation>
     </message>
     <message>
         <source>Note who was asked…</source>
@@ -8098,11 +8098,11 @@
     <name>SquawkStory</name>
     <message>
         <source>Accepted as it is %1 by %2: %3</source>
-        <translation>Acceptée en l’état %1 par %2 : %3</translation>
+        <translation>Acceptée en l’état %1 par %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Fixed %1 by %2: %3</source>
-        <translation>Corrigée %1 par %2 : %3</translation>
+        <translation>Corrigée %1 par %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Found %1</source>
@@ -8114,11 +8114,11 @@
     </message>
     <message>
         <source>Open. When it is fixed, this is who looks at it: %1</source>
-        <translation>Ouverte. Une fois corrigée, la regarde : %1</translation>
+        <translation>Ouverte. Une fois corrigée, la regarde&#xa0;: %1</translation>
     </message>
     <message>
         <source>Still to look at it: %1</source>
-        <translation>Doit encore la regarder : %1</translation>
+        <translation>Doit encore la regarder&#xa0;: %1</translation>
     </message>
     <message>
         <source>Verified %1 by %2</source>
@@ -8973,7 +8973,7 @@
     </message>
     <message>
         <source>Wing is square: diagonals are measured and on record</source>
-        <translation>L’aile est d’équerre : les diagonales sont mesurées et notées</translation>
+        <translation>L’aile est d’équerre&#xa0;: les diagonales sont mesurées et notées</translation>
     </message>
     <message>
         <source>Wood</source>
@@ -9546,7 +9546,7 @@
     </message>
     <message>
         <source>%1 cannot come before %2, because it has to wait for it: %3.</source>
-        <translation>%1 ne peut venir avant %2, car elle doit l’attendre : %3.</translation>
+        <translation>%1 ne peut venir avant %2, car elle doit l’attendre&#xa0;: %3.</translation>
     </message>
     <message>
         <source>%1 comes after %2</source>
@@ -9554,7 +9554,7 @@
     </message>
     <message>
         <source>%1: moved</source>
-        <translation>%1 : déplacée</translation>
+        <translation>%1&#xa0;: déplacée</translation>
     </message>
     <message>
         <source>Steps change places within their part only.</source>
@@ -9588,8 +9588,8 @@
     <message numerus="yes">
         <source>%n lines: %1.</source>
         <translation>
-            <numerusform>%n ligne : %1.</numerusform>
-            <numerusform>%n lignes : %1.</numerusform>
+            <numerusform>%n ligne&#xa0;: %1.</numerusform>
+            <numerusform>%n lignes&#xa0;: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -9627,7 +9627,7 @@
     </message>
     <message>
         <source>keeps open: %1</source>
-        <translation>garde ouvert : %1</translation>
+        <translation>garde ouvert&#xa0;: %1</translation>
     </message>
     <message>
         <source>must stay open</source>
@@ -9647,7 +9647,7 @@
     </message>
     <message>
         <source>waits: %1</source>
-        <translation>attend : %1</translation>
+        <translation>attend&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n of them late</source>
@@ -9688,7 +9688,7 @@
     </message>
     <message>
         <source>%1; keeps open: %2</source>
-        <translation>%1 ; garde ouvert : %2</translation>
+        <translation>%1&#xa0;; garde ouvert&#xa0;: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n days left</source>
@@ -9725,7 +9725,7 @@
     </message>
     <message>
         <source>cures until %1: %2 left</source>
-        <translation>durcit jusqu’au %1 : encore %2</translation>
+        <translation>durcit jusqu’au %1&#xa0;: encore %2</translation>
     </message>
     <message>
         <source>damaged %1</source>
@@ -9789,7 +9789,7 @@
     </message>
     <message>
         <source>Imported: %1 new records, %2 known before, %3 files.</source>
-        <translation>Importé : %1 nouveaux enregistrements, %2 déjà connus, %3 fichiers.</translation>
+        <translation>Importé&#xa0;: %1 nouveaux enregistrements, %2 déjà connus, %3 fichiers.</translation>
     </message>
     <message>
         <source>Nothing was imported. %1</source>
@@ -9797,11 +9797,11 @@
     </message>
     <message>
         <source>Nothing was imported; %1 errors. The first: %2</source>
-        <translation>Rien n’a été importé ; %1 erreurs. La première : %2</translation>
+        <translation>Rien n’a été importé&#xa0;; %1 erreurs. La première&#xa0;: %2</translation>
     </message>
     <message>
         <source>Verified: %1 records, %2 journal rows and %3 files are as they should be.</source>
-        <translation>Vérifié : %1 enregistrements, %2 lignes du registre et %3 fichiers sont comme il se doit.</translation>
+        <translation>Vérifié&#xa0;: %1 enregistrements, %2 lignes du registre et %3 fichiers sont comme il se doit.</translation>
     </message>
     <message>
         <source>Verifying records and files</source>
@@ -9809,20 +9809,20 @@
     </message>
     <message>
         <source>Looked over: not everything is as it should be.</source>
-        <translation>Vérifié : tout n’est pas comme il faut.</translation>
+        <translation>Vérifié&#xa0;: tout n’est pas comme il faut.</translation>
     </message>
     <message numerus="yes">
         <source>%1 was written without %n files that are not in the project; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%1 a été écrit sans %n fichier qui manque au projet ; « Vérifier dossiers et fichiers » le nomme.</numerusform>
-            <numerusform>%1 a été écrit sans %n fichiers qui manquent au projet ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
+            <numerusform>%1 a été écrit sans %n fichier qui manque au projet&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
+            <numerusform>%1 a été écrit sans %n fichiers qui manquent au projet&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%1 a été écrit ; %n fichier n’y est plus ce qui avait été pris ; « Vérifier dossiers et fichiers » le nomme.</numerusform>
-            <numerusform>%1 a été écrit ; %n fichiers n’y sont plus ce qui avait été pris ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
+            <numerusform>%1 a été écrit&#xa0;; %n fichier n’y est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
+            <numerusform>%1 a été écrit&#xa0;; %n fichiers n’y sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
         </translation>
     </message>
     <message>
@@ -9843,19 +9843,19 @@
     <message numerus="yes">
         <source>%n files were not found; the first: %1.</source>
         <translation>
-            <numerusform>%n fichier n’a pas été trouvé : %1.</numerusform>
-            <numerusform>%n fichiers n’ont pas été trouvés ; le premier : %1.</numerusform>
+            <numerusform>%n fichier n’a pas été trouvé&#xa0;: %1.</numerusform>
+            <numerusform>%n fichiers n’ont pas été trouvés&#xa0;; le premier&#xa0;: %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
-        <translation>Aucune monnaie en vigueur selon ISO 4217 : %1 ; les montants restent tels quels.</translation>
+        <translation>Aucune monnaie en vigueur selon ISO 4217&#xa0;: %1&#xa0;; les montants restent tels quels.</translation>
     </message>
     <message numerus="yes">
         <source>%n records speak of days more than a year ahead; the first: %1.</source>
         <translation>
-            <numerusform>%n fiche parle de jours à plus d’un an d’ici : %1.</numerusform>
-            <numerusform>%n fiches parlent de jours à plus d’un an d’ici ; la première : %1.</numerusform>
+            <numerusform>%n fiche parle de jours à plus d’un an d’ici&#xa0;: %1.</numerusform>
+            <numerusform>%n fiches parlent de jours à plus d’un an d’ici&#xa0;; la première&#xa0;: %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -9917,7 +9917,7 @@
     </message>
     <message>
         <source>No closing is recorded yet. A closing is the act after which a place can no longer be seen: riveting on a skin, bonding two halves, covering with fabric. Once it is written down, this page says what has to happen before it.</source>
-        <translation>Aucune fermeture n’est encore inscrite. Une fermeture est l’acte après lequel un endroit ne se voit plus : riveter un revêtement, coller deux moitiés, entoiler. Une fois écrite, cette page dit ce qui doit se faire avant.</translation>
+        <translation>Aucune fermeture n’est encore inscrite. Une fermeture est l’acte après lequel un endroit ne se voit plus&#xa0;: riveter un revêtement, coller deux moitiés, entoiler. Une fois écrite, cette page dit ce qui doit se faire avant.</translation>
     </message>
     <message>
         <source>Photo</source>
@@ -9980,11 +9980,11 @@
     </message>
     <message>
         <source>Farthest aft: %1</source>
-        <translation>Le plus à l’arrière : %1</translation>
+        <translation>Le plus à l’arrière&#xa0;: %1</translation>
     </message>
     <message>
         <source>Farthest forward: %1</source>
-        <translation>Le plus à l’avant : %1</translation>
+        <translation>Le plus à l’avant&#xa0;: %1</translation>
     </message>
     <message>
         <source>Limits</source>
@@ -10024,7 +10024,7 @@
     </message>
     <message>
         <source>not in the sum: weigh again, or enter equipment</source>
-        <translation>pas dans la somme : peser de nouveau ou saisir l’équipement</translation>
+        <translation>pas dans la somme&#xa0;: peser de nouveau ou saisir l’équipement</translation>
     </message>
     <message>
         <source>not said</source>
@@ -10048,7 +10048,7 @@
     </message>
     <message>
         <source>not in the sum: enter weight and arm</source>
-        <translation>pas dans la somme : saisir masse et bras de levier</translation>
+        <translation>pas dans la somme&#xa0;: saisir masse et bras de levier</translation>
     </message>
     <message>
         <source>not weighed yet</source>
@@ -10060,7 +10060,7 @@
     </message>
     <message>
         <source>This project is to read only: nothing can be written down.</source>
-        <translation>Ce projet est en lecture seule : rien ne peut être inscrit.</translation>
+        <translation>Ce projet est en lecture seule&#xa0;: rien ne peut être inscrit.</translation>
     </message>
 </context>
 <context>
@@ -10071,7 +10071,7 @@
     </message>
     <message>
         <source>%1 will count nowhere any more; the journal keeps it.</source>
-        <translation>%1 ne comptera plus nulle part ; le registre le garde.</translation>
+        <translation>%1 ne comptera plus nulle part&#xa0;; le registre le garde.</translation>
     </message>
     <message>
         <source>%1 withdrawn</source>
@@ -10083,7 +10083,7 @@
     </message>
     <message>
         <source>These name it and are withdrawn with it: %1.</source>
-        <translation>Ceux-ci le nomment et sont retirés avec lui : %1.</translation>
+        <translation>Ceux-ci le nomment et sont retirés avec lui&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Why</source>
@@ -11377,23 +11377,23 @@
     </message>
     <message>
         <source>epoxy: pot life halves every</source>
-        <translation>époxy : la vie en pot se divise par deux tous les</translation>
+        <translation>époxy&#xa0;: la vie en pot se divise par deux tous les</translation>
     </message>
     <message>
         <source>epoxy: no load before</source>
-        <translation>époxy : pas de charge avant</translation>
+        <translation>époxy&#xa0;: pas de charge avant</translation>
     </message>
     <message>
         <source>epoxy primer: let stand</source>
-        <translation>apprêt époxy : laisser reposer</translation>
+        <translation>apprêt époxy&#xa0;: laisser reposer</translation>
     </message>
     <message>
         <source>epoxy primer: use within</source>
-        <translation>apprêt époxy : utiliser sous</translation>
+        <translation>apprêt époxy&#xa0;: utiliser sous</translation>
     </message>
     <message>
         <source>sealant: mix</source>
-        <translation>mastic : mélange</translation>
+        <translation>mastic&#xa0;: mélange</translation>
     </message>
     <message>
         <source>military</source>
@@ -11461,7 +11461,7 @@
     </message>
     <message>
         <source>from memory: look it up</source>
-        <translation>de mémoire : à vérifier</translation>
+        <translation>de mémoire&#xa0;: à vérifier</translation>
     </message>
     <message>
         <source>Thread</source>
@@ -11741,7 +11741,7 @@
     </message>
     <message>
         <source>Rivets: distances and sizes</source>
-        <translation>Rivets : distances et dimensions</translation>
+        <translation>Rivets&#xa0;: distances et dimensions</translation>
     </message>
     <message>
         <source>Countersinks and dimples</source>
@@ -11837,15 +11837,15 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>60 % of that, held 5 s; composition A</source>
-        <translation>60 % de cela, tenu 5 s ; composition A</translation>
+        <translation>60 % de cela, tenu 5 s&#xa0;; composition A</translation>
     </message>
     <message>
         <source>60 % of that, held 5 s; composition B</source>
-        <translation>60 % de cela, tenu 5 s ; composition B</translation>
+        <translation>60 % de cela, tenu 5 s&#xa0;; composition B</translation>
     </message>
     <message>
         <source>A crimped terminal holds at least</source>
@@ -11873,7 +11873,7 @@
     </message>
     <message>
         <source>An extension that points back to the handle is below zero; at a right angle it changes nothing.</source>
-        <translation>Une rallonge qui revient vers la poignée est négative ; à angle droit, elle ne change rien.</translation>
+        <translation>Une rallonge qui revient vers la poignée est négative&#xa0;; à angle droit, elle ne change rien.</translation>
     </message>
     <message>
         <source>At least</source>
@@ -11925,7 +11925,7 @@
     </message>
     <message>
         <source>Extension: drive to the nut</source>
-        <translation>Rallonge : carré à écrou</translation>
+        <translation>Rallonge&#xa0;: carré à écrou</translation>
     </message>
     <message>
         <source>Grip</source>
@@ -11953,7 +11953,7 @@
     </message>
     <message>
         <source>Lever: middle of the grip to the drive</source>
-        <translation>Levier : milieu de la poignée au carré</translation>
+        <translation>Levier&#xa0;: milieu de la poignée au carré</translation>
     </message>
     <message>
         <source>Machine countersink from</source>
@@ -11973,11 +11973,11 @@
     </message>
     <message>
         <source>One way, with the airframe as return. A hot wire has more resistance: give the temperature that the conductor reaches.</source>
-        <translation>Aller simple, la cellule servant de retour. Un fil chaud a plus de résistance : indiquer la température atteinte par le conducteur.</translation>
+        <translation>Aller simple, la cellule servant de retour. Un fil chaud a plus de résistance&#xa0;: indiquer la température atteinte par le conducteur.</translation>
     </message>
     <message>
         <source>Other alloys have tables of their own. Part of the count is enough in some places: the drawing or the text of the table says which share.</source>
-        <translation>D’autres alliages ont leurs propres tableaux. À certains endroits une part du nombre suffit : le plan ou le texte du tableau dit laquelle.</translation>
+        <translation>D’autres alliages ont leurs propres tableaux. À certains endroits une part du nombre suffit&#xa0;: le plan ou le texte du tableau dit laquelle.</translation>
     </message>
     <message>
         <source>Pitch</source>
@@ -12065,7 +12065,7 @@
     </message>
     <message>
         <source>The drag is read off the wrench while the nut runs down, and added. For clean, dry, cadmium-plated threads; what lubricated threads take the maker says.</source>
-        <translation>Le frottement se lit sur la clé pendant que l’écrou descend, et s’ajoute. Pour filets propres, secs, cadmiés ; pour des filets lubrifiés, le fabricant décide.</translation>
+        <translation>Le frottement se lit sur la clé pendant que l’écrou descend, et s’ajoute. Pour filets propres, secs, cadmiés&#xa0;; pour des filets lubrifiés, le fabricant décide.</translation>
     </message>
     <message>
         <source>The grip is the thickness of all sheets together. Of a countersunk rivet the length includes the head.</source>
@@ -12077,7 +12077,7 @@
     </message>
     <message>
         <source>The sources differ: a head may pass the military minimum and miss the usual target. Write down which one was used.</source>
-        <translation>Les sources diffèrent : une tête peut satisfaire au minimum militaire et manquer la cible usuelle. Noter laquelle a servi.</translation>
+        <translation>Les sources diffèrent&#xa0;: une tête peut satisfaire au minimum militaire et manquer la cible usuelle. Noter laquelle a servi.</translation>
     </message>
     <message>
         <source>The wire carries at most</source>
@@ -12137,11 +12137,11 @@
     </message>
     <message>
         <source>Wrench with an extension: what reaches the nut</source>
-        <translation>Clé avec rallonge : ce qui arrive à l’écrou</translation>
+        <translation>Clé avec rallonge&#xa0;: ce qui arrive à l’écrou</translation>
     </message>
     <message>
         <source>Wrench with an extension: what to set</source>
-        <translation>Clé avec rallonge : ce qu’il faut régler</translation>
+        <translation>Clé avec rallonge&#xa0;: ce qu’il faut régler</translation>
     </message>
     <message>
         <source>add the drag of the nut</source>
@@ -12165,7 +12165,7 @@
     </message>
     <message>
         <source>dash number %1: grip and 1.5 diameters, up to the next sixteenth</source>
-        <translation>numéro de longueur %1 : épaisseur et 1,5 diamètre, au seizième supérieur</translation>
+        <translation>numéro de longueur %1&#xa0;: épaisseur et 1,5 diamètre, au seizième supérieur</translation>
     </message>
     <message>
         <source>drop and current within the tables</source>
@@ -12209,7 +12209,7 @@
     </message>
     <message>
         <source>the target; by the Navy the most. Next size: %1</source>
-        <translation>la cible ; le maximum selon la marine. Taille suivante : %1</translation>
+        <translation>la cible&#xa0;; le maximum selon la marine. Taille suivante&#xa0;: %1</translation>
     </message>
     <message>
         <source>thick, loaded in tension</source>
@@ -12237,11 +12237,11 @@
     </message>
     <message>
         <source>set aside; %1</source>
-        <translation>mis de côté ; %1</translation>
+        <translation>mis de côté&#xa0;; %1</translation>
     </message>
     <message>
         <source>exceeded: %1 is above %2</source>
-        <translation>dépassé : %1 est plus que %2</translation>
+        <translation>dépassé&#xa0;: %1 est plus que %2</translation>
     </message>
 </context>
 <context>
@@ -12386,13 +12386,13 @@
     <message numerus="yes">
         <source>and %n records more; a printed journal names them</source>
         <translation>
-            <numerusform>et %n autre enregistrement ; un registre imprimé le nomme</numerusform>
-            <numerusform>et %n autres enregistrements ; un registre imprimé les nomme</numerusform>
+            <numerusform>et %n autre enregistrement&#xa0;; un registre imprimé le nomme</numerusform>
+            <numerusform>et %n autres enregistrements&#xa0;; un registre imprimé les nomme</numerusform>
         </translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -12406,11 +12406,11 @@
     <name>lastrivet::ui::ActLine</name>
     <message>
         <source>“%1” is no day.</source>
-        <translation>« %1 » n’est pas un jour.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour.</translation>
     </message>
     <message>
         <source>How long did it take? Write it as 2h15 or 90m.</source>
-        <translation>Combien de temps ? Écrivez-le 2h15 ou 90m.</translation>
+        <translation>Combien de temps&#xa0;? Écrivez-le 2h15 ou 90m.</translation>
     </message>
     <message>
         <source>Somebody has to be named.</source>
@@ -12425,22 +12425,22 @@
     <name>lastrivet::ui::AirframePanel</name>
     <message>
         <source>Drawn as %1</source>
-        <translation>Dessiné : %1</translation>
+        <translation>Dessiné&#xa0;: %1</translation>
     </message>
     <message>
         <source>As the records say: %1</source>
-        <translation>D’après les dossiers : %1</translation>
+        <translation>D’après les dossiers&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>Not on the picture: %n parts</source>
         <translation>
-            <numerusform>Pas sur l’image : %n pièce</numerusform>
-            <numerusform>Pas sur l’image : %n pièces</numerusform>
+            <numerusform>Pas sur l’image&#xa0;: %n pièce</numerusform>
+            <numerusform>Pas sur l’image&#xa0;: %n pièces</numerusform>
         </translation>
     </message>
     <message>
         <source>%1; %2</source>
-        <translation>%1 ; %2</translation>
+        <translation>%1&#xa0;; %2</translation>
     </message>
     <message numerus="yes">
         <source>%n closings there must stay open</source>
@@ -12451,7 +12451,7 @@
     </message>
     <message>
         <source>Nothing says where on the aeroplane they are. Their field “zone” can.</source>
-        <translation>Rien ne dit où elles sont sur l’avion. Leur champ « zone » le peut.</translation>
+        <translation>Rien ne dit où elles sont sur l’avion. Leur champ «&#xa0;zone&#xa0;» le peut.</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
@@ -12476,7 +12476,7 @@
     <name>lastrivet::ui::AmountColumns</name>
     <message>
         <source>most in %1: %2</source>
-        <translation>maximum en %1 : %2</translation>
+        <translation>maximum en %1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -12503,7 +12503,7 @@
     </message>
     <message>
         <source>Corrected: %1</source>
-        <translation>Corrigée : %1</translation>
+        <translation>Corrigée&#xa0;: %1</translation>
     </message>
     <message>
         <source>Record the correction</source>
@@ -12511,7 +12511,7 @@
     </message>
     <message>
         <source>Verified: %1. Correction: %2</source>
-        <translation>Vérifiée : %1. Correction : %2</translation>
+        <translation>Vérifiée&#xa0;: %1. Correction&#xa0;: %2</translation>
     </message>
     <message>
         <source>Record the verification</source>
@@ -12531,7 +12531,7 @@
     </message>
     <message>
         <source>It was corrected on %1; nobody can have verified it before.</source>
-        <translation>Elle a été corrigée le %1 ; personne n’a pu la vérifier avant.</translation>
+        <translation>Elle a été corrigée le %1&#xa0;; personne n’a pu la vérifier avant.</translation>
     </message>
     <message>
         <source>Squawk %1 verified</source>
@@ -12578,7 +12578,7 @@
     </message>
     <message>
         <source>Everything is copied there, with all photographs; later only what is new.</source>
-        <translation>Tout y est copié, avec toutes les photos ; ensuite seulement ce qui est nouveau.</translation>
+        <translation>Tout y est copié, avec toutes les photos&#xa0;; ensuite seulement ce qui est nouveau.</translation>
     </message>
     <message>
         <source>This folder is not there just now.</source>
@@ -12609,18 +12609,18 @@
     </message>
     <message>
         <source>The last backup was made today and read back: %1</source>
-        <translation>La dernière sauvegarde est d’aujourd’hui et a été relue : %1</translation>
+        <translation>La dernière sauvegarde est d’aujourd’hui et a été relue&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>The last backup was made %n days ago and read back: %1</source>
         <translation>
-            <numerusform>La dernière sauvegarde a %n jour et a été relue : %1</numerusform>
-            <numerusform>La dernière sauvegarde a %n jours et a été relue : %1</numerusform>
+            <numerusform>La dernière sauvegarde a %n jour et a été relue&#xa0;: %1</numerusform>
+            <numerusform>La dernière sauvegarde a %n jours et a été relue&#xa0;: %1</numerusform>
         </translation>
     </message>
     <message>
         <source>There is no backup elsewhere yet: if this disk fails, these records and photographs are gone.</source>
-        <translation>Il n’y a pas encore de sauvegarde ailleurs : si ce disque lâche, ces données et ces photos sont perdues.</translation>
+        <translation>Il n’y a pas encore de sauvegarde ailleurs&#xa0;: si ce disque lâche, ces données et ces photos sont perdues.</translation>
     </message>
     <message numerus="yes">
         <source>The last backup elsewhere is %n days old, and work was recorded since.</source>
@@ -12644,8 +12644,8 @@
     <message numerus="yes">
         <source>Backed up and read back: %n new files.</source>
         <translation>
-            <numerusform>Sauvegardé et relu : %n nouveau fichier.</numerusform>
-            <numerusform>Sauvegardé et relu : %n nouveaux fichiers.</numerusform>
+            <numerusform>Sauvegardé et relu&#xa0;: %n nouveau fichier.</numerusform>
+            <numerusform>Sauvegardé et relu&#xa0;: %n nouveaux fichiers.</numerusform>
         </translation>
     </message>
     <message>
@@ -12655,8 +12655,8 @@
     <message numerus="yes">
         <source>%n files are missing or no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%n fichier manque ou n’est plus ce qui avait été pris ; « Vérifier dossiers et fichiers » le nomme.</numerusform>
-            <numerusform>%n fichiers manquent ou ne sont plus ce qui avait été pris ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
+            <numerusform>%n fichier manque ou n’est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
+            <numerusform>%n fichiers manquent ou ne sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
         </translation>
     </message>
     <message>
@@ -12679,7 +12679,7 @@
     <name>lastrivet::ui::BenchClock</name>
     <message>
         <source>The clock runs: %1</source>
-        <translation>L’horloge tourne : %1</translation>
+        <translation>L’horloge tourne&#xa0;: %1</translation>
     </message>
     <message>
         <source>Stop work (F2)</source>
@@ -12714,7 +12714,7 @@
     </message>
     <message>
         <source>Which part?</source>
-        <translation>Quelle pièce ?</translation>
+        <translation>Quelle pièce&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -12765,7 +12765,7 @@
     </message>
     <message>
         <source>What is wrong?</source>
-        <translation>Qu’est-ce qui ne va pas ?</translation>
+        <translation>Qu’est-ce qui ne va pas&#xa0;?</translation>
     </message>
     <message>
         <source>New squawk</source>
@@ -12801,7 +12801,7 @@
     </message>
     <message>
         <source>Done: %1</source>
-        <translation>Fait : %1</translation>
+        <translation>Fait&#xa0;: %1</translation>
     </message>
     <message>
         <source>No step of this part can be worked on now.</source>
@@ -12809,23 +12809,23 @@
     </message>
     <message>
         <source>Ticked: %1</source>
-        <translation>Coché : %1</translation>
+        <translation>Coché&#xa0;: %1</translation>
     </message>
     <message>
         <source>Fitted: %1</source>
-        <translation>Posé : %1</translation>
+        <translation>Posé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Locked: %1</source>
-        <translation>Freiné : %1</translation>
+        <translation>Freiné&#xa0;: %1</translation>
     </message>
     <message>
         <source>Torque seal put on: %1</source>
-        <translation>Vernis témoin posé : %1</translation>
+        <translation>Vernis témoin posé&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Torque in %1</source>
@@ -12833,15 +12833,15 @@
     </message>
     <message>
         <source>What did the wrench say?</source>
-        <translation>Que disait la clé ?</translation>
+        <translation>Que disait la clé&#xa0;?</translation>
     </message>
     <message>
         <source>Torqued: %1</source>
-        <translation>Serré : %1</translation>
+        <translation>Serré&#xa0;: %1</translation>
     </message>
     <message>
         <source>New squawk: %1</source>
-        <translation>Nouvelle anomalie : %1</translation>
+        <translation>Nouvelle anomalie&#xa0;: %1</translation>
     </message>
     <message>
         <source>Note on %1</source>
@@ -12857,23 +12857,23 @@
     </message>
     <message>
         <source>At the bench: start or stop work</source>
-        <translation>À l’établi : commencer ou arrêter le travail</translation>
+        <translation>À l’établi&#xa0;: commencer ou arrêter le travail</translation>
     </message>
     <message>
         <source>At the bench: tick the next step</source>
-        <translation>À l’établi : cocher l’étape suivante</translation>
+        <translation>À l’établi&#xa0;: cocher l’étape suivante</translation>
     </message>
     <message>
         <source>At the bench: a new squawk</source>
-        <translation>À l’établi : nouvelle anomalie</translation>
+        <translation>À l’établi&#xa0;: nouvelle anomalie</translation>
     </message>
     <message>
         <source>At the bench: a note</source>
-        <translation>À l’établi : note</translation>
+        <translation>À l’établi&#xa0;: note</translation>
     </message>
     <message>
         <source>At the bench: another part</source>
-        <translation>À l’établi : autre pièce</translation>
+        <translation>À l’établi&#xa0;: autre pièce</translation>
     </message>
     <message>
         <source>What is typed for a squawk or a note goes to %1 now.</source>
@@ -12942,7 +12942,7 @@
     </message>
     <message>
         <source>Copied as planned: %1. What was done, signed, photographed or found stays with the original. %2 Codes that other parts have are left empty.</source>
-        <translation>Copié comme prévu : %1. Ce qui a été fait, signé, photographié ou trouvé reste à l’original. %2 Les codes déjà pris restent vides.</translation>
+        <translation>Copié comme prévu&#xa0;: %1. Ce qui a été fait, signé, photographié ou trouvé reste à l’original. %2 Les codes déjà pris restent vides.</translation>
     </message>
     <message>
         <source>Copy of %1</source>
@@ -13008,7 +13008,7 @@
     </message>
     <message>
         <source>%1: calibrated</source>
-        <translation>%1 : étalonné</translation>
+        <translation>%1&#xa0;: étalonné</translation>
     </message>
 </context>
 <context>
@@ -13088,11 +13088,11 @@
     </message>
     <message>
         <source>Ticked: %1</source>
-        <translation>Coché : %1</translation>
+        <translation>Coché&#xa0;: %1</translation>
     </message>
     <message>
         <source>Tick taken away: %1</source>
-        <translation>Décoché : %1</translation>
+        <translation>Décoché&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n lines ticked</source>
@@ -13167,7 +13167,7 @@
     </message>
     <message>
         <source>Letter: %1</source>
-        <translation>Lettre : %1</translation>
+        <translation>Lettre&#xa0;: %1</translation>
     </message>
     <message>
         <source>The letter is on the clipboard.</source>
@@ -13218,11 +13218,11 @@
     </message>
     <message>
         <source>Something on record stands against closing “%1”. If it was closed all the same, the record says so, with your reason, until an inspector accepts it.</source>
-        <translation>Quelque chose d’inscrit s’oppose à la fermeture de « %1 ». Si elle a tout de même été fermée, le dossier le dit, avec votre motif, jusqu’à ce qu’un inspecteur l’accepte.</translation>
+        <translation>Quelque chose d’inscrit s’oppose à la fermeture de «&#xa0;%1&#xa0;». Si elle a tout de même été fermée, le dossier le dit, avec votre motif, jusqu’à ce qu’un inspecteur l’accepte.</translation>
     </message>
     <message>
         <source>“%1” was closed. Nothing on record stood against it; only the look inside told whether the work is right.</source>
-        <translation>« %1 » a été fermée. Rien d’inscrit ne s’y opposait ; seul le regard à l’intérieur dit si le travail est bon.</translation>
+        <translation>«&#xa0;%1&#xa0;» a été fermée. Rien d’inscrit ne s’y opposait&#xa0;; seul le regard à l’intérieur dit si le travail est bon.</translation>
     </message>
     <message>
         <source>Record the opening</source>
@@ -13246,19 +13246,19 @@
     </message>
     <message>
         <source>“%1” was opened again.</source>
-        <translation>« %1 » a été rouverte.</translation>
+        <translation>«&#xa0;%1&#xa0;» a été rouverte.</translation>
     </message>
     <message>
         <source>No longer holds: %1, signed by %2 on %3.</source>
-        <translation>Ne tient plus : %1, signé par %2 le %3.</translation>
+        <translation>Ne tient plus&#xa0;: %1, signé par %2 le %3.</translation>
     </message>
     <message>
         <source>“%1” then: %2 (now: %3).</source>
-        <translation>« %1 » alors : %2 (maintenant : %3).</translation>
+        <translation>«&#xa0;%1&#xa0;» alors&#xa0;: %2 (maintenant&#xa0;: %3).</translation>
     </message>
     <message>
         <source>Can be reached again: %1.</source>
-        <translation>De nouveau accessible : %1.</translation>
+        <translation>De nouveau accessible&#xa0;: %1.</translation>
     </message>
     <message>
         <source>No signature and no other closing depends on its being closed.</source>
@@ -13281,7 +13281,7 @@
     </message>
     <message>
         <source>%1 missing</source>
-        <translation>lacunes : %1</translation>
+        <translation>lacunes&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 to clear</source>
@@ -13289,7 +13289,7 @@
     </message>
     <message>
         <source>%1 advised</source>
-        <translation>conseils : %1</translation>
+        <translation>conseils&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -13312,11 +13312,11 @@
     </message>
     <message>
         <source>Before the final inspection and first flight: the whole aircraft</source>
-        <translation>Avant l’inspection finale et le premier vol : tout l’avion</translation>
+        <translation>Avant l’inspection finale et le premier vol&#xa0;: tout l’avion</translation>
     </message>
     <message>
         <source>%1; hides %2</source>
-        <translation>%1 ; cache %2</translation>
+        <translation>%1&#xa0;; cache %2</translation>
     </message>
     <message>
         <source>its document is not on record</source>
@@ -13324,7 +13324,7 @@
     </message>
     <message>
         <source>closed before these records began; the inspector decides</source>
-        <translation>fermée avant le début de ces dossiers ; l’inspecteur décide</translation>
+        <translation>fermée avant le début de ces dossiers&#xa0;; l’inspecteur décide</translation>
     </message>
     <message>
         <source>%1, and %2 more</source>
@@ -13367,7 +13367,7 @@
     </message>
     <message>
         <source>Looked at afterwards on %1 by %2: %3</source>
-        <translation>Vue après coup le %1 par %2 : %3</translation>
+        <translation>Vue après coup le %1 par %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Signed sheet added</source>
@@ -13375,7 +13375,7 @@
     </message>
     <message>
         <source>Step done: %1</source>
-        <translation>Étape faite : %1</translation>
+        <translation>Étape faite&#xa0;: %1</translation>
     </message>
     <message>
         <source>Photographs of the inside</source>
@@ -13407,7 +13407,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -13418,7 +13418,7 @@
     </message>
     <message>
         <source>Here stand the closings: each region of structure that will be hidden by a skin, a cover or glue, and what must happen before.</source>
-        <translation>Ici figurent les fermetures : chaque zone de structure qu’un revêtement, un couvercle ou de la colle cachera, et ce qui doit se faire avant.</translation>
+        <translation>Ici figurent les fermetures&#xa0;: chaque zone de structure qu’un revêtement, un couvercle ou de la colle cachera, et ce qui doit se faire avant.</translation>
     </message>
     <message>
         <source>Words of a closing or part</source>
@@ -13500,7 +13500,7 @@
     </message>
     <message>
         <source>One copy went on with it: it stayed</source>
-        <translation>Une copie l’a poursuivi : il est resté</translation>
+        <translation>Une copie l’a poursuivi&#xa0;: il est resté</translation>
     </message>
     <message>
         <source>is on record</source>
@@ -13544,11 +13544,11 @@
     </message>
     <message>
         <source>The other value cannot be put here by itself. Where it is the right one, go to the record and write it there; then keep what stands.</source>
-        <translation>L’autre valeur ne peut pas être mise ici telle quelle. Si c’est la bonne, allez à l’enregistrement et écrivez-la ; gardez ensuite ce qui est en place.</translation>
+        <translation>L’autre valeur ne peut pas être mise ici telle quelle. Si c’est la bonne, allez à l’enregistrement et écrivez-la&#xa0;; gardez ensuite ce qui est en place.</translation>
     </message>
     <message>
         <source>Nothing was changed: %1</source>
-        <translation>Rien n’a été modifié : %1</translation>
+        <translation>Rien n’a été modifié&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -13728,8 +13728,8 @@
     <message numerus="yes">
         <source>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</source>
         <translation>
-            <numerusform>%n mention ne concorde pas ; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
-            <numerusform>%n mentions ne concordent pas ; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
+            <numerusform>%n mention ne concorde pas&#xa0;; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
+            <numerusform>%n mentions ne concordent pas&#xa0;; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
         </translation>
     </message>
     <message>
@@ -13749,7 +13749,7 @@
     <name>lastrivet::ui::DailyCopy</name>
     <message>
         <source>The copy of the day could not be made; your records are saved. %1</source>
-        <translation>La copie du jour n’a pas pu être faite ; vos données sont enregistrées. %1</translation>
+        <translation>La copie du jour n’a pas pu être faite&#xa0;; vos données sont enregistrées. %1</translation>
     </message>
 </context>
 <context>
@@ -13835,7 +13835,7 @@
     </message>
     <message>
         <source>%1: entered as an expense</source>
-        <translation>%1 : inscrit comme dépense</translation>
+        <translation>%1&#xa0;: inscrit comme dépense</translation>
     </message>
     <message>
         <source>Shipment as an expense</source>
@@ -13858,7 +13858,7 @@
     <name>lastrivet::ui::EntryBar</name>
     <message>
         <source>What was done, as in “2h15 left aileron: dimpled both skins”</source>
-        <translation>Ce qui a été fait, comme « 2h15 aileron gauche : deux peaux embrevées »</translation>
+        <translation>Ce qui a été fait, comme «&#xa0;2h15 aileron gauche&#xa0;: deux peaux embrevées&#xa0;»</translation>
     </message>
     <message>
         <source>New log entry</source>
@@ -13866,7 +13866,7 @@
     </message>
     <message>
         <source>In front of the colon: how long, which day, parts joined by +, “with” a name. Behind it the note, and “done” with the steps to tick.</source>
-        <translation>Avant les deux-points : durée, jour, pièces reliées par +, « with » ou « avec » un nom. Après, la note, et « done » avec les étapes à cocher.</translation>
+        <translation>Avant les deux-points&#xa0;: durée, jour, pièces reliées par +, «&#xa0;with&#xa0;» ou «&#xa0;avec&#xa0;» un nom. Après, la note, et «&#xa0;done&#xa0;» avec les étapes à cocher.</translation>
     </message>
     <message>
         <source>Start work</source>
@@ -13874,7 +13874,7 @@
     </message>
     <message>
         <source>Not logged yet: %1</source>
-        <translation>Pas encore inscrit : %1</translation>
+        <translation>Pas encore inscrit&#xa0;: %1</translation>
     </message>
     <message>
         <source>Enter once more logs it like this.</source>
@@ -13920,7 +13920,7 @@
     </message>
     <message>
         <source>What is built in and can be taken out is listed here: engine, propeller, battery, instruments.</source>
-        <translation>Ici figure ce qui est monté et peut être démonté : moteur, hélice, batterie, instruments.</translation>
+        <translation>Ici figure ce qui est monté et peut être démonté&#xa0;: moteur, hélice, batterie, instruments.</translation>
     </message>
     <message numerus="yes">
         <source>%n of these have no weight or no arm on record.</source>
@@ -13962,7 +13962,7 @@
     </message>
     <message>
         <source>No expense on record. Write one below: the amount first, then what it was for.</source>
-        <translation>Aucune dépense notée. Écrivez-en une ci-dessous : le montant d’abord, puis pour quoi.</translation>
+        <translation>Aucune dépense notée. Écrivez-en une ci-dessous&#xa0;: le montant d’abord, puis pour quoi.</translation>
     </message>
     <message>
         <source>all categories</source>
@@ -13999,7 +13999,7 @@
     </message>
     <message>
         <source>In all: %1</source>
-        <translation>En tout : %1</translation>
+        <translation>En tout&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -14026,7 +14026,7 @@
     </message>
     <message>
         <source>More records have these words; one more word finds fewer.</source>
-        <translation>D’autres enregistrements contiennent ces mots ; un mot de plus en trouve moins.</translation>
+        <translation>D’autres enregistrements contiennent ces mots&#xa0;; un mot de plus en trouve moins.</translation>
     </message>
     <message>
         <source>The records could not be searched just now.</source>
@@ -14057,7 +14057,7 @@
     </message>
     <message>
         <source>One finding a line, with or without its number; “part: what was found” names the part.</source>
-        <translation>Une constatation par ligne, avec ou sans numéro ; « pièce : ce qui a été trouvé » nomme la pièce.</translation>
+        <translation>Une constatation par ligne, avec ou sans numéro&#xa0;; «&#xa0;pièce&#xa0;: ce qui a été trouvé&#xa0;» nomme la pièce.</translation>
     </message>
     <message>
         <source>inspector, on site</source>
@@ -14081,7 +14081,7 @@
     </message>
     <message>
         <source>“%1” needs its number on the sheet.</source>
-        <translation>« %1 » demande son numéro sur la feuille.</translation>
+        <translation>«&#xa0;%1&#xa0;» demande son numéro sur la feuille.</translation>
     </message>
     <message>
         <source>Two findings have the number %1.</source>
@@ -14112,7 +14112,7 @@
     </message>
     <message>
         <source>The search index and the small copies of photos can be made anew, and half-written files removed. Records, photos and papers are never touched: for those, compare a backup.</source>
-        <translation>L’index de recherche et les petites copies des photos peuvent être refaits, et les fichiers à moitié écrits supprimés. Les données, photos et papiers ne sont jamais touchés : pour ceux-là, comparez une sauvegarde.</translation>
+        <translation>L’index de recherche et les petites copies des photos peuvent être refaits, et les fichiers à moitié écrits supprimés. Les données, photos et papiers ne sont jamais touchés&#xa0;: pour ceux-là, comparez une sauvegarde.</translation>
     </message>
     <message>
         <source>Everything is as it should be now.</source>
@@ -14127,7 +14127,7 @@
     </message>
     <message>
         <source>Done: %1</source>
-        <translation>Fait : %1</translation>
+        <translation>Fait&#xa0;: %1</translation>
     </message>
     <message>
         <source>Making anew what can be</source>
@@ -14210,8 +14210,8 @@
     <message numerus="yes">
         <source>%1 in all; %2 since the last fault, in %n flights</source>
         <translation>
-            <numerusform>%1 en tout ; %2 depuis la dernière panne, en %n vol</numerusform>
-            <numerusform>%1 en tout ; %2 depuis la dernière panne, en %n vols</numerusform>
+            <numerusform>%1 en tout&#xa0;; %2 depuis la dernière panne, en %n vol</numerusform>
+            <numerusform>%1 en tout&#xa0;; %2 depuis la dernière panne, en %n vols</numerusform>
         </translation>
     </message>
     <message>
@@ -14220,11 +14220,11 @@
     </message>
     <message>
         <source>For %1: %2 without a fault are flown</source>
-        <translation>Pour %1 : %2 sans panne sont volées</translation>
+        <translation>Pour %1&#xa0;: %2 sans panne sont volées</translation>
     </message>
     <message>
         <source>For %1: %2 left, counted from the last fault; %3 left, counted over all flights</source>
-        <translation>Pour %1 : reste %2, compté depuis la dernière panne ; reste %3, compté sur tous les vols</translation>
+        <translation>Pour %1&#xa0;: reste %2, compté depuis la dernière panne&#xa0;; reste %3, compté sur tous les vols</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -14232,15 +14232,15 @@
     </message>
     <message>
         <source>The project&apos;s rules name no test period: the authority or the permit does.</source>
-        <translation>Les règles du projet ne nomment pas de période d’essai : l’autorité ou le permis le fait.</translation>
+        <translation>Les règles du projet ne nomment pas de période d’essai&#xa0;: l’autorité ou le permis le fait.</translation>
     </message>
     <message>
         <source>Which of these holds, and what counts as a fault, the authority says; check the current edition.</source>
-        <translation>Laquelle vaut, et ce qui compte comme panne, l’autorité le dit ; vérifier l’édition en vigueur.</translation>
+        <translation>Laquelle vaut, et ce qui compte comme panne, l’autorité le dit&#xa0;; vérifier l’édition en vigueur.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n landings</source>
@@ -14307,11 +14307,11 @@
     </message>
     <message>
         <source>Hold point planned: %1</source>
-        <translation>Point d’arrêt prévu : %1</translation>
+        <translation>Point d’arrêt prévu&#xa0;: %1</translation>
     </message>
     <message>
         <source>This hold point is there already: %1, signed by: %2.</source>
-        <translation>Ce point d’arrêt existe déjà : %1, signé par : %2.</translation>
+        <translation>Ce point d’arrêt existe déjà&#xa0;: %1, signé par&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -14338,7 +14338,7 @@
     </message>
     <message>
         <source>waived on %1 by %2: %3</source>
-        <translation>dispensé le %1 par %2 : %3</translation>
+        <translation>dispensé le %1 par %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>not signed</source>
@@ -14370,11 +14370,11 @@
     </message>
     <message>
         <source>%1, by the %2</source>
-        <translation>%1, par : %2</translation>
+        <translation>%1, par&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, by the %2, if wished</source>
-        <translation>%1, par : %2, si souhaité</translation>
+        <translation>%1, par&#xa0;: %2, si souhaité</translation>
     </message>
 </context>
 <context>
@@ -14508,7 +14508,7 @@
     </message>
     <message>
         <source>Also there: %1.</source>
-        <translation>Aussi présents : %1.</translation>
+        <translation>Aussi présents&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The signed sheet is not on record.</source>
@@ -14528,15 +14528,15 @@
     </message>
     <message>
         <source>accepted as it is: %1</source>
-        <translation>acceptée en l’état : %1</translation>
+        <translation>acceptée en l’état&#xa0;: %1</translation>
     </message>
     <message>
         <source>corrected on %1, waits for the %2: %3</source>
-        <translation>corrigée le %1, attend : %2. %3</translation>
+        <translation>corrigée le %1, attend&#xa0;: %2. %3</translation>
     </message>
     <message>
         <source>open; the %1 verifies the correction</source>
-        <translation>ouverte ; vérifiera la correction : %1</translation>
+        <translation>ouverte&#xa0;; vérifiera la correction&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
@@ -14586,11 +14586,11 @@
     </message>
     <message>
         <source>It does again: %1</source>
-        <translation>Elle refait : %1</translation>
+        <translation>Elle refait&#xa0;: %1</translation>
     </message>
     <message>
         <source>It takes back: %1</source>
-        <translation>Elle annule : %1</translation>
+        <translation>Elle annule&#xa0;: %1</translation>
     </message>
     <message>
         <source>The hash below stands at the foot of the pages that were printed.</source>
@@ -14661,7 +14661,7 @@
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation>« %1 » n’est pas un jour.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour.</translation>
     </message>
     <message>
         <source>%1 The list goes on as if nothing stood there.</source>
@@ -14794,19 +14794,19 @@
     <name>lastrivet::ui::LineEditor</name>
     <message>
         <source>“%1” is no day; write it as %2 or “yesterday”.</source>
-        <translation>« %1 » n’est pas un jour ; écrivez %2 ou « hier ».</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; écrivez %2 ou «&#xa0;hier&#xa0;».</translation>
     </message>
     <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
-        <translation>« %1 » n’est pas une durée ; écrivez 2h15 ou 90m.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une durée&#xa0;; écrivez 2h15 ou 90m.</translation>
     </message>
     <message>
         <source>“%1” is no number.</source>
-        <translation>« %1 » n’est pas un nombre.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre.</translation>
     </message>
     <message>
         <source>This is kept in %1; change its currency first.</source>
-        <translation>Ceci est en %1 ; changez d’abord la monnaie.</translation>
+        <translation>Ceci est en %1&#xa0;; changez d’abord la monnaie.</translation>
     </message>
 </context>
 <context>
@@ -14836,7 +14836,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 (%2 of %3)</source>
@@ -14864,11 +14864,11 @@
     </message>
     <message>
         <source>%1: belongs to %2</source>
-        <translation>%1 : appartient à %2</translation>
+        <translation>%1&#xa0;: appartient à %2</translation>
     </message>
     <message>
         <source>%1: does not belong to %2</source>
-        <translation>%1 : n’appartient pas à %2</translation>
+        <translation>%1&#xa0;: n’appartient pas à %2</translation>
     </message>
 </context>
 <context>
@@ -14947,7 +14947,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Nothing is changed before you have seen what becomes of each row.</source>
@@ -14959,7 +14959,7 @@
     </message>
     <message>
         <source>All rows have to be right; then all of them are taken in at once.</source>
-        <translation>Toutes les lignes doivent être justes ; alors toutes sont prises d’un coup.</translation>
+        <translation>Toutes les lignes doivent être justes&#xa0;; alors toutes sont prises d’un coup.</translation>
     </message>
     <message numerus="yes">
         <source>%n rows brought in. Undo takes all of them back.</source>
@@ -14974,7 +14974,7 @@
     </message>
     <message>
         <source>none: name the crate or the delivery</source>
-        <translation>aucune : nommez la caisse ou la livraison</translation>
+        <translation>aucune&#xa0;: nommez la caisse ou la livraison</translation>
     </message>
     <message>
         <source>Rows that name no shipment</source>
@@ -14982,7 +14982,7 @@
     </message>
     <message>
         <source>No column fills %1: choose on the left which one does.</source>
-        <translation>Aucune colonne ne remplit %1 : choisissez laquelle à gauche.</translation>
+        <translation>Aucune colonne ne remplit %1&#xa0;: choisissez laquelle à gauche.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -15076,7 +15076,7 @@
     </message>
     <message>
         <source>The extremes are searched over all loads that the loadings name: of each no less than the least and no more than the most of any of them, within the maximum weight.</source>
-        <translation>Les extrêmes sont cherchés sur toutes les charges que nomment les chargements : de chacune pas moins que le moins et pas plus que le plus, dans la masse maximale.</translation>
+        <translation>Les extrêmes sont cherchés sur toutes les charges que nomment les chargements&#xa0;: de chacune pas moins que le moins et pas plus que le plus, dans la masse maximale.</translation>
     </message>
     <message>
         <source>The extremes are searched as soon as there are a weighing and a loading. While nothing is weighed, a loading stands for itself.</source>
@@ -15092,11 +15092,11 @@
     </message>
     <message>
         <source>Limits from: %1. The flight manual and the authority decide.</source>
-        <translation>Limites tirées de : %1. Le manuel de vol et l’autorité décident.</translation>
+        <translation>Limites tirées de&#xa0;: %1. Le manuel de vol et l’autorité décident.</translation>
     </message>
     <message>
         <source>Square: the empty aeroplane, E. Discs: the loadings by their number. Triangles: the extremes. F is the farthest forward, A the farthest aft.</source>
-        <translation>Carré : l’avion à vide, E. Disques : les chargements selon leur numéro. Triangles : les extrêmes. F est le plus avant, A le plus arrière.</translation>
+        <translation>Carré&#xa0;: l’avion à vide, E. Disques&#xa0;: les chargements selon leur numéro. Triangles&#xa0;: les extrêmes. F est le plus avant, A le plus arrière.</translation>
     </message>
 </context>
 <context>
@@ -15226,7 +15226,7 @@
     </message>
     <message>
         <source>This year ends today; there is none after it</source>
-        <translation>Cette année finit aujourd’hui ; il n’y en a pas après</translation>
+        <translation>Cette année finit aujourd’hui&#xa0;; il n’y en a pas après</translation>
     </message>
     <message>
         <source>Withdraw what is chosen</source>
@@ -15297,7 +15297,7 @@
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation>« %1 » n’est pas un jour.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour.</translation>
     </message>
     <message>
         <source>The last day lies before the first.</source>
@@ -15404,11 +15404,11 @@
     </message>
     <message>
         <source>&amp;Undo: %1</source>
-        <translation>&amp;Annuler : %1</translation>
+        <translation>&amp;Annuler&#xa0;: %1</translation>
     </message>
     <message>
         <source>&amp;Redo: %1</source>
-        <translation>&amp;Refaire : %1</translation>
+        <translation>&amp;Refaire&#xa0;: %1</translation>
     </message>
     <message>
         <source>Import records</source>
@@ -15469,7 +15469,7 @@
     </message>
     <message>
         <source>Merge another copy: choose records.db in its folder</source>
-        <translation>Fusionner une autre copie : choisir records.db dans son dossier</translation>
+        <translation>Fusionner une autre copie&#xa0;: choisir records.db dans son dossier</translation>
     </message>
     <message>
         <source>Databases of projects (*.db);;All files (*)</source>
@@ -15485,13 +15485,13 @@
     </message>
     <message>
         <source>Photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
-        <translation>Des photos sont en cours d’import. Elles sont conservées une fois que c’est fini ; refaire la même chose l’arrête.</translation>
+        <translation>Des photos sont en cours d’import. Elles sont conservées une fois que c’est fini&#xa0;; refaire la même chose l’arrête.</translation>
     </message>
     <message numerus="yes">
         <source>%1 of %n photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
         <translation>
-            <numerusform>La photo est en cours d’import (%1 sur %n). Elle est conservée une fois que c’est fini ; refaire la même chose l’arrête.</numerusform>
-            <numerusform>%1 photos sur %n sont importées. Elles sont conservées une fois que c’est fini ; refaire la même chose l’arrête.</numerusform>
+            <numerusform>La photo est en cours d’import (%1 sur %n). Elle est conservée une fois que c’est fini&#xa0;; refaire la même chose l’arrête.</numerusform>
+            <numerusform>%1 photos sur %n sont importées. Elles sont conservées une fois que c’est fini&#xa0;; refaire la même chose l’arrête.</numerusform>
         </translation>
     </message>
 </context>
@@ -15519,11 +15519,11 @@
     </message>
     <message>
         <source>Common practice and no authority&apos;s form; rows that are there stay.</source>
-        <translation>Pratique courante et non un formulaire d’autorité ; les lignes présentes restent.</translation>
+        <translation>Pratique courante et non un formulaire d’autorité&#xa0;; les lignes présentes restent.</translation>
     </message>
     <message>
         <source>Section: task</source>
-        <translation>Section : tâche</translation>
+        <translation>Section&#xa0;: tâche</translation>
     </message>
     <message>
         <source>A task that the form does not name</source>
@@ -15550,7 +15550,7 @@
     </message>
     <message>
         <source>Task “%1” added</source>
-        <translation>Tâche « %1 » ajoutée</translation>
+        <translation>Tâche «&#xa0;%1&#xa0;» ajoutée</translation>
     </message>
     <message numerus="yes">
         <source>%n claimed tasks have no picture.</source>
@@ -15561,7 +15561,7 @@
     </message>
     <message>
         <source>Tasks count, hours do not. Rules change: check the current form with your authority.</source>
-        <translation>Les tâches comptent, pas les heures. Les règles changent : vérifiez le formulaire en vigueur auprès de votre autorité.</translation>
+        <translation>Les tâches comptent, pas les heures. Les règles changent&#xa0;: vérifiez le formulaire en vigueur auprès de votre autorité.</translation>
     </message>
 </context>
 <context>
@@ -15610,7 +15610,7 @@
     </message>
     <message>
         <source>Cure times hold at the temperature of the data sheet; in a cold workshop they are longer.</source>
-        <translation>Les durées de durcissement valent à la température de la fiche ; dans un atelier froid elles sont plus longues.</translation>
+        <translation>Les durées de durcissement valent à la température de la fiche&#xa0;; dans un atelier froid elles sont plus longues.</translation>
     </message>
     <message>
         <source>No lot on record. Write the material below, then its lot number and its last good day.</source>
@@ -15622,7 +15622,7 @@
     </message>
     <message>
         <source>%1 expired, %2 within 30 days.</source>
-        <translation>Périmés : %1 ; sous 30 jours : %2.</translation>
+        <translation>Périmés&#xa0;: %1&#xa0;; sous 30 jours&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -15662,7 +15662,7 @@
     </message>
     <message>
         <source>%1: %2 of %3</source>
-        <translation>%1 : %2 sur %3</translation>
+        <translation>%1&#xa0;: %2 sur %3</translation>
     </message>
     <message numerus="yes">
         <source>%1, about %n s to go</source>
@@ -15674,8 +15674,8 @@
     <message numerus="yes">
         <source>%1; %n more at work</source>
         <translation>
-            <numerusform>%1 ; %n autre en cours</numerusform>
-            <numerusform>%1 ; %n autres en cours</numerusform>
+            <numerusform>%1&#xa0;; %n autre en cours</numerusform>
+            <numerusform>%1&#xa0;; %n autres en cours</numerusform>
         </translation>
     </message>
 </context>
@@ -15750,7 +15750,7 @@
     </message>
     <message>
         <source>“%1” is no day; 14 March 2026 is written 2026-03-14.</source>
-        <translation>« %1 » n’est pas un jour ; le 14 mars 2026 s’écrit 2026-03-14.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; le 14 mars 2026 s’écrit 2026-03-14.</translation>
     </message>
     <message>
         <source>It needs the day.</source>
@@ -15758,7 +15758,7 @@
     </message>
     <message>
         <source>%1 lies ahead: only what has happened is recorded.</source>
-        <translation>%1 est à venir : on n’inscrit que ce qui est arrivé.</translation>
+        <translation>%1 est à venir&#xa0;: on n’inscrit que ce qui est arrivé.</translation>
     </message>
 </context>
 <context>
@@ -15832,15 +15832,15 @@
     </message>
     <message>
         <source>It needs a part, and a title such as “Left wing, upper skin”.</source>
-        <translation>Il faut une pièce, et un titre comme « Aile gauche, revêtement supérieur ».</translation>
+        <translation>Il faut une pièce, et un titre comme «&#xa0;Aile gauche, revêtement supérieur&#xa0;».</translation>
     </message>
     <message>
         <source>New closing: %1</source>
-        <translation>Nouvelle fermeture : %1</translation>
+        <translation>Nouvelle fermeture&#xa0;: %1</translation>
     </message>
     <message>
         <source>Several parts are called “%1”: choose one from the list.</source>
-        <translation>Plusieurs pièces s’appellent « %1 » : choisissez-en une dans la liste.</translation>
+        <translation>Plusieurs pièces s’appellent «&#xa0;%1&#xa0;»&#xa0;: choisissez-en une dans la liste.</translation>
     </message>
 </context>
 <context>
@@ -15904,8 +15904,8 @@
     <message numerus="yes">
         <source>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</source>
         <translation>
-            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces : %n. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
-            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces : %n. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
+            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces&#xa0;: %n. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
+            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces&#xa0;: %n. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
         </translation>
     </message>
     <message>
@@ -15956,21 +15956,21 @@
     </message>
     <message>
         <source>“%1”, held on %2, is not complete.</source>
-        <translation>« %1 », tenue le %2, n’est pas achevée.</translation>
+        <translation>«&#xa0;%1&#xa0;», tenue le %2, n’est pas achevée.</translation>
     </message>
     <message>
         <source>“%1”, asked for on %2, is still open.</source>
-        <translation>« %1 », demandée le %2, est encore ouverte.</translation>
+        <translation>«&#xa0;%1&#xa0;», demandée le %2, est encore ouverte.</translation>
     </message>
     <message>
         <source>This authority takes one request at a time: a visit must be complete before the next one can be asked for.</source>
-        <translation>Cette autorité prend une demande à la fois : une visite doit être achevée avant d’en demander une autre.</translation>
+        <translation>Cette autorité prend une demande à la fois&#xa0;: une visite doit être achevée avant d’en demander une autre.</translation>
     </message>
     <message numerus="yes">
         <source>%n of its findings are neither verified nor accepted; see the visit itself.</source>
         <translation>
-            <numerusform>%n de ses constatations n’est ni vérifiée ni acceptée ; voyez la visite.</numerusform>
-            <numerusform>%n de ses constatations ne sont ni vérifiées ni acceptées ; voyez la visite.</numerusform>
+            <numerusform>%n de ses constatations n’est ni vérifiée ni acceptée&#xa0;; voyez la visite.</numerusform>
+            <numerusform>%n de ses constatations ne sont ni vérifiées ni acceptées&#xa0;; voyez la visite.</numerusform>
         </translation>
     </message>
     <message>
@@ -16018,7 +16018,7 @@
     </message>
     <message>
         <source>This project&apos;s own limit in the place of: %1. Both lines empty give the table its place back.</source>
-        <translation>Limite propre à ce projet à la place de : %1. Les deux lignes vides rendent sa place au tableau.</translation>
+        <translation>Limite propre à ce projet à la place de&#xa0;: %1. Les deux lignes vides rendent sa place au tableau.</translation>
     </message>
     <message>
         <source>The least is more than the most.</source>
@@ -16026,11 +16026,11 @@
     </message>
     <message>
         <source>It needs its source: the drawing, manual or letter that says so.</source>
-        <translation>Il manque la source : le plan, le manuel ou la lettre qui le dit.</translation>
+        <translation>Il manque la source&#xa0;: le plan, le manuel ou la lettre qui le dit.</translation>
     </message>
     <message>
         <source>It could not be kept, and the limits are those from before.</source>
-        <translation>La conservation a échoué ; les limites sont celles d’avant.</translation>
+        <translation>La conservation a échoué&#xa0;; les limites sont celles d’avant.</translation>
     </message>
 </context>
 <context>
@@ -16041,7 +16041,7 @@
     </message>
     <message>
         <source>The inspection packet: everything an inspector needs to decide, in his order.</source>
-        <translation>Le dossier d’inspection : tout ce qu’il faut à un inspecteur pour décider, dans son ordre.</translation>
+        <translation>Le dossier d’inspection&#xa0;: tout ce qu’il faut à un inspecteur pour décider, dans son ordre.</translation>
     </message>
     <message>
         <source>Closings</source>
@@ -16101,7 +16101,7 @@
     </message>
     <message>
         <source>Pictures become smaller, and some are left out where that is not enough; the first page says so.</source>
-        <translation>Les images sont réduites, et certaines omises si cela ne suffit pas ; la première page le dit.</translation>
+        <translation>Les images sont réduites, et certaines omises si cela ne suffit pas&#xa0;; la première page le dit.</translation>
     </message>
     <message>
         <source>Name of the new folder</source>
@@ -16125,11 +16125,11 @@
     </message>
     <message>
         <source>%1 is a folder; the PDF needs a name.</source>
-        <translation>%1 est un dossier ; le PDF demande un nom.</translation>
+        <translation>%1 est un dossier&#xa0;; le PDF demande un nom.</translation>
     </message>
     <message>
         <source>Something is called %1 there already; the new folder needs another name.</source>
-        <translation>Quelque chose s’y appelle déjà %1 ; le nouveau dossier demande un autre nom.</translation>
+        <translation>Quelque chose s’y appelle déjà %1&#xa0;; le nouveau dossier demande un autre nom.</translation>
     </message>
     <message>
         <source>%1 to send</source>
@@ -16144,11 +16144,11 @@
     <name>lastrivet::ui::PaidHelpBox</name>
     <message>
         <source>It will be so: keep these tenths</source>
-        <translation>Ce sera ainsi : garder ces dixièmes</translation>
+        <translation>Ce sera ainsi&#xa0;: garder ces dixièmes</translation>
     </message>
     <message>
         <source>What if paid help did some of it?</source>
-        <translation>Et si une aide rémunérée en faisait une partie ?</translation>
+        <translation>Et si une aide rémunérée en faisait une partie&#xa0;?</translation>
     </message>
     <message>
         <source>Tenths of the assembly</source>
@@ -16160,7 +16160,7 @@
     </message>
     <message>
         <source>Then: %1</source>
-        <translation>Alors : %1</translation>
+        <translation>Alors&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</source>
@@ -16178,7 +16178,7 @@
     <name>lastrivet::ui::PaperModel</name>
     <message>
         <source>On no list of the country: added here.</source>
-        <translation>Sur aucune liste du pays : ajouté ici.</translation>
+        <translation>Sur aucune liste du pays&#xa0;: ajouté ici.</translation>
     </message>
     <message>
         <source>%1.</source>
@@ -16186,7 +16186,7 @@
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation>%1 : %2.</translation>
+        <translation>%1&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -16241,7 +16241,7 @@
     </message>
     <message>
         <source>Source: %1</source>
-        <translation>Source : %1</translation>
+        <translation>Source&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1.</source>
@@ -16265,7 +16265,7 @@
     </message>
     <message>
         <source>%1: asked for</source>
-        <translation>%1 : demandé</translation>
+        <translation>%1&#xa0;: demandé</translation>
     </message>
     <message>
         <source>On</source>
@@ -16273,7 +16273,7 @@
     </message>
     <message>
         <source>%1: here</source>
-        <translation>%1 : reçu</translation>
+        <translation>%1&#xa0;: reçu</translation>
     </message>
     <message>
         <source>Number on it, if any</source>
@@ -16285,11 +16285,11 @@
     </message>
     <message>
         <source>%1: begun</source>
-        <translation>%1 : commencé</translation>
+        <translation>%1&#xa0;: commencé</translation>
     </message>
     <message>
         <source>%1: scan taken off</source>
-        <translation>%1 : scan retiré</translation>
+        <translation>%1&#xa0;: scan retiré</translation>
     </message>
     <message>
         <source>Mark as asked for…</source>
@@ -16324,11 +16324,11 @@
     </message>
     <message>
         <source>Document “%1” added</source>
-        <translation>Document « %1 » ajouté</translation>
+        <translation>Document «&#xa0;%1&#xa0;» ajouté</translation>
     </message>
     <message>
         <source>These rules require no document; what is usual is listed.</source>
-        <translation>Ces règles n’exigent aucun document ; sont listés ceux d’usage.</translation>
+        <translation>Ces règles n’exigent aucun document&#xa0;; sont listés ceux d’usage.</translation>
     </message>
     <message>
         <source>Every document that these rules require is here.</source>
@@ -16350,7 +16350,7 @@
     </message>
     <message>
         <source>Rules change: check the current edition with your authority.</source>
-        <translation>Les règles changent : vérifiez l’édition en vigueur auprès de votre autorité.</translation>
+        <translation>Les règles changent&#xa0;: vérifiez l’édition en vigueur auprès de votre autorité.</translation>
     </message>
 </context>
 <context>
@@ -16392,7 +16392,7 @@
     </message>
     <message>
         <source>Fitted, and not torqued yet: show them</source>
-        <translation>Posé et pas encore au couple : montrer</translation>
+        <translation>Posé et pas encore au couple&#xa0;: montrer</translation>
     </message>
     <message numerus="yes">
         <source>%n finger-tight</source>
@@ -16425,7 +16425,7 @@
     </message>
     <message>
         <source>Alt+Home: what is on record of all parts, and of none</source>
-        <translation>Alt+Début : ce qui est inscrit de toutes les pièces, et d’aucune</translation>
+        <translation>Alt+Début&#xa0;: ce qui est inscrit de toutes les pièces, et d’aucune</translation>
     </message>
     <message>
         <source>The parts of the aeroplane will stand here as a tree, each with its state, hours, squawks and photos.</source>
@@ -16460,7 +16460,7 @@
     </message>
     <message>
         <source>Insert: a part after this one</source>
-        <translation>Inser : une pièce après celle-ci</translation>
+        <translation>Inser&#xa0;: une pièce après celle-ci</translation>
     </message>
     <message>
         <source>Add inside</source>
@@ -16468,7 +16468,7 @@
     </message>
     <message>
         <source>Shift+Insert: a part within this one</source>
-        <translation>Maj+Inser : une pièce dans celle-ci</translation>
+        <translation>Maj+Inser&#xa0;: une pièce dans celle-ci</translation>
     </message>
     <message>
         <source>Withdraw</source>
@@ -16496,7 +16496,7 @@
     </message>
     <message>
         <source>Part added: %1</source>
-        <translation>Pièce ajoutée : %1</translation>
+        <translation>Pièce ajoutée&#xa0;: %1</translation>
     </message>
     <message>
         <source>Copy…</source>
@@ -16504,7 +16504,7 @@
     </message>
     <message>
         <source>Ctrl+D: this part with everything below it, for the other side</source>
-        <translation>Ctrl+D : cette pièce avec tout ce qui est dessous, pour l’autre côté</translation>
+        <translation>Ctrl+D&#xa0;: cette pièce avec tout ce qui est dessous, pour l’autre côté</translation>
     </message>
     <message>
         <source>Paste list…</source>
@@ -16512,11 +16512,11 @@
     </message>
     <message>
         <source>Ctrl+V: parts or steps from a spreadsheet</source>
-        <translation>Ctrl+V : pièces ou étapes d’un tableur</translation>
+        <translation>Ctrl+V&#xa0;: pièces ou étapes d’un tableur</translation>
     </message>
     <message>
         <source>Delete: take wrong parts out</source>
-        <translation>Suppr : ôter des pièces erronées</translation>
+        <translation>Suppr&#xa0;: ôter des pièces erronées</translation>
     </message>
     <message>
         <source>Choose a part in the tree first.</source>
@@ -16722,8 +16722,8 @@
     <message numerus="yes">
         <source>%n were not; the list says why.</source>
         <translation>
-            <numerusform>%n non ; la liste dit pourquoi.</numerusform>
-            <numerusform>%n non ; la liste dit pourquoi.</numerusform>
+            <numerusform>%n non&#xa0;; la liste dit pourquoi.</numerusform>
+            <numerusform>%n non&#xa0;; la liste dit pourquoi.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -16735,7 +16735,7 @@
     </message>
     <message>
         <source>The rest was not taken in: %1</source>
-        <translation>Le reste n’a pas été pris : %1</translation>
+        <translation>Le reste n’a pas été pris&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -16789,15 +16789,15 @@
     </message>
     <message>
         <source>A: an arrow</source>
-        <translation>A : une flèche</translation>
+        <translation>A&#xa0;: une flèche</translation>
     </message>
     <message>
         <source>C: a circle</source>
-        <translation>C : un cercle</translation>
+        <translation>C&#xa0;: un cercle</translation>
     </message>
     <message>
         <source>W: words</source>
-        <translation>W : des mots</translation>
+        <translation>W&#xa0;: des mots</translation>
     </message>
     <message>
         <source>Remove mark</source>
@@ -16809,7 +16809,7 @@
     </message>
     <message>
         <source>−: smaller</source>
-        <translation>− : plus petit</translation>
+        <translation>−&#xa0;: plus petit</translation>
     </message>
     <message>
         <source>Smaller</source>
@@ -16817,7 +16817,7 @@
     </message>
     <message>
         <source>+: larger</source>
-        <translation>+ : plus grand</translation>
+        <translation>+&#xa0;: plus grand</translation>
     </message>
     <message>
         <source>Larger</source>
@@ -16829,7 +16829,7 @@
     </message>
     <message>
         <source>F: the whole picture</source>
-        <translation>F : l’image entière</translation>
+        <translation>F&#xa0;: l’image entière</translation>
     </message>
     <message>
         <source>Full size</source>
@@ -16837,7 +16837,7 @@
     </message>
     <message>
         <source>O: every pixel</source>
-        <translation>O : chaque pixel</translation>
+        <translation>O&#xa0;: chaque pixel</translation>
     </message>
     <message>
         <source>Caption</source>
@@ -16884,7 +16884,7 @@
     </message>
     <message>
         <source>%1: caption</source>
-        <translation>%1 : légende</translation>
+        <translation>%1&#xa0;: légende</translation>
     </message>
     <message>
         <source>Previous</source>
@@ -16907,7 +16907,7 @@
     </message>
     <message>
         <source>Photographs of what will later be closed belong here: drop files on this page, paste a picture, or choose files.</source>
-        <translation>Les photos de ce qui sera fermé vont ici : déposez des fichiers sur cette page, collez une image, ou choisissez des fichiers.</translation>
+        <translation>Les photos de ce qui sera fermé vont ici&#xa0;: déposez des fichiers sur cette page, collez une image, ou choisissez des fichiers.</translation>
     </message>
     <message>
         <source>There is no picture and no file to paste.</source>
@@ -16956,7 +16956,7 @@
     <name>lastrivet::ui::PlainPapers</name>
     <message>
         <source>This project is to read only: nothing can be written into it.</source>
-        <translation>Ce projet est en lecture seule : rien ne peut y être écrit.</translation>
+        <translation>Ce projet est en lecture seule&#xa0;: rien ne peut y être écrit.</translation>
     </message>
     <message>
         <source>Writing the log and lists into the folder</source>
@@ -16968,7 +16968,7 @@
     </message>
     <message>
         <source>Cancelled: all records are there as CSV, the builder&apos;s log as it was before.</source>
-        <translation>Annulé : toutes les données sont là en CSV, le carnet est comme avant.</translation>
+        <translation>Annulé&#xa0;: toutes les données sont là en CSV, le carnet est comme avant.</translation>
     </message>
 </context>
 <context>
@@ -17074,7 +17074,7 @@
     </message>
     <message>
         <source>A paper is written as PDF and opened; from there it goes to any printer.</source>
-        <translation>Un papier est écrit en PDF et ouvert ; de là il va à toute imprimante.</translation>
+        <translation>Un papier est écrit en PDF et ouvert&#xa0;; de là il va à toute imprimante.</translation>
     </message>
     <message>
         <source>Paper to make</source>
@@ -17165,7 +17165,7 @@
     <name>lastrivet::ui::ProjectView</name>
     <message>
         <source>This project is to read only: nothing can be written down.</source>
-        <translation>Ce projet est en lecture seule : rien ne peut être inscrit.</translation>
+        <translation>Ce projet est en lecture seule&#xa0;: rien ne peut être inscrit.</translation>
     </message>
 </context>
 <context>
@@ -17195,7 +17195,7 @@
     </message>
     <message>
         <source>Nobody will sign for the %1.</source>
-        <translation>Personne ne signera pour : %1.</translation>
+        <translation>Personne ne signera pour&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Waive it</source>
@@ -17207,7 +17207,7 @@
     </message>
     <message>
         <source>%1 waived</source>
-        <translation>%1 : dispense</translation>
+        <translation>%1&#xa0;: dispense</translation>
     </message>
     <message>
         <source>It needs a reason, for whoever reads this later.</source>
@@ -17222,7 +17222,7 @@
     <name>lastrivet::ui::RecordForm</name>
     <message>
         <source>%1: %2 changed</source>
-        <translation>%1 : %2 modifié</translation>
+        <translation>%1&#xa0;: %2 modifié</translation>
     </message>
     <message>
         <source>%1 cannot be empty.</source>
@@ -17233,7 +17233,7 @@
     <name>lastrivet::ui::RecordLine</name>
     <message>
         <source>Nothing on record is called “%1”; the line is as it was before.</source>
-        <translation>Rien d’enregistré ne s’appelle « %1 » ; la ligne est comme avant.</translation>
+        <translation>Rien d’enregistré ne s’appelle «&#xa0;%1&#xa0;»&#xa0;; la ligne est comme avant.</translation>
     </message>
 </context>
 <context>
@@ -17267,11 +17267,11 @@
     </message>
     <message>
         <source>for: %1</source>
-        <translation>pour : %1</translation>
+        <translation>pour&#xa0;: %1</translation>
     </message>
     <message>
         <source>against: %1</source>
-        <translation>contre : %1</translation>
+        <translation>contre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -17279,7 +17279,7 @@
     </message>
     <message>
         <source>Squawk %1: %2</source>
-        <translation>Anomalie %1 : %2</translation>
+        <translation>Anomalie %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>repair option added</source>
@@ -17323,7 +17323,7 @@
     </message>
     <message>
         <source>A way to repair it needs a name; what is for and against it is still in the line.</source>
-        <translation>Une façon de réparer demande un nom ; le pour et le contre sont encore dans la ligne.</translation>
+        <translation>Une façon de réparer demande un nom&#xa0;; le pour et le contre sont encore dans la ligne.</translation>
     </message>
     <message>
         <source>repair option changed</source>
@@ -17339,7 +17339,7 @@
     </message>
     <message>
         <source>What is typed in the line is not kept: Enter keeps it, and the same once more drops it.</source>
-        <translation>Ce qui est écrit dans la ligne n’est pas encore conservé : Entrée le conserve, la même chose encore une fois l’abandonne.</translation>
+        <translation>Ce qui est écrit dans la ligne n’est pas encore conservé&#xa0;: Entrée le conserve, la même chose encore une fois l’abandonne.</translation>
     </message>
 </context>
 <context>
@@ -17378,7 +17378,7 @@
     </message>
     <message>
         <source>It needs the folder of a backup: the one with a records.db in it.</source>
-        <translation>Il faut le dossier d’une sauvegarde : celui qui contient un records.db.</translation>
+        <translation>Il faut le dossier d’une sauvegarde&#xa0;: celui qui contient un records.db.</translation>
     </message>
     <message>
         <source>It needs a place and a name for the new folder.</source>
@@ -17386,13 +17386,13 @@
     </message>
     <message>
         <source>Cancelled; nothing was left behind.</source>
-        <translation>Annulé ; rien n’est resté.</translation>
+        <translation>Annulé&#xa0;; rien n’est resté.</translation>
     </message>
     <message numerus="yes">
         <source>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%n fichier de la sauvegarde manque ou n’est plus ce qui avait été pris ; « Vérifier dossiers et fichiers » le nomme.</numerusform>
-            <numerusform>%n fichiers de la sauvegarde manquent ou ne sont plus ce qui avait été pris ; « Vérifier dossiers et fichiers » les nomme.</numerusform>
+            <numerusform>%n fichier de la sauvegarde manque ou n’est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
+            <numerusform>%n fichiers de la sauvegarde manquent ou ne sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
         </translation>
     </message>
     <message>
@@ -17412,7 +17412,7 @@
     </message>
     <message>
         <source>Rules: %1</source>
-        <translation>Règles : %1</translation>
+        <translation>Règles&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 is written.</source>
@@ -17429,7 +17429,7 @@
     <message>
         <source>%1: %2</source>
         <comment>file, what is wrong in it</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -17519,19 +17519,19 @@
     </message>
     <message>
         <source>Below is a copy to change; nothing is changed yet.</source>
-        <translation>Ci-dessous figure une copie à modifier ; rien n’est encore changé.</translation>
+        <translation>Ci-dessous figure une copie à modifier&#xa0;; rien n’est encore changé.</translation>
     </message>
     <message>
         <source>Below is a draft that can be used. Hold points and checks on record stay; closings made later get those of the new rules.</source>
-        <translation>Ci-dessous figure un brouillon utilisable. Les points d’arrêt et contrôles enregistrés restent ; les fermetures faites plus tard reçoivent ceux des nouvelles règles.</translation>
+        <translation>Ci-dessous figure un brouillon utilisable. Les points d’arrêt et contrôles enregistrés restent&#xa0;; les fermetures faites plus tard reçoivent ceux des nouvelles règles.</translation>
     </message>
     <message>
         <source>This project goes by: %1, last gone through on %2. Each rule names its source and how far that was seen; check the current edition with your authority.</source>
-        <translation>Ce projet suit : %1, revu pour la dernière fois le %2. Chaque règle nomme sa source et dans quelle mesure elle a été vue ; vérifiez l’édition en vigueur auprès de votre autorité.</translation>
+        <translation>Ce projet suit&#xa0;: %1, revu pour la dernière fois le %2. Chaque règle nomme sa source et dans quelle mesure elle a été vue&#xa0;; vérifiez l’édition en vigueur auprès de votre autorité.</translation>
     </message>
     <message>
         <source>Whether a draft was kept here could not be read. What is typed now is kept when it can be; a draft that is there then becomes the one before it.</source>
-        <translation>Il n’a pas été possible de lire si un brouillon était gardé ici. Ce qui s’écrit maintenant sera gardé dès que possible ; un brouillon qui s’y trouve alors devient le brouillon précédent.</translation>
+        <translation>Il n’a pas été possible de lire si un brouillon était gardé ici. Ce qui s’écrit maintenant sera gardé dès que possible&#xa0;; un brouillon qui s’y trouve alors devient le brouillon précédent.</translation>
     </message>
 </context>
 <context>
@@ -17554,23 +17554,23 @@
     </message>
     <message>
         <source>A name for this filter; one of the same name is replaced.</source>
-        <translation>Un nom pour ce filtre ; un autre du même nom est remplacé.</translation>
+        <translation>Un nom pour ce filtre&#xa0;; un autre du même nom est remplacé.</translation>
     </message>
     <message>
         <source>Rename “%1”…</source>
-        <translation>Renommer « %1 »…</translation>
+        <translation>Renommer «&#xa0;%1&#xa0;»…</translation>
     </message>
     <message>
         <source>The new name of “%1”.</source>
-        <translation>Le nouveau nom de « %1 ».</translation>
+        <translation>Le nouveau nom de «&#xa0;%1&#xa0;».</translation>
     </message>
     <message>
         <source>Delete “%1”</source>
-        <translation>Supprimer « %1 »</translation>
+        <translation>Supprimer «&#xa0;%1&#xa0;»</translation>
     </message>
     <message>
         <source>The filter “%1” is deleted; no record has changed.</source>
-        <translation>Le filtre « %1 » est supprimé ; aucun enregistrement n’a changé.</translation>
+        <translation>Le filtre «&#xa0;%1&#xa0;» est supprimé&#xa0;; aucun enregistrement n’a changé.</translation>
     </message>
     <message>
         <source>Save</source>
@@ -17672,7 +17672,7 @@
     </message>
     <message>
         <source>%1: %2 added</source>
-        <translation>%1 : %2 ajouté</translation>
+        <translation>%1&#xa0;: %2 ajouté</translation>
     </message>
     <message>
         <source>Withdraw what is chosen</source>
@@ -17695,38 +17695,38 @@
     <name>lastrivet::ui::SectionModel</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: not %2</source>
-        <translation>%1 : pas %2</translation>
+        <translation>%1&#xa0;: pas %2</translation>
     </message>
     <message>
         <source>%1: %2 changed</source>
-        <translation>%1 : %2 modifié</translation>
+        <translation>%1&#xa0;: %2 modifié</translation>
     </message>
     <message>
         <source>“%1” cannot stand under “%2”.</source>
-        <translation>« %1 » ne peut pas figurer sous « %2 ».</translation>
+        <translation>«&#xa0;%1&#xa0;» ne peut pas figurer sous «&#xa0;%2&#xa0;».</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::Session</name>
     <message>
         <source>Nothing was changed: %1</source>
-        <translation>Rien n’a été modifié : %1</translation>
+        <translation>Rien n’a été modifié&#xa0;: %1</translation>
     </message>
     <message>
         <source>Undone: %1</source>
-        <translation>Annulé : %1</translation>
+        <translation>Annulé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Done again: %1</source>
-        <translation>Refait : %1</translation>
+        <translation>Refait&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1: cancelled, nothing was kept</source>
-        <translation>%1 : annulé, rien n’a été gardé</translation>
+        <translation>%1&#xa0;: annulé, rien n’a été gardé</translation>
     </message>
 </context>
 <context>
@@ -17794,7 +17794,7 @@
     </message>
     <message>
         <source>none yet; it can be added later</source>
-        <translation>aucune encore ; elle peut être ajoutée plus tard</translation>
+        <translation>aucune encore&#xa0;; elle peut être ajoutée plus tard</translation>
     </message>
     <message>
         <source>The photographed sheet</source>
@@ -17882,11 +17882,11 @@
     </message>
     <message>
         <source>%1: shows %2</source>
-        <translation>%1 : montre %2</translation>
+        <translation>%1&#xa0;: montre %2</translation>
     </message>
     <message>
         <source>%1: does not show %2</source>
-        <translation>%1 : ne montre pas %2</translation>
+        <translation>%1&#xa0;: ne montre pas %2</translation>
     </message>
 </context>
 <context>
@@ -17925,23 +17925,23 @@
     </message>
     <message>
         <source>Signature for the %1</source>
-        <translation>Signature : %1</translation>
+        <translation>Signature&#xa0;: %1</translation>
     </message>
     <message>
         <source>Accepted afterwards: %1</source>
-        <translation>Accepté après coup : %1</translation>
+        <translation>Accepté après coup&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 signed</source>
-        <translation>%1 : signé</translation>
+        <translation>%1&#xa0;: signé</translation>
     </message>
     <message>
         <source>%1 accepted afterwards</source>
-        <translation>%1 : accepté après coup</translation>
+        <translation>%1&#xa0;: accepté après coup</translation>
     </message>
     <message>
         <source>Answer to what changed since the signature: %1</source>
-        <translation>Réponse à ce qui a changé depuis la signature : %1</translation>
+        <translation>Réponse à ce qui a changé depuis la signature&#xa0;: %1</translation>
     </message>
     <message>
         <source>What was to be signed is no longer on record.</source>
@@ -17952,11 +17952,11 @@
     <name>lastrivet::ui::SignedQuestion</name>
     <message>
         <source>Did this change what was inspected?</source>
-        <translation>Cela a-t-il modifié ce qui était inspecté ?</translation>
+        <translation>Cela a-t-il modifié ce qui était inspecté&#xa0;?</translation>
     </message>
     <message>
         <source>“%1” is signed for and still open. Did this change what was inspected?</source>
-        <translation>« %1 » est signée et encore ouverte. Cela a-t-il modifié ce qui était inspecté ?</translation>
+        <translation>«&#xa0;%1&#xa0;» est signée et encore ouverte. Cela a-t-il modifié ce qui était inspecté&#xa0;?</translation>
     </message>
     <message>
         <source>not said</source>
@@ -17983,7 +17983,7 @@
     </message>
     <message>
         <source>An acceptance needs its basis: a letter, a drawing, a rule.</source>
-        <translation>Une acceptation demande sa base : une lettre, un plan, une règle.</translation>
+        <translation>Une acceptation demande sa base&#xa0;: une lettre, un plan, une règle.</translation>
     </message>
     <message>
         <source>Say why, so that the record still makes sense in a year.</source>
@@ -17995,11 +17995,11 @@
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation>« %1 » n’est pas un jour.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour.</translation>
     </message>
     <message>
         <source>On which day?</source>
-        <translation>Quel jour ?</translation>
+        <translation>Quel jour&#xa0;?</translation>
     </message>
     <message>
         <source>Somebody has to be named.</source>
@@ -18007,11 +18007,11 @@
     </message>
     <message>
         <source>“%1” is not among the people on record; add the name there first, with the role.</source>
-        <translation>« %1 » n’est pas parmi les personnes inscrites ; ajoutez-y d’abord le nom, avec le rôle.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas parmi les personnes inscrites&#xa0;; ajoutez-y d’abord le nom, avec le rôle.</translation>
     </message>
     <message>
         <source>“%1” is no length of time; write it as 2h15 or 90m.</source>
-        <translation>« %1 » n’est pas une durée ; écrivez 2h15 ou 90m.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une durée&#xa0;; écrivez 2h15 ou 90m.</translation>
     </message>
     <message>
         <source>Squawk %1 fixed and checked</source>
@@ -18031,19 +18031,19 @@
     </message>
     <message>
         <source>%1: acceptance taken back: %2</source>
-        <translation>%1 : acceptation annulée : %2</translation>
+        <translation>%1&#xa0;: acceptation annulée&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: verification taken back: %2</source>
-        <translation>%1 : vérification annulée : %2</translation>
+        <translation>%1&#xa0;: vérification annulée&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: not fixed after all: %2</source>
-        <translation>%1 : finalement pas corrigée : %2</translation>
+        <translation>%1&#xa0;: finalement pas corrigée&#xa0;: %2</translation>
     </message>
     <message>
         <source>Squawk %1: one step back</source>
-        <translation>Anomalie %1 : un pas en arrière</translation>
+        <translation>Anomalie %1&#xa0;: un pas en arrière</translation>
     </message>
     <message>
         <source>As squawk %1, which was dealt with before. %2</source>
@@ -18055,19 +18055,19 @@
     </message>
     <message>
         <source>Squawk %1: what was done about it?</source>
-        <translation>Anomalie %1 : qu’a-t-on fait ?</translation>
+        <translation>Anomalie %1&#xa0;: qu’a-t-on fait&#xa0;?</translation>
     </message>
     <message>
         <source>Squawk %1: who looked at the correction?</source>
-        <translation>Anomalie %1 : qui a regardé la correction ?</translation>
+        <translation>Anomalie %1&#xa0;: qui a regardé la correction&#xa0;?</translation>
     </message>
     <message>
         <source>Squawk %1 stays as it is: who accepts that, and on what basis?</source>
-        <translation>L’anomalie %1 reste en l’état : qui l’accepte, et sur quelle base ?</translation>
+        <translation>L’anomalie %1 reste en l’état&#xa0;: qui l’accepte, et sur quelle base&#xa0;?</translation>
     </message>
     <message>
         <source>Squawk %1: why is the last step taken back?</source>
-        <translation>Anomalie %1 : pourquoi revenir d’un pas en arrière ?</translation>
+        <translation>Anomalie %1&#xa0;: pourquoi revenir d’un pas en arrière&#xa0;?</translation>
     </message>
     <message>
         <source>Take it back</source>
@@ -18075,7 +18075,7 @@
     </message>
     <message>
         <source>Squawk %1 has come back: what is seen now?</source>
-        <translation>L’anomalie %1 est revenue : que voit-on maintenant ?</translation>
+        <translation>L’anomalie %1 est revenue&#xa0;: que voit-on maintenant&#xa0;?</translation>
     </message>
     <message>
         <source>Write down a new squawk</source>
@@ -18111,7 +18111,7 @@
     </message>
     <message>
         <source>optional, as 2h15 or 90m; goes into the log</source>
-        <translation>facultatif, comme 2h15 ou 90m ; va dans le carnet</translation>
+        <translation>facultatif, comme 2h15 ou 90m&#xa0;; va dans le carnet</translation>
     </message>
     <message>
         <source>Mark as fixed</source>
@@ -18158,7 +18158,7 @@
     </message>
     <message>
         <source>Enter; Ctrl+Enter also opens it</source>
-        <translation>Entrée ; Ctrl+Entrée l’ouvre aussi</translation>
+        <translation>Entrée&#xa0;; Ctrl+Entrée l’ouvre aussi</translation>
     </message>
     <message>
         <source>no part</source>
@@ -18174,19 +18174,19 @@
     </message>
     <message>
         <source>Squawk %1: “%2” · %3 · %4 · found %5</source>
-        <translation>Anomalie %1 : « %2 » · %3 · %4 · trouvée %5</translation>
+        <translation>Anomalie %1&#xa0;: «&#xa0;%2&#xa0;» · %3 · %4 · trouvée %5</translation>
     </message>
     <message>
         <source>In front of the colon a part, a severity, a day, as far as you like; behind it what is wrong.</source>
-        <translation>Avant les deux-points une pièce, une gravité, un jour, à volonté ; après, ce qui ne va pas.</translation>
+        <translation>Avant les deux-points une pièce, une gravité, un jour, à volonté&#xa0;; après, ce qui ne va pas.</translation>
     </message>
     <message>
         <source>Squawk %1 written down: %2</source>
-        <translation>Anomalie %1 inscrite : %2</translation>
+        <translation>Anomalie %1 inscrite&#xa0;: %2</translation>
     </message>
     <message>
         <source>The photos that were chosen for a squawk are not taken in. Write it down, press “Clear”, or do the same once more to leave without them.</source>
-        <translation>Les photos choisies pour une anomalie ne sont pas importées. L’inscrire, presser « Effacer », ou refaire la même chose pour partir sans elles.</translation>
+        <translation>Les photos choisies pour une anomalie ne sont pas importées. L’inscrire, presser «&#xa0;Effacer&#xa0;», ou refaire la même chose pour partir sans elles.</translation>
     </message>
 </context>
 <context>
@@ -18217,7 +18217,7 @@
     </message>
     <message>
         <source>Squawk %1: %2</source>
-        <translation>Anomalie %1 : %2</translation>
+        <translation>Anomalie %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Take back…</source>
@@ -18233,7 +18233,7 @@
     </message>
     <message>
         <source>One step back: not accepted, not verified or not fixed after all</source>
-        <translation>Un pas en arrière : finalement pas acceptée, vérifiée ou corrigée</translation>
+        <translation>Un pas en arrière&#xa0;: finalement pas acceptée, vérifiée ou corrigée</translation>
     </message>
     <message>
         <source>Writes down a new squawk like this one; this one keeps its dates</source>
@@ -18319,7 +18319,7 @@
     <name>lastrivet::ui::SquawkLineEdit</name>
     <message>
         <source>New squawk, as in “left aileron: overdriven rivet at rib 3”</source>
-        <translation>Nouvelle anomalie, comme « aileron gauche : rivet trop écrasé à la nervure 3 »</translation>
+        <translation>Nouvelle anomalie, comme «&#xa0;aileron gauche&#xa0;: rivet trop écrasé à la nervure 3&#xa0;»</translation>
     </message>
     <message>
         <source>New squawk</source>
@@ -18358,7 +18358,7 @@
     </message>
     <message>
         <source>out of reach: open %1</source>
-        <translation>hors d’accès : ouvrir %1</translation>
+        <translation>hors d’accès&#xa0;: ouvrir %1</translation>
     </message>
     <message>
         <source>on papers</source>
@@ -18390,8 +18390,8 @@
     <message numerus="yes">
         <source>out of reach: open %1 and %n more</source>
         <translation>
-            <numerusform>hors d’accès : ouvrir %1 et %n autre</numerusform>
-            <numerusform>hors d’accès : ouvrir %1 et %n autres</numerusform>
+            <numerusform>hors d’accès&#xa0;: ouvrir %1 et %n autre</numerusform>
+            <numerusform>hors d’accès&#xa0;: ouvrir %1 et %n autres</numerusform>
         </translation>
     </message>
 </context>
@@ -18459,15 +18459,15 @@
     <message numerus="yes">
         <source>Out of reach. To get at it, open again:</source>
         <translation>
-            <numerusform>Hors d’accès. Pour y arriver, rouvrir :</numerusform>
-            <numerusform>Hors d’accès. Pour y arriver, rouvrir :</numerusform>
+            <numerusform>Hors d’accès. Pour y arriver, rouvrir&#xa0;:</numerusform>
+            <numerusform>Hors d’accès. Pour y arriver, rouvrir&#xa0;:</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Soon out of reach. This is the last chance before:</source>
         <translation>
-            <numerusform>Bientôt hors d’accès. Dernière occasion avant :</numerusform>
-            <numerusform>Bientôt hors d’accès. Dernière occasion avant :</numerusform>
+            <numerusform>Bientôt hors d’accès. Dernière occasion avant&#xa0;:</numerusform>
+            <numerusform>Bientôt hors d’accès. Dernière occasion avant&#xa0;:</numerusform>
         </translation>
     </message>
     <message>
@@ -18487,7 +18487,7 @@
     </message>
     <message>
         <source>Log work on it, as in “45m: drilled out” or “2h15 yesterday”</source>
-        <translation>Inscrire, comme « 45m : percé » ou « 2h15 hier »</translation>
+        <translation>Inscrire, comme «&#xa0;45m&#xa0;: percé&#xa0;» ou «&#xa0;2h15 hier&#xa0;»</translation>
     </message>
     <message>
         <source>Log work on this squawk</source>
@@ -18499,7 +18499,7 @@
     </message>
     <message>
         <source>%1 worked; the estimate was %2</source>
-        <translation>%1 travaillé ; l’estimation était %2</translation>
+        <translation>%1 travaillé&#xa0;; l’estimation était %2</translation>
     </message>
     <message>
         <source>%1 worked</source>
@@ -18515,7 +18515,7 @@
     </message>
     <message>
         <source>The clock has run for %1. How long was really worked on it?</source>
-        <translation>L’horloge a tourné %1. Combien de temps a-t-on vraiment travaillé dessus ?</translation>
+        <translation>L’horloge a tourné %1. Combien de temps a-t-on vraiment travaillé dessus&#xa0;?</translation>
     </message>
     <message>
         <source>Stop work</source>
@@ -18527,11 +18527,11 @@
     </message>
     <message>
         <source>At work on it since %1: %2</source>
-        <translation>Au travail dessus depuis %1 : %2</translation>
+        <translation>Au travail dessus depuis %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>The clock runs on something else; stop it in the log first.</source>
-        <translation>L’horloge tourne pour autre chose ; arrêtez-la d’abord dans le carnet.</translation>
+        <translation>L’horloge tourne pour autre chose&#xa0;; arrêtez-la d’abord dans le carnet.</translation>
     </message>
     <message>
         <source>the clock is stopped</source>
@@ -18539,11 +18539,11 @@
     </message>
     <message>
         <source>Not logged yet: %1 Enter once more logs it like this.</source>
-        <translation>Pas encore inscrit : %1 Entrée encore une fois l’inscrit ainsi.</translation>
+        <translation>Pas encore inscrit&#xa0;: %1 Entrée encore une fois l’inscrit ainsi.</translation>
     </message>
     <message>
         <source>Not logged yet: %1</source>
-        <translation>Pas encore inscrit : %1</translation>
+        <translation>Pas encore inscrit&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -18602,8 +18602,8 @@
     <message numerus="yes">
         <source>%1; of all, %n soon out of reach</source>
         <translation>
-            <numerusform>%1 ; en tout, %n bientôt hors d’accès</numerusform>
-            <numerusform>%1 ; en tout, %n bientôt hors d’accès</numerusform>
+            <numerusform>%1&#xa0;; en tout, %n bientôt hors d’accès</numerusform>
+            <numerusform>%1&#xa0;; en tout, %n bientôt hors d’accès</numerusform>
         </translation>
     </message>
     <message>
@@ -18666,7 +18666,7 @@
     </message>
     <message>
         <source>What was built, what was found, what must stay open, and who signed: the records of one aircraft, in one folder.</source>
-        <translation>Ce qui a été construit, trouvé, ce qui doit rester ouvert, et qui a signé : les dossiers d’un avion, dans un seul dossier.</translation>
+        <translation>Ce qui a été construit, trouvé, ce qui doit rester ouvert, et qui a signé&#xa0;: les dossiers d’un avion, dans un seul dossier.</translation>
     </message>
     <message>
         <source>Open again</source>
@@ -18688,7 +18688,7 @@
     <name>lastrivet::ui::StateBadge</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -18729,7 +18729,7 @@
     <name>lastrivet::ui::StopForm</name>
     <message>
         <source>as in the line for a new entry: with names, “done” and steps</source>
-        <translation>comme dans la ligne d’une nouvelle entrée : avec noms, « done » et étapes</translation>
+        <translation>comme dans la ligne d’une nouvelle entrée&#xa0;: avec noms, «&#xa0;done&#xa0;» et étapes</translation>
     </message>
     <message>
         <source>Log it</source>
@@ -18753,27 +18753,27 @@
     </message>
     <message>
         <source>From %1 on the computer slept or the program was closed, for %2. When did work stop?</source>
-        <translation>Dès %1 l’ordinateur dormait ou le programme était fermé, pendant %2. Quand le travail a-t-il cessé ?</translation>
+        <translation>Dès %1 l’ordinateur dormait ou le programme était fermé, pendant %2. Quand le travail a-t-il cessé&#xa0;?</translation>
     </message>
     <message>
         <source>The clock has run for %1. When did work stop?</source>
-        <translation>L’horloge a tourné %1. Quand le travail a-t-il cessé ?</translation>
+        <translation>L’horloge a tourné %1. Quand le travail a-t-il cessé&#xa0;?</translation>
     </message>
     <message>
         <source>What was done?</source>
-        <translation>Qu’a-t-on fait ?</translation>
+        <translation>Qu’a-t-on fait&#xa0;?</translation>
     </message>
     <message>
         <source>How long did it take? Write it as 2h15 or 90m, at most a day.</source>
-        <translation>Combien de temps ? Écrivez 2h15 ou 90m, au plus un jour.</translation>
+        <translation>Combien de temps&#xa0;? Écrivez 2h15 ou 90m, au plus un jour.</translation>
     </message>
     <message>
         <source>When did work stop? Write it as 17:30; it cannot lie ahead.</source>
-        <translation>Quand le travail a-t-il cessé ? Écrivez 17:30 ; ce ne peut être dans l’avenir.</translation>
+        <translation>Quand le travail a-t-il cessé&#xa0;? Écrivez 17:30&#xa0;; ce ne peut être dans l’avenir.</translation>
     </message>
     <message>
         <source>%1 “Log it” once more logs it like this.</source>
-        <translation>%1 « Inscrire » encore une fois l’inscrit ainsi.</translation>
+        <translation>%1 «&#xa0;Inscrire&#xa0;» encore une fois l’inscrit ainsi.</translation>
     </message>
 </context>
 <context>
@@ -18799,7 +18799,7 @@
     <name>lastrivet::ui::SumPanel</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>What</source>
@@ -18847,23 +18847,23 @@
     <message>
         <source>%1: %2</source>
         <comment>section: task</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>No picture shows the builder at work on it. A photo of the parts named above that is marked “builder at work” counts, and so does one attached here.</source>
-        <translation>Aucune photo ne montre le constructeur à l’œuvre. Une photo des pièces nommées ci-dessus marquée « constructeur au travail » compte, de même qu’une photo jointe ici.</translation>
+        <translation>Aucune photo ne montre le constructeur à l’œuvre. Une photo des pièces nommées ci-dessus marquée «&#xa0;constructeur au travail&#xa0;» compte, de même qu’une photo jointe ici.</translation>
     </message>
     <message>
         <source>%1: tenths</source>
-        <translation>%1 : dixièmes</translation>
+        <translation>%1&#xa0;: dixièmes</translation>
     </message>
     <message>
         <source>%1: does not apply</source>
-        <translation>%1 : sans objet</translation>
+        <translation>%1&#xa0;: sans objet</translation>
     </message>
     <message>
         <source>%1: picture taken off</source>
-        <translation>%1 : photo retirée</translation>
+        <translation>%1&#xa0;: photo retirée</translation>
     </message>
 </context>
 <context>
@@ -18874,23 +18874,23 @@
     </message>
     <message>
         <source>A: maker of kit or part</source>
-        <translation>A : fabricant du kit ou de la pièce</translation>
+        <translation>A&#xa0;: fabricant du kit ou de la pièce</translation>
     </message>
     <message>
         <source>B: paid help</source>
-        <translation>B : aide rémunérée</translation>
+        <translation>B&#xa0;: aide rémunérée</translation>
     </message>
     <message>
         <source>C: builder, assembly</source>
-        <translation>C : constructeur, assemblage</translation>
+        <translation>C&#xa0;: constructeur, assemblage</translation>
     </message>
     <message>
         <source>D: builder, fabrication</source>
-        <translation>D : constructeur, fabrication</translation>
+        <translation>D&#xa0;: constructeur, fabrication</translation>
     </message>
     <message>
         <source>Does not apply; tenths make it apply.</source>
-        <translation>Sans objet ; des dixièmes la rendent applicable.</translation>
+        <translation>Sans objet&#xa0;; des dixièmes la rendent applicable.</translation>
     </message>
     <message>
         <source>Together 10 tenths.</source>
@@ -18925,19 +18925,19 @@
     </message>
     <message>
         <source>At work since %1: %2. Of it the computer slept, or the program was closed, for %3.</source>
-        <translation>Au travail depuis %1 : %2. Dont ordinateur en veille ou programme fermé : %3.</translation>
+        <translation>Au travail depuis %1&#xa0;: %2. Dont ordinateur en veille ou programme fermé&#xa0;: %3.</translation>
     </message>
     <message>
         <source>The clock has run for %1, since %2. When did work stop?</source>
-        <translation>L’horloge a tourné %1, depuis %2. Quand le travail a-t-il cessé ?</translation>
+        <translation>L’horloge a tourné %1, depuis %2. Quand le travail a-t-il cessé&#xa0;?</translation>
     </message>
     <message>
         <source>At work since %1: %2</source>
-        <translation>Au travail depuis %1 : %2</translation>
+        <translation>Au travail depuis %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>At work on %1 since %2: %3</source>
-        <translation>Au travail sur %1 depuis %2 : %3</translation>
+        <translation>Au travail sur %1 depuis %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Go on</source>
@@ -18956,7 +18956,7 @@
     </message>
     <message>
         <source>The clock runs: %1</source>
-        <translation>L’horloge tourne : %1</translation>
+        <translation>L’horloge tourne&#xa0;: %1</translation>
     </message>
     <message>
         <source>Take in photos</source>
@@ -19015,7 +19015,7 @@
     </message>
     <message>
         <source>No step is recorded. Steps are optional; of those written down, this list says which can be worked on and what each of them unlocks.</source>
-        <translation>Aucune étape n’est inscrite. Les étapes sont facultatives ; de celles inscrites, cette liste dit lesquelles sont faisables et ce que chacune débloque.</translation>
+        <translation>Aucune étape n’est inscrite. Les étapes sont facultatives&#xa0;; de celles inscrites, cette liste dit lesquelles sont faisables et ce que chacune débloque.</translation>
     </message>
     <message>
         <source>Every step on record is done, or has to wait for another.</source>
@@ -19115,19 +19115,19 @@
     </message>
     <message>
         <source>%1: %2 to %3 %4, and never above %5 %4.</source>
-        <translation>%1 : %2 à %3 %4, et jamais plus de %5 %4.</translation>
+        <translation>%1&#xa0;: %2 à %3 %4, et jamais plus de %5 %4.</translation>
     </message>
     <message>
         <source>With the drag of %1 added: %2 to %3 %4.</source>
-        <translation>Avec le frottement de %1 ajouté : %2 à %3 %4.</translation>
+        <translation>Avec le frottement de %1 ajouté&#xa0;: %2 à %3 %4.</translation>
     </message>
     <message>
         <source>No drag on record: read it off the wrench while the nut runs down, and it is added.</source>
-        <translation>Pas de frottement noté : lisez-le sur la clé pendant que l’écrou descend ; il est ajouté.</translation>
+        <translation>Pas de frottement noté&#xa0;: lisez-le sur la clé pendant que l’écrou descend&#xa0;; il est ajouté.</translation>
     </message>
     <message>
         <source>%1; %2. For clean, dry threads; the drawing of the maker comes first.</source>
-        <translation>%1 ; %2. Pour filets propres et secs ; le plan du fabricant prime.</translation>
+        <translation>%1&#xa0;; %2. Pour filets propres et secs&#xa0;; le plan du fabricant prime.</translation>
     </message>
     <message>
         <source>That is less than the %1 in-lb that %2 asks of a self-locking nut.</source>
@@ -19135,7 +19135,7 @@
     </message>
     <message>
         <source>Lever and extension in the same unit, from the middle of the grip to the drive, and from there to the nut.</source>
-        <translation>Levier et rallonge dans la même unité : du milieu de la poignée au carré, et de là à l’écrou.</translation>
+        <translation>Levier et rallonge dans la même unité&#xa0;: du milieu de la poignée au carré, et de là à l’écrou.</translation>
     </message>
     <message>
         <source>Without limits there is nothing to set.</source>
@@ -19151,7 +19151,7 @@
     </message>
     <message>
         <source>%1: limits from the table</source>
-        <translation>%1 : limites du tableau</translation>
+        <translation>%1&#xa0;: limites du tableau</translation>
     </message>
 </context>
 <context>
@@ -19166,7 +19166,7 @@
     </message>
     <message>
         <source>Not taken in:</source>
-        <translation>Non importé :</translation>
+        <translation>Non importé&#xa0;:</translation>
     </message>
 </context>
 <context>
@@ -19212,7 +19212,7 @@
     </message>
     <message>
         <source>ticks “%1”</source>
-        <translation>coche « %1 »</translation>
+        <translation>coche «&#xa0;%1&#xa0;»</translation>
     </message>
 </context>
 <context>
@@ -19238,7 +19238,7 @@
     </message>
     <message>
         <source>14 d, 24 h; from the data sheet</source>
-        <translation>14 d, 24 h ; de la fiche</translation>
+        <translation>14 d, 24 h&#xa0;; de la fiche</translation>
     </message>
     <message>
         <source>On part</source>
@@ -19278,19 +19278,19 @@
     </message>
     <message>
         <source>This lot has expired: what is made with it needs somebody&apos;s acceptance.</source>
-        <translation>Ce lot est périmé : ce qui en est fait doit être accepté par quelqu’un.</translation>
+        <translation>Ce lot est périmé&#xa0;: ce qui en est fait doit être accepté par quelqu’un.</translation>
     </message>
     <message>
         <source>“%1” is no temperature; write 20 or 18-21.</source>
-        <translation>« %1 » n’est pas une température ; écrivez 20 ou 18-21.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une température&#xa0;; écrivez 20 ou 18-21.</translation>
     </message>
     <message>
         <source>“%1” is no humidity between 0 and 100 %.</source>
-        <translation>« %1 » n’est pas une humidité entre 0 et 100 %.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une humidité entre 0 et 100 %.</translation>
     </message>
     <message>
         <source>“%1” is no time to cure; write 14 d or 24 h.</source>
-        <translation>« %1 » n’est pas une durée de durcissement ; écrivez 14 d ou 24 h.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une durée de durcissement&#xa0;; écrivez 14 d ou 24 h.</translation>
     </message>
     <message>
         <source>Say which part it was used on.</source>
@@ -19298,7 +19298,7 @@
     </message>
     <message>
         <source>%1: used</source>
-        <translation>%1 : utilisé</translation>
+        <translation>%1&#xa0;: utilisé</translation>
     </message>
 </context>
 <context>
@@ -19401,7 +19401,7 @@
     </message>
     <message>
         <source>%1; %2 of work until then, what stands before them in the list included</source>
-        <translation>%1 ; %2 de travail d’ici là, avec ce qui les précède dans la liste</translation>
+        <translation>%1&#xa0;; %2 de travail d’ici là, avec ce qui les précède dans la liste</translation>
     </message>
 </context>
 <context>
@@ -19416,7 +19416,7 @@
     </message>
     <message>
         <source>A visit of the inspector or adviser; one visit may sign several hold points.</source>
-        <translation>Une visite de l’inspecteur ou du conseiller ; une visite peut signer plusieurs points d’arrêt.</translation>
+        <translation>Une visite de l’inspecteur ou du conseiller&#xa0;; une visite peut signer plusieurs points d’arrêt.</translation>
     </message>
     <message>
         <source>Visit</source>
@@ -19483,7 +19483,7 @@
     </message>
     <message>
         <source>nothing is left to do: the visit is complete</source>
-        <translation>plus rien à faire : la visite est achevée</translation>
+        <translation>plus rien à faire&#xa0;: la visite est achevée</translation>
     </message>
     <message>
         <source>names, with commas between them</source>
@@ -19506,7 +19506,7 @@
     </message>
     <message>
         <source>“%1” is no day.</source>
-        <translation>« %1 » n’est pas un jour.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour.</translation>
     </message>
     <message>
         <source>The other visit stands in the way, see above. Press again if the request was made all the same.</source>
@@ -19614,7 +19614,7 @@
     </message>
     <message>
         <source>%1 is not there; it is looked for again and again.</source>
-        <translation>%1 n’est pas là ; on le cherche sans cesse.</translation>
+        <translation>%1 n’est pas là&#xa0;; on le cherche sans cesse.</translation>
     </message>
     <message>
         <source>Watching %1.</source>
@@ -19623,8 +19623,8 @@
     <message numerus="yes">
         <source>Watching %1; %n came in last.</source>
         <translation>
-            <numerusform>%1 est surveillé ; %n arrivée en dernier.</numerusform>
-            <numerusform>%1 est surveillé ; %n arrivées en dernier.</numerusform>
+            <numerusform>%1 est surveillé&#xa0;; %n arrivée en dernier.</numerusform>
+            <numerusform>%1 est surveillé&#xa0;; %n arrivées en dernier.</numerusform>
         </translation>
     </message>
     <message>
@@ -19644,7 +19644,7 @@
     <name>lastrivet::ui::WatchedFolder</name>
     <message>
         <source>The watched folder %1 is not there; photos are taken in again when it is back.</source>
-        <translation>Le dossier surveillé %1 n’est pas là ; les photos seront importées à son retour.</translation>
+        <translation>Le dossier surveillé %1 n’est pas là&#xa0;; les photos seront importées à son retour.</translation>
     </message>
     <message>
         <source>The watched folder %1 is back.</source>
@@ -19660,13 +19660,13 @@
     <message numerus="yes">
         <source>%n files from the watched folder were not taken in; the page Photos says why.</source>
         <translation>
-            <numerusform>%n fichier du dossier surveillé n’a pas été importé ; la page Photos dit pourquoi.</numerusform>
-            <numerusform>%n fichiers du dossier surveillé n’ont pas été importés ; la page Photos dit pourquoi.</numerusform>
+            <numerusform>%n fichier du dossier surveillé n’a pas été importé&#xa0;; la page Photos dit pourquoi.</numerusform>
+            <numerusform>%n fichiers du dossier surveillé n’ont pas été importés&#xa0;; la page Photos dit pourquoi.</numerusform>
         </translation>
     </message>
     <message>
         <source>Watching the folder %1 is paused, because photos from it could not be stored: %2</source>
-        <translation>La surveillance du dossier %1 est en pause, car des photos n’ont pas pu être enregistrées : %2</translation>
+        <translation>La surveillance du dossier %1 est en pause, car des photos n’ont pas pu être enregistrées&#xa0;: %2</translation>
     </message>
     <message>
         <source>Watching the folder %1 is paused, because it could not be read what came from it before.</source>
@@ -19685,11 +19685,11 @@
     </message>
     <message>
         <source>week of %1: %2, of that %3 done again</source>
-        <translation>semaine du %1 : %2, dont %3 de reprise</translation>
+        <translation>semaine du %1&#xa0;: %2, dont %3 de reprise</translation>
     </message>
     <message>
         <source>week of %1: %2</source>
-        <translation>semaine du %1 : %2</translation>
+        <translation>semaine du %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>this week</source>
@@ -19697,7 +19697,7 @@
     </message>
     <message>
         <source>Hours per week, at most %1; hatched: done again</source>
-        <translation>Heures par semaine, au plus %1 ; hachuré : reprise</translation>
+        <translation>Heures par semaine, au plus %1&#xa0;; hachuré&#xa0;: reprise</translation>
     </message>
     <message>
         <source>Hours per week, at most %1</source>
@@ -19748,15 +19748,15 @@
     </message>
     <message>
         <source>A scale stands under something: give the point a name.</source>
-        <translation>Une balance se trouve sous quelque chose : donnez un nom au point.</translation>
+        <translation>Une balance se trouve sous quelque chose&#xa0;: donnez un nom au point.</translation>
     </message>
     <message>
         <source>No tool is called “%1”.</source>
-        <translation>Aucun outil ne s’appelle « %1 ».</translation>
+        <translation>Aucun outil ne s’appelle «&#xa0;%1&#xa0;».</translation>
     </message>
     <message>
         <source>A tare is not below zero: it is what lies on the scale besides the aeroplane, and is taken off.</source>
-        <translation>Une tare n’est pas négative : c’est ce qui se trouve sur la balance en plus de l’avion, et se retranche.</translation>
+        <translation>Une tare n’est pas négative&#xa0;: c’est ce qui se trouve sur la balance en plus de l’avion, et se retranche.</translation>
     </message>
     <message>
         <source>correction %1</source>
@@ -19808,7 +19808,7 @@
     </message>
     <message>
         <source>Empty weight as weighed: %1</source>
-        <translation>Masse à vide selon la pesée : %1</translation>
+        <translation>Masse à vide selon la pesée&#xa0;: %1</translation>
     </message>
     <message>
         <source>A later weighing counts.</source>
@@ -19820,7 +19820,7 @@
     </message>
     <message>
         <source>With what was fitted and removed since: %1</source>
-        <translation>Avec ce qui a été monté et démonté depuis : %1</translation>
+        <translation>Avec ce qui a été monté et démonté depuis&#xa0;: %1</translation>
     </message>
     <message>
         <source>What was fitted and removed since is reckoned with as soon as the weighing comes to a sum.</source>
@@ -19847,14 +19847,14 @@
     </message>
     <message>
         <source>Empty: %1</source>
-        <translation>À vide : %1</translation>
+        <translation>À vide&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::WishBar</name>
     <message>
         <source>Hours a week:</source>
-        <translation>Heures par semaine :</translation>
+        <translation>Heures par semaine&#xa0;:</translation>
     </message>
     <message>
         <source>as in the log</source>
@@ -19866,11 +19866,11 @@
     </message>
     <message>
         <source>What the forecast reckons with; at 0 the pace of the last 26 weeks</source>
-        <translation>Ce sur quoi la prévision se fonde ; à 0, le rythme des 26 dernières semaines</translation>
+        <translation>Ce sur quoi la prévision se fonde&#xa0;; à 0, le rythme des 26 dernières semaines</translation>
     </message>
     <message>
         <source>Leave out:</source>
-        <translation>Laisser de côté :</translation>
+        <translation>Laisser de côté&#xa0;:</translation>
     </message>
     <message>
         <source>a part, painting for one</source>
@@ -19891,14 +19891,14 @@
     </message>
     <message>
         <source>What was chosen for the forecast before could not be read. Nothing is kept in its place; what can be read is shown now.</source>
-        <translation>Ce qui avait été choisi pour la prévision n’a pas pu être lu. Rien n’est gardé à sa place ; ce qui peut être lu est montré maintenant.</translation>
+        <translation>Ce qui avait été choisi pour la prévision n’a pas pu être lu. Rien n’est gardé à sa place&#xa0;; ce qui peut être lu est montré maintenant.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::WorkProposal</name>
     <message>
         <source>%1: belongs to a log entry</source>
-        <translation>%1 : appartient à une entrée</translation>
+        <translation>%1&#xa0;: appartient à une entrée</translation>
     </message>
     <message numerus="yes">
         <source>%n photos belong to their log entries</source>
@@ -19924,11 +19924,11 @@
     </message>
     <message>
         <source>Taken while this was done:</source>
-        <translation>Prise pendant ce travail :</translation>
+        <translation>Prise pendant ce travail&#xa0;:</translation>
     </message>
     <message>
         <source>Taken on the day of this work:</source>
-        <translation>Prise le jour de ce travail :</translation>
+        <translation>Prise le jour de ce travail&#xa0;:</translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
@@ -19974,11 +19974,11 @@
     </message>
     <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
-        <translation>« %1 » n’est pas une durée ; écrivez 2h15 ou 90m.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une durée&#xa0;; écrivez 2h15 ou 90m.</translation>
     </message>
     <message>
         <source>Log entry: who worked</source>
-        <translation>Entrée : qui a travaillé</translation>
+        <translation>Entrée&#xa0;: qui a travaillé</translation>
     </message>
 </context>
 <context>
@@ -20005,7 +20005,7 @@
     </message>
     <message>
         <source>General practice. The maker&apos;s drawings and manuals come first; local rules and licensed practice decide. What is from memory is to be looked up before it is used.</source>
-        <translation>Pratique générale. Les plans et manuels du fabricant priment ; les règles locales et les professionnels agréés décident. Ce qui est de mémoire est à vérifier avant usage.</translation>
+        <translation>Pratique générale. Les plans et manuels du fabricant priment&#xa0;; les règles locales et les professionnels agréés décident. Ce qui est de mémoire est à vérifier avant usage.</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -20013,7 +20013,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>No table has all of these words.</source>
@@ -20021,18 +20021,18 @@
     </message>
     <message>
         <source>This project&apos;s own limits could not be read: the tables and sums stand here without them. None can be changed until then.</source>
-        <translation>Les limites propres à ce projet n’ont pas pu être lues : les tableaux et les calculs figurent ici sans elles. D’ici là, aucune ne peut être changée.</translation>
+        <translation>Les limites propres à ce projet n’ont pas pu être lues&#xa0;: les tableaux et les calculs figurent ici sans elles. D’ici là, aucune ne peut être changée.</translation>
     </message>
 </context>
 <context>
     <name>lastrivet::ui::YearStrip</name>
     <message>
         <source>%1: nothing logged</source>
-        <translation>%1 : rien d’inscrit</translation>
+        <translation>%1&#xa0;: rien d’inscrit</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message numerus="yes">
         <source>Work on %n days of the year</source>

@@ -64,9 +64,9 @@ def drop_wrappers(file):
 
 
 def held_together(french):
-    """The .ts file with spaces that do not break before : ; ! ? » and after «."""
+    """The .ts file with spaces that do not break, as lupdate writes them, before : ; ! ? » and after «."""
     def hold(found):
-        return re.sub(r"(?<=\S) (?=[:;!?»])|(?<=«) ", "\N{NO-BREAK SPACE}", found.group())
+        return re.sub(r"(?<=\S) (?=[:;!?»])|(?<=«) |\N{NO-BREAK SPACE}", "&#xa0;", found.group())
     return re.sub(r"<(translation|numerusform)>.*?</\1>", hold, french, flags=re.S)
 
 
