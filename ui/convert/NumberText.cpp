@@ -23,7 +23,8 @@ QLocale withoutGroups()
 
 QString numberText(double value, int figures)
 {
-    return withoutGroups().toString(value, 'g', figures);
+    const char form = figures == QLocale::FloatingPointShortest ? 'f' : 'g';
+    return withoutGroups().toString(value, form, figures);
 }
 
 QString plainNumber(double value, int decimals)

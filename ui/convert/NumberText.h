@@ -12,7 +12,8 @@
 namespace lastrivet::ui {
 
 /// A number with so many figures at most, in the person's language. What is shown can be typed
-/// again: no thousands are parted.
+/// again: no thousands are parted. With `QLocale::FloatingPointShortest` in place of a count it has
+/// all figures and never an exponent.
 QString numberText(double value, int figures = 6);
 
 /// The same with so many decimals at most, and without zeros at the end.

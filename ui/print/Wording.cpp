@@ -84,7 +84,8 @@ QString Wording::number(double value) const
 {
     QLocale plain = m_locale;
     plain.setNumberOptions(QLocale::OmitGroupSeparator);
-    return plain.toString(value, 'g', QLocale::FloatingPointShortest);
+    // In the shorter of both forms a gap of 0.0005 would be "5e-04".
+    return plain.toString(value, 'f', QLocale::FloatingPointShortest);
 }
 
 QString Wording::number(std::int64_t value) const

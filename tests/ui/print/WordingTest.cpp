@@ -24,6 +24,17 @@ TEST_CASE("Numbers are written as the paper's language does, in whichever countr
     QLocale::setDefault(before);
 }
 
+TEST_CASE("No number is written with an exponent")
+{
+    const auto number = [](double value) { return print::Wording().number(value).toStdString(); };
+    CHECK(number(0.0005) == "0.0005");
+    CHECK(number(-0.00025) == "-0.00025");
+    CHECK(number(100000) == "100000");
+    CHECK(number(2500000) == "2500000");
+    CHECK(number(0.1) == "0.1");
+    CHECK(number(27) == "27");
+}
+
 TEST_CASE("Hours are grouped as other numbers are")
 {
     const auto hours = [](QLocale::Language language, std::int64_t minutes) {
