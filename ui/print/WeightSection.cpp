@@ -14,6 +14,13 @@ namespace {
 using packet::WeightReport;
 
 constexpr double drawingHeight = 250;
+/// As many as the window shows.
+constexpr int weightDecimals = 2;
+
+int armDecimals(balance::Units units)
+{
+    return units.arm == ArmUnit::Inches ? 2 : 1;
+}
 
 /// Without a sign between thousands: in the next language it is the decimal point.
 QString figure(const Wording &words, double value, int decimals)
@@ -87,10 +94,10 @@ void drawHowWeighed(Pages &pages, const WeightReport &report)
                      {words.text("Calibrated until"), 2.2}};
     for (const auto &scale : report.scales)
         table.rows.push_back({{{asIs(scale.point)},
-                               {figure(words, scale.reading, 2)},
-                               {figure(words, scale.tare, 2)},
-                               {figure(words, scale.reading - scale.tare, 2)},
-                               {figure(words, scale.arm, 1)},
+                               {figure(words, scale.reading, weightDecimals)},
+                               {figure(words, scale.tare, weightDecimals)},
+                               {figure(words, scale.reading - scale.tare, weightDecimals)},
+                               {figure(words, scale.arm, armDecimals(report.units))},
                                {asIs(scale.tool)},
                                {words.day(scale.calibrated_until)}}});
     drawTable(pages, table);
@@ -125,13 +132,13 @@ void drawEmpty(Pages &pages, const WeightReport &report)
     for (const auto &line : report.empty->lines)
         table.rows.push_back({{{asIs(line.item.name)},
                                {kindOf(words, line.kind)},
-                               {figure(words, line.item.weight, 2)},
-                               {figure(words, line.item.arm, 1)},
+                               {figure(words, line.item.weight, weightDecimals)},
+                               {figure(words, line.item.arm, armDecimals(report.units))},
                                {figure(words, line.item.weight * line.item.arm, 1)}}});
     const auto &sum = report.empty->sum;
     table.rows.push_back({{{words.text("Empty weight"), Mark::None, true},
                            {},
-                           {figure(words, sum.weight, 2), Mark::None, true},
+                           {figure(words, sum.weight, weightDecimals), Mark::None, true},
                            {figure(words, sum.cg, 2), Mark::None, true},
                            {figure(words, sum.moment, 1), Mark::None, true}}});
     pages.smallHeading(words.text("Empty weight and centre of gravity"),
@@ -184,8 +191,8 @@ void drawEquipmentList(Pages &pages, const WeightReport &report)
         table.rows.push_back({{{asIs(item.name)},
                                {makerOf(item)},
                                {asIs(item.serial_number)},
-                               {figure(words, item.weight, 2)},
-                               {figure(words, item.arm, 1)},
+                               {figure(words, item.weight, weightDecimals)},
+                               {figure(words, item.arm, armDecimals(report.units))},
                                {figure(words, momentOf(item), 1)},
                                {fittedIn(words, item)}}});
     pages.smallHeading(words.text("Equipment list"), leastHeightOf(table, pages.body().width()));
@@ -221,8 +228,8 @@ void drawEffects(Pages &pages, const WeightReport &report)
                      {words.text("Weighed"), 3}};
     for (const auto &effect : report.effects)
         table.rows.push_back({{{asIs(effect.title)},
-                               {figure(words, effect.weight, 2)},
-                               {figure(words, effect.arm, 1)},
+                               {figure(words, effect.weight, weightDecimals)},
+                               {figure(words, effect.arm, armDecimals(report.units))},
                                {words.day(effect.when)},
                                {inWeighing(words, effect.weighed)}}});
     pages.smallHeading(words.text("What changes the weight"),
@@ -235,7 +242,7 @@ void addSum(Table &table, const Wording &words, const QString &sign, const QStri
 {
     table.rows.push_back({{{sign},
                            {name},
-                           {figure(words, sum.weight, 2), Mark::None, true},
+                           {figure(words, sum.weight, weightDecimals), Mark::None, true},
                            {figure(words, sum.cg, 2), Mark::None, true},
                            {figure(words, sum.percent_mac, 1)},
                            {within(words, isWithin), Mark::None, isWithin == false}}});
@@ -246,7 +253,7 @@ QString loadsIn(const Wording &words, const WeightReport &report, const balance:
     QStringList lines;
     for (std::size_t i = 0; i < report.loads.size(); ++i)
         lines << QStringLiteral("%1: %2").arg(asIs(report.loads[i].what),
-                                              figure(words, loading.weights[i], 1));
+                                              figure(words, loading.weights[i], weightDecimals));
     return lines.join(QStringLiteral(", "));
 }
 
@@ -257,9 +264,9 @@ QString namedLoads(const Wording &words, const WeightReport &report,
     QStringList lines{asIs(loading.name)};
     for (const balance::Item &item : loading.items)
         lines << words.text("{0}: {1} {2} at {3} {4}",
-                            {item.name, figure(words, item.weight, 1).toStdString(),
+                            {item.name, figure(words, item.weight, weightDecimals).toStdString(),
                              std::string(word(report.units.weight)),
-                             figure(words, item.arm, 1).toStdString(),
+                             figure(words, item.arm, armDecimals(report.units)).toStdString(),
                              std::string(word(report.units.arm))});
     return lines.join(QLatin1Char('\n'));
 }

@@ -70,11 +70,29 @@ TEST_CASE("The weight and balance report says how it was weighed and what it cam
     const QString text = PrintedFolder::text(pdf);
     for (const char *word :
          {"WEIGHT AND BALANCE REPORT", "Leading edge of the wing", "left main", "1331.50", "50.09",
-          "66698.0", "Pilot and full tanks", "Pilot: 170.0 lb at 60.0 in", "Farthest forward",
+          "66698.0", "Pilot and full tanks", "Pilot: 170.00 lb at 60.00 in", "Farthest forward",
           "Farthest aft", "Drawing W-1", "Signature", "Cautions"}) {
         INFO(word);
         CHECK(text.contains(QString::fromUtf8(word)));
     }
+}
+
+TEST_CASE("Arms in inches are printed to the hundredth, as they are written down and shown")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addWeighing(project);
+    Weighing weighing = *project.records.weighings.begin();
+    weighing.scale_readings[0].arm = 70.25;
+    project.records.weighings.put(weighing);
+    LoadingCase loading = *project.records.loading_cases.begin();
+    loading.items[0] = {"Pilot", 170.75, 60.25};
+    project.records.loading_cases.put(loading);
+    const auto pdf = folder.path("weight.pdf");
+    REQUIRE(print::printWeightReport(reportOf(project), imprintOfTest(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    CHECK(text.contains(QStringLiteral("70.25")));
+    CHECK(text.contains(QStringLiteral("Pilot: 170.75 lb at 60.25 in")));
 }
 
 TEST_CASE("Cautions about closings and curing stand on papers about structure alone")
