@@ -79,7 +79,8 @@ Table tableOf(const Wording &words, const CorrectionsReport::Finding &finding)
         if (!text.empty())
             found << asIs(text);
     }
-    found << words.text("found {0}", {squawk.found_on ? squawk.found_on->text() : std::string{}});
+    found << words.text("found {0}",
+                        {words.date(squawk.found_on, squawk.approximate).toStdString()});
     table.rows.push_back({{{asIs(squawk.number), markOf(squawk.severity)},
                            {found.join(QLatin1Char('\n'))},
                            {correctionIn(words, squawk), Mark::None, !squawk.fixed_on},

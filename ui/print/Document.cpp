@@ -91,15 +91,19 @@ Layout Printing::layOutOnce(const Outline &known)
     Layout layout;
     QBuffer buffer(&layout.pages);
     buffer.open(QIODevice::WriteOnly);
-    Pages pages(buffer, m_choices.paper, m_margins, m_choices.wording, known, [this](int) {
+    const auto onPage = [this](int) {
         return !m_onPercent ||
                m_onPercent(percentAtLayout * std::min(m_fetched, m_document.picture_count) /
                            std::max(1, m_document.picture_count));
-    });
-    for (const Section &section : m_document.sections)
-        section(pages, m_shelf);
-    layout.outline = pages.outline();
-    layout.links = pages.links();
+    };
+    {
+        // The bytes are whole only when the pages are gone.
+        Pages pages(buffer, m_choices.paper, m_margins, m_choices.wording, known, onPage);
+        for (const Section &section : m_document.sections)
+            section(pages, m_shelf);
+        layout.outline = pages.outline();
+        layout.links = pages.links();
+    }
     return layout;
 }
 

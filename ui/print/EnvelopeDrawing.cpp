@@ -41,6 +41,13 @@ Axis axisOver(double low, double high, int wanted)
     return {step * std::floor(low / step), step * std::ceil(high / step), step};
 }
 
+/// False for figures so large that the next step is no other figure.
+bool hasSteps(const Axis &axis)
+{
+    return std::isfinite(axis.high - axis.low) && axis.low + axis.step > axis.low &&
+           axis.high - axis.step < axis.high;
+}
+
 QPointF nearestIn(const QRectF &box, const QPointF &point)
 {
     return {std::clamp(point.x(), box.left(), box.right()),
@@ -228,6 +235,8 @@ void Drawing::drawSigns()
 
 void Drawing::draw()
 {
+    if (!hasSteps(m_arms) || !hasSteps(m_weights))
+        return;
     m_painter.save();
     m_painter.setRenderHint(QPainter::Antialiasing);
     drawGrid();

@@ -51,7 +51,7 @@ EnvelopePlot envelopePlot(const packet::WeightReport &report);
 /// The sign of a case in the picture: its number.
 QString signOfCase(std::size_t index);
 
-/// Nothing is drawn when there is nothing to draw.
+/// Nothing is drawn when there is nothing to draw, or figures are too large to lie on an axis.
 void paintEnvelope(QPainter &painter, const QRectF &place, const EnvelopePlot &plot,
                    const EnvelopeLook &look);
 

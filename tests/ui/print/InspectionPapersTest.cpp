@@ -76,6 +76,21 @@ TEST_CASE(
               .exit_code == 0);
 }
 
+TEST_CASE("A day that is known only roughly is no certain day in the corrections report")
+{
+    const PrintedFolder folder;
+    Visited project;
+    Squawk finding = *project.records.find(Id<Squawk>{1});
+    finding.approximate = true;
+    project.records.squawks.put(finding);
+    const auto report = packet::correctionsReport(project.records, project.profile,
+                                                  Id<Inspection>{1}, project.as_of);
+    REQUIRE(report);
+    const auto file = folder.path("corrections.pdf");
+    REQUIRE(print::printCorrections(*report, imprintOfTest(), folder.pictures(), {}, file));
+    CHECK(PrintedFolder::text(file).simplified().contains(QStringLiteral("found about 5 Feb")));
+}
+
 TEST_CASE("What is not corrected waits for nobody to verify it")
 {
     const PrintedFolder folder;

@@ -132,6 +132,23 @@ TEST_CASE("The axes have round figures also around the empty weight alone")
     CHECK_FALSE(text.contains(QRegularExpression(QStringLiteral("\\d\\.\\d{4}"))));
 }
 
+TEST_CASE("Figures too large to be told apart leave the picture empty and do not hang")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    addWeighing(project);
+    project.records.envelopes = {};
+    project.records.loading_cases = {};
+    Weighing weighing = *project.records.weighings.begin();
+    for (auto &scale : weighing.scale_readings)
+        scale.arm = 1e17;
+    weighing.corrections.clear();
+    project.records.weighings.put(weighing);
+    const auto pdf = folder.path("weight.pdf");
+    REQUIRE(print::printWeightReport(reportOf(project), imprintOfTest(), {}, pdf));
+    CHECK(PrintedFolder::isSound(pdf));
+}
+
 TEST_CASE("Without a weighing the report says so, and still lists equipment and loadings")
 {
     const PrintedFolder folder;
