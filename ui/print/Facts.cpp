@@ -12,6 +12,9 @@ namespace lastrivet::print {
 namespace {
 
 constexpr double betweenColumns = points(18);
+constexpr double belowFact = points(5);
+/// Pairs of facts are not torn; a higher one would not have room on every page.
+constexpr double highestInColumn = points(300);
 
 void drawContentsLine(Pages &pages, std::size_t index)
 {
@@ -41,14 +44,36 @@ void drawContentsLine(Pages &pages, std::size_t index)
     pages.advance(height);
 }
 
-} // namespace
-
-void drawFacts(Pages &pages, const std::vector<Fact> &facts)
+double columnWidth(const Pages &pages)
 {
-    const double width = (pages.body().width() - betweenColumns) / 2;
-    std::vector<Fact> known;
-    std::copy_if(facts.begin(), facts.end(), std::back_inserter(known),
-                 [](const Fact &fact) { return !fact.value.isEmpty(); });
+    return (pages.body().width() - betweenColumns) / 2;
+}
+
+bool isLong(const Pages &pages, const Fact &fact)
+{
+    return TextBlock(fact.value, Size::Body, columnWidth(pages)).height() > highestInColumn;
+}
+
+void drawName(Pages &pages, const QString &name, double left, double width)
+{
+    pages.painter().setPen(QColor(70, 70, 70));
+    TextBlock(name, Size::Small, width).draw(pages.painter(), {left, pages.y()});
+    pages.painter().setPen(Qt::black);
+}
+
+/// Across both columns, and over the end of the page where it has to.
+void drawLong(Pages &pages, const Fact &fact)
+{
+    pages.need(lineHeight(Size::Small) + 2 * lineHeight(Size::Body));
+    drawName(pages, fact.name, pages.body().left(), pages.body().width());
+    pages.advance(lineHeight(Size::Small));
+    pages.text(fact.value);
+    pages.advance(belowFact);
+}
+
+void drawInColumns(Pages &pages, const std::vector<Fact> &known)
+{
+    const double width = columnWidth(pages);
     for (std::size_t i = 0; i < known.size(); i += 2) {
         double height = 0;
         const std::size_t end = std::min(i + 2, known.size());
@@ -61,13 +86,26 @@ void drawFacts(Pages &pages, const std::vector<Fact> &facts)
         pages.need(nameHeight + height);
         for (std::size_t k = i; k < end; ++k) {
             const double left = pages.body().left() + double(k - i) * (width + betweenColumns);
-            pages.painter().setPen(QColor(70, 70, 70));
-            TextBlock(known[k].name, Size::Small, width).draw(pages.painter(), {left, pages.y()});
-            pages.painter().setPen(Qt::black);
+            drawName(pages, known[k].name, left, width);
             values[k - i].draw(pages.painter(), {left, pages.y() + nameHeight});
         }
-        pages.advance(nameHeight + height + points(5));
+        pages.advance(nameHeight + height + belowFact);
     }
+}
+
+} // namespace
+
+void drawFacts(Pages &pages, const std::vector<Fact> &facts)
+{
+    std::vector<Fact> inColumns;
+    std::vector<Fact> across;
+    for (const Fact &fact : facts) {
+        if (!fact.value.isEmpty())
+            (isLong(pages, fact) ? across : inColumns).push_back(fact);
+    }
+    drawInColumns(pages, inColumns);
+    for (const Fact &fact : across)
+        drawLong(pages, fact);
 }
 
 void drawContents(Pages &pages)

@@ -16,7 +16,8 @@ struct Fact {
     QString value;
 };
 
-/// Facts in two columns, the name small above its value; those without value are left out.
+/// Facts in two columns, the name small above its value; those without value are left out, and long
+/// ones stand below the others across the page.
 void drawFacts(Pages &pages, const std::vector<Fact> &facts);
 /// "Contents": sections and what is below them, with dotted lines to their page numbers; each line
 /// leads there.

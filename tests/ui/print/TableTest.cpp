@@ -3,6 +3,7 @@
 #include "ui/print/Table.h"
 
 #include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/Facts.h"
 #include "ui/print/Pages.h"
 
 #include <catch2/catch.hpp>
@@ -59,6 +60,29 @@ TEST_CASE("A sum never stands alone on the last page of its table")
     }
     CHECK(overTwoPages > 0);
     CHECK(overTwoPages < 12);
+}
+
+TEST_CASE("A fact of more than a page loses none of its words")
+{
+    const PrintedFolder folder;
+    QStringList names;
+    for (int part = 1; part <= 900; ++part)
+        names << QStringLiteral("part %1.").arg(part);
+    const auto place = folder.path("facts.pdf");
+    QFile file(QString::fromStdString(place.string()));
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    const print::Wording words;
+    {
+        print::Pages pages(file, print::Paper::A4, {}, words, {}, {});
+        print::drawFacts(pages, {{QStringLiteral("Encloses"), names.join(QStringLiteral(", "))},
+                                 {QStringLiteral("Method"), QStringLiteral("riveted")}});
+    }
+    file.close();
+    const QString text = PrintedFolder::text(place).simplified();
+    for (const int part : {1, 300, 600, 900})
+        CHECK(text.contains(QStringLiteral("part %1.").arg(part)));
+    CHECK(text.indexOf(QStringLiteral("riveted")) < text.indexOf(QStringLiteral("part 1.")));
+    CHECK(PrintedFolder::pageTexts(place).size() > 1);
 }
 
 TEST_CASE("A heading stays with its table's first row, however high that is")
