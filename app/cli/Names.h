@@ -19,7 +19,8 @@ namespace lastrivet::cli {
 
 /// `option` is named in the complaint.
 Moment momentOf(const std::string &text, std::string_view option);
-/// A whole number within these bounds; a larger one is no other.
+/// A whole number within these bounds: "010" is ten, and a larger one is no other. The command
+/// line's own reader would take noughts in front for octal digits.
 std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std::int64_t least,
                            std::int64_t most);
 /// The live part with this code, upper and lower case being one where that leaves no doubt.

@@ -65,6 +65,8 @@ class Calendar(TerminalTest):
         first = {key: event["UID"] for key, event in self.events().items()}
         ringing = self.events("--alarm", 7)
         self.assertEqual({key: event["UID"] for key, event in ringing.items()}, first)
+        self.refused(2, "export", self.project, "--to", self.folder / "late.ics", "--alarm", 366,
+                     says="--alarm")
         for event in ringing.values():
             alarm, = event.walk("VALARM")
             self.assertEqual(alarm["TRIGGER"].dt, datetime.timedelta(days=-7))

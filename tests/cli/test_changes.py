@@ -90,11 +90,16 @@ class Log(TerminalTest):
     def test_a_code_is_found_in_any_case(self):
         self.ask("log", self.project, "--component", "lw-r1", "--minutes", "5", "--note", "x")
 
+    def test_noughts_in_front_of_a_number_say_nothing(self):
+        answer = self.ask("log", self.project, "--component", "LW", "--minutes", "010", "--note",
+                          "Swept", "--json").json()
+        self.assertEqual(answer["minutes"], 10)
+
     def test_what_makes_no_sense_is_wrong_usage(self):
         usual = {"--component": "LW", "--minutes": "45", "--note": "x"}
         for option, value in (("--component", "XX"), ("--minutes", "0"), ("--minutes", "-5"),
                               ("--minutes", "1.5"), ("--minutes", "99999999999999999999"),
-                              ("--minutes", "600001"),
+                              ("--minutes", "600001"), ("--minutes", "0x10"),
                               ("--kind", "sleeping"), ("--began", "2026-02-30"),
                               ("--began", "14.3.2026"), ("--who", "Nobody"), ("--note", " ")):
             with self.subTest(option=option, value=value):

@@ -95,6 +95,11 @@ class Conflicts(TerminalTest):
         listed = self.run_program("conflicts", self.project, "--json")
         self.assertEqual((listed.code, listed.json()), (1, [conflict]))
         self.refused(2, "conflicts", self.project, "--keep", "5", says="nothing that is left")
+        # A number that is wrong leaves also the right one undecided.
+        self.refused(2, "conflicts", self.project, "--keep", conflict["id"], "--take", "5",
+                     says="nothing that is left")
+        self.refused(2, "conflicts", self.project, "--keep", conflict["id"], "--take",
+                     conflict["id"], says="twice")
         self.assertIn("nothing to decide",
                       self.ask("conflicts", self.project, "--keep", conflict["id"]).out)
         self.ask("merge", self.other, self.project)

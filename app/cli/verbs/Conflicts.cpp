@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <set>
 
 namespace lastrivet::cli {
 
@@ -22,16 +23,27 @@ struct Options : VerbOptions {
     bool json = false;
 };
 
+/// Before anything is decided: a wrong number leaves all as it was.
+void requireOpen(const Project &project, const Options &options)
+{
+    const auto conflicts = project.conflicts();
+    std::set<std::int64_t> asked;
+    for (const auto *ids : {&options.keep, &options.take}) {
+        for (const auto id : *ids) {
+            if (std::none_of(conflicts.begin(), conflicts.end(), [id](const MergeConflict &each) {
+                    return each.id == id && !each.decision;
+                }))
+                throw WrongUsage(fmt::format("{} is nothing that is left to decide.", id));
+            if (!asked.insert(id).second)
+                throw WrongUsage(fmt::format("{} is named twice.", id));
+        }
+    }
+}
+
 void decide(Project &project, const std::vector<std::int64_t> &ids, ConflictDecision decision)
 {
-    for (const auto id : ids) {
-        const auto conflicts = project.conflicts();
-        if (std::none_of(conflicts.begin(), conflicts.end(), [id](const MergeConflict &conflict) {
-                return conflict.id == id && !conflict.decision;
-            }))
-            throw WrongUsage(fmt::format("{} is nothing that is left to decide.", id));
+    for (const auto id : ids)
         requireDone(project.decide(id, decision));
-    }
 }
 
 void writeJson(const std::vector<MergeConflict> &conflicts, std::ostream &out)
@@ -48,6 +60,7 @@ Outcome tell(const Options &options, Terminal &terminal)
     const bool isAsked = options.keep.empty() && options.take.empty();
     const auto project = isAsked ? openForReading(options.project)
                                  : openForWriting(options.project, options.who, terminal);
+    requireOpen(*project, options);
     decide(*project, options.keep, ConflictDecision::Kept);
     decide(*project, options.take, ConflictDecision::Taken);
     auto conflicts = project->conflicts();

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/Complaint.h"
+#include "app/cli/Names.h"
 #include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
@@ -23,7 +23,7 @@ namespace {
 struct Options : VerbOptions {
     std::string to;
     bool asCsv = false;
-    std::optional<int> alarmDays;
+    std::optional<std::string> alarmDays;
 };
 
 void writeZip(const Project &project, const std::string &to, Terminal &terminal)
@@ -35,14 +35,17 @@ void writeZip(const Project &project, const std::string &to, Terminal &terminal)
         terminal.complain(fmt::format("{}: no longer what was taken in; archived as it is.", name));
 }
 
-void writeIcs(const Options &options, const Project &project)
+std::optional<int> alarmDaysOf(const Options &options)
 {
-    calendar::writeCalendar(calendar::entries(*project.records(), project.today()),
-                            calendar::fileFacts(project, options.alarmDays), options.to);
+    constexpr int most = 365;
+    if (!options.alarmDays)
+        return std::nullopt;
+    return int(wholeNumberOf(*options.alarmDays, "--alarm", 0, most));
 }
 
 void write(const Options &options, const Project &project, Terminal &terminal)
 {
+    const std::optional<int> alarmDays = alarmDaysOf(options);
     const std::string suffix = std::filesystem::path(options.to).extension().string();
     if (options.asCsv)
         exchange::writeCsvFolder(*project.records(), options.to);
@@ -51,7 +54,8 @@ void write(const Options &options, const Project &project, Terminal &terminal)
     else if (suffix == ".json")
         exchange::writeDocumentFile(*project.records(), options.to);
     else if (suffix == ".ics")
-        writeIcs(options, project);
+        calendar::writeCalendar(calendar::entries(*project.records(), project.today()),
+                                calendar::fileFacts(project, alarmDays), options.to);
     else
         throw WrongUsage(
             "--to: name a file that ends in .json, .zip or .ics, or a folder with --csv.");
@@ -78,7 +82,6 @@ void declareExport(CLI::App &program, Action &chosen)
         ->type_name("WHERE");
     verb.add_flag("--csv", options->asCsv, "One CSV file per kind of record, in a folder");
     verb.add_option("--alarm", options->alarmDays, "Ring so many days before; for FILE.ics")
-        ->check(CLI::Range(0, 365))
         ->type_name("DAYS");
     whenNamed(verb, chosen,
               [options](Terminal &terminal) { return exportProject(*options, terminal); });

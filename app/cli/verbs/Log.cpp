@@ -20,7 +20,7 @@ namespace {
 
 struct Options : VerbOptions {
     std::string component;
-    std::int64_t minutes = 0;
+    std::string minutes;
     std::string kind{word(WorkKind::Other)};
     std::optional<std::string> began;
     std::string note;
@@ -35,7 +35,8 @@ WorkSession sessionFrom(const Options &options, const Project &project)
     const Records &records = *project.records();
     WorkSession session;
     session.component_id = partOf(records, options.component).id;
-    session.minutes = Minutes(options.minutes);
+    session.minutes =
+        Minutes(wholeNumberOf(options.minutes, "--minutes", 1, longestRecorded.count()));
     session.kind = wordOf<WorkKind>(options.kind, "--kind");
     session.began = options.began ? momentOf(*options.began, "--began") : project.today();
     session.note = options.note;
@@ -86,10 +87,7 @@ void declareLog(CLI::App &program, Action &chosen)
     verb.add_option("--component", options->component, "The code of the part worked on")
         ->required()
         ->type_name("CODE");
-    verb.add_option("--minutes", options->minutes, "How long")
-        ->required()
-        ->check(CLI::Range(std::int64_t{1}, longestRecorded.count()))
-        ->type_name("N");
+    verb.add_option("--minutes", options->minutes, "How long")->required()->type_name("N");
     verb.add_option("--kind", options->kind,
                     fmt::format("What kind of work: {}", fmt::join(Words<WorkKind>::list, ", ")))
         ->type_name("K");
