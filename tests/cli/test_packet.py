@@ -90,8 +90,12 @@ class Packet(TerminalTest):
         self.assertEqual(checked.stdout.count(": OK"), 2)
         photo, = (folder / "photos").iterdir()
         self.assertEqual(photo.read_bytes(), content)
+        before = self.ask("journal", self.project).out
         self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--folder", folder,
                      says="something is there already")
+        self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--to", folder,
+                     says="a folder has that name")
+        self.assertEqual(self.ask("journal", self.project).out, before)
 
     def test_to_send_stays_under_15_mb(self):
         answer = self.ask("packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf,

@@ -95,7 +95,8 @@ void makePacket(Session &session, const PacketWish &wish)
     carryOut(session, {.title = tr("Packet for %1").arg(titleOf(session, wish.closings)),
                        .file = wish.place,
                        .print = print,
-                       .remark = [made, form = wish.form] { return remarkOn(form, *made); }});
+                       .remark = [made, form = wish.form] { return remarkOn(form, *made); },
+                       .is_folder = wish.form == print::PacketForm::Folder});
 }
 
 void makeCorrectionsReport(Session &session, Id<Inspection> visit, const QString &file)

@@ -4,6 +4,7 @@
 
 #include "core/base/Error.h"
 #include "core/evidence/files/FileBehind.h"
+#include "core/evidence/files/SummedFolder.h"
 
 #include <fmt/format.h>
 
@@ -52,6 +53,9 @@ NewFile::NewFile(const std::filesystem::path &place)
     : m_place(evidence::fileBehind(place))
     , m_temporary((folderOf(m_place) / ".tmp-print-XXXXXX").string())
 {
+    std::error_code none;
+    if (std::filesystem::is_directory(m_place, none))
+        fail(EISDIR);
     m_descriptor = mkostemp(m_temporary.data(), O_CLOEXEC);
     if (m_descriptor < 0)
         fail(errno);
@@ -97,6 +101,11 @@ void NewFile::finish()
 void requireRoomFor(const std::filesystem::path &place)
 {
     const NewFile tried(place);
+}
+
+void requireRoomForFolder(const std::filesystem::path &place)
+{
+    const evidence::SummedFolder tried(place);
 }
 
 void NewFile::fail(int error) const

@@ -12,7 +12,7 @@ namespace lastrivet::print {
 ///
 /// Written beside its place under a temporary name, which goes when it is not finished; the place
 /// of a link is that of the file behind it. Throws `NotSaved` with one sentence when the disk is
-/// full, the folder cannot be written, or the place is a device or a pipe.
+/// full, the folder cannot be written, or the place is a folder, a device or a pipe.
 class NewFile {
 public:
     explicit NewFile(const std::filesystem::path &place);
@@ -32,8 +32,11 @@ private:
     int m_descriptor = -1;
 };
 
-/// Throws `NotSaved`, as a new file there would, where none can be made; a folder is filled beside
-/// its place, too. What cannot be written is not to stand in the journal as printed.
+// What cannot be written is not to stand in the journal as printed.
+
+/// Throws `NotSaved`, as a new file there would, where none can be made.
 void requireRoomFor(const std::filesystem::path &place);
+/// The same for a folder with sums, which takes the place of nothing.
+void requireRoomForFolder(const std::filesystem::path &place);
 
 } // namespace lastrivet::print

@@ -71,7 +71,8 @@ void carryOut(Session &session, PrintOrder order)
     const QString title = order.title;
     std::shared_ptr<Job> job;
     try {
-        print::requireRoomFor(toPath(order.file));
+        order.is_folder ? print::requireRoomForFolder(toPath(order.file))
+                        : print::requireRoomFor(toPath(order.file));
         const bool isNoted = order.is_noted && !session.isReadOnly();
         const auto hash =
             isNoted ? session.project().notePrinted(toStd(title)) : session.project().journalHash();

@@ -30,6 +30,8 @@ struct PrintOrder {
     bool is_noted = true;
     /// What is said besides, after it is written: what was left out, for one.
     std::function<QString()> remark{};
+    /// True when `file` is a folder to be made, with what is printed in it.
+    bool is_folder = false;
 };
 
 /// Notes the printing in the journal, whose hash the pages then carry, prints on a worker, says

@@ -65,7 +65,8 @@ print::PacketMade makeIn(const Options &options, Project &project, const IdSet<C
                              .choices = choicesOf(options.paper),
                              .form = formOf(options),
                              .place = placeOf(options)};
-    print::requireRoomFor(order.place);
+    order.form == print::PacketForm::Folder ? print::requireRoomForFolder(order.place)
+                                            : print::requireRoomFor(order.place);
     order.imprint.journal_hash = project.notePrinted(labelFor(closings, *records));
     return *print::makePacket(
         order, *records, project.folder(),
