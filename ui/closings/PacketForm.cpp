@@ -9,6 +9,7 @@
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/NewFileName.h"
 #include "ui/widgets/PathLine.h"
 
 #include <QComboBox>
@@ -131,8 +132,8 @@ void PacketForm::choosePlace()
         isFolder()
             ? QFileDialog::getSaveFileName(this, tr("Name of the new folder"), m_place->text(), {},
                                            nullptr, QFileDialog::ShowDirsOnly)
-            : QFileDialog::getSaveFileName(this, tr("Where the packet goes"), m_place->text(),
-                                           tr("PDF (*.pdf)"));
+            : askForNewFile(this, tr("Where the packet goes"),
+                            withEnding(m_place->text(), QStringLiteral(".pdf")), tr("PDF (*.pdf)"));
     if (chosen.isEmpty())
         return;
     m_place->setText(QDir::toNativeSeparators(chosen));
@@ -157,7 +158,8 @@ QString PacketForm::whyNot(const QString &place) const
 
 bool PacketForm::perform()
 {
-    const QString place = QDir::fromNativeSeparators(m_place->text());
+    const QString typed = QDir::fromNativeSeparators(m_place->text());
+    const QString place = isFolder() ? typed : withEnding(typed, QStringLiteral(".pdf"));
     if (const QString why = whyNot(place); !why.isEmpty()) {
         hint(why);
         m_place->setFocus();

@@ -12,10 +12,10 @@
 #include "ui/print/Language.h"
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/NewFileName.h"
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QFileDialog>
 #include <QLocale>
 
 #include <memory>
@@ -131,9 +131,9 @@ void makeChangesPage(Session &session, Id<HoldPoint> point, const QString &file)
 QString askForPdf(QWidget *parent, const Session &session, const QString &name)
 {
     const QString folder = documentsFolder();
-    return QFileDialog::getSaveFileName(
-        parent, tr("Where it goes"),
-        QDir(folder).filePath(printFileName(name, session.today().text())), tr("PDF (*.pdf)"));
+    return askForNewFile(parent, tr("Where it goes"),
+                         QDir(folder).filePath(printFileName(name, session.today().text())),
+                         tr("PDF (*.pdf)"));
 }
 
 } // namespace lastrivet::ui

@@ -7,10 +7,10 @@
 #include "ui/print/LogbookPrinter.h"
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/NewFileName.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QFileDialog>
 #include <QLineEdit>
 
 #include <unordered_map>
@@ -45,8 +45,7 @@ LogbookForm::LogbookForm(Session &session, packet::WrittenOn writtenOn, QWidget 
     , m_photos(new QCheckBox(tr("with photographs"), this))
 {
     m_chooseFile = [this](const QString &suggested) {
-        return QFileDialog::getSaveFileName(this, tr("Print the builder's log"), suggested,
-                                            tr("PDF (*.pdf)"));
+        return askForNewFile(this, tr("Print the builder's log"), suggested, tr("PDF (*.pdf)"));
     };
     setTitle(tr("Print the builder's log"));
     m_order->addItems({tr("by date"), tr("by part")});

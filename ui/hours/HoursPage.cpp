@@ -11,10 +11,10 @@
 #include "ui/journal/ScreenWording.h"
 #include "ui/prints/PrintTask.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/NewFileName.h"
 
 #include <QButtonGroup>
 #include <QDir>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QItemSelectionModel>
@@ -60,7 +60,7 @@ HoursPage::HoursPage(Session &session, QWidget *parent)
     , m_csv(new QPushButton(tr("CSV…"), this))
 {
     m_chooseFile = [this](const QString &suggested, const QString &kinds) {
-        return QFileDialog::getSaveFileName(this, tr("Write the hours"), suggested, kinds);
+        return askForNewFile(this, tr("Write the hours"), suggested, kinds);
     };
     build();
     connectParts();

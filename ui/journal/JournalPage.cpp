@@ -16,11 +16,11 @@
 #include "ui/journal/JournalPrint.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/NewFileName.h"
 
 #include <QButtonGroup>
 #include <QCheckBox>
 #include <QDir>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
@@ -56,8 +56,7 @@ JournalPage::JournalPage(Session &session, QWidget *parent)
     , m_changes(nullptr)
 {
     m_chooseFile = [this](const QString &suggested) {
-        return QFileDialog::getSaveFileName(this, tr("Print the journal"), suggested,
-                                            tr("PDF (*.pdf)"));
+        return askForNewFile(this, tr("Print the journal"), suggested, tr("PDF (*.pdf)"));
     };
     build();
     buildKeys();

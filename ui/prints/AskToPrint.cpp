@@ -4,10 +4,10 @@
 
 #include "ui/convert/UsualFolders.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/NewFileName.h"
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QFileDialog>
 
 namespace lastrivet::ui {
 
@@ -18,8 +18,8 @@ void askToPrint(QWidget &asker, Session &session, PrintKind kind)
     PrintWish wish;
     wish.kind = kind;
     wish.choices = usualChoices();
-    wish.file = QFileDialog::getSaveFileName(&asker, nameOf(kind), suggested,
-                                             QCoreApplication::translate("Print", "PDF (*.pdf)"));
+    wish.file = askForNewFile(&asker, nameOf(kind), suggested,
+                              QCoreApplication::translate("Print", "PDF (*.pdf)"));
     if (!wish.file.isEmpty())
         carryOut(session, wish);
 }

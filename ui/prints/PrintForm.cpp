@@ -7,13 +7,13 @@
 #include "ui/convert/UsualFolders.h"
 #include "ui/print/Language.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/NewFileName.h"
 #include "ui/widgets/Overlay.h"
 #include "ui/widgets/PathLine.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -172,6 +172,11 @@ print::Paper PrintForm::paper() const
     return print::Paper(std::max(0, m_paper->currentIndex()));
 }
 
+QString PrintForm::ending() const
+{
+    return kind() == PrintKind::Calendar ? QStringLiteral(".ics") : QStringLiteral(".pdf");
+}
+
 void PrintForm::open(Session &session, PrintKind kind, Id<Closing> only)
 {
     QWidget *before = window()->focusWidget();
@@ -206,9 +211,7 @@ void PrintForm::showKind()
     setDoWords(chosen == PrintKind::Calendar ? tr("Write") : tr("Print"));
     if (!m_session)
         return;
-    const QString ending =
-        chosen == PrintKind::Calendar ? QStringLiteral(".ics") : QStringLiteral(".pdf");
-    const QString name = printFileName(nameOf(chosen), m_session->today().text(), ending);
+    const QString name = printFileName(nameOf(chosen), m_session->today().text(), ending());
     const QDir folder(documentsFolder());
     m_file->setText(QDir::toNativeSeparators(folder.filePath(name)));
     place();
@@ -227,9 +230,8 @@ void PrintForm::place()
 void PrintForm::browse()
 {
     const bool isCalendar = kind() == PrintKind::Calendar;
-    const QString file =
-        QFileDialog::getSaveFileName(this, nameOf(kind()), m_file->text(),
-                                     isCalendar ? tr("Calendar (*.ics)") : tr("PDF (*.pdf)"));
+    const QString file = askForNewFile(this, nameOf(kind()), withEnding(m_file->text(), ending()),
+                                       isCalendar ? tr("Calendar (*.ics)") : tr("PDF (*.pdf)"));
     if (file.isEmpty())
         return;
     m_file->setText(file);
@@ -243,7 +245,7 @@ PrintWish PrintForm::wish() const
     wish.kind = kind();
     const auto language = QLocale::Language(m_language->currentData().toInt());
     wish.choices = {paper(), print::wordingIn(print::languageFor(language))};
-    wish.file = m_file->text().trimmed();
+    wish.file = withEnding(m_file->text().trimmed(), ending());
     for (int row = 0; row < m_closings->count(); ++row) {
         const QListWidgetItem *item = m_closings->item(row);
         if (item->checkState() == Qt::Checked)

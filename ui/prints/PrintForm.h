@@ -45,6 +45,8 @@ private:
     void browse();
     PrintKind kind() const;
     print::Paper paper() const;
+    /// Of the file's name.
+    QString ending() const;
 
     Session *m_session = nullptr;
     QString m_asked;

@@ -11,6 +11,7 @@
 #include "ui/rules/RulesWords.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Density.h"
+#include "ui/widgets/NewFileName.h"
 
 #include <QComboBox>
 #include <QDir>
@@ -113,7 +114,7 @@ void RulesView::takeOrigin(int row)
 void RulesView::askToWrite()
 {
     const QString name = toQt(m_draft->profile().id) + QStringLiteral(".json");
-    const QString file = QFileDialog::getSaveFileName(
+    const QString file = askForNewFile(
         this, tr("Write the rules"), QDir(documentsFolder()).filePath(name), tr("Rules (*.json)"));
     if (!file.isEmpty())
         m_draft->writeTo(file);

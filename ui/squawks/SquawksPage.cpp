@@ -12,9 +12,10 @@
 #include "ui/squawks/SquawkListTask.h"
 #include "ui/squawks/SquawkModel.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/NewFileName.h"
 #include "ui/widgets/PictureLoader.h"
 
-#include <QFileDialog>
+#include <QDir>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
@@ -155,15 +156,11 @@ void SquawksPage::filter()
 void SquawksPage::askToWrite(const QString &ending, const QString &kinds)
 {
     const QString name = tr("Squawks %1").arg(toQt(session().today().text())) + ending;
-    QFileDialog dialog(this, tr("Write the list"), documentsFolder(), kinds);
-    dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setDefaultSuffix(ending);
-    dialog.selectFile(name);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
     // What was pressed says what is written, whatever ending was typed.
-    const QString file = dialog.selectedFiles().value(0);
-    writeList(file.endsWith(ending, Qt::CaseInsensitive) ? file : file + ending);
+    const QString file =
+        askForNewFile(this, tr("Write the list"), QDir(documentsFolder()).filePath(name), kinds);
+    if (!file.isEmpty())
+        writeList(file);
 }
 
 void SquawksPage::writeList(const QString &file)

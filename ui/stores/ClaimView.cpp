@@ -10,12 +10,12 @@
 #include "ui/prints/PrintTask.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/NewFileName.h"
 
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
 #include <QDir>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -37,8 +37,7 @@ ClaimView::ClaimView(Session &session, QWidget *parent)
     , m_text(new QPlainTextEdit(this))
 {
     m_chooseFile = [this](const QString &suggested) {
-        return QFileDialog::getSaveFileName(this, tr("Save the letter"), suggested,
-                                            tr("Text (*.txt)"));
+        return askForNewFile(this, tr("Save the letter"), suggested, tr("Text (*.txt)"));
     };
     build();
 }

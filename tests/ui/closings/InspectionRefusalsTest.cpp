@@ -171,7 +171,7 @@ TEST_CASE("The packet is made in three forms, and a place that cannot take it is
     CHECK(says(loop.page, QStringLiteral("There is no folder")));
 
     const QString pdf = loop.file(QStringLiteral("packet.pdf"));
-    type(loop.page, QStringLiteral("Goes to"), pdf);
+    type(loop.page, QStringLiteral("Goes to"), loop.file(QStringLiteral("packet")));
     press(loop.page, QStringLiteral("Make the packet"));
     QFile made(pdf);
     REQUIRE(made.open(QIODevice::ReadOnly));

@@ -99,8 +99,10 @@ TEST_CASE(
         const PrintKind kind = PrintKind(index);
         INFO(nameOf(kind).toStdString());
         const int rows = desk.printedRows();
-        const QString file = desk.file(("paper-" + std::to_string(index)).c_str());
-        desk.print(kind, file);
+        const QString typed = desk.file(("paper-" + std::to_string(index)).c_str());
+        const QString file = typed + QStringLiteral(".pdf");
+        desk.print(kind, typed);
+        CHECK_FALSE(QFile::exists(typed));
         const bool isEmptyHere = kind == PrintKind::LotLabels || kind == PrintKind::ToolLabels ||
                                  kind == PrintKind::Calendar;
         CHECK(QFile::exists(file) == !isEmptyHere);
