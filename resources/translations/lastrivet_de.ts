@@ -6653,6 +6653,13 @@
     </message>
 </context>
 <context>
+    <name>Money</name>
+    <message>
+        <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
+        <translation>Keine gültige Währung nach ISO 4217: %1; die Beträge bleiben, wie sie sind.</translation>
+    </message>
+</context>
+<context>
     <name>Packet</name>
     <message>
         <source>Packet for %1</source>
@@ -9846,10 +9853,6 @@
             <numerusform>%n Datei wurde nicht gefunden: %1.</numerusform>
             <numerusform>%n Dateien wurden nicht gefunden; die erste: %1.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
-        <translation>Keine gültige Währung nach ISO 4217: %1; die Beträge bleiben, wie sie sind.</translation>
     </message>
     <message numerus="yes">
         <source>%n records speak of days more than a year ahead; the first: %1.</source>

@@ -6653,6 +6653,13 @@
     </message>
 </context>
 <context>
+    <name>Money</name>
+    <message>
+        <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
+        <translation>Aucune monnaie en vigueur selon ISO 4217&#xa0;: %1&#xa0;; les montants restent tels quels.</translation>
+    </message>
+</context>
+<context>
     <name>Packet</name>
     <message>
         <source>Packet for %1</source>
@@ -9846,10 +9853,6 @@
             <numerusform>%n fichier n’a pas été trouvé&#xa0;: %1.</numerusform>
             <numerusform>%n fichiers n’ont pas été trouvés&#xa0;; le premier&#xa0;: %1.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
-        <translation>Aucune monnaie en vigueur selon ISO 4217&#xa0;: %1&#xa0;; les montants restent tels quels.</translation>
     </message>
     <message numerus="yes">
         <source>%n records speak of days more than a year ahead; the first: %1.</source>

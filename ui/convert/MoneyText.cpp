@@ -7,6 +7,7 @@
 #include "core/stores/MoneyText.h"
 #include "ui/convert/QtText.h"
 
+#include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
 
@@ -37,6 +38,18 @@ QString moneyText(const std::vector<Money> &amounts)
     for (const Money &amount : amounts)
         words << moneyText(amount);
     return words.isEmpty() ? QStringLiteral("0") : words.join(QStringLiteral(" + "));
+}
+
+QString unknownCurrencyText(const std::vector<std::string> &currencies)
+{
+    if (currencies.empty())
+        return {};
+    QStringList names;
+    for (const std::string &currency : currencies)
+        names << toQt(currency);
+    return QCoreApplication::translate(
+               "Money", "No currency in force by ISO 4217: %1; the amounts are kept as they are.")
+        .arg(names.join(QStringLiteral(", ")));
 }
 
 bool isMoney(const Field &field)

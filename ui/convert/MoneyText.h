@@ -18,6 +18,8 @@ QString figureText(const Money &money);
 QString moneyText(const Money &money);
 /// Several amounts, each in its currency; "0" for none.
 QString moneyText(const std::vector<Money> &amounts);
+/// Says which of what was taken in are no currencies in force; empty for none.
+QString unknownCurrencyText(const std::vector<std::string> &currencies);
 
 /// True for a field that holds minor units of the record's currency.
 bool isMoney(const Field &field);

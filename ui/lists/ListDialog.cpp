@@ -7,6 +7,7 @@
 #include "core/exchange/csv/CsvPrices.h"
 #include "core/records/Description.h"
 #include "ui/convert/FieldText.h"
+#include "ui/convert/MoneyText.h"
 #include "ui/convert/QtText.h"
 #include "ui/lists/ColumnChoice.h"
 #include "ui/lists/ListRows.h"
@@ -38,6 +39,13 @@ namespace lastrivet::ui {
 namespace {
 
 using Fate = exchange::CsvRow::Fate;
+
+/// The sentence, and what is odd about the money of the list.
+QString withCurrencies(const QString &sentence, const exchange::CsvPlan &plan)
+{
+    const QString unknown = unknownCurrencyText(exchange::unknownCurrencies(plan.import));
+    return unknown.isEmpty() ? sentence : sentence + QLatin1Char(' ') + unknown;
+}
 
 } // namespace
 
@@ -288,6 +296,8 @@ void ListDialog::planAnew()
                     tr("All rows have to be right; then all of them are taken in at once.");
     else if (!errors.empty())
         sentence += QLatin1Char(' ') + asSentence(errors.front().what);
+    else
+        sentence = withCurrencies(sentence, m_rows->plan());
     say(sentence, errors.empty() && added > 0 && !m_session.isReadOnly());
 }
 
@@ -329,8 +339,9 @@ void ListDialog::take()
             say(asSentence(result.reason().front().what), false);
             return;
         }
-        m_session.say(tr("%n rows brought in. Undo takes all of them back.", "",
-                         int(result->import.added.size())));
+        m_session.say(withCurrencies(tr("%n rows brought in. Undo takes all of them back.", "",
+                                        int(result->import.added.size())),
+                                     *result));
         accept();
     } catch (const Fault &fault) {
         say(tr("Nothing was brought in. %1").arg(inWords({fault.what(), {}})), false);

@@ -8,6 +8,7 @@
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/Import.h"
 #include "core/verify/Verification.h"
+#include "ui/convert/MoneyText.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
 #include "ui/shell/FindingsDialog.h"
@@ -45,14 +46,8 @@ void tellImport(Session &session, const exchange::ImportReport &report)
             QLatin1Char(' ') + tr("%n records speak of days more than a year ahead; the first: %1.",
                                   int(report.far_ahead.size()))
                                    .arg(toQt(report.far_ahead.front()));
-    QStringList unknown;
-    for (const std::string &currency : report.unknown_currencies)
-        unknown << toQt(currency);
-    if (!unknown.isEmpty())
-        words += QLatin1Char(' ') +
-                 tr("No currency in force by ISO 4217: %1; the amounts are kept as they are.")
-                     .arg(unknown.join(QStringLiteral(", ")));
-    session.say(words);
+    const QString unknown = unknownCurrencyText(report.unknown_currencies);
+    session.say(unknown.isEmpty() ? words : words + QLatin1Char(' ') + unknown);
 }
 
 /// File, place, record and what is wrong, as far as they are known.

@@ -160,6 +160,23 @@ TEST_CASE("Packing lists and log entries come in by a file and by what people ca
     CHECK(session->records()->work_sessions.size() == before + 1);
 }
 
+TEST_CASE("A currency that is none in force is told before the list is taken in, and afterwards")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    QString said;
+    QObject::connect(session.get(), &ui::Session::said, session.get(),
+                     [&said](const QString &sentence) { said = sentence; });
+    ui::ListDialog dialog(*session);
+    dialog.setType(RecordType::Expense);
+    dialog.setText(QStringLiteral("spent_on,what,amount,currency\n2026-03-01,Rivets,1250,XYZ\n"));
+    CHECK(dialog.rows().countOf(Fate::Added) == 1);
+    CHECK(dialog.summary().contains(QStringLiteral("ISO 4217: XYZ")));
+    dialog.take();
+    CHECK(session->records()->expenses.size() == 1);
+    CHECK(said.contains(QStringLiteral("ISO 4217: XYZ")));
+}
+
 TEST_CASE("A list of an older spreadsheet keeps its umlauts, accents and dashes")
 {
     Workshop workshop;
