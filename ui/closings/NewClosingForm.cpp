@@ -4,6 +4,7 @@
 
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/PartActs.h"
+#include "core/records/PartPlace.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
@@ -13,6 +14,7 @@
 #include <QListWidget>
 
 #include <algorithm>
+#include <map>
 
 namespace lastrivet::ui {
 
@@ -30,6 +32,21 @@ std::vector<const Component *> childrenOf(const Records &records, Id<Component> 
     return children;
 }
 
+/// The live parts by the part that they lie in, in their order there.
+using PartsByParent = std::map<Id<Component>, std::vector<const Component *>>;
+
+PartsByParent partsByParent(const Records &records)
+{
+    PartsByParent inside;
+    for (const Component &part : records.components) {
+        if (!part.withdrawn_on)
+            inside[part.parent_id].push_back(&part);
+    }
+    for (auto &[parent, parts] : inside)
+        std::ranges::sort(parts, {}, [](const Component *part) { return partPlace(*part); });
+    return inside;
+}
+
 QString indented(const Component &part, int depth)
 {
     const QString name =
@@ -44,6 +61,17 @@ bool isCalled(const QString &line, const QString &typed)
     return whole.compare(typed, Qt::CaseInsensitive) == 0 ||
            whole.startsWith(typed + codeEnd, Qt::CaseInsensitive) ||
            whole.endsWith(codeEnd + typed, Qt::CaseInsensitive);
+}
+
+void addInner(QComboBox &list, const PartsByParent &inside, Id<Component> parent, int depth)
+{
+    const auto parts = inside.find(parent);
+    if (parts == inside.end())
+        return;
+    for (const Component *part : parts->second) {
+        list.addItem(indented(*part, depth), qlonglong(part->id.value()));
+        addInner(list, inside, part->id, depth + 1);
+    }
 }
 
 void addCheckable(QListWidget &list, const QString &words, qint64 data, bool isChecked)
@@ -125,15 +153,8 @@ void NewClosingForm::fillParts()
 {
     const QSignalBlocker quiet(m_part);
     m_part->clear();
-    addInner({}, 0);
-}
-
-void NewClosingForm::addInner(Id<Component> parent, int depth)
-{
-    for (const Component *part : childrenOf(*m_session.records(), parent)) {
-        m_part->addItem(indented(*part, depth), qlonglong(part->id.value()));
-        addInner(part->id, depth + 1);
-    }
+    const auto records = m_session.records();
+    addInner(*m_part, partsByParent(*records), {}, 0);
 }
 
 std::vector<Id<Component>> NewClosingForm::partsCalled(const QString &typed) const

@@ -40,7 +40,6 @@ private:
     void fillEnclosed();
     void fillLists();
     void noteTick(const QListWidgetItem *list);
-    void addInner(Id<Component> parent, int depth);
     Closing typed() const;
     std::vector<Id<Component>> partsCalled(const QString &typed) const;
     /// The chosen part; none when the typed name is that of a new one, or of several.
