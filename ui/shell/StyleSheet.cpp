@@ -32,7 +32,9 @@ QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QDateEdit, QDateTimeEdit, QSpin
     border: 1px solid @border; border-radius: 3px; padding: 4px 6px; background: @surface; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QDateEdit:focus,
 QDateTimeEdit:focus, QSpinBox:focus { border: 2px solid @accent; padding: 3px 5px; }
-QLineEdit:disabled { color: @border; border-color: @line; }
+QLineEdit:disabled, QPlainTextEdit:disabled, QTextEdit:disabled, QDateEdit:disabled,
+QDateTimeEdit:disabled, QSpinBox:disabled { color: @quiet; border-color: @line; }
+QCheckBox:disabled, QRadioButton:disabled { color: @quiet; }
 QComboBox:disabled { color: @quiet; border-color: @line; background: @raised; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus { border: none; padding: 0; }
 QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 24px; }

@@ -2,9 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/Colours.h"
 
+#include "ui/shell/StyleSheet.h"
+
+#include <QCheckBox>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QSpinBox>
+
 #include <catch2/catch.hpp>
 
 #include <cmath>
+#include <initializer_list>
 
 namespace lastrivet::ui {
 
@@ -49,6 +57,25 @@ TEST_CASE("Words reach 4.5 : 1 and shapes 3 : 1 in the light and in the dark")
             CAPTURE(shape.name().toStdString());
             CHECK(contrast(shape, colours->surface) >= 3.0);
             CHECK(contrast(shape, colours->window) >= 3.0);
+        }
+    }
+}
+
+TEST_CASE("What cannot be changed can still be read: fields reach 4.5 : 1 when they are disabled")
+{
+    for (const Colours *colours : {&Colours::light(), &Colours::dark()}) {
+        QLineEdit line;
+        QPlainTextEdit text;
+        QSpinBox number;
+        QCheckBox box;
+        for (QWidget *field : std::initializer_list<QWidget *>{&line, &text, &number, &box}) {
+            field->setStyleSheet(styleSheetOf(*colours));
+            field->setEnabled(false);
+            field->ensurePolished();
+            CAPTURE(field->metaObject()->className());
+            const QColor words = field->palette().color(QPalette::Disabled, QPalette::Text);
+            CHECK(contrast(words, colours->surface) >= 4.5);
+            CHECK(contrast(words, colours->window) >= 4.5);
         }
     }
 }
