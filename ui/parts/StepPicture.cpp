@@ -243,6 +243,8 @@ void StepPicture::keyPressEvent(QKeyEvent *event)
 
 void StepPicture::mousePressEvent(QMouseEvent *event)
 {
+    if (event->button() != Qt::LeftButton)
+        return;
     const auto node = nodeAt(event->position());
     m_pressed = node ? std::optional(m_steps[*node]) : std::nullopt;
     m_pointer = event->position();
@@ -258,6 +260,8 @@ void StepPicture::mouseMoveEvent(QMouseEvent *event)
 
 void StepPicture::mouseReleaseEvent(QMouseEvent *event)
 {
+    if (event->button() != Qt::LeftButton)
+        return;
     const auto from = std::exchange(m_pressed, std::nullopt);
     viewport()->update();
     const auto to = nodeAt(event->position());
@@ -267,7 +271,8 @@ void StepPicture::mouseReleaseEvent(QMouseEvent *event)
 
 void StepPicture::mouseDoubleClickEvent(QMouseEvent *event)
 {
-    if (const auto node = nodeAt(event->position()))
+    const auto node = nodeAt(event->position());
+    if (node && event->button() == Qt::LeftButton)
         m_session.goTo({RecordType::Step, m_steps[*node].value()});
 }
 

@@ -198,9 +198,13 @@ TEST_CASE("The picture of steps is walked by keyboard, joins steps, and refuses 
     // The wires cannot wait for the skin: by mouse, from box to box.
     const QPoint from = picture.boxOf(window.workshop.skin).center().toPoint();
     const QPoint to = picture.boxOf(window.workshop.wires).center().toPoint();
-    QTest::mousePress(picture.viewport(), Qt::LeftButton, {}, from);
-    QTest::mouseMove(picture.viewport(), to);
-    QTest::mouseRelease(picture.viewport(), Qt::LeftButton, {}, to);
+    for (const Qt::MouseButton button : {Qt::RightButton, Qt::LeftButton}) {
+        // Only the left button joins.
+        CHECK(complaints.last.isEmpty());
+        QTest::mousePress(picture.viewport(), button, {}, from);
+        QTest::mouseMove(picture.viewport(), to);
+        QTest::mouseRelease(picture.viewport(), button, {}, to);
+    }
     CHECK(window.records()->find(window.workshop.wires)->after.empty());
     CHECK(complaints.last.contains(
         QStringLiteral("Clamp the wires in bay 3 → Rivet the upper skin")));
