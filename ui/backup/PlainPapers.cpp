@@ -18,6 +18,7 @@ namespace {
 
 /// Opening a project has more urgent work.
 constexpr int minuteMilliseconds = 60 * 1000;
+constexpr int hourMilliseconds = 60 * minuteMilliseconds;
 constexpr std::size_t rowsAtOnce = 1000;
 
 packet::Logbook wholeLog(const Project &project)
@@ -83,8 +84,14 @@ void PlainPapers::write()
         });
 }
 
+/// Once on each day of a project that is left open; what failed or was cancelled waits for the
+/// next.
 void PlainPapers::writeWhenDue()
 {
+    m_timer.start(hourMilliseconds);
+    if (m_triedOn == m_session.today())
+        return;
+    m_triedOn = m_session.today();
     if (!m_session.isReadOnly() &&
         exchange::arePlainRecordsDue(*m_session.records(), m_session.project().folder(),
                                      m_session.today()))

@@ -2,8 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Moment.h"
+
 #include <QObject>
 #include <QTimer>
+
+#include <optional>
 
 namespace lastrivet::ui {
 
@@ -24,6 +28,8 @@ private:
 
     Session &m_session;
     QTimer m_timer;
+    /// The day on which it was last looked whether they are due.
+    std::optional<Moment> m_triedOn;
 };
 
 } // namespace lastrivet::ui
