@@ -1279,6 +1279,10 @@
         <source>Record the value</source>
         <translation>Wert eintragen</translation>
     </message>
+    <message>
+        <source>What this is about is no longer on record.</source>
+        <translation>Worum es geht, ist nicht mehr aufgezeichnet.</translation>
+    </message>
 </context>
 <context>
     <name>HoursPaper</name>

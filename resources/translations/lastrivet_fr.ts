@@ -1279,6 +1279,10 @@
         <source>Record the value</source>
         <translation>Inscrire la valeur</translation>
     </message>
+    <message>
+        <source>What this is about is no longer on record.</source>
+        <translation>Ce dont il s’agit n’est plus enregistré.</translation>
+    </message>
 </context>
 <context>
     <name>HoursPaper</name>

@@ -32,6 +32,11 @@ QString tr(const char *text, int count = -1)
     return QCoreApplication::translate("HardwareActs", text, nullptr, count);
 }
 
+QString noLongerThere()
+{
+    return tr("What this is about is no longer on record.");
+}
+
 /// The place of one, or how many lines they are.
 QString nameOf(const Records &records, const std::vector<Id<Fastener>> &fasteners)
 {
@@ -118,8 +123,15 @@ bool writeTorques(Session &session, const std::vector<Id<Fastener>> &fasteners,
         session.complain(why);
         return false;
     }
+    const auto records = session.records();
+    // An undo may have taken one away since it was asked about.
+    if (!std::ranges::all_of(fasteners,
+                             [&](Id<Fastener> id) { return records->findLive(id) != nullptr; })) {
+        session.complain(noLongerThere());
+        return false;
+    }
     const double value = *readNumber(answer.text);
-    const QString name = nameOf(*session.records(), fasteners);
+    const QString name = nameOf(*records, fasteners);
     return session.change(tr("%1: torqued").arg(name), [&](Edit &edit) {
         for (const Id<Fastener> fastener : fasteners) {
             edit.update(fastener, [&](Fastener &changed) {
@@ -202,8 +214,13 @@ void measureAgain(Session &session, ActLine &ask, std::int64_t id)
                 session.complain(inWords(value.reason()));
                 return false;
             }
-            const Measurement *last = session.records()->findLive(before);
-            return last && session.change(tr("%1: measured again").arg(what), [&](Edit &edit) {
+            const auto records = session.records();
+            const Measurement *last = records->findLive(before);
+            if (!last) {
+                session.complain(noLongerThere());
+                return false;
+            }
+            return session.change(tr("%1: measured again").arg(what), [&](Edit &edit) {
                 Measurement again = *last;
                 again.id = {};
                 again.value = *value;

@@ -99,6 +99,25 @@ TEST_CASE("Twelve bolts are one line, which goes from fitted to sealed with one 
     CHECK(window.stands(hinge) == QStringLiteral("to seal"));
 }
 
+TEST_CASE("Bolts that an undo took away while their torque was asked for are told, not torqued")
+{
+    HardwareWindow window;
+    const auto hinge = window.add(QStringLiteral("hinge, 10-32"));
+    window.show({RecordType::Fastener, hinge.value()});
+    window.list().setFocus();
+    QTest::keyClick(&window.list(), Qt::Key_T);
+    window.session->undo();
+    REQUIRE_FALSE(window.records()->find(hinge));
+    for (QLineEdit *line : window.page.findChildren<QLineEdit *>()) {
+        if (!line->accessibleName().startsWith(QStringLiteral("Torque on the wrench")) ||
+            !line->isVisible())
+            continue;
+        QTest::keyClicks(line, QStringLiteral("22"));
+        QTest::keyClick(line, Qt::Key_Return);
+        CHECK(window.complaint == QStringLiteral("What this is about is no longer on record."));
+    }
+}
+
 TEST_CASE("The last wrench is offered for the next bolts, and several go by one key")
 {
     HardwareWindow window;
