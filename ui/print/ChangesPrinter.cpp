@@ -208,7 +208,7 @@ void drawPictures(Pages &pages, const ChangesSince &changes, const Room &room, P
         right.push_back(changes.photos[1]);
     pages.smallHeading(words.text("Photographed since: {0} of {1}", {std::to_string(shown), count}),
                        points(100));
-    drawSideBySide(pages, left, right, shelf);
+    drawSideBySide(pages, left, right, shelf, false);
 }
 
 constexpr double answerFrame = points(150);

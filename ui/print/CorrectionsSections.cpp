@@ -63,7 +63,7 @@ void drawBeforeAndAfter(Pages &pages, const CorrectionsReport::Finding &finding,
     TextBlock(words.text("After"), Size::Small, half, true)
         .draw(pages.painter(), {pages.body().left() + half, pages.y()});
     pages.advance(sideNames);
-    drawSideBySide(pages, finding.before, finding.after, shelf);
+    drawSideBySide(pages, finding.before, finding.after, shelf, true);
 }
 
 Table tableOf(const Wording &words, const CorrectionsReport::Finding &finding)

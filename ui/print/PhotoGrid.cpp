@@ -246,12 +246,13 @@ double heightOfWordsBelow(const Pages &pages, const packet::Photo &photo)
 }
 
 void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,
-                    const std::vector<packet::Photo> &right, PictureShelf &shelf)
+                    const std::vector<packet::Photo> &right, PictureShelf &shelf,
+                    bool areBeforeAndAfter)
 {
     for (std::size_t i = 0; i < std::max(left.size(), right.size()); ++i) {
         const Pair pair(pages, i, left, right, shelf);
         pages.need(pair.height());
-        pair.draw(pages, i == 0);
+        pair.draw(pages, areBeforeAndAfter && i == 0);
         pages.advance(pair.height() + points(6));
     }
 }

@@ -26,8 +26,10 @@ double heightOfFirstPair(Pages &pages, const std::vector<packet::Photo> &left,
                          const std::vector<packet::Photo> &right, PictureShelf &shelf);
 /// Height of number, date, part and caption below a photograph of such a pair.
 double heightOfWordsBelow(const Pages &pages, const packet::Photo &photo);
-/// Photographs in two columns, one row a pair; a side that has fewer says that there is none.
+/// Photographs in two columns, one row a pair. Where the sides are before and after, one that has
+/// none says so.
 void drawSideBySide(Pages &pages, const std::vector<packet::Photo> &left,
-                    const std::vector<packet::Photo> &right, PictureShelf &shelf);
+                    const std::vector<packet::Photo> &right, PictureShelf &shelf,
+                    bool areBeforeAndAfter);
 
 } // namespace lastrivet::print

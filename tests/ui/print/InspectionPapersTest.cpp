@@ -199,6 +199,25 @@ TEST_CASE("Long captions do not drive the answer from the page")
     }
 }
 
+TEST_CASE("One photograph taken since a signature has no missing one beside it")
+{
+    const PrintedFolder folder;
+    Visited project;
+    project.records.work_sessions = {};
+    project.records.steps = {};
+    project.records.fasteners = {};
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    auto changes = packet::changesSince(project.records, project.profile, answer, project.preCover);
+    REQUIRE(changes);
+    REQUIRE(!changes->photos.empty());
+    changes->photos.erase(changes->photos.begin() + 1, changes->photos.end());
+    const auto file = folder.path("changes.pdf");
+    REQUIRE(print::printChanges(*changes, imprintOfTest(), folder.pictures(), {}, file));
+    const QString text = PrintedFolder::text(file).simplified();
+    CHECK(text.contains(QStringLiteral("Photographed since: 1 of 1")));
+    CHECK_FALSE(text.contains(QStringLiteral("No photograph on record")));
+}
+
 TEST_CASE("What goes to whoever decides ends with the cautions that bear on it")
 {
     const PrintedFolder folder;
