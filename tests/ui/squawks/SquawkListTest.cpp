@@ -287,10 +287,13 @@ TEST_CASE("A name without an ending gets that of what was pressed", "[squawks]")
     };
     QApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
     save("CSV…", "squawks");
+    save("CSV…", "squawks 14.3");
     save("Print the list…", "printed");
     QApplication::setAttribute(Qt::AA_DontUseNativeDialogs, false);
     CHECK(std::filesystem::exists(folder / "squawks.csv"));
     CHECK_FALSE(std::filesystem::exists(folder / "squawks"));
+    CHECK(std::filesystem::exists(folder / "squawks 14.3.csv"));
+    CHECK_FALSE(std::filesystem::exists(folder / "squawks 14.3"));
     QFile printed(QString::fromStdString((folder / "printed.pdf").string()));
     REQUIRE(printed.open(QIODevice::ReadOnly));
     CHECK(printed.read(5) == "%PDF-");
