@@ -14,7 +14,8 @@ enum class Size { Small, Body, Subheading, Heading, Title, Poster };
 QFont font(Size size, bool isBold = false);
 /// Distance between two lines, in print units.
 double lineHeight(Size size);
-/// Throws a `Fault` when the family is not installed: the pages would come out without text.
+/// Throws a `Fault` when the family is not installed: the pages would come out without text. Asked
+/// before the journal says that something is printed, too.
 void requireFonts();
 
 } // namespace lastrivet::print

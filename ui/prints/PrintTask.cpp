@@ -5,6 +5,7 @@
 #include "core/base/Error.h"
 #include "ui/convert/QtText.h"
 #include "ui/print/NewFile.h"
+#include "ui/print/Type.h"
 #include "ui/shell/PersonalSettings.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/PictureLoader.h"
@@ -71,6 +72,7 @@ void carryOut(Session &session, PrintOrder order)
     const QString title = order.title;
     std::shared_ptr<Job> job;
     try {
+        print::requireFonts();
         order.is_folder ? print::requireRoomForFolder(toPath(order.file))
                         : print::requireRoomFor(toPath(order.file));
         const bool isNoted = order.is_noted && !session.isReadOnly();

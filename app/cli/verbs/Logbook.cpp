@@ -10,6 +10,7 @@
 #include "core/entry/CreationDays.h"
 #include "ui/print/LogbookPrinter.h"
 #include "ui/print/NewFile.h"
+#include "ui/print/Type.h"
 
 #include <CLI/CLI.hpp>
 
@@ -61,6 +62,7 @@ print::Printed printTo(const Options &options, Project &project, const packet::L
     const PrintShop shop;
     const PrintCopies copies(project);
     const std::filesystem::path place = options.to;
+    print::requireFonts();
     print::requireRoomFor(place);
     const std::string hash = project.notePrinted("Builder's log");
     return *print::printLogbook(

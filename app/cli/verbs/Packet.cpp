@@ -10,6 +10,7 @@
 #include "core/readiness/Readiness.h"
 #include "ui/print/NewFile.h"
 #include "ui/print/PacketMaker.h"
+#include "ui/print/Type.h"
 
 #include <CLI/CLI.hpp>
 
@@ -65,6 +66,7 @@ print::PacketMade makeIn(const Options &options, Project &project, const IdSet<C
                              .choices = choicesOf(options.paper),
                              .form = formOf(options),
                              .place = placeOf(options)};
+    print::requireFonts();
     order.form == print::PacketForm::Folder ? print::requireRoomForFolder(order.place)
                                             : print::requireRoomFor(order.place);
     order.imprint.journal_hash = project.notePrinted(labelFor(closings, *records));
