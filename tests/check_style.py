@@ -1,12 +1,13 @@
 #!/usr/bin/env python3
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Prints the sources over 400 lines and the functions over 40, longest first.
+"""Prints the sources over 400 lines and the functions over 40, longest first, and tests nobody runs.
 
     check_style.py [FOLDER…]
 
 Reads braces, not C++: a function is a block that a line ending in `)`, `const`, `override` or
-`noexcept` opens at the outermost level, or one level below a class. Ends with 1 when it found any.
+`noexcept` opens at the outermost level, or one level below a class. A test that is named in no
+CMakeLists.txt would never run. Ends with 1 when it found any.
 """
 import re
 import sys
@@ -54,14 +55,23 @@ def findings(file):
             yield length, f"{file}:{first}: a function of {length} lines"
 
 
+def unlisted_tests():
+    lists = "".join(file.read_text() for file in (SOURCE / "tests").rglob("CMakeLists.txt"))
+    for file in sorted((SOURCE / "tests").rglob("*Test.cpp")):
+        if file.name not in lists:
+            yield f"{file}: in no CMakeLists.txt, so it is never run"
+
+
 def main():
     folders = [Path(name) for name in sys.argv[1:]] or [
         SOURCE / name for name in ("core", "ui", "app")]
     files = sorted(file for folder in folders for file in folder.rglob("*")
                    if file.suffix in (".cpp", ".h"))
     found = sorted((found for file in files for found in findings(file)), reverse=True)
-    for _, words in found:
+    unlisted = list(unlisted_tests())
+    for words in [words for _, words in found] + unlisted:
         print(words)
+    found += unlisted
     print(f"{len(files)} files, {len(found)} findings")
     return 1 if found else 0
 

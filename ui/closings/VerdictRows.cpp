@@ -30,6 +30,12 @@ bool isWanted(const readiness::Answer &answer, const HoldPoint &point)
            });
 }
 
+/// True when it is signed and nothing came after, as far as the answer knows its closing.
+bool isSettled(const readiness::Answer &answer, const HoldPoint &point)
+{
+    return answer.closing(point.closing_id) && !isWanted(answer, point);
+}
+
 bool isOpen(const readiness::ClosingAnswer *answer)
 {
     return answer && answer->begun && !isClosed(answer->state);
@@ -55,10 +61,13 @@ void VerdictRows::start(const IdSet<Closing> &closings, const IdSet<HoldPoint> &
     for (const HoldPoint &point : records->hold_points) {
         if (point.withdrawn_on || point.waived_on || point.signer_role == SignerRole::Builder)
             continue;
-        const bool isOwn = std::ranges::binary_search(closings, point.closing_id) ||
-                           std::ranges::binary_search(named, point.id);
-        if (isOwn || (isOpen(answer->closing(point.closing_id)) && isWanted(*answer, point)))
-            addRow(point, isOwn);
+        const bool isNamed = std::ranges::binary_search(named, point.id);
+        const bool isOwn = isNamed || std::ranges::binary_search(closings, point.closing_id);
+        // What is signed may be looked at once more, but nobody signs it again by not looking.
+        if (isOwn)
+            addRow(point, isNamed || !isSettled(*answer, point));
+        else if (isOpen(answer->closing(point.closing_id)) && isWanted(*answer, point))
+            addRow(point, false);
     }
     if (m_rows.empty())
         m_layout->addWidget(
