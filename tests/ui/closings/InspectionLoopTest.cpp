@@ -9,6 +9,7 @@
 #include "ui/closings/ClosingsPage.h"
 #include "ui/closings/FindingRows.h"
 #include "ui/closings/InspectionView.h"
+#include "ui/closings/LedgerView.h"
 #include "ui/closings/PacketTask.h"
 #include "ui/closings/VisitBoard.h"
 #include "ui/closings/VisitForm.h"
