@@ -11,7 +11,9 @@
 #include <algorithm>
 #include <array>
 #include <set>
+#include <string>
 #include <tuple>
+#include <vector>
 
 using namespace lastrivet;
 
@@ -262,6 +264,29 @@ void mergeAllWays(unsigned seed)
     requireSound(kim);
 }
 
+/// What came about too seldom to try anything.
+std::vector<std::string> seldom(const Workshop &workshop, test::ProjectCopy &copy)
+{
+    std::vector<std::string> seldom;
+    const auto ask = [&](const std::string &what, int least) {
+        if (workshop.count(what) < least)
+            seldom.push_back(what);
+    };
+    for (std::size_t type = 0; type < recordTypeCount; ++type)
+        ask("changed " + std::string(word(RecordType(type))), 4);
+    ask("refused", 51);
+    ask("undone", 51);
+    ask("redone", 11);
+    ask("decided", 6);
+    const auto conflicts = copy->conflicts();
+    for (const auto kind : {ConflictKind::Value, ConflictKind::Existence, ConflictKind::SetAside}) {
+        if (std::none_of(conflicts.begin(), conflicts.end(),
+                         [&](const MergeConflict &conflict) { return conflict.kind == kind; }))
+            seldom.emplace_back(word(kind));
+    }
+    return seldom;
+}
+
 } // namespace
 
 TEST_CASE(
@@ -316,25 +341,13 @@ TEST_CASE("Random edits reach every record type, and are refused, taken back and
     plant(robin, 7);
     Workshop workshop(7);
     test::ProjectCopy kim(robin, "Kim");
-    for (int round = 0; round < 8; ++round) {
+    // Ids are drawn by lot, and all that a seed chooses moves with a new field: what came about too
+    // seldom gets more rounds.
+    for (int round = 0; round < 40 && (round < 8 || !seldom(workshop, robin).empty()); ++round) {
         workshop.work(250, robin, kim);
         robin.merge(kim);
         kim.merge(robin);
     }
-    INFO("A new field moves all that a seed chooses: where a type is missed since, take another");
-    for (std::size_t type = 0; type < recordTypeCount; ++type) {
-        CAPTURE(word(RecordType(type)));
-        CHECK(workshop.count("changed " + std::string(word(RecordType(type)))) > 3);
-    }
-    CHECK(workshop.count("refused") > 50);
-    CHECK(workshop.count("undone") > 50);
-    CHECK(workshop.count("redone") > 10);
-    CHECK(workshop.count("decided") > 5);
-    const auto conflicts = robin->conflicts();
-    for (const auto kind : {ConflictKind::Value, ConflictKind::Existence, ConflictKind::SetAside}) {
-        CAPTURE(word(kind));
-        CHECK(std::any_of(conflicts.begin(), conflicts.end(),
-                          [&](const MergeConflict &conflict) { return conflict.kind == kind; }));
-    }
+    CHECK(seldom(workshop, robin) == std::vector<std::string>{});
     requireSame(robin, kim);
 }
