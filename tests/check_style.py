@@ -1,13 +1,13 @@
 #!/usr/bin/env python3
 # SPDX-FileCopyrightText: The Lastrivet contributors
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Prints the sources over 400 lines and the functions over 40, longest first, and tests nobody runs.
+"""Prints the sources over 400 lines and the functions over 40, longest first, and the sources and
+tests that no CMakeLists.txt lists, which are never built.
 
     check_style.py [FOLDER…]
 
 Reads braces, not C++: a function is a block that a line ending in `)`, `const`, `override` or
-`noexcept` opens at the outermost level, or one level below a class. A test that is named in no
-CMakeLists.txt would never run. Ends with 1 when it found any.
+`noexcept` opens at the outermost level, or one level below a class. Ends with 1 when it found any.
 """
 import re
 import sys
@@ -16,8 +16,10 @@ from pathlib import Path
 MOST_LINES_OF_FILE = 400
 MOST_LINES_OF_FUNCTION = 40
 SOURCE = Path(__file__).resolve().parent.parent
+BUILT = ("app", "core", "tests", "ui")
 NOT_CODE = re.compile(r'R"(\w*)\(.*?\)\1"|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])\'|//[^\n]*|/\*.*?\*/',
                       re.DOTALL)
+LISTED = re.compile(r"[\w./${}-]+\.cpp\b")
 GROUP = re.compile(r"\b(namespace|class|struct|union|enum|extern)\b(?!.*\()")
 
 
@@ -55,11 +57,20 @@ def findings(file):
             yield length, f"{file}:{first}: a function of {length} lines"
 
 
-def unlisted_tests():
-    lists = "".join(file.read_text() for file in (SOURCE / "tests").rglob("CMakeLists.txt"))
-    for file in sorted((SOURCE / "tests").rglob("*Test.cpp")):
-        if file.name not in lists:
-            yield f"{file}: in no CMakeLists.txt, so it is never run"
+def listed():
+    """Every source that a CMakeLists.txt names, by its place."""
+    for folder in BUILT:
+        for listing in (SOURCE / folder).rglob("CMakeLists.txt"):
+            for name in LISTED.findall(listing.read_text()):
+                place = name.replace("${PROJECT_SOURCE_DIR}", str(SOURCE))
+                place = place.replace("${CMAKE_CURRENT_SOURCE_DIR}/", "")
+                yield (listing.parent / place).resolve()
+
+
+def unlisted():
+    built = set(listed())
+    for folder in BUILT:
+        yield from sorted(set((SOURCE / folder).rglob("*.cpp")) - built)
 
 
 def main():
@@ -68,12 +79,13 @@ def main():
     files = sorted(file for folder in folders for file in folder.rglob("*")
                    if file.suffix in (".cpp", ".h"))
     found = sorted((found for file in files for found in findings(file)), reverse=True)
-    unlisted = list(unlisted_tests())
-    for words in [words for _, words in found] + unlisted:
+    for _, words in found:
         print(words)
-    found += unlisted
-    print(f"{len(files)} files, {len(found)} findings")
-    return 1 if found else 0
+    lost = list(unlisted())
+    for file in lost:
+        print(f"{file}: no CMakeLists.txt lists it")
+    print(f"{len(files)} files, {len(found) + len(lost)} findings")
+    return 1 if found or lost else 0
 
 
 if __name__ == "__main__":
