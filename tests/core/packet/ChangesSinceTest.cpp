@@ -118,6 +118,7 @@ TEST_CASE("Findings of the visit stand apart, and pictures since come newest fir
     CHECK(changes->findings[0].state == packet::SquawkEntry::State::Fixed);
     REQUIRE(changes->photos.size() == 3);
     CHECK(changes->photos[0].caption == "Tank before closing");
+    REQUIRE_FALSE(changes->changes.empty());
     for (const std::string &what : whats(*changes))
         CHECK(what.find("Squawk 1") == std::string::npos);
 }

@@ -162,6 +162,7 @@ TEST_CASE("The chapters of any log add up to the hours of the project")
     for (const unsigned seed : {1u, 2u, 3u, 4u, 5u}) {
         const Records records = RandomBuild(seed).records;
         const hours::Totals all = hours::totals(records);
+        REQUIRE(all.total.minutes.count() > 0);
         for (const LogOrder order : {LogOrder::ByDate, LogOrder::ByPart}) {
             const Logbook book = packet::logbookOf(records, Profile{}, {.order = order},
                                                    [](Id<WorkSession>) { return std::nullopt; });

@@ -5,6 +5,7 @@
 #include "core/base/Error.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "core/storage/Schema.h"
+#include "tests/support/PlainUser.h"
 #include "tests/support/TestProject.h"
 
 #include <sys/wait.h>
@@ -15,6 +16,7 @@
 
 #include <csignal>
 #include <fstream>
+#include <optional>
 #include <sstream>
 #include <utility>
 
@@ -81,25 +83,21 @@ std::vector<std::string> namesIn(const fs::path &folder)
     return names;
 }
 
-/// While it lives, the folder can only be read: by its permissions, and by not being the
-/// superuser, to whom permissions mean nothing.
+/// While it lives, the folder can only be read.
 class ReadOnlyFolder {
 public:
     explicit ReadOnlyFolder(fs::path folder)
         : m_folder(std::move(folder))
-        , m_user(::geteuid())
     {
         fs::permissions(m_folder.parent_path(), fs::perms(0755));
         for (const auto &entry : fs::directory_iterator(m_folder))
             fs::permissions(entry.path(), fs::perms(entry.is_directory() ? 0555 : 0444));
         fs::permissions(m_folder, fs::perms(0555));
-        if (m_user == 0)
-            REQUIRE(::seteuid(65534) == 0);
+        m_user.emplace();
     }
     ~ReadOnlyFolder()
     {
-        if (m_user == 0)
-            (void)::seteuid(0);
+        m_user.reset();
         fs::permissions(m_folder, fs::perms(0755));
         for (const auto &entry : fs::directory_iterator(m_folder))
             fs::permissions(entry.path(), fs::perms(entry.is_directory() ? 0755 : 0644));
@@ -107,7 +105,7 @@ public:
 
 private:
     fs::path m_folder;
-    ::uid_t m_user;
+    std::optional<test::PlainUser> m_user;
 };
 
 void open(const fs::path &folder)

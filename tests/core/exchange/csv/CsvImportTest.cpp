@@ -152,6 +152,7 @@ TEST_CASE("A list that this program wrote is there already when it is taken in a
         INFO(out.str());
         CHECK(sentences(plan).empty());
         CHECK(plan.import.added.empty());
+        REQUIRE_FALSE(plan.rows.empty());
         for (const auto &row : plan.rows)
             CHECK(row.fate == Fate::AlreadyThere);
     }
