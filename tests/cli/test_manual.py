@@ -5,8 +5,9 @@
 import re
 from pathlib import Path
 
-from documents import bench
+from documents import LEFT_SKIN, bench
 from terminal import TerminalTest
+from test_photos import picture
 
 PAGE = Path(__file__).resolve().parents[2] / "resources" / "desktop" / "lastrivet-cli.1"
 
@@ -28,12 +29,48 @@ class Manual(TerminalTest):
         for verb in listed:
             self.assertRegex(self.verbs, rf"(?m)^\.BI .*\b{verb}\b", verb)
 
+    def test_no_line_of_words_is_taken_for_a_request(self):
+        for line in self.page.splitlines():
+            self.assertNotRegex(line, r"^'|^\.[^A-Za-z\\]", "troff would leave it out")
+
     def test_every_key_of_these_answers_is_described(self):
         self.make_project(bench())
-        verified = self.ask("verify", self.project, "--repair", "--json").json()
-        row = self.ask("journal", self.project, "--json").json()[-1]
-        ready = self.ask("ready", self.project, "--json").json()
-        for part in (verified, verified["checked"], row, row["changes"][0], ready,
-                     ready["closings"][0]):
-            for key in part:
-                self.assertIn(f'"{key}"', self.json)
+        photo = self.write("a.jpg", picture())
+        shelf = self.folder / "shelf"
+        shelf.mkdir()
+        self.is_described("photos", photo, "--component", "LW", "--json")
+        self.is_described("photos", "--json")
+        self.is_described("log", "--component", "LW", "--minutes", 5, "--note", "x", "--json")
+        self.is_described("forecast", "--look-back", "--hours-per-week", 8, "--json")
+        for verb in ("squawks", "ready", "hours", "credit"):
+            self.is_described(verb, "--json")
+        self.is_described("packet", "--closing", LEFT_SKIN, "--to", self.folder / "a.pdf",
+                          "--small", "--json")
+        self.is_described("packet", "--closing", LEFT_SKIN, "--folder", self.folder / "a", "--json")
+        self.is_described("logbook", "--to", self.folder / "b.pdf", "--json")
+        self.is_described("backup", "--to", shelf, "--json")
+        self.is_described("verify", "--repair", "--json")
+        rows = self.ask("journal", self.project, "--json").json()
+        row = next(row for row in rows if row["changes"])
+        for key in (*row, *row["changes"][0]):
+            self.assertIn(f'"{key}"', self.of("journal"))
+
+    def is_described(self, verb, *options):
+        """Each key of an answer, wherever it stands in it, is in what the page says of the verb."""
+        answer = self.ask(verb, self.project, *options).json()
+        self.assertTrue(answer)
+        for key in keys(answer):
+            self.assertIn(f'"{key}"', self.of(verb), verb)
+
+    def of(self, verb):
+        part, = (part for part in self.json.split(".TP\n")[1:]
+                 if re.search(rf"\b{verb}\b", part.splitlines()[0]))
+        return part
+
+
+def keys(answer):
+    if isinstance(answer, dict):
+        yield from answer
+    inner = answer.values() if isinstance(answer, dict) else answer
+    for value in inner if isinstance(answer, (dict, list)) else ():
+        yield from keys(value)
