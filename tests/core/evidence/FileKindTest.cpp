@@ -20,7 +20,7 @@ std::optional<FileKind> sniffed(const std::string &beginning)
 TEST_CASE("The content tells what a file is")
 {
     // Signatures: ITU-T T.81 B.1.1.3, PNG 1.2 section 3.1, ISO/IEC 14496-12 section 4.3,
-    // ISO 32000-1 section 7.5.2, RFC 9559 section 8.1.
+    // ISO 32000-1 section 7.5.2, RFC 8794 section 11.2.1.
     CHECK(sniffed("\xff\xd8\xff\xe1") == FileKind::Jpeg);
     CHECK(sniffed("\x89PNG\r\n\x1a\n....") == FileKind::Png);
     CHECK(sniffed("\0\0\0\x18"s + "ftypheic") == FileKind::Heic);

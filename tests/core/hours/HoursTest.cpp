@@ -107,7 +107,7 @@ TEST_CASE("Withdrawn sessions count nowhere")
     CHECK(totals(project.records) == Totals{});
 }
 
-// The examples of long and short years are those of ISO 8601: 2020 and 2026 have 53 weeks.
+// By ISO 8601 the week of a year's first Thursday is its first: 2020 and 2026 have 53.
 TEST_CASE("Weeks are those of ISO 8601 around the new year")
 {
     using Weeks = std::vector<std::pair<int, int>>;
