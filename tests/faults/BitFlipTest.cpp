@@ -150,6 +150,7 @@ TEST_CASE("One bit that turned in a photo is found, and the photo is named", "[f
         }
     }
     report("one bit in a photo", flips, "all found and named");
+    CHECK(flips > 0);
 }
 
 TEST_CASE("One bit that turned in a row of the journal is found", "[flip]")
