@@ -495,3 +495,11 @@ class Locale(TerminalTest):
                                  self.ask(*arguments).out)
         self.ask("export", self.project, "--to", self.folder / "out.json", environment=comma)
         self.assertIn('"minimum": 0.25', (self.folder / "out.json").read_text(encoding="utf-8"))
+        # Only what prints takes over the locale of the computer, by way of Qt.
+        for print_it in (("packet", "--closing", LEFT_SKIN), ("logbook",)):
+            pdf = self.folder / f"{print_it[0]}.pdf"
+            self.ask(print_it[0], self.project, *print_it[1:], "--to", pdf, environment=comma)
+        told = subprocess.run(["pdftotext", "-layout", self.folder / "packet.pdf", "-"],
+                              capture_output=True, text=True, check=True).stdout
+        self.assertRegex(told, r"\b0\.75\b")
+        self.assertNotRegex(told, r"\b0,75\b")

@@ -19,7 +19,9 @@ void settleSurroundings(const std::string &home)
          {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME", "XDG_RUNTIME_DIR"})
         qputenv(name, home.c_str());
     qputenv("TZ", "UTC");
+    qputenv("LC_ALL", "C.UTF-8");
     qputenv("LANG", "C.UTF-8");
+    qunsetenv("LANGUAGE");
     qputenv("QT_ACCESSIBILITY", "1");
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");

@@ -5,6 +5,7 @@
 #include "core/workshop/OwnLimits.h"
 
 #include <catch2/catch.hpp>
+#include <fmt/format.h>
 
 using namespace lastrivet;
 using namespace lastrivet::workshop;
@@ -54,7 +55,7 @@ TEST_CASE("What is written in one unit and shown in the other comes back the sam
     for (const auto quantity : {Quantity::Length, Quantity::Run, Quantity::Torque, Quantity::Force})
         for (const double value : {0.0625, 1.0, 17.5, 1234.0}) {
             const double shown = inUnits(value, quantity, UnitSystem::Metric);
-            CHECK(*inTableUnits(std::to_string(shown), quantity, UnitSystem::Metric) ==
+            CHECK(*inTableUnits(fmt::format("{:.6f}", shown), quantity, UnitSystem::Metric) ==
                   Approx(value).epsilon(1e-4));
         }
 }
