@@ -12,8 +12,10 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTest>
 #include <QVBoxLayout>
@@ -40,6 +42,32 @@ std::string lines(const QStringList &found)
 }
 
 } // namespace
+
+TEST_CASE("A line without a name, words that are cut and what traps the tabulator are found")
+{
+    QWidget place;
+    auto *layout = new QVBoxLayout(&place);
+    auto *line = new QLineEdit;
+    layout->addWidget(line);
+    auto *words = new QPlainTextEdit;
+    words->setAccessibleName(QStringLiteral("Words"));
+    layout->addWidget(words);
+    auto *label = new QLabel(QStringLiteral("Left wing, lower skin"));
+    label->setFixedWidth(20);
+    layout->addWidget(label);
+    place.show();
+    REQUIRE(QTest::qWaitForWindowActive(&place));
+    line->setFocus();
+    const QStringList unnamed = test::nameless(place);
+    REQUIRE(unnamed.size() == 1);
+    CHECK(unnamed.front().startsWith(QStringLiteral("QLineEdit")));
+    const QStringList cut = test::cutTexts(place);
+    REQUIRE(cut.size() == 1);
+    CHECK(cut.front().startsWith(QStringLiteral("QLabel")));
+    const QStringList trapped = test::beyondTheTabulator(place);
+    REQUIRE(trapped.size() == 1);
+    CHECK(trapped.front().startsWith(QStringLiteral("trapped in QPlainTextEdit")));
+}
 
 TEST_CASE("A screen reader can name all that the keyboard reaches, on every page")
 {
