@@ -21,8 +21,14 @@ from random_project import random_project
 from shrink import shrink
 from verdict import RULES, RULES_OF_THEIR_OWN
 
-# So many random projects meet every rule, if the makers of random records know of it.
+# So many random projects meet every rule, if the makers of random records know of it, and give
+# every state of a closing and every list something.
 ENOUGH_FOR_EVERY_RULE = 60
+STATES = ("closed", "closed_early", "clear", "ready_to_sign", "ready_to_inspect", "hold")
+LISTS = ("out_of_reach", "last_chance", "workable", "visit_plan", "unlock", "to_complete",
+         "components")
+TO_COMPLETE = ("factory-closing-without-document", "closing-step-not-done", "record-without-place",
+               "part-without-closing")
 
 
 def ask(program, document, questions):
@@ -33,18 +39,28 @@ def ask(program, document, questions):
 
 
 def compare(program, document, questions, fired=None):
-    """Lines that say where program and reference differ, by question; adds the rules that the
-    program named to `fired`."""
+    """Lines that say where program and reference differ, by question; adds what the program's
+    answers met to `fired`."""
     records = Document(document)
     lines = []
     for question, given in zip(questions, ask(program, document, questions)):
         if given is not None:
             if fired is not None and "closings" in given:
-                fired.update(blocker["rule"] for closing in given["closings"]
-                             for blocker in closing["blockers"])
+                fired.update(met(given))
             found = differences(answer(records, as_asked(question)), given)
             lines += [f"{question}: {line}" for line in found]
     return lines
+
+
+def met(given):
+    """The rules, states and lists that a readiness answer has something of, by name."""
+    for closing in given["closings"]:
+        yield closing["state"]
+        yield from (blocker["rule"] for blocker in closing["blockers"])
+    yield from (name for name in LISTS if given[name])
+    yield from (row["what"] for row in given["to_complete"])
+    if any(row["cumulative_minutes"] and row["other_blockers"] for row in given["visit_plan"]):
+        yield "visit that takes work"
 
 
 def as_asked(question):
@@ -64,7 +80,8 @@ def compare_random(program, arguments):
         if lines:
             report(program, arguments, seed, document, questions, lines)
             return 1
-    quiet = {*(rule.__name__.replace("_", "-") for rule in RULES), *RULES_OF_THEIR_OWN} - fired
+    quiet = {*(rule.__name__.replace("_", "-") for rule in RULES), *RULES_OF_THEIR_OWN, *STATES,
+             *LISTS, *TO_COMPLETE, "visit that takes work"} - fired
     if quiet and arguments.count >= ENOUGH_FOR_EVERY_RULE:
         print(f"no project meets {', '.join(sorted(quiet))}: nothing was compared")
         return 1
