@@ -15,10 +15,13 @@ export LASTRIVET_FAULTS=full TMPDIR="${TMPDIR:-/dev/shm}"
 
 printf '| %-44s | %6s | %s |\n|---|---|---|\n' "what was done" "times" "what came of it"
 failed=0
+ran=0
 for program in fault_tests packet_fault_tests; do
     [ -x "$build/$program" ] || continue
+    ran=1
     "$build/$program" | tee "$TMPDIR/$program.log" | grep '^| '
     [ "${PIPESTATUS[0]}" = 0 ] || failed=1
 done
 [ "$failed" = 0 ] || echo "Some failed: see $TMPDIR/*fault_tests.log"
-exit "$failed"
+[ "$ran" = 1 ] || echo "Nothing is built in $build"
+[ "$failed" = 0 ] && [ "$ran" = 1 ]

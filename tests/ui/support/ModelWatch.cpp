@@ -16,13 +16,19 @@ void listen(QtMsgType, const QMessageLogContext &context, const QString &message
         complaints << message;
 }
 
-} // namespace
-
-ModelWatch::ModelWatch(QAbstractItemModel &model)
-    : m_tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning)
+/// From before the tester is made, which looks the model over at once.
+QAbstractItemModel *listenedTo(QAbstractItemModel &model)
 {
     complaints.clear();
     qInstallMessageHandler(listen);
+    return &model;
+}
+
+} // namespace
+
+ModelWatch::ModelWatch(QAbstractItemModel &model)
+    : m_tester(listenedTo(model), QAbstractItemModelTester::FailureReportingMode::Warning)
+{
 }
 
 ModelWatch::~ModelWatch()
