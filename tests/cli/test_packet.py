@@ -31,7 +31,8 @@ class Packet(TerminalTest):
         text = self.text()
         self.assertIn("Left wing, lower skin", text)
         self.assertIn("Overdriven rivet", text)
-        self.assertIn(f"/ {answer['pages']}", text.replace("of", "/"))
+        self.assertEqual(text.count("\f"), answer["pages"])
+        self.assertRegex(text, rf"page 1 of {answer['pages']}\b")
 
     def test_the_journal_says_so_and_its_hash_stands_at_the_foot(self):
         self.ask("packet", self.project, "--closing", LEFT_SKIN, RIGHT_SKIN, "--to", self.pdf)

@@ -2,10 +2,14 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The workshop tables and sums from a terminal."""
 
+import csv
 import json
 import random
+from pathlib import Path
 
 from terminal import TerminalTest
+
+TABLES = Path(__file__).resolve().parents[2] / "resources" / "tables"
 
 
 class Workshop(TerminalTest):
@@ -100,8 +104,14 @@ class Workshop(TerminalTest):
             self.assertAlmostEqual(answer["setback"], setback, places=3)
 
     def test_tables_are_given_as_published(self):
-        rows = self.ask("workshop", "table", "crimp_pull", "--json").json()
-        self.assertTrue(all(row["source"] and row["verified"] for row in rows))
+        for file in sorted(TABLES.glob("*.csv")):
+            with open(file, encoding="utf-8", newline="") as table:
+                published = list(csv.DictReader(table))
+            self.assertTrue(published, file.name)
+            told = self.ask("workshop", "table", file.stem, "--json").json()
+            self.assertEqual([{key: cell or "" for key, cell in row.items()} for row in told],
+                             published, file.name)
+            self.assertTrue(all(row["source"] and row["verified"] for row in told), file.name)
         said = self.ask("workshop", "table", "crimp_pull").out
         self.assertIn("(from memory)", said)
         self.assertIn("maker's drawings and manuals come first", said)
