@@ -42,15 +42,18 @@ TEST_CASE("A step that others come after is withdrawn alone")
 {
     ActBench bench;
     Id<Step> first;
+    Id<Step> second;
     bench.change([&](Edit &edit) {
         first = acts::addStep(edit, bench.wing, "Drill");
-        const auto second = acts::addStep(edit, bench.wing, "Rivet");
+        second = acts::addStep(edit, bench.wing, "Rivet");
         edit.update(second, [&](Step &step) { step.after = {first}; });
     });
     CHECK(acts::companions(*bench.records(), {{RecordType::Step, first.value()}}).empty());
     bench.change([&](Edit &edit) {
         acts::withdraw(edit, {{RecordType::Step, first.value()}}, "twice");
     });
+    CHECK_FALSE(bench.records()->findLive(first));
+    CHECK(bench.records()->findLive(second));
 }
 
 TEST_CASE("A photo confirmed for a log entry belongs to its part as well")
