@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
+#include "ui/shell/Demo.h"
 #include "ui/shell/Executor.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/PersonalSettings.h"
@@ -13,6 +14,7 @@
 #include <QCommandLineParser>
 #include <QDir>
 #include <QSettings>
+#include <QStandardPaths>
 
 #include <memory>
 #include <optional>
@@ -21,12 +23,18 @@ namespace {
 
 using namespace lastrivet;
 
-/// The demo that app/run.sh made, when the program runs from where it was built.
-QString demoFolder()
+/// The demo that app/run.sh made, when the program runs from where it was built; else that of the
+/// package, made where the person's own data are.
+ui::Demo demo()
 {
-    const QDir beside(QCoreApplication::applicationDirPath());
-    const QString demo = beside.filePath(QStringLiteral("../../demo/Demo.lastrivet"));
-    return QDir(demo).exists() ? QDir::cleanPath(demo) : QString();
+    const QDir programs(QCoreApplication::applicationDirPath());
+    const QString built =
+        QDir::cleanPath(programs.filePath(QStringLiteral("../../demo/Demo.lastrivet")));
+    if (QDir(built).exists())
+        return {built, {}};
+    const QDir own(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation));
+    return {own.filePath(QStringLiteral("lastrivet/Demo.lastrivet")),
+            programs.filePath(QStringLiteral("../share/lastrivet/demo/demo.json"))};
 }
 
 /// Keeps one window open, and builds it anew in place when it asks for that.
@@ -48,7 +56,7 @@ public:
         ui::setTallRows(chosen.hasTallRows());
         m_window = std::make_unique<ui::MainWindow>(
             ui::MainWindow::Surroundings{m_settings, m_executor, m_theme, m_clock});
-        m_window->setDemo(demoFolder());
+        m_window->setDemo(demo());
         if (opening)
             m_window->open(*opening);
         QObject::connect(

@@ -234,9 +234,9 @@ void MainWindow::browse()
         openFolder(folder);
 }
 
-void MainWindow::setDemo(const QString &folder)
+void MainWindow::setDemo(const Demo &demo)
 {
-    m_start->setDemo(folder);
+    m_start->setDemo(demo);
 }
 
 void MainWindow::openFinder()

@@ -25,6 +25,7 @@ namespace lastrivet::ui {
 
 class BackupForm;
 class BenchView;
+class Demo;
 class Finder;
 class PrintForm;
 class Progress;
@@ -74,8 +75,8 @@ public:
     void toggleBench();
     /// Null while it is not shown.
     BenchView *bench() const { return m_bench; }
-    /// Where the demo lies; the start page offers it.
-    void setDemo(const QString &folder);
+    /// The start page offers it.
+    void setDemo(const Demo &demo);
     /// The folder of the open project, or empty.
     QString openedFolder() const { return m_view ? m_folder : QString(); }
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/StartPage.h"
 
+#include "core/base/Error.h"
+#include "ui/convert/QtText.h"
 #include "ui/shell/NewProjectForm.h"
 #include "ui/shell/RecentProjects.h"
 #include "ui/shell/Theme.h"
@@ -65,7 +67,7 @@ void StartPage::buildDemo()
                                       "around and try everything."),
                                    m_demoPlace));
     layout->addWidget(demo, 0, Qt::AlignLeft);
-    connect(demo, &QPushButton::clicked, this, [this] { Q_EMIT folderWanted(m_demo); });
+    connect(demo, &QPushButton::clicked, this, &StartPage::openDemo);
 }
 
 QLayout *StartPage::buildInvitation(const Theme &theme)
@@ -104,10 +106,19 @@ void StartPage::setRecent(const RecentProjects &recent)
     }
 }
 
-void StartPage::setDemo(const QString &folder)
+void StartPage::setDemo(const Demo &demo)
 {
-    m_demo = folder;
-    m_demoPlace->setVisible(!folder.isEmpty());
+    m_demo = demo;
+    m_demoPlace->setVisible(demo.isThere());
+}
+
+void StartPage::openDemo()
+{
+    try {
+        Q_EMIT folderWanted(m_demo.open(m_clock));
+    } catch (const Fault &fault) {
+        complain(inWords({fault.what(), {}}));
+    }
 }
 
 void StartPage::complain(const QString &words)

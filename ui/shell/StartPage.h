@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/Clock.h"
+#include "ui/shell/Demo.h"
 
 #include <QWidget>
 
@@ -23,8 +24,7 @@ public:
     StartPage(const Theme &theme, const Clock &clock, QWidget *parent = nullptr);
 
     void setRecent(const RecentProjects &recent);
-    /// Empty hides the demo.
-    void setDemo(const QString &folder);
+    void setDemo(const Demo &demo);
     void complain(const QString &sentence);
     void startNew();
     /// Made when somebody first sees the page: whoever opens a project right away never does.
@@ -41,9 +41,10 @@ protected:
 private:
     QLayout *buildHead(const Theme &theme);
     void buildDemo();
+    void openDemo();
     QLayout *buildInvitation(const Theme &theme);
 
-    QString m_demo;
+    Demo m_demo;
     QLabel *m_complaint;
     QWidget *m_demoPlace;
     QVBoxLayout *m_recent;
