@@ -89,18 +89,29 @@ InputErrors FileImport::check(const ImportPlan &plan, const DocumentReading &rea
     return eachFile(plan.added, incomplete(plan), plan, reading.document, body);
 }
 
+bool FileImport::mayLack(const Media &media) const
+{
+    if (!evidence::mayNameFile(media.file))
+        return false;
+    std::error_code none;
+    return fs::exists(m_target / media.file, none) ? media.sha256.empty()
+                                                   : fs::exists(m_source / media.file, none);
+}
+
 std::vector<RecordRef> FileImport::incomplete(const ImportPlan &plan) const
 {
     std::vector<RecordRef> found;
     for (const RecordRef &record : plan.known_files) {
         const Media &media = *plan.merged.find(Id<Media>{record.id});
+        if (media.withdrawn_on || !mayLack(media))
+            continue;
         const auto from = evidence::locate(m_source, media);
         const auto to = evidence::locate(m_target, media);
-        if (media.withdrawn_on || !from || !to)
-            continue;
         std::error_code ignored;
-        const bool isLost = !fs::exists(*to, ignored) && fs::is_regular_file(*from, ignored);
-        const bool isUnknown = media.sha256.empty() && fs::is_regular_file(*to, ignored);
+        const bool isLost =
+            from && to && !fs::exists(*to, ignored) && fs::is_regular_file(*from, ignored);
+        const bool isUnknown =
+            from && to && media.sha256.empty() && fs::is_regular_file(*to, ignored);
         if (isLost || isUnknown)
             found.push_back(record);
     }

@@ -45,6 +45,9 @@ private:
         std::int64_t bytes = 0;
     };
 
+    /// False when the record surely has all that is to be had, by a call or two of the system: to
+    /// resolve the place of every file of a large project takes a minute.
+    bool mayLack(const Media &media) const;
     /// Known records whose files lie beside the document and not in the project, or in it without a
     /// sum on record.
     std::vector<RecordRef> incomplete(const ImportPlan &plan) const;
