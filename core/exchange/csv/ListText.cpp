@@ -4,8 +4,10 @@
 
 #include "core/base/Utf8.h"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
+#include <string_view>
 
 namespace lastrivet::exchange {
 
@@ -34,11 +36,29 @@ void append(std::string &text, char16_t letter)
     }
 }
 
+/// Whether a text that is no UTF-8 was meant to be, as its mark or most of its letters beyond ASCII
+/// say: read as code page 1252 it would be gibberish for the sake of a few bad bytes.
+bool isDamagedUtf8(std::string_view text)
+{
+    if (text.starts_with("\xEF\xBB\xBF"))
+        return true;
+    const auto isLead = [](char c) { return (static_cast<unsigned char>(c) & 0xC0) == 0xC0; };
+    std::ptrdiff_t whole = 0;
+    std::ptrdiff_t bad = 0;
+    for (auto wrong = firstNotUtf8(text); wrong; wrong = firstNotUtf8(text)) {
+        const auto before = text.substr(0, *wrong);
+        whole += std::count_if(before.begin(), before.end(), isLead);
+        ++bad;
+        text.remove_prefix(*wrong + 1);
+    }
+    return whole + std::count_if(text.begin(), text.end(), isLead) > bad;
+}
+
 } // namespace
 
 std::string listText(std::string bytes)
 {
-    if (!firstNotUtf8(bytes) || bytes.find('\0') != std::string::npos)
+    if (!firstNotUtf8(bytes) || bytes.find('\0') != std::string::npos || isDamagedUtf8(bytes))
         return bytes;
     std::string text;
     for (const char byte : bytes) {
