@@ -21,7 +21,7 @@ bool isHours(std::string_view header)
     for (char &c : name) {
         if (c >= 'A' && c <= 'Z')
             c = char(c - 'A' + 'a');
-        else if (c == ' ')
+        else if (c == ' ' || c == '-')
             c = '_';
     }
     return std::find(words.begin(), words.end(), name) != words.end();

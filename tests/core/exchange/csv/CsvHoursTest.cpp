@@ -32,6 +32,19 @@ TEST_CASE("Bare numbers below hours are hours, and what names its unit stays")
     CHECK(table.rows[4][2] == "1.234,5");
 }
 
+TEST_CASE("Hours are hours however the words of their header are joined")
+{
+    for (const std::string_view header :
+         {"title,Estimate hours", "title,estimate-hours", "title, ESTIMATE_HOURS"}) {
+        INFO(header);
+        auto table = read(std::string(header) + "\nDrill,2\n");
+        const auto columns = columnsByHeader(table, RecordType::Step);
+        REQUIRE(columns == CsvColumns{"title", "estimate_minutes"});
+        rewriteHours(table, columns);
+        CHECK(table.rows[0][1] == "2h");
+    }
+}
+
 TEST_CASE("Bare numbers below minutes stay minutes")
 {
     auto table = read("date,part,minutes\n2026-03-01,LW,90\n");
