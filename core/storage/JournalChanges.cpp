@@ -29,9 +29,10 @@ Json jsonOf(const Field *field, const Cell &cell)
     if (const auto *real = std::get_if<double>(&cell))
         return *real;
     if (const auto *text = std::get_if<std::string>(&cell)) {
-        if (field && field->type == FieldType::Numbers && isFlat(*text))
-            return Json::parse(*text, nullptr, false);
-        return *text;
+        if (!field || field->type != FieldType::Numbers || !isFlat(*text))
+            return *text;
+        auto numbers = Json::parse(*text, nullptr, false);
+        return numbers.is_discarded() ? Json(*text) : numbers;
     }
     return nullptr;
 }

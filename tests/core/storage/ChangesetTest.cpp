@@ -63,7 +63,7 @@ TEST_CASE(
     CHECK(database.number(R"(SELECT count(*) FROM "person_roles")") == 0);
 }
 
-TEST_CASE("Numbers that nest without end are told as the text that they are")
+TEST_CASE("Numbers that nest without end, or are none, are told as the text that they are")
 {
     Database database;
     runSteps(database);
@@ -72,11 +72,13 @@ TEST_CASE("Numbers that nest without end are told as the text that they are")
     ChangeRecording recording(database);
     database.run(R"(INSERT INTO "media_annotations" VALUES (5,0,'arrow','[0.25,0.5]',NULL))");
     database.run(R"(INSERT INTO "media_annotations" VALUES (5,1,'arrow',')" + deep + "',NULL)");
+    database.run(R"(INSERT INTO "media_annotations" VALUES (5,2,'arrow','0.25 and 0.5',NULL))");
     const auto changes = journalChanges(recording.changeset());
     REQUIRE(changes.size() == 1);
     REQUIRE(changes.front().fields.size() == 1);
     const auto &added = changes.front().fields.front().added;
-    REQUIRE(added.size() == 2);
+    REQUIRE(added.size() == 3);
     CHECK(added[0].find("[0.25,0.5]") != std::string::npos);
     CHECK(added[1].find('"' + deep + '"') != std::string::npos);
+    CHECK(added[2].find(R"("0.25 and 0.5")") != std::string::npos);
 }
