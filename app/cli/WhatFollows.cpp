@@ -8,7 +8,9 @@
 
 #include <algorithm>
 #include <fmt/ostream.h>
+#include <fmt/ranges.h>
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -64,7 +66,7 @@ public:
                   [this](const VisitPlanRow &row) { return visitText(row); });
         printList("Before it is out of reach", soonOutOfReach(m_answer),
                   [this](const RecordAndClosings &row) {
-                      return lastChanceOf(row.record) +
+                      return lastChanceOf(row) +
                              "\n      before closing: " + titlesOf(row.closings);
                   });
         printList("Out of reach already", m_answer.out_of_reach,
@@ -95,19 +97,22 @@ private:
         return onOneLine(capitalised(readiness::nameOf(m_records, record)));
     }
 
-    /// Of a closing itself, what is advised of it: its name would say nothing.
-    std::string lastChanceOf(RecordRef record) const
+    /// Of a closing, what is advised before these are closed, about themselves or about a box
+    /// inside: its name would say nothing.
+    std::string lastChanceOf(const RecordAndClosings &row) const
     {
-        std::string text;
-        const auto *closing =
-            record.type == RecordType::Closing ? m_answer.closing(Id<Closing>{record.id}) : nullptr;
-        if (closing) {
-            for (const auto &blocker : closing->blockers) {
-                if (blocker.record == record)
-                    text += (text.empty() ? "" : "; ") + english(sentence(blocker, m_records));
+        std::set<std::string> sentences;
+        if (row.record.type == RecordType::Closing) {
+            for (const Id<Closing> id : row.closings) {
+                for (const auto &blocker : m_answer.closing(id)->blockers) {
+                    if (blocker.record == row.record)
+                        sentences.insert(english(sentence(blocker, m_records)));
+                }
             }
         }
-        return text.empty() ? nameOf(record) : onOneLine(capitalised(text));
+        if (sentences.empty())
+            return nameOf(row.record);
+        return onOneLine(capitalised(fmt::format("{}", fmt::join(sentences, "; "))));
     }
 
     std::string titlesOf(const IdSet<Closing> &closings) const

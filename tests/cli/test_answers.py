@@ -142,6 +142,19 @@ class Ready(TerminalTest):
                                r"  Too few photographs of the inside\n"
                                r"      before closing: Right wing, lower skin \(21\)$")
 
+    def test_a_box_inside_that_is_open_is_advised_as_that_and_not_by_what_it_lacks_itself(self):
+        document = bench()
+        document["components"].append({"id": 4, "parent_id": RIGHT_WING, "name": "Tank"})
+        document["closings"].append(
+            {"id": 22, "component_id": 4, "title": "Tank top", "encloses": [4]})
+        document["squawks"] = []
+        self.project = self.folder / "Inside.lastrivet"
+        self.make_project(document)
+        text = self.ask("ready", self.project, "--as-of", "2026-03-14").out
+        self.assertRegex(text, r"(?m)^Before it is out of reach \(1\)\n"
+                               r"  Tank top, a box inside, is still open\n"
+                               r"      before closing: Right wing, lower skin \(21\)$")
+
     def test_text_names_the_closings_of_what_is_out_of_reach_or_soon_will_be(self):
         text = self.text_about_an_inherited_wing()
         self.assertRegex(text, r"(?m)^Before it is out of reach \(1\)\n  Squawk 4, .*\n"
