@@ -87,6 +87,8 @@ struct Blocker {
     std::vector<Fact> facts;
     /// Of a hold point that is not signed: its latest signature is a rejection.
     bool is_rejected = false;
+    /// Of a packing line that is short: what was counted of it had been received by then.
+    bool is_received = false;
 
     friend bool operator==(const Blocker &, const Blocker &) = default;
 };

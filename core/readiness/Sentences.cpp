@@ -125,14 +125,15 @@ std::string firstName(const Blocker &blocker, const Records &records)
     return nestedFirst(named(records, blocker.record));
 }
 
-/// A line that was counted without its day counts as not received, which nobody would guess.
-std::optional<Closer> closerOf(const PartLine &line, const std::string &name)
+/// A line that was counted without its day counts as not received, which nobody would guess. Of one
+/// that was received later than the day that is judged, the count says nothing of that day.
+std::optional<Closer> closerOf(const PartLine &line, bool isReceived, const std::string &name)
 {
     const std::int64_t missing = line.quantity - line.received_quantity + line.damaged_quantity;
     if (!line.received_on && missing <= 0)
         return Closer{{"{0}: counted, but the day it came is not on record", {name}},
                       "enter the day it came"};
-    if (!line.received_on)
+    if (!isReceived)
         return Closer{{"{0}: not received yet", {name}}, "record what has been received"};
     if (missing <= 0)
         return std::nullopt;
@@ -147,7 +148,7 @@ std::optional<Closer> closerOf(const MaterialUse &use, const std::string &name,
 {
     for (const Id<MaterialLot> id : use.lot_ids) {
         const MaterialLot *lot = records.findLive(id);
-        if (lot && lot->expires_on && after(*use.used_on, *lot->expires_on))
+        if (lot && lot->expires_on && use.used_on && after(*use.used_on, *lot->expires_on))
             return Closer{{"{0}: used on {1}, after its lot expired on {2}",
                            {name, use.used_on->text(), lot->expires_on->text()}},
                           wordings[std::size_t(Rule::ExpiredMaterial)].cleared};
@@ -164,16 +165,20 @@ Message dated(const Records &records, const Fact &fact)
     return {"{0} on {1}", {nested(name), fact.moment.text()}};
 }
 
-/// What came after a signature; only of log entries can it be said that they changed nothing.
+/// What came after a signature; only of log entries of which nobody said it yet can it be said that
+/// they changed nothing.
 std::optional<Closer> closerOf(const std::vector<Fact> &facts, const std::string &name,
                                const Records &records)
 {
     if (facts.empty())
         return std::nullopt;
-    const auto isSession = [](const Fact &fact) {
-        return fact.record.type == RecordType::WorkSession;
+    const auto isUnsaid = [&](const Fact &fact) {
+        const WorkSession *session = fact.record.type == RecordType::WorkSession
+                                         ? records.find(Id<WorkSession>{fact.record.id})
+                                         : nullptr;
+        return session && !session->changed_inspected.has_value();
     };
-    const bool areSessions = std::all_of(facts.begin(), facts.end(), isSession);
+    const bool areUnsaid = std::all_of(facts.begin(), facts.end(), isUnsaid);
     const auto heavy =
         std::find_if(facts.begin(), facts.end(), [](const Fact &fact) { return fact.heavy; });
     const Fact &gravest = heavy == facts.end() ? facts.front() : *heavy;
@@ -182,7 +187,7 @@ std::optional<Closer> closerOf(const std::vector<Fact> &facts, const std::string
     if (facts.size() > 1)
         sentence = {"{0}: after the signature came {1}, and {2} more",
                     {name, what, std::to_string(facts.size() - 1)}};
-    return Closer{std::move(sentence), areSessions
+    return Closer{std::move(sentence), areUnsaid
                                            ? wordings[std::size_t(Rule::OutdatedSignOff)].cleared
                                            : std::string_view("have it signed again")};
 }
@@ -193,7 +198,8 @@ std::optional<Closer> closer(const Blocker &blocker, const Records &records)
         return closerOf(blocker.facts, firstName(blocker, records), records);
     if (blocker.rule == Rule::MissingPart) {
         const PartLine *line = records.find(Id<PartLine>{blocker.record.id});
-        return line ? closerOf(*line, firstName(blocker, records)) : std::nullopt;
+        return line ? closerOf(*line, blocker.is_received, firstName(blocker, records))
+                    : std::nullopt;
     }
     if (blocker.rule == Rule::ExpiredMaterial) {
         const MaterialUse *use = records.find(Id<MaterialUse>{blocker.record.id});

@@ -9,9 +9,9 @@ void missingPart(const Judgement &judgement, Findings &findings)
 {
     judgement.forEachIn(judgement.ground().part_lines, [&](const OfStep<PartLine> &entry) {
         const PartLine &line = *entry.record;
-        if (isShort(line, judgement.counts(line.received_on)) && judgement.exists(line) &&
-            judgement.concerns(entry))
-            findings.must(line);
+        const bool isReceived = judgement.counts(line.received_on);
+        if (isShort(line, isReceived) && judgement.exists(line) && judgement.concerns(entry))
+            findings.add(Weight::Must, line, std::nullopt).is_received = isReceived;
     });
 }
 

@@ -29,8 +29,8 @@ TEST_CASE("A line says how many are missing, and when it was counted without its
 {
     RuleBench bench(readiness::Rule::MissingPart);
     const auto line = bench.partLine(bench.rib, "Bracket", 4);
-    const auto said = [&] {
-        return english(readiness::sentence(*bench.about(line, "2026-03-10"), bench.records));
+    const auto said = [&](const char *asOf = "2026-03-10") {
+        return english(readiness::sentence(*bench.about(line, asOf), bench.records));
     };
     CHECK(said() == "Bracket: not received yet");
     bench.change(line, [](PartLine &l) { l.received_quantity = 4; });
@@ -40,4 +40,8 @@ TEST_CASE("A line says how many are missing, and when it was counted without its
         l.damaged_quantity = 1;
     });
     CHECK(said() == "Bracket: 1 of 4 missing or damaged");
+    // Of the day before, and of a closing of that day, that is not so.
+    CHECK(said("2026-03-09") == "Bracket: not received yet");
+    bench.change(line, [](PartLine &l) { l.damaged_quantity = 0; });
+    CHECK(said("2026-03-09") == "Bracket: not received yet");
 }

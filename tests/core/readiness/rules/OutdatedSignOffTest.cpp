@@ -57,12 +57,15 @@ TEST_CASE("What outdates a signature is named, and whether saying that it change
         return english(
             readiness::clearedBy(*bench.about(point, "2026-03-12"), bench.records, bench.profile));
     };
-    bench.session(bench.rib, "2026-03-11", 30);
+    const auto session = bench.session(bench.rib, "2026-03-11", 30);
     CHECK(sentence() == "Own check: after the signature came work on 2026-03-11 in Rib");
     CHECK(clearedBy() ==
           "have it signed again, or say of each session whether it changed what was inspected");
+    bench.change(session, [](WorkSession &s) { s.changed_inspected = true; });
+    CHECK(clearedBy() == "have it signed again");
     const auto step = bench.step(bench.rib, "Deburr");
     bench.change(step, [](Step &s) { s.done_on = on("2026-03-12"); });
+    bench.change(session, [](WorkSession &s) { s.changed_inspected.reset(); });
     CHECK(sentence() ==
           "Own check: after the signature came Deburr in Rib on 2026-03-12, and 1 more");
     CHECK(clearedBy() == "have it signed again");
