@@ -31,6 +31,8 @@ TEST_CASE("A link that leads nowhere, a pipe and a device are no place for a fil
     const TemporaryFolder folder;
     fs::create_symlink(folder / "gone.pdf", folder / "link.pdf");
     CHECK_THROWS_AS(evidence::fileBehind(folder / "link.pdf"), NotSaved);
+    fs::create_symlink("around.pdf", folder / "around.pdf");
+    CHECK_THROWS_AS(evidence::fileBehind(folder / "around.pdf"), NotSaved);
     const fs::path pipe = folder / "pipe.pdf";
     REQUIRE(mkfifo(pipe.c_str(), 0600) == 0);
     CHECK_THROWS_AS(evidence::fileBehind(pipe), NotSaved);
