@@ -4,8 +4,20 @@
 
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QRegularExpression>
 
 namespace lastrivet::ui {
+
+namespace {
+
+/// Of "PDF (*.pdf)" it is ".pdf".
+QString endingOf(const QString &kinds)
+{
+    static const QRegularExpression ending(QStringLiteral("\\*(\\.\\w+)"));
+    return ending.match(kinds).captured(1);
+}
+
+} // namespace
 
 QString withEnding(const QString &file, const QString &ending)
 {
@@ -17,15 +29,19 @@ QString withEnding(const QString &file, const QString &ending)
 QString askForNewFile(QWidget *parent, const QString &title, const QString &suggested,
                       const QString &kinds)
 {
+    const QString ending = endingOf(kinds);
+    // A line for a file may be empty, or hold nothing but the folder.
     const QFileInfo usual(suggested);
-    QFileDialog dialog(parent, title, usual.path(), kinds);
+    const bool isNamed = !suggested.isEmpty() && !usual.isDir();
+    QFileDialog dialog(parent, title, isNamed ? usual.path() : suggested, kinds);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     // Added by the dialog where a name has no ending, so that it asks about the very file.
-    dialog.setDefaultSuffix(usual.suffix());
-    dialog.selectFile(suggested);
+    dialog.setDefaultSuffix(ending);
+    if (isNamed)
+        dialog.selectFile(suggested);
     while (dialog.exec() == QDialog::Accepted) {
         const QString chosen = dialog.selectedFiles().value(0);
-        const QString file = withEnding(chosen, QLatin1Char('.') + usual.suffix());
+        const QString file = withEnding(chosen, ending);
         if (file == chosen || !QFileInfo::exists(file))
             return file;
         // It asked about another name than that of the file which is there.
