@@ -208,8 +208,10 @@ void BenchView::addSquawk()
     const Squawk &squawk = read.squawk;
     const bool isDone = m_session.change(tr("New squawk: %1").arg(toQt(squawk.title)),
                                          [&](Edit &edit) { acts::addSquawk(edit, squawk); });
-    if (isDone)
-        m_squawk->clear();
+    if (!isDone)
+        return;
+    m_squawk->clear();
+    keepDrafts();
 }
 
 void BenchView::addNote()
@@ -220,8 +222,10 @@ void BenchView::addNote()
     const QString part = partName(*m_session.records(), m_part);
     const bool isDone = m_session.change(tr("Note on %1").arg(part),
                                          [&](Edit &edit) { acts::addNote(edit, m_part, line); });
-    if (isDone)
-        m_note->clear();
+    if (!isDone)
+        return;
+    m_note->clear();
+    keepDrafts();
 }
 
 void BenchView::explain(RecordRef record)

@@ -134,6 +134,7 @@ void EntryBar::enter()
         return;
     // Undo is about the entry from here on, not about its words.
     m_line->setText({});
+    m_draft.keep();
     Q_EMIT recorded(added->value());
 }
 
@@ -151,8 +152,10 @@ void EntryBar::start()
         const bool isMore = !read.sessions.front().workers.empty() || !read.steps_done.empty();
         progress.note = isMore ? toStd(m_line->text()) : read.sessions.front().note;
     }
-    if (m_session.setTimer(timer, progress))
+    if (m_session.setTimer(timer, progress)) {
         m_line->clear();
+        m_draft.keep();
+    }
     m_line->setFocus();
 }
 

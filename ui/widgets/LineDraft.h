@@ -25,7 +25,8 @@ public:
     /// Puts what was kept into the line, in front of what was typed before it could be read.
     void takeUp();
     /// Keeps what stands in the line now; never in the place of something that was not read, which
-    /// comes into the line in front of it.
+    /// comes into the line in front of it. Also for the owner to call when the words are written
+    /// down and the line is empty: after a crash they would be there to be written down again.
     void keep();
     /// The line is about this from now on: what stands in it is kept for what it was about, and
     /// what was kept for this is in it.

@@ -307,8 +307,9 @@ TEST_CASE("What is typed at the bench and not written down is there when the ben
     CHECK(squawk.text() == QStringLiteral("Crack at the"));
     CHECK(bench.line(QStringLiteral("Note")).text() == QStringLiteral("Mind the"));
     QTest::keyClick(&squawk, Qt::Key_Return);
-    bench.view->hide();
+    // At once: after a crash it would be written down twice.
     CHECK_FALSE(bench.session->project().localState("bench_squawk"));
+    bench.view->hide();
     CHECK(bench.session->project().localState("bench_note") == "Mind the");
 }
 

@@ -34,6 +34,29 @@ TEST_CASE("A line becomes an entry with Enter, and the line is free for the next
     CHECK_FALSE(window.session->records()->findLive(entry.id));
 }
 
+TEST_CASE("What is logged is not in the line again after a crash")
+{
+    LogWindow window;
+    const auto kept = [&] { return window.session->localState("log_line").value; };
+    QTest::keyClicks(&window.line(), QStringLiteral("yesterday 2h15 la: dimpled both skins"));
+    // As when the hand rests.
+    window.page->hide();
+    window.page->show();
+    REQUIRE(kept());
+    SECTION("after Enter")
+    {
+        QTest::keyClick(&window.line(), Qt::Key_Return);
+        REQUIRE(window.latest().component_id == window.workshop.aileron);
+    }
+    SECTION("nor when the clock took it")
+    {
+        window.press(QStringLiteral("Start work"));
+        REQUIRE(window.session->timer());
+    }
+    CHECK(window.line().text().isEmpty());
+    CHECK_FALSE(kept());
+}
+
 TEST_CASE("A part is completed from its first letters")
 {
     LogWindow window;
