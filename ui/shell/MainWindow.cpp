@@ -328,7 +328,7 @@ void MainWindow::verifyProject()
 
 void MainWindow::leaveForms(const QWidget *shown)
 {
-    if (m_view)
+    if (m_view && shown)
         m_view->putCaptureAway();
     for (ActForm *form : std::initializer_list<ActForm *>{m_printForm, m_backupForm}) {
         if (form != shown && form->isVisible())

@@ -115,7 +115,8 @@ private:
     void verifyProject();
     void openBackup();
     void openRestore();
-    /// Leaves the forms that lie over the page, but for the one that is about to be shown.
+    /// Leaves the forms that lie over the page, but for the one that is about to be shown; null
+    /// stands for the line for a squawk, which would forget where the keyboard was.
     void leaveForms(const QWidget *shown);
     void backUpNow();
     void openRestored(const QString &folder, const QString &remark);

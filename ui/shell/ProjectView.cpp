@@ -182,6 +182,7 @@ void ProjectView::startSquawk()
     if (!canWrite())
         return;
     if (m_current == PageId::Squawks) {
+        putCaptureAway();
         page(m_current).startNew();
         return;
     }

@@ -112,6 +112,27 @@ TEST_CASE("One form at a time lies over the page; what is typed in the line for 
     CHECK(line->text() == QStringLiteral("Crack at rib"));
 }
 
+TEST_CASE("A line for a squawk that is asked for twice gives the keyboard back to where it was")
+{
+    Opened opened;
+    opened.openAndShow();
+    opened.window.view()->open(PageId::Log);
+    QWidget *before = opened.window.focusWidget();
+    REQUIRE(before);
+    QTest::keyClick(before, Qt::Key_N, Qt::ControlModifier);
+    auto *capture =
+        opened.window.view()->findChild<SquawkCapture *>(QString(), Qt::FindDirectChildrenOnly);
+    REQUIRE(capture);
+    auto *line = capture->findChild<QLineEdit *>();
+    REQUIRE(line);
+    line->setFocus();
+    QTest::keyClick(line, Qt::Key_N, Qt::ControlModifier);
+    CHECK(capture->isVisible());
+    QTest::keyClick(line, Qt::Key_Escape);
+    CHECK_FALSE(capture->isVisible());
+    CHECK(opened.window.focusWidget() == before);
+}
+
 TEST_CASE("What is typed into the log's line is there again after the window was closed")
 {
     Opened opened;
