@@ -215,8 +215,12 @@ void NewClosingForm::fillLists()
 
 void NewClosingForm::takeUpRules()
 {
+    const bool wasBegun = isBegun();
     m_unticked.clear();
     fillLists();
+    // Nobody began it by lists that came on their own.
+    if (!wasBegun)
+        noteFields();
 }
 
 void NewClosingForm::noteTick(const QListWidgetItem *list)

@@ -82,6 +82,21 @@ TEST_CASE("A closing that is begun gets the lists of the rules that came meanwhi
     CHECK(opened.page.shownClosing());
 }
 
+TEST_CASE("A closing in which nothing was typed is not begun by the rules that came meanwhile")
+{
+    Opened opened;
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-untouched");
+    REQUIRE_FALSE(opened.page.newClosing().isBegun());
+    Profile own = copyToEdit(opened.session->project().profile(), "Without lists", "2026-03-14");
+    own.checklists.clear();
+    REQUIRE(opened.session->change(QStringLiteral("Rules"),
+                                   [&](Edit &edit) { acts::useRules(edit, own); }));
+    CHECK_FALSE(opened.page.newClosing().isBegun());
+    field(opened.page, QStringLiteral("Title")).setText(QStringLiteral("Wing, lower skin"));
+    CHECK(opened.page.newClosing().isBegun());
+}
+
 TEST_CASE("Of parts with the same name the chosen one is closed, and a typed name finds its part")
 {
     Opened opened;
