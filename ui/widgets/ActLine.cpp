@@ -82,11 +82,22 @@ void ActLine::build()
     connect(&m_session, &Session::changed, this, &ActLine::dropIfGone);
 }
 
-/// What is half answered gets the keyboard in the place of another question, the first time.
+bool ActLine::isTheSame(const Question &question) const
+{
+    return !question.of.empty() && question.of == m_question.of &&
+           question.words == m_question.words && question.confirm == m_question.confirm;
+}
+
+/// What is half answered gets the keyboard in the place of another question, the first time; in
+/// the place of itself always: the button that asks often has the words of the one that answers.
 bool ActLine::mayAsk(const Question &question)
 {
     if (!isBegun())
         return true;
+    if (isTheSame(question)) {
+        takeKeyboard();
+        return false;
+    }
     const QStringList held =
         QStringList{question.words, question.confirm, question.textLabel} + contents();
     if (held == m_heldBackBy)

@@ -49,6 +49,9 @@ public:
         Id<Tool> tool{};
         /// What the text is completed with when it must not stay empty.
         QString textMissing;
+        /// The records that it is asked of, where that matters: asked the same of the same once
+        /// more, it goes on with what is typed.
+        std::vector<RecordRef> of{};
     };
     /// What was answered.
     struct Answer {
@@ -91,6 +94,7 @@ private:
 
     void build();
     bool mayAsk(const Question &question);
+    bool isTheSame(const Question &question) const;
     void dropIfGone();
     void putAway();
     void fill();

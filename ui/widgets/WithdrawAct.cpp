@@ -51,7 +51,8 @@ void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> 
     ask.ask({.words = words,
              .confirm = confirm,
              .textLabel = translated("Why"),
-             .textMissing = translated("A withdrawal needs its reason.")},
+             .textMissing = translated("A withdrawal needs its reason."),
+             .of = records},
             [&session, records, name](const ActLine::Answer &answer) {
                 return session.change(translated("%1 withdrawn").arg(name), [&](Edit &edit) {
                     std::vector<RecordRef> all = acts::companions(edit.records(), records);

@@ -148,6 +148,25 @@ TEST_CASE("A question that is half answered waits with its record, and holds the
     CHECK(opened.window.close());
 }
 
+TEST_CASE("A withdrawal that is asked for once more goes on with the reason that is typed")
+{
+    TwoRecords opened;
+    const auto records = opened.view().session().records();
+    const Id<WorkSession> entry = records->work_sessions.begin()->id;
+    const auto button = QStringLiteral("Withdraw this entry");
+    opened.view().goTo({RecordType::WorkSession, entry.value()});
+    QWidget &page = opened.page();
+    press(page, button);
+    type(page, why, QStringLiteral("written twice"));
+    for (int i = 0; i < 2; ++i) {
+        press(page, button);
+        CHECK(field(page, why).text() == QStringLiteral("written twice"));
+        CHECK_FALSE(says(opened.window, notKept));
+    }
+    QTest::keyClick(&field(page, why), Qt::Key_Return);
+    CHECK_FALSE(opened.view().session().records()->findLive(entry));
+}
+
 TEST_CASE("A question on the page of parts waits with the part that was shown", "[parts]")
 {
     BegunPart window;
