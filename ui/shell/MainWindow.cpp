@@ -19,6 +19,7 @@
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/ShortcutSheet.h"
 #include "ui/shell/StartPage.h"
+#include "ui/widgets/NewFileName.h"
 
 #include <QAction>
 #include <QApplication>
@@ -299,17 +300,10 @@ void MainWindow::exportFile()
 {
     const QString records = tr("Records (*.json)");
     const QString everything = tr("The whole project with its files (*.zip)");
-    QFileDialog dialog(this, tr("Export records"));
-    dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setNameFilters({records, everything});
-    // Added by the dialog, so that it asks before it writes over the very file.
-    dialog.setDefaultSuffix(QStringLiteral("json"));
-    connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString &chosen) {
-        dialog.setDefaultSuffix(chosen == everything ? QStringLiteral("zip")
-                                                     : QStringLiteral("json"));
-    });
-    if (dialog.exec() == QDialog::Accepted)
-        tasks::exportTo(m_view->session(), dialog.selectedFiles().front());
+    const QString file =
+        askForNewFile(this, tr("Export records"), {}, records + QStringLiteral(";;") + everything);
+    if (!file.isEmpty())
+        tasks::exportTo(m_view->session(), file);
 }
 
 void MainWindow::mergeCopy()

@@ -12,9 +12,9 @@ namespace lastrivet::ui {
 /// is empty stays so, and so does the name of a folder that is there.
 QString withEnding(const QString &file, const QString &ending);
 
-/// Asks where a file is to go; empty when the person left. Its name has the ending of its kind, as
-/// in "PDF (*.pdf)", and the person was asked before a file of that very name is replaced. What is
-/// suggested may be a folder alone, or nothing.
+/// Asks where a file is to go; empty when the person left. Its name has the ending of the chosen
+/// kind, as in "PDF (*.pdf)", or of another of them that was typed, and the person was asked before
+/// a file of that very name is replaced. What is suggested may be a folder alone, or nothing.
 QString askForNewFile(QWidget *parent, const QString &title, const QString &suggested,
                       const QString &kinds);
 
