@@ -176,9 +176,9 @@ Result<ChangeNotice, Refusal> Project::decide(std::int64_t conflict, ConflictDec
     return m_implementation->decide(conflict, decision);
 }
 
-std::vector<JournalEntry> Project::journal() const
+std::vector<JournalEntry> Project::journal(std::int64_t after) const
 {
-    return storage::withFaults([&] { return m_implementation->journal().entries(); });
+    return storage::withFaults([&] { return m_implementation->journal().entries(after); });
 }
 
 std::vector<JournalChange> Project::changesOf(std::int64_t seq) const

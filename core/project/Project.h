@@ -104,8 +104,8 @@ public:
     /// A person's decision about a conflict, as a change of its own.
     Result<ChangeNotice, Refusal> decide(std::int64_t conflict, ConflictDecision decision);
 
-    /// Every journal row, oldest first, without changesets.
-    std::vector<JournalEntry> journal() const;
+    /// Every journal row behind the row `after`, oldest first, without changesets.
+    std::vector<JournalEntry> journal(std::int64_t after = 0) const;
     /// What a row changed, field by field; reads its changeset.
     std::vector<JournalChange> changesOf(std::int64_t seq) const;
     /// The hash of the newest journal row, 64 hex digits; empty before the first.

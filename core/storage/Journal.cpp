@@ -315,11 +315,13 @@ std::vector<JournalLine> Journal::lines() const
     return lines;
 }
 
-std::vector<JournalEntry> Journal::entries() const
+std::vector<JournalEntry> Journal::entries(std::int64_t after) const
 {
     std::vector<JournalEntry> entries;
-    SQLite::Statement row(m_database.sql(),
-                          fmt::format(R"(SELECT {} FROM "journal" ORDER BY "seq")", entryColumns));
+    SQLite::Statement row(
+        m_database.sql(),
+        fmt::format(R"(SELECT {} FROM "journal" WHERE "seq">? ORDER BY "seq")", entryColumns));
+    row.bind(1, after);
     while (row.executeStep())
         entries.push_back(entryAt(row));
     return entries;

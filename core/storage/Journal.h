@@ -79,8 +79,8 @@ public:
     /// Oldest first. The hashes of a row stand behind its changeset, and SQLite reads through all
     /// of that to find them; lines are had without.
     std::vector<JournalLine> lines() const;
-    /// Oldest first.
-    std::vector<JournalEntry> entries() const;
+    /// Those behind the row `after`, oldest first.
+    std::vector<JournalEntry> entries(std::int64_t after = 0) const;
     /// Empty for a row without changes, or no such row.
     Blob changeset(std::int64_t seq) const;
     void forEachRow(const std::function<void(const JournalRow &)> &each) const;

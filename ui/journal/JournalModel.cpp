@@ -40,21 +40,30 @@ JournalModel::JournalModel(Session &session, QObject *parent)
 
 bool JournalModel::reload()
 {
-    using namespace std::chrono;
-    auto entries = m_session.read([this] { return m_session.project().journal(); });
-    if (!entries)
+    const std::int64_t newest = m_entries.empty() ? 0 : m_entries.back().seq;
+    const auto added = m_session.read([&] { return m_session.project().journal(newest); });
+    if (!added)
         return false;
     beginResetModel();
-    m_entries = std::move(*entries);
+    m_entries.insert(m_entries.end(), added->begin(), added->end());
     m_readings.clear();
-    const std::string zone = m_session.records()->project.time_zone;
-    m_times.clear();
-    m_times.reserve(m_entries.size());
-    for (const JournalEntry &entry : m_entries)
-        m_times.push_back(localMoment(sys_time<milliseconds>(milliseconds(entry.stamp)), zone));
+    tellTimes();
     list();
     endResetModel();
     return true;
+}
+
+void JournalModel::tellTimes()
+{
+    using namespace std::chrono;
+    const std::string &zone = m_session.records()->project.time_zone;
+    if (zone != m_zone)
+        m_times.clear();
+    m_zone = zone;
+    m_times.reserve(m_entries.size());
+    for (std::size_t i = m_times.size(); i < m_entries.size(); ++i)
+        m_times.push_back(
+            localMoment(sys_time<milliseconds>(milliseconds(m_entries[i].stamp)), zone));
 }
 
 void JournalModel::setFilter(const JournalFilter &filter)

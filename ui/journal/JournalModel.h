@@ -11,6 +11,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <unordered_map>
 #include <unordered_set>
 #include <vector>
@@ -34,7 +35,8 @@ public:
 
     explicit JournalModel(Session &session, QObject *parent = nullptr);
 
-    /// Reads the rows again; false when they could not be read, and those from before stay.
+    /// Reads the rows that came since, and forgets what was known of all; false when they could
+    /// not be read.
     bool reload();
     void setFilter(const JournalFilter &filter);
     /// Lists these rows only, by seq; all of them for none.
@@ -73,6 +75,7 @@ private:
         QString records;
     };
 
+    /// Chooses what is listed.
     void list();
     const Reading &readingOf(std::size_t entry) const;
     Reading read(std::size_t entry) const;
@@ -80,11 +83,15 @@ private:
     QString marksText(std::size_t entry) const;
     QVariant entryData(std::size_t entry, int role) const;
 
+    /// Brings the times up to the entries, in the zone that the project has now.
+    void tellTimes();
+
     Session &m_session;
     print::Wording m_words;
     std::vector<JournalEntry> m_entries;
     /// Of each entry, in the workshop's time.
     std::vector<Moment> m_times;
+    std::string m_zone;
     JournalFilter m_filter;
     std::optional<std::unordered_set<std::int64_t>> m_only;
     std::vector<Row> m_rows;

@@ -63,6 +63,10 @@ TEST_CASE("The lines of a journal are its entries without their hashes")
         CHECK(lines[i].who == entries[i].who);
         CHECK(lines[i].label == entries[i].label);
     }
+    const auto behind = journal.entries(entries[1].seq);
+    REQUIRE(behind.size() == entries.size() - 2);
+    CHECK(behind.front().hash == entries[2].hash);
+    CHECK(journal.entries(entries.back().seq).empty());
     REQUIRE(journal.newest());
     CHECK(journal.newest()->change_id == entries.back().change_id);
     CHECK(journal.newestHash() == entries.back().hash);

@@ -171,6 +171,21 @@ TEST_CASE("Person, kind, words and period each leave out what does not match")
     CHECK(window.page->detail().facts().contains(QStringLiteral("It takes back: Bay renamed")));
 }
 
+TEST_CASE("Rows that are listed already follow the project to another time zone, and new ones come")
+{
+    Window window;
+    const int rows = window.model().listedCount();
+    const Moment before = window.model().timeOf(window.model().entries().front());
+    REQUIRE(window.session->change(QStringLiteral("Moved"), [](Edit &edit) {
+        ProjectFacts facts = edit.records().project;
+        facts.time_zone = "Pacific/Auckland";
+        edit.put(facts);
+    }));
+    CHECK(window.model().listedCount() == rows + 1);
+    CHECK(window.model().entries().back().label == "Moved");
+    CHECK(window.model().timeOf(window.model().entries().front()) != before);
+}
+
 TEST_CASE("The history of a record is what touched it, and of a part also what is inside it")
 {
     Window window;
