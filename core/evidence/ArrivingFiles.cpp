@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <fcntl.h>
 #include <unistd.h>
 
 #include <charconv>
@@ -31,7 +32,7 @@ bool isClosedFolder(const fs::directory_entry &entry)
 {
     std::error_code unknown;
     return entry.symlink_status(unknown).type() == fs::file_type::directory &&
-           ::access(entry.path().c_str(), R_OK | X_OK) != 0;
+           ::faccessat(AT_FDCWD, entry.path().c_str(), R_OK | X_OK, AT_EACCESS) != 0;
 }
 
 bool isSame(const SeenFile &a, const SeenFile &b)

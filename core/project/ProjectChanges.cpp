@@ -99,28 +99,42 @@ Result<ChangeNotice, Refusal> Project::Implementation::takeBack(const UndoHistor
     if (auto message = obstacle())
         return Refusal{{}, std::move(*message)};
     const auto changeset = storage::inverted(m_store->journal.changeset(change.seq));
-    Plan plan{kind, change.label, change.change_id, storage::touchedBy(changeset).size(), {}};
+    const auto touched = storage::touchedBy(changeset);
+    Plan plan{kind, change.label, change.change_id, touched.size(), {}};
+    storage::Applied applied;
     plan.write = [&]() -> std::optional<Refusal> {
-        const auto conflict = storage::apply(*m_opening.database, changeset);
-        return conflict ? std::optional(conflictRefusal(change, conflict->record)) : std::nullopt;
+        applied = storage::apply(*m_opening.database, changeset);
+        if (!applied.conflict)
+            return std::nullopt;
+        return conflictRefusal(change, {applied.conflict->record});
+    };
+    // What a later change hung on a record that would go: a picture, say, that was taken in by
+    // itself.
+    plan.confirm = [&]() -> std::optional<Refusal> {
+        return applied.leavesDangling ? std::optional(conflictRefusal(change, touched))
+                                      : std::nullopt;
     };
     return carryOut(plan);
 }
 
 Refusal Project::Implementation::conflictRefusal(const UndoHistory::Change &change,
-                                                 RecordRef record) const
+                                                 const std::vector<RecordRef> &records) const
 {
+    const auto isAmong = [&](RecordRef record) {
+        return std::binary_search(records.begin(), records.end(), record);
+    };
     const auto lines = m_store->journal.lines();
     for (auto line = lines.rbegin(); line != lines.rend() && line->seq > change.seq; ++line) {
         const auto touched = storage::touchedBy(m_store->journal.changeset(line->seq));
-        if (std::find(touched.begin(), touched.end(), record) != touched.end())
+        if (std::any_of(touched.begin(), touched.end(), isAmong))
             return {{},
                     {"“{0}” cannot be taken back: “{1}” changed the same record later.",
                      {change.label, line->label}}};
     }
     return {{},
             {"“{0}” cannot be taken back: {1} {2} is no longer as it was left.",
-             {change.label, std::string(word(record.type)), std::to_string(record.id)}}};
+             {change.label, std::string(word(records.front().type)),
+              std::to_string(records.front().id)}}};
 }
 
 Result<ChangeNotice, Refusal> Project::Implementation::carryOut(const Plan &plan)
@@ -177,6 +191,8 @@ Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write
         if (!wrong.empty())
             return Refusal{std::move(wrong), {}};
     }
+    if (auto refusal = plan.confirm ? plan.confirm() : std::nullopt)
+        return *refusal;
     for (const auto ref : touched)
         m_store->search.put(ref, after->find(ref.type, ref.id));
     auto entry = append(plan, std::move(changeset), *after);

@@ -85,6 +85,8 @@ private:
         const Records *checked = nullptr;
         /// Another copy's rows, oldest first, which stand before the change's own.
         std::vector<storage::JournalRow> carried = {};
+        /// Asked once more when the rules have found nothing wrong with what was written.
+        std::function<std::optional<Refusal>()> confirm = {};
     };
     struct Outcome {
         std::shared_ptr<const Records> after;
@@ -105,7 +107,9 @@ private:
     /// Makes the database hold `after` where it holds what is published now.
     void writeState(const merge::MergeState &after, const std::set<RecordRef> &touched);
     JournalEntry append(const Plan &plan, storage::Blob changeset, const Records &records);
-    Refusal conflictRefusal(const UndoHistory::Change &change, RecordRef record) const;
+    /// `records` is sorted.
+    Refusal conflictRefusal(const UndoHistory::Change &change,
+                            const std::vector<RecordRef> &records) const;
     /// After a commit that may or may not have reached the disk: opens the database again, and
     /// publishes the change when it is there, else throws the exception.
     ChangeNotice settle(const std::string &changeId, const std::string &label,

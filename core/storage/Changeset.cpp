@@ -184,11 +184,13 @@ void requireSameShape(const Database &database, std::span<const std::uint8_t> ch
 
 int noteConflict(void *context, int kind, sqlite3_changeset_iter *at)
 {
-    // Told once at the end, of no row: the records' own rules name the record, and so does the end
-    // of the transaction.
-    if (kind == SQLITE_CHANGESET_FOREIGN_KEY)
+    auto &applied = *static_cast<Applied *>(context);
+    // Told once at the end, of no row: the records' own rules may name the record.
+    if (kind == SQLITE_CHANGESET_FOREIGN_KEY) {
+        applied.leavesDangling = true;
         return SQLITE_CHANGESET_OMIT;
-    auto &conflict = *static_cast<std::optional<Conflict> *>(context);
+    }
+    auto &conflict = applied.conflict;
     try {
         const auto row = rowAt(at);
         conflict = Conflict{std::string(row.table), recordOf(row)};
@@ -263,16 +265,16 @@ Blob inverted(std::span<const std::uint8_t> changeset)
     return blobOf(owner, count);
 }
 
-std::optional<Conflict> apply(Database &database, std::span<const std::uint8_t> changeset)
+Applied apply(Database &database, std::span<const std::uint8_t> changeset)
 {
     requireSameShape(database, changeset);
-    std::optional<Conflict> conflict;
+    Applied applied;
     sqlite3 *handle = database.sql().getHandle();
     const int code = sqlite3changeset_apply(handle, int(changeset.size()), raw(changeset), nullptr,
-                                            noteConflict, &conflict);
-    if (code != SQLITE_OK && !conflict)
+                                            noteConflict, &applied);
+    if (code != SQLITE_OK && !applied.conflict)
         require(code, handle);
-    return conflict;
+    return applied;
 }
 
 } // namespace lastrivet::storage

@@ -67,8 +67,16 @@ struct Conflict {
     RecordRef record;
 };
 
-/// Applies all of it, or nothing and says where it did not fit. Throws when the tables have other
-/// keys or fewer columns than those that were recorded.
-std::optional<Conflict> apply(Database &database, std::span<const std::uint8_t> changeset);
+struct Applied {
+    /// Where it did not fit; then nothing of it was applied.
+    std::optional<Conflict> conflict;
+    /// All of it was, and rows are left that name what it took away. SQLite takes that for settled,
+    /// so that no COMMIT refuses it any more: whoever applied it must.
+    bool leavesDangling = false;
+};
+
+/// Applies all of it, or nothing. Throws when the tables have other keys or fewer columns than
+/// those that were recorded.
+Applied apply(Database &database, std::span<const std::uint8_t> changeset);
 
 } // namespace lastrivet::storage

@@ -87,7 +87,7 @@ bool play(const storage::Journal &journal, storage::Database &into, Findings &fi
         // What a merge carried over is in the merge's own row already.
         if (!fits || !row.changeset || row.kind == word(ChangeKind::Carried))
             return;
-        if (const auto conflict = storage::apply(into, *row.changeset)) {
+        if (const auto conflict = storage::apply(into, *row.changeset).conflict) {
             findings.add(
                 fmt::format("Row {} of the journal (“{}”) does not fit the rows before it.",
                             row.seq, row.label),

@@ -270,7 +270,7 @@ class Documents(TerminalTest):
     def test_lists_that_are_none(self):
         before = self.state()
         for content, says in ((b"", "empty"), (b"code,name\nX1,\"open", ""),
-                              (b"code,name\nX1,Gr\xf6\xdfe\n", "UTF-8"),
+                              (b"code,name\nX1,Gr\xc3\xb6\xc3\x9fe\nX2,\xff\n", "UTF-8"),
                               (b"\xff\xd8\xff\xe0", ""), (b"colour\nred\n", "")):
             with self.subTest(content=content):
                 path = self.write("bad.csv", content)

@@ -127,3 +127,32 @@ TEST_CASE("Undo that would leave a reference without its record is refused by th
     project.reopen();
     CHECK(*project->records() == *before);
 }
+
+TEST_CASE("What an automatic change has hung on a record holds its creation in place")
+{
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    Closing lid;
+    lid.title = "Lid";
+    lid.component_id = wing;
+    lid.encloses = {wing};
+    project.change("Lid", [&](Edit &edit) { lid.id = edit.put(lid); });
+    Bulletin bulletin;
+    bulletin.number = "7";
+    bulletin.title = "Check the hinge";
+    bulletin.received_on = Moment::parse("2026-01-02");
+    project.change("Bulletin", [&](Edit &edit) { bulletin.id = edit.put(bulletin); });
+    project.change(
+        "Seen elsewhere",
+        [&](Edit &edit) {
+            edit.update(bulletin.id, [&](Bulletin &b) { b.not_inside = {lid.id}; });
+        },
+        ChangeKind::Automatic);
+    const auto undone = project->undo();
+    REQUIRE_FALSE(undone);
+    CHECK(english(undone.reason()) ==
+          "“Bulletin” cannot be taken back: “Seen elsewhere” changed the same record later.");
+    CHECK(project->records()->find(bulletin.id));
+    project.reopen();
+    CHECK(project->records()->find(bulletin.id));
+}

@@ -42,9 +42,9 @@ constexpr const char *roles =
 TEST_CASE("A change fits tables that have got more columns since, which are at their defaults then")
 {
     auto database = with(std::string(person) + R"(, "mood" TEXT NOT NULL DEFAULT 'calm')", roles);
-    CHECK_FALSE(storage::apply(database, recorded()));
+    CHECK_FALSE(storage::apply(database, recorded()).conflict);
     CHECK(database.text(R"(SELECT "mood" FROM "person" WHERE "name"='Robin')") == "calm");
-    CHECK_FALSE(storage::apply(database, inverted(recorded())));
+    CHECK_FALSE(storage::apply(database, inverted(recorded())).conflict);
     CHECK(database.number(R"(SELECT count(*) FROM "person")") == 0);
 }
 

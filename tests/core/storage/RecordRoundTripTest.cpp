@@ -86,9 +86,9 @@ TEST_CASE("An inverted changeset brings back what was, and takes away what was n
     const auto made = fixture.write(nullptr, &first);
     const auto rewritten = fixture.write(&first, &second);
     fixture.database.run("PRAGMA foreign_keys=OFF");
-    REQUIRE_FALSE(storage::apply(fixture.database, inverted(rewritten)));
+    REQUIRE_FALSE(storage::apply(fixture.database, inverted(rewritten)).conflict);
     CHECK(fixture.reader.readAll() == first);
-    REQUIRE_FALSE(storage::apply(fixture.database, inverted(made)));
+    REQUIRE_FALSE(storage::apply(fixture.database, inverted(made)).conflict);
     for (const auto &table : recordTables())
         CHECK(fixture.database.number("SELECT count(*) FROM \"" + table.name() + "\"") == 0);
 }
@@ -149,7 +149,7 @@ TEST_CASE("A changeset that does not fit changes nothing and says which record w
     person.name = "Third";
     third.people.put(person);
     fixture.write(&second, &third);
-    const auto conflict = storage::apply(fixture.database, inverted(changeset));
+    const auto conflict = storage::apply(fixture.database, inverted(changeset)).conflict;
     REQUIRE(conflict);
     CHECK(conflict->record == RecordRef{RecordType::Person, 5});
     CHECK(fixture.reader.readAll() == third);

@@ -168,12 +168,12 @@ TEST_CASE("A currency that is none in force is told before the list is taken in,
     QObject::connect(session.get(), &ui::Session::said, session.get(),
                      [&said](const QString &sentence) { said = sentence; });
     ui::ListDialog dialog(*session);
-    dialog.setType(RecordType::Expense);
-    dialog.setText(QStringLiteral("spent_on,what,amount,currency\n2026-03-01,Rivets,1250,XYZ\n"));
+    dialog.setType(RecordType::PartLine);
+    dialog.setText(QStringLiteral("name,quantity,unit_price,currency\nRivets,12,50,XYZ\n"));
     CHECK(dialog.rows().countOf(Fate::Added) == 1);
     CHECK(dialog.summary().contains(QStringLiteral("ISO 4217: XYZ")));
     dialog.take();
-    CHECK(session->records()->expenses.size() == 1);
+    CHECK(session->records()->part_lines.size() == 1);
     CHECK(said.contains(QStringLiteral("ISO 4217: XYZ")));
 }
 
