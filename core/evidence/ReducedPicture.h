@@ -14,8 +14,9 @@ struct Reduction {
     int quality = 0;
 };
 
-/// Writes a smaller copy of a copy as `place`; or says why there is none. A picture that is smaller
-/// already is only written anew. About 20 ms. Any thread.
+/// Writes a smaller copy of a copy as `place`; or says why the copy that is there gives none. A
+/// picture that is smaller already is only written anew. Throws a `FileFault` when `place` cannot
+/// be written. About 20 ms. Any thread.
 Result<PictureCopy, Message> reducedPicture(const PictureCopy &copy, Reduction reduction,
                                             const std::filesystem::path &place);
 

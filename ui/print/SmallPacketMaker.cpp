@@ -4,6 +4,7 @@
 
 #include "core/base/Error.h"
 #include "core/evidence/ReducedPicture.h"
+#include "core/evidence/files/FileFault.h"
 #include "core/packet/SmallPacket.h"
 #include "ui/print/NewFile.h"
 #include "ui/print/PacketPrinter.h"
@@ -115,17 +116,24 @@ std::uint64_t SmallPacketMaking::bytesWithoutPictures()
     return fs::file_size(place);
 }
 
+/// A damaged picture is told in its place, as in every other form; that there is no room for the
+/// smaller copies is the end of it.
 SmallPacketMaking::Copy SmallPacketMaking::copyFor(const packet::Photo &photo,
                                                    std::size_t step) const
 {
     Copy copy = m_pictures(photo);
     if (!copy || step == 0)
         return copy;
-    const auto smaller = evidence::reducedPicture(
-        *copy, steps[step], temporary(fmt::format("{}-{}.jpg", photo.id.value(), step)));
-    if (!smaller)
-        throw NotSaved(english(smaller.reason()));
-    return smaller;
+    try {
+        const auto smaller = evidence::reducedPicture(
+            *copy, steps[step], temporary(fmt::format("{}-{}.jpg", photo.id.value(), step)));
+        if (smaller)
+            return smaller;
+        // The reason names the copy, which nobody knows.
+        return Message{"Its copy for printing is damaged.", {}};
+    } catch (const evidence::FileFault &fault) {
+        throw NotSaved(english(fault.message()));
+    }
 }
 
 void SmallPacketMaking::prepare(std::size_t step)

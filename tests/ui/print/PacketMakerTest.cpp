@@ -48,7 +48,13 @@ public:
     std::optional<print::PacketMade> make(const print::PacketOrder &order,
                                           const print::OnPercent &tell = {}) const
     {
-        return print::makePacket(order, m_project.records, projectFolder(), pictures(), tell);
+        return makeOf(pictures(), order, tell);
+    }
+    std::optional<print::PacketMade> makeOf(const print::Pictures &pictures,
+                                            const print::PacketOrder &order,
+                                            const print::OnPercent &tell = {}) const
+    {
+        return print::makePacket(order, m_project.records, projectFolder(), pictures, tell);
     }
     print::Pictures pictures() const
     {
@@ -83,6 +89,29 @@ private:
 
     PrintedFolder m_folder;
     WingProject m_project;
+};
+
+/// Temporary files lie in a folder of the test until this goes.
+class TemporaryPlace {
+public:
+    explicit TemporaryPlace(const fs::path &folder)
+    {
+        fs::create_directories(folder);
+        qputenv("TMPDIR", QByteArray::fromStdString(folder.string()));
+    }
+    ~TemporaryPlace()
+    {
+        if (m_wasSet)
+            qputenv("TMPDIR", m_before);
+        else
+            qunsetenv("TMPDIR");
+    }
+    TemporaryPlace(const TemporaryPlace &) = delete;
+    TemporaryPlace &operator=(const TemporaryPlace &) = delete;
+
+private:
+    bool m_wasSet = qEnvironmentVariableIsSet("TMPDIR");
+    QByteArray m_before = qgetenv("TMPDIR");
 };
 
 } // namespace
@@ -181,4 +210,46 @@ TEST_CASE("A limit that nothing fits under is said, and leaves nothing")
     order.most_bytes = 2000;
     CHECK_THROWS_WITH(wing.make(order), Catch::Contains("even without photographs"));
     CHECK_FALSE(fs::exists(wing.place("packet.pdf")));
+}
+
+TEST_CASE("A damaged picture is told in its place in the form to send, too")
+{
+    const WingOnDisk wing;
+    auto order = wing.order(print::PacketForm::Small, "packet.pdf");
+    order.most_bytes = wing.make(order)->bytes / 2;
+    const fs::path damaged = wing.place("damaged.jpg");
+    const auto pictures = [&](const packet::Photo &photo) {
+        auto copy = wing.pictures()(photo);
+        REQUIRE(copy);
+        if (photo.id == Id<Media>{2}) {
+            fs::copy_file(copy->file, damaged, fs::copy_options::overwrite_existing);
+            fs::resize_file(damaged, fs::file_size(damaged) / 2);
+            copy->file = damaged;
+        }
+        return copy;
+    };
+    const auto made = wing.makeOf(pictures, order);
+    REQUIRE(made);
+    CHECK(made->longest_edge > 0);
+    CHECK(made->left_out == 0);
+    CHECK(made->printed.pictures == 2);
+    CHECK(PrintedFolder::text(wing.place("packet.pdf"))
+              .simplified()
+              .contains(QStringLiteral("Its copy for printing is damaged.")));
+}
+
+TEST_CASE("Smaller pictures that cannot be written down are no damaged ones: nothing is made")
+{
+    const WingOnDisk wing;
+    auto order = wing.order(print::PacketForm::Small, "packet.pdf");
+    order.most_bytes = wing.make(order)->bytes / 2;
+    fs::remove(order.place);
+    const fs::path temporary = wing.place("temporary");
+    const TemporaryPlace place(temporary);
+    const auto pictures = [&](const packet::Photo &photo) {
+        fs::remove_all(temporary);
+        return wing.pictures()(photo);
+    };
+    CHECK_THROWS_AS(wing.makeOf(pictures, order), NotSaved);
+    CHECK_FALSE(fs::exists(order.place));
 }
