@@ -88,13 +88,16 @@ bool Session::report(const Result<ChangeNotice, Refusal> &result, const QString 
     return bool(result);
 }
 
-bool Session::change(const QString &label, const Body &body)
+Session::Outcome Session::attempt(const QString &label, const Body &body)
 {
     try {
-        return report(m_project->change(toStd(label), body), label);
+        const auto result = m_project->change(toStd(label), body);
+        if (report(result, label))
+            return Outcome::Made;
+        return result.reason().violations.empty() ? Outcome::NotSaved : Outcome::AgainstRules;
     } catch (const Fault &fault) {
         complain(tr("Nothing was changed: %1").arg(inWords(Message{fault.what(), {}})));
-        return false;
+        return Outcome::NotSaved;
     }
 }
 

@@ -58,9 +58,16 @@ public:
     /// True while changes are refused: read-only, or long work has the project.
     bool isReadOnly() const { return m_project->isReadOnly(); }
 
+    /// What became of a change: it is on record, a rule stands against it, or it could not be
+    /// saved, which is no fault of what was typed and may go well the next time.
+    enum class Outcome { Made, AgainstRules, NotSaved };
     /// Makes a change named `label` and says so, with undo; a refusal is said with its reasons.
-    /// True when the change was made.
-    bool change(const QString &label, const Body &body);
+    Outcome attempt(const QString &label, const Body &body);
+    /// The same; true when the change was made.
+    bool change(const QString &label, const Body &body)
+    {
+        return attempt(label, body) == Outcome::Made;
+    }
     void undo();
     void redo();
 

@@ -64,12 +64,15 @@ public:
 
     void show(const void *record) override
     {
-        m_shown = fieldText(*m_session.records(), m_field, record);
-        if (isMoney(m_field))
-            m_currency = currencyOf(m_field, record);
+        readFrom(record);
         m_line->setText(m_shown);
         m_line->setCursorPosition(0);
         m_line->setModified(false);
+    }
+    void holdOn(const void *record) override
+    {
+        readFrom(record);
+        m_line->setModified(true);
     }
     bool isBeingTyped() const override { return m_line->isModified(); }
     void settle() override
@@ -93,6 +96,12 @@ public:
     }
 
 private:
+    void readFrom(const void *record)
+    {
+        m_shown = fieldText(*m_session.records(), m_field, record);
+        if (isMoney(m_field))
+            m_currency = currencyOf(m_field, record);
+    }
     /// An amount in the record's currency; one without gets the currency that was written, or the
     /// project's.
     void settleMoney(const QString &text)

@@ -29,9 +29,11 @@ public:
     virtual bool isBeingTyped() const { return false; }
     /// Keeps what is typed.
     virtual void settle() {}
-    /// What was committed could not be kept: shows the record again. A text of some length stays as
-    /// it was typed instead, and is tried once more when it is settled the next time.
+    /// What was committed may not be on record: shows the record again. A text of some length stays
+    /// as it was typed instead, and is tried once more when it is settled the next time.
     virtual void takeBack(const void *record) { show(record); }
+    /// What was committed could not be saved: what was typed stays, and is tried once more.
+    virtual void holdOn(const void *record) { takeBack(record); }
 
 Q_SIGNALS:
     void committed(const lastrivet::ui::FieldEditor::Assign &assign);

@@ -73,7 +73,7 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
     const QString label = tr("%1: %2 changed").arg(name, fieldWords(*line.field));
     bool isAssigned = true;
     QString wrong;
-    const bool isChanged = m_session.change(label, [&](Edit &edit) {
+    const auto outcome = m_session.attempt(label, [&](Edit &edit) {
         const auto changed = describe(record.type).copy(edit.existing(record));
         isAssigned = assign(changed.get());
         if (isAssigned && m_check)
@@ -85,10 +85,14 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
         wrong = tr("%1 cannot be empty.").arg(fieldTitle(*line.field));
     if (!wrong.isEmpty())
         m_session.complain(wrong);
-    if (wrong.isEmpty() && isChanged)
+    if (wrong.isEmpty() && outcome == Session::Outcome::Made)
         return;
     const void *known = m_session.records()->find(record.type, record.id);
-    line.editor->takeBack(known ? known : describe(m_type).defaults);
+    const void *kept = known ? known : describe(m_type).defaults;
+    if (known && wrong.isEmpty() && outcome == Session::Outcome::NotSaved)
+        line.editor->holdOn(kept);
+    else
+        line.editor->takeBack(kept);
 }
 
 void RecordForm::show(std::int64_t id)

@@ -14,6 +14,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -30,6 +31,15 @@ struct Opened {
         form.setCheck([this](const void *) { return why; });
         form.show(workshop.bay.value());
         test::picture(form, 500, 300, "record-form");
+    }
+    /// The line that holds these words; null when none does.
+    QLineEdit *line(const QString &words)
+    {
+        for (QLineEdit *each : form.findChildren<QLineEdit *>()) {
+            if (each->text() == words)
+                return each;
+        }
+        return nullptr;
     }
     QPlainTextEdit &note() { return *form.findChild<QPlainTextEdit *>(); }
     const Component &bay() { return *session->records()->find(workshop.bay); }
@@ -61,11 +71,7 @@ TEST_CASE("A note that could not be kept stays as it was typed, and is kept when
 TEST_CASE("A name that could not be kept is that of the record again")
 {
     Opened opened;
-    QLineEdit *name = nullptr;
-    for (QLineEdit *line : opened.form.findChildren<QLineEdit *>()) {
-        if (line->text() == QStringLiteral("Bay 3"))
-            name = line;
-    }
+    QLineEdit *name = opened.line(QStringLiteral("Bay 3"));
     REQUIRE(name);
     name->selectAll();
     QTest::keyClick(name, Qt::Key_Delete);
@@ -73,6 +79,29 @@ TEST_CASE("A name that could not be kept is that of the record again")
     CHECK_FALSE(opened.complained.isEmpty());
     CHECK(opened.bay().name == "Bay 3");
     CHECK(name->text() == QStringLiteral("Bay 3"));
+}
+
+TEST_CASE("A name that could not be saved stays as it was typed, and is kept when that is possible")
+{
+    Opened opened;
+    QLineEdit *name = opened.line(QStringLiteral("Bay 3"));
+    REQUIRE(name);
+    const auto folder = opened.workshop.folder();
+    auto elsewhere = folder;
+    elsewhere += ".unplugged";
+    std::filesystem::rename(folder, elsewhere);
+    name->selectAll();
+    QTest::keyClicks(name, QStringLiteral("Bay 4"));
+    opened.form.settle();
+    CHECK_FALSE(opened.complained.isEmpty());
+    CHECK(name->text() == QStringLiteral("Bay 4"));
+    // As often as the line is left.
+    opened.form.settle();
+    CHECK(name->text() == QStringLiteral("Bay 4"));
+    std::filesystem::rename(elsewhere, folder);
+    CHECK(opened.bay().name == "Bay 3");
+    opened.form.settle();
+    CHECK(opened.bay().name == "Bay 4");
 }
 
 TEST_CASE("A line for a record says so when nothing is called what was typed")
