@@ -77,6 +77,8 @@ void TaskPanel::build()
         if (keep(m_tenths->tenths()))
             Q_EMIT settled();
     });
+    connect(m_tenths, &TenthsEditor::changed, &m_soon, qOverload<>(&QTimer::start));
+    connect(&m_soon, &QTimer::timeout, this, &TaskPanel::keepDraft);
     connect(m_tenths, &TenthsEditor::notApplicable, this, &TaskPanel::setNotApplicable);
     connect(m_paidHelp, &PaidHelpBox::wanted, this, [this] {
         // What is kept is asked about no more: a second press would take the tenths again.
@@ -158,19 +160,27 @@ void TaskPanel::keepDraft()
 {
     if (!m_task)
         return;
-    const credit::Tenths typed = m_tenths->tenths();
-    const QString words = QStringLiteral("%1 %2 %3 %4")
-                              .arg(typed.kit)
-                              .arg(typed.commercial)
-                              .arg(typed.assembly)
-                              .arg(typed.fabrication);
-    m_drafts.keep(std::to_string(m_task.value()), m_tenths->isBeingTyped() ? words : QString());
+    const credit::Tenths tenths = m_tenths->tenths();
+    const QString typed = m_tenths->isBeingTyped() ? QStringLiteral("%1 %2 %3 %4")
+                                                         .arg(tenths.kit)
+                                                         .arg(tenths.commercial)
+                                                         .arg(tenths.assembly)
+                                                         .arg(tenths.fabrication)
+                                                   : QString();
+    const QString kept = m_drafts.keep(std::to_string(m_task.value()), typed);
+    // What could not be read until now.
+    if (typed.isEmpty())
+        type(kept);
 }
 
 void TaskPanel::takeUpDraft()
 {
-    const QStringList words =
-        m_drafts.of(std::to_string(m_task.value())).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    type(m_drafts.of(std::to_string(m_task.value())));
+}
+
+void TaskPanel::type(const QString &draft)
+{
+    const QStringList words = draft.split(QLatin1Char(' '), Qt::SkipEmptyParts);
     if (words.size() == 4)
         m_tenths->type({words[0].toInt(), words[1].toInt(), words[2].toInt(), words[3].toInt()});
 }

@@ -6,6 +6,7 @@
 #include "core/credit/Tenths.h"
 #include "core/project/Project.h"
 #include "ui/shell/Drafts.h"
+#include "ui/widgets/RestTimer.h"
 
 #include <QWidget>
 
@@ -52,6 +53,7 @@ private:
     bool keep(const credit::Tenths &tenths);
     void keepDraft();
     void takeUpDraft();
+    void type(const QString &draft);
     void setNotApplicable();
     void attach(const QStringList &files);
     void takeOff(Id<Media> file);
@@ -62,6 +64,7 @@ private:
     Id<CreditTask> m_task;
     /// Tenths that are typed and not kept.
     Drafts m_drafts;
+    RestTimer m_soon;
     QLabel *m_heading;
     TenthsEditor *m_tenths;
     PaidHelpBox *m_paidHelp;

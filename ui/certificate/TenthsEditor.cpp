@@ -46,6 +46,7 @@ void TenthsEditor::build()
         grid->addWidget(label, i, 0);
         grid->addWidget(box, i, 1);
         connect(box, &QSpinBox::valueChanged, this, &TenthsEditor::updateWords);
+        connect(box, &QSpinBox::valueChanged, this, &TenthsEditor::changed);
     }
     m_sum->setWordWrap(true);
     m_keep->setProperty("primary", true);

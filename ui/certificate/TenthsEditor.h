@@ -33,6 +33,8 @@ public:
 Q_SIGNALS:
     /// The four columns are right and to be kept.
     void kept();
+    /// What the columns hold changed, by whomever.
+    void changed();
     void notApplicable();
 
 protected:

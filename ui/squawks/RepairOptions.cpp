@@ -52,7 +52,9 @@ RepairOptions::RepairOptions(Session &session, QWidget *parent)
     for (QLineEdit *field : {m_title, m_pros, m_cons}) {
         line->addWidget(field);
         connect(field, &QLineEdit::returnPressed, this, &RepairOptions::keepLine);
+        connect(field, &QLineEdit::textEdited, &m_soon, qOverload<>(&QTimer::start));
     }
+    connect(&m_soon, &QTimer::timeout, this, &RepairOptions::keepDraft);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(heading(tr("Ways to repair it"), this));
@@ -85,8 +87,13 @@ void RepairOptions::hideEvent(QHideEvent *event)
 
 void RepairOptions::keepDraft()
 {
-    if (m_squawk)
-        m_drafts.keep(std::to_string(m_squawk.value()), asText(line()));
+    if (!m_squawk)
+        return;
+    const QString typed = asText(line());
+    const QString kept = m_drafts.keep(std::to_string(m_squawk.value()), typed);
+    // What could not be read until now.
+    if (typed.isEmpty() && !kept.isEmpty())
+        setLine(fromText(kept));
 }
 
 /// Its words, and behind them those of the way that it is of; empty for an empty line.

@@ -4,6 +4,7 @@
 
 #include "core/records/Squawk.h"
 #include "ui/shell/Drafts.h"
+#include "ui/widgets/RestTimer.h"
 
 #include <QWidget>
 
@@ -64,6 +65,7 @@ private:
     QString m_heldBackBy;
     /// What is typed and not kept.
     Drafts m_drafts;
+    RestTimer m_soon;
     QVBoxLayout *m_rows;
     QLineEdit *m_title;
     QLineEdit *m_pros;

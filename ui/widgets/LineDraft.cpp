@@ -10,18 +10,10 @@
 
 namespace lastrivet::ui {
 
-namespace {
-
-constexpr int restMilliseconds = 1500;
-
-} // namespace
-
 LineDraft::LineDraft(Session &session, std::string kind, QLineEdit &line)
     : m_drafts(session, std::move(kind))
     , m_line(line)
 {
-    m_soon.setSingleShot(true);
-    m_soon.setInterval(restMilliseconds);
     QObject::connect(&m_line, &QLineEdit::textEdited, &m_soon, qOverload<>(&QTimer::start));
     QObject::connect(&m_soon, &QTimer::timeout, &m_soon, [this] { keep(); });
 }

@@ -3,8 +3,7 @@
 #pragma once
 
 #include "ui/shell/Drafts.h"
-
-#include <QTimer>
+#include "ui/widgets/RestTimer.h"
 
 #include <string>
 
@@ -38,7 +37,7 @@ private:
     Drafts m_drafts;
     QLineEdit &m_line;
     std::string m_subject;
-    QTimer m_soon;
+    RestTimer m_soon;
 };
 
 } // namespace lastrivet::ui

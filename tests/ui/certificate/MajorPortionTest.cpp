@@ -155,6 +155,21 @@ TEST_CASE("Tenths that are typed and not kept wait with their task; Escape shows
     CHECK(credit::tenthsOf(window.task(first)) == credit::Tenths{10, 0, 0, 0});
 }
 
+TEST_CASE("Tenths that are typed are kept when the hand rests", "[certificate]")
+{
+    Window window;
+    const auto task = window.add({10, 0, 0, 0});
+    window.table().selectRow(0);
+    REQUIRE(window.portion().panel().shown() == task);
+    const std::string key = "task_tenths:" + std::to_string(task.value());
+    const auto kept = [&] { return window.view.session().localState(key).value; };
+    window.tenths(4, 0, 0, 0);
+    CHECK_FALSE(kept());
+    CHECK(QTest::qWaitFor([&] { return kept() == "4 0 0 0"; }, 5000));
+    window.tenths(10, 0, 0, 0);
+    CHECK(QTest::qWaitFor([&] { return !kept(); }, 5000));
+}
+
 TEST_CASE("Paid help is asked about before the work, and nothing is changed by asking",
           "[certificate]")
 {

@@ -97,6 +97,20 @@ TEST_CASE("What is typed about one squawk waits while another is looked at", "[s
     CHECK(window.field("What is for it").text() == QStringLiteral("quick"));
 }
 
+TEST_CASE("A way to repair it that is typed is kept when the hand rests", "[squawks]")
+{
+    SquawksWindow window;
+    window.show(window.workshop.squawk);
+    const std::string key = "squawk_repair:" + std::to_string(window.workshop.squawk.value());
+    const auto kept = [&] {
+        return window.session->localState(key).value.value_or("").find("Doubler") !=
+               std::string::npos;
+    };
+    QTest::keyClicks(&window.field("A way to repair it"), QStringLiteral("Doubler"));
+    CHECK_FALSE(kept());
+    CHECK(QTest::qWaitFor(kept, 5000));
+}
+
 TEST_CASE("A way to repair it that goes while its words are edited is added anew", "[squawks]")
 {
     SquawksWindow window;
