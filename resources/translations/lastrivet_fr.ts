@@ -6641,6 +6641,10 @@
         <source>{0}: expires on {1}</source>
         <translation>{0}&#xa0;: expire le {1}</translation>
     </message>
+    <message>
+        <source>The text is no UTF-8.</source>
+        <translation>Le texte n’est pas en UTF-8.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -38,6 +38,12 @@ namespace lastrivet::ui {
 
 namespace {
 
+QString wordsOf(const exchange::InputError &error)
+{
+    const QString what = asSentence(error.what);
+    return error.place.empty() ? what : ListDialog::tr("%1: %2").arg(toQt(error.place), what);
+}
+
 using Fate = exchange::CsvRow::Fate;
 
 /// The sentence, and what is odd about the money of the list.
@@ -224,7 +230,12 @@ bool ListDialog::openFile(const QString &file)
         say(tr("%1 cannot be read.").arg(QFileInfo(file).fileName()), false);
         return false;
     }
-    takeText(listText(source.readAll()));
+    const auto text = listText(source.readAll());
+    if (!text) {
+        say(tr("%1: %2").arg(QFileInfo(file).fileName(), wordsOf(text.reason().front())), false);
+        return false;
+    }
+    takeText(*text);
     m_file = QFileInfo(file).fileName();
     const QStringList lines = m_text->toPlainText().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     m_fileLines = QSet<QString>(lines.begin(), lines.end());
@@ -260,10 +271,7 @@ void ListDialog::readAnew()
         return;
     }
     if (!m_text->toPlainText().trimmed().isEmpty()) {
-        const exchange::InputError &error = table.reason().front();
-        say(error.place.empty() ? asSentence(error.what)
-                                : tr("%1: %2").arg(toQt(error.place), asSentence(error.what)),
-            false);
+        say(wordsOf(table.reason().front()), false);
     } else {
         say(tr("Nothing is changed before you have seen what becomes of each row."), false);
     }

@@ -2,35 +2,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/lists/ListInput.h"
 
+#include "core/base/Utf8.h"
 #include "core/exchange/csv/CsvHours.h"
 #include "core/exchange/csv/CsvPrices.h"
+#include "core/exchange/csv/ListText.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
 #include <QStringConverter>
 
 #include <algorithm>
-#include <array>
+#include <string>
 
 namespace lastrivet::ui {
 
 namespace {
 
-/// Code page 1252, in which spreadsheets of older systems write: Latin-1, with other signs from
-/// 0x80 to 0x9F; 0 where it has none.
-QString westernText(const QByteArray &bytes)
+QString decoded(const QByteArray &bytes, QStringConverter::Encoding encoding)
 {
-    constexpr std::array<char16_t, 32> signs{
-        0x20AC, 0,      0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160,
-        0x2039, 0x0152, 0,      0x017D, 0,      0,      0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
-        0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0,      0x017E, 0x0178};
-    QString text = QString::fromLatin1(bytes);
-    for (QChar &letter : text) {
-        const int place = int(letter.unicode()) - 0x80;
-        if (place >= 0 && place < int(signs.size()) && signs[std::size_t(place)] != 0)
-            letter = QChar(signs[std::size_t(place)]);
-    }
-    return text;
+    QStringDecoder unicode(encoding);
+    return unicode(bytes);
 }
 
 std::string_view partField(RecordType type)
@@ -73,13 +64,18 @@ Result<exchange::CsvTable, exchange::InputErrors> readList(const QString &text,
     return whole;
 }
 
-QString listText(const QByteArray &bytes)
+Result<QString, exchange::InputErrors> listText(const QByteArray &bytes)
 {
-    QStringDecoder unicode(
-        QStringConverter::encodingForData(bytes).value_or(QStringConverter::Utf8));
-    QString text = unicode(bytes);
-    if (unicode.hasError())
-        text = westernText(bytes);
+    const auto marked = QStringConverter::encodingForData(bytes);
+    QString text;
+    if (marked && *marked != QStringConverter::Utf8) {
+        text = decoded(bytes, *marked);
+    } else {
+        const std::string read = exchange::listText(bytes.toStdString());
+        if (firstNotUtf8(read))
+            return exchange::readCsv(read).reason();
+        text = QString::fromStdString(read);
+    }
     if (text.startsWith(QChar(QChar::ByteOrderMark)))
         text.remove(0, 1);
     return text;

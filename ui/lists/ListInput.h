@@ -23,8 +23,9 @@ struct ListInput {
     std::string currency{};
 };
 
-/// The text of a file: UTF-8, UTF-16 with its mark, or else the code page of western Europe.
-QString listText(const QByteArray &bytes);
+/// The text of a file: UTF-8, UTF-16 with its mark, or else the code page of western Europe; or
+/// where it is no text in any of them.
+Result<QString, exchange::InputErrors> listText(const QByteArray &bytes);
 /// The table of the text; a list without headings gets "Column 1", "Column 2" …
 Result<exchange::CsvTable, exchange::InputErrors> readList(const QString &text,
                                                            const ListInput &input);

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <fmt/format.h>
 #include <optional>
+#include <utility>
 
 namespace lastrivet::exchange {
 
@@ -99,7 +100,8 @@ std::optional<InputErrors> wrongText(std::string_view text)
         return wrong({}, {"The list is empty.", {}});
     if (const auto place = firstNotUtf8(text)) {
         const auto line = 1 + std::count(text.begin(), text.begin() + std::ptrdiff_t(*place), '\n');
-        return wrong(fmt::format("line {}", line), {"The text is no UTF-8.", {}});
+        Message what{"The text is no UTF-8.", {}};
+        return wrong(fmt::format("line {}", line), std::move(what));
     }
     if (text.find('\0') != std::string_view::npos)
         return wrong({}, {"The character U+0000 is not allowed in a text.", {}});

@@ -177,6 +177,25 @@ TEST_CASE("A currency that is none in force is told before the list is taken in,
     CHECK(said.contains(QStringLiteral("ISO 4217: XYZ")));
 }
 
+TEST_CASE("A list in UTF-8 with a bad byte is refused by its line, not read as another code")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    const TemporaryFolder folder;
+    const QString name = ui::pathText(folder / "parts.csv");
+    QFile file(name);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write("\xEF\xBB\xBF"
+               "Code;Name\r\nSP-1;Nose rib\r\nSP-2;R\xFC"
+               "ckwand\r\n");
+    file.close();
+    ui::ListDialog dialog(*session);
+    dialog.setType(RecordType::Component);
+    CHECK_FALSE(dialog.openFile(name));
+    CHECK(dialog.summary() == QStringLiteral("parts.csv: line 3: The text is no UTF-8."));
+    CHECK(dialog.findChild<QPlainTextEdit *>()->toPlainText().isEmpty());
+}
+
 TEST_CASE("A list of an older spreadsheet keeps its umlauts, accents and dashes")
 {
     Workshop workshop;
