@@ -12,6 +12,7 @@
 #include <fmt/format.h>
 #include <optional>
 #include <set>
+#include <string>
 
 namespace lastrivet::verify_detail {
 
@@ -28,7 +29,17 @@ std::optional<std::string> hashOfFile(const fs::path &file)
     }
 }
 
-void checkFile(const Media &media, const storage::ProjectFolder &folder, Findings &findings,
+/// Tells the first file that there is nothing to compare with, and how many more there are.
+void noteUncompared(const std::string &first, Verification &verification)
+{
+    const auto others = verification.files_without_sha256 - 1;
+    verification.notes.push_back(fmt::format(
+        "The file {}{} has no SHA-256 on record: whether it is as it came cannot be told.", first,
+        others > 0 ? fmt::format(", like {} more,", others) : ""));
+}
+
+/// False when the file is there and nothing on record says what should be in it.
+bool checkFile(const Media &media, const storage::ProjectFolder &folder, Findings &findings,
                Verification &verification)
 {
     const auto tell = [&](std::string_view what) {
@@ -37,12 +48,12 @@ void checkFile(const Media &media, const storage::ProjectFolder &folder, Finding
     const auto path = evidence::locate(folder.root(), media);
     if (!path) {
         tell("would lie outside the project's folder, or among what the program keeps there");
-        return;
+        return true;
     }
     std::error_code none;
     if (!fs::is_regular_file(*path, none)) {
         tell("is missing");
-        return;
+        return true;
     }
     ++verification.files;
     const auto hash = hashOfFile(*path);
@@ -50,6 +61,7 @@ void checkFile(const Media &media, const storage::ProjectFolder &folder, Finding
         tell("cannot be read");
     else if (!media.sha256.empty() && *hash != media.sha256)
         tell("is not as it was taken in: its SHA-256 has changed");
+    return !hash || !media.sha256.empty();
 }
 
 void checkUnnamed(const fs::path &folder, const fs::path &root, const std::set<std::string> &named,
@@ -95,11 +107,16 @@ void checkFiles(const Records &records, storage::Database &database,
                 Verification &verification)
 {
     Findings findings(verification, "file");
+    std::string uncompared;
     for (const auto &media : records.media) {
         if (stop.stop_requested())
             return;
-        checkFile(media, folder, findings, verification);
+        if (!checkFile(media, folder, findings, verification) &&
+            ++verification.files_without_sha256 == 1)
+            uncompared = media.file;
     }
+    if (verification.files_without_sha256 > 0)
+        noteUncompared(uncompared, verification);
     const auto named = namedFiles(records, database);
     checkUnnamed(folder.photos(), folder.root(), named, findings);
     checkUnnamed(folder.documents(), folder.root(), named, findings);

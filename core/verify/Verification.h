@@ -30,6 +30,8 @@ struct Verification {
     std::int64_t journal_rows = 0;
     /// Files on disk that were hashed.
     std::int64_t files = 0;
+    /// Those of them with no SHA-256 on record, which they could be compared with.
+    std::int64_t files_without_sha256 = 0;
     std::vector<Finding> findings;
     /// What is no fault, but good to know.
     std::vector<std::string> notes;

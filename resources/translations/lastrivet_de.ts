@@ -9869,6 +9869,13 @@
             <numerusform>%n Datensätze sprechen von Tagen, die mehr als ein Jahr voraus liegen; der erste: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n files have no SHA-256 on record, so that nothing can be said of them.</source>
+        <translation>
+            <numerusform>Zu %n Datei steht keine SHA-256-Summe fest, sodass sich über sie nichts sagen lässt.</numerusform>
+            <numerusform>Zu %n Dateien steht keine SHA-256-Summe fest, sodass sich über sie nichts sagen lässt.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

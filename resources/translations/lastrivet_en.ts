@@ -330,6 +330,13 @@
             <numerusform>%n records speak of days more than a year ahead; the first: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n files have no SHA-256 on record, so that nothing can be said of them.</source>
+        <translation>
+            <numerusform>%n file has no SHA-256 on record, so that nothing can be said of it.</numerusform>
+            <numerusform>%n files have no SHA-256 on record, so that nothing can be said of them.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

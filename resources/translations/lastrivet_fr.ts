@@ -9869,6 +9869,13 @@
             <numerusform>%n fiches parlent de jours à plus d’un an d’ici&#xa0;; la première&#xa0;: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n files have no SHA-256 on record, so that nothing can be said of them.</source>
+        <translation>
+            <numerusform>%n fichier n’a pas de somme SHA-256 enregistrée, de sorte qu’on ne peut rien en dire.</numerusform>
+            <numerusform>%n fichiers n’ont pas de somme SHA-256 enregistrée, de sorte qu’on ne peut rien en dire.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

@@ -70,10 +70,16 @@ void tellErrors(Session &session, const exchange::InputErrors &errors, const QSt
 void tellVerification(Session &session, const Verification &found, QWidget *window)
 {
     if (found.isFaultless()) {
-        session.say(tr("Verified: %1 records, %2 journal rows and %3 files are as they should be.")
-                        .arg(found.records)
-                        .arg(found.journal_rows)
-                        .arg(found.files));
+        QString words =
+            tr("Verified: %1 records, %2 journal rows and %3 files are as they should be.")
+                .arg(found.records)
+                .arg(found.journal_rows)
+                .arg(found.files - found.files_without_sha256);
+        if (found.files_without_sha256 > 0)
+            words += QLatin1Char(' ') +
+                     tr("%n files have no SHA-256 on record, so that nothing can be said of them.",
+                        int(found.files_without_sha256));
+        session.say(words);
         return;
     }
     session.complain(tr("Looked over: not everything is as it should be."));

@@ -54,6 +54,7 @@ void writeJson(const Verification &verification, const Mended &mended, std::ostr
     json.member("records", verification.records);
     json.member("journal_rows", verification.journal_rows);
     json.member("files", verification.files);
+    json.member("files_without_sha256", verification.files_without_sha256);
     json.endObject();
     json.key("findings");
     json.beginArray();

@@ -9,6 +9,8 @@
 #include <catch2/catch.hpp>
 
 #include <fstream>
+#include <string>
+#include <vector>
 
 using namespace lastrivet;
 namespace fs = std::filesystem;
@@ -70,6 +72,37 @@ TEST_CASE("A sound project has no findings, open or closed, and what was looked 
     CHECK(whileOpen.files == 1);
     fixture.project.close();
     CHECK(verify(fixture.project.folder()).isFaultless());
+}
+
+TEST_CASE("A file without a sum on record is told and counted, and makes the project no less whole")
+{
+    Fixture fixture;
+    const auto addWithout = [&](const std::string &file) {
+        const auto id = fixture.addPhoto(file, file);
+        fixture.project.change("Nothing on record", [&](Edit &edit) {
+            edit.update(id, [](Media &media) { media.sha256.clear(); });
+        });
+    };
+    CHECK(verify(fixture.project.folder()).notes.empty());
+    addWithout("photos/rib.jpg");
+    const auto one = verify(fixture.project.folder());
+    CHECK(one.isFaultless());
+    CHECK(one.files == 2);
+    CHECK(one.files_without_sha256 == 1);
+    CHECK(one.notes == std::vector<std::string>{
+                           "The file photos/rib.jpg has no SHA-256 on record: whether it is as it "
+                           "came cannot be told."});
+    addWithout("photos/spar.jpg");
+    const auto two = verify(fixture.project.folder());
+    CHECK(two.files_without_sha256 == 2);
+    CHECK(two.notes == std::vector<std::string>{
+                           "The file photos/rib.jpg, like 1 more, has no SHA-256 on record: "
+                           "whether it is as it came cannot be told."});
+    // One that is not there is missing, whatever is on record of it.
+    fs::remove(fixture.project.folder() / "photos/rib.jpg");
+    const auto gone = verify(fixture.project.folder());
+    CHECK(gone.files_without_sha256 == 1);
+    CHECK(find(gone.findings, "file", "is missing"));
 }
 
 TEST_CASE("A record that was altered behind the journal's back is named")

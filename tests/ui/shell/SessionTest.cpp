@@ -7,6 +7,7 @@
 #include "tests/ui/support/WaitingExecutor.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/daylog/TimerBar.h"
+#include "ui/shell/FileTasks.h"
 #include "ui/shell/FindingsDialog.h"
 #include "ui/shell/Progress.h"
 #include "ui/today/TodayActs.h"
@@ -18,6 +19,7 @@
 #include <catch2/catch.hpp>
 
 #include <filesystem>
+#include <fstream>
 #include <memory>
 #include <stop_token>
 
@@ -143,6 +145,29 @@ TEST_CASE("Who cancels stops a worker that reports, and one that looks at its to
     CHECK_FALSE(progress.report(2, 2));
     CHECK(token.stop_requested());
     CHECK(progress.isCancelled());
+}
+
+TEST_CASE("Files that nothing on record can be compared with are not said to be as they should be")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QString said;
+    QObject::connect(session.get(), &Session::said, session.get(),
+                     [&said](const QString &sentence) { said = sentence; });
+    QWidget window;
+    tasks::verify(*session, &window);
+    CHECK(said.startsWith(QStringLiteral("Verified: ")));
+    CHECK_FALSE(said.contains(QStringLiteral("SHA-256")));
+    const QString rest = said.section(QStringLiteral("journal rows"), 1);
+    std::ofstream(workshop.folder() / "photos" / "rib.jpg") << "a picture of a rib";
+    REQUIRE(session->change(QStringLiteral("Photo"), [](Edit &edit) {
+        Media media;
+        media.file = "photos/rib.jpg";
+        edit.put(media);
+    }));
+    tasks::verify(*session, &window);
+    CHECK(said.contains(rest));
+    CHECK(said.contains(QStringLiteral("no SHA-256 on record")));
 }
 
 TEST_CASE("A repair that fails can be tried again")
