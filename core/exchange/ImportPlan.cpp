@@ -197,7 +197,7 @@ ImportPlan planImport(const DocumentReading &reading, const Records &existing,
 
 ImportPlan planImport(const DocumentReading &reading, const Profile &profile)
 {
-    ImportPlan plan{.errors = reading.errors};
+    ImportPlan plan{.errors = reading.errors, .is_new_project = true};
     if (!reading.isComplete)
         return plan;
     checkProfile(plan, reading.document);
@@ -228,7 +228,8 @@ std::vector<std::string> unknownCurrencies(const ImportPlan &plan)
         if (!currency.empty() && !stores::isCurrency(currency))
             unknown.insert(currency);
     };
-    look(plan.merged.project.currency);
+    if (plan.is_new_project)
+        look(plan.merged.project.currency);
     for (const RecordRef &record : plan.added) {
         if (record.type == RecordType::PartLine)
             look(plan.merged.find(Id<PartLine>{record.id})->currency);

@@ -23,6 +23,8 @@ struct ImportPlan {
     std::vector<RecordRef> known_files;
     /// Everything that stands against it; then nothing of it may be done.
     InputErrors errors;
+    /// The project comes with the document.
+    bool is_new_project = false;
 };
 
 /// Into an existing project: known records with other content and another project are errors.
@@ -31,8 +33,9 @@ ImportPlan planImport(const DocumentReading &reading, const Records &existing,
 /// Into a new project.
 ImportPlan planImport(const DocumentReading &reading, const Profile &profile);
 
-/// Currencies of the project and of added records that are none in force by ISO 4217, each once: a
-/// slip, or one of earlier years. Nothing stands against them.
+/// Currencies that come with the import and are none in force by ISO 4217, each once: those of
+/// added records, and that of a new project. A slip, or one of earlier years; nothing stands
+/// against them.
 std::vector<std::string> unknownCurrencies(const ImportPlan &plan);
 
 /// Added records that say of something that it was done more than a year after `today`, as people

@@ -62,6 +62,28 @@ TEST_CASE("A known record with other content is an error, and so is another proj
             "f: /project: The project on record is another one; they differ in note first."});
 }
 
+TEST_CASE("The project's own currency that nobody knows is told where it comes, not with each list")
+{
+    ProjectBuilder project;
+    project.records.project.currency = "XYZ";
+    const Records before = project.records;
+    project.part("Wing");
+    const auto own = planImport(readingOf(project.records), project.profile);
+    CHECK(unknownCurrencies(own) == Said{"XYZ"});
+    const auto parts = planImport(readingOf(project.records), before, project.profile);
+    CHECK(parts.added.size() == 1);
+    CHECK(unknownCurrencies(parts).empty());
+    Expense rent;
+    rent.id = Id<Expense>{1};
+    rent.spent_on = *Moment::parse("2026-01-02");
+    rent.what = "Rent";
+    rent.amount = 500;
+    rent.currency = "XYZ";
+    project.records.expenses.put(rent);
+    const auto money = planImport(readingOf(project.records), before, project.profile);
+    CHECK(unknownCurrencies(money) == Said{"XYZ"});
+}
+
 TEST_CASE("A log entry gets the part of its step, else of its squawk")
 {
     ProjectBuilder project;
