@@ -19546,6 +19546,10 @@
         <source>Reference or number</source>
         <translation>Zeichen oder Nummer</translation>
     </message>
+    <message>
+        <source>The visit that was asked for is no longer on record. Press again to record what was said as a visit of its own.</source>
+        <translation>Der Besuch, um den gebeten wurde, ist nicht mehr verzeichnet. Noch einmal drücken, um das Gesagte als eigenen Besuch festzuhalten.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::VisitPlanModel</name>

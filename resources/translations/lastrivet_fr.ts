@@ -19546,6 +19546,10 @@
         <source>Reference or number</source>
         <translation>Référence ou numéro</translation>
     </message>
+    <message>
+        <source>The visit that was asked for is no longer on record. Press again to record what was said as a visit of its own.</source>
+        <translation>La visite demandée n’est plus inscrite. Pressez de nouveau pour noter ce qui a été dit comme une visite à part.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::VisitPlanModel</name>

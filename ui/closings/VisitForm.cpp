@@ -256,7 +256,7 @@ bool VisitForm::performAsking()
 
 QString VisitForm::whyNotHold() const
 {
-    const Inspection *asked = m_session.records()->find(m_asked);
+    const Inspection *asked = m_session.records()->findLive(m_asked);
     for (const QString &why :
          {m_day->whyNotHappened(m_session.now()), m_inspector->whyNot(*m_session.records()),
           m_sheet->whyNot(), m_findings->whyNot()}) {
@@ -271,12 +271,26 @@ QString VisitForm::whyNotHold() const
     return {};
 }
 
+/// What was said was said, also where the request is withdrawn by now: false once, to say so.
+bool VisitForm::mayGoWithoutRequest()
+{
+    if (!m_asked || m_session.records()->findLive(m_asked))
+        return true;
+    if (warnOnce(tr("The visit that was asked for is no longer on record. Press again to record "
+                    "what was said as a visit of its own.")))
+        return false;
+    m_asked = {};
+    return true;
+}
+
 bool VisitForm::performHolding()
 {
     if (const QString why = whyNotHold(); !why.isEmpty()) {
         hint(why);
         return false;
     }
+    if (!mayGoWithoutRequest())
+        return false;
     const auto findings = m_findings->findings();
     const bool saysFindings =
         std::ranges::any_of(m_verdicts->verdicts(), [](const acts::Verdict &said) {

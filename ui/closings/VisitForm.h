@@ -56,6 +56,7 @@ private:
     Id<Inspection> openRequest() const;
     QString whyNotHold() const;
     bool warnOnce(const QString &sentence);
+    bool mayGoWithoutRequest();
     bool performAsking();
     bool performHolding();
     acts::HeldInspection typed(Edit &edit, Id<Media> sheet) const;

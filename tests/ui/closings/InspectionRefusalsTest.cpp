@@ -235,4 +235,26 @@ TEST_CASE("At a hold point whose planning was undone meanwhile nothing is signed
     CHECK(loop.records()->sign_offs.isEmpty());
 }
 
+TEST_CASE("What was said at a visit whose request is withdrawn meanwhile is a visit of its own")
+{
+    Loop loop;
+    const auto asked = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Inspection, asked.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    type(loop.page, QStringLiteral("Also there"), QStringLiteral("Jo Tamm"));
+    REQUIRE(loop.session->change(QStringLiteral("Withdrawn"),
+                                 [&](Edit &edit) { edit.withdraw(asked, "asked for twice"); }));
+    press(loop.page, QStringLiteral("Record the visit"));
+    CHECK(says(loop.page, QStringLiteral("no longer on record")));
+    CHECK(loop.records()->sign_offs.isEmpty());
+    press(loop.page, QStringLiteral("Record the visit"));
+    const auto records = loop.records();
+    REQUIRE(records->sign_offs.size() == 1);
+    const auto visit = records->sign_offs.begin()->inspection_id;
+    CHECK(visit != asked);
+    REQUIRE(records->findLive(visit));
+    CHECK(records->findLive(visit)->present.size() == 1);
+    CHECK(loop.complained.isEmpty());
+}
+
 } // namespace lastrivet::ui
