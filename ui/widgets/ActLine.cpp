@@ -114,9 +114,16 @@ void ActLine::follow(std::vector<RecordRef> records, std::string which)
     m_shown = {std::move(records), std::move(which)};
     if (m_shown == m_about)
         bringBack();
-    else if (isBegun())
+    else if (isBegun() && (m_isActing || !isAboutGone()))
         park();
-    else if (isAncestorOf(window()->focusWidget()))
+    else
+        drop();
+}
+
+/// The keyboard does not stay where nothing is asked any more.
+void ActLine::drop()
+{
+    if (isAncestorOf(window()->focusWidget()))
         leave();
     else
         putAway();
@@ -127,18 +134,26 @@ std::int64_t ActLine::aboutId() const
     return m_about.records.empty() ? 0 : m_about.records.front().id;
 }
 
-void ActLine::dropIfGone()
+bool ActLine::isAboutGone() const
 {
     const auto records = m_session.records();
-    const auto isGone = [&](RecordRef record) {
+    return std::ranges::any_of(m_about.records, [&](RecordRef record) {
         if (record.id == 0)
             return false;
         const void *found = records->find(record.type, record.id);
         return !found || isWithdrawn(describe(record.type), found);
-    };
-    if (!std::ranges::any_of(m_about.records, isGone))
+    });
+}
+
+void ActLine::dropIfGone()
+{
+    if (!isAboutGone())
         return;
-    putAway();
+    // What is being done here ends with it.
+    if (m_isActing)
+        putAway();
+    else
+        drop();
 }
 
 void ActLine::ask(const Question &question, Act act)
@@ -223,7 +238,12 @@ std::optional<ActLine::Answer> ActLine::answer()
 void ActLine::confirm()
 {
     const auto given = answer();
-    if (given && m_act(*given))
+    if (!given)
+        return;
+    m_isActing = true;
+    const bool isDone = m_act(*given);
+    m_isActing = false;
+    if (isDone)
         leave();
 }
 

@@ -95,7 +95,9 @@ private:
     void build();
     bool mayAsk(const Question &question);
     bool isTheSame(const Question &question) const;
+    bool isAboutGone() const;
     void dropIfGone();
+    void drop();
     void putAway();
     void fill();
     void confirm();
@@ -105,6 +107,8 @@ private:
     Session &m_session;
     Question m_question;
     Act m_act;
+    /// While the act is done, which may take away what it is about.
+    bool m_isActing = false;
     Subject m_shown;
     Subject m_about;
     /// The question that was held back last, and what was half answered then.

@@ -16,11 +16,13 @@
 #include "ui/shell/ProjectView.h"
 
 #include <QLineEdit>
+#include <QSignalSpy>
 #include <QTest>
 #include <QTreeView>
 
 #include <catch2/catch.hpp>
 
+#include <utility>
 #include <vector>
 
 // What is half answered waits with what it is about, on every page that asks.
@@ -207,6 +209,32 @@ TEST_CASE("A question on the page of parts waits with the part that was shown", 
         CHECK(window.name().text().isEmpty());
         CHECK(window.complained.isEmpty());
     }
+}
+
+TEST_CASE("A question whose record is taken back gives the keyboard back", "[parts]")
+{
+    PartsWindow window;
+    Id<Component> tip;
+    REQUIRE(window.session->change(QStringLiteral("Part"), [&](Edit &edit) {
+        Component part;
+        part.name = "Wing tip";
+        tip = edit.put(std::move(part));
+    }));
+    window.show({RecordType::Component, tip.value()});
+    press(window.page, QStringLiteral("Withdraw"));
+    ui::ActLine &ask = window.page.findChild<ui::PartDetail *>()->askLine();
+    REQUIRE(ask.isVisible());
+    SECTION("as it was asked") {}
+    SECTION("half answered")
+    {
+        type(window.page, why, QStringLiteral("sold"));
+    }
+    QSignalSpy ended(&ask, &ui::ActLine::ended);
+    window.session->undo();
+    CHECK_FALSE(ask.isVisible());
+    CHECK_FALSE(ask.isBegun());
+    CHECK(ended.count() == 1);
+    CHECK(window.page.focusWidget() == &window.tree());
 }
 
 TEST_CASE("A question about the whole aircraft waits while a part is looked at", "[parts]")
