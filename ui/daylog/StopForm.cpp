@@ -9,6 +9,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/daylog/Recording.h"
 #include "ui/daylog/SignedQuestion.h"
+#include "ui/shell/Drafts.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
 
@@ -18,6 +19,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QStringList>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -25,6 +27,10 @@
 namespace lastrivet::ui {
 
 namespace {
+
+/// Where times are kept that were typed and not logged: when the clock began, when work stopped,
+/// and how long it took, a line each.
+constexpr const char *draftKind = "clock_stop";
 
 QString clockText(Moment moment)
 {
@@ -82,7 +88,7 @@ void StopForm::build()
     layout->addWidget(m_why);
     layout->addLayout(buttons);
     connect(confirmButton, &QPushButton::clicked, this, &StopForm::confirm);
-    connect(leaveButton, &QPushButton::clicked, this, &StopForm::left);
+    connect(leaveButton, &QPushButton::clicked, this, &StopForm::leave);
     connectFields();
 }
 
@@ -119,6 +125,7 @@ void StopForm::ask()
     m_stopped->setText(isLong ? QString() : clockText(m_session.now()));
     m_measured = isLong ? QString() : hoursText(std::max(worked, Minutes{1}));
     m_worked->setText(m_measured);
+    takeUpTimes(*timer);
     m_why->hide();
     askAboutSigned();
     show();
@@ -249,6 +256,7 @@ void StopForm::confirm()
     if (!added)
         return;
     m_done->setModified(false);
+    forgetTimes();
     hide();
     m_session.setTimer(std::nullopt);
     Q_EMIT recorded(added->value());
@@ -264,16 +272,62 @@ void StopForm::keepWords()
     m_session.setTimerProgress(progress);
 }
 
+void StopForm::takeUpTimes(const RunningTimer &timer)
+{
+    const QStringList kept = Drafts(m_session, draftKind).of().split(QLatin1Char('\n'));
+    m_areTimesKept = kept.size() == 3 && kept[0] == toQt(timer.began.text());
+    if (!m_areTimesKept)
+        return;
+    if (!kept[1].isEmpty()) {
+        m_stopped->setText(kept[1]);
+        m_stopped->setModified(true);
+        takeStopTime();
+    }
+    if (!kept[2].isEmpty()) {
+        m_worked->setText(kept[2]);
+        m_worked->setModified(true);
+    }
+}
+
+void StopForm::keepTimes()
+{
+    const auto timer = m_session.timer();
+    QString typed;
+    if (timer && (m_stopped->isModified() || m_worked->isModified()))
+        typed = QStringList{toQt(timer->began.text()),
+                            m_stopped->isModified() ? m_stopped->text() : QString(),
+                            m_worked->isModified() ? m_worked->text() : QString()}
+                    .join(QLatin1Char('\n'));
+    if (typed.isEmpty() && !m_areTimesKept)
+        return;
+    Drafts(m_session, draftKind).keep({}, typed);
+    m_areTimesKept = !typed.isEmpty();
+}
+
+void StopForm::forgetTimes()
+{
+    m_stopped->setModified(false);
+    m_worked->setModified(false);
+    keepTimes();
+}
+
+void StopForm::leave()
+{
+    forgetTimes();
+    Q_EMIT left();
+}
+
 void StopForm::hideEvent(QHideEvent *event)
 {
     keepWords();
+    keepTimes();
     QFrame::hideEvent(event);
 }
 
 void StopForm::keyPressEvent(QKeyEvent *event)
 {
     if (event->key() == Qt::Key_Escape)
-        Q_EMIT left();
+        leave();
     else
         QFrame::keyPressEvent(event);
 }

@@ -44,6 +44,11 @@ private:
     void build();
     /// What is typed stays with the clock, as its note, when the form goes without logging it.
     void keepWords();
+    /// So do the times that are typed, until somebody keeps the clock running.
+    void keepTimes();
+    void takeUpTimes(const RunningTimer &timer);
+    void forgetTimes();
+    void leave();
     void connectFields();
     void confirm();
     void takeStopTime();
@@ -62,6 +67,8 @@ private:
     QLineEdit *m_worked;
     SignedQuestion *m_question;
     EntryDoubt m_doubt;
+    /// Typed times of this clock are kept on this computer.
+    bool m_areTimesKept = false;
     std::optional<Minutes> m_typed;
     /// How long it took before the words said so.
     QString m_measured;

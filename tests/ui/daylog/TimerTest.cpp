@@ -149,6 +149,46 @@ TEST_CASE("Stop pressed twice leaves what is typed as it is")
     CHECK(window.field(QStringLiteral("Worked for")).text() == QStringLiteral("2h"));
 }
 
+TEST_CASE("Times that were typed are there again when the window was closed over them")
+{
+    LogWindow window;
+    const auto stoppedAt = QStringLiteral("Stopped at");
+    const auto workedFor = QStringLiteral("Worked for");
+    const auto openAgain = [&window] {
+        window.page->hide();
+        window.page.reset();
+        window.session.reset();
+        window.workshop.clock.advance(std::chrono::hours{1});
+        window.open();
+        window.press(QStringLiteral("Stop work"));
+    };
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::hours{5});
+    window.press(QStringLiteral("Stop work"));
+    window.field(stoppedAt).setFocus();
+    QTest::keyClicks(&window.field(stoppedAt), QStringLiteral("19:20"));
+    openAgain();
+    CHECK(window.field(stoppedAt).text() == QStringLiteral("19:20"));
+    CHECK(window.field(workedFor).text() == QStringLiteral("1 h 20"));
+    SECTION("until they are logged")
+    {
+        window.field(workedFor).selectAll();
+        QTest::keyClicks(&window.field(workedFor), QStringLiteral("50m"));
+        openAgain();
+        CHECK(window.field(workedFor).text() == QStringLiteral("50m"));
+        QTest::keyClick(&window.field(workedFor), Qt::Key_Return);
+        CHECK(window.latest().minutes == Minutes{50});
+        CHECK_FALSE(window.session->localState("clock_stop").value);
+    }
+    SECTION("until the clock is kept running after all")
+    {
+        window.press(QStringLiteral("Keep it running"));
+        CHECK_FALSE(window.session->localState("clock_stop").value);
+        window.press(QStringLiteral("Stop work"));
+        CHECK(window.field(stoppedAt).text().isEmpty());
+    }
+}
+
 TEST_CASE("A time of stopping that is none, or lies ahead, is asked for again")
 {
     LogWindow window;
