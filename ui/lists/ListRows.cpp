@@ -33,7 +33,7 @@ QString whatWords(const exchange::CsvRow &row)
     QStringList sentences;
     for (const exchange::InputError &error : row.errors)
         sentences.append(asSentence(error.what));
-    return sentences.isEmpty() ? toQt(row.record) : sentences.join(QLatin1Char(' '));
+    return sentences.isEmpty() ? inWords(row.record) : sentences.join(QLatin1Char(' '));
 }
 
 } // namespace

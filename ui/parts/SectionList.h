@@ -86,7 +86,7 @@ private:
     bool isSpared(int column) const;
     void give(int column, int width);
     int wideColumn() const;
-    bool isOfWords(int column) const;
+    int leastOf(int column) const;
     bool isOurs(int column) const;
     /// No record has anything there, and nothing can be written there.
     bool isUnused(int column) const;
@@ -114,8 +114,9 @@ private:
     /// What a column besides the wide one asks for, and what it got.
     struct ColumnWish {
         int width = 0;
+        /// Below this nobody could read its numbers and days.
+        int least = 0;
         int given = 0;
-        bool isOfWords = false;
         bool isSpared = false;
     };
 

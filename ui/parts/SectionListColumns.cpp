@@ -18,6 +18,7 @@ namespace {
 
 /// Words give way down to this, or to the head over them.
 constexpr int narrowest = 96;
+constexpr int leeway = 8;
 
 } // namespace
 
@@ -32,7 +33,6 @@ void SectionList::fitColumns()
 {
     QHeaderView *header = m_view->header();
     constexpr int widest = 184;
-    constexpr int leeway = 8;
     m_wanted.assign(std::size_t(m_model->columnCount()), {});
     for (int column = 0; column < m_model->columnCount(); ++column) {
         header->setSectionResizeMode(column, QHeaderView::Interactive);
@@ -47,25 +47,27 @@ void SectionList::fitColumns()
         }
         ColumnWish &wish = m_wanted[std::size_t(column)];
         wish.width = std::min(wanted, widest);
-        wish.isOfWords = isOfWords(column);
+        wish.least = leastOf(column);
         give(column, wish.width);
     }
     fitWideColumn();
 }
 
 /// Without the end of a number nobody may read it; words can go without theirs.
-bool SectionList::isOfWords(int column) const
+int SectionList::leastOf(int column) const
 {
     constexpr int looked = 60;
     if (m_section->columns[std::size_t(column)].isNumber)
-        return false;
+        return m_view->header()->sectionSize(column);
     const auto isDigit = [](QChar letter) { return letter.isDigit(); };
+    int least = narrowest;
     for (int row = 0; row < std::min(looked, m_model->rowCount()); ++row) {
-        const QString text = m_model->index(row, column).data().toString();
+        const QModelIndex index = m_model->index(row, column);
+        const QString text = index.data().toString();
         if (std::any_of(text.begin(), text.end(), isDigit))
-            return false;
+            least = std::max(least, m_view->sizeHintForIndex(index).width() + leeway);
     }
-    return true;
+    return least;
 }
 
 void SectionList::give(int column, int width)
@@ -109,12 +111,13 @@ bool SectionList::isSpared(int column) const
     return std::size_t(column) < m_wanted.size() && m_wanted[std::size_t(column)].isSpared;
 }
 
-/// Where the others leave too little, words give way, then columns that the form tells as well;
-/// only what has no room even then goes on beyond the edge.
+/// Where the others leave too little, words give way, then columns that the form tells as well,
+/// then the names; only where nobody could tell them apart any more goes on beyond the edge.
 void SectionList::fitWideColumn()
 {
     constexpr int least = 170;
     constexpr int tightest = 148;
+    constexpr int bearable = 112;
     constexpr int readable = 184;
     const int columns = m_model->columnCount();
     if (columns == 0 || m_wanted.size() != std::size_t(columns))
@@ -134,7 +137,7 @@ void SectionList::fitWideColumn()
     const int enough = std::min(needed, tightest);
     room += spareColumns(enough - room);
     room += takeFromWords(least - room);
-    header->resizeSection(wideColumn(), room < enough ? needed : room);
+    header->resizeSection(wideColumn(), room < std::min(needed, bearable) ? needed : room);
 }
 
 void SectionList::spare(int column, bool isSpared)
@@ -147,11 +150,11 @@ void SectionList::spare(int column, bool isSpared)
 /// How much of its width the words of the column can do without.
 int SectionList::yieldOf(int column) const
 {
-    if (!isOurs(column) || !m_wanted[std::size_t(column)].isOfWords)
+    if (!isOurs(column))
         return 0;
     const QHeaderView *header = m_view->header();
-    return std::max(0, header->sectionSize(column) -
-                           std::max(narrowest, header->sectionSizeHint(column)));
+    return std::max(0, header->sectionSize(column) - std::max(m_wanted[std::size_t(column)].least,
+                                                              header->sectionSizeHint(column)));
 }
 
 /// As far as words that give way are not enough, in the order of the section; how much was won.

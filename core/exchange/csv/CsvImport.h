@@ -27,7 +27,7 @@ struct CsvRow {
     std::size_t row = 0;
     Fate fate = Fate::Added;
     /// The record that it becomes, as people point at it.
-    std::string record;
+    Message record;
     InputErrors errors;
 };
 

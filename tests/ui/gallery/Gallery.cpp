@@ -20,7 +20,9 @@
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSettings>
+#include <QTreeView>
 
 #include <cstdio>
 
@@ -44,6 +46,10 @@ void Gallery::take(const QString &name, QWidget &widget)
         QCoreApplication::processEvents();
     for (const QString &cut : test::cutTexts(widget))
         std::fprintf(stderr, "%s: cut: %s\n", qPrintable(name), qPrintable(cut));
+    for (const QTreeView *list : widget.findChildren<QTreeView *>()) {
+        if (list->isVisible() && list->horizontalScrollBar()->isVisible())
+            std::fprintf(stderr, "%s: a list scrolls sideways\n", qPrintable(name));
+    }
     widget.grab().save(QDir(m_folder).filePath(name + QStringLiteral(".png")));
 }
 

@@ -94,6 +94,7 @@ void Gallery::takeWeighing()
 
 void Gallery::takePrints()
 {
+    m_window.view()->putCaptureAway();
     for (int kind = 0; kind < ui::printKindCount; ++kind) {
         m_window.printForm().open(m_window.view()->session(), ui::PrintKind(kind));
         take(QStringLiteral("print-%1").arg(kind));

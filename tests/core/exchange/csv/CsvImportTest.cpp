@@ -66,7 +66,7 @@ TEST_CASE("A list of parts finds the parents within itself and on record")
                              "T,Tank,Wing,fuel tank,,2\n");
     CHECK(sentences(plan).empty());
     CHECK(fates(plan) == std::vector{Fate::Added, Fate::Added, Fate::Blank, Fate::Added});
-    CHECK(plan.rows[1].record == "part W-R1-A “Clip”");
+    CHECK(english(plan.rows[1].record) == "part W-R1-A “Clip”");
     CHECK(plan.rows[3].row == 5);
     const auto &parts = plan.import.merged.components;
     CHECK(parts.find(Id<Component>{1001})->parent_id == wing);
