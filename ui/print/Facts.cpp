@@ -16,17 +16,34 @@ constexpr double belowFact = points(5);
 /// Pairs of facts are not torn; a higher one would not have room on every page.
 constexpr double highestInColumn = points(300);
 
+constexpr double numberWidth = points(30);
+
+double indentOf(const Heading &heading)
+{
+    return heading.level * points(16);
+}
+
+TextBlock contentsTitle(const Pages &pages, const Heading &heading)
+{
+    return {heading.title, Size::Body, pages.body().width() - indentOf(heading) - numberWidth,
+            heading.level == 0};
+}
+
+/// A title takes two lines at most.
+double contentsHeight(const TextBlock &title)
+{
+    return std::min(title.height(), 2 * title.lineHeight()) + points(2.5);
+}
+
 void drawContentsLine(Pages &pages, std::size_t index)
 {
     const Heading &heading = pages.known().headings[index];
     const QRectF &body = pages.body();
-    const double indent = heading.level * points(16);
-    const double numberWidth = points(30);
-    const TextBlock title(heading.title, Size::Body, body.width() - indent - numberWidth,
-                          heading.level == 0);
+    const double indent = indentOf(heading);
+    const TextBlock title = contentsTitle(pages, heading);
     const TextBlock number(pages.wording().number(std::int64_t(heading.page + 1)), Size::Body,
                            numberWidth, false, Qt::AlignRight);
-    const double height = std::min(title.height(), 2 * title.lineHeight()) + points(2.5);
+    const double height = contentsHeight(title);
     pages.need(height);
     QPainter &painter = pages.painter();
     painter.setPen(Qt::black);
@@ -111,8 +128,18 @@ void drawFacts(Pages &pages, const std::vector<Fact> &facts)
 void drawContents(Pages &pages)
 {
     pages.smallHeading(pages.wording().text("Contents"), points(60));
-    for (std::size_t i = 0; i < pages.known().headings.size(); ++i)
+    // The last of them come to the next page together.
+    constexpr std::size_t together = 4;
+    const auto &headings = pages.known().headings;
+    for (std::size_t i = 0; i < headings.size(); ++i) {
+        if (i + together == headings.size()) {
+            double height = 0;
+            for (std::size_t rest = i; rest < headings.size(); ++rest)
+                height += contentsHeight(contentsTitle(pages, headings[rest]));
+            pages.need(height);
+        }
         drawContentsLine(pages, i);
+    }
 }
 
 void drawNotice(Pages &pages, const QString &head, const QString &text)

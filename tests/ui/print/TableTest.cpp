@@ -226,3 +226,30 @@ TEST_CASE("Neither the first line of a text nor its last stands alone on a page"
         CHECK(lines == 6);
     }
 }
+
+TEST_CASE("No line of the contents stands alone on the page behind the others")
+{
+    const PrintedFolder folder;
+    const print::Wording words;
+    print::Outline outline;
+    for (int chapter = 1; chapter <= 9; ++chapter)
+        outline.headings.push_back({0, QStringLiteral("chapter %1.").arg(chapter), chapter});
+    int overTwoPages = 0;
+    for (int above = 30; above < 60; ++above) {
+        INFO(above);
+        const auto place = folder.path("contents.pdf");
+        QFile file(QString::fromStdString(place.string()));
+        REQUIRE(file.open(QIODevice::WriteOnly));
+        {
+            print::Pages pages(file, print::Paper::A4, {}, words, outline, {});
+            for (int line = 0; line < above; ++line)
+                pages.text(QStringLiteral("above"));
+            print::drawContents(pages);
+        }
+        file.close();
+        const QStringList pages = PrintedFolder::pageTexts(place);
+        CHECK(pages.last().count(QStringLiteral("chapter")) >= 4);
+        overTwoPages += pages.size() == 2 && pages.first().contains(QStringLiteral("chapter 1."));
+    }
+    CHECK(overTwoPages > 0);
+}
