@@ -222,6 +222,13 @@
     </message>
 </context>
 <context>
+    <name>Demo</name>
+    <message>
+        <source>%1 could not be made.</source>
+        <translation>%1 konnte nicht angelegt werden.</translation>
+    </message>
+</context>
+<context>
     <name>Field</name>
     <message>
         <source>yes</source>

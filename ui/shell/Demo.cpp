@@ -41,7 +41,7 @@ QString Demo::open(const Clock &clock) const
         throw UnreadableInput(exchange::english(made.reason().front(), toStd(m_document)));
     made->project.reset();
     if (!QDir().rename(making.path(), m_folder))
-        throw NotSaved(toStd(m_folder) + " could not be made.");
+        throw NotSaved(toStd(tr("%1 could not be made.").arg(m_folder)));
     return m_folder;
 }
 

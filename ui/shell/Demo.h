@@ -4,6 +4,7 @@
 
 #include "core/base/Clock.h"
 
+#include <QCoreApplication>
 #include <QString>
 
 namespace lastrivet::ui {
@@ -11,6 +12,8 @@ namespace lastrivet::ui {
 /// The invented project to look around in: a project, or where a package brought only its document,
 /// what is made of that when somebody first wants it.
 class Demo {
+    Q_DECLARE_TR_FUNCTIONS(Demo)
+
 public:
     Demo() = default;
     /// `document` is made into a project at `folder` unless there is one.

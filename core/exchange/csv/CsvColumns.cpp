@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvColumns.h"
 
+#include "core/base/Trimmed.h"
 #include "core/records/Description.h"
 
 #include <algorithm>
@@ -101,18 +102,6 @@ constexpr Synonym synonyms[] = {
     {"helpers", "workers", RecordType::WorkSession},
 };
 
-std::string plainHeader(std::string_view header)
-{
-    const auto first = header.find_first_not_of(" \t");
-    const auto last = header.find_last_not_of(" \t");
-    std::string name;
-    for (const char c : header.substr(std::min(first, header.size()), last - first + 1)) {
-        const bool isUpper = c >= 'A' && c <= 'Z';
-        name += isUpper ? char(c - 'A' + 'a') : c == ' ' || c == '-' ? '_' : c;
-    }
-    return name;
-}
-
 std::string asFieldName(std::string_view header, RecordType type)
 {
     std::string name = plainHeader(header);
@@ -126,6 +115,18 @@ std::string asFieldName(std::string_view header, RecordType type)
 }
 
 } // namespace
+
+std::string plainHeader(std::string_view header)
+{
+    std::string name(trimmed(header));
+    for (char &c : name) {
+        if (c >= 'A' && c <= 'Z')
+            c = char(c - 'A' + 'a');
+        else if (c == ' ' || c == '-')
+            c = '_';
+    }
+    return name;
+}
 
 std::span<const RecordType> csvRecordTypes()
 {

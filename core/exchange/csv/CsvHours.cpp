@@ -17,14 +17,7 @@ bool isHours(std::string_view header)
 {
     constexpr std::array<std::string_view, 8> words{"hours", "hrs",  "h",      "stunden",
                                                     "std",   "std.", "heures", "estimate_hours"};
-    std::string name(trimmed(header));
-    for (char &c : name) {
-        if (c >= 'A' && c <= 'Z')
-            c = char(c - 'A' + 'a');
-        else if (c == ' ' || c == '-')
-            c = '_';
-    }
-    return std::find(words.begin(), words.end(), name) != words.end();
+    return std::find(words.begin(), words.end(), plainHeader(header)) != words.end();
 }
 
 bool isBareNumber(std::string_view cell)

@@ -2,22 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench/BenchView.h"
 
+#include "tests/ui/support/BenchWindow.h"
 #include "tests/ui/support/Hands.h"
-#include "tests/ui/support/WholeWindow.h"
-#include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/MainWindow.h"
-#include "ui/shell/ProjectView.h"
-#include "ui/widgets/ActLine.h"
-#include "ui/widgets/RowListView.h"
 
 #include <QAccessible>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QPushButton>
 #include <QSettings>
-#include <QTest>
 
 #include <catch2/catch.hpp>
 
@@ -25,65 +19,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-struct Bench {
-    test::Workshop workshop;
-    std::unique_ptr<Session> session = workshop.session();
-    Id<Fastener> bolt;
-    std::unique_ptr<BenchView> view;
-
-    explicit Bench(std::string_view picture = "bench")
-    {
-        session->change(QStringLiteral("A bolt"), [this](Edit &edit) {
-            Fastener hinge;
-            hinge.component_id = workshop.bay;
-            hinge.place = "Bracket at rib 3";
-            hinge.torque_min = 20;
-            hinge.torque_max = 25;
-            hinge.locking = Locking::SplitPin;
-            bolt = edit.put(hinge);
-        });
-        view = std::make_unique<BenchView>(*session);
-        test::picture(*view, 1280, 720, picture);
-    }
-    const Records &records() const { return *session->records(); }
-    const Fastener &hinge() const { return *records().find(bolt); }
-
-    RowListView &list(const QString &name) const
-    {
-        for (RowListView *list : view->findChildren<RowListView *>()) {
-            if (list->accessibleName().startsWith(name))
-                return *list;
-        }
-        FAIL("no such list: " << name.toStdString());
-        std::abort();
-    }
-    QLineEdit &line(const QString &name) const
-    {
-        for (QLineEdit *line : view->findChildren<QLineEdit *>()) {
-            if (line->accessibleName() == name && line->isVisible())
-                return *line;
-        }
-        FAIL("no such line: " << name.toStdString());
-        std::abort();
-    }
-    /// Presses Space on the first row of a list.
-    void actOnFirst(const QString &name) const
-    {
-        RowListView &rows = list(name);
-        rows.setFocus();
-        rows.setCurrentIndex(rows.model()->index(0, 0));
-        QTest::keyClick(&rows, Qt::Key_Space);
-    }
-    bool says(const QString &words) const
-    {
-        for (const QLabel *label : view->findChildren<QLabel *>()) {
-            if (label->text().contains(words) && !label->isHidden())
-                return true;
-        }
-        return false;
-    }
-    void key(Qt::Key key) const { QTest::keyClick(view.get(), key); }
-};
+using Bench = test::BenchWindow;
 
 } // namespace
 
@@ -200,37 +136,6 @@ TEST_CASE("A bolt is fitted, torqued with what the wrench said, locked and seale
     CHECK(bench.list(torque).rows().row(0).action.isEmpty());
 }
 
-TEST_CASE("A torque that is half typed waits while another part is looked at")
-{
-    Bench bench;
-    const auto torque = QStringLiteral("Torque and lock");
-    const auto value = QStringLiteral("Torque in in-lb");
-    bench.actOnFirst(torque);
-    bench.actOnFirst(torque);
-    QTest::keyClicks(&bench.line(value), QStringLiteral("22"));
-    auto *ask = bench.view->findChild<ActLine *>();
-    REQUIRE(ask);
-    bench.view->showPart(bench.workshop.aileron);
-    CHECK_FALSE(ask->isVisible());
-    CHECK(ask->isBegun());
-    SECTION("and is there with its part again")
-    {
-        bench.view->showPart(bench.workshop.bay);
-        CHECK(bench.line(value).text() == QStringLiteral("22"));
-    }
-    SECTION("also when the keyboard goes to it")
-    {
-        bench.key(Qt::Key_F6);
-        ask->takeKeyboard();
-        CHECK(bench.view->part() == bench.workshop.bay);
-        CHECK(bench.says(QStringLiteral("LW-B3 Bay 3")));
-    }
-    QTest::keyClicks(&bench.line(value), QStringLiteral(".5"));
-    QTest::keyClick(&bench.line(value), Qt::Key_Return);
-    CHECK(bench.hinge().torque_value == 22.5);
-    CHECK_FALSE(ask->isBegun());
-}
-
 TEST_CASE("Lines are ticked by touch, anywhere in the row")
 {
     Bench bench;
@@ -295,39 +200,6 @@ TEST_CASE("Keys of a part do nothing while the part is still to be chosen, and s
     CHECK_FALSE(bench.session->timer());
 }
 
-TEST_CASE("What is typed at the bench and not written down is there when the bench is back")
-{
-    Bench bench;
-    QTest::keyClicks(&bench.line(QStringLiteral("New squawk")), QStringLiteral("Crack at the"));
-    QTest::keyClicks(&bench.line(QStringLiteral("Note")), QStringLiteral("Mind the"));
-    bench.view->hide();
-    bench.view = std::make_unique<BenchView>(*bench.session);
-    test::picture(*bench.view, 1280, 720, "bench-again");
-    QLineEdit &squawk = bench.line(QStringLiteral("New squawk"));
-    CHECK(squawk.text() == QStringLiteral("Crack at the"));
-    CHECK(bench.line(QStringLiteral("Note")).text() == QStringLiteral("Mind the"));
-    QTest::keyClick(&squawk, Qt::Key_Return);
-    // At once: after a crash it would be written down twice.
-    CHECK_FALSE(bench.session->project().localState("bench_squawk"));
-    bench.view->hide();
-    CHECK(bench.session->project().localState("bench_note") == "Mind the");
-}
-
-TEST_CASE("Whose note it is that was typed for another part is said when the part is changed")
-{
-    Bench bench;
-    const auto goesTo = QStringLiteral("goes to LA Left aileron now");
-    bench.view->showPart(bench.workshop.aileron);
-    CHECK_FALSE(bench.says(goesTo));
-    bench.view->showPart(bench.workshop.bay);
-    QTest::keyClicks(&bench.line(QStringLiteral("Note")), QStringLiteral("Mind the grommet"));
-    bench.view->showPart(bench.workshop.aileron);
-    CHECK(bench.says(goesTo));
-    QTest::keyClick(&bench.line(QStringLiteral("Note")), Qt::Key_Return);
-    CHECK(bench.records().find(bench.workshop.bay)->note.empty());
-    CHECK(bench.records().find(bench.workshop.aileron)->note == "2026-03-14: Mind the grommet");
-}
-
 TEST_CASE("F11 covers the screen with the bench; F11 or Escape gives it back")
 {
     test::Workshop workshop;
@@ -362,41 +234,6 @@ TEST_CASE("F11 covers the screen with the bench; F11 or Escape gives it back")
     window.closeProject();
     CHECK_FALSE(window.bench());
     QCoreApplication::processEvents();
-}
-
-TEST_CASE("A torque that is half typed holds the bench back once")
-{
-    test::WholeWindow opened;
-    opened.openAndShow();
-    MainWindow &window = opened.window;
-    window.toggleBench();
-    REQUIRE(window.bench());
-    auto *ask = window.bench()->findChild<ActLine *>();
-    REQUIRE(ask);
-    const ActLine::Question question{
-        .words = QStringLiteral("Which torque?"),
-        .confirm = QStringLiteral("Record it"),
-        .textLabel = QStringLiteral("Torque"),
-    };
-    ask->ask(question, [](const ActLine::Answer &) { return true; });
-    ask->findChild<QLineEdit *>()->setText(QStringLiteral("22"));
-    REQUIRE(ask->isBegun());
-    SECTION("F11 once more leaves it")
-    {
-        window.toggleBench();
-        REQUIRE(window.bench());
-        CHECK(test::says(*window.bench(), QStringLiteral("What is begun here is not kept.")));
-        window.toggleBench();
-        CHECK_FALSE(window.bench());
-    }
-    SECTION("so does Escape, after it has dropped the torque")
-    {
-        QTest::keyClick(ask, Qt::Key_Escape);
-        CHECK_FALSE(ask->isBegun());
-        REQUIRE(window.bench());
-        QTest::keyClick(window.bench(), Qt::Key_Escape);
-        CHECK_FALSE(window.bench());
-    }
 }
 
 } // namespace lastrivet::ui

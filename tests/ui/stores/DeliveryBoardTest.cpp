@@ -1,0 +1,204 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/stores/DeliveryBoard.h"
+
+#include "tests/ui/support/StoresWindow.h"
+#include "ui/convert/QtText.h"
+#include "ui/lists/ListDialog.h"
+#include "ui/stores/ClaimView.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QFile>
+#include <QItemSelectionModel>
+#include <QListView>
+#include <QPlainTextEdit>
+
+namespace lastrivet::test {
+
+namespace {
+
+enum LineColumn { Name, PartNumber, Listed, Came, Damaged, Stands };
+
+} // namespace
+
+TEST_CASE("A delivery is counted by keyboard: as listed with one key, otherwise by its number")
+{
+    StoresWindow window;
+    auto &board = window.page.deliveries();
+    window.page.showRecord({RecordType::PartLine, window.ribs.value()});
+    auto &list = window.list(board);
+    CHECK(window.cell(board, 0, Stands) == QStringLiteral("late by 10 days"));
+    REQUIRE(list.hasFocus());
+    QTest::keyClick(&list, Qt::Key_Space);
+    CHECK(window.records()->find(window.ribs)->received_quantity == 4);
+    CHECK(window.records()->find(window.ribs)->received_on == window.session->today());
+    CHECK(window.cell(board, 0, Stands) == QStringLiteral("complete"));
+
+    const auto write = [&](int column, const QString &text) {
+        return list.model()->setData(list.model()->index(1, column), text);
+    };
+    CHECK(write(Came, QStringLiteral("60")));
+    CHECK(window.cell(board, 1, Stands) == QStringLiteral("missing 20"));
+    CHECK(write(Damaged, QStringLiteral("2")));
+    CHECK(window.cell(board, 1, Stands) == QStringLiteral("missing 20, damaged 2"));
+    CHECK_FALSE(write(Damaged, QStringLiteral("61")));
+    CHECK(window.complaint == QStringLiteral("61 cannot be damaged when 60 came."));
+    CHECK_FALSE(write(Came, QStringLiteral("-5")));
+    CHECK(window.complaint == QStringLiteral("A count is 0 or more."));
+    CHECK_FALSE(write(Came, QStringLiteral("many")));
+    CHECK(window.records()->find(window.bolts)->received_quantity == 60);
+    CHECK(write(Came, {}));
+    CHECK_FALSE(window.records()->find(window.bolts)->received_on.has_value());
+}
+
+TEST_CASE("A list that gets the keyboard has the row chosen whose fields are shown")
+{
+    StoresWindow window;
+    auto &list = window.list(window.page.deliveries());
+    list.setFocus();
+    REQUIRE(list.hasFocus());
+    const auto rows = list.selectionModel()->selectedRows();
+    REQUIRE(rows.size() == 1);
+    CHECK(rows.front().row() == list.currentIndex().row());
+    CHECK(window.page.deliveries().list().chosen().size() == 1);
+}
+
+TEST_CASE("A missing part keeps its closing open, which stands beside its line")
+{
+    StoresWindow window;
+    window.page.showRecord({RecordType::PartLine, window.ribs.value()});
+    CHECK(says(window.page, QStringLiteral("Waits for this line")));
+    bool isNamed = false;
+    for (auto *view : window.page.deliveries().findChildren<QListView *>()) {
+        for (int row = 0; row < view->model()->rowCount(); ++row)
+            isNamed = isNamed || view->model()->index(row, 0).data().toString().contains(
+                                     QStringLiteral("Left wing, upper skin"));
+    }
+    CHECK(isNamed);
+}
+
+TEST_CASE("The claim letter says what is missing, in the words of its language, to copy or to save")
+{
+    StoresWindow window;
+    auto &board = window.page.deliveries();
+    board.chooseShipment(QStringLiteral("Crate 2"));
+    CHECK(window.list(board).model()->rowCount() == 2);
+    window.list(board).model()->setData(window.list(board).model()->index(1, Came),
+                                        QStringLiteral("60"));
+    press(window.page, QStringLiteral("Claim letter"));
+    const QString letter = board.claim().text();
+    CHECK(letter.contains(QStringLiteral("20 × Bolts: listed 80, received 60")));
+    CHECK(letter.contains(QStringLiteral("4 × Ribs: expected on")));
+    CHECK(letter.contains(QStringLiteral("420.00 CAD")));
+    press(window.page, QStringLiteral("Copy"));
+    CHECK(QApplication::clipboard()->text() == letter);
+    const QString file = ui::pathText(window.workshop.folder().parent_path() / "claim.txt");
+    board.claim().setChooseFile([&](const QString &) { return file; });
+    press(window.page, QStringLiteral("Save as…"));
+    QFile saved(file);
+    REQUIRE(saved.open(QIODevice::ReadOnly));
+    CHECK(QString::fromUtf8(saved.readAll()) == letter);
+    press(window.page, QStringLiteral("Back to the list"));
+    CHECK(window.list(board).isVisible());
+}
+
+TEST_CASE("What is written into a claim letter is not lost for another letter or language")
+{
+    StoresWindow window;
+    window.session->change(QStringLiteral("Late, too"), [](Edit &edit) {
+        PartLine line;
+        line.shipment = "Crate 3";
+        line.name = "Spar caps";
+        line.quantity = 2;
+        line.expected_on = Moment::parse("2026-03-01");
+        edit.put(line);
+    });
+    auto &board = window.page.deliveries();
+    const auto ask = [&](const QString &crate) {
+        board.chooseShipment(crate);
+        press(window.page, QStringLiteral("Claim letter"));
+    };
+    ask(QStringLiteral("Crate 2"));
+    auto *text = board.claim().findChild<QPlainTextEdit *>();
+    REQUIRE(text);
+    CHECK_FALSE(board.claim().isBegun());
+    QTest::keyClicks(text, QStringLiteral("Dear Kim, "));
+    CHECK(board.claim().isBegun());
+    const QString written = board.claim().text();
+    SECTION("another letter is held back once")
+    {
+        ask(QStringLiteral("Crate 3"));
+        CHECK(board.claim().text() == written);
+        CHECK(window.complaint.startsWith(QStringLiteral("What was written into the letter")));
+        ask(QStringLiteral("Crate 3"));
+        CHECK(board.claim().text().contains(QStringLiteral("Spar caps")));
+    }
+    SECTION("the letter in another language can be taken back")
+    {
+        QComboBox &language = choice(board, QStringLiteral("Language of the letter"));
+        language.setCurrentIndex(language.currentIndex() == 0 ? 1 : 0);
+        Q_EMIT language.activated(language.currentIndex());
+        CHECK(board.claim().text() != written);
+        CHECK_FALSE(board.claim().isBegun());
+        text->undo();
+        CHECK(board.claim().text() == written);
+        CHECK(board.claim().isBegun());
+    }
+    SECTION("what was copied holds nothing back")
+    {
+        press(window.page, QStringLiteral("Copy"));
+        CHECK_FALSE(board.claim().isBegun());
+        ask(QStringLiteral("Crate 3"));
+        CHECK(board.claim().text().contains(QStringLiteral("Spar caps")));
+        CHECK(window.complaint.isEmpty());
+    }
+}
+
+TEST_CASE("A shipment becomes an expense in one action, and says which line has no price")
+{
+    StoresWindow window;
+    auto &board = window.page.deliveries();
+    board.chooseShipment(QStringLiteral("Crate 2"));
+    press(window.page, QStringLiteral("Shipment as an expense"));
+    REQUIRE(window.records()->expenses.size() == 1);
+    CHECK(window.records()->expenses.begin()->amount == 84 * 2100);
+    window.session->change(QStringLiteral("Price"), [&](Edit &edit) {
+        edit.update(window.bolts, [](PartLine &line) { line.unit_price.reset(); });
+    });
+    press(window.page, QStringLiteral("Shipment as an expense"));
+    CHECK(window.complaint == QStringLiteral("Bolts has no price on record."));
+    CHECK(window.records()->expenses.size() == 1);
+}
+
+TEST_CASE("A packing list with prices comes in under its crate; one with other columns says so")
+{
+    StoresWindow window;
+    ui::ListDialog dialog(*window.session);
+    dialog.setType(RecordType::PartLine);
+    dialog.setShipment(QStringLiteral("Crate 3"));
+    dialog.setText(QStringLiteral("Lat,Lon\n47,11\n"));
+    CHECK(dialog.summary() == QStringLiteral("No column fills “Name”, “Quantity”: choose on the "
+                                             "left which one does."));
+    dialog.setText(QStringLiteral("Item;Qty;Price\nSpar;-1;\"1.250,50\"\n"));
+    CHECK(dialog.summary().contains(QStringLiteral("1 wrong")));
+    dialog.setText(QStringLiteral("Item;Qty;Price\nSpar;1;\"1.250,50\"\nPin;3;0,95 USD\n"));
+    dialog.take();
+    const PartLine *spar = nullptr;
+    const PartLine *pin = nullptr;
+    const auto records = window.records();
+    for (const PartLine &line : records->part_lines) {
+        spar = line.name == "Spar" ? &line : spar;
+        pin = line.name == "Pin" ? &line : pin;
+    }
+    REQUIRE(spar);
+    REQUIRE(pin);
+    CHECK(spar->unit_price == 125050);
+    CHECK(spar->currency == "CAD");
+    CHECK(spar->shipment == "Crate 3");
+    CHECK(pin->unit_price == 95);
+    CHECK(pin->currency == "USD");
+}
+
+} // namespace lastrivet::test
