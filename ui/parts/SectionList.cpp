@@ -37,9 +37,11 @@ namespace lastrivet::ui {
 
 namespace {
 
-std::string subjectOf(const PartSection &section)
+/// What the line for a new one is about: a section, and the part that the record would belong to.
+std::string subjectOf(const PartSection &section, Id<Component> part)
 {
-    return std::string(word(section.type)) + " " + section.title;
+    const std::string kind = std::string(word(section.type)) + " " + section.title;
+    return part ? kind + " " + std::to_string(part.value()) : kind;
 }
 
 } // namespace
@@ -173,8 +175,9 @@ void SectionList::buildKeys()
 
 void SectionList::show(const PartSection &section, Id<Component> part, bool isWithBelow)
 {
-    // What was typed for one section would become a record of another kind in the next.
-    m_draft.turnTo(subjectOf(section));
+    // What was typed for one section would become a record of another kind in the next, and what
+    // was typed for one part a record of another part.
+    m_draft.turnTo(subjectOf(section, part));
     m_section = &section;
     m_part = part;
     m_isWithBelow = isWithBelow;

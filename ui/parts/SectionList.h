@@ -133,7 +133,7 @@ private:
     std::function<void(Edit &edit, std::int64_t id)> m_complete;
     SectionActsBar *m_acts;
     QLineEdit *m_new;
-    /// What is typed there and not added yet, of each section.
+    /// What is typed there and not added yet, of each section and part.
     LineDraft m_draft;
     QPushButton *m_drawn;
     QSplitter *m_halves;

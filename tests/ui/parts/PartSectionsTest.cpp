@@ -103,6 +103,24 @@ TEST_CASE("What is typed for one section waits there, and does not become a reco
     CHECK(window.field(QStringLiteral("New squawk")).text() == QStringLiteral("Crack at rib"));
 }
 
+TEST_CASE("What is typed for one part waits with it, and does not become a record of another")
+{
+    PartsWindow window;
+    const auto line = [&]() -> QLineEdit & { return window.field(QStringLiteral("New step")); };
+    window.show({RecordType::Step, window.workshop.skin.value()});
+    QTest::keyClicks(&line(), QStringLiteral("Deburr the skin"));
+    window.show({RecordType::Component, window.workshop.rudder.value()});
+    CHECK(line().text().isEmpty());
+    QTest::keyClicks(&line(), QStringLiteral("Balance it"));
+    window.show({RecordType::Component, window.workshop.bay.value()});
+    CHECK(line().text() == QStringLiteral("Deburr the skin"));
+    QTest::keyClick(&line(), Qt::Key_Return);
+    CHECK(newest<Step>(*window.records()).title == "Deburr the skin");
+    CHECK(newest<Step>(*window.records()).component_id == window.workshop.bay);
+    window.show({RecordType::Component, window.workshop.rudder.value()});
+    CHECK(line().text() == QStringLiteral("Balance it"));
+}
+
 TEST_CASE("A list that is too narrow leaves out what its form tells as well, and does not scroll")
 {
     PartsWindow window;
