@@ -6652,6 +6652,10 @@
         <source>The text is no UTF-8.</source>
         <translation>Der Text ist kein UTF-8.</translation>
     </message>
+    <message>
+        <source>Photographs that could not be printed, each with the reason in its place: {0}.</source>
+        <translation>Fotos, die nicht gedruckt werden konnten, jedes mit dem Grund an seiner Stelle: {0}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

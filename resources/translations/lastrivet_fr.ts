@@ -6652,6 +6652,10 @@
         <source>The text is no UTF-8.</source>
         <translation>Le texte n’est pas en UTF-8.</translation>
     </message>
+    <message>
+        <source>Photographs that could not be printed, each with the reason in its place: {0}.</source>
+        <translation>Photos qui n&apos;ont pas pu être imprimées, chacune avec la raison à sa place&#xa0;: {0}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -235,13 +235,13 @@ void drawOpen(Pages &pages, const Packet &packet)
 
 } // namespace
 
-void drawFrontPages(Pages &pages, const Packet &packet)
+void drawFrontPages(Pages &pages, const Packet &packet, PictureShelf &shelf)
 {
     const Wording &words = pages.wording();
     drawTitle(pages, words.text("Inspection packet"), aircraftName(packet.front.aircraft),
               titlesOf(words, packet));
     drawStateOfAll(pages, packet);
-    drawReduction(pages, packet);
+    drawReduction(pages, packet, shelf);
     drawToClose(pages, packet);
     drawAsked(pages, packet);
     drawAircraft(pages, packet.front.aircraft);

@@ -12,7 +12,7 @@ namespace {
 
 void drawPacket(Pages &pages, const packet::Packet &packet, PictureShelf &shelf)
 {
-    drawFrontPages(pages, packet);
+    drawFrontPages(pages, packet, shelf);
     drawReadiness(pages, packet);
     drawWithin(pages, packet);
     drawPhotographs(pages, packet, shelf);

@@ -11,8 +11,8 @@ namespace lastrivet::print {
 class Pages;
 
 /// What the small form goes without; nothing for the others.
-void drawReduction(Pages &pages, const packet::Packet &packet);
-void drawFrontPages(Pages &pages, const packet::Packet &packet);
+void drawReduction(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
+void drawFrontPages(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
 /// On the front pages: what is closed with gaps, waived, or not on record.
 void drawGaps(Pages &pages, const packet::Packet &packet);
 /// One closing: its state, what it hides, who signed, and when it was closed and opened.

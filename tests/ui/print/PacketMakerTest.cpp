@@ -233,9 +233,10 @@ TEST_CASE("A damaged picture is told in its place in the form to send, too")
     CHECK(made->longest_edge > 0);
     CHECK(made->left_out == 0);
     CHECK(made->printed.pictures == 2);
-    CHECK(PrintedFolder::text(wing.place("packet.pdf"))
-              .simplified()
-              .contains(QStringLiteral("Its copy for printing is damaged.")));
+    const QString text = PrintedFolder::text(wing.place("packet.pdf")).simplified();
+    CHECK(text.contains(QStringLiteral("Its copy for printing is damaged.")));
+    CHECK(text.contains(QStringLiteral("Photographs that could not be printed")));
+    CHECK_FALSE(text.contains(QStringLiteral("All 3 photographs are in it.")));
 }
 
 TEST_CASE("Smaller pictures that cannot be written down are no damaged ones: nothing is made")
