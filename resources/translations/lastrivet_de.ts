@@ -17257,6 +17257,10 @@
         <source>%1 cannot be empty.</source>
         <translation>%1 darf nicht leer sein.</translation>
     </message>
+    <message>
+        <source>What was typed here is not on record, as it could not be kept. Leave the field once more when that is possible, or do the same once more to leave without it.</source>
+        <translation>Was hier getippt wurde, ist nicht festgehalten: es ging nicht. Das Feld noch einmal verlassen, sobald es wieder geht, oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordLine</name>

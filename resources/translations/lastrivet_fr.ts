@@ -17257,6 +17257,10 @@
         <source>%1 cannot be empty.</source>
         <translation>%1 ne peut être vide.</translation>
     </message>
+    <message>
+        <source>What was typed here is not on record, as it could not be kept. Leave the field once more when that is possible, or do the same once more to leave without it.</source>
+        <translation>Ce qui a été tapé ici n’a pas pu être conservé. Quitter encore une fois le champ quand ce sera possible, ou refaire la même chose pour partir sans.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordLine</name>

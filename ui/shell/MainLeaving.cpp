@@ -6,6 +6,7 @@
 #include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/StartPage.h"
+#include "ui/widgets/RecordForm.h"
 #include "ui/widgets/Unfinished.h"
 
 #include <memory>
@@ -22,6 +23,16 @@ std::shared_ptr<Progress> bringing(const Session &session)
             return progress;
     }
     return {};
+}
+
+/// What is typed into the fields of a record is kept without being asked for. Where that fails, the
+/// form is one that is begun.
+void settleForms(const ProjectView &view)
+{
+    for (const QWidget *page : view.pages()) {
+        for (RecordForm *form : page->findChildren<RecordForm *>())
+            form->settle();
+    }
 }
 
 } // namespace
@@ -76,6 +87,8 @@ QString MainWindow::bringingWords(const Progress &progress) const
 
 bool MainWindow::mayLeave()
 {
+    if (m_view)
+        settleForms(*m_view);
     const auto begunNow = begun();
     const auto coming = m_view ? bringing(m_view->session()) : nullptr;
     QStringList what;

@@ -75,6 +75,12 @@ public:
         m_line->setModified(true);
     }
     bool isBeingTyped() const override { return m_line->isModified(); }
+    QString typed() const override { return m_line->text(); }
+    void typeAgain(const QString &words) override
+    {
+        m_line->setText(words);
+        m_line->setModified(true);
+    }
     void settle() override
     {
         if (!m_line->isModified())
@@ -184,6 +190,8 @@ public:
         m_shown = m_text->toPlainText();
     }
     bool isBeingTyped() const override { return m_text->toPlainText() != m_shown; }
+    QString typed() const override { return m_text->toPlainText(); }
+    void typeAgain(const QString &words) override { m_text->setPlainText(words); }
     void settle() override
     {
         if (!isBeingTyped())
@@ -280,6 +288,8 @@ public:
         m_line->setChosen(id ? *id : 0);
     }
     bool isBeingTyped() const override { return m_line->isBeingTyped(); }
+    QString typed() const override { return m_line->text(); }
+    void typeAgain(const QString &words) override { m_line->typeAgain(words); }
     void settle() override { m_line->settle(); }
 
 private:

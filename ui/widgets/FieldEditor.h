@@ -5,6 +5,7 @@
 #include "core/records/Description.h"
 #include "core/records/Records.h"
 
+#include <QString>
 #include <QWidget>
 
 #include <functional>
@@ -27,6 +28,10 @@ public:
     virtual void show(const void *record) = 0;
     /// True while something is typed that is not kept yet.
     virtual bool isBeingTyped() const { return false; }
+    /// What stands there while something is typed that is not kept yet.
+    virtual QString typed() const { return {}; }
+    /// Puts such words in again, over the record that is shown: they are still to be kept.
+    virtual void typeAgain(const QString &) {}
     /// Keeps what is typed.
     virtual void settle() {}
     /// What was committed may not be on record: shows the record again. A text of some length stays

@@ -25,7 +25,7 @@ constexpr int leastLine = 16;
 
 RecordForm::RecordForm(Session &session, RecordType type, const std::vector<Row> &rows,
                        QWidget *parent)
-    : QWidget(parent)
+    : Unfinished(parent)
     , m_session(session)
     , m_type(type)
 {
@@ -99,14 +99,96 @@ void RecordForm::show(std::int64_t id)
 {
     if (id != m_id)
         settle();
+    // What was kept may have led its page here already.
     const bool isOther = id != m_id;
+    if (isOther)
+        setAside();
     m_id = id;
     refresh(isOther);
+    if (isOther)
+        takeUp();
+}
+
+const void *RecordForm::shownRecord() const
+{
+    return m_id ? m_session.records()->find(m_type, m_id) : nullptr;
+}
+
+bool RecordForm::isBeingTyped() const
+{
+    return shownRecord() && std::ranges::any_of(m_lines, [](const Line &line) {
+               return line.editor->isBeingTyped();
+           });
+}
+
+/// What could not be kept waits with its record.
+void RecordForm::setAside()
+{
+    if (!shownRecord())
+        return;
+    for (const Line &line : m_lines) {
+        if (line.editor->isBeingTyped())
+            m_waiting[m_id][line.editor] = line.editor->typed();
+    }
+}
+
+void RecordForm::takeUp()
+{
+    const auto waiting = m_waiting.extract(m_id);
+    if (waiting.empty() || !shownRecord())
+        return;
+    for (const auto &[editor, words] : waiting.mapped())
+        editor->typeAgain(words);
+}
+
+bool RecordForm::isBegun() const
+{
+    return !m_waiting.empty() || isBeingTyped();
+}
+
+QStringList RecordForm::contents() const
+{
+    QStringList all;
+    for (const auto &[id, typed] : m_waiting) {
+        all.append(QString::number(id));
+        for (const auto &[editor, words] : typed)
+            all.append(words);
+    }
+    if (!isBeingTyped())
+        return all;
+    all.append(QString::number(m_id));
+    for (const Line &line : m_lines) {
+        if (line.editor->isBeingTyped())
+            all.append(line.editor->typed());
+    }
+    return all;
+}
+
+QString RecordForm::heldBackWords() const
+{
+    return tr("What was typed here is not on record, as it could not be kept. Leave the field once "
+              "more when that is possible, or do the same once more to leave without it.");
+}
+
+void RecordForm::takeKeyboard()
+{
+    if (!isBeingTyped() && !m_waiting.empty()) {
+        const std::int64_t id = m_waiting.begin()->first;
+        m_session.goTo({m_type, id});
+        // Such a record may be shown on a page with a form of its own.
+        if (m_id != id)
+            return;
+    }
+    const auto typed =
+        std::ranges::find_if(m_lines, [](const Line &line) { return line.editor->isBeingTyped(); });
+    if (typed != m_lines.end())
+        typed->editor->setFocus();
+    Unfinished::takeKeyboard();
 }
 
 void RecordForm::refresh(bool isOther)
 {
-    const void *record = m_id ? m_session.records()->find(m_type, m_id) : nullptr;
+    const void *record = shownRecord();
     setEnabled(record && !m_session.isReadOnly());
     const void *shown = record ? record : describe(m_type).defaults;
     for (const Line &line : m_lines) {
@@ -117,6 +199,10 @@ void RecordForm::refresh(bool isOther)
 
 void RecordForm::apply(const ChangeNotice &notice)
 {
+    std::erase_if(m_waiting, [&](const auto &waiting) {
+        const void *known = notice.after->find(m_type, waiting.first);
+        return !known || isWithdrawn(describe(m_type), known);
+    });
     if (m_id == 0)
         return;
     // Records that it names may go by another name now.
@@ -147,7 +233,7 @@ void RecordForm::edit(std::string_view field)
 void RecordForm::hideEvent(QHideEvent *event)
 {
     settle();
-    QWidget::hideEvent(event);
+    Unfinished::hideEvent(event);
 }
 
 } // namespace lastrivet::ui

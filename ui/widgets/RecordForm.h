@@ -4,11 +4,15 @@
 
 #include "core/project/Project.h"
 #include "core/records/Description.h"
+#include "ui/widgets/Unfinished.h"
 
-#include <QWidget>
+#include <QString>
+#include <QStringList>
 
+#include <cstdint>
 #include <functional>
 #include <initializer_list>
+#include <map>
 #include <string_view>
 #include <vector>
 
@@ -21,7 +25,10 @@ class FieldEditor;
 class Session;
 
 /// Shows chosen fields of one record and changes them in place, each as a change of its own.
-class RecordForm final : public QWidget {
+///
+/// What cannot be kept, as while the disk is gone, waits with its record while another is shown, is
+/// there with it again, and holds the window back like a form that is begun.
+class RecordForm final : public Unfinished {
     Q_OBJECT
 
 public:
@@ -47,6 +54,12 @@ public:
     void apply(const ChangeNotice &notice);
     /// Keeps what is being typed.
     void settle();
+    /// True while words are typed that are not on record: after `settle`, such as could not be
+    /// kept.
+    bool isBegun() const override;
+    QStringList contents() const override;
+    QString heldBackWords() const override;
+    void takeKeyboard() override;
     /// Puts the cursor into a field.
     void edit(std::string_view field);
 
@@ -62,12 +75,19 @@ private:
     void addRow(QFormLayout *layout, const Row &row);
     void commit(const Line &line, const std::function<bool(void *)> &assign);
     void refresh(bool isOther);
+    /// Null when there is none.
+    const void *shownRecord() const;
+    bool isBeingTyped() const;
+    void setAside();
+    void takeUp();
 
     Session &m_session;
     RecordType m_type;
     std::int64_t m_id = 0;
     std::vector<Line> m_lines;
     Check m_check;
+    /// What was typed about other records and could not be kept, by record and editor.
+    std::map<std::int64_t, std::map<FieldEditor *, QString>> m_waiting;
 };
 
 } // namespace lastrivet::ui

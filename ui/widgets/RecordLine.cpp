@@ -41,6 +41,12 @@ void RecordLine::setChosen(std::int64_t id)
     setModified(false);
 }
 
+void RecordLine::typeAgain(const QString &words)
+{
+    setText(words);
+    setModified(true);
+}
+
 void RecordLine::offer()
 {
     const auto records = m_session.records();

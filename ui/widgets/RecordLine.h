@@ -30,6 +30,8 @@ public:
     void settle();
     /// True between typing and settling.
     bool isBeingTyped() const { return isModified(); }
+    /// Puts words in that were typed before and are to be settled yet.
+    void typeAgain(const QString &words);
 
 Q_SIGNALS:
     void chosenByPerson(qint64 id);

@@ -44,6 +44,16 @@ bool RecordSetEditor::isBeingTyped() const
     return m_line->isBeingTyped();
 }
 
+QString RecordSetEditor::typed() const
+{
+    return m_line->text();
+}
+
+void RecordSetEditor::typeAgain(const QString &words)
+{
+    m_line->typeAgain(words);
+}
+
 void RecordSetEditor::settle()
 {
     m_line->settle();

@@ -22,6 +22,8 @@ public:
 
     void show(const void *record) override;
     bool isBeingTyped() const override;
+    QString typed() const override;
+    void typeAgain(const QString &words) override;
     void settle() override;
 
 private:

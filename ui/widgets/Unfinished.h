@@ -23,7 +23,7 @@ public:
     /// That what is begun here held something else back, and what can be done now.
     virtual QString heldBackWords() const;
     /// Brings it into view on its page, with the keyboard where it was last.
-    void takeKeyboard();
+    virtual void takeKeyboard();
     /// Hides it while something else is shown than what it is about; what is begun stays begun.
     void park();
     /// Shows it again when it was begun as it was parked.

@@ -27,6 +27,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -126,6 +128,27 @@ TEST_CASE("A question that is half answered holds the window back like a form")
     CHECK(opened.view().current() == PageId::Squawks);
     ask->leave();
     CHECK(opened.window.close());
+}
+
+TEST_CASE("What is typed into a record and cannot be saved holds the window back")
+{
+    Opened opened;
+    const auto folder = opened.workshop.folder();
+    auto elsewhere = folder;
+    elsewhere += ".unplugged";
+    opened.showSquawk();
+    std::filesystem::rename(folder, elsewhere);
+    test::type(opened.view().page(PageId::Squawks), QStringLiteral("Title"),
+               QStringLiteral("Cracked rivet"));
+    REQUIRE_FALSE(opened.window.close());
+    CHECK(test::says(opened.window, QStringLiteral("What was typed here is not on record")));
+    QLineEdit &title = test::field(opened.window, QStringLiteral("Title"));
+    CHECK(title.text() == QStringLiteral("Cracked rivet"));
+    CHECK(opened.window.focusWidget() == &title);
+    std::filesystem::rename(elsewhere, folder);
+    CHECK(opened.window.close());
+    CHECK(opened.workshop.session()->records()->find(opened.workshop.squawk)->title ==
+          "Cracked rivet");
 }
 
 TEST_CASE("A form on another board of its page comes up with the board's own button")

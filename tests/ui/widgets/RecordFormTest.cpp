@@ -104,6 +104,65 @@ TEST_CASE("A name that could not be saved stays as it was typed, and is kept whe
     CHECK(opened.bay().name == "Bay 4");
 }
 
+TEST_CASE("What could not be saved waits with its record while another is shown")
+{
+    Opened opened;
+    const auto folder = opened.workshop.folder();
+    auto elsewhere = folder;
+    elsewhere += ".unplugged";
+    std::filesystem::rename(folder, elsewhere);
+    QLineEdit *name = opened.line(QStringLiteral("Bay 3"));
+    REQUIRE(name);
+    name->selectAll();
+    QTest::keyClicks(name, QStringLiteral("Bay 4"));
+    QTest::keyClicks(&opened.note(), QStringLiteral("Mind the grommet"));
+    opened.form.show(opened.workshop.rudder.value());
+    CHECK(name->text() == QStringLiteral("Rudder"));
+    CHECK(opened.note().toPlainText().isEmpty());
+    CHECK(opened.form.isBegun());
+    opened.form.show(opened.workshop.bay.value());
+    CHECK(name->text() == QStringLiteral("Bay 4"));
+    CHECK(opened.note().toPlainText() == QStringLiteral("Mind the grommet"));
+    std::filesystem::rename(elsewhere, folder);
+    opened.form.settle();
+    CHECK(opened.bay().name == "Bay 4");
+    CHECK(opened.bay().note == "Mind the grommet");
+    CHECK(opened.session->records()->find(opened.workshop.rudder)->name == "Rudder");
+    CHECK_FALSE(opened.form.isBegun());
+}
+
+TEST_CASE("A note that could not be kept waits with its record, and goes when that does")
+{
+    Opened opened;
+    QObject::connect(opened.session.get(), &Session::changed, &opened.form,
+                     [&](const ChangeNotice &notice) { opened.form.apply(notice); });
+    Id<Component> spare;
+    REQUIRE(opened.session->change(QStringLiteral("Spare"), [&](Edit &edit) {
+        Component part = *edit.records().find(opened.workshop.bay);
+        part.id = {};
+        part.code = "SP";
+        part.name = "Spare";
+        spare = edit.put(part);
+    }));
+    opened.form.show(spare.value());
+    opened.why = QStringLiteral("Not now.");
+    QTest::keyClicks(&opened.note(), QStringLiteral("Mind the grommet"));
+    opened.form.show(opened.workshop.rudder.value());
+    CHECK(opened.note().toPlainText().isEmpty());
+    CHECK(opened.form.isBegun());
+    SECTION("it is there again with it")
+    {
+        opened.form.show(spare.value());
+        CHECK(opened.note().toPlainText() == QStringLiteral("Mind the grommet"));
+    }
+    SECTION("it goes with it")
+    {
+        opened.session->undo();
+        REQUIRE_FALSE(opened.session->records()->find(spare));
+        CHECK_FALSE(opened.form.isBegun());
+    }
+}
+
 TEST_CASE("A line for a record says so when nothing is called what was typed")
 {
     Opened opened;
