@@ -14162,6 +14162,14 @@
         <source>Making anew what can be</source>
         <translation>Macht neu, was geht</translation>
     </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stopped before the end: what is listed as done was made, and not everything was looked over.</source>
+        <translation>Vor dem Ende angehalten: was als erledigt aufgeführt ist, ist gemacht, und nicht alles ist durchgesehen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::FlightForm</name>

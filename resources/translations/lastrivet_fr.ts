@@ -14162,6 +14162,14 @@
         <source>Making anew what can be</source>
         <translation>Réfection de ce qui peut l’être</translation>
     </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Stopped before the end: what is listed as done was made, and not everything was looked over.</source>
+        <translation>Arrêté avant la fin&#xa0;: ce qui est indiqué comme fait l’est, et tout n’a pas été examiné.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::FlightForm</name>

@@ -4,6 +4,7 @@
 
 #include "core/verify/Repair.h"
 #include "ui/convert/QtText.h"
+#include "ui/shell/Progress.h"
 #include "ui/shell/Session.h"
 
 #include <QDialogButtonBox>
@@ -11,6 +12,8 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <memory>
 
 namespace lastrivet::ui {
 
@@ -20,6 +23,13 @@ FindingsDialog::FindingsDialog(Session &session, const Verification &found, QWid
     , m_summary(new QLabel(this))
     , m_list(new QListWidget(this))
     , m_mend(new QPushButton(tr("Make anew what can be"), this))
+    , m_stop(new QPushButton(tr("Cancel"), this))
+{
+    build();
+    fill(found, {});
+}
+
+void FindingsDialog::build()
 {
     setWindowTitle(tr("Records and files looked over"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -35,7 +45,8 @@ FindingsDialog::FindingsDialog(Session &session, const Verification &found, QWid
     explanation->setWordWrap(true);
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     buttons->addButton(m_mend, QDialogButtonBox::ActionRole);
-    m_mend->setEnabled(!session.isReadOnly());
+    buttons->addButton(m_stop, QDialogButtonBox::ActionRole);
+    setRunning(false);
     auto *layout = new QVBoxLayout(this);
     layout->addWidget(m_summary);
     layout->addWidget(m_list, 1);
@@ -44,7 +55,14 @@ FindingsDialog::FindingsDialog(Session &session, const Verification &found, QWid
     resize(640, 420);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_mend, &QPushButton::clicked, this, &FindingsDialog::mend);
-    fill(found, {});
+    connect(m_stop, &QPushButton::clicked, this, &FindingsDialog::stop);
+}
+
+void FindingsDialog::setRunning(bool isRunning)
+{
+    m_mend->setEnabled(!isRunning && !m_session.isReadOnly());
+    m_stop->setEnabled(true);
+    m_stop->setVisible(isRunning);
 }
 
 void FindingsDialog::fill(const Verification &found, const std::vector<std::string> &mended)
@@ -63,16 +81,38 @@ void FindingsDialog::fill(const Verification &found, const std::vector<std::stri
 
 void FindingsDialog::mend()
 {
-    m_mend->setEnabled(false);
-    const auto repaired = std::make_shared<Repair>();
-    m_session.runLong(
+    struct Mended {
+        Repair repair;
+        bool is_stopped = false;
+    };
+    setRunning(true);
+    const auto mended = std::make_shared<Mended>();
+    m_progress = m_session.runLong(
         tr("Making anew what can be"),
-        [repaired, folder = m_session.project().folder()](Progress &progress) {
-            *repaired = repair(folder, {}, Writer::ThisProgram);
+        [mended, folder = m_session.project().folder()](Progress &progress) {
+            mended->repair = repair(folder, progress.stopToken(), Writer::ThisProgram);
+            mended->is_stopped = progress.isCancelled();
+            // Also when it was stopped: what was made by then is there.
             progress.noteKept();
         },
-        this, [this, repaired] { fill(repaired->after, repaired->done); },
-        [this] { m_mend->setEnabled(true); });
+        this,
+        [this, mended] {
+            setRunning(false);
+            // Only once: there is nothing more to be made.
+            m_mend->setEnabled(mended->is_stopped && !m_session.isReadOnly());
+            fill(mended->repair.after, mended->repair.done);
+            if (mended->is_stopped)
+                m_summary->setText(tr("Stopped before the end: what is listed as done was made, "
+                                      "and not everything was looked over."));
+        },
+        [this] { setRunning(false); });
+}
+
+void FindingsDialog::stop()
+{
+    m_stop->setEnabled(false);
+    if (const auto running = m_progress.lock())
+        running->cancel();
 }
 
 QStringList FindingsDialog::lines() const

@@ -6,15 +6,19 @@
 
 #include <QDialog>
 
+#include <memory>
+
 class QLabel;
 class QListWidget;
 class QPushButton;
 
 namespace lastrivet::ui {
 
+class Progress;
 class Session;
 
-/// What was found wrong with a project, all of it, and the button that makes anew what can be.
+/// What was found wrong with a project, all of it, and the button that makes anew what can be. That
+/// can be stopped here: while the dialog is open, the foot of the window cannot be reached.
 class FindingsDialog final : public QDialog {
     Q_OBJECT
 
@@ -27,12 +31,18 @@ public:
     void mend();
 
 private:
+    void build();
     void fill(const Verification &found, const std::vector<std::string> &mended);
+    void setRunning(bool isRunning);
+    void stop();
 
     Session &m_session;
     QLabel *m_summary;
     QListWidget *m_list;
     QPushButton *m_mend;
+    QPushButton *m_stop;
+    /// Of what is being made anew, or was last.
+    std::weak_ptr<Progress> m_progress;
 };
 
 } // namespace lastrivet::ui

@@ -170,6 +170,46 @@ TEST_CASE("Files that nothing on record can be compared with are not said to be 
     CHECK(said.contains(QStringLiteral("no SHA-256 on record")));
 }
 
+TEST_CASE("A repair can be stopped where it was begun, and says that it was")
+{
+    test::Workshop workshop;
+    test::WaitingExecutor executor;
+    Session session(Project::open(workshop.folder(), {&workshop.clock, "Robin"}), executor,
+                    test::theme());
+    FindingsDialog dialog(session, {}, nullptr);
+    dialog.setAttribute(Qt::WA_DeleteOnClose, false);
+    dialog.show();
+    const QString cancel = QStringLiteral("Cancel");
+    const QString mend = QStringLiteral("Make anew what can be");
+    CHECK_FALSE(test::button(dialog, cancel));
+    // With the whole look this would be found.
+    std::ofstream(workshop.folder() / "photos" / "nobody-knows-this.jpg") << "a picture";
+    REQUIRE(session.change(QStringLiteral("Photo"), [](Edit &edit) {
+        Media media;
+        media.file = "photos/gone.jpg";
+        edit.put(media);
+    }));
+    test::press(dialog, mend);
+    CHECK_FALSE(test::button(dialog, mend));
+    test::press(dialog, cancel);
+    CHECK_FALSE(test::button(dialog, cancel));
+    while (!session.running().empty()) {
+        executor.work();
+        executor.finish();
+    }
+    CHECK(test::says(dialog, QStringLiteral("Stopped before the end")));
+    CHECK(dialog.lines().filter(QStringLiteral("nobody-knows-this")).isEmpty());
+    CHECK_FALSE(dialog.lines().filter(QStringLiteral("Done: ")).isEmpty());
+    CHECK_FALSE(test::button(dialog, cancel));
+    test::press(dialog, mend);
+    while (!session.running().empty()) {
+        executor.work();
+        executor.finish();
+    }
+    CHECK_FALSE(dialog.lines().filter(QStringLiteral("nobody-knows-this")).isEmpty());
+    CHECK_FALSE(test::says(dialog, QStringLiteral("Stopped before the end")));
+}
+
 TEST_CASE("A repair that fails can be tried again")
 {
     test::Workshop workshop;
