@@ -7026,6 +7026,17 @@
     </message>
 </context>
 <context>
+    <name>RecordNames</name>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>It is about: %1.</source>
+        <translation>Es geht um: %1.</translation>
+    </message>
+</context>
+<context>
     <name>Recording</name>
     <message>
         <source>Logged: %1</source>
@@ -10125,10 +10136,6 @@
     <message>
         <source>Withdraw all %1</source>
         <translation>Alle %1 zurückziehen</translation>
-    </message>
-    <message>
-        <source>and %1 more</source>
-        <translation>und %1 weitere</translation>
     </message>
 </context>
 <context>

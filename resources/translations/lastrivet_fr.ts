@@ -7026,6 +7026,17 @@
     </message>
 </context>
 <context>
+    <name>RecordNames</name>
+    <message>
+        <source>and %1 more</source>
+        <translation>et %1 de plus</translation>
+    </message>
+    <message>
+        <source>It is about: %1.</source>
+        <translation>Il s’agit de&#xa0;: %1.</translation>
+    </message>
+</context>
+<context>
     <name>Recording</name>
     <message>
         <source>Logged: %1</source>
@@ -10125,10 +10136,6 @@
     <message>
         <source>Withdraw all %1</source>
         <translation>Retirer les %1</translation>
-    </message>
-    <message>
-        <source>and %1 more</source>
-        <translation>et %1 de plus</translation>
     </message>
 </context>
 <context>

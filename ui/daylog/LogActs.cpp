@@ -76,10 +76,14 @@ void askToMove(Session &session, ActLine &ask, const std::vector<Id<WorkSession>
 {
     if (entries.empty())
         return;
+    std::vector<RecordRef> records;
+    for (const auto entry : entries)
+        records.push_back({RecordType::WorkSession, entry.value()});
     ask.ask(
         {.words = translated("%n entries go to another day, another part, or both, as in "
                              "“yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.",
-                             int(entries.size())),
+                             int(entries.size())) +
+                  whichOf(*session.records(), records),
          .confirm = translated("Move"),
          .textLabel = translated("To"),
          .textMissing = translated("Say the day, the part, or both.")},

@@ -15,6 +15,7 @@
 #include "ui/parts/TorquePanel.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/ActLine.h"
+#include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
 
@@ -168,16 +169,21 @@ void torque(Session &session, ActLine &ask, const Ids &ids)
         session.complain(tr("The chosen lines have different limits; torque each by itself."));
         return;
     }
+    std::vector<RecordRef> asked;
+    for (const Id<Fastener> id : chosen)
+        asked.push_back({RecordType::Fastener, id.value()});
     const QString words = chosen.size() == 1 ? toQt(first.place)
                                              : tr("%n lines of fasteners, all to the same torque",
-                                                  int(chosen.size()));
+                                                  int(chosen.size())) +
+                                                   whichOf(*records, asked);
     const Id<Tool> tool = records->findLive(first.tool_id) ? first.tool_id : lastWrench(*records);
     ask.ask({.words = words,
              .confirm = tr("Record the torque"),
              .textLabel = limitsOnWrench(first),
              .toolLabel = tr("With"),
              .tool = tool,
-             .textMissing = tr("Write the torque that the wrench showed.")},
+             .textMissing = tr("Write the torque that the wrench showed."),
+             .of = asked},
             [&session, chosen](const ActLine::Answer &answer) {
                 return writeTorques(session, chosen, answer);
             });

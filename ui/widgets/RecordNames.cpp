@@ -6,6 +6,7 @@
 #include "core/records/Designation.h"
 #include "ui/convert/QtText.h"
 
+#include <QCoreApplication>
 #include <QStringList>
 
 namespace lastrivet::ui {
@@ -79,6 +80,26 @@ QString personName(const Records &records, Id<Person> person)
 {
     const Person *found = records.find(person);
     return found ? toQt(found->name) : QString();
+}
+
+QString namesOf(const Records &records, const std::vector<RecordRef> &several)
+{
+    constexpr std::size_t namedAtMost = 6;
+    QStringList names;
+    for (std::size_t i = 0; i < several.size() && i < namedAtMost; ++i)
+        names.append(inWords(designated(records, several[i])));
+    if (several.size() > namedAtMost)
+        names.append(QCoreApplication::translate("RecordNames", "and %1 more")
+                         .arg(several.size() - namedAtMost));
+    return names.join(QStringLiteral("; "));
+}
+
+QString whichOf(const Records &records, const std::vector<RecordRef> &several)
+{
+    if (several.size() < 2)
+        return {};
+    return QLatin1Char('\n') + QCoreApplication::translate("RecordNames", "It is about: %1.")
+                                   .arg(namesOf(records, several));
 }
 
 std::vector<std::int64_t> candidates(const Records &records, const entry::PartFinder &parts,

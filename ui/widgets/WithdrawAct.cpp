@@ -7,29 +7,17 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/ActLine.h"
+#include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
-#include <QStringList>
 
 namespace lastrivet::ui {
 
 namespace {
 
-constexpr std::size_t namedAtMost = 6;
-
 QString translated(const char *text)
 {
     return QCoreApplication::translate("WithdrawAct", text);
-}
-
-QString names(const Records &records, const std::vector<RecordRef> &companions)
-{
-    QStringList list;
-    for (std::size_t i = 0; i < companions.size() && i < namedAtMost; ++i)
-        list.append(inWords(designated(records, companions[i])));
-    if (companions.size() > namedAtMost)
-        list.append(translated("and %1 more").arg(companions.size() - namedAtMost));
-    return list.join(QStringLiteral("; "));
 }
 
 } // namespace
@@ -40,11 +28,12 @@ void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> 
     const QString name = records.size() == 1 ? asSentence(designated(*known, records.front()))
                                              : translated("%1 records").arg(records.size());
     const auto with = acts::companions(*known, records);
-    QString words = translated("%1 will count nowhere any more; the journal keeps it.").arg(name);
+    QString words = translated("%1 will count nowhere any more; the journal keeps it.").arg(name) +
+                    whichOf(*known, records);
     if (!with.empty())
         words +=
             QLatin1Char('\n') +
-            translated("These name it and are withdrawn with it: %1.").arg(names(*known, with));
+            translated("These name it and are withdrawn with it: %1.").arg(namesOf(*known, with));
     const QString confirm = with.empty()
                                 ? translated("Withdraw")
                                 : translated("Withdraw all %1").arg(with.size() + records.size());

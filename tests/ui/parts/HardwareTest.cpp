@@ -7,7 +7,9 @@
 #include "ui/parts/PartSection.h"
 #include "ui/parts/TorquePanel.h"
 
+#include <QApplication>
 #include <QComboBox>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -140,6 +142,38 @@ TEST_CASE("The last wrench is offered for the next bolts, and several go by one 
     window.list().setFocus();
     QTest::keyClick(&window.list(), Qt::Key_T);
     CHECK(window.field(QStringLiteral("With")).text() == QStringLiteral("Torque wrench"));
+}
+
+TEST_CASE("A question about several bolts says which they are, whatever is chosen meanwhile")
+{
+    HardwareWindow window;
+    const auto one = window.add(QStringLiteral("hinge one, 10-32"));
+    const auto two = window.add(QStringLiteral("hinge two, 10-32"));
+    window.show({RecordType::Fastener, one.value()});
+    QTreeView &list = window.list();
+    const auto row = [&](const QString &place) {
+        for (int i = 0; i < list.model()->rowCount(); ++i) {
+            if (list.model()->index(i, 0).data().toString().contains(place))
+                return list.model()->index(i, 0);
+        }
+        return QModelIndex();
+    };
+    const auto chooseBoth = [&] {
+        list.setCurrentIndex(row(QStringLiteral("hinge one")));
+        list.selectionModel()->select(row(QStringLiteral("hinge two")),
+                                      QItemSelectionModel::Select | QItemSelectionModel::Rows);
+        list.setFocus();
+    };
+    chooseBoth();
+    QTest::keyClick(&list, Qt::Key_T);
+    CHECK(says(window.page, QStringLiteral("hinge one")));
+    CHECK(says(window.page, QStringLiteral("hinge two")));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    chooseBoth();
+    QTest::keyClick(&list, Qt::Key_Delete);
+    CHECK(says(window.page, QStringLiteral("It is about: ")));
+    CHECK(says(window.page, QStringLiteral("hinge two")));
+    CHECK(window.at(two).place == "hinge two");
 }
 
 TEST_CASE("Wrong lines and limits of fasteners are refused in one sentence each")

@@ -285,6 +285,7 @@ TEST_CASE("A question about several log entries waits with them", "[daylog]")
     REQUIRE(list);
     list->selectAll();
     window.press(QStringLiteral("Move them…"));
+    CHECK(says(*window.page, QStringLiteral("It is about: ")));
     const auto to = QStringLiteral("To");
     QTest::keyClicks(&window.field(to), QStringLiteral("yesterday"));
     list->setCurrentIndex(list->model()->index(1, 0));
