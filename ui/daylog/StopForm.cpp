@@ -23,6 +23,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <string>
 
 namespace lastrivet::ui {
 
@@ -96,6 +97,12 @@ void StopForm::connectFields()
 {
     for (QLineEdit *field : {m_done, m_stopped, m_worked})
         connect(field, &QLineEdit::returnPressed, this, &StopForm::confirm);
+    for (QLineEdit *field : {m_done, m_stopped, m_worked})
+        connect(field, &QLineEdit::textEdited, &m_soon, qOverload<>(&QTimer::start));
+    connect(&m_soon, &QTimer::timeout, this, [this] {
+        keepWords();
+        keepTimes();
+    });
     connect(m_stopped, &QLineEdit::textEdited, this, &StopForm::takeStopTime);
     connect(m_done, &QLineEdit::textEdited, this, &StopForm::takeTypedTime);
     connect(m_done, &QLineEdit::textChanged, this, &StopForm::askAboutSigned);
@@ -120,12 +127,17 @@ void StopForm::ask()
         m_words->setText(tr("What was done?"));
     m_question->forget();
     m_doubt.forget();
-    m_done->setText(toQt(progress.note));
+    // What could not be kept when the form went is still in it.
+    const bool isAskedAgain = m_asked == timer->began;
+    const QStringList unkept = isAskedAgain && m_isKeptInVain ? timesTyped(*timer) : QStringList();
+    m_asked = timer->began;
+    if (!isAskedAgain || !m_done->isModified())
+        m_done->setText(toQt(progress.note));
     m_typed = minutesTyped();
     m_stopped->setText(isLong ? QString() : clockText(m_session.now()));
     m_measured = isLong ? QString() : hoursText(std::max(worked, Minutes{1}));
     m_worked->setText(m_measured);
-    takeUpTimes(*timer);
+    takeUpTimes(*timer, unkept);
     m_why->hide();
     askAboutSigned();
     show();
@@ -266,15 +278,23 @@ void StopForm::keepWords()
 {
     if (!m_done->isModified() || !m_session.timer() || m_session.isReadOnly())
         return;
-    m_done->setModified(false);
     auto progress = m_session.timerProgress();
     progress.note = toStd(m_done->text());
-    m_session.setTimerProgress(progress);
+    if (m_session.setTimerProgress(progress))
+        m_done->setModified(false);
 }
 
-void StopForm::takeUpTimes(const RunningTimer &timer)
+/// As they are kept; of a field that nobody typed in, nothing.
+QStringList StopForm::timesTyped(const RunningTimer &timer) const
 {
-    const QStringList kept = Drafts(m_session, draftKind).of().split(QLatin1Char('\n'));
+    return {toQt(timer.began.text()), m_stopped->isModified() ? m_stopped->text() : QString(),
+            m_worked->isModified() ? m_worked->text() : QString()};
+}
+
+void StopForm::takeUpTimes(const RunningTimer &timer, const QStringList &unkept)
+{
+    const QStringList kept =
+        unkept.isEmpty() ? Drafts(m_session, draftKind).of().split(QLatin1Char('\n')) : unkept;
     m_areTimesKept = kept.size() == 3 && kept[0] == toQt(timer.began.text());
     if (!m_areTimesKept)
         return;
@@ -294,14 +314,13 @@ void StopForm::keepTimes()
     const auto timer = m_session.timer();
     QString typed;
     if (timer && (m_stopped->isModified() || m_worked->isModified()))
-        typed = QStringList{toQt(timer->began.text()),
-                            m_stopped->isModified() ? m_stopped->text() : QString(),
-                            m_worked->isModified() ? m_worked->text() : QString()}
-                    .join(QLatin1Char('\n'));
+        typed = timesTyped(*timer).join(QLatin1Char('\n'));
     if (typed.isEmpty() && !m_areTimesKept)
         return;
     Drafts(m_session, draftKind).keep({}, typed);
     m_areTimesKept = !typed.isEmpty();
+    const LocalState stored = m_session.localState(draftKind);
+    m_isKeptInVain = !stored.isRead || stored.value.value_or(std::string()) != typed.toStdString();
 }
 
 void StopForm::forgetTimes()

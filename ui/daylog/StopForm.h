@@ -5,8 +5,10 @@
 #include "core/entry/EntryReading.h"
 #include "core/entry/TimerProgress.h"
 #include "ui/daylog/EntryDoubt.h"
+#include "ui/widgets/RestTimer.h"
 
 #include <QFrame>
+#include <QStringList>
 
 #include <optional>
 
@@ -42,11 +44,13 @@ protected:
 
 private:
     void build();
-    /// What is typed stays with the clock, as its note, when the form goes without logging it.
+    /// What is typed stays with the clock, as its note, when the hand rests and when the form goes
+    /// without logging it.
     void keepWords();
     /// So do the times that are typed, until somebody keeps the clock running.
     void keepTimes();
-    void takeUpTimes(const RunningTimer &timer);
+    QStringList timesTyped(const RunningTimer &timer) const;
+    void takeUpTimes(const RunningTimer &timer, const QStringList &unkept);
     void forgetTimes();
     void leave();
     void connectFields();
@@ -69,6 +73,11 @@ private:
     EntryDoubt m_doubt;
     /// Typed times of this clock are kept on this computer.
     bool m_areTimesKept = false;
+    /// What was typed last of them could not be kept.
+    bool m_isKeptInVain = false;
+    /// When the clock began that was asked about last.
+    std::optional<Moment> m_asked;
+    RestTimer m_soon;
     std::optional<Minutes> m_typed;
     /// How long it took before the words said so.
     QString m_measured;

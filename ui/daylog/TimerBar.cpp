@@ -59,6 +59,8 @@ void TimerBar::build()
     connect(m_pause, &QPushButton::clicked, this, &TimerBar::pauseOrResume);
     connect(m_leaveOut, &QPushButton::clicked, this, [this] { change(leaveGapsOut); });
     connect(m_note, &QLineEdit::editingFinished, this, &TimerBar::noteDown);
+    connect(m_note, &QLineEdit::textEdited, &m_soon, qOverload<>(&QTimer::start));
+    connect(&m_soon, &QTimer::timeout, this, &TimerBar::noteDown);
     connect(m_form, &StopForm::recorded, this, &TimerBar::recorded);
     connect(m_form, &StopForm::left, this, [this] {
         m_form->hide();
@@ -68,22 +70,23 @@ void TimerBar::build()
     connect(&m_tick, &QTimer::timeout, this, &TimerBar::tick);
 }
 
-void TimerBar::change(const std::function<void(TimerProgress &)> &body)
+bool TimerBar::change(const std::function<void(TimerProgress &)> &body)
 {
     const auto timer = m_session.timer();
     if (!timer || m_session.isReadOnly())
-        return;
+        return false;
     auto progress = m_session.timerProgress();
     body(progress);
-    m_session.setTimerProgress(progress);
+    return m_session.setTimerProgress(progress);
 }
 
 void TimerBar::noteDown()
 {
     if (!m_note->isModified())
         return;
-    m_note->setModified(false);
-    change([this](TimerProgress &progress) { progress.note = toStd(m_note->text().trimmed()); });
+    if (change(
+            [this](TimerProgress &progress) { progress.note = toStd(m_note->text().trimmed()); }))
+        m_note->setModified(false);
 }
 
 void TimerBar::pauseOrResume()
@@ -155,6 +158,8 @@ void TimerBar::showTimer()
     if (!timer) {
         m_tick.stop();
         m_form->hide();
+        // It was about that clock.
+        m_note->clear();
         return;
     }
     m_tick.start(tickMilliseconds);
@@ -163,8 +168,10 @@ void TimerBar::showTimer()
     m_leaveOut->setVisible(progress.gap_began.has_value());
     m_pause->setText(progress.is_paused ? tr("Go on") : tr("Pause"));
     m_stop->setIcon(m_session.theme().icon(QStringLiteral("actions/timer_stop")));
-    if (!m_note->isModified())
-        m_note->setText(toQt(progress.note));
+    // The same words stay as they are, with the cursor in them.
+    if (const QString note = toQt(progress.note);
+        !m_note->isModified() && m_note->text().trimmed() != note)
+        m_note->setText(note);
 }
 
 } // namespace lastrivet::ui

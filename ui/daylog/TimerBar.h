@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/entry/TimerProgress.h"
+#include "ui/widgets/RestTimer.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -41,7 +42,8 @@ private:
     void build();
     void showTimer();
     void tick();
-    void change(const std::function<void(TimerProgress &)> &body);
+    /// True when it was kept.
+    bool change(const std::function<void(TimerProgress &)> &body);
     void noteDown();
     void pauseOrResume();
     QString wordsFor(const RunningTimer &timer, const TimerProgress &progress) const;
@@ -54,6 +56,7 @@ private:
     QPushButton *m_stop;
     StopForm *m_form;
     QTimer m_tick;
+    RestTimer m_soon;
     bool m_isAway = false;
 };
 

@@ -3,6 +3,7 @@
 #include "ui/daylog/TimerBar.h"
 
 #include "tests/ui/daylog/LogWindow.h"
+#include "tests/ui/support/AwayTable.h"
 
 #include <QComboBox>
 
@@ -187,6 +188,50 @@ TEST_CASE("Times that were typed are there again when the window was closed over
         window.press(QStringLiteral("Stop work"));
         CHECK(window.field(stoppedAt).text().isEmpty());
     }
+}
+
+TEST_CASE("What is typed as work stops is kept when the hand rests, before the form goes")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::hours{5});
+    window.press(QStringLiteral("Stop work"));
+    QTest::keyClicks(&window.field(QStringLiteral("Done")), QStringLiteral("ribs clecoed"));
+    QTest::keyClicks(&window.field(QStringLiteral("Stopped at")), QStringLiteral("19:20"));
+    CHECK(QTest::qWaitFor(
+        [&] { return window.session->localState("clock_stop").value.has_value(); }, 5000));
+    CHECK(window.session->timerProgress().note == "ribs clecoed");
+    CHECK(window.field(QStringLiteral("Done")).text() == QStringLiteral("ribs clecoed"));
+}
+
+TEST_CASE("What was typed as work stops, and could not be kept, is there when it stops again")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::hours{5});
+    window.press(QStringLiteral("Stop work"));
+    QTest::keyClicks(&window.field(QStringLiteral("Done")), QStringLiteral("ribs clecoed"));
+    const AwayTable away(window.workshop, "local_state");
+    window.press(QStringLiteral("Keep it running"));
+    away.putBack();
+    window.press(QStringLiteral("Stop work"));
+    CHECK(window.field(QStringLiteral("Done")).text() == QStringLiteral("ribs clecoed"));
+}
+
+TEST_CASE("A note of the clock that could not be kept stays in its line until it can be")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    QLineEdit &note = window.field(QStringLiteral("Note while at work"));
+    QTest::keyClicks(&note, QStringLiteral("drill 40"));
+    const AwayTable away(window.workshop, "local_state");
+    Q_EMIT note.editingFinished();
+    away.putBack();
+    // The clock is told to the line.
+    window.press(QStringLiteral("Pause"));
+    CHECK(note.text() == QStringLiteral("drill 40"));
+    Q_EMIT note.editingFinished();
+    CHECK(window.session->timerProgress().note == "drill 40");
 }
 
 TEST_CASE("A time of stopping that is none, or lies ahead, is asked for again")
