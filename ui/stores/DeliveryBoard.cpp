@@ -87,7 +87,10 @@ void DeliveryBoard::build()
 
 void DeliveryBoard::connectActs()
 {
-    connect(m_shipment, &QComboBox::activated, this, &DeliveryBoard::filter);
+    connect(m_shipment, &QComboBox::activated, this, [this] {
+        m_wanted = m_shipment->currentData();
+        filter();
+    });
     connect(m_which, &QComboBox::activated, this, &DeliveryBoard::filter);
     connect(m_bring, &QPushButton::clicked, this, &DeliveryBoard::bringIn);
     connect(m_count, &QPushButton::clicked, this, &DeliveryBoard::countChosen);
@@ -102,6 +105,7 @@ void DeliveryBoard::connectActs()
 void DeliveryBoard::showRecord(RecordRef record)
 {
     if (!isListed(record.id)) {
+        m_wanted = {};
         m_shipment->setCurrentIndex(0);
         m_which->setCurrentIndex(0);
         filter();
@@ -112,13 +116,14 @@ void DeliveryBoard::showRecord(RecordRef record)
 void DeliveryBoard::chooseShipment(const QString &name)
 {
     m_shipment->setCurrentIndex(std::max(0, m_shipment->findData(name)));
+    m_wanted = m_shipment->currentData();
     filter();
 }
 
 /// The first entry stands for all of them and has no name as its data.
 void DeliveryBoard::offerShipments(const std::vector<stores::Shipment> &shipments)
 {
-    const QVariant chosen = m_shipment->currentData();
+    const QVariant before = m_shipment->currentData();
     m_shipment->clear();
     m_shipment->addItem(tr("all shipments"));
     for (const stores::Shipment &shipment : shipments) {
@@ -126,10 +131,11 @@ void DeliveryBoard::offerShipments(const std::vector<stores::Shipment> &shipment
         m_shipment->addItem(shipment.isSettled() ? name : tr("%1 (open)").arg(name),
                             toQt(shipment.name));
     }
-    m_shipment->setCurrentIndex(chosen.isValid() ? std::max(0, m_shipment->findData(chosen)) : 0);
-    // Its name may be gone; the list follows what the box says.
-    if (m_shipment->currentData() != chosen)
-        filter();
+    m_shipment->setCurrentIndex(m_wanted.isValid() ? std::max(0, m_shipment->findData(m_wanted))
+                                                   : 0);
+    // Its name may be gone, or there again; the list follows what the box says.
+    if (m_shipment->currentData() != before)
+        applyFilter();
 }
 
 const stores::Shipment *DeliveryBoard::chosenShipment() const
@@ -163,6 +169,11 @@ void DeliveryBoard::filter()
 {
     if (stack().currentWidget() == m_claim)
         showList();
+    applyFilter();
+}
+
+void DeliveryBoard::applyFilter()
+{
     list().setFilter([this](std::int64_t line) { return isListed(line); });
 }
 

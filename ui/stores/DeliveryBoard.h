@@ -6,6 +6,8 @@
 #include "ui/stores/StoreBoard.h"
 #include "ui/widgets/BegunForms.h"
 
+#include <QVariant>
+
 class QComboBox;
 class QLabel;
 class QPushButton;
@@ -38,7 +40,9 @@ private:
     void build();
     void connectActs();
     void offerShipments(const std::vector<stores::Shipment> &shipments);
+    /// Somebody chose what is listed; a letter gives way to the list.
     void filter();
+    void applyFilter();
     bool isListed(std::int64_t line) const;
     const stores::Shipment *chosenShipment() const;
     void say();
@@ -47,6 +51,9 @@ private:
     void enterExpenses();
 
     std::vector<stores::Shipment> m_shipments;
+    /// The name of the shipment that somebody chose, invalid for all of them. It may be gone for a
+    /// while, until a change is undone.
+    QVariant m_wanted;
     QComboBox *m_shipment;
     QComboBox *m_which;
     QLabel *m_words;

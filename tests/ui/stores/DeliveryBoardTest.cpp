@@ -14,6 +14,10 @@
 #include <QItemSelectionModel>
 #include <QListView>
 #include <QPlainTextEdit>
+#include <QVariant>
+
+#include <string>
+#include <vector>
 
 namespace lastrivet::test {
 
@@ -153,6 +157,49 @@ TEST_CASE("What is written into a claim letter is not lost for another letter or
         ask(QStringLiteral("Crate 3"));
         CHECK(board.claim().text().contains(QStringLiteral("Spar caps")));
         CHECK(window.complaint.isEmpty());
+    }
+}
+
+TEST_CASE("A shipment that is opened stays so when its name goes and an undo brings it back")
+{
+    StoresWindow window;
+    auto &board = window.page.deliveries();
+    const auto rename = [&](const std::string &from, const std::string &to) {
+        REQUIRE(window.session->change(QStringLiteral("Another name"), [&](Edit &edit) {
+            std::vector<Id<PartLine>> lines;
+            for (const PartLine &line : edit.records().part_lines) {
+                if (line.shipment == from)
+                    lines.push_back(line.id);
+            }
+            for (const Id<PartLine> id : lines)
+                edit.update(id, [&](PartLine &line) { line.shipment = to; });
+        }));
+    };
+    const auto rows = [&] { return window.list(board).model()->rowCount(); };
+    SECTION("its list is shown again")
+    {
+        board.chooseShipment(QStringLiteral("Crate 1"));
+        REQUIRE(rows() == 1);
+        rename("Crate 1", "Crate 7");
+        CHECK(rows() == 3);
+        window.session->undo();
+        CHECK(rows() == 1);
+        CHECK(choice(board, QStringLiteral("Shipment")).currentData() ==
+              QVariant(QStringLiteral("Crate 1")));
+    }
+    SECTION("the letter about it stays open")
+    {
+        board.chooseShipment(QStringLiteral("Crate 2"));
+        press(window.page, QStringLiteral("Claim letter"));
+        auto *text = board.claim().findChild<QPlainTextEdit *>();
+        REQUIRE(text);
+        QTest::keyClicks(text, QStringLiteral("Dear Kim, "));
+        const QString written = board.claim().text();
+        rename("Crate 2", "Crate 7");
+        CHECK(board.claim().isVisible());
+        window.session->undo();
+        CHECK(board.claim().isVisible());
+        CHECK(board.claim().text() == written);
     }
 }
 
