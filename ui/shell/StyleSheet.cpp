@@ -15,16 +15,16 @@ QPushButton { padding: 5px 14px; border: 1px solid @border; border-radius: 3px;
     background: @raised; }
 QPushButton:hover { background: @surface; }
 QPushButton:pressed, QPushButton:checked { background: @selection; }
-QPushButton:disabled { border-color: @line; }
+QPushButton:disabled { color: @quiet; border-color: @line; }
 QPushButton:focus { border: 2px solid @accent; padding: 4px 13px; }
 QPushButton[primary="true"] { background: @accent; color: @onAccent; border-color: @accent; }
 QPushButton[primary="true"]:focus { border: 2px solid @text; }
-QPushButton[primary="true"]:disabled { background: @raised; color: @border;
+QPushButton[primary="true"]:disabled { background: @raised; color: @quiet;
     border-color: @line; }
 QPushButton[flat="true"] { background: transparent; border-color: transparent; color: @accent;
     padding: 5px 8px; }
 QPushButton[flat="true"]:hover { background: @surface; }
-QPushButton[flat="true"]:disabled { color: @border; }
+QPushButton[flat="true"]:disabled { color: @quiet; }
 QPushButton[flat="true"]:focus { border: 2px solid @accent; padding: 4px 7px; }
 QPushButton::menu-indicator { image: url(:/icons/actions/choose.svg); width: 12px; height: 12px;
     subcontrol-origin: padding; subcontrol-position: center right; right: 6px; }

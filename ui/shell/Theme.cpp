@@ -40,7 +40,7 @@ QPalette paletteOf(const Colours &colours)
     palette.setColor(QPalette::Dark, colours.border);
     palette.setColor(QPalette::Shadow, colours.line);
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
-        palette.setColor(QPalette::Disabled, role, colours.border);
+        palette.setColor(QPalette::Disabled, role, colours.quietText);
     return palette;
 }
 

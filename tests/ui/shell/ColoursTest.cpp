@@ -7,6 +7,7 @@
 #include <QCheckBox>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QSpinBox>
 
 #include <catch2/catch.hpp>
@@ -57,6 +58,24 @@ TEST_CASE("Words reach 4.5 : 1 and shapes 3 : 1 in the light and in the dark")
             CAPTURE(shape.name().toStdString());
             CHECK(contrast(shape, colours->surface) >= 3.0);
             CHECK(contrast(shape, colours->window) >= 3.0);
+        }
+    }
+}
+
+TEST_CASE("What cannot be pressed can still be read: buttons reach 4.5 : 1 when they are disabled")
+{
+    for (const Colours *colours : {&Colours::light(), &Colours::dark()}) {
+        for (const char *kind : {"plain", "primary", "flat"}) {
+            QPushButton button(QStringLiteral("Withdraw"));
+            button.setProperty(kind, true);
+            button.setStyleSheet(styleSheetOf(*colours));
+            button.setEnabled(false);
+            button.ensurePolished();
+            CAPTURE(kind);
+            const QColor words = button.palette().color(QPalette::Disabled, QPalette::ButtonText);
+            CHECK(contrast(words, colours->surface) >= 4.5);
+            CHECK(contrast(words, colours->window) >= 4.5);
+            CHECK(contrast(words, colours->raised) >= 4.5);
         }
     }
 }
