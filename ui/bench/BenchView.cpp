@@ -18,6 +18,7 @@
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/Section.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QKeyEvent>
 #include <QLabel>
@@ -95,7 +96,7 @@ void BenchView::fill()
         return;
     }
     m_here = today::atPart(*records, *answer, m_part);
-    m_name->setText(partName(*records, m_part));
+    m_name->setText(unbroken(partName(*records, m_part)));
     m_steps->setRows(benchStepRows(m_here, *records));
     m_fasteners->setRows(benchFastenerRows(m_here, *records));
     m_checks->setRows(benchCheckRows(m_here, *records));

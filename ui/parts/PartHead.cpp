@@ -9,6 +9,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordNames.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -66,7 +67,7 @@ void PartHead::show(Id<Component> part, const PartFigures &figures)
 {
     const auto records = m_session.records();
     const Component *shown = records->findLive(part);
-    m_heading->setText(shown ? partName(*records, part) : tr("The whole aircraft"));
+    m_heading->setText(shown ? unbroken(partName(*records, part)) : tr("The whole aircraft"));
     m_below->setVisible(shown);
     m_history->setVisible(shown);
     m_shown = shown ? part : Id<Component>{};

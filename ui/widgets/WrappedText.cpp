@@ -10,13 +10,26 @@
 
 namespace lastrivet::ui {
 
+QString unbroken(QString text)
+{
+    for (qsizetype i = 1; i + 1 < text.size(); ++i) {
+        const auto isOfCode = [&](qsizetype at) {
+            return text[at].isUpper() || text[at].isDigit();
+        };
+        if (text[i] == QLatin1Char('-') && isOfCode(i - 1) && isOfCode(i + 1))
+            text[i] = QChar(0x2011);
+    }
+    return text;
+}
+
 QStringList wrapped(const QString &text, const QFont &font, int width, int most)
 {
     const QFontMetrics metrics(font);
     // Lists paint many rows of one line.
     if (most == 1)
         return {metrics.elidedText(text, Qt::ElideRight, width)};
-    QTextLayout layout(text, font);
+    // What is painted is the text as it is.
+    QTextLayout layout(unbroken(text), font);
     QStringList lines;
     layout.beginLayout();
     while (lines.size() < most) {

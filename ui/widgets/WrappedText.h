@@ -11,8 +11,12 @@ class QRect;
 
 namespace lastrivet::ui {
 
-/// The text in lines no wider than `width`, at most `most` of them, broken between words; what is
-/// left over, and the end of a longer word, shows as "…".
+/// The same to be shown in a label that wraps: the hyphens within codes, "LW-B3", are such as no
+/// line is broken at. For the eye only, nothing that is stored, searched or copied.
+QString unbroken(QString text);
+
+/// The text in lines no wider than `width`, at most `most` of them, broken between words, and
+/// not within a code; what is left over, and the end of a longer word, shows as "…".
 QStringList wrapped(const QString &text, const QFont &font, int width, int most);
 
 /// The height of that many lines.

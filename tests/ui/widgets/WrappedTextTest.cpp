@@ -56,6 +56,15 @@ TEST_CASE("A text is broken between words, and every line fits")
     CHECK(lines({}, width, 5) == QStringList{QString()});
 }
 
+TEST_CASE("The code of a part is not broken at its hyphen, and stays as it is written")
+{
+    const QString before = QStringLiteral("The upper skin of");
+    const QString text = before + QStringLiteral(" LW-B3");
+    const int width = widthOf(before + QStringLiteral(" LW-")) + 2;
+    CHECK(lines(text, width, 5) == QStringList{before, QStringLiteral("LW-B3")});
+    CHECK(unbroken(QStringLiteral("LW-B3, half-done")) == QStringLiteral("LW\u2011B3, half-done"));
+}
+
 TEST_CASE(
     "What does not fit into the lines there are, and a word too long for one, ends with a mark")
 {
