@@ -87,6 +87,20 @@ void FlightForm::start()
     noteFields();
 }
 
+void FlightForm::offerPeopleAnew()
+{
+    const bool wasBegun = isBegun();
+    const QString typed = m_pilot->currentText();
+    const Id<Person> chosen = m_pilot->person();
+    const auto records = m_session.records();
+    m_pilot->offer(livePeople(*records), Role::Builder, chosen);
+    // Somebody who is on record goes by the name there.
+    if (!chosen || !records->findLive(chosen))
+        m_pilot->setEditText(typed);
+    if (!wasBegun)
+        noteFields();
+}
+
 QWidget *FlightForm::firstField() const
 {
     return m_minutes;

@@ -24,6 +24,8 @@ public:
 
     /// Today, the pilot of the last flight, no faults.
     void start();
+    /// Offers the people who are on record by now; what is typed stays.
+    void offerPeopleAnew();
     QWidget *firstField() const;
 
 Q_SIGNALS:

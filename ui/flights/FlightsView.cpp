@@ -223,9 +223,12 @@ bool FlightsView::showRecord(RecordRef record)
 void FlightsView::apply(const ChangeNotice &notice)
 {
     m_detail->apply(notice);
-    const bool isAbout = std::ranges::any_of(notice.touched, [](RecordRef record) {
-        return record.type == RecordType::Flight || record.type == RecordType::Person;
-    });
+    const auto isTouched = [&notice](RecordType type) {
+        return std::ranges::find(notice.touched, type, &RecordRef::type) != notice.touched.end();
+    };
+    if (isTouched(RecordType::Person))
+        m_form->offerPeopleAnew();
+    const bool isAbout = isTouched(RecordType::Flight) || isTouched(RecordType::Person);
     // The rules of the test period belong to the project's country, which may have been changed.
     if (isAbout || notice.before->profile_copy != notice.after->profile_copy)
         work();

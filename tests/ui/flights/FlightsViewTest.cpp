@@ -95,6 +95,27 @@ TEST_CASE("A flight that is half typed is begun until it is written down, or dro
     CHECK(form->isBegun());
 }
 
+TEST_CASE("Somebody who came on record meanwhile can be the pilot, and what is typed stays")
+{
+    Shown shown;
+    test::type(shown.view, QStringLiteral("Time in the air"), QStringLiteral("1h20"));
+    Id<Person> pilot;
+    REQUIRE(shown.session->change(QStringLiteral("Person"), [&](Edit &edit) {
+        Person person;
+        person.name = "Kim Adair";
+        person.roles.insert(Role::Helper);
+        pilot = edit.put(person);
+    }));
+    CHECK(test::field(shown.view, QStringLiteral("Time in the air")).text() ==
+          QStringLiteral("1h20"));
+    test::type(shown.view, QStringLiteral("Pilot"), QStringLiteral("Kim Adair"));
+    const auto people = shown.session->records()->people.size();
+    test::press(shown.view, QStringLiteral("Write the flight down"));
+    REQUIRE(shown.session->records()->flights.size() == 1);
+    CHECK(shown.session->records()->flights.begin()->pilot_id == pilot);
+    CHECK(shown.session->records()->people.size() == people);
+}
+
 TEST_CASE("Other rules of the test period are shown as soon as the project goes by them")
 {
     Shown shown;
