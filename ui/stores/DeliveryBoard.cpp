@@ -105,7 +105,7 @@ void DeliveryBoard::connectActs()
 void DeliveryBoard::showRecord(RecordRef record)
 {
     if (!isListed(record.id)) {
-        m_wanted = {};
+        m_wanted = QVariant();
         m_shipment->setCurrentIndex(0);
         m_which->setCurrentIndex(0);
         filter();

@@ -14,7 +14,6 @@
 #include <QItemSelectionModel>
 #include <QListView>
 #include <QPlainTextEdit>
-#include <QVariant>
 
 #include <string>
 #include <vector>
@@ -184,8 +183,8 @@ TEST_CASE("A shipment that is opened stays so when its name goes and an undo bri
         CHECK(rows() == 3);
         window.session->undo();
         CHECK(rows() == 1);
-        CHECK(choice(board, QStringLiteral("Shipment")).currentData() ==
-              QVariant(QStringLiteral("Crate 1")));
+        CHECK(choice(board, QStringLiteral("Shipment")).currentData().toString() ==
+              QStringLiteral("Crate 1"));
     }
     SECTION("the letter about it stays open")
     {
