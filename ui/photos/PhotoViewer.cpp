@@ -182,10 +182,14 @@ QWidget *PhotoViewer::pictureWidget() const
     return m_picture;
 }
 
-void PhotoViewer::show(const Media &media)
+void PhotoViewer::show(const Media &chosen)
 {
+    const Id<Media> id = chosen.id;
     settle();
-    m_media = media.id;
+    // What was kept made other records of these.
+    const auto records = m_session.records();
+    const Media &media = *records->find(id);
+    m_media = id;
     m_isRefining = false;
     const bool isPhoto = media.kind == MediaKind::Photo;
     m_stack->setCurrentWidget(isPhoto ? static_cast<QWidget *>(m_picture) : m_other);
@@ -206,9 +210,12 @@ void PhotoViewer::show(const Media &media)
 
 void PhotoViewer::showTexts(const Media &media)
 {
-    if (!m_caption->hasFocus() || m_caption->text() != toQt(media.caption))
-        m_caption->setText(toQt(media.caption));
-    m_caption->setModified(false);
+    const auto unkept = m_unkept.find(media.id);
+    const bool isUnkept = unkept != m_unkept.end();
+    const QString caption = isUnkept ? unkept->second : toQt(media.caption);
+    if (!m_caption->hasFocus() || m_caption->text() != caption)
+        m_caption->setText(caption);
+    m_caption->setModified(isUnkept);
     m_facts->setText(mediaFacts(media));
     m_picture->setAccessibleName(tr("%1, %2, %n marks", nullptr, int(media.annotations.size()))
                                      .arg(mediaTitle(media), mediaFacts(media)));
@@ -307,13 +314,19 @@ void PhotoViewer::keepCaption()
     const Media *media = m_session.records()->findLive(m_media);
     if (!media || !m_caption->isModified())
         return;
+    const QString typed = m_caption->text();
     m_caption->setModified(false);
-    const std::string caption = toStd(m_caption->text());
+    m_unkept.erase(m_media);
+    const std::string caption = toStd(typed);
     if (caption == media->caption)
         return;
-    m_session.change(tr("%1: caption").arg(mediaTitle(*media)), [&](Edit &edit) {
-        edit.update(m_media, [&](Media &changed) { changed.caption = caption; });
-    });
+    if (m_session.change(tr("%1: caption").arg(mediaTitle(*media)), [&](Edit &edit) {
+            edit.update(m_media, [&](Media &changed) { changed.caption = caption; });
+        }))
+        return;
+    // It waits with its photo, and is tried once more when the line is left again.
+    m_unkept[m_media] = typed;
+    m_caption->setModified(true);
 }
 
 void PhotoViewer::openFile()

@@ -4,7 +4,11 @@
 
 #include "core/project/Project.h"
 
+#include <QString>
 #include <QWidget>
+
+#include <map>
+#include <vector>
 
 class QHBoxLayout;
 class QLabel;
@@ -71,6 +75,8 @@ private:
     QPushButton *m_remove;
     QLabel *m_scale;
     QLineEdit *m_caption;
+    /// Captions that could not be saved, of photos that are shown now or later.
+    std::map<Id<Media>, QString> m_unkept;
     QLabel *m_markLabel;
     QLineEdit *m_markWords;
     QLabel *m_facts;

@@ -198,6 +198,29 @@ TEST_CASE("The picture is enlarged by wheel and keys, moved, and shown whole aga
     CHECK(QApplication::focusWidget() == &viewer.grid());
 }
 
+TEST_CASE("A caption that could not be saved waits with its photo")
+{
+    OpenViewer viewer;
+    const Id<Media> first = viewer.shown().id;
+    QLineEdit &caption = viewer.line(QStringLiteral("what there is to see"));
+    const auto place = viewer.workshop.folder();
+    auto elsewhere = place;
+    elsewhere += ".unplugged";
+    std::filesystem::rename(place, elsewhere);
+    caption.setFocus();
+    QTest::keyClicks(&caption, QStringLiteral("Bay 3"));
+    viewer.button(QStringLiteral("Next"))->click();
+    REQUIRE(viewer.shown().id != first);
+    CHECK(caption.text().isEmpty());
+    viewer.button(QStringLiteral("Previous"))->click();
+    REQUIRE(viewer.shown().id == first);
+    CHECK(caption.text() == QStringLiteral("Bay 3"));
+    std::filesystem::rename(elsewhere, place);
+    viewer.button(QStringLiteral("Next"))->click();
+    CHECK(viewer.session->records()->find(first)->caption == "Bay 3");
+    CHECK(caption.text().isEmpty());
+}
+
 TEST_CASE("A caption that is being written is kept when the next photo is shown")
 {
     OpenViewer viewer;
