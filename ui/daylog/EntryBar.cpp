@@ -148,8 +148,9 @@ void EntryBar::start()
         timer.component_id = read.sessions.front().component_id;
         timer.step_id = read.sessions.front().step_id;
         timer.squawk_id = read.sessions.front().squawk_id;
-        // Names, times and ticks are read again when work stops.
-        const bool isMore = !read.sessions.front().workers.empty() || !read.steps_done.empty();
+        // Other parts, names and ticks are read again when work stops.
+        const bool isMore = read.sessions.size() > 1 || !read.sessions.front().workers.empty() ||
+                            !read.steps_done.empty();
         progress.note = isMore ? toStd(m_line->text()) : read.sessions.front().note;
     }
     if (m_session.setTimer(timer, progress)) {

@@ -7,6 +7,7 @@
 
 #include <QComboBox>
 
+#include <algorithm>
 #include <cstdlib>
 
 namespace lastrivet::test {
@@ -103,6 +104,28 @@ TEST_CASE("A night with the lid closed is noticed, and saying when work stopped 
     QTest::keyClick(&stopped, Qt::Key_Return);
     CHECK(window.latest().minutes == Minutes{80});
     CHECK(window.latest().began == Moment::parse("2026-03-14T18:00"));
+}
+
+TEST_CASE("The clock goes for all the parts that the line named as it was started")
+{
+    LogWindow window;
+    const auto before = window.session->records()->work_sessions.size();
+    window.line().setText(QStringLiteral("RU + LA: hinges drilled"));
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::minutes{60});
+    window.press(QStringLiteral("Stop work"));
+    QTest::keyClick(&window.field(QStringLiteral("Done")), Qt::Key_Return);
+    const Snapshot records = window.session->records();
+    REQUIRE(records->work_sessions.size() == before + 2);
+    IdSet<Component> parts;
+    for (const WorkSession &entry : records->work_sessions) {
+        if (entry.note != "hinges drilled")
+            continue;
+        CHECK(entry.minutes == Minutes{30});
+        parts.push_back(entry.component_id);
+    }
+    std::ranges::sort(parts);
+    CHECK(parts == IdSet<Component>{window.workshop.aileron, window.workshop.rudder});
 }
 
 TEST_CASE("The time that the computer slept can be left out while the clock goes on")
