@@ -21,7 +21,7 @@ std::optional<Violation> newlyBroken(const Records &before, const Records &after
                                      const Profile &profile, const std::set<RecordRef> &touched)
 {
     const std::vector<RecordRef> refs(touched.begin(), touched.end());
-    auto broken = violations(after, profile, refs);
+    auto broken = violations(after, profile, refs, before);
     if (broken.empty())
         return std::nullopt;
     const auto known = violations(before, profile, refs);

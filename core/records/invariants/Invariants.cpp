@@ -32,6 +32,12 @@ std::vector<Violation> violations(const Records &records, const Profile &profile
     return outcome(Review{records, profile, touched});
 }
 
+std::vector<Violation> violations(const Records &records, const Profile &profile,
+                                  std::span<const RecordRef> touched, const Records &before)
+{
+    return outcome(Review{records, profile, touched, before});
+}
+
 std::vector<Violation> violations(const Records &records, const Profile &profile)
 {
     return outcome(Review{records, profile});

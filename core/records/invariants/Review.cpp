@@ -29,6 +29,13 @@ Review::Review(const Records &records, const Profile &profile, std::span<const R
     }
 }
 
+Review::Review(const Records &records, const Profile &profile, std::span<const RecordRef> touched,
+               const Records &before)
+    : Review(records, profile, touched)
+{
+    m_before = &before;
+}
+
 bool Review::covers(RecordRef record) const
 {
     return m_isWhole ||

@@ -21,9 +21,16 @@ public:
     Review(const Records &records, const Profile &profile);
     /// Of touched records, which may be gone.
     Review(const Records &records, const Profile &profile, std::span<const RecordRef> touched);
+    /// The same, where it is known what the records were before, which outlives the review.
+    Review(const Records &records, const Profile &profile, std::span<const RecordRef> touched,
+           const Records &before);
 
     const Records &records() const { return m_records; }
     const Profile &profile() const { return m_profile; }
+    /// The records before they were touched; null when nobody told.
+    const Records *before() const { return m_before; }
+    /// What is under review of a type, be it gone; nothing in a whole review.
+    const std::vector<std::int64_t> &ids(RecordType type) const { return m_ids[std::size_t(type)]; }
 
     /// True when a record of the type is under review, be it one that is gone.
     bool touches(RecordType type) const { return m_isWhole || !ids(type).empty(); }
@@ -85,10 +92,9 @@ public:
     std::vector<Violation> take();
 
 private:
-    const std::vector<std::int64_t> &ids(RecordType type) const { return m_ids[std::size_t(type)]; }
-
     const Records &m_records;
     const Profile &m_profile;
+    const Records *m_before = nullptr;
     bool m_isWhole;
     std::array<std::vector<std::int64_t>, recordTypeCount> m_ids;
     std::vector<Violation> m_violations;

@@ -45,12 +45,48 @@ void checkFollowers(Review &review, const StepGraph &graph, const Closing &closi
     }
 }
 
+/// A new step that comes after none and closes nothing breaks no order: nobody names it yet, unless
+/// that one was touched too.
+bool bearsOnOrder(const Step *was, const Step *is)
+{
+    if (!was || !is)
+        return is && (!is->after.empty() || is->closes);
+    return was->after != is->after || was->closes != is->closes ||
+           was->may_follow != is->may_follow || was->withdrawn_on != is->withdrawn_on ||
+           was->component_id != is->component_id;
+}
+
+bool bearsOnOrder(const Closing *was, const Closing *is)
+{
+    return !was || !is || was->scope != is->scope || was->encloses != is->encloses ||
+           was->withdrawn_on != is->withdrawn_on;
+}
+
+/// A new part holds nothing but what was touched too.
+bool bearsOnOrder(const Component *was, const Component *is)
+{
+    return was && (!is || was->parent_id != is->parent_id);
+}
+
+template <class Record> bool anyBearsOnOrder(const Review &review)
+{
+    const auto &ids = review.ids(Record::type);
+    return std::any_of(ids.begin(), ids.end(), [&](std::int64_t id) {
+        return bearsOnOrder(review.before()->find(Id<Record>{id}),
+                            review.records().find(Id<Record>{id}));
+    });
+}
+
 } // namespace
 
 void checkSteps(Review &review)
 {
     using enum RecordType;
     if (!review.touchesAny(Step, Closing, Component))
+        return;
+    if (review.before() && !anyBearsOnOrder<lastrivet::Step>(review) &&
+        !anyBearsOnOrder<lastrivet::Closing>(review) &&
+        !anyBearsOnOrder<lastrivet::Component>(review))
         return;
     const StepGraph graph{review.records().steps};
     checkCycles(review, graph);

@@ -99,3 +99,74 @@ TEST_CASE("Everything lies inside the closing of the whole aircraft")
     project.step(tail, "Polish", {finish});
     CHECK(wrongs(project).size() == 1);
 }
+
+TEST_CASE("Among many changes the order of steps is looked at for those that bear on it")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto drill = project.step(wing, "Drill");
+    const auto deburr = project.step(wing, "Deburr", {drill});
+    project.change(drill, [&](Step &s) { s.after = {deburr}; });
+    const auto found = [&](const Records &before, RecordRef touched) {
+        return violations(project.records, project.profile, {&touched, 1}, before).size();
+    };
+    const RecordRef step{RecordType::Step, deburr.value()};
+    const RecordRef part{RecordType::Component, wing.value()};
+    auto before = project.records;
+
+    SECTION("words, days and names do not")
+    {
+        project.change(deburr, [&](Step &s) { s.done_on = on("2026-05-01"); });
+        project.change(wing, [&](Component &c) { c.name = "Left wing"; });
+        CHECK(found(before, step) == 0);
+        CHECK(found(before, part) == 0);
+        CHECK(wrongs(project, deburr).size() == 1);
+    }
+    SECTION("what it comes after does")
+    {
+        auto without = *before.find(deburr);
+        without.after = {};
+        before.put(RecordType::Step, &without);
+        CHECK(found(before, step) == 1);
+    }
+    SECTION("a step that is new does when it comes after another")
+    {
+        before.steps.erase(deburr.value());
+        CHECK(found(before, step) == 1);
+    }
+    SECTION("a step that is in force again does")
+    {
+        auto withdrawn = *before.find(deburr);
+        withdrawn.withdrawn_on = on("2026-05-01");
+        before.put(RecordType::Step, &withdrawn);
+        CHECK(found(before, step) == 1);
+    }
+}
+
+TEST_CASE("Moving a part, and what a closing encloses, bear on the order of steps")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto rib = project.part("Rib", wing);
+    const auto tail = project.part("Tail");
+    const auto closing = project.closing(wing);
+    const auto close = project.step(wing, "Rivet the skin");
+    project.change(close, [&](Step &s) { s.closes = closing; });
+    project.step(rib, "Leak test", {close});
+    const auto found = [&](const Records &before, RecordRef touched) {
+        return violations(project.records, project.profile, {&touched, 1}, before).size();
+    };
+    auto before = project.records;
+    CHECK(found(before, {RecordType::Component, rib.value()}) == 0);
+    CHECK(found(before, {RecordType::Closing, closing.value()}) == 0);
+
+    auto elsewhere = *before.find(rib);
+    elsewhere.parent_id = tail;
+    before.put(RecordType::Component, &elsewhere);
+    CHECK(found(before, {RecordType::Component, rib.value()}) == 1);
+
+    auto other = *before.find(closing);
+    other.encloses = {tail};
+    before.put(RecordType::Closing, &other);
+    CHECK(found(before, {RecordType::Closing, closing.value()}) == 1);
+}
