@@ -3,6 +3,7 @@
 #include "core/project/ProjectImplementation.h"
 
 #include "core/project/WorkingEdit.h"
+#include "core/storage/Integrity.h"
 
 #include <SQLiteCpp/Exception.h>
 
@@ -104,9 +105,12 @@ Result<ChangeNotice, Refusal> Project::Implementation::takeBack(const UndoHistor
     storage::Applied applied;
     plan.write = [&]() -> std::optional<Refusal> {
         applied = storage::apply(*m_opening.database, changeset);
-        if (!applied.conflict)
-            return std::nullopt;
-        return conflictRefusal(change, {applied.conflict->record});
+        if (applied.conflict)
+            return conflictRefusal(change, {applied.conflict->record});
+        // With references unchecked nobody says so, and the records could not be read again.
+        const auto torn =
+            plan.rows > manyRows ? storage::ownerOfLeftRows(*m_opening.database) : std::nullopt;
+        return torn ? std::optional(conflictRefusal(change, {*torn})) : std::nullopt;
     };
     // What a later change hung on a record that would go: a picture, say, that was taken in by
     // itself.

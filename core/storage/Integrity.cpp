@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Integrity.h"
 
+#include "core/storage/RecordTable.h"
+
 #include <SQLiteCpp/Statement.h>
 
 #include <fmt/format.h>
@@ -46,6 +48,23 @@ std::vector<DanglingRow> danglingRows(const Database &database)
         rows.push_back({row.getColumn(0).getString(), row.getColumn(1).getInt64(),
                         row.getColumn(2).getString()});
     return rows;
+}
+
+std::optional<RecordRef> ownerOfLeftRows(const Database &database)
+{
+    for (const auto &table : recordTables()) {
+        if (!table.collection())
+            continue;
+        const auto &owner = table.columns().front().name;
+        SQLite::Statement row(database.sql(),
+                              fmt::format(R"(SELECT "{0}" FROM "{1}" WHERE "{0}" NOT IN
+                                             (SELECT "id" FROM "{2}") LIMIT 1)",
+                                          owner, table.name(),
+                                          tablesOf(table.type()).front().name()));
+        if (row.executeStep())
+            return RecordRef{table.type(), row.getColumn(0).getInt64()};
+    }
+    return std::nullopt;
 }
 
 } // namespace lastrivet::storage

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/records/RecordType.h"
 #include "core/storage/Database.h"
 
 #include <optional>
@@ -29,5 +30,8 @@ struct DanglingRow {
     bool operator==(const DanglingRow &) const = default;
 };
 std::vector<DanglingRow> danglingRows(const Database &database);
+
+/// A record that is not there, though a set or list of it has rows left; empty when there is none.
+std::optional<RecordRef> ownerOfLeftRows(const Database &database);
 
 } // namespace lastrivet::storage

@@ -4,6 +4,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <string>
+
 using namespace lastrivet;
 
 namespace {
@@ -155,4 +157,37 @@ TEST_CASE("What an automatic change has hung on a record holds its creation in p
     CHECK(project->records()->find(bulletin.id));
     project.reopen();
     CHECK(project->records()->find(bulletin.id));
+}
+
+TEST_CASE("So it does when the change was one of very many records")
+{
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    Closing lid;
+    lid.title = "Lid";
+    lid.component_id = wing;
+    lid.encloses = {wing};
+    project.change("Lid", [&](Edit &edit) { lid.id = edit.put(lid); });
+    Id<Bulletin> last;
+    project.change("All bulletins", [&](Edit &edit) {
+        for (int i = 1; i <= 501; ++i) {
+            Bulletin bulletin;
+            bulletin.number = std::to_string(i);
+            bulletin.title = "Check the hinge";
+            bulletin.received_on = Moment::parse("2026-01-02");
+            last = edit.put(bulletin);
+        }
+    });
+    project.change(
+        "Seen elsewhere",
+        [&](Edit &edit) { edit.update(last, [&](Bulletin &b) { b.not_inside = {lid.id}; }); },
+        ChangeKind::Automatic);
+    const auto before = project->records();
+    const auto undone = project->undo();
+    REQUIRE_FALSE(undone);
+    CHECK(english(undone.reason()) ==
+          "“All bulletins” cannot be taken back: “Seen elsewhere” changed the same record later.");
+    CHECK(project->records() == before);
+    project.reopen();
+    CHECK(*project->records() == *before);
 }
