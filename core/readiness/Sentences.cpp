@@ -4,6 +4,7 @@
 
 #include "core/base/Tongue.h"
 #include "core/readiness/Names.h"
+#include "core/readiness/OutsideLimits.h"
 
 #include <algorithm>
 #include <array>
@@ -192,8 +193,25 @@ std::optional<Closer> closerOf(const std::vector<Fact> &facts, const std::string
                                            : std::string_view("have it signed again")};
 }
 
+/// With the figures: by how much it is outside tells what is to be done.
+std::optional<Closer> outsideLimits(const Blocker &blocker, const Records &records)
+{
+    std::optional<Message> sentence;
+    if (blocker.record.type == RecordType::Fastener) {
+        if (const Fastener *fastener = records.find(Id<Fastener>{blocker.record.id}))
+            sentence = torqueOutside(*fastener, firstName(blocker, records));
+    } else if (const Measurement *taken = records.find(Id<Measurement>{blocker.record.id})) {
+        sentence = measurementOutside(*taken, firstName(blocker, records));
+    }
+    if (!sentence)
+        return std::nullopt;
+    return Closer{*std::move(sentence), wordings[std::size_t(blocker.rule)].cleared};
+}
+
 std::optional<Closer> closer(const Blocker &blocker, const Records &records)
 {
+    if (blocker.rule == Rule::TorqueOutOfLimits || blocker.rule == Rule::MeasurementOutOfLimits)
+        return outsideLimits(blocker, records);
     if (blocker.rule == Rule::OutdatedSignOff)
         return closerOf(blocker.facts, firstName(blocker, records), records);
     if (blocker.rule == Rule::MissingPart) {

@@ -6656,6 +6656,26 @@
         <source>Photographs that could not be printed, each with the reason in its place: {0}.</source>
         <translation>Fotos, die nicht gedruckt werden konnten, jedes mit dem Grund an seiner Stelle: {0}.</translation>
     </message>
+    <message>
+        <source>at least {0}</source>
+        <translation>mindestens {0}</translation>
+    </message>
+    <message>
+        <source>at most {0}</source>
+        <translation>höchstens {0}</translation>
+    </message>
+    <message>
+        <source>{0}: the last measurement is {1}, outside its limits ({2})</source>
+        <translation>{0}: die letzte Messung ergab {1} und liegt außerhalb ihrer Grenzen ({2})</translation>
+    </message>
+    <message>
+        <source>{0}: the torque is {1} ({3} less a drag of {4}), outside its limits ({2})</source>
+        <translation>{0}: das Drehmoment von {1} ({3} weniger {4} Laufmoment) liegt außerhalb seiner Grenzen ({2})</translation>
+    </message>
+    <message>
+        <source>{0}: the torque is {1}, outside its limits ({2})</source>
+        <translation>{0}: das Drehmoment von {1} liegt außerhalb seiner Grenzen ({2})</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

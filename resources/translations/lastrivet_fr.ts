@@ -6656,6 +6656,26 @@
         <source>Photographs that could not be printed, each with the reason in its place: {0}.</source>
         <translation>Photos qui n&apos;ont pas pu être imprimées, chacune avec la raison à sa place&#xa0;: {0}.</translation>
     </message>
+    <message>
+        <source>at least {0}</source>
+        <translation>au moins {0}</translation>
+    </message>
+    <message>
+        <source>at most {0}</source>
+        <translation>au plus {0}</translation>
+    </message>
+    <message>
+        <source>{0}: the last measurement is {1}, outside its limits ({2})</source>
+        <translation>{0}&#xa0;: la dernière mesure est de {1}, hors limites ({2})</translation>
+    </message>
+    <message>
+        <source>{0}: the torque is {1} ({3} less a drag of {4}), outside its limits ({2})</source>
+        <translation>{0}&#xa0;: le couple est de {1} ({3} moins un couple de frottement de {4}), hors limites ({2})</translation>
+    </message>
+    <message>
+        <source>{0}: the torque is {1}, outside its limits ({2})</source>
+        <translation>{0}&#xa0;: le couple est de {1}, hors limites ({2})</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

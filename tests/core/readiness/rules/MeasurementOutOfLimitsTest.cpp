@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Sentences.h"
 #include "tests/support/RuleBench.h"
 
 #include <catch2/catch.hpp>
@@ -40,4 +41,24 @@ TEST_CASE("Only the latest of repeated measurements counts")
     CHECK(bench.must(bad, "2026-03-04"));
     CHECK(bench.quiet(bad, "2026-03-05"));
     CHECK(bench.quiet(good, "2026-03-05"));
+}
+
+TEST_CASE("A measurement outside its limits is told with its figures")
+{
+    RuleBench bench(readiness::Rule::MeasurementOutOfLimits);
+    const auto saidOf = [&](Id<Measurement> id) {
+        const auto blocker = bench.about(id, "2026-03-04");
+        REQUIRE(blocker);
+        return english(readiness::sentence(*blocker, bench.records));
+    };
+    const auto gap = measured(bench, 2.01, "2026-03-04");
+    CHECK_THAT(saidOf(gap),
+               Catch::EndsWith(": the last measurement is 2.01, outside its limits (1 to 2)"));
+    bench.change(gap, [](Measurement &m) {
+        m.unit = "mm";
+        m.minimum.reset();
+    });
+    CHECK_THAT(
+        saidOf(gap),
+        Catch::EndsWith(": the last measurement is 2.01 mm, outside its limits (at most 2 mm)"));
 }

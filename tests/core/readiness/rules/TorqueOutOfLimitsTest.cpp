@@ -1,8 +1,11 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Sentences.h"
 #include "tests/support/RuleBench.h"
 
 #include <catch2/catch.hpp>
+
+#include <string>
 
 using namespace lastrivet;
 using namespace lastrivet::test;
@@ -23,6 +26,13 @@ Id<Fastener> torqued(RuleBench &bench, double value, double drag)
     return bench.add(f);
 }
 
+std::string saidOf(const RuleBench &bench, Id<Fastener> fastener)
+{
+    const auto blocker = bench.about(fastener, "2026-03-10");
+    REQUIRE(blocker);
+    return english(readiness::sentence(*blocker, bench.records));
+}
+
 } // namespace
 
 TEST_CASE("The drag of the nut is taken off before the torque is held against its limits")
@@ -41,4 +51,19 @@ TEST_CASE("Decimals meet a limit exactly")
     CHECK(bench.quiet(torqued(bench, 55.3, 5.3), "2026-03-10"));
     CHECK(bench.quiet(torqued(bench, 70.1, 0.1), "2026-03-10"));
     CHECK(bench.must(torqued(bench, 70.11, 0.1), "2026-03-10"));
+}
+
+TEST_CASE("A torque outside its limits is told with its figures")
+{
+    using Catch::EndsWith;
+    RuleBench bench(readiness::Rule::TorqueOutOfLimits);
+    CHECK_THAT(saidOf(bench, torqued(bench, 76, 5.3)),
+               EndsWith(": the torque is 70.7 in-lb (76 less a drag of 5.3), outside its limits "
+                        "(50 to 70 in-lb)"));
+    CHECK_THAT(saidOf(bench, torqued(bench, 48.25, 0)),
+               EndsWith(": the torque is 48.25 in-lb, outside its limits (50 to 70 in-lb)"));
+    const auto open = torqued(bench, 40, 0);
+    bench.change(open, [](Fastener &f) { f.torque_max.reset(); });
+    CHECK_THAT(saidOf(bench, open),
+               EndsWith(": the torque is 40 in-lb, outside its limits (at least 50 in-lb)"));
 }
