@@ -8,7 +8,7 @@ import sqlite3
 import subprocess
 import zoneinfo
 
-from documents import BUILDER, HELPER, LEFT_WING, bench
+from documents import BUILDER, HELPER, INSPECTOR, LEFT_SKIN, LEFT_WING, bench, of_this
 from terminal import PROGRAM, TerminalTest
 
 
@@ -112,6 +112,25 @@ class Log(TerminalTest):
         text = self.ask("log", self.project, "--component", "LW", "--minutes", "5", "--note", "x",
                         "--began", "2190-01-01").out
         self.assertIn("2190-01-01, which is still to come", text)
+
+    def test_a_signature_that_work_came_after_is_named_once(self):
+        self.project = self.folder / "Signed.lastrivet"
+        self.make_project(of_this(
+            bench(),
+            hold_points=[{"id": 60, "closing_id": LEFT_SKIN, "kind": "pre_cover",
+                          "signer_role": "inspector"}],
+            sign_offs=[{"id": 61, "hold_point_id": 60, "person_id": INSPECTOR,
+                        "signed_on": "2026-03-01"}]))
+        entry = ("log", self.project, "--component", "LW-R1", "--minutes", "5", "--note", "x",
+                 "--began", "2026-03-02")
+        lines = self.ask(*entry).out.splitlines()
+        self.assertEqual(len(lines), 2, lines)
+        self.assertTrue(lines[1].startswith("Left wing, lower skin: "), lines)
+        self.assertIn("after the signature came", lines[1])
+        self.assertEqual(len(self.ask(*entry).out.splitlines()), 1)
+        elsewhere = ("log", self.project, "--component", "RW", "--minutes", "5", "--note", "x")
+        self.assertEqual(len(self.ask(*elsewhere).out.splitlines()), 1)
+        self.ask(*entry, "--json").json()
 
     def workers(self, session):
         return [row["person_id"] for row in self.database(

@@ -7,10 +7,13 @@
 #include "core/base/JsonWriter.h"
 #include "core/base/Trimmed.h"
 #include "core/project/acts/Sessions.h"
+#include "core/readiness/Readiness.h"
+#include "core/readiness/Sentences.h"
 #include "core/records/invariants/Bounds.h"
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <fmt/ostream.h>
 #include <optional>
 
@@ -56,6 +59,43 @@ void writeJson(Id<WorkSession> id, const WorkSession &session, std::ostream &out
     json.endObject();
 }
 
+/// What the answer says of a signature that work came after; null when it says nothing.
+const readiness::Blocker *outdatedIn(const readiness::Answer &answer, Id<Closing> id,
+                                     RecordRef holdPoint)
+{
+    const auto *closing = answer.closing(id);
+    if (!closing)
+        return nullptr;
+    const auto found = std::find_if(
+        closing->blockers.begin(), closing->blockers.end(), [&](const readiness::Blocker &known) {
+            return known.rule == readiness::Rule::OutdatedSignOff && known.record == holdPoint;
+        });
+    return found == closing->blockers.end() ? nullptr : &*found;
+}
+
+/// Names each signature that held until the change and does not any more without a word on it.
+void tellOutdated(const ChangeNotice &notice, const Project &project, std::ostream &out)
+{
+    if (notice.after->sign_offs.isEmpty())
+        return;
+    const auto before = readiness::readiness(*notice.before, project.profile(), project.today());
+    const auto after = readiness::readiness(*notice.after, project.profile(), project.today());
+    for (const auto &closing : after.closings) {
+        if (isClosed(closing.state))
+            continue;
+        for (const auto &blocker : closing.blockers) {
+            if (blocker.rule != readiness::Rule::OutdatedSignOff ||
+                outdatedIn(before, closing.id, blocker.record))
+                continue;
+            const std::string line = fmt::format(
+                "{}: {}; {}.", notice.after->find(closing.id)->title,
+                english(readiness::sentence(blocker, *notice.after)),
+                english(readiness::clearedBy(blocker, *notice.after, project.profile())));
+            fmt::print(out, "{}\n", onOneLine(line));
+        }
+    }
+}
+
 Outcome enter(const Options &options, Terminal &terminal)
 {
     const auto project = openForWriting(options.project, options.who, terminal);
@@ -64,8 +104,9 @@ Outcome enter(const Options &options, Terminal &terminal)
     const std::string label =
         fmt::format("Logged {} on {}", hoursText(*session.minutes), part.code);
     Id<WorkSession> id;
-    requireDone(
-        project->change(label, [&](Edit &edit) { id = acts::enterSession(edit, session); }));
+    const auto done =
+        project->change(label, [&](Edit &edit) { id = acts::enterSession(edit, session); });
+    requireDone(done);
     if (options.json) {
         writeJson(id, session, terminal.out());
         terminal.out() << '\n';
@@ -74,6 +115,7 @@ Outcome enter(const Options &options, Terminal &terminal)
         fmt::print(terminal.out(), "{} {} on {}{}.\n", onOneLine(label), onOneLine(part.name),
                    session.began->text(),
                    isToCome ? ", which is still to come: it counts from then on" : "");
+        tellOutdated(*done, *project, terminal.out());
     }
     return Outcome::Done;
 }
