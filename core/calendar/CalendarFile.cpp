@@ -152,10 +152,10 @@ void writeCalendar(const std::vector<Entry> &entries, const FileFacts &facts,
 FileFacts fileFacts(const Project &project, std::optional<int> alarmDays)
 {
     constexpr std::size_t keyDigits = 16;
-    const std::vector<JournalEntry> journal = project.journal();
+    const std::string oldest = project.oldestJournalHash();
     const ProjectFacts &facts = project.records()->project;
-    return {journal.empty() ? "new" : journal.front().hash.substr(0, keyDigits), facts.name,
-            project.now(), facts.time_zone, alarmDays};
+    return {oldest.empty() ? "new" : oldest.substr(0, keyDigits), facts.name, project.now(),
+            facts.time_zone, alarmDays};
 }
 
 } // namespace lastrivet::calendar

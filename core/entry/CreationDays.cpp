@@ -17,14 +17,14 @@ CreationDays::CreationDays(const Project &project)
 bool CreationDays::readSome(std::size_t rows)
 {
     if (!m_isListed) {
-        m_rows = m_project.journal();
+        m_rows = m_project.journalLines();
         m_isListed = true;
     }
     const std::size_t end = m_next + std::min(rows, m_rows.size() - m_next);
     const bool isAny = m_next < end;
     const std::string zone = m_project.records()->project.time_zone;
     for (; m_next < end; ++m_next) {
-        const JournalEntry &row = m_rows[m_next];
+        const JournalLine &row = m_rows[m_next];
         if (!isWrittenDown(row))
             continue;
         const std::chrono::sys_time<std::chrono::milliseconds> stamp{

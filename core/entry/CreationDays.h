@@ -32,7 +32,7 @@ private:
     void note(std::int64_t session, Moment day);
 
     const Project &m_project;
-    std::vector<JournalEntry> m_rows;
+    std::vector<JournalLine> m_rows;
     std::size_t m_next = 0;
     bool m_isListed = false;
     std::unordered_map<std::int64_t, Moment> m_days;

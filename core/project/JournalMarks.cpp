@@ -94,7 +94,7 @@ private:
 
 } // namespace
 
-bool isWrittenDown(const JournalEntry &row)
+bool isWrittenDown(const JournalLine &row)
 {
     if (row.kind == ChangeKind::Carried)
         return row.undoes.empty() && !row.label.starts_with(importLabel);

@@ -181,6 +181,11 @@ std::vector<JournalEntry> Project::journal(std::int64_t after) const
     return storage::withFaults([&] { return m_implementation->journal().entries(after); });
 }
 
+std::vector<JournalLine> Project::journalLines() const
+{
+    return storage::withFaults([&] { return m_implementation->journal().lines(); });
+}
+
 std::vector<JournalChange> Project::changesOf(std::int64_t seq) const
 {
     return storage::withFaults(
@@ -190,6 +195,11 @@ std::vector<JournalChange> Project::changesOf(std::int64_t seq) const
 std::string Project::journalHash() const
 {
     return storage::withFaults([&] { return m_implementation->journal().newestHash(); });
+}
+
+std::string Project::oldestJournalHash() const
+{
+    return storage::withFaults([&] { return m_implementation->journal().oldestHash(); });
 }
 
 std::string Project::notePrinted(std::string_view label)

@@ -106,10 +106,14 @@ public:
 
     /// Every journal row behind the row `after`, oldest first, without changesets.
     std::vector<JournalEntry> journal(std::int64_t after = 0) const;
+    /// The same of all rows without their hashes, which is much quicker.
+    std::vector<JournalLine> journalLines() const;
     /// What a row changed, field by field; reads its changeset.
     std::vector<JournalChange> changesOf(std::int64_t seq) const;
     /// The hash of the newest journal row, 64 hex digits; empty before the first.
     std::string journalHash() const;
+    /// The hash of the oldest one, which all copies of the project share.
+    std::string oldestJournalHash() const;
     /// Writes a `printed` row for a document that is about to be made, and returns its hash; of a
     /// project that is only read, the hash of the newest row.
     std::string notePrinted(std::string_view label);

@@ -305,6 +305,13 @@ std::string Journal::newestHash() const
     return row.executeStep() ? hex(blobOf(row.getColumn(0))) : std::string();
 }
 
+std::string Journal::oldestHash() const
+{
+    SQLite::Statement row(m_database.sql(),
+                          R"(SELECT "hash" FROM "journal" ORDER BY "seq" LIMIT 1)");
+    return row.executeStep() ? hex(blobOf(row.getColumn(0))) : std::string();
+}
+
 std::vector<JournalLine> Journal::lines() const
 {
     std::vector<JournalLine> lines;

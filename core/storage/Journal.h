@@ -76,6 +76,8 @@ public:
     std::optional<JournalLine> newest() const;
     /// 64 hex digits; empty for a journal without rows.
     std::string newestHash() const;
+    /// The same of the oldest row, by which copies of a project are known as such.
+    std::string oldestHash() const;
     /// Oldest first. The hashes of a row stand behind its changeset, and SQLite reads through all
     /// of that to find them; lines are had without.
     std::vector<JournalLine> lines() const;

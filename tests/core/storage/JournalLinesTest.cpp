@@ -70,6 +70,7 @@ TEST_CASE("The lines of a journal are its entries without their hashes")
     REQUIRE(journal.newest());
     CHECK(journal.newest()->change_id == entries.back().change_id);
     CHECK(journal.newestHash() == entries.back().hash);
+    CHECK(journal.oldestHash() == entries.front().hash);
 }
 
 TEST_CASE("Whoever reads the lines of a journal does not read through its changes")
