@@ -38,18 +38,39 @@ Message isTaken()
     return {"The project has another file of this name.", {}};
 }
 
-/// Calls `body` with each file record among these; stops after enough errors.
+/// Of a record that came with an earlier import, and whose file the project has lost since.
+Message cannotReplace(const std::string &hash, const Media &media)
+{
+    return {"The project lacks this file, and the one beside the document is another: its SHA-256 "
+            "is {0}, the one on record {1}. Nothing was taken in; put the right file there, or "
+            "take this one away.",
+            {hash, media.sha256}};
+}
+
+/// Of a record that came with an earlier import.
+Message differs()
+{
+    return {"The project has this file with other content than the one beside the document, and no "
+            "SHA-256 on record says which is right. Nothing was taken in, and both are as they "
+            "were; take away the one that is wrong.",
+            {}};
+}
+
+/// Calls `body` with each file record among those that are added and those that are known, and
+/// whether it is known; stops after enough errors.
 template <class Body>
-InputErrors eachFile(std::vector<RecordRef> records, const std::vector<RecordRef> &more,
+InputErrors eachFile(std::vector<RecordRef> records, const std::vector<RecordRef> &known,
                      const ImportPlan &plan, const ImportDocument &document, Body &&body)
 {
-    records.insert(records.end(), more.begin(), more.end());
+    const std::size_t added = records.size();
+    records.insert(records.end(), known.begin(), known.end());
     InputErrors errors;
-    for (const RecordRef &record : records) {
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        const RecordRef record = records[i];
         if (record.type != RecordType::Media || errors.size() == mostErrors)
             continue;
         const auto &media = *plan.merged.find(Id<Media>{record.id});
-        if (std::optional<Message> wrong = body(media))
+        if (std::optional<Message> wrong = body(media, i >= added))
             errors.push_back({document.pointerTo(record) + "/file",
                               designation(plan.merged, record), std::move(*wrong)});
     }
@@ -74,14 +95,14 @@ FileImport::~FileImport()
 
 InputErrors FileImport::check(const ImportPlan &plan, const DocumentReading &reading) const
 {
-    const auto body = [&](const Media &media) -> std::optional<Message> {
+    const auto body = [&](const Media &media, bool isKnown) -> std::optional<Message> {
         // What is wrong with these is said already.
         if (media.file.empty() || reading.faulty.contains({RecordType::Media, media.id.value()}))
             return std::nullopt;
         if (auto wrong = wrongName(media, m_source, m_target))
             return wrong;
         try {
-            return wrongContent(media);
+            return wrongContent(media, isKnown);
         } catch (const evidence::FileFault &fault) {
             return fault.message();
         }
@@ -118,7 +139,7 @@ std::vector<RecordRef> FileImport::incomplete(const ImportPlan &plan) const
     return found;
 }
 
-std::optional<Message> FileImport::wrongContent(const Media &media) const
+std::optional<Message> FileImport::wrongContent(const Media &media, bool isKnown) const
 {
     const auto from = evidence::locate(m_source, media);
     const auto to = evidence::locate(m_target, media);
@@ -127,22 +148,23 @@ std::optional<Message> FileImport::wrongContent(const Media &media) const
         return std::nullopt;
     const std::string hash = evidence::sumOf(evidence::SourceFile{*from});
     if (!media.sha256.empty() && media.sha256 != hash)
-        return isAnother(hash);
+        return isKnown ? cannotReplace(hash, media) : isAnother(hash);
     if (fs::exists(*to, ignored) && evidence::sumOf(evidence::SourceFile{*to}) != hash)
-        return isTaken();
+        return isKnown ? differs() : isTaken();
     return std::nullopt;
 }
 
 InputErrors FileImport::copy(const ImportPlan &plan, const ImportDocument &document)
 {
-    auto errors = eachFile(plan.added, incomplete(plan), plan, document,
-                           [this](const Media &media) { return copyFile(media); });
+    auto errors =
+        eachFile(plan.added, incomplete(plan), plan, document,
+                 [this](const Media &media, bool isKnown) { return copyFile(media, isKnown); });
     for (const fs::path &folder : m_folders)
         evidence::settleFolder(folder);
     return errors;
 }
 
-std::optional<Message> FileImport::copyFile(const Media &media)
+std::optional<Message> FileImport::copyFile(const Media &media, bool isKnown)
 {
     if (auto wrong = wrongName(media, m_source, m_target))
         return wrong;
@@ -156,7 +178,7 @@ std::optional<Message> FileImport::copyFile(const Media &media)
     // Where capitals and small letters are one, it may be the file of another record.
     std::optional<Message> wrong;
     if (isGiven)
-        wrong = isThere ? wrongContent(media) : copyNew(media, from, to);
+        wrong = isThere ? wrongContent(media, isKnown) : copyNew(media, from, to);
     if (!wrong && media.sha256.empty() && fs::is_regular_file(to, ignored)) {
         const evidence::SourceFile file{to};
         m_facts[media.id.value()] = {evidence::sumOf(file), std::int64_t(file.size())};

@@ -51,8 +51,9 @@ private:
     /// Known records whose files lie beside the document and not in the project, or in it without a
     /// sum on record.
     std::vector<RecordRef> incomplete(const ImportPlan &plan) const;
-    std::optional<Message> wrongContent(const Media &media) const;
-    std::optional<Message> copyFile(const Media &media);
+    /// `isKnown`: the record came with an earlier import.
+    std::optional<Message> wrongContent(const Media &media, bool isKnown) const;
+    std::optional<Message> copyFile(const Media &media, bool isKnown);
     std::optional<Message> copyNew(const Media &media, const std::filesystem::path &from,
                                    const std::filesystem::path &to);
 

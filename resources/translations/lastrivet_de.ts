@@ -6676,6 +6676,14 @@
         <source>{0}: the torque is {1}, outside its limits ({2})</source>
         <translation>{0}: das Drehmoment von {1} liegt außerhalb seiner Grenzen ({2})</translation>
     </message>
+    <message>
+        <source>The project has this file with other content than the one beside the document, and no SHA-256 on record says which is right. Nothing was taken in, and both are as they were; take away the one that is wrong.</source>
+        <translation>Das Projekt hat diese Datei mit anderem Inhalt als die neben dem Dokument, und keine SHA-256-Summe sagt, welche die richtige ist. Nichts wurde übernommen, und beide sind, wie sie waren; die falsche wegnehmen.</translation>
+    </message>
+    <message>
+        <source>The project lacks this file, and the one beside the document is another: its SHA-256 is {0}, the one on record {1}. Nothing was taken in; put the right file there, or take this one away.</source>
+        <translation>Dem Projekt fehlt diese Datei, und die neben dem Dokument ist eine andere: ihr SHA-256 ist {0}, festgehalten ist {1}. Nichts wurde übernommen; die richtige Datei dorthin legen oder diese wegnehmen.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -6676,6 +6676,14 @@
         <source>{0}: the torque is {1}, outside its limits ({2})</source>
         <translation>{0}&#xa0;: le couple est de {1}, hors limites ({2})</translation>
     </message>
+    <message>
+        <source>The project has this file with other content than the one beside the document, and no SHA-256 on record says which is right. Nothing was taken in, and both are as they were; take away the one that is wrong.</source>
+        <translation>Le projet a ce fichier avec un autre contenu que celui placé à côté du document, et aucune somme SHA-256 ne dit lequel est le bon. Rien n’a été repris, et tous deux sont restés tels quels&#xa0;; retirez celui qui est faux.</translation>
+    </message>
+    <message>
+        <source>The project lacks this file, and the one beside the document is another: its SHA-256 is {0}, the one on record {1}. Nothing was taken in; put the right file there, or take this one away.</source>
+        <translation>Ce fichier manque au projet, et celui placé à côté du document en est un autre&#xa0;: son SHA-256 est {0}, celui du registre {1}. Rien n’a été repris&#xa0;; placez-y le bon fichier ou retirez celui-ci.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

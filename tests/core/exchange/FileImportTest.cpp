@@ -73,6 +73,11 @@ TEST_CASE("A file that was not there when its record came is copied when the doc
     const auto wrong = importDocument(*made->project, document);
     REQUIRE_FALSE(wrong);
     CHECK(wrong.reason().front().place == "/media/1/file");
+    // The sum of the other picture as coreutils' sha256sum says.
+    CHECK(english(wrong.reason().front().what) ==
+          "The project lacks this file, and the one beside the document is another: its SHA-256 is "
+          "b2917681b4f4fee3ef345ae33557fbe7ddbee9e0851efbff9cad5708ef1ad247, the one on record " +
+              sum + ". Nothing was taken in; put the right file there, or take this one away.");
     CHECK_FALSE(fs::exists(folder / "Demo.lastrivet/own/a.jpg"));
     write(folder / "in/own/b.jpg", "picture");
     const auto again = importDocument(*made->project, document);
@@ -81,4 +86,27 @@ TEST_CASE("A file that was not there when its record came is copied when the doc
     CHECK(again->files_copied == 2);
     CHECK(made->project->records()->find(Id<Media>{1})->sha256 == sum);
     CHECK(fs::exists(folder / "Demo.lastrivet/own/b.jpg"));
+}
+
+TEST_CASE("Of two files of one name that differ, neither of which has a sum, nothing is chosen")
+{
+    const test::TemporaryFolder folder;
+    const fs::path document = folder / "in/document.json";
+    write(document, R"({"format": "lastrivet-records", "version": 1,
+        "project": {"name": "Demo", "profile": "ca"},
+        "media": [{"id": 1, "kind": "photo", "file": "own/a.jpg"}]})");
+    const auto made =
+        importAsNewProject(folder / "Demo.lastrivet", document, ProfileLibrary::standard(), {});
+    REQUIRE(made);
+    write(folder / "Demo.lastrivet/own/a.jpg", "picture");
+    write(folder / "in/own/a.jpg", "picture, cut");
+    const auto wrong = importDocument(*made->project, document);
+    REQUIRE_FALSE(wrong);
+    CHECK(english(wrong.reason().front().what) ==
+          "The project has this file with other content than the one beside the document, and no "
+          "SHA-256 on record says which is right. Nothing was taken in, and both are as they were; "
+          "take away the one that is wrong.");
+    fs::remove(folder / "in/own/a.jpg");
+    REQUIRE(importDocument(*made->project, document));
+    CHECK_FALSE(made->project->records()->find(Id<Media>{1})->sha256.empty());
 }
