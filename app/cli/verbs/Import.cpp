@@ -73,13 +73,30 @@ void requireSomeField(const std::string &file, const exchange::CsvColumns &colum
                     fmt::join(exchange::csvFields(type), ", "))});
 }
 
+/// A column "time" says when, or how long; nobody but its writer knows.
+void warnOfTime(const std::string &file, exchange::TimeColumn time, Terminal &terminal)
+{
+    if (time == exchange::TimeColumn::IsLength)
+        terminal.complain(
+            fmt::format("{}: took the column \"time\" for how long the work took.", file));
+    if (time == exchange::TimeColumn::IsClock)
+        terminal.complain(fmt::format("{}: left out the column \"time\": it holds times of the "
+                                      "day; head it \"duration\" if it says how long.",
+                                      file));
+}
+
 void warnOfColumns(const std::string &file, const exchange::CsvTable &table,
                    const exchange::CsvColumns &columns, RecordType type, Terminal &terminal)
 {
     const auto doubled = exchange::doubledColumns(table, type);
+    const auto time = exchange::timeColumn(table, columns, type);
+    warnOfTime(file, time, terminal);
     std::vector<std::string> unknown;
     for (std::size_t i = 0; i < columns.size(); ++i) {
-        if (columns[i].empty() && std::ranges::find(doubled, table.header[i]) == doubled.end())
+        const bool isTold = time == exchange::TimeColumn::IsClock &&
+                            exchange::plainHeader(table.header[i]) == "time";
+        if (columns[i].empty() && !isTold &&
+            std::ranges::find(doubled, table.header[i]) == doubled.end())
             unknown.push_back(table.header[i]);
     }
     if (!doubled.empty())

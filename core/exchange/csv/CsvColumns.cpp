@@ -114,6 +114,38 @@ std::string asFieldName(std::string_view header, RecordType type)
     return name;
 }
 
+/// The hour of "19:30" or "7:05:00"; nothing for what is no time of a day.
+std::optional<int> hourOfClock(std::string_view cell)
+{
+    const auto colon = cell.find(':');
+    if (colon == 0 || colon > 2 || (cell.size() != colon + 3 && cell.size() != colon + 6))
+        return std::nullopt;
+    for (std::size_t i = 0; i < cell.size(); ++i) {
+        const bool isMark = i == colon || i == colon + 3;
+        if (isMark ? cell[i] != ':' : cell[i] < '0' || cell[i] > '9')
+            return std::nullopt;
+    }
+    const int hour = colon == 1 ? cell[0] - '0' : (cell[0] - '0') * 10 + (cell[1] - '0');
+    return hour < 24 && cell[colon + 1] < '6' ? std::optional(hour) : std::nullopt;
+}
+
+/// Whether all cells of a column are times of a day, and one is later than anybody works long.
+bool areTimesOfDay(const CsvTable &table, std::size_t column)
+{
+    constexpr int longestWork = 16;
+    bool isAnyLate = false;
+    for (const auto &row : table.rows) {
+        const auto cell = trimmed(row[column]);
+        if (cell.empty())
+            continue;
+        const auto hour = hourOfClock(cell);
+        if (!hour)
+            return false;
+        isAnyLate = isAnyLate || *hour >= longestWork;
+    }
+    return isAnyLate;
+}
+
 } // namespace
 
 std::string plainHeader(std::string_view header)
@@ -157,7 +189,26 @@ CsvColumns columnsByHeader(const CsvTable &table, RecordType type)
         }
         columns.push_back(isFree && describe(type).find(name) ? name : std::string());
     }
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        if (plainHeader(table.header[i]) == maybeClock && areTimesOfDay(table, i))
+            columns[i].clear();
+    }
     return columns;
+}
+
+TimeColumn timeColumn(const CsvTable &table, const CsvColumns &columns, RecordType type)
+{
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        if (plainHeader(table.header[i]) != maybeClock ||
+            asFieldName(table.header[i], type) != "minutes")
+            continue;
+        if (!columns[i].empty())
+            return columns[i] == "minutes" ? TimeColumn::IsLength : TimeColumn::None;
+        if (areTimesOfDay(table, i) &&
+            std::find(columns.begin(), columns.end(), "minutes") == columns.end())
+            return TimeColumn::IsClock;
+    }
+    return TimeColumn::None;
 }
 
 std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type)
@@ -165,7 +216,8 @@ std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type)
     std::vector<std::string> doubled;
     const auto columns = columnsByHeader(table, type);
     for (std::size_t i = 0; i < columns.size(); ++i) {
-        if (columns[i].empty() && describe(type).find(asFieldName(table.header[i], type)))
+        const auto name = asFieldName(table.header[i], type);
+        if (columns[i].empty() && std::find(columns.begin(), columns.end(), name) != columns.end())
             doubled.push_back(table.header[i]);
     }
     return doubled;

@@ -26,8 +26,13 @@ std::vector<std::string_view> csvFields(RecordType type);
 
 /// Columns whose header is a field's name, in any case and with spaces for underscores, or what
 /// people call it in their own lists ("part", "qty", "date"). Of two for one field, the first; but
-/// "time" gives way to a column that says for certain how long something took.
+/// "time" gives way to a column that says for certain how long something took, and is left out
+/// where it holds times of a day, some of them later than anybody works long.
 CsvColumns columnsByHeader(const CsvTable &table, RecordType type);
+
+/// What a column "time" was taken for, where no other says how long something took.
+enum class TimeColumn { None, IsLength, IsClock };
+TimeColumn timeColumn(const CsvTable &table, const CsvColumns &columns, RecordType type);
 
 /// The headers of columns that `columnsByHeader` leaves out because another fills their field.
 std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type);

@@ -66,3 +66,27 @@ TEST_CASE("A time of day is no length where another column says how long")
     CHECK(columnsByHeader(read("date,time"), RecordType::WorkSession) ==
           CsvColumns{"began", "minutes"});
 }
+
+TEST_CASE("A lone time is how long, unless it holds times of the day")
+{
+    const auto taken = [](std::string_view text) {
+        const auto table = read(text);
+        const auto columns = columnsByHeader(table, RecordType::WorkSession);
+        CHECK(doubledColumns(table, RecordType::WorkSession).empty());
+        CHECK((columns[1] == "minutes") ==
+              (timeColumn(table, columns, RecordType::WorkSession) == TimeColumn::IsLength));
+        return timeColumn(table, columns, RecordType::WorkSession);
+    };
+    CHECK(taken("date,time,part\n2026-03-01,1:30,LW\n2026-03-02,,LW\n2026-03-03,12:15,LW\n") ==
+          TimeColumn::IsLength);
+    CHECK(taken("date,Time,part\n2026-03-01,8:30,LW\n2026-03-02,,LW\n2026-03-03, 19:30,LW\n") ==
+          TimeColumn::IsClock);
+    CHECK(taken("date,time\n2026-03-01,19:30:00\n") == TimeColumn::IsClock);
+    CHECK(taken("date,time\n2026-03-01,19:30\n2026-03-02,27:15\n") == TimeColumn::IsLength);
+    CHECK(taken("date,time\n2026-03-01,19:30\n2026-03-02,45 min\n") == TimeColumn::IsLength);
+    CHECK(taken("date,part\n2026-03-01,LW\n") == TimeColumn::None);
+    const auto both = read("date,time,hours\n2026-03-01,19:30,2\n");
+    const auto columns = columnsByHeader(both, RecordType::WorkSession);
+    CHECK(columns == CsvColumns{"began", "", "minutes"});
+    CHECK(timeColumn(both, columns, RecordType::WorkSession) == TimeColumn::None);
+}
