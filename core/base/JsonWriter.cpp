@@ -105,6 +105,8 @@ void JsonWriter::value(std::string_view text)
 
 void JsonWriter::value(double number)
 {
+    if (!std::isfinite(number))
+        return null();
     separate();
     // Without the fraction, readers take minus nought for a whole nought.
     if (number == 0 && std::signbit(number))

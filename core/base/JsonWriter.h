@@ -39,7 +39,7 @@ public:
     void value(bool flag) { raw(flag ? "true" : "false"); }
     void value(std::string_view text);
     void value(const char *text) { value(std::string_view(text)); }
-    /// A finite number.
+    /// What is no finite number, which JSON cannot say, is written as null.
     void value(double number);
     template <std::integral Whole> void value(Whole number)
     {

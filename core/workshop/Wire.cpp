@@ -20,6 +20,8 @@ std::optional<Message> wrongIn(double feet, double amps, double celsius)
         return Message{"A run of wire is longer than nothing.", {}};
     if (!std::isfinite(amps) || amps <= 0)
         return Message{"A current is above zero.", {}};
+    if (!std::isfinite(feet * amps))
+        return Message{"These numbers are too large to be reckoned with.", {}};
     if (!(celsius >= coldest && celsius <= hottest))
         return Message{"The wire's temperature is between {0} and {1} °C.",
                        {fmt::to_string(coldest), fmt::to_string(hottest)}};

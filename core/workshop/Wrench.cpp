@@ -25,20 +25,27 @@ std::optional<Message> wrongIn(double torque, double lever, double extension)
     return std::nullopt;
 }
 
+Result<double, Message> finite(double torque)
+{
+    if (!std::isfinite(torque))
+        return Message{"These numbers are too large to be reckoned with.", {}};
+    return torque;
+}
+
 } // namespace
 
 Result<double, Message> wrenchSetting(double desired, double lever, double extension)
 {
     if (auto wrong = wrongIn(desired, lever, extension))
         return *wrong;
-    return desired * lever / (lever + extension);
+    return finite(desired * lever / (lever + extension));
 }
 
 Result<double, Message> appliedTorque(double setting, double lever, double extension)
 {
     if (auto wrong = wrongIn(setting, lever, extension))
         return *wrong;
-    return setting * (lever + extension) / lever;
+    return finite(setting * (lever + extension) / lever);
 }
 
 } // namespace lastrivet::workshop

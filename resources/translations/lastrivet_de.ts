@@ -6684,6 +6684,10 @@
         <source>The project lacks this file, and the one beside the document is another: its SHA-256 is {0}, the one on record {1}. Nothing was taken in; put the right file there, or take this one away.</source>
         <translation>Dem Projekt fehlt diese Datei, und die neben dem Dokument ist eine andere: ihr SHA-256 ist {0}, festgehalten ist {1}. Nichts wurde übernommen; die richtige Datei dorthin legen oder diese wegnehmen.</translation>
     </message>
+    <message>
+        <source>These numbers are too large to be reckoned with.</source>
+        <translation>Mit so großen Zahlen lässt sich nicht rechnen.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

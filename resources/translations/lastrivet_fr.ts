@@ -6684,6 +6684,10 @@
         <source>The project lacks this file, and the one beside the document is another: its SHA-256 is {0}, the one on record {1}. Nothing was taken in; put the right file there, or take this one away.</source>
         <translation>Ce fichier manque au projet, et celui placé à côté du document en est un autre&#xa0;: son SHA-256 est {0}, celui du registre {1}. Rien n’a été repris&#xa0;; placez-y le bon fichier ou retirez celui-ci.</translation>
     </message>
+    <message>
+        <source>These numbers are too large to be reckoned with.</source>
+        <translation>Ces nombres sont trop grands pour être calculés.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

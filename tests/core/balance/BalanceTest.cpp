@@ -7,6 +7,7 @@
 
 #include <cmath>
 #include <limits>
+#include <string>
 #include <vector>
 
 using namespace lastrivet;
@@ -84,6 +85,10 @@ TEST_CASE("What has no centre of gravity gets one sentence")
     CHECK_FALSE(sumOf({{"a", 10, 5}, {"b", -10, 5}}));
     CHECK_FALSE(sumOf({{"a", std::numeric_limits<double>::infinity(), 5}}));
     CHECK_FALSE(sumOf({{"a", 10, std::nan("")}}));
+    const std::string tooLarge = "These numbers are too large to be reckoned with.";
+    CHECK(english(sumOf({{"a", 1e308, 0}, {"b", 1e308, 0}}).reason()) == tooLarge);
+    CHECK(english(sumOf({{"a", 1e308, 1e308}}).reason()) == tooLarge);
+    CHECK(english(sumOf({{"a", 10, 1e300}}, Chord{0, 1e-300}).reason()) == tooLarge);
 }
 
 TEST_CASE("A balance file is read strictly")

@@ -75,6 +75,19 @@ TEST_CASE("Numbers are written shortest, and read back the same")
     CHECK(compact(true) == "true");
 }
 
+TEST_CASE("What JSON has no number for is null")
+{
+    CHECK(compact(std::numeric_limits<double>::infinity()) == "null");
+    CHECK(compact(-std::numeric_limits<double>::infinity()) == "null");
+    CHECK(compact(std::numeric_limits<double>::quiet_NaN()) == "null");
+    CHECK(written(JsonWriter::Layout::Compact, [](JsonWriter &json) {
+              json.beginObject();
+              json.member("a", std::numeric_limits<double>::infinity());
+              json.member("b", 1);
+              json.endObject();
+          }) == R"({"a":null,"b":1})");
+}
+
 TEST_CASE("A long text reaches the stream whole")
 {
     const std::string longText(1'000'000, 'x');

@@ -117,6 +117,7 @@ TEST_CASE("Sizes that the table has not, and loads that cannot be, get one sente
     CHECK_FALSE(wireRun("12", 0, 5, Rating::C105));
     CHECK_FALSE(wireRun("12", 5, -1, Rating::C105));
     CHECK_FALSE(wireRun("12", std::nan(""), 1, Rating::C105));
+    CHECK_FALSE(wireRun("12", 1e300, 1e300, Rating::C105));
     CHECK(gaugeNumber("2/0") == gaugeNumber("00"));
     CHECK(gaugeNumber("1/0") == 0);
     for (const auto *wrong : {"", "/0", "-3", "12a", "0/0", "99"})

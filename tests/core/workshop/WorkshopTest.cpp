@@ -150,6 +150,8 @@ TEST_CASE("A wrench with an extension is set as the published examples say")
     CHECK_FALSE(wrenchSetting(100, 10, -10));
     CHECK_FALSE(wrenchSetting(100, 0, 4));
     CHECK_FALSE(wrenchSetting(-1, 10, 4));
+    CHECK_FALSE(wrenchSetting(1e300, 1e300, 1));
+    CHECK_FALSE(appliedTorque(1e300, 1, 1e300));
 }
 
 TEST_CASE("A rivet is as long as its grip and one and a half diameters, up to the next sixteenth")
