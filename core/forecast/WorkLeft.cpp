@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <unordered_map>
 
 namespace lastrivet::forecast {
 
@@ -74,26 +75,50 @@ struct Place {
     bool isExcluded = false;
 };
 
-Place placeOf(const Records &records, Id<Component> part, const IdSet<Component> &without)
-{
-    Place place{part, false};
-    // Records from elsewhere may hold a circle; a chain is never longer than there are parts.
-    for (std::size_t i = 0; part && i <= records.components.size(); ++i) {
-        place.assembly = part;
-        place.isExcluded =
-            place.isExcluded || std::binary_search(without.begin(), without.end(), part);
-        const auto *found = records.find(part);
-        part = found ? found->parent_id : Id<Component>{};
+/// Where parts lie; each is looked up once, however deep they nest.
+class Places {
+public:
+    Places(const Records &records, const IdSet<Component> &without)
+        : m_records(records)
+        , m_without(without)
+    {
     }
-    return place;
-}
+
+    Place of(Id<Component> part)
+    {
+        Place place;
+        IdSet<Component> path;
+        while (part) {
+            // Records from elsewhere may hold a circle: it ends where it began.
+            const auto [known, isNew] = m_known.try_emplace(part, Place{part, false});
+            if (!isNew) {
+                place = known->second;
+                break;
+            }
+            path.push_back(part);
+            place.assembly = part;
+            const auto *found = m_records.find(part);
+            part = found ? found->parent_id : Id<Component>{};
+        }
+        for (auto at = path.rbegin(); at != path.rend(); ++at) {
+            place.isExcluded =
+                place.isExcluded || std::binary_search(m_without.begin(), m_without.end(), *at);
+            m_known[*at] = place;
+        }
+        return place;
+    }
+
+private:
+    const Records &m_records;
+    const IdSet<Component> &m_without;
+    std::unordered_map<Id<Component>, Place> m_known;
+};
 
 /// Sorts what is left by assembly.
 class Gathering {
 public:
     Gathering(const Records &records, Moment asOf, const WorkChoice &choice)
-        : m_records(records)
-        , m_choice(choice)
+        : m_places(records, choice.without)
         , m_guess(records, asOf)
     {
         m_left.stand_in = m_guess.standIn();
@@ -101,7 +126,7 @@ public:
 
     void add(const Step &step)
     {
-        const auto place = placeOf(m_records, step.component_id, m_choice.without);
+        const auto place = m_places.of(step.component_id);
         m_left.excluded_steps += place.isExcluded;
         if (place.isExcluded)
             return;
@@ -114,7 +139,7 @@ public:
 
     void add(const Squawk &squawk)
     {
-        const auto place = placeOf(m_records, squawk.component_id, m_choice.without);
+        const auto place = m_places.of(squawk.component_id);
         m_left.excluded_squawks += place.isExcluded;
         if (place.isExcluded)
             return;
@@ -137,8 +162,7 @@ private:
         return m_assemblies.try_emplace(assembly, AssemblyWork{assembly, {}, 0}).first->second;
     }
 
-    const Records &m_records;
-    const WorkChoice &m_choice;
+    Places m_places;
     Guess m_guess;
     WorkLeft m_left;
     std::map<Id<Component>, AssemblyWork> m_assemblies;
@@ -165,7 +189,7 @@ WorkLeft workLeft(const Records &records, Moment asOf, const WorkChoice &choice)
 
 bool isLeftOut(const Records &records, Id<Component> part, const IdSet<Component> &without)
 {
-    return placeOf(records, part, without).isExcluded;
+    return !without.empty() && Places(records, without).of(part).isExcluded;
 }
 
 } // namespace lastrivet::forecast

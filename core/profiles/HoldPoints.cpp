@@ -13,9 +13,9 @@ namespace {
 WordSet<ComponentKind> kindsInReach(const Closing &closing, const Records &records)
 {
     WordSet<ComponentKind> kinds;
+    invariants::Reach reach{records, closing};
     for (const Component &part : records.components) {
-        if (!part.withdrawn_on && !kinds.contains(part.kind) &&
-            invariants::isInReach(records, part.id, closing))
+        if (!part.withdrawn_on && !kinds.contains(part.kind) && reach.holds(part.id))
             kinds.insert(part.kind);
     }
     return kinds;

@@ -32,12 +32,12 @@ void checkCycles(Review &review, const StepGraph &graph)
 void checkFollowers(Review &review, const StepGraph &graph, const Closing &closing,
                     const std::vector<StepGraph::Index> &closingSteps)
 {
+    Reach reach{review.records(), closing};
     for (const StepGraph::Index i : graph.allAfter(closingSteps)) {
         const Step &step = graph.step(i);
         const bool isExcused =
             std::binary_search(step.may_follow.begin(), step.may_follow.end(), closing.id);
-        if (!step.withdrawn_on && !isExcused &&
-            isInReach(review.records(), step.component_id, closing))
+        if (!step.withdrawn_on && !isExcused && reach.holds(step.component_id))
             review.report(step,
                           "{0} lies inside {1} and comes after a step that closes it, but does not "
                           "say in may_follow that it can be done then.",

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/invariants/Ancestors.h"
 #include "tests/support/Violations.h"
 
 #include <catch2/catch.hpp>
@@ -169,4 +170,24 @@ TEST_CASE("Moving a part, and what a closing encloses, bear on the order of step
     other.encloses = {tail};
     before.put(RecordType::Closing, &other);
     CHECK(found(before, {RecordType::Closing, closing.value()}) == 1);
+}
+
+TEST_CASE("What lies in reach of a closing is the same asked once or of many parts")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto rib = project.part("Rib", wing);
+    const auto nut = project.part("Nut", rib);
+    const auto tail = project.part("Tail");
+    const auto fin = project.part("Fin", tail);
+    project.change(tail, [&](Component &c) { c.parent_id = fin; });
+    for (const auto &encloses : {IdSet<Component>{rib}, IdSet<Component>{wing, fin}}) {
+        const Closing &closing = *project.records.find(project.closing(wing, encloses));
+        invariants::Reach reach{project.records, closing};
+        for (const auto part :
+             {nut, wing, tail, rib, fin, nut, Id<Component>{}, Id<Component>{77}}) {
+            INFO(part.value());
+            CHECK(reach.holds(part) == invariants::isInReach(project.records, part, closing));
+        }
+    }
 }
