@@ -12,14 +12,21 @@ namespace lastrivet::exchange {
 
 /// One thing that is wrong with an input, and where.
 struct InputError {
-    /// JSON pointer (RFC 6901), or row and column of a list; empty for the whole input.
+    /// JSON pointer (RFC 6901), or row and column of a list in English; empty for the whole input.
     std::string place;
     /// The record it is in, as people point at it; empty when it is in none, or `what` names it.
     std::string record;
     Message what;
+    /// The row and column of a list again, for whoever says them in another language; else nothing.
+    Message spot = {};
 
     friend bool operator==(const InputError &, const InputError &) = default;
 };
+
+/// An error at a row of a list.
+InputError errorAt(Message spot, Message what);
+/// Where an error is, in words that can be translated; a pointer stays as it is.
+Message placeOf(const InputError &error);
 
 using InputErrors = std::vector<InputError>;
 

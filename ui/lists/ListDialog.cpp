@@ -41,7 +41,7 @@ namespace {
 QString wordsOf(const exchange::InputError &error)
 {
     const QString what = asSentence(error.what);
-    return error.place.empty() ? what : ListDialog::tr("%1: %2").arg(toQt(error.place), what);
+    return error.place.empty() ? what : ListDialog::tr("%1: %2").arg(inWords(placeOf(error)), what);
 }
 
 using Fate = exchange::CsvRow::Fate;

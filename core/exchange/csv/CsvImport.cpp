@@ -214,11 +214,12 @@ Place placeOf(std::string_view pointer, RecordType type)
 InputError inTable(InputError error, const CsvTable &table, const CsvColumns &columns,
                    std::size_t row, std::string_view field)
 {
-    error.place = rowName(row);
+    error.spot = rowName(row);
     const auto column = std::find(columns.begin(), columns.end(), field);
     if (!field.empty() && column != columns.end())
-        error.place +=
-            fmt::format(", column {}", table.header[std::size_t(column - columns.begin())]);
+        error.spot = {"row {0}, column {1}",
+                      {std::to_string(row), table.header[std::size_t(column - columns.begin())]}};
+    error.place = english(error.spot);
     return error;
 }
 

@@ -5,7 +5,6 @@
 #include "core/base/Utf8.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <optional>
 #include <utility>
 
@@ -89,9 +88,9 @@ char separatorOf(std::string_view text)
                              [&](char a, char b) { return count(a) < count(b); });
 }
 
-InputErrors wrong(std::string place, Message what)
+InputErrors wrong(Message spot, Message what)
 {
-    return {{std::move(place), {}, std::move(what)}};
+    return {errorAt(std::move(spot), std::move(what))};
 }
 
 std::optional<InputErrors> wrongText(std::string_view text)
@@ -101,7 +100,7 @@ std::optional<InputErrors> wrongText(std::string_view text)
     if (const auto place = firstNotUtf8(text)) {
         const auto line = 1 + std::count(text.begin(), text.begin() + std::ptrdiff_t(*place), '\n');
         Message what{"The text is no UTF-8.", {}};
-        return wrong(fmt::format("line {}", line), std::move(what));
+        return wrong({"line {0}", {std::to_string(line)}}, std::move(what));
     }
     if (text.find('\0') != std::string_view::npos)
         return wrong({}, {"The character U+0000 is not allowed in a text.", {}});
@@ -110,9 +109,9 @@ std::optional<InputErrors> wrongText(std::string_view text)
 
 } // namespace
 
-std::string rowName(std::size_t row)
+Message rowName(std::size_t row)
 {
-    return fmt::format("row {}", row);
+    return {"row {0}", {std::to_string(row)}};
 }
 
 Result<CsvTable, InputErrors> readCsv(std::string_view text)
@@ -133,10 +132,9 @@ Result<CsvTable, InputErrors> readCsv(std::string_view text)
         }
         if (cells->size() > table.header.size() && errors.size() < mostErrors)
             errors.push_back(
-                {rowName(number),
-                 {},
-                 {"The row has {0} cells, but the header only {1}.",
-                  {std::to_string(cells->size()), std::to_string(table.header.size())}}});
+                errorAt(rowName(number),
+                        {"The row has {0} cells, but the header only {1}.",
+                         {std::to_string(cells->size()), std::to_string(table.header.size())}}));
         if ((table.rows.size() + 1) * table.header.size() > mostCells)
             return wrong(rowName(number),
                          {"The list has more than {0} cells.", {std::to_string(mostCells)}});

@@ -23,6 +23,6 @@ struct CsvTable {
 Result<CsvTable, InputErrors> readCsv(std::string_view text);
 
 /// A row as people count in a spreadsheet: the header is row 1.
-std::string rowName(std::size_t row);
+Message rowName(std::size_t row);
 
 } // namespace lastrivet::exchange

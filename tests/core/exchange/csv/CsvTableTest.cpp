@@ -75,3 +75,15 @@ TEST_CASE("A short text of separators and line ends does not fill the memory")
     const std::string text = std::string(100'000, ',') + std::string(100'000, '\n');
     CHECK(errorOf(text) == "f: row 51: The list has more than 5000000 cells.");
 }
+
+TEST_CASE("Rows can be named in another language")
+{
+    const auto cells = readCsv("a,b\n1,2\n1,2,3");
+    REQUIRE_FALSE(cells);
+    CHECK(cells.reason().front().place == "row 3");
+    CHECK(placeOf(cells.reason().front()) == Message{"row {0}", {"3"}});
+    const auto bytes = readCsv("a\nM\xfcller");
+    REQUIRE_FALSE(bytes);
+    CHECK(placeOf(bytes.reason().front()) == Message{"line {0}", {"2"}});
+    CHECK(english(placeOf({"/steps/0", {}, {"It is wrong.", {}}})) == "/steps/0");
+}
