@@ -10,6 +10,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace lastrivet::verify_detail {
 
@@ -22,12 +23,12 @@ public:
     {
     }
 
-    void add(std::string text, std::string_view record = {}, std::int64_t id = 0)
+    void add(Message message, std::string_view record = {}, std::int64_t id = 0)
     {
         constexpr int most = 100;
         if (++m_count <= most)
-            m_verification.findings.push_back(
-                {std::string(m_what), std::string(record), id, std::move(text)});
+            m_verification.findings.push_back({std::string(m_what), std::string(record), id,
+                                               english(message), std::move(message)});
     }
 
 private:

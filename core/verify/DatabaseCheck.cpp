@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Clock.h"
+#include "core/base/Tongue.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "core/records/invariants/Invariants.h"
@@ -11,11 +12,19 @@
 #include "core/storage/Shape.h"
 #include "core/verify/Checks.h"
 
-#include <fmt/format.h>
+#include <string>
 
 namespace lastrivet::verify_detail {
 
 namespace {
+
+Message faultOfCopy(const ProfileFault &fault)
+{
+    const std::string what = nested(fault.what);
+    if (fault.pointer.empty())
+        return {"The project's copy of its rule profile {0}.", {what}};
+    return {"The project's copy of its rule profile: {0} {1}.", {fault.pointer, what}};
+}
 
 Profile profileOf(const Records &records, Findings &findings)
 {
@@ -24,7 +33,7 @@ Profile profileOf(const Records &records, Findings &findings)
     auto profile = readProfile(records.profile_copy);
     if (profile)
         return *profile;
-    findings.add(profile.reason().sentence("The project's copy of its rule profile"), "project", 1);
+    findings.add(faultOfCopy(profile.reason()), "project", 1);
     return {};
 }
 
@@ -42,15 +51,14 @@ void checkDatabase(const storage::Database &database, Verification &verification
 {
     Findings findings(verification, "database");
     for (const std::string &damage : storage::damagesOf(database))
-        findings.add(fmt::format("The database is damaged: {}.", damage));
+        findings.add({"The database is damaged: {0}.", {damage}});
     storage::Database made;
     storage::runSteps(made);
     if (const auto other = storage::differenceBetween(shapeOf(database), shapeOf(made)))
-        findings.add(fmt::format("The tables were altered by another program: {}.", *other));
+        findings.add({"The tables were altered by another program: {0}.", {*other}});
     for (const storage::DanglingRow &row : storage::danglingRows(database)) {
-        findings.add(
-            fmt::format("A row of {} names a {} that does not exist.", row.table, row.missing),
-            row.table, row.id);
+        findings.add({"A row of {0} names a {1} that does not exist.", {row.table, row.missing}},
+                     row.table, row.id);
     }
 }
 
@@ -61,13 +69,13 @@ Records checkRecords(const storage::Database &database, Verification &verificati
     Findings findings(verification, "invariant");
     const auto profile = profileOf(records, findings);
     for (const auto &violation : violations(records, profile))
-        findings.add(english(violation.message), word(violation.record.type), violation.record.id);
+        findings.add(violation.message, word(violation.record.type), violation.record.id);
     // No invariant: it is not the records alone that tell, and a merge must come to the same on
     // every computer.
     if (const std::string &zone = records.project.time_zone; !zone.empty() && !isKnownZone(zone))
-        findings.add(fmt::format("The project's time zone {} is not known on this computer; the "
-                                 "time now counts as UTC.",
-                                 zone),
+        findings.add({"The project's time zone {0} is not known on this computer; the time now "
+                      "counts as UTC.",
+                      {zone}},
                      word(RecordType::Project), 1);
     return records;
 }
@@ -76,9 +84,9 @@ void checkSearch(const Records &records, storage::Database &database, Verificati
 {
     Findings findings(verification, "search");
     for (const RecordRef ref : storage::SearchIndex(database).outOfStep(records)) {
-        findings.add(
-            fmt::format("The search index does not say what {} {} says.", word(ref.type), ref.id),
-            word(ref.type), ref.id);
+        findings.add({"The search index does not say what {0} {1} says.",
+                      {nested({word(ref.type), {}}), std::to_string(ref.id)}},
+                     word(ref.type), ref.id);
     }
 }
 

@@ -9,7 +9,6 @@
 #include "core/verify/Checks.h"
 #include "core/verify/Leftovers.h"
 
-#include <fmt/format.h>
 #include <optional>
 #include <set>
 #include <string>
@@ -33,34 +32,40 @@ std::optional<std::string> hashOfFile(const fs::path &file)
 void noteUncompared(const std::string &first, Verification &verification)
 {
     const auto others = verification.files_without_sha256 - 1;
-    verification.notes.push_back(fmt::format(
-        "The file {}{} has no SHA-256 on record: whether it is as it came cannot be told.", first,
-        others > 0 ? fmt::format(", like {} more,", others) : ""));
+    if (others == 0)
+        verification.notes.push_back({"The file {0} has no SHA-256 on record: whether it is as it "
+                                      "came cannot be told.",
+                                      {first}});
+    else
+        verification.notes.push_back({"The file {0}, like {1} more, has no SHA-256 on record: "
+                                      "whether it is as it came cannot be told.",
+                                      {first, std::to_string(others)}});
 }
 
 /// False when the file is there and nothing on record says what should be in it.
 bool checkFile(const Media &media, const storage::ProjectFolder &folder, Findings &findings,
                Verification &verification)
 {
-    const auto tell = [&](std::string_view what) {
-        findings.add(fmt::format("The file {} {}.", media.file, what), "media", media.id.value());
+    const auto tell = [&](std::string_view pattern) {
+        findings.add({pattern, {media.file}}, "media", media.id.value());
     };
     const auto path = evidence::locate(folder.root(), media);
     if (!path) {
-        tell("would lie outside the project's folder, or among what the program keeps there");
+        tell("The file {0} would lie outside the project's folder, or among what the program keeps "
+             "there.");
         return true;
     }
     std::error_code none;
     if (!fs::is_regular_file(*path, none)) {
-        tell("is missing");
+        tell("The file {0} is missing.");
         return true;
     }
     ++verification.files;
     const auto hash = hashOfFile(*path);
     if (!hash)
-        tell("cannot be read");
+        tell("The file {0} cannot be read.");
     else if (!media.sha256.empty() && *hash != media.sha256)
-        tell("is not as it was taken in: its SHA-256 has changed");
+        tell("The file {0} is not as it was taken in: its SHA-256 has changed.");
     return !hash || !media.sha256.empty();
 }
 
@@ -79,16 +84,16 @@ void checkUnnamed(const fs::path &folder, const fs::path &root, const std::set<s
         const auto file = at->path().lexically_relative(root).generic_string();
         // Half-written files are told as such.
         if (!named.contains(file) && !name.starts_with(evidence::leftoverPrefix))
-            findings.add(fmt::format("No record names the file {}.", file));
+            findings.add({"No record names the file {0}.", {file}});
     }
 }
 
 void checkStrays(const storage::ProjectFolder &folder, Findings &findings)
 {
     for (const auto &stray : storage::strayDatabases(folder)) {
-        findings.add(fmt::format("A second database lies in the project's folder: {}. What was "
-                                 "written to it is not in the records.",
-                                 stray.filename().string()));
+        findings.add({"A second database lies in the project's folder: {0}. What was written to "
+                      "it is not in the records.",
+                      {stray.filename().string()}});
     }
 }
 
@@ -121,9 +126,9 @@ void checkFiles(const Records &records, storage::Database &database,
     checkUnnamed(folder.photos(), folder.root(), named, findings);
     checkUnnamed(folder.documents(), folder.root(), named, findings);
     for (const auto &file : leftovers(folder, named)) {
-        findings.add(fmt::format("The file {} is half-written: a program was interrupted, "
-                                 "unless one is taking files in just now.",
-                                 file.lexically_relative(folder.root()).generic_string()));
+        findings.add({"The file {0} is half-written: a program was interrupted, unless one is "
+                      "taking files in just now.",
+                      {file.lexically_relative(folder.root()).generic_string()}});
     }
     checkStrays(folder, findings);
 }

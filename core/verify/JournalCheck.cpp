@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Tongue.h"
 #include "core/storage/Changeset.h"
 #include "core/storage/ConflictTable.h"
 #include "core/storage/Journal.h"
@@ -9,7 +10,9 @@
 #include "core/verify/Checks.h"
 
 #include <algorithm>
-#include <fmt/format.h>
+#include <limits>
+#include <string>
+#include <utility>
 
 namespace lastrivet::verify_detail {
 
@@ -41,22 +44,26 @@ struct Compared {
 
 void compare(const Compared &compared, TableRows has, TableRows should, Findings &findings)
 {
-    const auto tell = [&](const Row &row, std::string_view what) {
+    const auto tell = [&](const Row &row, std::string_view pattern) {
         const auto *number = std::get_if<std::int64_t>(&row.front());
         const auto id = number ? *number : 0;
-        findings.add(fmt::format("{} {} {} (table {}).", compared.record, id, what, compared.table),
-                     compared.record, id);
+        findings.add(
+            {pattern,
+             {nested({compared.record, {}}), std::to_string(id), std::string(compared.table)}},
+            compared.record, id);
     };
     while (!has.isAtEnd() || !should.isAtEnd()) {
         if (comesFirst(has, should, compared.keyColumns)) {
-            tell(has.row(), "is in the records, and no change in the journal made it");
+            tell(has.row(), "{0} {1} is in the records, and no change in the journal made it "
+                            "(table {2}).");
             has.advance();
         } else if (comesFirst(should, has, compared.keyColumns)) {
-            tell(should.row(), "is in the journal, and missing from the records");
+            tell(should.row(),
+                 "{0} {1} is in the journal, and missing from the records (table {2}).");
             should.advance();
         } else {
             if (has.row() != should.row())
-                tell(has.row(), "differs from what the journal made of it");
+                tell(has.row(), "{0} {1} differs from what the journal made of it (table {2}).");
             has.advance();
             should.advance();
         }
@@ -65,18 +72,19 @@ void compare(const Compared &compared, TableRows has, TableRows should, Findings
 
 void checkLink(const JournalRow &row, const JournalRow &before, Findings &findings)
 {
-    const auto tell = [&](std::string_view what) {
-        findings.add(fmt::format("Row {} of the journal (“{}”) {}.", row.seq, row.label, what));
+    const auto tell = [&](std::string_view pattern) {
+        findings.add({pattern, {std::to_string(row.seq), row.label}});
     };
     if (!storage::fitsItsHash(row))
-        tell("was altered: its hash does not fit its content");
+        tell("Row {0} of the journal (“{1}”) was altered: its hash does not fit its content.");
     if (row.previous_hash != before.hash)
-        tell("does not follow the row before it: a row was altered, removed or put in");
+        tell("Row {0} of the journal (“{1}”) does not follow the row before it: a row was altered, "
+             "removed or put in.");
     if (row.seq != before.seq + 1)
-        tell("is out of sequence");
+        tell("Row {0} of the journal (“{1}”) is out of sequence.");
     // Rows that a merge carried over keep the time of the copy that made them.
     if (row.kind != word(ChangeKind::Carried) && row.stamp <= before.stamp)
-        tell("is not later than the row before it");
+        tell("Row {0} of the journal (“{1}”) is not later than the row before it.");
 }
 
 /// Plays every row; false when one does not fit.
@@ -88,10 +96,9 @@ bool play(const storage::Journal &journal, storage::Database &into, Findings &fi
         if (!fits || !row.changeset || row.kind == word(ChangeKind::Carried))
             return;
         if (const auto conflict = storage::apply(into, *row.changeset).conflict) {
-            findings.add(
-                fmt::format("Row {} of the journal (“{}”) does not fit the rows before it.",
-                            row.seq, row.label),
-                word(conflict->record.type), conflict->record.id);
+            findings.add({"Row {0} of the journal (“{1}”) does not fit the rows before it.",
+                          {std::to_string(row.seq), row.label}},
+                         word(conflict->record.type), conflict->record.id);
             fits = false;
         }
     });

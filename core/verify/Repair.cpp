@@ -4,6 +4,7 @@
 
 #include "core/base/Clock.h"
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/evidence/PictureCache.h"
 #include "core/project/ReadOnlyReason.h"
 #include "core/storage/Integrity.h"
@@ -16,9 +17,9 @@
 #include "core/verify/Leftovers.h"
 
 #include <exception>
-#include <fmt/format.h>
 #include <string>
 #include <thread>
+#include <utility>
 
 namespace lastrivet {
 
@@ -68,7 +69,7 @@ public:
     {
         // What is made from damaged records would only hide the damage.
         if (!storage::damagesOf(m_database).empty()) {
-            tell("The database is damaged, so nothing was made from it: restore a backup.");
+            tell({"The database is damaged, so nothing was made from it: restore a backup.", {}});
             return;
         }
         const auto records = storage::RecordReader(m_database.sql()).readAll();
@@ -78,7 +79,7 @@ public:
     }
 
 private:
-    void tell(std::string sentence) { m_repair.done.push_back(std::move(sentence)); }
+    void tell(Message sentence) { m_repair.done.push_back(std::move(sentence)); }
 
     void removeLeftovers(const Records &records)
     {
@@ -87,9 +88,9 @@ private:
             std::error_code failure;
             const auto name = file.lexically_relative(m_folder.root()).generic_string();
             if (fs::remove(file, failure))
-                tell(fmt::format("Removed the half-written file {}.", name));
+                tell({"Removed the half-written file {0}.", {name}});
             else
-                tell(fmt::format("{} could not be removed: {}.", name, failure.message()));
+                tell({"{0} could not be removed: {1}.", {name, failure.message()}});
         }
     }
 
@@ -100,7 +101,7 @@ private:
         storage::Transaction transaction(m_database);
         index.rebuild(records);
         transaction.commit();
-        tell(fmt::format("Made the search index anew; {} of its rows were wrong.", wrong));
+        tell({"Made the search index anew; {0} of its rows were wrong.", {std::to_string(wrong)}});
     }
 
     void makePictures(const Records &records, const std::stop_token &stop)
@@ -116,10 +117,11 @@ private:
         const auto count = [&](const Media &, const std::optional<Message> &failure) {
             made += !failure;
             if (failure)
-                tell(english(*failure));
+                tell(*failure);
         };
         cache.makeMissing(photos, std::thread::hardware_concurrency(), count, stop);
-        tell(fmt::format("Made the small copies of {} of {} photos anew.", made, photos.size()));
+        tell({"Made the small copies of {0} of {1} photos anew.",
+              {std::to_string(made), std::to_string(photos.size())}});
     }
 
     const storage::ProjectFolder &m_folder;
@@ -141,7 +143,7 @@ Repair repair(const fs::path &root, std::stop_token stop, Writer writer)
     } catch (const UnreadableInput &fault) {
         // No project at all, or of a newer program, ends here; other damage is told below.
         storage::requireProject(folder.root(), folder.database());
-        repair.done.push_back(fmt::format("Nothing more could be mended: {}", fault.what()));
+        repair.done.push_back({"Nothing more could be mended: {0}", {nested({fault.what(), {}})}});
     }
     repair.after = verify(root, stop);
     return repair;

@@ -14,7 +14,7 @@ namespace lastrivet {
 /// What was mended, and how the project stands now.
 struct Repair {
     /// A sentence each, also for what had to be left as it was.
-    std::vector<std::string> done;
+    std::vector<Message> done;
     Verification after;
 };
 

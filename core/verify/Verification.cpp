@@ -3,6 +3,7 @@
 #include "core/verify/Verification.h"
 
 #include "core/base/Clock.h"
+#include "core/base/Tongue.h"
 #include "core/storage/Opening.h"
 #include "core/storage/Schema.h"
 #include "core/storage/Transaction.h"
@@ -16,8 +17,8 @@ namespace {
 
 using namespace verify_detail;
 
-constexpr std::string_view networkNote =
-    "The project lies on a network folder or the like, and keeps a rollback journal there.";
+const Message networkNote{
+    "The project lies on a network folder or the like, and keeps a rollback journal there.", {}};
 
 /// Damage that keeps a check from going on is a finding, too.
 template <class Check>
@@ -26,7 +27,7 @@ void guarded(Verification &verification, std::string_view what, Check &&check)
     try {
         storage::withFaults(check);
     } catch (const Fault &fault) {
-        Findings(verification, what).add(fault.what());
+        Findings(verification, what).add({"{0}", {nested({fault.what(), {}})}});
     }
 }
 
@@ -64,7 +65,7 @@ Verification verify(const std::filesystem::path &root, std::stop_token stop)
     guarded(verification, "database", [&] {
         const auto opening = storage::openDatabase(folder, true, SystemClock{}.now());
         if (opening.safety == storage::Database::Safety::RollbackJournal)
-            verification.notes.emplace_back(networkNote);
+            verification.notes.push_back(networkNote);
         checkAll(*opening.database, folder, stop, verification);
     });
     return verification;

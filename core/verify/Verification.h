@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
+
 #include <cstdint>
 #include <filesystem>
 #include <stop_token>
@@ -18,8 +20,10 @@ struct Finding {
     std::string record;
     /// 0 when it is about no record.
     std::int64_t id = 0;
-    /// One sentence.
+    /// One sentence in English.
     std::string text;
+    /// The same, for whoever says it in another language.
+    Message message = {};
 
     friend bool operator==(const Finding &, const Finding &) = default;
 };
@@ -34,7 +38,7 @@ struct Verification {
     std::int64_t files_without_sha256 = 0;
     std::vector<Finding> findings;
     /// What is no fault, but good to know.
-    std::vector<std::string> notes;
+    std::vector<Message> notes;
 
     bool isFaultless() const { return findings.empty(); }
 };

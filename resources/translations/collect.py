@@ -19,14 +19,13 @@ TOKEN = re.compile(
 WORDS_TOO = {"core/packet/InWords.cpp", "core/records/KindNames.cpp", "core/records/Noun.cpp",
              "core/readiness/Ledger.cpp", "core/readiness/Names.cpp", "core/readiness/Sentences.cpp"}
 # Developers' and machine texts: they stay English.
-NOT_SAID = ("core/storage/", "core/answers/", "core/profiles/", "core/base/", "core/verify/",
+NOT_SAID = ("core/storage/", "core/answers/", "core/profiles/", "core/base/",
             "core/airframe/KindOfAircraft.cpp", "core/airframe/PlaceWords.cpp", "core/entry/Fold.cpp",
             "core/evidence/ReadableName.cpp", "core/exchange/JsonEvents.cpp",
             "core/fasteners/SpokenWords.cpp", "ui/print/PdfFinish.cpp")
 # … but for what the window says of a project and of profiles by itself.
 SAID = {"core/profiles/ProfileDraft.cpp", "core/profiles/ProfileReader.cpp",
-        "core/profiles/StrictJson.cpp",
-        "core/verify/OpeningCheck.cpp"}
+        "core/profiles/StrictJson.cpp"}
 # Templates that say something.
 HEADERS_TOO = ("core/project/Edit.h",)
 MACHINE = re.compile(r"\bfmt::|static_assert|QStringLiteral|QLatin1String|QLatin1Char|#include")

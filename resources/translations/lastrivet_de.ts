@@ -6688,6 +6688,142 @@
         <source>These numbers are too large to be reckoned with.</source>
         <translation>Mit so großen Zahlen lässt sich nicht rechnen.</translation>
     </message>
+    <message>
+        <source>A row of {0} names a {1} that does not exist.</source>
+        <translation>Eine Zeile von {0} nennt einen Eintrag {1}, den es nicht gibt.</translation>
+    </message>
+    <message>
+        <source>A second database lies in the project&apos;s folder: {0}. What was written to it is not in the records.</source>
+        <translation>Im Ordner des Projekts liegt eine zweite Datenbank: {0}. Was in sie geschrieben wurde, ist nicht in den Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Made the search index anew; {0} of its rows were wrong.</source>
+        <translation>Das Suchverzeichnis wurde neu gemacht; {0} seiner Zeilen waren falsch.</translation>
+    </message>
+    <message>
+        <source>Made the small copies of {0} of {1} photos anew.</source>
+        <translation>Kleine Kopien neu gemacht: von {0} der {1} Fotos.</translation>
+    </message>
+    <message>
+        <source>No record names the file {0}.</source>
+        <translation>Keine Aufzeichnung nennt die Datei {0}.</translation>
+    </message>
+    <message>
+        <source>Nothing more could be mended: {0}</source>
+        <translation>Mehr ließ sich nicht richten: {0}</translation>
+    </message>
+    <message>
+        <source>Removed the half-written file {0}.</source>
+        <translation>Die halb geschriebene Datei {0} wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) does not fit the rows before it.</source>
+        <translation>Zeile {0} des Journals („{1}“) passt nicht zu den Zeilen davor.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) does not follow the row before it: a row was altered, removed or put in.</source>
+        <translation>Zeile {0} des Journals („{1}“) schließt nicht an die Zeile davor an: Eine Zeile wurde verändert, entfernt oder eingeschoben.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) is not later than the row before it.</source>
+        <translation>Zeile {0} des Journals („{1}“) ist nicht später als die Zeile davor.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) is out of sequence.</source>
+        <translation>Zeile {0} des Journals („{1}“) steht nicht in der Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) was altered: its hash does not fit its content.</source>
+        <translation>Zeile {0} des Journals („{1}“) wurde verändert: Ihre Prüfsumme passt nicht zum Inhalt.</translation>
+    </message>
+    <message>
+        <source>The database is damaged, so nothing was made from it: restore a backup.</source>
+        <translation>Die Datenbank ist beschädigt, deshalb wurde nichts aus ihr gemacht: eine Sicherung zurückholen.</translation>
+    </message>
+    <message>
+        <source>The database is damaged: {0}.</source>
+        <translation>Die Datenbank ist beschädigt: {0}.</translation>
+    </message>
+    <message>
+        <source>The file {0} cannot be read.</source>
+        <translation>Die Datei {0} lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>The file {0} has no SHA-256 on record: whether it is as it came cannot be told.</source>
+        <translation>Zur Datei {0} steht keine SHA-256-Summe fest: Ob sie ist, wie sie kam, lässt sich nicht sagen.</translation>
+    </message>
+    <message>
+        <source>The file {0} is half-written: a program was interrupted, unless one is taking files in just now.</source>
+        <translation>Die Datei {0} ist halb geschrieben: Ein Programm wurde unterbrochen, wenn nicht gerade eines Dateien übernimmt.</translation>
+    </message>
+    <message>
+        <source>The file {0} is missing.</source>
+        <translation>Die Datei {0} fehlt.</translation>
+    </message>
+    <message>
+        <source>The file {0} is not as it was taken in: its SHA-256 has changed.</source>
+        <translation>Die Datei {0} ist nicht mehr, wie sie übernommen wurde: Ihre SHA-256-Summe hat sich geändert.</translation>
+    </message>
+    <message>
+        <source>The file {0} would lie outside the project&apos;s folder, or among what the program keeps there.</source>
+        <translation>Die Datei {0} läge außerhalb des Projektordners oder unter dem, was das Programm dort aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>The file {0}, like {1} more, has no SHA-256 on record: whether it is as it came cannot be told.</source>
+        <translation>Zur Datei {0} und zu {1} weiteren steht keine SHA-256-Summe fest: Ob sie ist, wie sie kam, lässt sich nicht sagen.</translation>
+    </message>
+    <message>
+        <source>The project lies on a network folder or the like, and keeps a rollback journal there.</source>
+        <translation>Das Projekt liegt in einem Netzordner oder dergleichen und führt dort ein Rücknahmejournal.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s time zone {0} is not known on this computer; the time now counts as UTC.</source>
+        <translation>Die Zeitzone {0} des Projekts ist auf diesem Rechner nicht bekannt; die Zeit gilt jetzt als UTC.</translation>
+    </message>
+    <message>
+        <source>The search index does not say what {0} {1} says.</source>
+        <translation>Das Suchverzeichnis sagt nicht, was {0} {1} sagt.</translation>
+    </message>
+    <message>
+        <source>The tables were altered by another program: {0}.</source>
+        <translation>Die Tabellen wurden von einem anderen Programm verändert: {0}.</translation>
+    </message>
+    <message>
+        <source>line {0}</source>
+        <translation>Zeile {0}</translation>
+    </message>
+    <message>
+        <source>row {0}</source>
+        <translation>Zeile {0}</translation>
+    </message>
+    <message>
+        <source>row {0}, column {1}</source>
+        <translation>Zeile {0}, Spalte {1}</translation>
+    </message>
+    <message>
+        <source>{0} could not be removed: {1}.</source>
+        <translation>{0} ließ sich nicht entfernen: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} differs from what the journal made of it (table {2}).</source>
+        <translation>{0} {1} ist anders, als das Journal es gemacht hat (Tabelle {2}).</translation>
+    </message>
+    <message>
+        <source>{0} {1} is in the journal, and missing from the records (table {2}).</source>
+        <translation>{0} {1} steht im Journal und fehlt in den Aufzeichnungen (Tabelle {2}).</translation>
+    </message>
+    <message>
+        <source>{0} {1} is in the records, and no change in the journal made it (table {2}).</source>
+        <translation>{0} {1} steht in den Aufzeichnungen, und keine Änderung im Journal hat es gemacht (Tabelle {2}).</translation>
+    </message>
+    <message>
+        <source>The project&apos;s copy of its rule profile {0}.</source>
+        <translation>Die Kopie des Regelprofils im Projekt {0}.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s copy of its rule profile: {0} {1}.</source>
+        <translation>Die Kopie des Regelprofils im Projekt: {0} {1}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

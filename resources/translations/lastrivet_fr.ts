@@ -6688,6 +6688,142 @@
         <source>These numbers are too large to be reckoned with.</source>
         <translation>Ces nombres sont trop grands pour être calculés.</translation>
     </message>
+    <message>
+        <source>A row of {0} names a {1} that does not exist.</source>
+        <translation>Une ligne de {0} nomme un élément {1} qui n’existe pas.</translation>
+    </message>
+    <message>
+        <source>A second database lies in the project&apos;s folder: {0}. What was written to it is not in the records.</source>
+        <translation>Une seconde base de données se trouve dans le dossier du projet&#xa0;: {0}. Ce qui y a été écrit n’est pas dans les enregistrements.</translation>
+    </message>
+    <message>
+        <source>Made the search index anew; {0} of its rows were wrong.</source>
+        <translation>L’index de recherche a été refait&#xa0;; lignes fausses&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>Made the small copies of {0} of {1} photos anew.</source>
+        <translation>Petites copies refaites&#xa0;: {0} photos sur {1}.</translation>
+    </message>
+    <message>
+        <source>No record names the file {0}.</source>
+        <translation>Aucun enregistrement ne nomme le fichier {0}.</translation>
+    </message>
+    <message>
+        <source>Nothing more could be mended: {0}</source>
+        <translation>Rien de plus n’a pu être réparé&#xa0;: {0}</translation>
+    </message>
+    <message>
+        <source>Removed the half-written file {0}.</source>
+        <translation>Le fichier à moitié écrit {0} a été supprimé.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) does not fit the rows before it.</source>
+        <translation>La ligne {0} du registre («&#xa0;{1}&#xa0;») ne s’accorde pas avec les lignes précédentes.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) does not follow the row before it: a row was altered, removed or put in.</source>
+        <translation>La ligne {0} du registre («&#xa0;{1}&#xa0;») ne suit pas la ligne précédente&#xa0;: une ligne a été modifiée, retirée ou ajoutée.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) is not later than the row before it.</source>
+        <translation>La ligne {0} du registre («&#xa0;{1}&#xa0;») n’est pas postérieure à la ligne précédente.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) is out of sequence.</source>
+        <translation>La ligne {0} du registre («&#xa0;{1}&#xa0;») n’est pas à sa place dans la suite.</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) was altered: its hash does not fit its content.</source>
+        <translation>La ligne {0} du registre («&#xa0;{1}&#xa0;») a été modifiée&#xa0;: son empreinte ne correspond pas à son contenu.</translation>
+    </message>
+    <message>
+        <source>The database is damaged, so nothing was made from it: restore a backup.</source>
+        <translation>La base de données est endommagée, rien n’en a donc été tiré&#xa0;: restaurez une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>The database is damaged: {0}.</source>
+        <translation>La base de données est endommagée&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>The file {0} cannot be read.</source>
+        <translation>Le fichier {0} ne peut pas être lu.</translation>
+    </message>
+    <message>
+        <source>The file {0} has no SHA-256 on record: whether it is as it came cannot be told.</source>
+        <translation>Aucune somme SHA-256 n’est enregistrée pour le fichier {0}&#xa0;: impossible de dire s’il est resté tel qu’il est arrivé.</translation>
+    </message>
+    <message>
+        <source>The file {0} is half-written: a program was interrupted, unless one is taking files in just now.</source>
+        <translation>Le fichier {0} n’est écrit qu’à moitié&#xa0;: un programme a été interrompu, à moins qu’un autre ne soit en train d’ajouter des fichiers.</translation>
+    </message>
+    <message>
+        <source>The file {0} is missing.</source>
+        <translation>Le fichier {0} manque.</translation>
+    </message>
+    <message>
+        <source>The file {0} is not as it was taken in: its SHA-256 has changed.</source>
+        <translation>Le fichier {0} n’est plus tel qu’il a été ajouté&#xa0;: son SHA-256 a changé.</translation>
+    </message>
+    <message>
+        <source>The file {0} would lie outside the project&apos;s folder, or among what the program keeps there.</source>
+        <translation>Le fichier {0} se trouverait hors du dossier du projet, ou parmi ce que le programme y conserve.</translation>
+    </message>
+    <message>
+        <source>The file {0}, like {1} more, has no SHA-256 on record: whether it is as it came cannot be told.</source>
+        <translation>Aucune somme SHA-256 n’est enregistrée pour le fichier {0}, ni pour {1} autres&#xa0;: impossible de dire s’il est resté tel qu’il est arrivé.</translation>
+    </message>
+    <message>
+        <source>The project lies on a network folder or the like, and keeps a rollback journal there.</source>
+        <translation>Le projet se trouve dans un dossier réseau ou semblable, et y tient un journal d’annulation.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s time zone {0} is not known on this computer; the time now counts as UTC.</source>
+        <translation>Le fuseau horaire {0} du projet est inconnu de cet ordinateur&#xa0;; l’heure est désormais comptée en UTC.</translation>
+    </message>
+    <message>
+        <source>The search index does not say what {0} {1} says.</source>
+        <translation>L’index de recherche ne dit pas ce que dit {0} {1}.</translation>
+    </message>
+    <message>
+        <source>The tables were altered by another program: {0}.</source>
+        <translation>Les tables ont été modifiées par un autre programme&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>line {0}</source>
+        <translation>ligne {0}</translation>
+    </message>
+    <message>
+        <source>row {0}</source>
+        <translation>ligne {0}</translation>
+    </message>
+    <message>
+        <source>row {0}, column {1}</source>
+        <translation>ligne {0}, colonne {1}</translation>
+    </message>
+    <message>
+        <source>{0} could not be removed: {1}.</source>
+        <translation>{0} n’a pas pu être supprimé&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} differs from what the journal made of it (table {2}).</source>
+        <translation>{0} {1} diffère de ce que le registre en a fait (table {2}).</translation>
+    </message>
+    <message>
+        <source>{0} {1} is in the journal, and missing from the records (table {2}).</source>
+        <translation>{0} {1} figure au registre et manque aux enregistrements (table {2}).</translation>
+    </message>
+    <message>
+        <source>{0} {1} is in the records, and no change in the journal made it (table {2}).</source>
+        <translation>{0} {1} figure aux enregistrements, mais aucune modification du registre ne l’a produit (table {2}).</translation>
+    </message>
+    <message>
+        <source>The project&apos;s copy of its rule profile {0}.</source>
+        <translation>La copie du profil de règles dans le projet {0}.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s copy of its rule profile: {0} {1}.</source>
+        <translation>La copie du profil de règles dans le projet&#xa0;: {0} {1}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -65,18 +65,18 @@ void FindingsDialog::setRunning(bool isRunning)
     m_stop->setVisible(isRunning);
 }
 
-void FindingsDialog::fill(const Verification &found, const std::vector<std::string> &mended)
+void FindingsDialog::fill(const Verification &found, const std::vector<Message> &mended)
 {
     m_summary->setText(found.isFaultless() ? tr("Everything is as it should be now.")
                                            : tr("%n things are not as they should be.", nullptr,
                                                 int(found.findings.size())));
     m_list->clear();
-    for (const std::string &sentence : mended)
-        m_list->addItem(tr("Done: %1").arg(inWords({sentence, {}})));
+    for (const Message &sentence : mended)
+        m_list->addItem(tr("Done: %1").arg(inWords(sentence)));
     for (const Finding &finding : found.findings)
-        m_list->addItem(inWords({finding.text, {}}));
-    for (const std::string &note : found.notes)
-        m_list->addItem(inWords({note, {}}));
+        m_list->addItem(inWords(finding.message));
+    for (const Message &note : found.notes)
+        m_list->addItem(inWords(note));
 }
 
 void FindingsDialog::mend()

@@ -32,7 +32,7 @@ public:
 
 private:
     void build();
-    void fill(const Verification &found, const std::vector<std::string> &mended);
+    void fill(const Verification &found, const std::vector<Message> &mended);
     void setRunning(bool isRunning);
     void stop();
 

@@ -21,7 +21,7 @@ struct Options : VerbOptions {
     bool isRepairing = false;
 };
 
-using Mended = std::optional<std::vector<std::string>>;
+using Mended = std::optional<std::vector<Message>>;
 
 void writeFinding(JsonWriter &json, const Finding &finding)
 {
@@ -35,12 +35,12 @@ void writeFinding(JsonWriter &json, const Finding &finding)
     json.endObject();
 }
 
-void writeTexts(JsonWriter &json, std::string_view name, const std::vector<std::string> &texts)
+void writeTexts(JsonWriter &json, std::string_view name, const std::vector<Message> &texts)
 {
     json.key(name);
     json.beginArray();
-    for (const std::string &text : texts)
-        json.value(text);
+    for (const Message &text : texts)
+        json.value(english(text));
     json.endArray();
 }
 
@@ -69,10 +69,10 @@ void writeJson(const Verification &verification, const Mended &mended, std::ostr
 
 void writeText(const Verification &verification, const Mended &mended, std::ostream &out)
 {
-    for (const std::string &sentence : mended.value_or(std::vector<std::string>{}))
-        fmt::print(out, "repair: {}\n", onOneLine(sentence));
-    for (const std::string &note : verification.notes)
-        fmt::print(out, "note: {}\n", onOneLine(note));
+    for (const Message &sentence : mended.value_or(std::vector<Message>{}))
+        fmt::print(out, "repair: {}\n", onOneLine(english(sentence)));
+    for (const Message &note : verification.notes)
+        fmt::print(out, "note: {}\n", onOneLine(english(note)));
     for (const Finding &finding : verification.findings)
         fmt::print(out, "{}: {}\n", finding.what, onOneLine(finding.text));
     fmt::print(out, "Looked at {}, {} and {}: {}.\n", counted(verification.records, "record"),

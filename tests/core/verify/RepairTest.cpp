@@ -61,10 +61,10 @@ struct Fixture {
     Id<Component> wing;
 };
 
-bool says(const std::vector<std::string> &sentences, std::string_view words)
+bool says(const std::vector<Message> &sentences, std::string_view words)
 {
-    return std::ranges::any_of(sentences, [&](const std::string &sentence) {
-        return sentence.find(words) != std::string::npos;
+    return std::ranges::any_of(sentences, [&](const Message &sentence) {
+        return english(sentence).find(words) != std::string::npos;
     });
 }
 
