@@ -203,8 +203,11 @@ std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const fs::path &
         copyVerified(database, unfinished);
         fs::rename(unfinished, file);
         syncFolder(folder);
-        for (const DatabaseCopy &copy : superfluousCopies(databaseCopies(folder)))
-            fs::remove(copy.file);
+        // After the clock was set back the new copy is older than others of its day.
+        for (const DatabaseCopy &copy : superfluousCopies(databaseCopies(folder))) {
+            if (copy.file != file)
+                fs::remove(copy.file);
+        }
         return copyAt(file);
     });
 }

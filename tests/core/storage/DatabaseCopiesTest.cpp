@@ -1,10 +1,14 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/DatabaseCopies.h"
+#include "core/backup/OwnCopies.h"
+#include "tests/support/TestProject.h"
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <string>
+#include <vector>
 
 using namespace lastrivet::storage;
 namespace chr = std::chrono;
@@ -73,4 +77,27 @@ TEST_CASE("A project that rests for years keeps its copies")
     const std::vector copies{copyOf(at(2026, 3, 15)), copyOf(at(2021, 3, 15)),
                              copyOf(at(2019, 7, 1))};
     CHECK(superfluousCopies(copies).empty());
+}
+
+TEST_CASE("A copy is there when it was made, also after the clock was set back")
+{
+    lastrivet::test::TestProject project;
+    const auto now = project.clock().now();
+    const auto journals = [&] {
+        std::vector<std::string> found;
+        for (const auto &copy : databaseCopies(project.folder() / "backups"))
+            found.push_back(copy.journal);
+        return found;
+    };
+    project.part("Wing");
+    REQUIRE(lastrivet::backup::keepCopy(project.folder(), now + chr::hours(3)));
+    const auto first = project->journalHash().substr(0, 8);
+    project.part("Tail");
+    REQUIRE(lastrivet::backup::keepCopy(project.folder(), now));
+    const auto second = project->journalHash().substr(0, 8);
+    CHECK(journals() == std::vector{first, second});
+    project.part("Fin");
+    REQUIRE(lastrivet::backup::keepCopy(project.folder(), now + chr::minutes(10)));
+    const auto third = project->journalHash().substr(0, 8);
+    CHECK(journals() == std::vector{first, third});
 }
