@@ -28,9 +28,9 @@ std::vector<DatabaseCopy> databaseCopies(const std::filesystem::path &folder);
 /// 4 newest ISO weeks and of the 12 newest months that have one. `copies`: newest first.
 std::vector<DatabaseCopy> superfluousCopies(const std::vector<DatabaseCopy> &copies);
 
-/// Copies the database into the folder, reads the copy back, and drops what thinning drops but for
-/// the new copy, which stays until the next whatever the clock says; empty
-/// when the newest copy there holds the same state. Throws `Fault`s; then no new copy is there.
+/// Copies the database into the folder, reads the copy back, and drops what thinning drops, but for
+/// the new copy, which stays until the next one whatever the clock says. Empty when the newest copy
+/// there holds the same state. Throws `Fault`s; then no new copy is there.
 std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const std::filesystem::path &folder,
                                             std::chrono::sys_time<std::chrono::milliseconds> now);
 

@@ -77,8 +77,9 @@ void requireSomeField(const std::string &file, const exchange::CsvColumns &colum
 void warnOfTime(const std::string &file, exchange::TimeColumn time, Terminal &terminal)
 {
     if (time == exchange::TimeColumn::IsLength)
-        terminal.complain(
-            fmt::format("{}: took the column \"time\" for how long the work took.", file));
+        terminal.complain(fmt::format(
+            "{}: took the column \"time\" for how long the work took, bare numbers as minutes.",
+            file));
     if (time == exchange::TimeColumn::IsClock)
         terminal.complain(fmt::format("{}: left out the column \"time\": it holds times of the "
                                       "day; head it \"duration\" if it says how long.",

@@ -27,11 +27,18 @@ public:
 
     bool isAtEnd() const { return m_place == m_text.size(); }
 
-    /// The cells of a row; empty when a quotation is not closed or goes on after its end.
+    /// Whether the last row was given up because no list has as many cells.
+    bool isTooWide() const { return m_isTooWide; }
+
+    /// The cells of a row; empty when a quotation is not closed or goes on after its end, or when
+    /// there are too many.
     std::optional<std::vector<std::string>> row()
     {
         std::vector<std::string> cells;
         do {
+            m_isTooWide = cells.size() == mostCells;
+            if (m_isTooWide)
+                return std::nullopt;
             auto cell = startsWith('"') ? quoted() : plain();
             if (!cell)
                 return std::nullopt;
@@ -77,6 +84,7 @@ private:
     std::string_view m_text;
     char m_separator;
     std::size_t m_place = 0;
+    bool m_isTooWide = false;
 };
 
 char separatorOf(std::string_view text)
@@ -123,6 +131,9 @@ Result<CsvTable, InputErrors> readCsv(std::string_view text)
     InputErrors errors;
     for (std::size_t number = 1; !scanner.isAtEnd(); ++number) {
         auto cells = scanner.row();
+        if (!cells && scanner.isTooWide())
+            return wrong(rowName(number),
+                         {"The list has more than {0} cells.", {std::to_string(mostCells)}});
         if (!cells)
             return wrong(rowName(number),
                          {"A quotation mark opens a cell that does not end as it should.", {}});

@@ -74,6 +74,8 @@ TEST_CASE("A short text of separators and line ends does not fill the memory")
 {
     const std::string text = std::string(100'000, ',') + std::string(100'000, '\n');
     CHECK(errorOf(text) == "f: row 51: The list has more than 5000000 cells.");
+    const std::string separators(5'000'001, ',');
+    CHECK(errorOf(separators) == "f: row 1: The list has more than 5000000 cells.");
 }
 
 TEST_CASE("Rows can be named in another language")
