@@ -4,6 +4,7 @@
 
 #include <string_view>
 #include <unordered_map>
+#include <unordered_set>
 
 namespace lastrivet::invariants {
 
@@ -15,9 +16,24 @@ void checkUnique(Review &review, const std::string Record::*number, bool withdra
 {
     if (!review.touches(Record::type))
         return;
+    const auto counts = [=](const Record &record) {
+        return !(record.*number).empty() && (withdrawnCount || !record.withdrawn_on);
+    };
+    // A number that no touched record has is nobody's trouble.
+    const bool isWhole = review.ids(Record::type).empty();
+    std::unordered_set<std::string_view> asked;
+    if (!isWhole) {
+        review.eachAny(Record::type, [&](const void *row) {
+            const auto &record = *static_cast<const Record *>(row);
+            if (counts(record))
+                asked.insert(record.*number);
+        });
+    }
+    if (!isWhole && asked.empty())
+        return;
     std::unordered_map<std::string_view, const Record *> firsts;
     for (const Record &record : review.records().template of<Record>()) {
-        if ((record.*number).empty() || (record.withdrawn_on && !withdrawnCount))
+        if (!counts(record) || (!isWhole && !asked.contains(record.*number)))
             continue;
         const auto [first, isNew] = firsts.try_emplace(record.*number, &record);
         if (isNew)

@@ -45,3 +45,20 @@ TEST_CASE("A code is unique among live parts, and free again when its part is wi
     project.withdraw(left);
     CHECK(wrongs(project).empty());
 }
+
+TEST_CASE("Of three with one number each is told, whichever was touched")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto first = project.squawk(wing, "2026-01-02");
+    const auto second = project.squawk(wing, "2026-01-03");
+    const auto third = project.squawk(wing, "2026-01-04");
+    const auto other = project.squawk(wing, "2026-01-05");
+    for (const auto squawk : {first, second, third})
+        project.change(squawk, [](Squawk &s) { s.number = "1"; });
+    CHECK(wrongs(project).size() == 2);
+    CHECK(wrongs(project, first).size() == 2);
+    CHECK(wrongs(project, second).size() == 1);
+    CHECK(wrongs(project, third).size() == 1);
+    CHECK(wrongs(project, other).empty());
+}
