@@ -215,6 +215,24 @@ class Csv(TerminalTest):
         self.assertEqual(self.database("SELECT name FROM component WHERE code = 'X1'"),
                          [{"name": "Bracket"}])
 
+    def test_what_a_column_of_times_was_taken_for_is_told(self):
+        head = "date,time,part,note\n"
+        rows = {"clock": "2026-03-01,19:30,LW,By the clock\n2026-03-02,8:15,LW,By the clock\n",
+                "length": "2026-03-01,1:30,LW,How long\n"}
+        said = {}
+        for name, text in rows.items():
+            path = self.write(f"{name}.csv", head + text)
+            answer = self.run_program("import", self.project, path, "--as", "work_sessions")
+            self.assertEqual(answer.code, 0, answer.err)
+            said[name], = answer.err.splitlines()
+        self.assertIn('left out the column "time": it holds times of the day', said["clock"])
+        self.assertIn('took the column "time" for how long the work took', said["length"])
+        self.assertEqual(
+            self.database("SELECT note, minutes FROM work_session WHERE note IN"
+                          " ('By the clock', 'How long') ORDER BY began, note"),
+            [{"note": "By the clock", "minutes": None}, {"note": "How long", "minutes": 90},
+             {"note": "By the clock", "minutes": None}])
+
     def test_a_list_without_a_word_what_it_lists_is_wrong_usage(self):
         path = self.write("parts.csv", "code,name\nX1,Bracket\n")
         self.refused(2, "import", self.project, path, says="--as")
