@@ -117,7 +117,11 @@ private:
     {
         std::error_code none;
         if (!source || !fs::is_regular_file(*source, none)) {
-            m_report.missing.push_back(file.name);
+            // Of a length that is not on record `isKept` could not tell.
+            if (isThere(file, target))
+                ++m_report.files_kept;
+            else
+                m_report.missing.push_back(file.name);
             return;
         }
         try {
@@ -155,6 +159,13 @@ private:
         });
         ++m_report.files_copied;
         m_report.bytes_copied += source.size();
+    }
+
+    /// Whether an earlier backup has what the project has lost.
+    bool isThere(const ProjectFile &file, const fs::path &target)
+    {
+        std::error_code none;
+        return file.sha256.empty() ? fs::is_regular_file(target, none) : isWhole(file, target);
     }
 
     /// A copy as it was taken in is worth more than a later state of the file.

@@ -106,6 +106,19 @@ TEST_CASE("The next backup copies only what is new, and keeps the database that 
     CHECK(kept.front().journal == before.substr(0, 8));
 }
 
+TEST_CASE("What the project lost and the backup has is not missing, its length on record or not")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    shelved.project().change("No length", [](Edit &edit) {
+        edit.update((*edit.records().media.begin()).id, [](Media &media) { media.bytes.reset(); });
+    });
+    shelved.backUp();
+    fs::remove(shelved.project().folder() / "photos/a.jpg");
+    CHECK(shelved.backUp().isWhole());
+    CHECK(read(shelved.place() / "photos/a.jpg") == "a");
+}
+
 TEST_CASE("A backup refuses the place of another project, and one with changes of its own")
 {
     Shelved shelved;
