@@ -14,17 +14,24 @@ namespace lastrivet::print {
 namespace {
 
 constexpr double barWidth = points(2.4);
+constexpr double barIndent = barWidth + points(4);
 
 double markWidth(const Table &table, const Table::Cell &cell)
 {
     return cell.mark == Mark::None ? 0 : lineHeight(table.size) + points(2);
 }
 
+/// Only its first cell counts, and that belongs to no column.
+bool isAcross(const Table::Row &row)
+{
+    return row.is_group || row.is_across;
+}
+
 bool hasContent(const Table &table, std::size_t column)
 {
     return table.columns[column].is_kept ||
            std::any_of(table.rows.begin(), table.rows.end(), [column](const Table::Row &row) {
-               return !row.is_group && column < row.cells.size() &&
+               return !isAcross(row) && column < row.cells.size() &&
                       (!row.cells[column].text.isEmpty() || row.cells[column].mark != Mark::None);
            });
 }
@@ -87,15 +94,15 @@ double widthOfWords(const Table &table, std::size_t column)
 {
     LongestWord longest;
     for (const Table::Row &row : table.rows) {
-        if (!row.is_group && column < row.cells.size())
+        if (!isAcross(row) && column < row.cells.size())
             lengthen(longest, table, row.cells[column], table.columns[column].is_right_aligned);
     }
     return longest.width;
 }
 
-/// What a column lacks to its least width it gets from those that have more than theirs; these keep
-/// half of that, for the words in them.
-void giveLeast(std::vector<ShownColumn> &shown, const std::vector<double> &least)
+/// What a column lacks to its least width it gets from those that have more than theirs; these give
+/// so much of that, and keep the rest for the words in them.
+void giveLeast(std::vector<ShownColumn> &shown, const std::vector<double> &least, double share)
 {
     double lacking = 0;
     double spare = 0;
@@ -105,7 +112,7 @@ void giveLeast(std::vector<ShownColumn> &shown, const std::vector<double> &least
     }
     if (lacking <= 0 || spare <= 0)
         return;
-    const double given = std::min(lacking, spare / 2);
+    const double given = std::min(lacking, spare * share);
     for (std::size_t i = 0; i < shown.size(); ++i) {
         const double more = shown[i].width - least[i];
         shown[i].width -= more > 0 ? more * given / spare : more * given / lacking;
@@ -124,10 +131,11 @@ void shareOut(const Table &table, std::vector<ShownColumn> &shown, double width)
         column.width = width * table.columns[column.index].share / shares;
         least.push_back(widthOfHead(table, table.columns[column.index]));
     }
-    giveLeast(shown, least);
+    giveLeast(shown, least, 0.5);
     for (std::size_t i = 0; i < shown.size(); ++i)
         least[i] = std::max(least[i], widthOfWords(table, shown[i].index));
-    giveLeast(shown, least);
+    // What is left to the others holds their longest words already.
+    giveLeast(shown, least, 0.9);
 }
 
 } // namespace
@@ -145,7 +153,7 @@ std::vector<ShownColumn> shownColumns(const Table &table, double left, double wi
     }
     const bool hasBars = std::any_of(table.rows.begin(), table.rows.end(),
                                      [](const auto &row) { return row.bar != Table::Bar::None; });
-    const double indent = hasBars ? barWidth + points(4) : 0;
+    const double indent = hasBars ? barIndent : 0;
     shareOut(table, shown, width - indent - gaps);
     double x = left + indent;
     for (std::size_t i = 0; i < shown.size(); ++i) {
@@ -162,9 +170,12 @@ LaidRow::LaidRow(const Table &table, const Table::Row &row, const std::vector<Sh
     : m_bar(row.bar)
     , m_size(table.size)
 {
-    if (row.is_group) {
-        m_cells.push_back({TextBlock(row.cells.front().text, table.size, body.width(), true),
-                           Mark::None, body.left(), body.left()});
+    if (isAcross(row)) {
+        const double indent = row.bar == Table::Bar::None ? 0 : barIndent;
+        const bool isBold = row.is_group || row.cells.front().is_bold;
+        m_cells.push_back(
+            {TextBlock(row.cells.front().text, table.size, body.width() - indent, isBold),
+             Mark::None, body.left() + indent, body.left()});
     } else {
         for (const ShownColumn &column : columns) {
             if (column.index >= row.cells.size())

@@ -138,6 +138,7 @@ void addRule(Table &table, const Wording &words, const Standing::RuleLine &line)
     const bool isBold = line.outcome == readiness::Outcome::NotMet;
     table.rows.push_back({{{outcome, markOf(line.outcome), isBold},
                            {words.sentence(line.demand), Mark::None, isBold}}});
+    table.rows.back().is_with_next = !line.findings.empty();
     for (const Standing::Finding &finding : line.findings)
         table.rows.push_back(findingRow(words, finding));
 }

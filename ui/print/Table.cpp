@@ -4,6 +4,7 @@
 
 #include "ui/print/LaidRow.h"
 #include "ui/print/Pages.h"
+#include "ui/print/Unfolded.h"
 
 #include <algorithm>
 #include <optional>
@@ -21,18 +22,28 @@ constexpr double leastOfCutRow = points(240);
 /// A row that names others is not said again where that would take much of the next page.
 constexpr double highestRowSaidAgain = points(60);
 
-double ruleBelow(const Table::Row &row)
+/// Of a text across the table, which is cut wherever a page ends: some lines.
+constexpr double leastOfAcross = points(40);
+
+/// None above a text that belongs to the row.
+double ruleBelow(const Table &table, std::size_t row)
 {
-    return row.is_group ? groupRule : points(0.25);
+    if (row + 1 < table.rows.size() && table.rows[row + 1].is_across)
+        return 0;
+    return table.rows[row].is_group ? groupRule : points(0.25);
 }
 
-double leastOf(double height)
+double leastOf(const Table &table, std::size_t row, double height)
 {
+    const bool isKept = row + 1 == table.rows.size() && table.kept_behind > 0;
+    if (table.rows[row].is_across && !isKept)
+        return std::min(height, leastOfAcross);
     return height > highestWholeRow ? leastOfCutRow : height;
 }
 
-/// What must stand on one page with a row: a group row must not stand alone at the foot of a page,
-/// nor the last row, which often is a sum, at the top of one; nor what is kept behind the table.
+/// What must stand on one page with a row: a row that names or leads to others must not stand alone
+/// at the foot of a page, nor the last row, which often is a sum, at the top of one; nor what is
+/// kept behind the table.
 template <class HeightOf>
 double keptBelow(const Table &table, std::size_t row, const HeightOf &heightOf)
 {
@@ -40,9 +51,9 @@ double keptBelow(const Table &table, std::size_t row, const HeightOf &heightOf)
     if (next == table.rows.size())
         return heightOf(row) + table.kept_behind <= highestWholeRow ? table.kept_behind : 0;
     const bool isBeforeLast = row > 0 && next + 1 == table.rows.size();
-    if (!table.rows[row].is_group && !isBeforeLast)
+    if (!table.rows[row].is_group && !table.rows[row].is_with_next && !isBeforeLast)
         return 0;
-    const double following = ruleBelow(table.rows[row]) + leastOf(heightOf(next));
+    const double following = ruleBelow(table, row) + leastOf(table, next, heightOf(next));
     const double all = following + keptBelow(table, next, heightOf);
     return all <= highestWholeRow ? all : following;
 }
@@ -153,18 +164,21 @@ void TableOnPages::drawRow(std::size_t index)
     const LaidRow row = laid(index);
     const double said = m_groupAgain ? m_groupAgain->height() + groupRule : 0;
     const double wholePage = m_pages.body().height() - m_head.height() - points(1) - said;
+    const bool isAcross = m_table.rows[index].is_across;
     const bool isTooTall = row.height() > std::min(wholePage, highestWholeRow);
-    double needed = row.height() +
-                    keptBelow(m_table, index, [this](std::size_t i) { return laid(i).height(); });
+    const double own = isAcross ? leastOf(m_table, index, row.height()) : row.height();
+    double needed =
+        own + keptBelow(m_table, index, [this](std::size_t i) { return laid(i).height(); });
     if (needed > wholePage)
-        needed = row.height();
-    if (!isTooTall && needed > m_pages.spaceLeft())
+        needed = own;
+    if ((isAcross || !isTooTall) && needed > m_pages.spaceLeft())
         startOnNextPage();
-    if (isTooTall)
+    if (isAcross || isTooTall)
         drawInPieces(row);
     else
         row.drawWhole(m_pages);
-    m_pages.rule(ruleBelow(m_table.rows[index]));
+    if (const double weight = ruleBelow(m_table, index); weight > 0)
+        m_pages.rule(weight);
     if (isGroup)
         keepGroup(index);
 }
@@ -184,32 +198,36 @@ void TableOnPages::draw()
 
 void drawTable(Pages &pages, const Table &table)
 {
-    if (!table.rows.empty())
-        TableOnPages(pages, table).draw();
+    if (table.rows.empty())
+        return;
+    const Table shown = unfolded(table, pages.body().width());
+    TableOnPages(pages, shown).draw();
 }
 
-double leastHeightOf(const Table &table, double width)
+double leastHeightOf(const Table &asked, double width)
 {
-    if (table.rows.empty())
+    if (asked.rows.empty())
         return 0;
+    const Table table = unfolded(asked, width);
     const QRectF body(0, 0, width, 0);
     const std::vector<ShownColumn> columns = shownColumns(table, 0, width);
     const double head = LaidRow(table, headRow(table), columns, body).height() + points(1);
     const auto heightOf = [&](std::size_t row) {
         return LaidRow(table, table.rows[row], columns, body).height();
     };
-    return head + leastOf(heightOf(0)) + keptBelow(table, 0, heightOf);
+    return head + leastOf(table, 0, heightOf(0)) + keptBelow(table, 0, heightOf);
 }
 
-double wholeHeightOf(const Table &table, double width)
+double wholeHeightOf(const Table &asked, double width)
 {
-    if (table.rows.empty())
+    if (asked.rows.empty())
         return 0;
+    const Table table = unfolded(asked, width);
     const QRectF body(0, 0, width, 0);
     const std::vector<ShownColumn> columns = shownColumns(table, 0, width);
     double height = LaidRow(table, headRow(table), columns, body).height() + headRule;
-    for (const Table::Row &row : table.rows)
-        height += LaidRow(table, row, columns, body).height() + ruleBelow(row);
+    for (std::size_t row = 0; row < table.rows.size(); ++row)
+        height += LaidRow(table, table.rows[row], columns, body).height() + ruleBelow(table, row);
     return height;
 }
 

@@ -15,7 +15,8 @@ class Pages;
 
 /// A table as it is to be printed: the head is repeated on every page, and so is the row that names
 /// those which go on there; no row is cut unless it takes most of a page, and a column without
-/// content is left out.
+/// content is left out. A text that would run down a narrow column for half a page and more only
+/// begins there, and stands whole below its row, across the table.
 struct Table {
     struct Column {
         QString head;
@@ -38,6 +39,10 @@ struct Table {
         bool is_group = false;
         /// Room to write in by hand, in print units.
         double least_height = 0;
+        /// Not to be torn from the row below it, which it leads to.
+        bool is_with_next = false;
+        /// A text across the whole width that belongs to the row above: only its first cell counts.
+        bool is_across = false;
     };
 
     std::vector<Column> columns;

@@ -50,3 +50,21 @@ TEST_CASE("No column is made wide for a name of a file")
         width);
     CHECK(wide.back().width == Approx(plain.back().width));
 }
+
+TEST_CASE("Two narrow columns beside a wide one both get room for their longest words")
+{
+    Table table;
+    table.columns = {{QStringLiteral("Stelle"), 2},
+                     {QStringLiteral("Moment"), 1},
+                     {QStringLiteral("Sicherung"), 1}};
+    table.rows.push_back({{{QStringLiteral("am Holm und an den Rippen")},
+                           {QStringLiteral("Zeigerschlüssel")},
+                           {QStringLiteral("Sicherungsblech")}}});
+    constexpr double narrow = points(190);
+    const auto columns = shownColumns(table, 0, narrow);
+    for (const std::size_t column : {std::size_t{1}, std::size_t{2}}) {
+        INFO(column);
+        CHECK(TextBlock(table.rows[0].cells[column].text, table.size, columns[column].width)
+                  .lineCount() == 1);
+    }
+}

@@ -143,6 +143,57 @@ TEST_CASE("A row that names others never stands alone at the foot of a page")
     }
 }
 
+TEST_CASE("A row that leads to the next one never stands alone at the foot of a page")
+{
+    const PrintedFolder folder;
+    int overTwoPages = 0;
+    for (int rows = 34; rows < 48; ++rows) {
+        INFO(rows);
+        print::Table table = tableOf(rows);
+        print::Table::Row rule{{{QStringLiteral("Rule")}}};
+        rule.is_with_next = true;
+        table.rows.push_back(rule);
+        for (int row = 0; row < 5; ++row)
+            table.rows.push_back({{{QStringLiteral("finding")}, {QStringLiteral("1 h 00")}}});
+        for (const QString &page : printed(folder.path("table.pdf"), table)) {
+            if (!page.contains(QStringLiteral("Rule")))
+                continue;
+            CHECK(page.contains(QStringLiteral("finding")));
+            overTwoPages += page.count(QStringLiteral("finding")) < 5 ? 1 : 0;
+        }
+    }
+    CHECK(overTwoPages > 0);
+}
+
+TEST_CASE("A long text in a narrow column stands whole across the table, below its row")
+{
+    const PrintedFolder folder;
+    print::Table table;
+    for (const char *head : {"When", "What", "Kind", "Who"})
+        table.columns.push_back({QString::fromLatin1(head), 1});
+    QStringList words;
+    for (int word = 0; word < 400; ++word)
+        words << QStringLiteral("word%1.").arg(word);
+    table.rows.push_back({{{QStringLiteral("today")},
+                           {words.join(QLatin1Char(' '))},
+                           {QStringLiteral("rework")},
+                           {QStringLiteral("Berta")}}});
+    table.rows.push_back({{{QStringLiteral("tomorrow")},
+                           {QStringLiteral("a rib")},
+                           {QStringLiteral("assembly")},
+                           {QStringLiteral("Berta")}}});
+    const QStringList pages = printed(folder.path("table.pdf"), table);
+    REQUIRE(pages.size() == 1);
+    const QString text = pages.first().simplified();
+    for (const int word : {0, 1, 200, 398, 399})
+        CHECK(text.contains(QStringLiteral("word%1.").arg(word)));
+    // It begins in its column, and its head stands above it.
+    CHECK(text.count(QStringLiteral("word0.")) == 2);
+    CHECK(text.count(QStringLiteral("word399.")) == 1);
+    CHECK(text.count(QStringLiteral("What")) == 2);
+    CHECK(text.indexOf(QStringLiteral("word399.")) < text.indexOf(QStringLiteral("tomorrow")));
+}
+
 TEST_CASE("A row that names others is said again on the page where they go on")
 {
     const PrintedFolder folder;
