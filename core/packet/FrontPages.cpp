@@ -2,16 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/FrontPages.h"
 
-#include "core/base/Tongue.h"
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
 #include "core/readiness/Limits.h"
-#include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
 
 #include <algorithm>
 #include <cstddef>
-#include <string_view>
 #include <utility>
 
 namespace lastrivet::packet {
@@ -20,6 +17,7 @@ namespace {
 
 using readiness::Blocker;
 using readiness::ClosingAnswer;
+using readiness::Rule;
 using readiness::State;
 using readiness::Weight;
 
@@ -110,54 +108,56 @@ void addBlockers(FrontPages &front, const Records &records, const Region::Chosen
 }
 
 /// The first of what is still to be done to it.
-std::string_view openOf(const Region &region, const Fastener &fastener)
+Rule ruleOf(const Region &region, const Fastener &fastener)
 {
     if (!region.ifHappened(fastener.fitted_on))
-        return "{0}: not fitted";
+        return Rule::FastenerNotFitted;
     const bool hasLimit = fastener.torque_min || fastener.torque_max;
     if (hasLimit && !region.ifHappened(fastener.torqued_on))
-        return "{0}: finger-tight, fitted but not torqued";
+        return Rule::LooseFastener;
     const auto torque = readiness::netTorque(fastener.torque_value, fastener.torque_drag);
     if (torque && !region.ifHappened(fastener.accepted_on) &&
         readiness::isOutside(*torque, fastener.torque_min, fastener.torque_max))
-        return "{0}: the torque is outside its limits";
-    return "{0}: not locked";
+        return Rule::TorqueOutOfLimits;
+    return Rule::UnlockedFastener;
 }
 
-std::string_view openOf(const Region &region, RecordRef record)
+/// The rule that finds the record open where it is out of reach.
+Rule ruleOf(const Region &region, RecordRef record)
 {
     const Records &records = region.records();
     switch (record.type) {
-    case RecordType::Squawk: {
-        const Squawk *squawk = records.find(Id<Squawk>{record.id});
-        const bool isFixed = squawk && region.ifHappened(squawk->fixed_on);
-        return isFixed ? "{0}: fixed, not verified" : "{0}: open";
-    }
+    case RecordType::Squawk:
+        return Rule::OpenSquawk;
     case RecordType::Deviation: {
         const Deviation *deviation = records.find(Id<Deviation>{record.id});
         const bool isDecided = deviation && region.ifHappened(deviation->decided_on);
-        return isDecided ? "{0}: rejected, but built" : "{0}: not decided";
+        return isDecided ? Rule::RejectedDeviationBuilt : Rule::UndecidedDeviation;
     }
     case RecordType::Fastener: {
         const Fastener *fastener = records.find(Id<Fastener>{record.id});
-        return fastener ? openOf(region, *fastener) : "{0}";
+        return fastener ? ruleOf(region, *fastener) : Rule::FastenerNotFitted;
     }
-    case RecordType::Step:
-        return "{0}: not done";
     case RecordType::Bulletin:
-        return "{0}: not complied with";
+        return Rule::OpenBulletin;
     case RecordType::Measurement:
-        return "{0}: the last measurement is outside its limits";
+        return Rule::MeasurementOutOfLimits;
     case RecordType::MaterialUse:
-        return "{0}: the test sample failed";
+        return Rule::FailedSample;
     default:
-        return "{0}";
+        return Rule::UndoneStep;
     }
 }
 
+/// In the words of the rule, as on every other page.
 Message openIn(const Region &region, RecordRef record)
 {
-    return {openOf(region, record), {nestedFirst(readiness::named(region.records(), record))}};
+    Blocker blocker{ruleOf(region, record), Weight::Must, record, {}, {}};
+    const Squawk *squawk =
+        record.type == RecordType::Squawk ? region.records().find(Id<Squawk>{record.id}) : nullptr;
+    if (squawk && region.ifHappened(squawk->fixed_on))
+        blocker.waits_for = squawk->verify_by.value_or(SignerRole::Builder);
+    return readiness::sentence(blocker, region.records());
 }
 
 /// Of a closing that is closed the blockers are those of its day; this is what is open today.

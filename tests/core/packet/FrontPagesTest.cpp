@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <string_view>
 
 using namespace lastrivet;
 using lastrivet::packet::Packet;
@@ -131,4 +132,33 @@ TEST_CASE("What is found behind a closing that is closed stands on its front pag
         return english(row.what).find(": ") != std::string::npos;
     }));
     CHECK(wingPacket(project).front.out_of_reach.empty());
+}
+
+TEST_CASE("What is open out of reach is told in the words of its rule")
+{
+    WingProject project;
+    project.records.squawks.put({.id = Id<Squawk>{30},
+                                 .number = "30",
+                                 .component_id = project.tank,
+                                 .title = "Drain of the tank blocked",
+                                 .found_on = WingProject::at("2026-03-01"),
+                                 .correction = "Drilled through",
+                                 .fixed_on = WingProject::at("2026-03-02"),
+                                 .fixed_by = project.builder});
+    project.records.fasteners.put({.id = Id<Fastener>{30},
+                                   .component_id = project.tank,
+                                   .place = "Filler",
+                                   .torque_min = 5,
+                                   .fitted_on = WingProject::at("2026-01-08")});
+    const readiness::Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    const Packet packet =
+        packet::packetFor(project.records, project.profile, answer, {project.tankBaffle});
+    const auto isTold = [&](std::string_view words) {
+        return std::any_of(packet.front.out_of_reach.begin(), packet.front.out_of_reach.end(),
+                           [&](const auto &row) { return english(row.what) == words; });
+    };
+    CHECK(isTold("Squawk 30, Drain of the tank blocked in LW-T: fixed, not verified"));
+    CHECK(isTold("Fastener at Filler in LW-T: finger-tight, fitted but not torqued"));
+    CHECK(isTold("Leak test, pressure kept in LW-T: the last measurement is outside its limits"));
 }
