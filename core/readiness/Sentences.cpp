@@ -163,6 +163,9 @@ Message dated(const Records &records, const Fact &fact)
     Message name = named(records, fact.record);
     if (fact.record.type == RecordType::WorkSession || fact.record.type == RecordType::SignOff)
         return name;
+    // Of a closing only that it was opened voids anything.
+    if (fact.record.type == RecordType::Closing)
+        return {"the opening of “{0}” on {1}", {nested(name), fact.moment.text()}};
     return {"{0} on {1}", {nested(name), fact.moment.text()}};
 }
 

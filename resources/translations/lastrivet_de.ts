@@ -6824,6 +6824,10 @@
         <source>The project&apos;s copy of its rule profile: {0} {1}.</source>
         <translation>Die Kopie des Regelprofils im Projekt: {0} {1}.</translation>
     </message>
+    <message>
+        <source>the opening of “{0}” on {1}</source>
+        <translation>die Öffnung von „{0}“ am {1}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -6824,6 +6824,10 @@
         <source>The project&apos;s copy of its rule profile: {0} {1}.</source>
         <translation>La copie du profil de règles dans le projet&#xa0;: {0} {1}.</translation>
     </message>
+    <message>
+        <source>the opening of “{0}” on {1}</source>
+        <translation>l’ouverture de «&#xa0;{0}&#xa0;» le {1}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

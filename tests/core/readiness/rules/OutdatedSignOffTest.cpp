@@ -71,6 +71,21 @@ TEST_CASE("What outdates a signature is named, and whether saying that it change
     CHECK(clearedBy() == "have it signed again");
 }
 
+TEST_CASE("What outdates a signature is the opening of a closing, and not the closing itself")
+{
+    RuleBench bench(readiness::Rule::OutdatedSignOff);
+    const auto point =
+        bench.signedPoint(HoldPointKind::OwnCheck, SignerRole::Builder, "2026-03-10");
+    bench.change(bench.box, [](Closing &c) {
+        c.title = "Skin of the panel";
+        c.events = {{.closed_on = on("2026-03-11")}, {.opened_on = on("2026-03-12")}};
+    });
+    const auto blocker = bench.about(point, "2026-03-12");
+    REQUIRE(blocker);
+    CHECK(english(readiness::sentence(*blocker, bench.records)) ==
+          "Own check: after the signature came the opening of “Skin of the panel” on 2026-03-12");
+}
+
 TEST_CASE("Tools are counted again after another signature on a later day")
 {
     RuleBench bench(readiness::Rule::OutdatedSignOff);
