@@ -5,11 +5,14 @@
 #include "core/packet/InWords.h"
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/ByHand.h"
+#include "ui/print/Cautions.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
 
 #include <algorithm>
+#include <cstddef>
+#include <optional>
 
 namespace lastrivet::print {
 
@@ -36,6 +39,8 @@ struct Block {
     TextBlock said;
     QStringList results;
     QString visitor;
+    /// Of one that is settled; a waived one was not looked at, and has no tick.
+    Mark mark = Mark::None;
 };
 
 double gapAbove(const Block &block)
@@ -137,20 +142,35 @@ Table deficiencyTable(const Wording &words, const SheetToSign &sheet, std::size_
     return table;
 }
 
-/// Fewer lines to write on where that keeps what is to be signed on the same page.
-void drawDeficiencies(Pages &pages, const SheetToSign &sheet, double toBeSigned)
+/// What stands below the deficiencies: what is to be signed, and what comes behind the last sheet.
+struct Below {
+    double to_be_signed;
+    double cautions;
+};
+
+/// So many lines to write on that what is below still comes to the same page, if it can.
+std::optional<std::size_t> linesAbove(double below, const Pages &pages, const SheetToSign &sheet)
+{
+    const Table fewest = deficiencyTable(pages.wording(), sheet, fewestLinesToWrite);
+    const double heading = smallHeadingHeight + lineHeight(Size::Body);
+    const double room = pages.spaceLeft() - heading - wholeHeightOf(fewest, pages.body().width()) -
+                        below - points(1);
+    if (room < 0)
+        return std::nullopt;
+    const double line = roomToWrite + points(0.25);
+    return std::min(mostLinesToWrite, fewestLinesToWrite + std::size_t(room / line));
+}
+
+/// Fewer lines to write on where that keeps what is to be signed on the same page, and the cautions
+/// behind it from standing alone on the next one.
+void drawDeficiencies(Pages &pages, const SheetToSign &sheet, const Below &below)
 {
     const Wording &words = pages.wording();
     const double width = pages.body().width();
-    Table table = deficiencyTable(words, sheet, fewestLinesToWrite);
-    const double heading = smallHeadingHeight + lineHeight(Size::Body);
-    const double room =
-        pages.spaceLeft() - heading - wholeHeightOf(table, width) - toBeSigned - points(1);
-    const double line = roomToWrite + points(0.25);
-    const std::size_t lines =
-        room < 0 ? mostLinesToWrite
-                 : std::min(mostLinesToWrite, fewestLinesToWrite + std::size_t(room / line));
-    table = deficiencyTable(words, sheet, lines);
+    auto lines = linesAbove(below.to_be_signed + below.cautions, pages, sheet);
+    if (!lines)
+        lines = linesAbove(below.to_be_signed, pages, sheet);
+    const Table table = deficiencyTable(words, sheet, lines.value_or(mostLinesToWrite));
     pages.smallHeading(words.text("Deficiencies"), leastHeightOf(table, width));
     drawTable(pages, table);
 }
@@ -232,7 +252,8 @@ Block settledBlock(const Pages &pages, const Standing::HoldPointLine &point)
             TextBlock(titleOf(words, point), Size::Body, width, true),
             TextBlock(settledIn(words, point), Size::Small, width),
             {},
-            {}};
+            {},
+            point.waived_on ? Mark::NothingOnRecord : Mark::Met};
 }
 
 Block blockToSign(const Pages &pages, const Standing::HoldPointLine &point, const QString &subject)
@@ -303,7 +324,7 @@ void drawSettled(Pages &pages, const Block &block)
 {
     QPainter &painter = pages.painter();
     const QPointF corner(pages.body().left(), pages.y());
-    drawMark(painter, Mark::Met, QRectF(corner, QSizeF(points(12), points(12))));
+    drawMark(painter, block.mark, QRectF(corner, QSizeF(points(12), points(12))));
     painter.setPen(Qt::black);
     block.title.draw(painter, corner + QPointF(besideMark, 0));
     block.said.draw(painter, corner + QPointF(besideMark, block.title.height()));
@@ -320,7 +341,8 @@ void drawBlock(Pages &pages, const Block &block)
     pages.advance(heightOf(block));
 }
 
-void drawSheet(Pages &pages, const SheetToSign &sheet, const packet::Aircraft &aircraft)
+void drawSheet(Pages &pages, const SheetToSign &sheet, const packet::Aircraft &aircraft,
+               double cautionsBehind)
 {
     const Wording &words = pages.wording();
     pages.heading(1, asIs(sheet.title), points(200));
@@ -328,7 +350,7 @@ void drawSheet(Pages &pages, const SheetToSign &sheet, const packet::Aircraft &a
     drawReportForm(pages);
     const std::vector<Block> blocks = blocksOf(pages, sheet, subjectOf(words, sheet, aircraft));
     const double toBeSigned = heightOf(blocks);
-    drawDeficiencies(pages, sheet, toBeSigned);
+    drawDeficiencies(pages, sheet, {toBeSigned, cautionsBehind});
     const double heading = smallHeadingHeight + lineHeight(Size::Body);
     pages.smallHeading(words.text("To be signed"), toBeSigned <= pages.body().height()
                                                        ? toBeSigned - heading
@@ -341,11 +363,15 @@ void drawSheet(Pages &pages, const SheetToSign &sheet, const packet::Aircraft &a
 
 void drawSheetsToSign(Pages &pages, const packet::Packet &packet)
 {
+    const double cautions = packet.signed_sheets.empty()
+                                ? heightOfCautions(pages, packet.cautions, About::Structure)
+                                : 0;
     for (std::size_t i = 0; i < packet.sheets.size(); ++i) {
         pages.breakPage();
         if (i == 0)
             pages.heading(0, pages.wording().text("The sheet to sign"), points(200));
-        drawSheet(pages, packet.sheets[i], packet.front.aircraft);
+        const bool isLast = i + 1 == packet.sheets.size();
+        drawSheet(pages, packet.sheets[i], packet.front.aircraft, isLast ? cautions : 0);
     }
 }
 

@@ -4,6 +4,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <cstddef>
+
 using namespace lastrivet;
 using namespace lastrivet::tests;
 
@@ -98,4 +101,26 @@ TEST_CASE("What would clear a finding stands beside each, on whatever page it co
     packet.standings[0].rules = {line};
     const QString text = PrintedFolder::text(folder.print(packet)).simplified();
     CHECK(text.count(QLatin1String("not done Do it, or drop it")) == 3);
+}
+
+TEST_CASE(
+    "Lines for deficiencies give way so that the cautions do not stand alone behind the sheet")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet.signed_sheets.clear();
+    packet::SheetToSign &sheet = packet.sheets[0];
+    const auto open = std::ranges::find(sheet.hold_points, HoldPointKind::PreCover,
+                                        &packet::Standing::HoldPointLine::kind);
+    REQUIRE(open != sheet.hold_points.end());
+    sheet.hold_points = {*open};
+    packet::SheetToSign::Deficiency deficiency;
+    deficiency.text = "Rivet set too deep";
+    for (const std::size_t known : {std::size_t{0}, std::size_t{1}, std::size_t{2}}) {
+        INFO(known);
+        sheet.deficiencies.assign(known, deficiency);
+        const QStringList pages = PrintedFolder::pageTexts(folder.print(packet));
+        CHECK(pages.last().contains(QLatin1String("Cautions")));
+        CHECK(pages.last().contains(QLatin1String("Builder, name")));
+    }
 }
