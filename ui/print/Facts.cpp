@@ -23,16 +23,28 @@ double indentOf(const Heading &heading)
     return heading.level * points(16);
 }
 
+constexpr int mostContentsLines = 2;
+
+/// A title takes two lines at most. Of a way through the parts the end tells one from another, so
+/// it is cut at its beginning.
 TextBlock contentsTitle(const Pages &pages, const Heading &heading)
 {
-    return {heading.title, Size::Body, pages.body().width() - indentOf(heading) - numberWidth,
-            heading.level == 0};
+    const double width = pages.body().width() - indentOf(heading) - numberWidth;
+    const bool isBold = heading.level == 0;
+    const QString step = QStringLiteral(" › ");
+    QString title = heading.title;
+    TextBlock block(title, Size::Body, width, isBold);
+    for (qsizetype next = title.indexOf(step); block.lineCount() > mostContentsLines && next > 0;
+         next = title.indexOf(step, step.size())) {
+        title = QStringLiteral("…") + title.mid(next);
+        block = TextBlock(title, Size::Body, width, isBold);
+    }
+    return fitted(title, Size::Body, width, mostContentsLines, isBold);
 }
 
-/// A title takes two lines at most.
 double contentsHeight(const TextBlock &title)
 {
-    return std::min(title.height(), 2 * title.lineHeight()) + points(2.5);
+    return title.height() + points(2.5);
 }
 
 void drawContentsLine(Pages &pages, std::size_t index)
@@ -47,7 +59,7 @@ void drawContentsLine(Pages &pages, std::size_t index)
     pages.need(height);
     QPainter &painter = pages.painter();
     painter.setPen(Qt::black);
-    title.drawLines(painter, {body.left() + indent, pages.y()}, 0, 2);
+    title.draw(painter, {body.left() + indent, pages.y()});
     number.draw(painter, {body.right() - numberWidth, pages.y()});
     const double dotsFrom = body.left() + indent + title.naturalWidth() + points(6);
     const double dotsTo = body.right() - number.naturalWidth() - points(6);

@@ -304,3 +304,28 @@ TEST_CASE("No line of the contents stands alone on the page behind the others")
     }
     CHECK(overTwoPages > 0);
 }
+
+TEST_CASE("Ways through the parts that differ at their end alone are told apart in the contents")
+{
+    const PrintedFolder folder;
+    const print::Wording words;
+    const QString above =
+        QStringList(8, QStringLiteral("assembly with a long name")).join(QStringLiteral(" › "));
+    print::Outline outline;
+    for (const char *part : {"first rib", "second rib"})
+        outline.headings.push_back({1, above + QStringLiteral(" › ") + QLatin1String(part), 0});
+    outline.headings.push_back(
+        {1, QStringList(60, QStringLiteral("no way")).join(QLatin1Char(' ')), 0});
+    const auto place = folder.path("contents.pdf");
+    QFile file(QString::fromStdString(place.string()));
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    {
+        print::Pages pages(file, print::Paper::A4, {}, words, outline, {});
+        print::drawContents(pages);
+    }
+    file.close();
+    const QString text = PrintedFolder::text(place).simplified();
+    CHECK(text.contains(QStringLiteral("first rib")));
+    CHECK(text.contains(QStringLiteral("second rib")));
+    CHECK(text.count(QChar(0x2026)) == 3);
+}
