@@ -4213,10 +4213,6 @@
         <translation>Alle, die gearbeitet haben</translation>
     </message>
     <message>
-        <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
-        <translation>Ein Eintrag gilt als Nachtrag, wenn er mehr als {0} Tage nach dem Tag geschrieben wurde, von dem er spricht; das Journal der Aufzeichnungen sagt, wann. Zurückgezogene Einträge werden nicht gedruckt. Dies sind die eigenen Aufzeichnungen des Erbauers: sie genehmigen nichts.</translation>
-    </message>
-    <message>
         <source>Began</source>
         <translation>Beginn</translation>
     </message>
@@ -4343,10 +4339,6 @@
     <message>
         <source>Worked</source>
         <translation>Gearbeitet</translation>
-    </message>
-    <message>
-        <source>at {0}</source>
-        <translation>um {0}</translation>
     </message>
     <message>
         <source>changed what was inspected</source>
@@ -6827,6 +6819,14 @@
     <message>
         <source>the opening of “{0}” on {1}</source>
         <translation>die Öffnung von „{0}“ am {1}</translation>
+    </message>
+    <message>
+        <source>place: {0}</source>
+        <translation>Ort: {0}</translation>
+    </message>
+    <message>
+        <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Of entries that were imported nobody knows when they were first written, and they are not marked. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
+        <translation>Ein Eintrag gilt als Nachtrag, wenn er mehr als {0} Tage nach dem Tag geschrieben wurde, von dem er spricht; das Journal der Aufzeichnungen sagt, wann. Von eingelesenen Einträgen weiß niemand, wann sie zuerst geschrieben wurden; sie sind nicht bezeichnet. Zurückgezogene Einträge werden nicht gedruckt. Dies sind die eigenen Aufzeichnungen des Erbauers: sie genehmigen nichts.</translation>
     </message>
 </context>
 <context>

@@ -4213,10 +4213,6 @@
         <translation>Tous ceux qui ont travaillé</translation>
     </message>
     <message>
-        <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
-        <translation>Une entrée est dite tardive quand elle a été écrite plus de {0} jours après le jour dont elle parle&#xa0;; le registre dit quand. Les entrées retirées ne sont pas imprimées. Ceci est le dossier du constructeur lui-même&#xa0;: il n’approuve rien.</translation>
-    </message>
-    <message>
         <source>Began</source>
         <translation>Début</translation>
     </message>
@@ -4343,10 +4339,6 @@
     <message>
         <source>Worked</source>
         <translation>Travaillé</translation>
-    </message>
-    <message>
-        <source>at {0}</source>
-        <translation>à {0}</translation>
     </message>
     <message>
         <source>changed what was inspected</source>
@@ -6827,6 +6819,18 @@
     <message>
         <source>the opening of “{0}” on {1}</source>
         <translation>l’ouverture de «&#xa0;{0}&#xa0;» le {1}</translation>
+    </message>
+    <message>
+        <source></source>
+        <translation></translation>
+    </message>
+    <message>
+        <source>place: {0}</source>
+        <translation>lieu&#xa0;: {0}</translation>
+    </message>
+    <message>
+        <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Of entries that were imported nobody knows when they were first written, and they are not marked. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
+        <translation>Une entrée est dite tardive quand elle a été écrite plus de {0} jours après le jour dont elle parle&#xa0;; le registre dit quand. Des entrées importées, nul ne sait quand elles ont d’abord été écrites, et elles ne sont pas marquées. Les entrées retirées ne sont pas imprimées. Ceci est le dossier du constructeur lui-même&#xa0;: il n’approuve rien.</translation>
     </message>
 </context>
 <context>

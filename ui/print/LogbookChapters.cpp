@@ -30,7 +30,7 @@ QString whatOf(const Wording &words, const Logbook &log, const Logbook::Entry &e
     const WorkLog::Session &session = entry.session;
     QStringList lines = workOf(words, session);
     if (session.place != log.usual_place && !session.place.empty())
-        lines << words.text("at {0}", {session.place});
+        lines << words.text("place: {0}", {session.place});
     if (entry.changed_inspected)
         lines << words.text("changed what was inspected");
     if (!session.source.empty())

@@ -142,9 +142,10 @@ void drawInAll(Pages &pages, const Logbook &log)
     pages.advance(points(6));
     pages.text(
         words.text("An entry is marked late when it was written down more than {0} days after "
-                   "the day it speaks of; the journal of the records tells when. Withdrawn "
-                   "entries are not printed. This is the builder's own record: it approves "
-                   "nothing.",
+                   "the day it speaks of; the journal of the records tells when. Of entries that "
+                   "were imported nobody knows when they were first written, and they are not "
+                   "marked. Withdrawn entries are not printed. This is the builder's own record: "
+                   "it approves nothing.",
                    {std::to_string(log.late_after_days)}),
         Size::Small);
 }

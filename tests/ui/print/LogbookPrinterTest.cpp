@@ -84,3 +84,16 @@ TEST_CASE("A log in another language writes its months in it")
     CHECK(printed(folder, bookOf(logOf(3), packet::LogOrder::ByDate), choices)
               .contains(QStringLiteral("janvier 2024")));
 }
+
+TEST_CASE(
+    "A printed log says where an entry was worked on, and of which entries nobody knows the day")
+{
+    const PrintedFolder folder;
+    Records records = logOf(3);
+    WorkSession away = *records.find(Id<WorkSession>{500'001});
+    away.place = "Hangar 4";
+    records.put(RecordType::WorkSession, &away);
+    const QString text = printed(folder, bookOf(records, packet::LogOrder::ByDate)).simplified();
+    CHECK(text.contains(QStringLiteral("place: Hangar 4")));
+    CHECK(text.contains(QStringLiteral("Of entries that were imported nobody knows")));
+}
