@@ -4,7 +4,7 @@
 
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
-#include "core/readiness/CalibrationAt.h"
+#include "core/packet/ToolEntry.h"
 #include "core/readiness/Limits.h"
 #include "core/records/LockedByHand.h"
 
@@ -28,15 +28,6 @@ std::string toolName(const Records &records, Id<Tool> id)
     return tool ? tool->name : std::string{};
 }
 
-bool wasUncalibrated(const Region &region, const Fastener &fastener)
-{
-    const Tool *tool = region.records().findLive(fastener.tool_id);
-    return tool && readiness::wasUncalibrated(*tool, *fastener.torqued_on,
-                                              [&](const std::optional<Moment> &moment) {
-                                                  return happened(moment, region.asOf());
-                                              });
-}
-
 } // namespace
 
 FastenerEntry fastenerEntry(const Region &region, const Fastener &fastener)
@@ -57,7 +48,7 @@ FastenerEntry fastenerEntry(const Region &region, const Fastener &fastener)
         entry.torque_value = fastener.torque_value;
         entry.torque_drag = fastener.torque_drag;
         entry.tool = toolName(records, fastener.tool_id);
-        entry.was_tool_uncalibrated = wasUncalibrated(region, fastener);
+        entry.was_tool_uncalibrated = wasUncalibrated(region, fastener.tool_id, *entry.torqued_on);
     }
     entry.marked_on = region.ifHappened(fastener.marked_on);
     entry.locking = fastener.locking;

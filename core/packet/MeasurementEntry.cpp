@@ -4,6 +4,7 @@
 
 #include "core/packet/Chosen.h"
 #include "core/packet/InWords.h"
+#include "core/packet/ToolEntry.h"
 
 namespace lastrivet::packet {
 
@@ -24,6 +25,8 @@ MeasurementEntry entryOf(const Region &region, const Measurement &measurement)
         entry.value = measurement.value;
         if (const Tool *tool = records.find(measurement.tool_id))
             entry.tool = tool->name;
+        entry.was_tool_uncalibrated =
+            wasUncalibrated(region, measurement.tool_id, *entry.measured_on);
     }
     entry.accepted_on = region.ifHappened(measurement.accepted_on);
     if (entry.accepted_on) {

@@ -22,6 +22,7 @@ struct MeasurementEntry {
     std::optional<double> value;
     std::optional<Moment> measured_on;
     std::string tool;
+    bool was_tool_uncalibrated = false;
     std::optional<Moment> accepted_on;
     std::string accepted_by;
     std::string accepted_basis;

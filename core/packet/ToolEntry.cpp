@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/ToolEntry.h"
 
+#include "core/readiness/CalibrationAt.h"
+
 #include <algorithm>
 #include <map>
 
@@ -12,9 +14,13 @@ namespace {
 struct Span {
     std::optional<Moment> first;
     std::optional<Moment> last;
+    int uses = 0;
+    int uncalibrated = 0;
 
-    void take(Moment moment)
+    void take(Moment moment, bool isUncalibrated)
     {
+        ++uses;
+        uncalibrated += isUncalibrated ? 1 : 0;
         if (!first || sortsBefore(moment, *first))
             first = moment;
         if (!last || sortsBefore(*last, moment))
@@ -25,15 +31,18 @@ struct Span {
 std::map<Id<Tool>, Span> usedTools(const Region &region)
 {
     std::map<Id<Tool>, Span> used;
+    const auto take = [&](Id<Tool> tool, Moment use) {
+        used[tool].take(use, wasUncalibrated(region, tool, use));
+    };
     for (const Fastener &fastener : region.records().fasteners) {
         if (!fastener.withdrawn_on && region.holds(fastener.component_id) && fastener.tool_id &&
             happened(fastener.torqued_on, region.asOf()))
-            used[fastener.tool_id].take(*fastener.torqued_on);
+            take(fastener.tool_id, *fastener.torqued_on);
     }
     for (const Measurement &measurement : region.records().measurements) {
         if (!measurement.withdrawn_on && region.holds(measurement.component_id) &&
             measurement.tool_id && happened(measurement.measured_on, region.asOf()))
-            used[measurement.tool_id].take(*measurement.measured_on);
+            take(measurement.tool_id, *measurement.measured_on);
     }
     return used;
 }
@@ -47,6 +56,8 @@ ToolEntry entryOf(const Region &region, const Tool &tool, const Span &use)
     entry.needs_calibration = tool.needs_calibration;
     entry.first_used = use.first;
     entry.last_used = use.last;
+    entry.uses = use.uses;
+    entry.uncalibrated_uses = use.uncalibrated;
     for (const Tool::Calibration &calibration : tool.calibrations) {
         if (happened(calibration.calibrated_on, region.asOf()))
             entry.calibrations.push_back(
@@ -57,6 +68,15 @@ ToolEntry entryOf(const Region &region, const Tool &tool, const Span &use)
 }
 
 } // namespace
+
+bool wasUncalibrated(const Region &region, Id<Tool> tool, Moment use)
+{
+    const Tool *record = region.records().findLive(tool);
+    return record &&
+           readiness::wasUncalibrated(*record, use, [&](const std::optional<Moment> &moment) {
+               return happened(moment, region.asOf());
+           });
+}
 
 std::vector<ToolEntry> tools(const Region &region)
 {

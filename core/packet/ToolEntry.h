@@ -25,7 +25,13 @@ struct ToolEntry {
     std::optional<Moment> first_used;
     std::optional<Moment> last_used;
     std::vector<Calibration> calibrations;
+    int uses = 0;
+    /// Without the calibration that it needs, or after that was due again.
+    int uncalibrated_uses = 0;
 };
+
+/// True when the tool needs calibration and was in none when it was used; false of no tool.
+bool wasUncalibrated(const Region &region, Id<Tool> tool, Moment use);
 
 /// The tools used in the region, by name.
 std::vector<ToolEntry> tools(const Region &region);

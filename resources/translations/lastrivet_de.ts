@@ -2881,10 +2881,6 @@
         <translation>keine</translation>
     </message>
     <message>
-        <source>not built</source>
-        <translation>nicht gebaut</translation>
-    </message>
-    <message>
         <source>not fitted</source>
         <translation>nicht eingebaut</translation>
     </message>
@@ -6827,6 +6823,14 @@
     <message>
         <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Of entries that were imported nobody knows when they were first written, and they are not marked. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
         <translation>Ein Eintrag gilt als Nachtrag, wenn er mehr als {0} Tage nach dem Tag geschrieben wurde, von dem er spricht; das Journal der Aufzeichnungen sagt, wann. Von eingelesenen Einträgen weiß niemand, wann sie zuerst geschrieben wurden; sie sind nicht bezeichnet. Zurückgezogene Einträge werden nicht gedruckt. Dies sind die eigenen Aufzeichnungen des Erbauers: sie genehmigen nichts.</translation>
+    </message>
+    <message>
+        <source>not recorded as built</source>
+        <translation>nicht als gebaut verzeichnet</translation>
+    </message>
+    <message>
+        <source>{0} of {1} uses not in calibration</source>
+        <translation>bei {0} von {1} Verwendungen nicht kalibriert</translation>
     </message>
 </context>
 <context>

@@ -2881,10 +2881,6 @@
         <translation>aucun</translation>
     </message>
     <message>
-        <source>not built</source>
-        <translation>non construit</translation>
-    </message>
-    <message>
         <source>not fitted</source>
         <translation>non posé</translation>
     </message>
@@ -6831,6 +6827,14 @@
     <message>
         <source>An entry is marked late when it was written down more than {0} days after the day it speaks of; the journal of the records tells when. Of entries that were imported nobody knows when they were first written, and they are not marked. Withdrawn entries are not printed. This is the builder&apos;s own record: it approves nothing.</source>
         <translation>Une entrée est dite tardive quand elle a été écrite plus de {0} jours après le jour dont elle parle&#xa0;; le registre dit quand. Des entrées importées, nul ne sait quand elles ont d’abord été écrites, et elles ne sont pas marquées. Les entrées retirées ne sont pas imprimées. Ceci est le dossier du constructeur lui-même&#xa0;: il n’approuve rien.</translation>
+    </message>
+    <message>
+        <source>not recorded as built</source>
+        <translation>pas inscrit comme construit</translation>
+    </message>
+    <message>
+        <source>{0} of {1} uses not in calibration</source>
+        <translation>{0} utilisations sur {1} hors étalonnage</translation>
     </message>
 </context>
 <context>

@@ -82,7 +82,10 @@ void drawToClose(Pages &pages, const Packet &packet)
                                 markOf(closing.state, closing.begun)},
                                {words.number(closing.musts)},
                                {words.number(closing.shoulds)}}});
-    pages.smallHeading(words.text("To be closed"), leastHeightOf(table, pages.body().width()));
+    const bool isAnyClosed = std::ranges::any_of(
+        packet.front.to_close, [](const auto &closing) { return isClosed(closing.state); });
+    pages.smallHeading(words.text(isAnyClosed ? "Closings" : "To be closed"),
+                       leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
 }
 

@@ -58,6 +58,14 @@ Table::Row rowOf(const Wording &words, const FastenerEntry &fastener)
              {lockingOf(words, fastener)}}};
 }
 
+Table::Cell toolOf(const Wording &words, const MeasurementEntry &measurement)
+{
+    if (!measurement.was_tool_uncalibrated)
+        return {asIs(measurement.tool)};
+    return {asIs(measurement.tool) + QLatin1Char('\n') + words.text("not in calibration"),
+            Mark::Advice};
+}
+
 Table::Row rowOf(const Wording &words, const MeasurementEntry &measurement)
 {
     const bool isOut = measurement.isOutOfLimits();
@@ -70,7 +78,7 @@ Table::Row rowOf(const Wording &words, const MeasurementEntry &measurement)
              {value, isOut ? Mark::NotMet : Mark::None, isOut || !measurement.value},
              {asIs(measurement.unit)},
              {words.day(measurement.measured_on)},
-             {asIs(measurement.tool)}}};
+             toolOf(words, measurement)}};
 }
 
 } // namespace

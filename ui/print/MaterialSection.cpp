@@ -7,6 +7,8 @@
 #include "ui/print/PartTable.h"
 #include "ui/print/Phrases.h"
 
+#include <string>
+
 namespace lastrivet::print {
 
 namespace {
@@ -102,9 +104,14 @@ void drawTools(Pages &pages, const packet::Packet &packet)
         QString used = words.day(tool.first_used);
         if (words.day(tool.first_used) != words.day(tool.last_used))
             used += QStringLiteral(" – ") + words.day(tool.last_used);
+        const bool isAmiss = tool.uncalibrated_uses > 0;
+        if (isAmiss)
+            used += QLatin1Char('\n') +
+                    words.text("{0} of {1} uses not in calibration",
+                               {std::to_string(tool.uncalibrated_uses), std::to_string(tool.uses)});
         table.rows.push_back({{{asIs(tool.name)},
                                {asIs(tool.serial_number)},
-                               {used},
+                               {used, isAmiss ? Mark::Advice : Mark::None},
                                {calibrationsIn(words, tool)}}});
     }
     drawSection(pages, words.text("Tool calibration"), table,

@@ -34,7 +34,7 @@ Table::Cell builtIn(const Wording &words, const DeviationEntry &deviation)
     if (deviation.undone_on)
         return {words.text("undone on {0}", {deviation.undone_on->text()})};
     if (!deviation.built_on)
-        return {words.text("not built")};
+        return {words.text("not recorded as built")};
     const QString day = words.day(deviation.built_on);
     if (deviation.decision == Decision::Rejected)
         return {day + QLatin1Char('\n') + words.text("still built"), Mark::NotMet};
@@ -70,6 +70,8 @@ QString appliesIn(const Wording &words, const BulletinEntry &bulletin)
 
 Table::Row rowOf(const Wording &words, const BulletinEntry &bulletin)
 {
+    const bool isOpen = !bulletin.complied_on && bulletin.applies != false;
+    const bool isGrave = bulletin.mandatory || !bulletin.applies;
     QString complied = words.text("open");
     if (bulletin.complied_on)
         complied = words.day(bulletin.complied_on) + QLatin1Char('\n') + asIs(bulletin.basis);
@@ -82,7 +84,7 @@ Table::Row rowOf(const Wording &words, const BulletinEntry &bulletin)
              {asIs(bulletin.issuer)},
              {words.day(bulletin.received_on)},
              {appliesIn(words, bulletin)},
-             {complied}}};
+             {complied, isOpen && isGrave ? Mark::NotMet : Mark::None, isOpen}}};
 }
 
 } // namespace

@@ -124,3 +124,29 @@ TEST_CASE(
         CHECK(pages.last().contains(QLatin1String("Builder, name")));
     }
 }
+
+TEST_CASE("A tool says how often it was used out of calibration, a measurement that it was")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.tools.size() == 1);
+    REQUIRE(packet.measurements.size() == 1);
+    const auto printed = [&] { return PrintedFolder::text(folder.print(packet)).simplified(); };
+    packet.tools[0].uses = 3;
+    CHECK_FALSE(printed().contains(QLatin1String("of 3 uses")));
+    packet.tools[0].uncalibrated_uses = 2;
+    CHECK(printed().contains(QLatin1String("2 of 3 uses")));
+    const auto before = printed().count(QLatin1String("calibration"));
+    packet.measurements[0].tool = "Gauge";
+    packet.measurements[0].was_tool_uncalibrated = true;
+    CHECK(printed().count(QLatin1String("calibration")) == before + 1);
+}
+
+TEST_CASE("What is closed already is not said to be closed yet")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    CHECK(PrintedFolder::text(folder.print(packet)).contains(QLatin1String("To be closed")));
+    packet.front.to_close[0].state = readiness::State::ClosedEarly;
+    CHECK_FALSE(PrintedFolder::text(folder.print(packet)).contains(QLatin1String("To be closed")));
+}
