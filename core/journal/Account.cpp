@@ -92,7 +92,7 @@ std::vector<RecordAccount> accountOf(const Records &records,
     std::vector<RecordAccount> accounts;
     for (const JournalChange &change : changes) {
         RecordAccount account{change.record,
-                              designated(records, change.record),
+                              spoken(records, change.record),
                               records.find(change.record.type, change.record.id) != nullptr,
                               change.kind,
                               {}};

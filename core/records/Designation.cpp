@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <initializer_list>
+#include <string_view>
 #include <utility>
 
 namespace lastrivet {
@@ -69,14 +70,14 @@ std::string readable(std::string key)
 /// What tells a record from others of its type; of one without a title, of which kind it is.
 std::string titleOf(const RecordDescription &description, const void *record)
 {
-    auto title =
-        firstText(description, record, {"title", "name", "task", "item", "place", "what", "file"});
-    if (!title.empty())
-        return shortened(std::move(title));
     if (description.type == RecordType::HoldPoint)
         return nested(kindName(static_cast<const HoldPoint *>(record)->kind));
     if (description.type == RecordType::Inspection)
         return nested(kindName(static_cast<const Inspection *>(record)->kind));
+    auto title =
+        firstText(description, record, {"title", "name", "task", "item", "place", "what", "file"});
+    if (!title.empty())
+        return shortened(std::move(title));
     return shortened(readable(textOf(description, record, "key")));
 }
 
@@ -86,6 +87,13 @@ std::string spokenNumber(const RecordDescription &description, const void *recor
                             description.type == RecordType::Deviation ||
                             description.type == RecordType::Bulletin;
     return textOf(description, record, isNumbered ? "number" : "code");
+}
+
+/// True of what people point at by its day.
+bool isDated(RecordType type, std::string_view title)
+{
+    return type == RecordType::WorkSession || type == RecordType::SignOff ||
+           type == RecordType::Weighing || title.empty();
 }
 
 } // namespace
@@ -103,14 +111,35 @@ Message designated(const Records &records, RecordRef record)
     auto number = spokenNumber(description, found);
     if (number.empty())
         number = std::to_string(record.id);
-    const bool isDated = record.type == RecordType::WorkSession ||
-                         record.type == RecordType::SignOff || title.empty();
-    const auto moment = isDated ? firstMoment(description, found) : std::string();
+    const bool hasDay = isDated(record.type, title);
+    const auto moment = hasDay ? firstMoment(description, found) : std::string();
     if (!moment.empty())
         return {"{0} {1} of {2}", {kind, number, moment}};
-    if (title.empty() || isDated)
+    if (title.empty() || hasDay)
         return {"{0} {1}", {kind, number}};
     return {"{0} {1} “{2}”", {kind, number, title}};
+}
+
+Message spoken(const Records &records, RecordRef record)
+{
+    const auto &description = describe(record.type);
+    const void *found = records.find(record.type, record.id);
+    if (!found || !spokenNumber(description, found).empty())
+        return designated(records, record);
+    const std::string kind = nested({noun(record.type), {}});
+    const auto title = titleOf(description, found);
+    const auto moment =
+        isDated(record.type, title) ? firstMoment(description, found) : std::string();
+    if (!moment.empty())
+        return {"{0} of {1}", {kind, moment}};
+    if (title.empty())
+        return designated(records, record);
+    const Closing *closing = record.type == RecordType::HoldPoint
+                                 ? records.find(static_cast<const HoldPoint *>(found)->closing_id)
+                                 : nullptr;
+    if (closing)
+        return {"{0} “{1}” for “{2}”", {kind, title, closing->title}};
+    return {"{0} “{1}”", {kind, title}};
 }
 
 std::string designation(const Records &records, RecordRef record)

@@ -20,7 +20,11 @@ std::string_view noun(RecordType type);
 /// records without one. Ids that are not on record give noun and id.
 Message designated(const Records &records, RecordRef record);
 
-/// The same in English.
+/// A record as it is spoken of: by its number or code where people gave it one, else by title, kind
+/// or day, and not by the id that the program counts it by.
+Message spoken(const Records &records, RecordRef record);
+
+/// As `designated`, in English.
 std::string designation(const Records &records, RecordRef record);
 
 } // namespace lastrivet

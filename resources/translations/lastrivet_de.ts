@@ -6832,6 +6832,10 @@
         <source>{0} of {1} uses not in calibration</source>
         <translation>bei {0} von {1} Verwendungen nicht kalibriert</translation>
     </message>
+    <message>
+        <source>{0} “{1}” for “{2}”</source>
+        <translation>{0} „{1}“ für „{2}“</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -6836,6 +6836,10 @@
         <source>{0} of {1} uses not in calibration</source>
         <translation>{0} utilisations sur {1} hors étalonnage</translation>
     </message>
+    <message>
+        <source>{0} “{1}” for “{2}”</source>
+        <translation>{0} « {1} » pour « {2} »</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -6,6 +6,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <cstdint>
+
 using namespace lastrivet;
 
 TEST_CASE("A record without a title is called by its kind, and by no word of the files")
@@ -22,6 +24,37 @@ TEST_CASE("A record without a title is called by its kind, and by no word of the
     CHECK(designation(records, {RecordType::Inspection, 2}) == "inspection 2 “workshop visit”");
     CHECK(designation(records, {RecordType::CertificateDocument, 3}) ==
           "certificate document 3 “bill of sale”");
+}
+
+TEST_CASE("A record is spoken of without the id that the program counts it by")
+{
+    Records records;
+    records.closings.put({.id = Id<Closing>{6003977035641}, .title = "Upper skin"});
+    records.hold_points.put({.id = Id<HoldPoint>{6003977035642},
+                             .closing_id = Id<Closing>{6003977035641},
+                             .kind = HoldPointKind::PreCover});
+    records.work_sessions.put({.id = Id<WorkSession>{6003977035643},
+                               .began = Moment::parse("2026-03-14"),
+                               .place = "Shed"});
+    records.squawks.put({.id = Id<Squawk>{6003977035644}, .number = "12", .title = "Dent"});
+    records.envelopes.put({.id = Id<Envelope>{5}});
+    const auto called = [&](RecordType type, std::int64_t id) {
+        return english(spoken(records, {type, id}));
+    };
+    CHECK(called(RecordType::Closing, 6003977035641) == "closing “Upper skin”");
+    CHECK(called(RecordType::HoldPoint, 6003977035642) ==
+          "hold point “pre-cover inspection” for “Upper skin”");
+    CHECK(called(RecordType::WorkSession, 6003977035643) == "log entry of 2026-03-14");
+    CHECK(called(RecordType::Squawk, 6003977035644) == "squawk 12 “Dent”");
+    // The place where it was says less than the day and the kind.
+    records.weighings.put(
+        {.id = Id<Weighing>{6}, .weighed_on = Moment::parse("2026-04-01"), .place = "Shed"});
+    records.inspections.put(
+        {.id = Id<Inspection>{7}, .kind = InspectionKind::WorkshopVisit, .place = "Shed"});
+    CHECK(called(RecordType::Weighing, 6) == "weighing of 2026-04-01");
+    CHECK(called(RecordType::Inspection, 7) == "inspection “workshop visit”");
+    // Nothing else tells it.
+    CHECK(called(RecordType::Envelope, 5) == "envelope 5");
 }
 
 TEST_CASE("The kind that a record is called by is said in the language of its reader")
