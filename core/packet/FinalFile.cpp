@@ -118,6 +118,30 @@ std::size_t FinalFile::openClosings() const
         built.whole.standings, [](const Standing &standing) { return !isClosed(standing.state); }));
 }
 
+std::size_t FinalFile::closedWithGaps() const
+{
+    return std::size_t(
+        std::ranges::count(built.whole.standings, readiness::State::ClosedEarly, &Standing::state));
+}
+
+std::size_t FinalFile::openDeviations() const
+{
+    return std::size_t(
+        std::ranges::count_if(built.whole.deviations, [](const DeviationEntry &deviation) {
+            const bool isRejected = deviation.decision == Decision::Rejected;
+            return !deviation.decision ||
+                   (isRejected && deviation.built_on && !deviation.undone_on);
+        }));
+}
+
+std::size_t FinalFile::openBulletins() const
+{
+    return std::size_t(
+        std::ranges::count_if(built.whole.bulletins, [](const BulletinEntry &bulletin) {
+            return !bulletin.complied_on && bulletin.applies != false;
+        }));
+}
+
 FinalFile finalFile(const Records &records, const Profile &profile, const readiness::Answer &answer)
 {
     FinalFile file{.aircraft = aircraftOf(records, profile),

@@ -45,6 +45,12 @@ struct FinalFile {
     std::size_t openFindings() const;
     /// Closings that are not closed, of the whole aircraft's too.
     std::size_t openClosings() const;
+    /// Closings that were closed with gaps, and that nobody has accepted since.
+    std::size_t closedWithGaps() const;
+    /// Deviations that nobody has decided, and those that were rejected and are built all the same.
+    std::size_t openDeviations() const;
+    /// Bulletins that apply, or that nobody has looked into, and are not complied with.
+    std::size_t openBulletins() const;
 };
 
 FinalFile finalFile(const Records &records, const Profile &profile,

@@ -6037,10 +6037,6 @@
         <translation>Jede Schließstelle und wie es um sie steht</translation>
     </message>
     <message>
-        <source>Every required document is here, findings are verified or accepted, closings are closed, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
-        <translation>Jedes verlangte Dokument ist da, Feststellungen sind nachgeprüft oder angenommen, Schließstellen sind geschlossen, das Flugzeug ist gewogen, und keine verzeichnete Beladung liegt außerhalb der Grenzen. Ob die Arbeit richtig ist, sagt nur der eigene Blick des Prüfers.</translation>
-    </message>
-    <message>
         <source>Extremes of loading outside the limits: {0}.</source>
         <translation>Äußerste Beladungen außerhalb der Grenzen: {0}.</translation>
     </message>
@@ -6835,6 +6831,22 @@
     <message>
         <source>{0} “{1}” for “{2}”</source>
         <translation>{0} „{1}“ für „{2}“</translation>
+    </message>
+    <message>
+        <source>Bulletins not complied with: {0}.</source>
+        <translation>Bulletins, nicht erfüllt: {0}.</translation>
+    </message>
+    <message>
+        <source>Closings closed with gaps and accepted by nobody: {0}.</source>
+        <translation>Schließstellen, mit Lücken geschlossen und von niemandem angenommen: {0}.</translation>
+    </message>
+    <message>
+        <source>Deviations not decided, or rejected and still built: {0}.</source>
+        <translation>Abweichungen, nicht entschieden oder abgelehnt und noch so gebaut: {0}.</translation>
+    </message>
+    <message>
+        <source>Every required document is here, findings are verified or accepted, closings are closed and none with gaps, deviations are decided, bulletins complied with, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
+        <translation>Jedes verlangte Dokument ist da, Feststellungen sind nachgeprüft oder angenommen, Schließstellen sind geschlossen, keine mit Lücken, Abweichungen sind entschieden, Bulletins erfüllt, das Flugzeug ist gewogen, und keine verzeichnete Beladung liegt außerhalb der Grenzen. Ob die Arbeit richtig ist, sagt nur der eigene Blick des Prüfers.</translation>
     </message>
 </context>
 <context>

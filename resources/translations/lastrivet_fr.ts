@@ -6037,10 +6037,6 @@
         <translation>Chaque fermeture et son état</translation>
     </message>
     <message>
-        <source>Every required document is here, findings are verified or accepted, closings are closed, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
-        <translation>Chaque document exigé est présent, les constatations sont vérifiées ou acceptées, les fermetures sont fermées, l’avion est pesé et aucun chargement enregistré ne sort des limites. Seul le regard de l’inspecteur dit si le travail est bien fait.</translation>
-    </message>
-    <message>
         <source>Extremes of loading outside the limits: {0}.</source>
         <translation>Chargements extrêmes hors limites&#xa0;: {0}.</translation>
     </message>
@@ -6838,7 +6834,23 @@
     </message>
     <message>
         <source>{0} “{1}” for “{2}”</source>
-        <translation>{0} « {1} » pour « {2} »</translation>
+        <translation>{0} «&#xa0;{1}&#xa0;» pour «&#xa0;{2}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>Bulletins not complied with: {0}.</source>
+        <translation>Bulletins non appliqués : {0}.</translation>
+    </message>
+    <message>
+        <source>Closings closed with gaps and accepted by nobody: {0}.</source>
+        <translation>Fermetures fermées avec lacunes et acceptées par personne : {0}.</translation>
+    </message>
+    <message>
+        <source>Deviations not decided, or rejected and still built: {0}.</source>
+        <translation>Écarts non décidés, ou refusés et toujours construits : {0}.</translation>
+    </message>
+    <message>
+        <source>Every required document is here, findings are verified or accepted, closings are closed and none with gaps, deviations are decided, bulletins complied with, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
+        <translation>Chaque document exigé est présent, les constatations sont vérifiées ou acceptées, les fermetures sont fermées, aucune avec lacunes, les écarts sont décidés, les bulletins appliqués, l’avion est pesé et aucun chargement enregistré ne sort des limites. Seul le regard de l’inspecteur dit si le travail est bien fait.</translation>
     </message>
 </context>
 <context>

@@ -62,7 +62,10 @@ QStringList notComplete(const Wording &words, const FinalFile &file)
         {file.differences.size(), "Entries of papers that do not agree: {0}."},
         {file.openFindings(), "Findings of inspections neither verified nor accepted: {0}."},
         {file.openClosings(), "Closings that are not closed: {0}."},
+        {file.closedWithGaps(), "Closings closed with gaps and accepted by nobody: {0}."},
         {file.built.whole.squawks.size(), "Squawks that are open: {0}."},
+        {file.openDeviations(), "Deviations not decided, or rejected and still built: {0}."},
+        {file.openBulletins(), "Bulletins not complied with: {0}."},
         {file.major_portion.account.evidence_gaps.size(),
          "Tasks of the major portion without a picture: {0}."},
     };
@@ -96,7 +99,8 @@ void drawFront(Pages &pages, const FinalFile &file)
         words.text(open.isEmpty() ? "Nothing of this kind is open on record" : "Not complete"),
         open.isEmpty()
             ? words.text("Every required document is here, findings are verified or "
-                         "accepted, closings are closed, the aeroplane is weighed, and no "
+                         "accepted, closings are closed and none with gaps, deviations are "
+                         "decided, bulletins complied with, the aeroplane is weighed, and no "
                          "loading on record lies outside the limits. Only the inspector's "
                          "own look tells whether the work is right.")
             : open.join(QLatin1Char('\n')));

@@ -197,6 +197,33 @@ TEST_CASE("What is open is counted on the first page of the file, and only that"
     CHECK(file.openClosings() + closed == answer.closings.size());
 }
 
+TEST_CASE("The first page of the file counts gaps, deviations and bulletins that are open")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    const auto printed = [&] {
+        const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+        const auto pdf = folder.path("final.pdf");
+        REQUIRE(print::printFinalFile(packet::finalFile(project.records, project.profile, answer),
+                                      imprintOfTest(), folder.pictures(), {}, pdf));
+        return PrintedFolder::pageTexts(pdf).first().simplified();
+    };
+    const QString before = printed();
+    CHECK(before.contains(QLatin1String("Closings closed with gaps and accepted by nobody: ")));
+    CHECK(before.contains(QLatin1String("Bulletins not complied with: 1.")));
+    CHECK_FALSE(before.contains(QLatin1String("Deviations not decided")));
+    Deviation deviation = *project.records.find(Id<Deviation>{1});
+    deviation.decision = Decision::Rejected;
+    deviation.built_on = WingProject::at("2026-01-10");
+    project.records.deviations.put(deviation);
+    Bulletin bulletin = *project.records.find(Id<Bulletin>{1});
+    bulletin.applies = false;
+    project.records.bulletins.put(bulletin);
+    const QString after = printed();
+    CHECK(after.contains(QLatin1String("Deviations not decided, or rejected and still built: 1.")));
+    CHECK_FALSE(after.contains(QLatin1String("Bulletins not complied with")));
+}
+
 TEST_CASE("A project without records gives a file that says what is not on record")
 {
     const PrintedFolder folder;
