@@ -87,7 +87,7 @@ void describe(Change &change, const Records &records, const Fastener &fastener, 
     const std::size_t act =
         which(change.on, nth, {fastener.fitted_on, fastener.torqued_on, fastener.removed_on});
     const RecordRef ref{RecordType::Fastener, fastener.id.value()};
-    change.what = named(patterns[act], readiness::nameOf(records, ref));
+    change.what = named(patterns[act], nested(readiness::named(records, ref)));
     change.part = partName(records, fastener.component_id);
     change.note = act == 2 ? fastener.removed_why : fastener.note;
     if (act == 1)
@@ -96,7 +96,7 @@ void describe(Change &change, const Records &records, const Fastener &fastener, 
 void describe(Change &change, const Records &records, const MaterialUse &use, int)
 {
     const RecordRef ref{RecordType::MaterialUse, use.id.value()};
-    change.what = named("Material used: {0}", readiness::nameOf(records, ref));
+    change.what = named("Material used: {0}", nested(readiness::named(records, ref)));
     change.part = partName(records, use.component_id);
 }
 void describe(Change &change, const Records &records, const Closing &closing, int)
@@ -129,7 +129,7 @@ template <class... Record>
 void describeAmong(Change &change, const Records &records, RecordRef ref, int nth)
 {
     if (!(describeIf<Record>(change, records, ref, nth) || ...))
-        change.what = {"{0}", {readiness::nameOf(records, ref)}};
+        change.what = readiness::named(records, ref);
 }
 
 Change changeOf(const Records &records, const readiness::Fact &fact, int nth)

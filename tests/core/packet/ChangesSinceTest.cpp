@@ -2,10 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/ChangesSince.h"
 
+#include "core/base/Tongue.h"
 #include "core/readiness/Readiness.h"
 #include "tests/support/WingProject.h"
 
 #include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <string>
+#include <string_view>
 
 using namespace lastrivet;
 using lastrivet::tests::WingProject;
@@ -147,4 +152,23 @@ TEST_CASE("Findings elsewhere stay out, and what is open inside comes first")
     for (const auto &finding : changes->findings)
         numbers.push_back(finding.number);
     CHECK(numbers == std::vector<std::string>{"23", "22", "1"});
+}
+
+TEST_CASE("What came since a signature is named in the language of the paper to its last word")
+{
+    WingProject project;
+    sign(project, "2026-02-19");
+    const auto changes = since(project);
+    REQUIRE(changes);
+    const Tongue german{[](std::string_view pattern) {
+                            return std::string(pattern == "Fitted: {0}"        ? "Eingebaut: {0}"
+                                               : pattern == "{0} × {1} at {2}" ? "{0} × {1}, {2}"
+                                                                               : pattern);
+                        },
+                        {}};
+    const bool isNamed =
+        std::any_of(changes->changes.begin(), changes->changes.end(), [&](const auto &change) {
+            return said(change.what, german).starts_with("Eingebaut: 4 × bolt M5, Rib 3 to spar");
+        });
+    CHECK(isNamed);
 }
