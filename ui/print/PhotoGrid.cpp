@@ -83,7 +83,7 @@ void Tile::drawMissing(Pages &pages, const QRectF &frame) const
     const double inset = points(26);
     const TextBlock head(pages.wording().text("This photograph could not be printed."), Size::Body,
                          frame.width() - inset - points(10), true);
-    const TextBlock why(pages.wording().sentence(m_place.missing) + QLatin1Char('\n') +
+    const TextBlock why(pages.wording().text(m_place.missing) + QLatin1Char('\n') +
                             asIs(m_photo.file),
                         Size::Small, frame.width() - inset - points(10));
     painter.setPen(Qt::black);

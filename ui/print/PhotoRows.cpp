@@ -52,7 +52,7 @@ void drawMissing(Pages &pages, const Tile &tile, const QRectF &frame)
     QPainter &painter = pages.painter();
     drawHatching(painter, QRectF(frame.topLeft(), QSizeF(points(8), frame.height())), points(4));
     const double inset = points(14);
-    const TextBlock why(pages.wording().sentence(tile.place.missing) + QLatin1Char('\n') +
+    const TextBlock why(pages.wording().text(tile.place.missing) + QLatin1Char('\n') +
                             asIs(tile.photo.file),
                         Size::Small, frame.width() - inset - points(4));
     why.drawLines(painter, frame.topLeft() + QPointF(inset, points(6)), 0,

@@ -150,3 +150,14 @@ TEST_CASE("What is closed already is not said to be closed yet")
     packet.front.to_close[0].state = readiness::State::ClosedEarly;
     CHECK_FALSE(PrintedFolder::text(folder.print(packet)).contains(QLatin1String("To be closed")));
 }
+
+TEST_CASE("What is asked names its closing only where the packet is about several")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE_FALSE(packet.front.asked.empty());
+    const auto first = [&] { return PrintedFolder::pageTexts(folder.print(packet)).first(); };
+    CHECK_FALSE(first().contains(QLatin1String("For closing")));
+    packet.front.to_close.push_back(packet.front.to_close[0]);
+    CHECK(first().contains(QLatin1String("For closing")));
+}
