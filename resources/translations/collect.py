@@ -148,6 +148,14 @@ def caution_texts(root):
             yield caution["text"].replace("\\", "\\\\").replace('"', '\\"')
 
 
+def checklist_texts(root):
+    """The lines of the inspector's lists of the profiles; a paper looks them up by their text."""
+    for file in sorted((root / "resources/profiles").glob("*.json")):
+        for checklist in json.loads(file.read_text(encoding="utf-8"))["checklists"]:
+            for line in checklist["items"]:
+                yield line["item"].replace("\\", "\\\\").replace('"', '\\"')
+
+
 def credit_texts(root):
     whole = json.loads((root / "resources/credit/tasks.json").read_text(encoding="utf-8"))
     for kind in whole["classes"]:
@@ -159,7 +167,7 @@ def credit_texts(root):
 def main():
     root, output = Path(sys.argv[1]), Path(sys.argv[2])
     groups = {"Message": sorted(set(core_patterns(root)) | set(printed_patterns(root))
-                                | set(caution_texts(root))),
+                                | set(caution_texts(root)) | set(checklist_texts(root))),
               "Word": sorted(set(vocabulary(root))),
               "FieldName": sorted(set(field_names(root))),
               "Starter": sorted(set(starter_texts(root)) | set(credit_texts(root)))}

@@ -6848,6 +6848,350 @@
         <source>Every required document is here, findings are verified or accepted, closings are closed and none with gaps, deviations are decided, bulletins complied with, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
         <translation>Jedes verlangte Dokument ist da, Feststellungen sind nachgeprüft oder angenommen, Schließstellen sind geschlossen, keine mit Lücken, Abweichungen sind entschieden, Bulletins erfüllt, das Flugzeug ist gewogen, und keine verzeichnete Beladung liegt außerhalb der Grenzen. Ob die Arbeit richtig ist, sagt nur der eigene Blick des Prüfers.</translation>
     </message>
+    <message>
+        <source>A coupon from each batch is kept and labelled</source>
+        <translation>Von jedem Ansatz ist eine Probe aufbewahrt und beschriftet</translation>
+    </message>
+    <message>
+        <source>A drain is open at the lowest point</source>
+        <translation>Am tiefsten Punkt ist ein Ablauf offen</translation>
+    </message>
+    <message>
+        <source>A drain sits at the lowest point in the parked attitude</source>
+        <translation>Ein Ablauf sitzt am tiefsten Punkt der Standlage</translation>
+    </message>
+    <message>
+        <source>A skin, or a spar, is still on temporary fasteners so that the inside shows</source>
+        <translation>Eine Beplankung oder ein Holm ist noch vorläufig geheftet, sodass das Innere zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Adhesive is the type called for, within its life, mixed by weight</source>
+        <translation>Der Klebstoff ist der vorgeschriebene, nicht abgelaufen, nach Gewicht gemischt</translation>
+    </message>
+    <message>
+        <source>All lines, cables and controls inside are connected, routed and supported</source>
+        <translation>Alle Leitungen, Seile und Steuerungen im Inneren sind angeschlossen, geführt und befestigt</translation>
+    </message>
+    <message>
+        <source>Antennas have their doublers and grounding fitted</source>
+        <translation>Antennen haben ihre Verdopplungen, die Erdung ist eingebaut</translation>
+    </message>
+    <message>
+        <source>At least one full thread stands out of every nut</source>
+        <translation>Aus jeder Mutter ragt mindestens ein voller Gewindegang</translation>
+    </message>
+    <message>
+        <source>Baffles are fitted with their openings clear at top and bottom</source>
+        <translation>Schottbleche sind eingebaut, ihre Öffnungen oben und unten frei</translation>
+    </message>
+    <message>
+        <source>Battery is held down and vented, and its contactor can be switched from the seat</source>
+        <translation>Die Batterie ist festgehalten und belüftet, ihr Schütz lässt sich vom Sitz aus schalten</translation>
+    </message>
+    <message>
+        <source>Bead of adhesive squeezes out along the whole joint</source>
+        <translation>Klebstoff tritt entlang der ganzen Fuge aus</translation>
+    </message>
+    <message>
+        <source>Bond gap is measured dry and within limits; bond areas are sanded and clean</source>
+        <translation>Der Klebespalt ist trocken gemessen und in Grenzen; Klebeflächen sind geschliffen und sauber</translation>
+    </message>
+    <message>
+        <source>Both ends of every fastener can be seen, with light and a mirror where needed</source>
+        <translation>Beide Enden jedes Verbindungselements sind zu sehen, wo nötig mit Licht und Spiegel</translation>
+    </message>
+    <message>
+        <source>Cable tension is measured at a noted temperature with the instrument&apos;s own table</source>
+        <translation>Die Seilspannung ist bei notierter Temperatur mit der Tabelle des Geräts gemessen</translation>
+    </message>
+    <message>
+        <source>Control stops are fitted, strike squarely and are locked</source>
+        <translation>Steuerungsanschläge sind eingebaut, liegen gerade an und sind gesichert</translation>
+    </message>
+    <message>
+        <source>Control tubes, cables and bellcranks run clear of structure through their whole travel, with no chafing</source>
+        <translation>Steuerstangen, Seile und Umlenkhebel laufen über den ganzen Weg frei von der Struktur, ohne zu scheuern</translation>
+    </message>
+    <message>
+        <source>Controls move full and free to their stops with someone in the seat</source>
+        <translation>Die Steuerung geht voll und frei bis zu ihren Anschlägen, mit jemandem auf dem Sitz</translation>
+    </message>
+    <message>
+        <source>Corrosion protection is complete: primer on bare metal, inside of tubes, faying surfaces</source>
+        <translation>Der Korrosionsschutz ist vollständig: Grundierung auf blankem Metall, in Rohren, auf Anlageflächen</translation>
+    </message>
+    <message>
+        <source>Crimps are made with the right tool and pull checked</source>
+        <translation>Quetschverbindungen sind mit dem richtigen Werkzeug gemacht und auf Zug geprüft</translation>
+    </message>
+    <message>
+        <source>Cure time and temperature are on record</source>
+        <translation>Aushärtezeit und Temperatur sind verzeichnet</translation>
+    </message>
+    <message>
+        <source>Doublers and stiffeners are fitted at cut-outs and fittings</source>
+        <translation>Verdopplungen und Versteifungen sitzen an Ausschnitten und Beschlägen</translation>
+    </message>
+    <message>
+        <source>Drain grommets are placed at every low point</source>
+        <translation>An jedem tiefen Punkt sitzen Ablaufösen</translation>
+    </message>
+    <message>
+        <source>Drains and vents are open and at the right place</source>
+        <translation>Abläufe und Entlüftungen sind offen und an der richtigen Stelle</translation>
+    </message>
+    <message>
+        <source>Each glue batch has a test joint, broken and noted</source>
+        <translation>Zu jedem Leimansatz gibt es eine Probeverleimung, gebrochen und vermerkt</translation>
+    </message>
+    <message>
+        <source>Edge distance holds at hinges, horn and end ribs</source>
+        <translation>Der Randabstand stimmt an Lagern, Horn und Endrippen</translation>
+    </message>
+    <message>
+        <source>Edges, holes and corners are free of burrs, sharp edges and scratches</source>
+        <translation>Kanten, Löcher und Ecken sind frei von Grat, scharfen Kanten und Kratzern</translation>
+    </message>
+    <message>
+        <source>End ribs and their flanges are fastened on both sides</source>
+        <translation>Endrippen und ihre Flansche sind auf beiden Seiten befestigt</translation>
+    </message>
+    <message>
+        <source>Engine and exhaust have clearance to cowling and mount through their movement</source>
+        <translation>Motor und Auspuff haben bei allen Bewegungen Abstand zu Verkleidung und Träger</translation>
+    </message>
+    <message>
+        <source>Every bay is vented and drained</source>
+        <translation>Jede Kammer ist belüftet und entwässert</translation>
+    </message>
+    <message>
+        <source>Every bolt and nut is locked: split pin, safety wire, lock tab or self-locking nut</source>
+        <translation>Jede Schraube und Mutter ist gesichert: Splint, Sicherungsdraht, Sicherungsblech oder selbstsichernde Mutter</translation>
+    </message>
+    <message>
+        <source>Every breaker, fuse and switch is labelled and sized for its wire</source>
+        <translation>Jeder Sicherungsautomat, jede Sicherung und jeder Schalter ist beschriftet und für seinen Draht bemessen</translation>
+    </message>
+    <message>
+        <source>Every jam nut is tight and marked; every rod end is engaged past its witness hole</source>
+        <translation>Jede Kontermutter ist fest und markiert; jeder Gelenkkopf greift über sein Kontrollloch hinaus</translation>
+    </message>
+    <message>
+        <source>Every nut on a rotating joint carries a split pin; no friction-only lock nut is used there</source>
+        <translation>Jede Mutter an einem drehenden Gelenk trägt einen Splint; dort ist keine nur klemmende Sicherungsmutter verwendet</translation>
+    </message>
+    <message>
+        <source>Every surface, tab and wheel moves in the right sense</source>
+        <translation>Jede Fläche, jede Klappe und jedes Rad bewegt sich im richtigen Sinn</translation>
+    </message>
+    <message>
+        <source>Every weld of the frame is inspected and clean</source>
+        <translation>Jede Schweißnaht des Rahmens ist geprüft und sauber</translation>
+    </message>
+    <message>
+        <source>Everything that moves, wears or needs adjusting can be reached after closing</source>
+        <translation>Alles, was sich bewegt, verschleißt oder eingestellt werden muss, ist nach dem Schließen erreichbar</translation>
+    </message>
+    <message>
+        <source>Firewall penetrations are sealed with fireproof parts</source>
+        <translation>Durchführungen im Brandspant sind mit feuerfesten Teilen abgedichtet</translation>
+    </message>
+    <message>
+        <source>Floor panels stay loose until the final inspection</source>
+        <translation>Bodenbretter bleiben bis zur Endprüfung lose</translation>
+    </message>
+    <message>
+        <source>Frame is protected against rust outside, and inside the tubes where drawn</source>
+        <translation>Der Rahmen ist außen gegen Rost geschützt, und innen in den Rohren, wo gezeichnet</translation>
+    </message>
+    <message>
+        <source>Fuel lines are leak checked, flow is measured in the steepest attitude, selector and drains are reachable</source>
+        <translation>Kraftstoffleitungen sind auf Dichtheit geprüft, der Durchfluss ist in der steilsten Lage gemessen, Wahlschalter und Abläufe sind erreichbar</translation>
+    </message>
+    <message>
+        <source>Fuel pick-up and its screen are fitted, clean and locked</source>
+        <translation>Die Kraftstoffentnahme und ihr Sieb sind eingebaut, sauber und gesichert</translation>
+    </message>
+    <message>
+        <source>Glue joints show a thin even line with squeeze-out on both sides</source>
+        <translation>Leimfugen zeigen beiderseits einen dünnen, gleichmäßigen Austritt</translation>
+    </message>
+    <message>
+        <source>Grounds are bonded to clean metal and on record</source>
+        <translation>Massen liegen auf blankem Metall an und sind verzeichnet</translation>
+    </message>
+    <message>
+        <source>Guards and fairleads keep cables on their pulleys and runs clear of feet and cargo</source>
+        <translation>Seilschutz und Führungen halten die Seile auf ihren Rollen, frei von Füßen und Gepäck</translation>
+    </message>
+    <message>
+        <source>Hardware is what the drawing calls for: diameter, grip, head and material</source>
+        <translation>Normteile sind wie gezeichnet: Durchmesser, Klemmlänge, Kopf und Werkstoff</translation>
+    </message>
+    <message>
+        <source>Hinge brackets and their backing plates are in line, riveted in full and free of play</source>
+        <translation>Lagerböcke und ihre Gegenplatten fluchten, sind ganz vernietet und ohne Spiel</translation>
+    </message>
+    <message>
+        <source>Hoses, lines and wires are supported, protected from heat and clear of everything that moves</source>
+        <translation>Schläuche, Leitungen und Kabel sind befestigt, vor Hitze geschützt und frei von allem, was sich bewegt</translation>
+    </message>
+    <message>
+        <source>Inserts and hard points are in place and potted</source>
+        <translation>Einsätze und Verstärkungen sitzen und sind vergossen</translation>
+    </message>
+    <message>
+        <source>Inside surfaces are sealed, glue lands for the skin left bare</source>
+        <translation>Innenflächen sind versiegelt, die Leimflächen für die Beplankung frei gelassen</translation>
+    </message>
+    <message>
+        <source>Inspection rings are placed at every fitting, pulley and bellcrank</source>
+        <translation>An jedem Beschlag, jeder Rolle und jedem Umlenkhebel sitzen Inspektionsringe</translation>
+    </message>
+    <message>
+        <source>Lacing or other rib attachment is planned at the spacing the covering process gives</source>
+        <translation>Vernähen oder andere Befestigung an den Rippen ist in dem Abstand geplant, den das Bespannverfahren vorgibt</translation>
+    </message>
+    <message>
+        <source>Leak test is on record with pressure, duration and result; test limits are the maker&apos;s</source>
+        <translation>Die Dichtheitsprüfung ist mit Druck, Dauer und Ergebnis verzeichnet; die Grenzen sind die des Herstellers</translation>
+    </message>
+    <message>
+        <source>Level sender moves freely through its range and is grounded</source>
+        <translation>Der Füllstandgeber bewegt sich über seinen ganzen Bereich frei und ist geerdet</translation>
+    </message>
+    <message>
+        <source>Longerons are continuous, straight and fastened at every station</source>
+        <translation>Längsträger sind durchgehend, gerade und an jeder Station befestigt</translation>
+    </message>
+    <message>
+        <source>Mass balance is attached as drawn and its fasteners are locked</source>
+        <translation>Der Massenausgleich sitzt wie gezeichnet, seine Verbindungselemente sind gesichert</translation>
+    </message>
+    <message>
+        <source>Moisture content and grade of the timber are on record</source>
+        <translation>Feuchte und Güte des Holzes sind verzeichnet</translation>
+    </message>
+    <message>
+        <source>Near heat only all-metal lock nuts are used</source>
+        <translation>In der Nähe von Hitze sind nur Ganzmetall-Sicherungsmuttern verwendet</translation>
+    </message>
+    <message>
+        <source>No fastener is missing; no rivet is cracked, tipped, loose or over-driven</source>
+        <translation>Kein Verbindungselement fehlt; kein Niet ist gerissen, schief, lose oder überschlagen</translation>
+    </message>
+    <message>
+        <source>Nothing that belongs inside is missing: wiring, conduit, antennas, pitot and static lines, fuel and vent lines, drains and grommets</source>
+        <translation>Nichts, was hineingehört, fehlt: Verkabelung, Leerrohre, Antennen, Staudruck- und Statikleitungen, Kraftstoff- und Lüftungsleitungen, Abläufe und Tüllen</translation>
+    </message>
+    <message>
+        <source>Photographs of the open structure are taken, some with the builder at work</source>
+        <translation>Fotos der offenen Struktur sind gemacht, einige mit dem Erbauer bei der Arbeit</translation>
+    </message>
+    <message>
+        <source>Photographs show the wet glue before assembly</source>
+        <translation>Fotos zeigen den nassen Leim vor dem Zusammenbau</translation>
+    </message>
+    <message>
+        <source>Pitot and static lines are fitted, supported, drained and leak checked</source>
+        <translation>Staudruck- und Statikleitungen sind eingebaut, befestigt, entwässert und auf Dichtheit geprüft</translation>
+    </message>
+    <message>
+        <source>Places where fabric will touch edges or heads carry anti-chafe tape</source>
+        <translation>Stellen, wo der Stoff Kanten oder Köpfe berührt, tragen Scheuerschutzband</translation>
+    </message>
+    <message>
+        <source>Ply schedule is ticked ply by ply: cloth, direction, overlap</source>
+        <translation>Der Lagenplan ist Lage für Lage abgehakt: Gewebe, Richtung, Überlappung</translation>
+    </message>
+    <message>
+        <source>Position, landing and strobe light wiring is complete and labelled</source>
+        <translation>Die Verkabelung von Positions-, Lande- und Blitzlichtern ist vollständig und beschriftet</translation>
+    </message>
+    <message>
+        <source>Rod ends are screwed in deep enough and their jam nuts are tight and marked</source>
+        <translation>Gelenkköpfe sind tief genug eingeschraubt, ihre Kontermuttern fest und markiert</translation>
+    </message>
+    <message>
+        <source>Sealant fillets run unbroken along every seam and over every rivet</source>
+        <translation>Dichtmassenkehlen laufen ununterbrochen über jede Naht und jeden Niet</translation>
+    </message>
+    <message>
+        <source>Seat and harness attachments are complete, with torque and locking on record</source>
+        <translation>Befestigungen von Sitz und Gurten sind vollständig, Drehmoment und Sicherung verzeichnet</translation>
+    </message>
+    <message>
+        <source>Spar fasteners are all fitted, of the right grip, with thread showing beyond the nut</source>
+        <translation>Alle Verbindungselemente des Holms sind eingebaut, in der richtigen Klemmlänge, mit Gewinde jenseits der Mutter</translation>
+    </message>
+    <message>
+        <source>Split pins and safety wire are new, and pull in the tightening direction</source>
+        <translation>Splinte und Sicherungsdraht sind neu und ziehen in Anzugsrichtung</translation>
+    </message>
+    <message>
+        <source>Static balance is measured complete with tabs and finish, and entered in the record</source>
+        <translation>Der statische Ausgleich ist mit Trimmklappen und Lack gemessen und eingetragen</translation>
+    </message>
+    <message>
+        <source>Static ports and their lines are fitted flush, drained and leak checked</source>
+        <translation>Statiköffnungen sitzen bündig, ihre Leitungen sind entwässert und auf Dichtheit geprüft</translation>
+    </message>
+    <message>
+        <source>Stops are fitted and locked; travel is measured against the maker&apos;s limits</source>
+        <translation>Anschläge sind eingebaut und gesichert; Ausschläge sind gegen die Grenzen des Herstellers gemessen</translation>
+    </message>
+    <message>
+        <source>Tap test of the finished bond is on record</source>
+        <translation>Die Klopfprüfung der fertigen Klebung ist verzeichnet</translation>
+    </message>
+    <message>
+        <source>The work agrees with the drawings and manual; every deviation is listed with its acceptance</source>
+        <translation>Die Arbeit stimmt mit Zeichnungen und Handbuch überein; jede Abweichung ist mit ihrer Annahme aufgeführt</translation>
+    </message>
+    <message>
+        <source>Tie-down points are fitted and locked</source>
+        <translation>Verzurrpunkte sind eingebaut und gesichert</translation>
+    </message>
+    <message>
+        <source>Tools are counted and back in their places; swarf, rags and debris are out</source>
+        <translation>Werkzeuge sind gezählt und an ihrem Platz; Späne, Lappen und Abfall sind draußen</translation>
+    </message>
+    <message>
+        <source>Torque of the spar, strut and root fittings is on record with the wrench used</source>
+        <translation>Drehmomente der Beschläge an Holm, Strebe und Wurzel sind verzeichnet, mit dem benutzten Schlüssel</translation>
+    </message>
+    <message>
+        <source>Trailing edge is straight to the maker&apos;s limit</source>
+        <translation>Die Hinterkante ist gerade, innerhalb der Grenze des Herstellers</translation>
+    </message>
+    <message>
+        <source>Trim works through its range in the right sense before it is covered</source>
+        <translation>Die Trimmung läuft vor dem Verschließen über ihren Bereich in der richtigen Richtung</translation>
+    </message>
+    <message>
+        <source>Turnbuckles show at most three threads at either end and are locked</source>
+        <translation>Spannschlösser zeigen an beiden Enden höchstens drei Gewindegänge und sind gesichert</translation>
+    </message>
+    <message>
+        <source>Unusable fuel is measured, or its measurement is planned</source>
+        <translation>Der nicht ausfliegbare Kraftstoff ist gemessen, oder die Messung ist geplant</translation>
+    </message>
+    <message>
+        <source>Vent line is open from the highest point to the outside</source>
+        <translation>Die Entlüftungsleitung ist vom höchsten Punkt bis ins Freie offen</translation>
+    </message>
+    <message>
+        <source>Voids, dry spots and delaminations are marked, measured and within the maker&apos;s limits</source>
+        <translation>Lunker, trockene Stellen und Ablösungen sind markiert, vermessen und innerhalb der Grenzen des Herstellers</translation>
+    </message>
+    <message>
+        <source>Wires and conduits are supported, protected at every hole, with a pull string where more will follow</source>
+        <translation>Kabel und Leerrohre sind befestigt, an jedem Loch geschützt, mit Zugschnur, wo noch etwas folgt</translation>
+    </message>
+    <message>
+        <source>Wires are supported, protected at edges and holes, and clear of controls and fuel lines</source>
+        <translation>Kabel sind befestigt, an Kanten und Löchern geschützt und frei von Steuerung und Kraftstoffleitungen</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -6838,19 +6838,363 @@
     </message>
     <message>
         <source>Bulletins not complied with: {0}.</source>
-        <translation>Bulletins non appliqués : {0}.</translation>
+        <translation>Bulletins non appliqués&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Closings closed with gaps and accepted by nobody: {0}.</source>
-        <translation>Fermetures fermées avec lacunes et acceptées par personne : {0}.</translation>
+        <translation>Fermetures fermées avec lacunes et acceptées par personne&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Deviations not decided, or rejected and still built: {0}.</source>
-        <translation>Écarts non décidés, ou refusés et toujours construits : {0}.</translation>
+        <translation>Écarts non décidés, ou refusés et toujours construits&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Every required document is here, findings are verified or accepted, closings are closed and none with gaps, deviations are decided, bulletins complied with, the aeroplane is weighed, and no loading on record lies outside the limits. Only the inspector&apos;s own look tells whether the work is right.</source>
         <translation>Chaque document exigé est présent, les constatations sont vérifiées ou acceptées, les fermetures sont fermées, aucune avec lacunes, les écarts sont décidés, les bulletins appliqués, l’avion est pesé et aucun chargement enregistré ne sort des limites. Seul le regard de l’inspecteur dit si le travail est bien fait.</translation>
+    </message>
+    <message>
+        <source>A coupon from each batch is kept and labelled</source>
+        <translation>Une éprouvette de chaque mélange est conservée et étiquetée</translation>
+    </message>
+    <message>
+        <source>A drain is open at the lowest point</source>
+        <translation>Un drain est ouvert au point le plus bas</translation>
+    </message>
+    <message>
+        <source>A drain sits at the lowest point in the parked attitude</source>
+        <translation>Un drain se trouve au point le plus bas, l’avion au parking</translation>
+    </message>
+    <message>
+        <source>A skin, or a spar, is still on temporary fasteners so that the inside shows</source>
+        <translation>Un revêtement, ou un longeron, tient encore par des fixations provisoires pour que l’intérieur se voie</translation>
+    </message>
+    <message>
+        <source>Adhesive is the type called for, within its life, mixed by weight</source>
+        <translation>L’adhésif est celui demandé, non périmé, mélangé au poids</translation>
+    </message>
+    <message>
+        <source>All lines, cables and controls inside are connected, routed and supported</source>
+        <translation>Conduites, câbles et commandes à l’intérieur sont tous raccordés, guidés et fixés</translation>
+    </message>
+    <message>
+        <source>Antennas have their doublers and grounding fitted</source>
+        <translation>Les antennes ont leurs doublures et leur mise à la masse est posée</translation>
+    </message>
+    <message>
+        <source>At least one full thread stands out of every nut</source>
+        <translation>Au moins un filet entier dépasse de chaque écrou</translation>
+    </message>
+    <message>
+        <source>Baffles are fitted with their openings clear at top and bottom</source>
+        <translation>Les cloisons sont posées, leurs ouvertures dégagées en haut et en bas</translation>
+    </message>
+    <message>
+        <source>Battery is held down and vented, and its contactor can be switched from the seat</source>
+        <translation>La batterie est maintenue et ventilée, son relais se commande depuis le siège</translation>
+    </message>
+    <message>
+        <source>Bead of adhesive squeezes out along the whole joint</source>
+        <translation>Un cordon d’adhésif ressort tout le long du joint</translation>
+    </message>
+    <message>
+        <source>Bond gap is measured dry and within limits; bond areas are sanded and clean</source>
+        <translation>Le jeu de collage est mesuré à sec et dans les limites ; les surfaces sont poncées et propres</translation>
+    </message>
+    <message>
+        <source>Both ends of every fastener can be seen, with light and a mirror where needed</source>
+        <translation>Les deux extrémités de chaque fixation sont visibles, à l’aide d’une lampe et d’un miroir si nécessaire</translation>
+    </message>
+    <message>
+        <source>Cable tension is measured at a noted temperature with the instrument&apos;s own table</source>
+        <translation>La tension des câbles est mesurée à une température notée, avec la table de l’instrument</translation>
+    </message>
+    <message>
+        <source>Control stops are fitted, strike squarely and are locked</source>
+        <translation>Les butées de commande sont posées, portent d’équerre et sont freinées</translation>
+    </message>
+    <message>
+        <source>Control tubes, cables and bellcranks run clear of structure through their whole travel, with no chafing</source>
+        <translation>Tubes, câbles et renvois de commande passent librement sur toute leur course, sans frotter la structure</translation>
+    </message>
+    <message>
+        <source>Controls move full and free to their stops with someone in the seat</source>
+        <translation>Les commandes vont librement jusqu’à leurs butées, avec quelqu’un sur le siège</translation>
+    </message>
+    <message>
+        <source>Corrosion protection is complete: primer on bare metal, inside of tubes, faying surfaces</source>
+        <translation>La protection contre la corrosion est complète : primaire sur le métal nu, dans les tubes, sur les surfaces de contact</translation>
+    </message>
+    <message>
+        <source>Crimps are made with the right tool and pull checked</source>
+        <translation>Les sertissages sont faits avec le bon outil et éprouvés à la traction</translation>
+    </message>
+    <message>
+        <source>Cure time and temperature are on record</source>
+        <translation>Durée et température de durcissement sont inscrites</translation>
+    </message>
+    <message>
+        <source>Doublers and stiffeners are fitted at cut-outs and fittings</source>
+        <translation>Doublures et raidisseurs sont posés aux découpes et aux ferrures</translation>
+    </message>
+    <message>
+        <source>Drain grommets are placed at every low point</source>
+        <translation>Des œillets de drainage sont placés à chaque point bas</translation>
+    </message>
+    <message>
+        <source>Drains and vents are open and at the right place</source>
+        <translation>Drains et mises à l’air sont ouverts et au bon endroit</translation>
+    </message>
+    <message>
+        <source>Each glue batch has a test joint, broken and noted</source>
+        <translation>Chaque mélange de colle a son éprouvette, cassée et notée</translation>
+    </message>
+    <message>
+        <source>Edge distance holds at hinges, horn and end ribs</source>
+        <translation>La distance au bord est respectée aux charnières, au guignol et aux nervures d’extrémité</translation>
+    </message>
+    <message>
+        <source>Edges, holes and corners are free of burrs, sharp edges and scratches</source>
+        <translation>Bords, trous et angles sont sans bavures, arêtes vives ni rayures</translation>
+    </message>
+    <message>
+        <source>End ribs and their flanges are fastened on both sides</source>
+        <translation>Les nervures d’extrémité et leurs semelles sont fixées des deux côtés</translation>
+    </message>
+    <message>
+        <source>Engine and exhaust have clearance to cowling and mount through their movement</source>
+        <translation>Moteur et échappement gardent leur jeu avec les capots et le bâti dans tous leurs mouvements</translation>
+    </message>
+    <message>
+        <source>Every bay is vented and drained</source>
+        <translation>Chaque compartiment est aéré et drainé</translation>
+    </message>
+    <message>
+        <source>Every bolt and nut is locked: split pin, safety wire, lock tab or self-locking nut</source>
+        <translation>Chaque vis et écrou est freiné : goupille fendue, fil à freiner, frein en tôle ou écrou autofreiné</translation>
+    </message>
+    <message>
+        <source>Every breaker, fuse and switch is labelled and sized for its wire</source>
+        <translation>Chaque disjoncteur, fusible et interrupteur est repéré et adapté à son fil</translation>
+    </message>
+    <message>
+        <source>Every jam nut is tight and marked; every rod end is engaged past its witness hole</source>
+        <translation>Chaque contre-écrou est serré et marqué ; chaque embout est vissé au-delà de son trou témoin</translation>
+    </message>
+    <message>
+        <source>Every nut on a rotating joint carries a split pin; no friction-only lock nut is used there</source>
+        <translation>Chaque écrou d’une articulation tournante porte une goupille ; aucun écrou freiné par friction seule n’y est employé</translation>
+    </message>
+    <message>
+        <source>Every surface, tab and wheel moves in the right sense</source>
+        <translation>Chaque gouverne, tab et roue bouge dans le bon sens</translation>
+    </message>
+    <message>
+        <source>Every weld of the frame is inspected and clean</source>
+        <translation>Chaque soudure de la structure est inspectée et propre</translation>
+    </message>
+    <message>
+        <source>Everything that moves, wears or needs adjusting can be reached after closing</source>
+        <translation>Tout ce qui bouge, s’use ou se règle reste accessible après la fermeture</translation>
+    </message>
+    <message>
+        <source>Firewall penetrations are sealed with fireproof parts</source>
+        <translation>Les traversées de la cloison pare-feu sont étanchées par des pièces à l’épreuve du feu</translation>
+    </message>
+    <message>
+        <source>Floor panels stay loose until the final inspection</source>
+        <translation>Les planchers restent amovibles jusqu’à l’inspection finale</translation>
+    </message>
+    <message>
+        <source>Frame is protected against rust outside, and inside the tubes where drawn</source>
+        <translation>La structure est protégée contre la rouille à l’extérieur, et dans les tubes là où le plan le demande</translation>
+    </message>
+    <message>
+        <source>Fuel lines are leak checked, flow is measured in the steepest attitude, selector and drains are reachable</source>
+        <translation>L’étanchéité des conduites de carburant est contrôlée, le débit mesuré dans l’assiette la plus cabrée, sélecteur et drains sont accessibles</translation>
+    </message>
+    <message>
+        <source>Fuel pick-up and its screen are fitted, clean and locked</source>
+        <translation>La prise de carburant et sa crépine sont posées, propres et freinées</translation>
+    </message>
+    <message>
+        <source>Glue joints show a thin even line with squeeze-out on both sides</source>
+        <translation>Les joints de colle montrent des deux côtés un filet mince et régulier</translation>
+    </message>
+    <message>
+        <source>Grounds are bonded to clean metal and on record</source>
+        <translation>Les masses sont reliées au métal nu et inscrites</translation>
+    </message>
+    <message>
+        <source>Guards and fairleads keep cables on their pulleys and runs clear of feet and cargo</source>
+        <translation>Protections et guides tiennent les câbles sur leurs poulies, à l’écart des pieds et du chargement</translation>
+    </message>
+    <message>
+        <source>Hardware is what the drawing calls for: diameter, grip, head and material</source>
+        <translation>La visserie est celle du plan : diamètre, longueur de serrage, tête et matière</translation>
+    </message>
+    <message>
+        <source>Hinge brackets and their backing plates are in line, riveted in full and free of play</source>
+        <translation>Les ferrures de charnière et leurs contre-plaques sont alignées, entièrement rivetées et sans jeu</translation>
+    </message>
+    <message>
+        <source>Hoses, lines and wires are supported, protected from heat and clear of everything that moves</source>
+        <translation>Tuyaux, conduites et fils sont fixés, protégés de la chaleur et à l’écart de tout ce qui bouge</translation>
+    </message>
+    <message>
+        <source>Inserts and hard points are in place and potted</source>
+        <translation>Inserts et renforts sont en place et noyés</translation>
+    </message>
+    <message>
+        <source>Inside surfaces are sealed, glue lands for the skin left bare</source>
+        <translation>Les surfaces intérieures sont vernies, les surfaces de collage du revêtement laissées nues</translation>
+    </message>
+    <message>
+        <source>Inspection rings are placed at every fitting, pulley and bellcrank</source>
+        <translation>Des anneaux de visite sont placés à chaque ferrure, poulie et renvoi</translation>
+    </message>
+    <message>
+        <source>Lacing or other rib attachment is planned at the spacing the covering process gives</source>
+        <translation>Le laçage ou une autre fixation aux nervures est prévu au pas que donne le procédé d’entoilage</translation>
+    </message>
+    <message>
+        <source>Leak test is on record with pressure, duration and result; test limits are the maker&apos;s</source>
+        <translation>L’essai d’étanchéité est inscrit avec pression, durée et résultat ; les limites sont celles du fabricant</translation>
+    </message>
+    <message>
+        <source>Level sender moves freely through its range and is grounded</source>
+        <translation>La jauge bouge librement sur toute sa course et est mise à la masse</translation>
+    </message>
+    <message>
+        <source>Longerons are continuous, straight and fastened at every station</source>
+        <translation>Les longerons de fuselage sont continus, droits et fixés à chaque couple</translation>
+    </message>
+    <message>
+        <source>Mass balance is attached as drawn and its fasteners are locked</source>
+        <translation>La masse d’équilibrage est fixée comme au plan et ses fixations sont freinées</translation>
+    </message>
+    <message>
+        <source>Moisture content and grade of the timber are on record</source>
+        <translation>L’humidité et la qualité du bois sont inscrites</translation>
+    </message>
+    <message>
+        <source>Near heat only all-metal lock nuts are used</source>
+        <translation>Près de la chaleur, seuls des écrous autofreinés tout métal sont employés</translation>
+    </message>
+    <message>
+        <source>No fastener is missing; no rivet is cracked, tipped, loose or over-driven</source>
+        <translation>Aucune fixation ne manque ; aucun rivet n’est fissuré, incliné, lâche ou trop écrasé</translation>
+    </message>
+    <message>
+        <source>Nothing that belongs inside is missing: wiring, conduit, antennas, pitot and static lines, fuel and vent lines, drains and grommets</source>
+        <translation>Rien de ce qui va à l’intérieur ne manque : câblage, gaines, antennes, conduites de pression totale et statique, de carburant et de mise à l’air, drains et passe-fils</translation>
+    </message>
+    <message>
+        <source>Photographs of the open structure are taken, some with the builder at work</source>
+        <translation>Des photos de la structure ouverte sont prises, quelques-unes avec le constructeur au travail</translation>
+    </message>
+    <message>
+        <source>Photographs show the wet glue before assembly</source>
+        <translation>Des photos montrent la colle fraîche avant l’assemblage</translation>
+    </message>
+    <message>
+        <source>Pitot and static lines are fitted, supported, drained and leak checked</source>
+        <translation>Les conduites de pression totale et statique sont posées, fixées, drainées et leur étanchéité contrôlée</translation>
+    </message>
+    <message>
+        <source>Places where fabric will touch edges or heads carry anti-chafe tape</source>
+        <translation>Les endroits où la toile touchera des bords ou des têtes portent du ruban anti-frottement</translation>
+    </message>
+    <message>
+        <source>Ply schedule is ticked ply by ply: cloth, direction, overlap</source>
+        <translation>Le plan de drapage est coché pli par pli : tissu, direction, recouvrement</translation>
+    </message>
+    <message>
+        <source>Position, landing and strobe light wiring is complete and labelled</source>
+        <translation>Le câblage des feux de position, d’atterrissage et à éclats est complet et repéré</translation>
+    </message>
+    <message>
+        <source>Rod ends are screwed in deep enough and their jam nuts are tight and marked</source>
+        <translation>Les embouts à rotule sont assez vissés, leurs contre-écrous serrés et marqués</translation>
+    </message>
+    <message>
+        <source>Sealant fillets run unbroken along every seam and over every rivet</source>
+        <translation>Les cordons de mastic courent sans interruption sur chaque joint et chaque rivet</translation>
+    </message>
+    <message>
+        <source>Seat and harness attachments are complete, with torque and locking on record</source>
+        <translation>Les attaches des sièges et harnais sont complètes, couple et freinage inscrits</translation>
+    </message>
+    <message>
+        <source>Spar fasteners are all fitted, of the right grip, with thread showing beyond the nut</source>
+        <translation>Toutes les fixations du longeron sont posées, de la bonne longueur de serrage, avec du filet au-delà de l’écrou</translation>
+    </message>
+    <message>
+        <source>Split pins and safety wire are new, and pull in the tightening direction</source>
+        <translation>Goupilles et fil à freiner sont neufs et tirent dans le sens du serrage</translation>
+    </message>
+    <message>
+        <source>Static balance is measured complete with tabs and finish, and entered in the record</source>
+        <translation>L’équilibrage statique est mesuré, tabs et finition compris, et inscrit au dossier</translation>
+    </message>
+    <message>
+        <source>Static ports and their lines are fitted flush, drained and leak checked</source>
+        <translation>Les prises statiques affleurent, leurs conduites sont drainées et leur étanchéité contrôlée</translation>
+    </message>
+    <message>
+        <source>Stops are fitted and locked; travel is measured against the maker&apos;s limits</source>
+        <translation>Les butées sont posées et freinées ; les débattements sont mesurés par rapport aux limites du fabricant</translation>
+    </message>
+    <message>
+        <source>Tap test of the finished bond is on record</source>
+        <translation>Le contrôle sonore du collage terminé est inscrit</translation>
+    </message>
+    <message>
+        <source>The work agrees with the drawings and manual; every deviation is listed with its acceptance</source>
+        <translation>Le travail est conforme aux plans et au manuel ; chaque écart est listé avec son acceptation</translation>
+    </message>
+    <message>
+        <source>Tie-down points are fitted and locked</source>
+        <translation>Les points d’amarrage sont posés et freinés</translation>
+    </message>
+    <message>
+        <source>Tools are counted and back in their places; swarf, rags and debris are out</source>
+        <translation>Les outils sont comptés et rangés ; copeaux, chiffons et débris sont enlevés</translation>
+    </message>
+    <message>
+        <source>Torque of the spar, strut and root fittings is on record with the wrench used</source>
+        <translation>Le couple des ferrures de longeron, de mât et d’emplanture est inscrit, avec la clé utilisée</translation>
+    </message>
+    <message>
+        <source>Trailing edge is straight to the maker&apos;s limit</source>
+        <translation>Le bord de fuite est droit dans la limite du fabricant</translation>
+    </message>
+    <message>
+        <source>Trim works through its range in the right sense before it is covered</source>
+        <translation>Le compensateur parcourt sa course dans le bon sens avant d’être recouvert</translation>
+    </message>
+    <message>
+        <source>Turnbuckles show at most three threads at either end and are locked</source>
+        <translation>Les tendeurs montrent au plus trois filets à chaque bout et sont freinés</translation>
+    </message>
+    <message>
+        <source>Unusable fuel is measured, or its measurement is planned</source>
+        <translation>Le carburant inutilisable est mesuré, ou sa mesure est prévue</translation>
+    </message>
+    <message>
+        <source>Vent line is open from the highest point to the outside</source>
+        <translation>La mise à l’air est ouverte du point le plus haut jusqu’à l’extérieur</translation>
+    </message>
+    <message>
+        <source>Voids, dry spots and delaminations are marked, measured and within the maker&apos;s limits</source>
+        <translation>Vides, zones sèches et délaminages sont marqués, mesurés et dans les limites du fabricant</translation>
+    </message>
+    <message>
+        <source>Wires and conduits are supported, protected at every hole, with a pull string where more will follow</source>
+        <translation>Fils et gaines sont fixés, protégés à chaque trou, avec un tire-fil là où d’autres suivront</translation>
+    </message>
+    <message>
+        <source>Wires are supported, protected at edges and holes, and clear of controls and fuel lines</source>
+        <translation>Les fils sont fixés, protégés aux bords et aux trous, à l’écart des commandes et des conduites de carburant</translation>
     </message>
 </context>
 <context>

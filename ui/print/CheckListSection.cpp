@@ -51,7 +51,9 @@ Table::Row rowOf(const Wording &words, Sources &sources, const packet::CheckList
     } else {
         builder = {QString(), Mark::EmptyBox};
     }
-    return {{{asIs(line.item)},
+    // Also of a closing's own list most lines are the profile's; what a builder wrote stays as it
+    // is.
+    return {{{words.text(line.item)},
              builder,
              {QString(), Mark::EmptyBox},
              {},
