@@ -2073,10 +2073,6 @@
         <translation>Früher unterschrieben: {0}, {1}, {2}</translation>
     </message>
     <message>
-        <source>Signed by</source>
-        <translation>Unterschrieben von</translation>
-    </message>
-    <message>
         <source>Source</source>
         <translation>Quelle</translation>
     </message>
@@ -7191,6 +7187,10 @@
     <message>
         <source>Wires are supported, protected at edges and holes, and clear of controls and fuel lines</source>
         <translation>Kabel sind befestigt, an Kanten und Löchern geschützt und frei von Steuerung und Kraftstoffleitungen</translation>
+    </message>
+    <message>
+        <source>Who signs</source>
+        <translation>Wer unterschreibt</translation>
     </message>
 </context>
 <context>

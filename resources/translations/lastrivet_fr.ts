@@ -2073,10 +2073,6 @@
         <translation>Signé auparavant&#xa0;: {0}, {1}, {2}</translation>
     </message>
     <message>
-        <source>Signed by</source>
-        <translation>Signé par</translation>
-    </message>
-    <message>
         <source>Source</source>
         <translation>Source</translation>
     </message>
@@ -6898,7 +6894,7 @@
     </message>
     <message>
         <source>Bond gap is measured dry and within limits; bond areas are sanded and clean</source>
-        <translation>Le jeu de collage est mesuré à sec et dans les limites ; les surfaces sont poncées et propres</translation>
+        <translation>Le jeu de collage est mesuré à sec et dans les limites&#xa0;; les surfaces sont poncées et propres</translation>
     </message>
     <message>
         <source>Both ends of every fastener can be seen, with light and a mirror where needed</source>
@@ -6922,7 +6918,7 @@
     </message>
     <message>
         <source>Corrosion protection is complete: primer on bare metal, inside of tubes, faying surfaces</source>
-        <translation>La protection contre la corrosion est complète : primaire sur le métal nu, dans les tubes, sur les surfaces de contact</translation>
+        <translation>La protection contre la corrosion est complète&#xa0;: primaire sur le métal nu, dans les tubes, sur les surfaces de contact</translation>
     </message>
     <message>
         <source>Crimps are made with the right tool and pull checked</source>
@@ -6970,7 +6966,7 @@
     </message>
     <message>
         <source>Every bolt and nut is locked: split pin, safety wire, lock tab or self-locking nut</source>
-        <translation>Chaque vis et écrou est freiné : goupille fendue, fil à freiner, frein en tôle ou écrou autofreiné</translation>
+        <translation>Chaque vis et écrou est freiné&#xa0;: goupille fendue, fil à freiner, frein en tôle ou écrou autofreiné</translation>
     </message>
     <message>
         <source>Every breaker, fuse and switch is labelled and sized for its wire</source>
@@ -6978,11 +6974,11 @@
     </message>
     <message>
         <source>Every jam nut is tight and marked; every rod end is engaged past its witness hole</source>
-        <translation>Chaque contre-écrou est serré et marqué ; chaque embout est vissé au-delà de son trou témoin</translation>
+        <translation>Chaque contre-écrou est serré et marqué&#xa0;; chaque embout est vissé au-delà de son trou témoin</translation>
     </message>
     <message>
         <source>Every nut on a rotating joint carries a split pin; no friction-only lock nut is used there</source>
-        <translation>Chaque écrou d’une articulation tournante porte une goupille ; aucun écrou freiné par friction seule n’y est employé</translation>
+        <translation>Chaque écrou d’une articulation tournante porte une goupille&#xa0;; aucun écrou freiné par friction seule n’y est employé</translation>
     </message>
     <message>
         <source>Every surface, tab and wheel moves in the right sense</source>
@@ -7030,7 +7026,7 @@
     </message>
     <message>
         <source>Hardware is what the drawing calls for: diameter, grip, head and material</source>
-        <translation>La visserie est celle du plan : diamètre, longueur de serrage, tête et matière</translation>
+        <translation>La visserie est celle du plan&#xa0;: diamètre, longueur de serrage, tête et matière</translation>
     </message>
     <message>
         <source>Hinge brackets and their backing plates are in line, riveted in full and free of play</source>
@@ -7058,7 +7054,7 @@
     </message>
     <message>
         <source>Leak test is on record with pressure, duration and result; test limits are the maker&apos;s</source>
-        <translation>L’essai d’étanchéité est inscrit avec pression, durée et résultat ; les limites sont celles du fabricant</translation>
+        <translation>L’essai d’étanchéité est inscrit avec pression, durée et résultat&#xa0;; les limites sont celles du fabricant</translation>
     </message>
     <message>
         <source>Level sender moves freely through its range and is grounded</source>
@@ -7082,11 +7078,11 @@
     </message>
     <message>
         <source>No fastener is missing; no rivet is cracked, tipped, loose or over-driven</source>
-        <translation>Aucune fixation ne manque ; aucun rivet n’est fissuré, incliné, lâche ou trop écrasé</translation>
+        <translation>Aucune fixation ne manque&#xa0;; aucun rivet n’est fissuré, incliné, lâche ou trop écrasé</translation>
     </message>
     <message>
         <source>Nothing that belongs inside is missing: wiring, conduit, antennas, pitot and static lines, fuel and vent lines, drains and grommets</source>
-        <translation>Rien de ce qui va à l’intérieur ne manque : câblage, gaines, antennes, conduites de pression totale et statique, de carburant et de mise à l’air, drains et passe-fils</translation>
+        <translation>Rien de ce qui va à l’intérieur ne manque&#xa0;: câblage, gaines, antennes, conduites de pression totale et statique, de carburant et de mise à l’air, drains et passe-fils</translation>
     </message>
     <message>
         <source>Photographs of the open structure are taken, some with the builder at work</source>
@@ -7106,7 +7102,7 @@
     </message>
     <message>
         <source>Ply schedule is ticked ply by ply: cloth, direction, overlap</source>
-        <translation>Le plan de drapage est coché pli par pli : tissu, direction, recouvrement</translation>
+        <translation>Le plan de drapage est coché pli par pli&#xa0;: tissu, direction, recouvrement</translation>
     </message>
     <message>
         <source>Position, landing and strobe light wiring is complete and labelled</source>
@@ -7142,7 +7138,7 @@
     </message>
     <message>
         <source>Stops are fitted and locked; travel is measured against the maker&apos;s limits</source>
-        <translation>Les butées sont posées et freinées ; les débattements sont mesurés par rapport aux limites du fabricant</translation>
+        <translation>Les butées sont posées et freinées&#xa0;; les débattements sont mesurés par rapport aux limites du fabricant</translation>
     </message>
     <message>
         <source>Tap test of the finished bond is on record</source>
@@ -7150,7 +7146,7 @@
     </message>
     <message>
         <source>The work agrees with the drawings and manual; every deviation is listed with its acceptance</source>
-        <translation>Le travail est conforme aux plans et au manuel ; chaque écart est listé avec son acceptation</translation>
+        <translation>Le travail est conforme aux plans et au manuel&#xa0;; chaque écart est listé avec son acceptation</translation>
     </message>
     <message>
         <source>Tie-down points are fitted and locked</source>
@@ -7158,7 +7154,7 @@
     </message>
     <message>
         <source>Tools are counted and back in their places; swarf, rags and debris are out</source>
-        <translation>Les outils sont comptés et rangés ; copeaux, chiffons et débris sont enlevés</translation>
+        <translation>Les outils sont comptés et rangés&#xa0;; copeaux, chiffons et débris sont enlevés</translation>
     </message>
     <message>
         <source>Torque of the spar, strut and root fittings is on record with the wrench used</source>
@@ -7195,6 +7191,10 @@
     <message>
         <source>Wires are supported, protected at edges and holes, and clear of controls and fuel lines</source>
         <translation>Les fils sont fixés, protégés aux bords et aux trous, à l’écart des commandes et des conduites de carburant</translation>
+    </message>
+    <message>
+        <source>Who signs</source>
+        <translation>Qui signe</translation>
     </message>
 </context>
 <context>

@@ -82,7 +82,7 @@ void drawHoldPoints(Pages &pages, const Standing &standing)
     const Wording &words = pages.wording();
     Table table;
     table.columns = {{words.text("Hold point"), 3},
-                     {words.text("Signed by"), 1.6},
+                     {words.text("Who signs"), 1.6},
                      {words.text("Standing"), 5},
                      {words.text("Source"), 3.4}};
     for (const Standing::HoldPointLine &line : standing.hold_points)

@@ -161,3 +161,13 @@ TEST_CASE("What is asked names its closing only where the packet is about severa
     packet.front.to_close.push_back(packet.front.to_close[0]);
     CHECK(first().contains(QLatin1String("For closing")));
 }
+
+TEST_CASE("Who is to sign a hold point is not said as if he had signed it")
+{
+    const PrintedFolder folder;
+    const packet::Packet packet = wingPacket();
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.contains(QLatin1String("Who signs")));
+    CHECK(text.contains(QLatin1String("Not signed")));
+    CHECK_FALSE(text.contains(QLatin1String("Signed by")));
+}
