@@ -39,6 +39,22 @@ bool isOutdated(const readiness::ClosingAnswer &closing, Id<HoldPoint> point)
                        });
 }
 
+/// The signatures of a hold point but for the one that counts.
+std::vector<Standing::Signature> signaturesBefore(const Region &region, const HoldPoint &point,
+                                                  const SignOff &latest)
+{
+    const auto takes = [&](const SignOff &signOff) {
+        return signOff.hold_point_id == point.id && signOff.id != latest.id &&
+               happened(signOff.signed_on, region.asOf());
+    };
+    std::vector<Standing::Signature> before;
+    for (const SignOff *signOff : chosenFrom(
+             region.records().sign_offs, takes, [](const SignOff &) { return 0; },
+             [](const SignOff &record) { return record.signed_on; }))
+        before.push_back(signatureOf(region.records(), *signOff));
+    return before;
+}
+
 Standing::HoldPointLine lineOf(const Region &region, const readiness::ClosingAnswer &closing,
                                const HoldPoint &point)
 {
@@ -49,8 +65,10 @@ Standing::HoldPointLine lineOf(const Region &region, const readiness::ClosingAns
     line.required = point.required;
     line.source = point.source;
     if (const SignOff *signOff =
-            readiness::latestSignOff(region.records(), point.id, region.asOf()))
+            readiness::latestSignOff(region.records(), point.id, region.asOf())) {
         line.signature = signatureOf(region.records(), *signOff);
+        line.before = signaturesBefore(region, point, *signOff);
+    }
     line.is_outdated = isOutdated(closing, point.id);
     line.waived_on = region.ifHappened(point.waived_on);
     if (line.waived_on) {

@@ -33,6 +33,8 @@ struct Standing {
         std::string source;
         /// The latest one; empty while nobody has signed.
         std::optional<Signature> signature;
+        /// Those before it, by day: a rejection does not go from the paper with what came after it.
+        std::vector<Signature> before;
         /// True when something was changed after the signature.
         bool is_outdated = false;
         std::optional<Moment> waived_on;

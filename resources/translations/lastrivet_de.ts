@@ -7192,6 +7192,10 @@
         <source>Who signs</source>
         <translation>Wer unterschreibt</translation>
     </message>
+    <message>
+        <source>Before: {0}, {1}, {2}</source>
+        <translation>Zuvor: {0}, {1}, {2}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

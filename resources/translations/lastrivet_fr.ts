@@ -7196,6 +7196,10 @@
         <source>Who signs</source>
         <translation>Qui signe</translation>
     </message>
+    <message>
+        <source>Before: {0}, {1}, {2}</source>
+        <translation>Auparavant : {0}, {1}, {2}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

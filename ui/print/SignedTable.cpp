@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/SignedTable.h"
 
+#include "core/base/Tongue.h"
 #include "core/packet/InWords.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Wording.h"
 
 #include <QStringList>
+
+#include <string>
 
 namespace lastrivet::print {
 
@@ -32,6 +35,24 @@ QString signatureIn(const Wording &words, const Standing::Signature &signature)
 Mark markOfResult(const Standing::Signature &signature)
 {
     return signature.result == SignOffResult::Rejected ? Mark::NotMet : Mark::Met;
+}
+
+/// A line about a signature that another one, or a waiver, has taken the place of.
+QString beforeIn(const Wording &words, const Standing::Signature &signature)
+{
+    return QLatin1Char('\n') +
+           words.text("Before: {0}, {1}, {2}",
+                      {nested(packet::inWords(signature.result)),
+                       signature.signed_on ? signature.signed_on->text() : std::string(),
+                       signature.by});
+}
+
+QString allBeforeIn(const Wording &words, const Standing::HoldPointLine &line)
+{
+    QString lines;
+    for (const Standing::Signature &signature : line.before)
+        lines += beforeIn(words, signature);
+    return lines;
 }
 
 /// "Last baffle of the tank · closed · 14 Mar 2026, Berta Builder".
@@ -65,16 +86,21 @@ void addClosing(Table &table, const Wording &words, const Standing &standing)
 
 Table::Cell standingOf(const Wording &words, const Standing::HoldPointLine &line)
 {
-    if (line.waived_on)
+    if (line.waived_on) {
+        const QString last = line.signature ? beforeIn(words, *line.signature) : QString();
         return {words.text("Waived on {0} by {1}: {2}",
-                           {line.waived_on->text(), line.waived_by, line.waived_why})};
+                           {line.waived_on->text(), line.waived_by, line.waived_why}) +
+                allBeforeIn(words, line) + last};
+    }
     if (!line.signature)
         return {words.text("Not signed"), line.required ? Mark::NotMet : Mark::Advice, true};
     if (line.is_outdated)
         return {signatureIn(words, *line.signature) + QLatin1Char('\n') +
-                    words.text("Out of date: something was changed after it"),
+                    words.text("Out of date: something was changed after it") +
+                    allBeforeIn(words, line),
                 Mark::NotMet};
-    return {signatureIn(words, *line.signature), markOfResult(*line.signature)};
+    return {signatureIn(words, *line.signature) + allBeforeIn(words, line),
+            markOfResult(*line.signature)};
 }
 
 Table signedTable(const Wording &words, const std::vector<Standing> &standings)

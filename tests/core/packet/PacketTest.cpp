@@ -309,6 +309,8 @@ TEST_CASE("Of several signatures the latest counts, and a rejected one stays to 
     REQUIRE(preCover->signature);
     CHECK(preCover->signature->result == SignOffResult::Rejected);
     CHECK(preCover->signature->credential == "No. 77");
+    REQUIRE(preCover->before.size() == 1);
+    CHECK(preCover->before[0].result == SignOffResult::Accepted);
 }
 
 TEST_CASE("A packet says who signed the boxes inside, and when they were closed")

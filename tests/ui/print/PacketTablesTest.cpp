@@ -171,3 +171,27 @@ TEST_CASE("Who is to sign a hold point is not said as if he had signed it")
     CHECK(text.contains(QLatin1String("Not signed")));
     CHECK_FALSE(text.contains(QLatin1String("Signed by")));
 }
+
+TEST_CASE("A rejection stays on the paper beside what was signed or waived after it")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet::Standing::Signature rejected;
+    rejected.by = "Ines Inspector";
+    rejected.signed_on = Moment::parse("2026-02-01");
+    rejected.result = SignOffResult::Rejected;
+    packet::Standing::Signature accepted = rejected;
+    accepted.signed_on = Moment::parse("2026-03-01");
+    accepted.result = SignOffResult::Accepted;
+    packet::Standing::HoldPointLine line;
+    line.signature = accepted;
+    line.before = {rejected};
+    packet.standings[0].hold_points = {line};
+    const auto printed = [&] { return PrintedFolder::text(folder.print(packet)).simplified(); };
+    CHECK(printed().contains(QLatin1String("Before: rejected, 1 Feb 2026")));
+    line.signature = rejected;
+    line.before.clear();
+    line.waived_on = Moment::parse("2026-03-02");
+    packet.standings[0].hold_points = {line};
+    CHECK(printed().contains(QLatin1String("Before: rejected, 1 Feb 2026")));
+}
