@@ -142,12 +142,6 @@ Table deficiencyTable(const Wording &words, const SheetToSign &sheet, std::size_
     return table;
 }
 
-/// What stands below the deficiencies: what is to be signed, and what comes behind the last sheet.
-struct Below {
-    double to_be_signed;
-    double cautions;
-};
-
 /// So many lines to write on that what is below still comes to the same page, if it can.
 std::optional<std::size_t> linesAbove(double below, const Pages &pages, const SheetToSign &sheet)
 {
@@ -161,17 +155,13 @@ std::optional<std::size_t> linesAbove(double below, const Pages &pages, const Sh
     return std::min(mostLinesToWrite, fewestLinesToWrite + std::size_t(room / line));
 }
 
-/// Fewer lines to write on where that keeps what is to be signed on the same page, and the cautions
-/// behind it from standing alone on the next one.
-void drawDeficiencies(Pages &pages, const SheetToSign &sheet, const Below &below)
+/// Fewer lines to write on where that keeps what is below on the same page.
+void drawDeficiencies(Pages &pages, const SheetToSign &sheet, double below)
 {
     const Wording &words = pages.wording();
-    const double width = pages.body().width();
-    auto lines = linesAbove(below.to_be_signed + below.cautions, pages, sheet);
-    if (!lines)
-        lines = linesAbove(below.to_be_signed, pages, sheet);
-    const Table table = deficiencyTable(words, sheet, lines.value_or(mostLinesToWrite));
-    pages.smallHeading(words.text("Deficiencies"), leastHeightOf(table, width));
+    const std::size_t lines = linesAbove(below, pages, sheet).value_or(mostLinesToWrite);
+    const Table table = deficiencyTable(words, sheet, lines);
+    pages.smallHeading(words.text("Deficiencies"), leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
 }
 
@@ -341,6 +331,16 @@ void drawBlock(Pages &pages, const Block &block)
     pages.advance(heightOf(block));
 }
 
+/// Of the builder's own block, which may stand on another page than the visitor's; else none.
+double heightOfOwnLast(const std::vector<Block> &blocks)
+{
+    if (blocks.size() < 2 || blocks.back().form != Block::Form::Builder)
+        return 0;
+    return gapAbove(blocks.back()) + heightOf(blocks.back());
+}
+
+/// Where the cautions behind the last sheet would come to a page alone, the builder's own block
+/// goes there with them.
 void drawSheet(Pages &pages, const SheetToSign &sheet, const packet::Aircraft &aircraft,
                double cautionsBehind)
 {
@@ -349,14 +349,20 @@ void drawSheet(Pages &pages, const SheetToSign &sheet, const packet::Aircraft &a
     pages.text(asIs(sheet.part), Size::Small);
     drawReportForm(pages);
     const std::vector<Block> blocks = blocksOf(pages, sheet, subjectOf(words, sheet, aircraft));
-    const double toBeSigned = heightOf(blocks);
-    drawDeficiencies(pages, sheet, {toBeSigned, cautionsBehind});
+    const double all = heightOf(blocks);
+    const bool haveRoom = linesAbove(all + cautionsBehind, pages, sheet).has_value();
+    const double goesOver = haveRoom || cautionsBehind <= 0 ? 0 : heightOfOwnLast(blocks);
+    const double toBeSigned = all - goesOver;
+    drawDeficiencies(pages, sheet, haveRoom ? all + cautionsBehind : toBeSigned);
     const double heading = smallHeadingHeight + lineHeight(Size::Body);
     pages.smallHeading(words.text("To be signed"), toBeSigned <= pages.body().height()
                                                        ? toBeSigned - heading
                                                        : heightOfFirst(blocks));
-    for (const Block &block : blocks)
-        drawBlock(pages, block);
+    for (std::size_t i = 0; i < blocks.size(); ++i) {
+        if (goesOver > 0 && i + 1 == blocks.size())
+            pages.need(goesOver + cautionsBehind);
+        drawBlock(pages, blocks[i]);
+    }
 }
 
 } // namespace

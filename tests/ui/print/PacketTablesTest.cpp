@@ -125,6 +125,33 @@ TEST_CASE(
     }
 }
 
+TEST_CASE("Where the cautions would stand alone, the builder's own block comes to their page")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet.signed_sheets.clear();
+    packet::SheetToSign &sheet = packet.sheets[0];
+    const auto open = std::ranges::find(sheet.hold_points, HoldPointKind::PreCover,
+                                        &packet::Standing::HoldPointLine::kind);
+    REQUIRE(open != sheet.hold_points.end());
+    packet::Standing::HoldPointLine own = *open;
+    own.kind = HoldPointKind::ToolAndDebrisCheck;
+    own.signer_role = SignerRole::Builder;
+    sheet.hold_points = {*open, own};
+    packet::SheetToSign::Deficiency deficiency;
+    deficiency.text = "Rivet set too deep";
+    for (const print::Paper paper : {print::Paper::A4, print::Paper::Letter}) {
+        for (std::size_t known = 0; known < 8; ++known) {
+            INFO(known);
+            sheet.deficiencies.assign(known, deficiency);
+            const QStringList pages =
+                PrintedFolder::pageTexts(folder.print(packet, {.paper = paper, .wording = {}}));
+            CHECK(pages.last().contains(QLatin1String("Cautions")));
+            CHECK(pages.last().contains(QLatin1String("Builder, name")));
+        }
+    }
+}
+
 TEST_CASE("A tool says how often it was used out of calibration, a measurement that it was")
 {
     const PrintedFolder folder;
