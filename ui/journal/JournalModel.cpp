@@ -170,7 +170,7 @@ QString JournalModel::namesOf(const std::vector<JournalChange> &changes) const
 {
     QStringList names;
     for (std::size_t i = 0; i < std::min(changes.size(), recordsNamed); ++i)
-        names << m_words.text(designated(*m_session.records(), changes[i].record));
+        names << m_words.text(spoken(*m_session.records(), changes[i].record));
     const QString named = names.join(QStringLiteral(", "));
     const int more = int(changes.size()) - int(names.size());
     return more > 0 ? tr("%1 and %n more", nullptr, more).arg(named) : named;

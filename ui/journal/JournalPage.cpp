@@ -232,7 +232,7 @@ void JournalPage::lookAbout()
     std::set<RecordRef> wanted{*m_record};
     if (isPart && m_withBranch->isChecked())
         wanted = journal::belongingTo(*records, Id<Component>{m_record->id});
-    m_aboutWords->setText(tr("Only what touched %1").arg(inWords(designated(*records, *m_record))));
+    m_aboutWords->setText(tr("Only what touched %1").arg(inWords(spoken(*records, *m_record))));
     m_withBranch->setVisible(isPart);
     m_about->show();
     const auto found = std::make_shared<std::unordered_set<std::int64_t>>();
@@ -358,7 +358,7 @@ packet::JournalReport::Filter JournalPage::listedFilter() const
                                          .from = filter.from,
                                          .until = filter.until};
     if (m_record)
-        listed.about = designated(*session().records(), *m_record);
+        listed.about = spoken(*session().records(), *m_record);
     return listed;
 }
 
