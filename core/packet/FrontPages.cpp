@@ -101,8 +101,9 @@ void addBlockers(FrontPages &front, const Records &records, const Region::Chosen
             front.asked.push_back(
                 {*blocker.waits_for, readiness::sentence(blocker, records), title});
         else if (blocker.weight == Weight::Must)
-            front.open.push_back({title, readiness::sentence(blocker, records), blocker.waits_for,
-                                  blocker.record.type, isGrave(records, blocker.record)});
+            front.open.push_back({closing.id, title, readiness::sentence(blocker, records),
+                                  blocker.waits_for, blocker.record.type,
+                                  isGrave(records, blocker.record)});
     }
     std::stable_partition(front.open.begin() + std::ptrdiff_t(before), front.open.end(), isFirst);
 }

@@ -35,6 +35,7 @@ struct FrontPages {
     };
     /// Something that keeps a closing open.
     struct Open {
+        Id<Closing> of;
         std::string closing;
         Message what;
         std::optional<SignerRole> waits_for;

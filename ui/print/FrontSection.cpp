@@ -194,16 +194,17 @@ Table openTable(const Wording &words, const Packet &packet)
         std::max<std::size_t>(2, mostOpenRows / std::max<std::size_t>(1, packet.standings.size()));
     Table table;
     table.columns = {{words.text("What is open"), 8}, {words.text("Waits for"), 1.6}};
-    const std::string *closing = nullptr;
+    // By id, since two closings may bear one title.
+    Id<Closing> closing;
     std::size_t shown = 0;
     LeftOut leftOut;
     for (const FrontPages::Open &open : packet.front.open) {
-        if (!closing || *closing != open.closing) {
+        if (open.of != closing) {
             addLeftOut(table, words, std::exchange(leftOut, {}));
             shown = 0;
             table.rows.push_back({{{asIs(open.closing)}}, Table::Bar::None, true});
         }
-        closing = &open.closing;
+        closing = open.of;
         if (!open.is_grave && shown >= share) {
             ++leftOut[open.kind];
             continue;

@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdint>
+#include <string>
 
 using namespace lastrivet;
 using namespace lastrivet::tests;
@@ -17,13 +19,15 @@ TEST_CASE("On the front pages every grave point is named, and the rest counted b
     const std::string closing = packet.standings[0].title;
     packet.front.open.clear();
     for (int number = 1; number <= 20; ++number)
-        packet.front.open.push_back({closing,
+        packet.front.open.push_back({Id<Closing>{1},
+                                     closing,
                                      {"{0}: open", {"Crack " + std::to_string(number)}},
                                      {},
                                      RecordType::Squawk,
                                      true});
     for (int number = 1; number <= 30; ++number)
-        packet.front.open.push_back({closing,
+        packet.front.open.push_back({Id<Closing>{1},
+                                     closing,
                                      {"{0}: not done", {"Lesser step " + std::to_string(number)}},
                                      {},
                                      RecordType::Step,
@@ -32,6 +36,23 @@ TEST_CASE("On the front pages every grave point is named, and the rest counted b
     CHECK(text.contains(QLatin1String("Crack 20: open")));
     CHECK_FALSE(text.contains(QLatin1String("Lesser step 1:")));
     CHECK(text.contains(QLatin1String("And 30 more: steps 30")));
+}
+
+TEST_CASE("What is open stands below its own closing where two bear one title")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet.front.open.clear();
+    for (const std::int64_t id : {1, 2})
+        packet.front.open.push_back({Id<Closing>{id},
+                                     "Lower skin",
+                                     {"{0}: open", {"Crack " + std::to_string(id)}},
+                                     {},
+                                     RecordType::Squawk,
+                                     true});
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.contains(QLatin1String("Lower skin Crack 1: open")));
+    CHECK(text.contains(QLatin1String("Lower skin Crack 2: open")));
 }
 
 TEST_CASE("A deviation that was rejected and is still built says so, with the day it was raised")
