@@ -87,11 +87,15 @@ void EntryEdit::take(int row)
 
 bool EntryEdit::event(QEvent *event)
 {
-    // With nothing of its own to take back, the line leaves the key to the project.
-    if (event->type() == QEvent::ShortcutOverride && !isUndoAvailable() &&
-        static_cast<QKeyEvent *>(event)->matches(QKeySequence::Undo)) {
-        event->ignore();
-        return true;
+    if (event->type() == QEvent::ShortcutOverride) {
+        // With nothing of its own to take back or do again, the line leaves the key to the project.
+        const auto *key = static_cast<QKeyEvent *>(event);
+        const bool isOfProject = (key->matches(QKeySequence::Undo) && !isUndoAvailable()) ||
+                                 (key->matches(QKeySequence::Redo) && !isRedoAvailable());
+        if (isOfProject) {
+            event->ignore();
+            return true;
+        }
     }
     return QLineEdit::event(event);
 }

@@ -131,19 +131,25 @@ TEST_CASE("The line for a new squawk does not lie over the next page, nor over t
     CHECK(qobject_cast<ui::SquawkLineEdit *>(window.view.focusWidget()));
 }
 
-TEST_CASE("After a squawk was written down, the undo key in its line is about the squawk",
+TEST_CASE("After a squawk was written down, undo and redo in its line are about the squawk",
           "[squawks]")
 {
     Window window;
-    const auto takesUndo = [&window] {
-        QKeyEvent asked(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+    const auto takes = [&window](Qt::KeyboardModifiers modifiers) {
+        QKeyEvent asked(QEvent::ShortcutOverride, Qt::Key_Z, modifiers);
         QCoreApplication::sendEvent(&window.line(), &asked);
         return asked.isAccepted();
     };
+    const Qt::KeyboardModifiers redo = Qt::ControlModifier | Qt::ShiftModifier;
     window.type(QStringLiteral("scratch"));
-    CHECK(takesUndo());
+    CHECK(takes(Qt::ControlModifier));
+    CHECK_FALSE(takes(redo));
+    window.line().undo();
+    CHECK(takes(redo));
+    window.line().redo();
     QTest::keyClick(&window.line(), Qt::Key_Return);
-    CHECK_FALSE(takesUndo());
+    CHECK_FALSE(takes(Qt::ControlModifier));
+    CHECK_FALSE(takes(redo));
 }
 
 TEST_CASE("Esc keeps the line, also until the project is opened again", "[squawks]")
