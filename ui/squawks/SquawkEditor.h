@@ -65,12 +65,12 @@ private:
     QLabel *m_heading;
     QLabel *m_story;
     SquawkReach *m_reach;
-    QPushButton *m_fix;
     QPushButton *m_fixAndCheck;
+    QPushButton *m_fix;
     QPushButton *m_verify;
     QPushButton *m_accept;
-    QPushButton *m_takeBack;
     QPushButton *m_again;
+    QPushButton *m_takeBack;
     QPushButton *m_withdraw;
     SquawkActForm *m_act;
     ActLine *m_ask;
