@@ -36,8 +36,10 @@ PacketForm::PacketForm(Session &session, QWidget *parent)
     , m_place(new PathLine(this))
 {
     setTitle(tr("The inspection packet: everything an inspector needs to decide, in his order."));
-    m_names->setWordWrap(true);
-    m_about->setWordWrap(true);
+    for (QLabel *words : {m_names, m_about}) {
+        words->setWordWrap(true);
+        words->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    }
     m_about->setForegroundRole(QPalette::PlaceholderText);
     offer();
     addField(tr("Closings"), m_names);

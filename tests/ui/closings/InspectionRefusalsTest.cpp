@@ -9,6 +9,7 @@
 #include "ui/closings/ClosingsPage.h"
 #include "ui/closings/FindingRows.h"
 #include "ui/closings/InspectionView.h"
+#include "ui/closings/PacketForm.h"
 #include "ui/closings/PacketTask.h"
 #include "ui/closings/VisitBoard.h"
 #include "ui/closings/VisitForm.h"
@@ -24,6 +25,7 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QImage>
+#include <QLabel>
 #include <QLineEdit>
 #include <QTest>
 #include <QTreeView>
@@ -166,6 +168,11 @@ TEST_CASE("The packet is made in three forms, and a place that cannot take it is
     loop.page.view().addPhotos({loop.photo(QStringLiteral("inside.png"), 120)});
     press(loop.page, QStringLiteral("Make packet"));
     test::picture(loop.page, 1110, 700, "packet-form");
+    const QString title = toQt(loop.session->records()->find(loop.workshop.wingClosing)->title);
+    for (const auto *label : loop.page.findChild<PacketForm *>()->findChildren<QLabel *>()) {
+        if (label->text() == title)
+            CHECK(label->height() >= label->heightForWidth(label->width()));
+    }
     type(loop.page, QStringLiteral("Goes to"), loop.file(QStringLiteral("nowhere/packet.pdf")));
     press(loop.page, QStringLiteral("Make the packet"));
     CHECK(says(loop.page, QStringLiteral("There is no folder")));
