@@ -64,6 +64,7 @@ void AnswerForm::startVerifying(const Squawk &finding)
     setDoWords(tr("Record the verification"));
     start(finding, true);
     m_by->setFocus();
+    m_by->lineEdit()->selectAll();
 }
 
 bool AnswerForm::perform()

@@ -57,6 +57,7 @@ void SignOffForm::start(SignerRole role)
     hint({});
     noteFields();
     m_person->setFocus();
+    m_person->lineEdit()->selectAll();
 }
 
 void SignOffForm::startFor(const HoldPoint &point)

@@ -116,10 +116,12 @@ void SquawkActForm::start(Act act, Id<Squawk> squawk)
         goOn();
     else
         noteFields();
-    if (act == Act::Verify)
+    if (act == Act::Verify) {
         m_person->setFocus();
-    else
+        m_person->lineEdit()->selectAll();
+    } else {
         firstLine().setFocus();
+    }
 }
 
 void SquawkActForm::showFields()

@@ -37,6 +37,7 @@ void CalibrationForm::start(Id<Tool> tool)
     show();
     noteFields();
     m_done->setFocus();
+    m_done->selectAll();
 }
 
 QString CalibrationForm::whyNot() const

@@ -97,6 +97,19 @@ TEST_CASE("A signature is recorded in place and can be withdrawn with a reason")
     CHECK(opened.session->records()->sign_offs.begin()->withdrawn_why == "wrong line");
 }
 
+TEST_CASE("A name that is typed takes the place of the one that is proposed for a signature")
+{
+    Opened opened;
+    const auto closing = opened.workshop.aileronClosing;
+    opened.open(closing, "closing-typed-name");
+    opened.page.view().startSigning(test::Workshop::point(*opened.session->records(), closing,
+                                                          HoldPointKind::ToolAndDebrisCheck));
+    QComboBox &by = test::choice(opened.page, QStringLiteral("Signed by"));
+    REQUIRE(by.currentText() == QStringLiteral("Robin Vale"));
+    QTest::keyClicks(&by, QStringLiteral("Kim Alder"));
+    CHECK(by.currentText() == QStringLiteral("Kim Alder"));
+}
+
 TEST_CASE("Of people with the same name the one that is chosen signs")
 {
     Opened opened;
