@@ -159,8 +159,8 @@ QString whyNotDamaged(const Session &session, std::int64_t id, const QString &te
 {
     const PartLine &line = lineOf(session, id);
     const auto count = text.isEmpty() ? 0 : readCount(text);
-    return count ? whyNot(line.received_on ? line.received_quantity : line.quantity, *count)
-                 : QString();
+    const bool isWritten = line.received_on || line.received_quantity > 0;
+    return count ? whyNot(isWritten ? line.received_quantity : line.quantity, *count) : QString();
 }
 
 /// Nothing takes the count back.

@@ -55,8 +55,11 @@ void countAsListed(Edit &edit, const std::vector<Id<PartLine>> &lines)
 {
     for (const auto id : lines) {
         const PartLine &line = edit.existing(id);
-        if (!line.received_on)
-            countLine(edit, id, line.quantity, 0);
+        if (line.received_on)
+            continue;
+        const bool isWritten = line.received_quantity > 0;
+        countLine(edit, id, isWritten ? line.received_quantity : line.quantity,
+                  isWritten ? line.damaged_quantity : 0);
     }
 }
 

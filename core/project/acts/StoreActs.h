@@ -16,7 +16,8 @@ namespace lastrivet::acts {
 std::optional<Message> whyNotCount(std::int64_t received, std::int64_t damaged);
 /// What came of a line. A line that was counted before keeps its day.
 void countLine(Edit &edit, Id<PartLine> line, std::int64_t received, std::int64_t damaged);
-/// Lines came as the list says; those that were counted before stay as they are.
+/// Lines came as the list says; those that were counted before stay as they are, and where only the
+/// day is missing, the number that is written down stays.
 void countAsListed(Edit &edit, const std::vector<Id<PartLine>> &lines);
 /// Lines were not counted after all.
 void uncount(Edit &edit, const std::vector<Id<PartLine>> &lines);

@@ -45,6 +45,23 @@ TEST_CASE("Lines are counted one by one or as listed, and uncounted again")
     CHECK(bench.isRefused([&](Edit &edit) { acts::countLine(edit, bolts, -1, 0); }));
 }
 
+TEST_CASE("Counting as listed keeps a number that was written down without a day")
+{
+    test::ActBench bench;
+    Id<PartLine> pins;
+    bench.change([&](Edit &edit) {
+        auto made = line("Pins", 12);
+        made.received_quantity = 8;
+        made.damaged_quantity = 1;
+        pins = edit.put(made);
+    });
+    bench.change([&](Edit &edit) { acts::countAsListed(edit, {pins}); });
+    const auto records = bench.records();
+    CHECK(records->find(pins)->received_quantity == 8);
+    CHECK(records->find(pins)->damaged_quantity == 1);
+    CHECK(records->find(pins)->received_on.has_value());
+}
+
 TEST_CASE("A packing line becomes a lot, and lines become an expense for each currency")
 {
     test::ActBench bench;
