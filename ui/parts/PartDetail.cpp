@@ -37,6 +37,17 @@ int aboutSection()
     return photosSection() + 1;
 }
 
+/// Made whole before what it shows, so that the Tab key comes to it first.
+SectionChoice *makeChoice(QWidget *parent)
+{
+    auto *choice = new SectionChoice(parent);
+    for (const PartSection &section : partSections())
+        choice->add(QCoreApplication::translate("Section", section.title));
+    choice->add(PartDetail::tr("Photos"));
+    choice->add(PartDetail::tr("The part itself"));
+    return choice;
+}
+
 int openSquawks(const Records &records, const std::vector<std::int64_t> &ids)
 {
     return int(std::ranges::count_if(
@@ -66,7 +77,7 @@ PartDetail::PartDetail(Session &session, PictureLoader &loader, QWidget *parent)
     , m_session(session)
     , m_head(new PartHead(session, this))
     , m_ask(new ActLine(session, this))
-    , m_choice(new SectionChoice(this))
+    , m_choice(makeChoice(this))
     , m_stack(new QStackedWidget(this))
     , m_lists(new SectionList(session, *m_ask, this))
     , m_photos(new PartPhotos(session, loader, this))
@@ -78,10 +89,6 @@ PartDetail::PartDetail(Session &session, PictureLoader &loader, QWidget *parent)
 
 void PartDetail::build()
 {
-    for (const PartSection &section : partSections())
-        m_choice->add(QCoreApplication::translate("Section", section.title));
-    m_choice->add(tr("Photos"));
-    m_choice->add(tr("The part itself"));
     m_stack->addWidget(m_lists);
     m_stack->addWidget(m_photos);
     m_stack->addWidget(buildAbout());

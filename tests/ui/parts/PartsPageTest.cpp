@@ -7,6 +7,7 @@
 #include "tests/ui/support/ModelWatch.h"
 #include "ui/parts/PartDetail.h"
 #include "ui/parts/PartTreeModel.h"
+#include "ui/parts/SectionChoice.h"
 #include "ui/parts/SectionModel.h"
 
 #include <QLabel>
@@ -18,8 +19,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <memory>
 #include <random>
+#include <vector>
 
 namespace lastrivet::test {
 
@@ -68,6 +71,27 @@ TEST_CASE("A step is ticked and unticked in the list, and a new one is added bel
     QTest::keyClicks(&added, QStringLiteral("Prime the web"));
     QTest::keyClick(&added, Qt::Key_Return);
     CHECK(window.session->records()->steps.size() == 3);
+}
+
+TEST_CASE("The Tab key comes to the sections of a part before it comes to what they hold")
+{
+    PartsWindow window;
+    window.page.showRecord({RecordType::Step, window.workshop.wires.value()});
+    const auto &detail = *window.page.findChild<ui::PartDetail *>();
+    const auto *choice = detail.findChild<ui::SectionChoice *>();
+    REQUIRE(choice);
+    // From the first widget of the detail on, in the order of the key.
+    std::vector<const QWidget *> order;
+    for (const QWidget *next = detail.nextInFocusChain(); detail.isAncestorOf(next);
+         next = next->nextInFocusChain())
+        order.push_back(next);
+    const auto button = std::ranges::find_if(
+        order, [&](const QWidget *widget) { return widget->parentWidget() == choice; });
+    const QWidget *view = detail.list();
+    const auto list = std::ranges::find(order, view);
+    REQUIRE(button != order.end());
+    REQUIRE(list != order.end());
+    CHECK(button < list);
 }
 
 TEST_CASE("The tree tells hours, squawks and photos with everything below")
