@@ -32,6 +32,9 @@ void torqueFastener(Edit &edit, Id<Fastener> fastener, Moment on, double value)
     edit.update(fastener, [on, value](Fastener &changed) {
         changed.torqued_on = on;
         changed.torque_value = value;
+        // It was broken to turn the nut, and tells nothing about this torque.
+        if (changed.marked_on && after(on, *changed.marked_on))
+            changed.marked_on.reset();
     });
 }
 

@@ -151,6 +151,30 @@ TEST_CASE("A bolt with a torque limit and a split pin is fitted, torqued, locked
     CHECK_FALSE(next());
 }
 
+TEST_CASE("A bolt that is torqued again has to be sealed again")
+{
+    test::ActBench bench;
+    Id<Fastener> bolt;
+    bench.change([&](Edit &edit) {
+        Fastener hinge;
+        hinge.component_id = bench.wing;
+        hinge.place = "Hinge";
+        hinge.torque_min = 20;
+        hinge.torque_max = 25;
+        hinge.fitted_on = Moment::parse("2025-01-10");
+        hinge.torqued_on = Moment::parse("2025-01-10");
+        hinge.torque_value = 19;
+        hinge.marked_on = Moment::parse("2025-01-10");
+        bolt = edit.put(hinge);
+    });
+    bench.change([&](Edit &edit) { torqueFastener(edit, bolt, *Moment::parse("2025-01-10"), 21); });
+    CHECK(bench.records()->find(bolt)->marked_on.has_value());
+    bench.change(
+        [&](Edit &edit) { torqueFastener(edit, bolt, *Moment::parse("2025-01-12"), 22.5); });
+    CHECK_FALSE(bench.records()->find(bolt)->marked_on.has_value());
+    CHECK(nextAct(*bench.records()->find(bolt)) == FastenerAct::Mark);
+}
+
 TEST_CASE("A self-locking nut without a limit is done when it is fitted")
 {
     Fastener nut;
