@@ -15,6 +15,7 @@
 #include "ui/widgets/RecordForm.h"
 
 #include <QCoreApplication>
+#include <QEvent>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTreeView>
@@ -99,7 +100,8 @@ void PartDetail::build()
     layout->addWidget(m_choice);
     layout->addWidget(m_ask);
     layout->addWidget(m_stack, 1);
-    connect(m_ask, &ActLine::ended, this, &PartDetail::finished);
+    m_ask->installEventFilter(this);
+    connect(m_ask, &ActLine::ended, this, &PartDetail::giveBack);
     connect(m_choice, &SectionChoice::chosenChanged, this, &PartDetail::fill);
     connect(m_head, &PartHead::fingerTightWanted, this,
             [this] { choose(sectionFor(RecordType::Fastener)); });
@@ -121,6 +123,25 @@ QWidget *PartDetail::buildAbout()
     layout->addStretch(1);
     area->setWidget(inside);
     return area;
+}
+
+/// A question comes up before it takes the keyboard.
+bool PartDetail::eventFilter(QObject *watched, QEvent *event)
+{
+    if (watched == m_ask && event->type() == QEvent::Show && !event->spontaneous())
+        m_isAskedInList = m_lists->isAncestorOf(window()->focusWidget());
+    return QWidget::eventFilter(watched, event);
+}
+
+/// A question that was asked in the list of a section, as the torque of one line after the other,
+/// goes back there; all others to the tree.
+void PartDetail::giveBack()
+{
+    QTreeView &view = m_lists->view();
+    if (m_isAskedInList && view.isVisible())
+        view.setFocus();
+    else
+        Q_EMIT finished();
 }
 
 QTreeView *PartDetail::list() const

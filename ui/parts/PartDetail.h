@@ -45,12 +45,16 @@ public:
 Q_SIGNALS:
     void finished();
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     void build();
     QWidget *buildAbout();
     void choose(int section);
     void fill();
     void updateCounts();
+    void giveBack();
 
     Session &m_session;
     Id<Component> m_part;
@@ -62,6 +66,7 @@ private:
     SectionList *m_lists;
     PartPhotos *m_photos;
     RecordForm *m_about;
+    bool m_isAskedInList = false;
 };
 
 } // namespace lastrivet::ui

@@ -77,6 +77,24 @@ TEST_CASE("Steps are inserted, put in another order and dropped by keyboard")
     CHECK_FALSE(window.records()->find(added)->dropped_on.has_value());
 }
 
+TEST_CASE("A question that is asked in the list of a section gives the keyboard back to the list")
+{
+    PartsWindow window;
+    window.show({RecordType::Step, window.workshop.skin.value()});
+    window.list().setFocus();
+    REQUIRE(window.list().hasFocus());
+    QTest::keyClick(&window.list(), Qt::Key_Delete);
+    QLineEdit &why = window.field(QStringLiteral("Why"));
+    REQUIRE(why.hasFocus());
+    QTest::keyClick(&why, Qt::Key_Escape);
+    CHECK(window.list().hasFocus());
+
+    window.tree().setFocus();
+    QTest::keyClick(&window.tree(), Qt::Key_Insert, Qt::ShiftModifier);
+    QTest::keyClick(&window.field(QStringLiteral("Name")), Qt::Key_Escape);
+    CHECK(window.tree().hasFocus());
+}
+
 TEST_CASE("The squawks of a part are counted with those that are open, as in the tree")
 {
     PartsWindow window;
