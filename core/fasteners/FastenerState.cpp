@@ -11,11 +11,10 @@ namespace lastrivet::fasteners {
 
 namespace {
 
-bool isOutside(const Fastener &fastener, Moment asOf)
+bool isLeftOutside(const Fastener &fastener, Moment asOf)
 {
-    const auto torque = readiness::netTorque(fastener.torque_value, fastener.torque_drag);
-    return torque && !happened(fastener.accepted_on, asOf) &&
-           readiness::isOutside(*torque, fastener.torque_min, fastener.torque_max);
+    return fastener.torque_value && !happened(fastener.accepted_on, asOf) &&
+           isOutside(fastener, *fastener.torque_value);
 }
 
 } // namespace
@@ -29,13 +28,19 @@ FastenerState stateOf(const Fastener &fastener, Moment asOf)
     const bool isTorqued = happened(fastener.torqued_on, asOf);
     if ((fastener.torque_min || fastener.torque_max) && !isTorqued)
         return FastenerState::FingerTight;
-    if (isTorqued && isOutside(fastener, asOf))
+    if (isTorqued && isLeftOutside(fastener, asOf))
         return FastenerState::OutOfLimits;
     if (isLockedByHand(fastener.locking) && !happened(fastener.locked_on, asOf))
         return FastenerState::ToLock;
     if (isTorqued && !happened(fastener.marked_on, asOf))
         return FastenerState::ToSeal;
     return FastenerState::Done;
+}
+
+bool isOutside(const Fastener &fastener, double shown)
+{
+    const auto torque = readiness::netTorque(shown, fastener.torque_drag);
+    return readiness::isOutside(*torque, fastener.torque_min, fastener.torque_max);
 }
 
 std::pair<std::optional<double>, std::optional<double>> limitsOnWrench(const Fastener &fastener)

@@ -23,6 +23,9 @@ enum class FastenerState {
 
 FastenerState stateOf(const Fastener &fastener, Moment asOf);
 
+/// True when a torque that the wrench shows, less the drag, is outside of the limits.
+bool isOutside(const Fastener &fastener, double shown);
+
 /// The torque that the wrench is to show, least and most: the limits with the drag added.
 std::pair<std::optional<double>, std::optional<double>> limitsOnWrench(const Fastener &fastener);
 

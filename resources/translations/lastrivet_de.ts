@@ -1290,6 +1290,10 @@
         <source>What this is about is no longer on record.</source>
         <translation>Worum es geht, ist nicht mehr aufgezeichnet.</translation>
     </message>
+    <message>
+        <source>%1: torqued outside its limits</source>
+        <translation>%1: außerhalb der Grenzen angezogen</translation>
+    </message>
 </context>
 <context>
     <name>HoursPaper</name>
@@ -13454,6 +13458,10 @@
     <message>
         <source>What is typed for a squawk or a note goes to %1 now.</source>
         <translation>Was für eine Beanstandung oder eine Notiz getippt ist, geht jetzt an %1.</translation>
+    </message>
+    <message>
+        <source>Torqued outside its limits: %1</source>
+        <translation>Außerhalb der Grenzen angezogen: %1</translation>
     </message>
 </context>
 <context>

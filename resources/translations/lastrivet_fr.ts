@@ -1290,6 +1290,10 @@
         <source>What this is about is no longer on record.</source>
         <translation>Ce dont il s’agit n’est plus enregistré.</translation>
     </message>
+    <message>
+        <source>%1: torqued outside its limits</source>
+        <translation>%1 : serré hors limites</translation>
+    </message>
 </context>
 <context>
     <name>HoursPaper</name>
@@ -13458,6 +13462,10 @@
     <message>
         <source>What is typed for a squawk or a note goes to %1 now.</source>
         <translation>Ce qui est tapé pour une anomalie ou une note va maintenant à %1.</translation>
+    </message>
+    <message>
+        <source>Torqued outside its limits: %1</source>
+        <translation>Serré hors limites : %1</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #include "ui/bench/BenchView.h"
 
 #include "core/entry/SquawkLine.h"
+#include "core/fasteners/FastenerState.h"
 #include "core/project/acts/BenchActs.h"
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/SquawkActs.h"
@@ -183,14 +184,17 @@ void BenchView::askTorque(const Fastener &fastener)
         .textLabel = tr("Torque in %1").arg(toQt(word(fastener.torque_unit))),
         .textMissing = tr("What did the wrench say?"),
     };
-    m_torque->ask(question, [this, id = fastener.id, place](const ActLine::Answer &answer) {
+    m_torque->ask(question, [this, fastener, place](const ActLine::Answer &answer) {
         if (const QString why = texts::whyNotTorque(answer.text); !why.isEmpty()) {
             m_session.complain(why);
             return false;
         }
         const double value = *readNumber(answer.text);
-        return m_session.change(tr("Torqued: %1").arg(place), [&](Edit &edit) {
-            acts::torqueFastener(edit, id, edit.today(), value);
+        const QString label = fasteners::isOutside(fastener, value)
+                                  ? tr("Torqued outside its limits: %1")
+                                  : tr("Torqued: %1");
+        return m_session.change(label.arg(place), [&](Edit &edit) {
+            acts::torqueFastener(edit, fastener.id, edit.today(), value);
         });
     });
 }

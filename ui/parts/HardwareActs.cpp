@@ -133,7 +133,10 @@ bool writeTorques(Session &session, const std::vector<Id<Fastener>> &fasteners,
     }
     const double value = *readNumber(answer.text);
     const QString name = nameOf(*records, fasteners);
-    return session.change(tr("%1: torqued").arg(name), [&](Edit &edit) {
+    // Lines that are torqued at once have the same limits.
+    const bool isOutside = fasteners::isOutside(*records->find(fasteners.front()), value);
+    const QString label = isOutside ? tr("%1: torqued outside its limits") : tr("%1: torqued");
+    return session.change(label.arg(name), [&](Edit &edit) {
         for (const Id<Fastener> fastener : fasteners) {
             edit.update(fastener, [&](Fastener &changed) {
                 if (!changed.fitted_on)

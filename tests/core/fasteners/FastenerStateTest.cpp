@@ -44,6 +44,19 @@ TEST_CASE("A bolt goes from the bag to its seal, each day as it stood then")
     CHECK(stateOf(pin, on("2026-03-04")) == FastenerState::Done);
 }
 
+TEST_CASE("What the wrench shows is outside when it is so less the drag")
+{
+    Fastener bolt;
+    CHECK_FALSE(isOutside(bolt, 500));
+    bolt.torque_min = 50;
+    bolt.torque_max = 70;
+    bolt.torque_drag = 6;
+    CHECK_FALSE(isOutside(bolt, 56));
+    CHECK_FALSE(isOutside(bolt, 76));
+    CHECK(isOutside(bolt, 55));
+    CHECK(isOutside(bolt, 77));
+}
+
 TEST_CASE("On the wrench the drag is added to the limits")
 {
     Fastener bolt;

@@ -101,6 +101,21 @@ TEST_CASE("Twelve bolts are one line, which goes from fitted to sealed with one 
     CHECK(window.stands(hinge) == QStringLiteral("to seal"));
 }
 
+TEST_CASE("A torque outside of the limits is said when it is written down")
+{
+    HardwareWindow window;
+    const auto hinge = window.add(QStringLiteral("12 x rear hinge, AN4-7A, 1/4-28, drag 6"));
+    window.show({RecordType::Fastener, hinge.value()});
+    window.list().setFocus();
+    QTest::keyClick(&window.list(), Qt::Key_T);
+    window.enter(QStringLiteral("Torque on the wrench, 56 to 76 in-lb"), QStringLiteral("76"));
+    CHECK(window.session->project().undoLabel() == "rear hinge: torqued");
+    window.list().setFocus();
+    QTest::keyClick(&window.list(), Qt::Key_T);
+    window.enter(QStringLiteral("Torque on the wrench, 56 to 76 in-lb"), QStringLiteral("77"));
+    CHECK(window.session->project().undoLabel() == "rear hinge: torqued outside its limits");
+}
+
 TEST_CASE("Bolts that an undo took away while their torque was asked for are told, not torqued")
 {
     HardwareWindow window;
