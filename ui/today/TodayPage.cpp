@@ -37,11 +37,16 @@ namespace {
 constexpr int headlineSteps = 3; // 10 pt × 1.25³ is 20 pt
 constexpr int widestLeft = 400;
 constexpr int rowsAtFirst = 4;
+constexpr int rowsWithRoom = 8;
 /// Lines longer than this are hard to read on.
 constexpr int longestLine = 88;
-/// From this width on the lists stand in two columns; below the other everything is stacked.
+/// From these widths on the lists stand in columns; below the last everything is stacked.
+constexpr int threeColumnsFrom = 2100;
 constexpr int twoColumnsFrom = 1500;
 constexpr int stackedBelow = 760;
+constexpr int betweenColumns = 32;
+/// So high, a page whose lists stand in columns has room for more rows of each.
+constexpr int manyRowsFrom = 1100;
 
 /// The width of so many letters of running text.
 int widthOf(int letters, const QFontMetrics &metrics)
@@ -70,6 +75,7 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
     , m_attention(new Section(theme(), tr("Needs attention"), tr("Nothing on record."), this))
     , m_empty(new EmptyPlace({}, this))
     , m_acts(new TodayActs(session, this))
+    , m_rowsAtFirst(rowsAtFirst)
     , m_columns(nullptr)
     , m_lists{}
     , m_left(nullptr)
@@ -155,46 +161,72 @@ QWidget *TodayPage::buildLists()
     m_right = new QWidget(this);
     auto *layout = new QHBoxLayout(m_right);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(32);
+    layout->setSpacing(betweenColumns);
     for (QVBoxLayout *&column : m_lists) {
         column = new QVBoxLayout;
         column->setSpacing(16);
         layout->addLayout(column, 1);
     }
     for (Section *section : {m_staysOpen, m_workable, m_lastChance, m_attention}) {
-        section->setShortLength(rowsAtFirst);
+        section->setShortLength(m_rowsAtFirst);
         connect(section, &Section::chosen, &session(), &Session::goTo);
         connect(section, &Section::acted, m_acts, &TodayActs::mend);
     }
     return m_right;
 }
 
+int TodayPage::columns() const
+{
+    switch (m_arrangement) {
+    case Arrangement::ThreeColumns:
+        return 3;
+    case Arrangement::TwoColumns:
+        return 2;
+    default:
+        return 1;
+    }
+}
+
 void TodayPage::arrange(int width)
 {
-    const auto wanted = width < stackedBelow     ? Arrangement::Stacked
-                        : width < twoColumnsFrom ? Arrangement::Beside
-                                                 : Arrangement::TwoColumns;
+    const auto wanted = width < stackedBelow       ? Arrangement::Stacked
+                        : width < twoColumnsFrom   ? Arrangement::Beside
+                        : width < threeColumnsFrom ? Arrangement::TwoColumns
+                                                   : Arrangement::ThreeColumns;
     if (wanted == m_arrangement)
         return;
     m_arrangement = wanted;
     const bool isStacked = wanted == Arrangement::Stacked;
     m_columns->setDirection(isStacked ? QBoxLayout::BottomToTop : QBoxLayout::LeftToRight);
+    const int count = columns();
     auto *beside = static_cast<QHBoxLayout *>(m_right->layout());
-    beside->setStretch(1, wanted == Arrangement::TwoColumns ? 1 : 0);
-    beside->setSpacing(wanted == Arrangement::TwoColumns ? 32 : 0);
-    const int list = m_staysOpen->maximumWidth();
-    m_right->setMaximumWidth(wanted == Arrangement::TwoColumns ? 2 * list + 32 : list);
+    for (int i = 1; i < int(m_lists.size()); ++i)
+        beside->setStretch(i, i < count ? 1 : 0);
+    beside->setSpacing(count > 1 ? betweenColumns : 0);
+    m_right->setMaximumWidth(count * m_staysOpen->maximumWidth() + (count - 1) * betweenColumns);
     for (QVBoxLayout *column : m_lists) {
         while (QLayoutItem *item = column->takeAt(0))
             delete item;
     }
-    QVBoxLayout &second = *m_lists[wanted == Arrangement::TwoColumns ? 1 : 0];
+    // The last two go below the first two, or below each other in a column of their own.
+    QVBoxLayout &second = *m_lists[count > 1 ? 1 : 0];
     m_lists[0]->addWidget(m_staysOpen);
     second.addWidget(m_workable);
-    m_lists[0]->addWidget(m_lastChance);
-    second.addWidget(m_attention);
-    m_lists[0]->addStretch(1);
-    m_lists[1]->addStretch(1);
+    m_lists[count == 3 ? 2 : 0]->addWidget(m_lastChance);
+    m_lists[std::size_t(count - 1)]->addWidget(m_attention);
+    for (QVBoxLayout *column : m_lists)
+        column->addStretch(1);
+}
+
+void TodayPage::giveRoom(int height)
+{
+    const int rows = columns() > 1 && height >= manyRowsFrom ? rowsWithRoom : rowsAtFirst;
+    if (rows == m_rowsAtFirst)
+        return;
+    m_rowsAtFirst = rows;
+    for (Section *section : {m_staysOpen, m_workable, m_lastChance, m_attention})
+        section->setShortLength(rows);
+    refill();
 }
 
 void TodayPage::fill()
@@ -334,6 +366,7 @@ void TodayPage::resizeEvent(QResizeEvent *event)
 {
     Page::resizeEvent(event);
     arrange(event->size().width());
+    giveRoom(event->size().height());
 }
 
 } // namespace lastrivet::ui

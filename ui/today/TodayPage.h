@@ -5,6 +5,8 @@
 #include "core/today/Today.h"
 #include "ui/shell/Page.h"
 
+#include <array>
+
 class QBoxLayout;
 class QLabel;
 class QPushButton;
@@ -44,12 +46,15 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
-    enum class Arrangement { None, Stacked, Beside, TwoColumns };
+    enum class Arrangement { None, Stacked, Beside, TwoColumns, ThreeColumns };
 
     void build();
     QWidget *buildLists();
     QWidget *buildLeft();
+    /// In how many columns the lists stand.
+    int columns() const;
     void arrange(int width);
+    void giveRoom(int height);
     void fill();
     /// As soon as the page is seen, and the answer is of what is on record.
     void refill();
@@ -74,8 +79,9 @@ private:
     Section *m_attention;
     EmptyPlace *m_empty;
     TodayActs *m_acts;
+    int m_rowsAtFirst;
     QBoxLayout *m_columns;
-    QVBoxLayout *m_lists[2];
+    std::array<QVBoxLayout *, 3> m_lists;
     QWidget *m_left;
     QWidget *m_right;
     bool m_isStale = false;

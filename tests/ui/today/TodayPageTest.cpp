@@ -12,6 +12,7 @@
 #include "ui/widgets/AirframePicture.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RowListView.h"
+#include "ui/widgets/Section.h"
 #include "ui/widgets/WeekBars.h"
 
 #include <QAction>
@@ -24,6 +25,8 @@
 #include <QTest>
 
 #include <catch2/catch.hpp>
+
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -251,6 +254,33 @@ TEST_CASE("Nothing scrolls sideways at 1280, and lines stay short at 3840")
     }
     for (const RowListView *rows : page.findChildren<RowListView *>())
         CHECK(letters(*rows) < 90);
+}
+
+TEST_CASE("The lists stand in as many columns as the page is wide for")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    TodayPage page(*session);
+    const auto lefts = [&page] {
+        std::vector<int> places;
+        for (const Section *section : page.findChildren<Section *>())
+            places.push_back(section->mapTo(&page, QPoint()).x());
+        return places;
+    };
+    test::picture(page, 2420, 1380, "today-2560");
+    const auto three = lefts();
+    REQUIRE(three.size() == 4);
+    CHECK(three[0] < three[1]);
+    CHECK(three[1] < three[2]);
+    CHECK(three[2] == three[3]);
+    test::picture(page, 1780, 960, "today-1920");
+    const auto two = lefts();
+    CHECK(two[0] < two[1]);
+    CHECK(two[0] == two[2]);
+    CHECK(two[1] == two[3]);
+    test::picture(page, 1110, 720, "today-1280-again");
+    const auto one = lefts();
+    CHECK(one == std::vector(4, one.front()));
 }
 
 TEST_CASE("A builder in the first year is told what brings a closing onto the page")
