@@ -5,6 +5,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QHBoxLayout>
 #include <QJsonArray>
@@ -24,6 +25,10 @@ namespace {
 
 /// Title, what is for it, and what is against it.
 constexpr qsizetype optionWords = 3;
+/// A title goes on in the next line from here: a choice does not wrap its words by itself, and
+/// would make all that stands beside the list as wide.
+constexpr int lettersInLine = 32;
+constexpr int mostLines = 4;
 
 /// Whether it is decided for is no part of its words.
 bool sayTheSame(const Squawk::RepairOption &a, const Squawk::RepairOption &b)
@@ -130,8 +135,12 @@ RepairOptions::Line RepairOptions::fromText(const QString &text)
 QWidget *RepairOptions::makeRow(const Squawk::RepairOption &option, std::size_t place)
 {
     auto *row = new QWidget(this);
-    const QString title = onButton(toQt(option.title));
-    auto *choice = new QRadioButton(option.chosen ? tr("%1 (decided)").arg(title) : title, row);
+    const QString title = toQt(option.title);
+    const QString words = option.chosen ? tr("%1 (decided)").arg(title) : title;
+    const int width = fontMetrics().averageCharWidth() * lettersInLine;
+    const QStringList lines = wrapped(words, font(), width, mostLines);
+    auto *choice = new QRadioButton(onButton(lines.join(QLatin1Char('\n'))), row);
+    choice->setAccessibleName(words);
     // A decision can be taken back by pressing it again.
     choice->setAutoExclusive(false);
     choice->setChecked(option.chosen);

@@ -80,6 +80,20 @@ TEST_CASE("A squawk goes from the line to the inspector's word without leaving t
     CHECK(window.squawk("2").fixed_on);
 }
 
+TEST_CASE("The long title of a way to repair it goes on in the next line", "[squawks]")
+{
+    SquawksWindow window;
+    window.page.startNew();
+    window.enter("New squawk", "bay 3: cracked clip");
+    window.enter("A way to repair it",
+                 "Ask for a drawing of the doubler & fit it with larger rivets");
+    const QRadioButton *choice = window.page.findChildren<QRadioButton *>().back();
+    CHECK(choice->text().count(QLatin1Char('\n')) >= 1);
+    CHECK(choice->text().contains(QStringLiteral("&&")));
+    CHECK(choice->accessibleName() ==
+          QStringLiteral("Ask for a drawing of the doubler & fit it with larger rivets"));
+}
+
 TEST_CASE("What is typed about one squawk waits while another is looked at", "[squawks]")
 {
     SquawksWindow window;
