@@ -101,11 +101,34 @@ bool EntryParser::isJoin(std::size_t i) const
     return word == "+" || word == "&" || word.empty();
 }
 
+/// The "and" of "left flap and rib": not that of a part which has it in its name. `end` when there
+/// is none.
+std::size_t EntryParser::partedAt(std::size_t begin, std::size_t end) const
+{
+    for (std::size_t i = begin + 1; i + 1 < end; ++i) {
+        if (words::isOneOf(m_words.folded(i), words::join) &&
+            (m_finder.best(m_words.joined(begin, i)) || m_finder.best(m_words.joined(i + 1, end))))
+            return i;
+    }
+    return end;
+}
+
 /// Words in front of the colon that are nothing else: the beginning of a part's name, or a riddle.
 void EntryParser::takeUnknown(std::size_t begin, std::size_t end)
 {
+    // An "and" between two parts begins no part's name.
+    while (begin < end && words::isOneOf(m_words.folded(begin), words::join))
+        ++begin;
+    while (begin < end && words::isOneOf(m_words.folded(end - 1), words::join))
+        --end;
     if (begin >= end)
         return;
+    if (const auto parted = partedAt(begin, end);
+        parted < end && !m_finder.best(m_words.joined(begin, end))) {
+        takeUnknown(begin, parted);
+        takeUnknown(parted + 1, end);
+        return;
+    }
     m_partSpans.push_back({m_words.beginOf(begin), m_words.endOf(end - 1)});
     const std::string words = m_words.joined(begin, end);
     if (const auto part = m_finder.best(words)) {

@@ -45,6 +45,7 @@ private:
     std::size_t takeFromNote(std::size_t i);
     bool takeJoined(std::size_t i);
     bool isJoin(std::size_t i) const;
+    std::size_t partedAt(std::size_t begin, std::size_t end) const;
     void takeUnknown(std::size_t begin, std::size_t end);
     void addUnknownPerson(std::size_t begin, const std::string &name);
     void addTicks();

@@ -111,6 +111,28 @@ TEST_CASE("Several parts share the time and lose no minute of it")
     CHECK(unknown.sessions.front().note == "propeller primed");
 }
 
+TEST_CASE("An and between parts is no part, and parts them as a plus sign does")
+{
+    Bench bench;
+    bench.part(60, "UC", "Undercarriage", 0);
+    bench.part(61, "WB", "Wheels and brakes", 60);
+    const auto parts = [&](std::string_view line) {
+        const auto reading = bench.read(line);
+        CHECK(reading.problems.empty());
+        std::vector<std::int64_t> ids;
+        for (const WorkSession &session : reading.sessions)
+            ids.push_back(session.component_id.value());
+        return ids;
+    };
+    CHECK(parts("2h LW-R3 und LA: gebohrt") == std::vector<std::int64_t>{11, 30});
+    CHECK(parts("2h LW-R3 and left fl: drilled") == std::vector<std::int64_t>{11, 31});
+    CHECK(parts("2h left rib 3 et right rib 3: percé") == std::vector<std::int64_t>{11, 21});
+    CHECK(parts("2h wheels and br: fitted") == std::vector<std::int64_t>{61});
+    const auto none = bench.read("1h nuts and bolts: bought");
+    CHECK(none.problems.size() == 1);
+    CHECK(none.sessions.front().note == "nuts and bolts: bought");
+}
+
 TEST_CASE("A part is found by the words of what holds it, and a number is never part of a number")
 {
     const Bench bench;
