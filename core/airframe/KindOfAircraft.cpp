@@ -8,6 +8,8 @@
 #include <array>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace lastrivet::airframe {
 
@@ -40,6 +42,33 @@ std::optional<AircraftKind> kindNamed(std::string_view text)
     return row == rows.end() ? std::nullopt : std::optional(row->kind);
 }
 
+/// What a strut is called, what says in the same name that it holds up a wing, and what that it
+/// does not.
+struct StrutWords {
+    std::string_view strut;
+    std::vector<std::string_view> wing;
+    std::vector<std::string_view> other;
+};
+
+bool isOfWingStrut(const std::string &name)
+{
+    static const std::array families{
+        StrutWords{"strut",
+                   {"lift", "wing", "root"},
+                   {"gear", "oleo", "undercarriage", "compression", "drag"}},
+        StrutWords{"strebe", {"flügel", "wurzel"}, {"fahrwerk", "federbein", "druckstrebe"}},
+        StrutWords{"mât", {"aile", "emplanture"}, {"pitot", "antenne"}},
+        StrutWords{"hauban d", {"hauban d"}, {}},
+    };
+    const auto holds = [&name](std::string_view word) {
+        return name.find(word) != std::string::npos;
+    };
+    return std::ranges::any_of(families, [&](const StrutWords &words) {
+        return holds(words.strut) && std::ranges::any_of(words.wing, holds) &&
+               std::ranges::none_of(words.other, holds);
+    });
+}
+
 /// Struts hold up high wings; only biplanes have a lower wing.
 AircraftKind kindByParts(const Records &records)
 {
@@ -52,11 +81,7 @@ AircraftKind kindByParts(const Records &records)
             return Biplane;
         if (spot == Spot::Foreplane)
             return Canard;
-        const std::string name = entry::folded(part.name);
-        hasStrut |= name.find("lift strut") != std::string::npos ||
-                    name.find("wing strut") != std::string::npos ||
-                    name.find("flügelstrebe") != std::string::npos ||
-                    name.find("hauban d") != std::string::npos;
+        hasStrut |= isOfWingStrut(entry::folded(part.name));
     }
     return hasStrut ? HighWing : LowWing;
 }

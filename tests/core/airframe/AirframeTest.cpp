@@ -171,4 +171,27 @@ TEST_CASE("The kind of aircraft is read from its type, else from its parts")
     CHECK(kindOfAircraft(bench.records) == AircraftKind::HighWing);
 }
 
+TEST_CASE("Struts of wings tell of a high wing, in the words of the starters; others do not")
+{
+    const auto kindWith = [](std::string_view name) {
+        Bench bench;
+        bench.part(name, ComponentKind::Part);
+        return kindOfAircraft(bench.records);
+    };
+    for (const std::string_view name :
+         {"Left strut and root fittings", "Wing and strut attachments", "Left wing struts",
+          "Streben- und Wurzelbeschläge links", "Streben, Flügel links", "Mâts, aile gauche",
+          "Ferrures de mât et d’emplanture, aile gauche"}) {
+        CAPTURE(name);
+        CHECK(kindWith(name) == AircraftKind::HighWing);
+    }
+    for (const std::string_view name :
+         {"Left drag wires and compression struts", "Legs, struts and attachment",
+          "Left wing gear strut", "Auskreuzung und Druckstreben links",
+          "Beine, Streben und Befestigung", "Mât de pitot, aile gauche"}) {
+        CAPTURE(name);
+        CHECK(kindWith(name) == AircraftKind::LowWing);
+    }
+}
+
 } // namespace lastrivet::airframe
