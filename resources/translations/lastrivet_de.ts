@@ -14776,6 +14776,10 @@
         <source>Flight of %1 written down</source>
         <translation>Flug vom %1 eingetragen</translation>
     </message>
+    <message>
+        <source>A day has 24 hours; write down each flight by itself.</source>
+        <translation>Ein Tag hat 24 Stunden; jeden Flug einzeln eintragen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::FlightsView</name>
@@ -14840,6 +14844,10 @@
             <numerusform>%n Landung</numerusform>
             <numerusform>%n Landungen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Time flown</source>
+        <translation>Flugzeit</translation>
     </message>
 </context>
 <context>

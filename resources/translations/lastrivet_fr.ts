@@ -1292,7 +1292,7 @@
     </message>
     <message>
         <source>%1: torqued outside its limits</source>
-        <translation>%1 : serré hors limites</translation>
+        <translation>%1&#xa0;: serré hors limites</translation>
     </message>
 </context>
 <context>
@@ -13465,7 +13465,7 @@
     </message>
     <message>
         <source>Torqued outside its limits: %1</source>
-        <translation>Serré hors limites : %1</translation>
+        <translation>Serré hors limites&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -14780,6 +14780,10 @@
         <source>Flight of %1 written down</source>
         <translation>Vol du %1 noté</translation>
     </message>
+    <message>
+        <source>A day has 24 hours; write down each flight by itself.</source>
+        <translation>Un jour a 24 heures ; noter chaque vol séparément.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::FlightsView</name>
@@ -14844,6 +14848,10 @@
             <numerusform>%n atterrissage</numerusform>
             <numerusform>%n atterrissages</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Time flown</source>
+        <translation>Durée du vol</translation>
     </message>
 </context>
 <context>

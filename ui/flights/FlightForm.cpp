@@ -16,6 +16,7 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int mostLandings = 999;
+constexpr Minutes longestFlight{24 * 60};
 
 const Flight *latestFlight(const Records &records)
 {
@@ -113,6 +114,8 @@ QString FlightForm::whyNot(std::optional<Minutes> minutes) const
         return day;
     if (!minutes || minutes->count() <= 0)
         return tr("It needs the time in the air, as 1h20 or 80m.");
+    if (*minutes > longestFlight)
+        return tr("A day has 24 hours; write down each flight by itself.");
     return m_pilot->isFilled() ? m_pilot->whyNot(*m_session.records()) : QString();
 }
 

@@ -37,10 +37,14 @@ FlightsView::FlightsView(Session &session, QWidget *parent)
     , m_rules(new QVBoxLayout)
     , m_form(new FlightForm(session, this))
     , m_list(new RowListView(session.theme(), tr("Flights"), this))
-    , m_detail(new RecordForm(
-          session, RecordType::Flight,
-          {{"flown_on"}, {"minutes"}, {"landings"}, {"pilot_id"}, {"faults", true}, {"note", true}},
-          this))
+    , m_detail(new RecordForm(session, RecordType::Flight,
+                              {{"flown_on"},
+                               {"minutes", false, tr("Time flown")},
+                               {"landings"},
+                               {"pilot_id"},
+                               {"faults", true},
+                               {"note", true}},
+                              this))
     , m_ask(new ActLine(session, this))
     , m_chosen(new QWidget(this))
     , m_withdraw(new QPushButton(tr("Withdraw…"), m_chosen))

@@ -66,6 +66,9 @@ TEST_CASE("A flight without time in the air, or of tomorrow, is not written down
     Shown shown;
     shown.fly(QStringLiteral("soon"));
     CHECK(test::says(shown.view, QStringLiteral("It needs the time in the air")));
+    // A slip of the finger would have all hours of the test period flown.
+    shown.fly(QStringLiteral("30h"));
+    CHECK(test::says(shown.view, QStringLiteral("A day has 24 hours")));
     test::type(shown.view, QStringLiteral("Flown on"), QStringLiteral("2026-03-15"));
     shown.fly(QStringLiteral("1h"));
     CHECK(shown.session->records()->flights.isEmpty());
