@@ -11,6 +11,7 @@
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/WithdrawAct.h"
 
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -99,6 +100,14 @@ void PhotoDetail::assign()
 {
     if (!m_media.empty() && !m_session.isReadOnly())
         m_links->startAssigning();
+}
+
+void PhotoDetail::keyPressEvent(QKeyEvent *event)
+{
+    if (event->key() == Qt::Key_Escape)
+        Q_EMIT finished();
+    else
+        QWidget::keyPressEvent(event);
 }
 
 void PhotoDetail::confirmMatch()

@@ -40,6 +40,10 @@ Q_SIGNALS:
     /// What is half answered about these is to be shown.
     void begunWanted(const std::vector<qint64> &media);
 
+protected:
+    /// Escape, of which no line made anything, leads back to the photos.
+    void keyPressEvent(QKeyEvent *event) override;
+
 private:
     void build();
     void refresh();

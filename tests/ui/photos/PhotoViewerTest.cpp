@@ -284,6 +284,20 @@ TEST_CASE("Videos are opened with the program that the computer has for them")
         opener.opened.toLocalFile().endsWith(QStringLiteral("Test.lastrivet/photos/2026/run.mp4")));
 }
 
+TEST_CASE("Escape leads from what is told of a photo back to the photos")
+{
+    PhotosWindow window;
+    window.page.takeIn({window.file(1)});
+    window.grid().setFocus();
+    window.grid().selectAll();
+    window.key(window.grid(), Qt::Key_A);
+    auto *line = qobject_cast<QLineEdit *>(QApplication::focusWidget());
+    REQUIRE(line);
+    CHECK_FALSE(window.grid().hasFocus());
+    QTest::keyClick(line, Qt::Key_Escape);
+    CHECK(window.grid().hasFocus());
+}
+
 TEST_CASE("The open photo as it looks")
 {
     OpenViewer viewer;
