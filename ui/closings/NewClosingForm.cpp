@@ -147,6 +147,7 @@ void NewClosingForm::start(Id<Component> part)
     hint({});
     noteFields();
     m_part->setFocus();
+    m_part->lineEdit()->selectAll();
 }
 
 void NewClosingForm::fillParts()

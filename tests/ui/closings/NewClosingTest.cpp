@@ -58,6 +58,17 @@ TEST_CASE("A closing can begin with a part that is not in the tree yet")
     }));
 }
 
+TEST_CASE("A part that is typed for a new closing takes the place of the proposed one")
+{
+    Opened opened;
+    test::picture(opened.page, 1110, 700, "new-closing-typed");
+    opened.page.startNew();
+    QComboBox &part = test::choice(opened.page, QStringLiteral("Part"));
+    REQUIRE_FALSE(part.currentText().isEmpty());
+    QTest::keyClicks(&part, QStringLiteral("Fin"));
+    CHECK(part.currentText() == QStringLiteral("Fin"));
+}
+
 TEST_CASE("A closing that is begun gets the lists of the rules that came meanwhile")
 {
     Opened opened;
