@@ -14782,7 +14782,7 @@
     </message>
     <message>
         <source>A day has 24 hours; write down each flight by itself.</source>
-        <translation>Un jour a 24 heures ; noter chaque vol séparément.</translation>
+        <translation>Un jour a 24 heures&#xa0;; noter chaque vol séparément.</translation>
     </message>
 </context>
 <context>

@@ -23,6 +23,7 @@ CertificatePage::CertificatePage(Session &session, QWidget *parent)
     , m_head(new QWidget(this))
     , m_flow(new Flow(m_head))
     , m_buttons(new QButtonGroup(this))
+    , m_toCrossCheck(addButtons())
     , m_stack(new QStackedWidget(this))
     , m_papers(new PapersView(session, this))
     , m_crossCheck(new CrossCheckView(session, this))
@@ -36,17 +37,20 @@ CertificatePage::CertificatePage(Session &session, QWidget *parent)
     updateWords();
 }
 
-void CertificatePage::build()
+/// Made before the places that they lead to, so that the Tab key comes to them first. The answer is
+/// the button whose words tell how much does not agree.
+QPushButton *CertificatePage::addButtons()
 {
-    addPlace(tr("Documents"), *m_papers);
-    m_toCrossCheck = addPlace(tr("Facts and agreement"), *m_crossCheck);
-    addPlace(tr("Major portion"), *m_majorPortion);
-    addPlace(tr("Weight and balance"), *m_weighing);
-    addPlace(tr("Test flights"), *m_flights);
-    addPlace(tr("Rules"), *m_rules);
-    connect(m_stack, &QStackedWidget::currentChanged, this,
-            [this](int shown) { m_buttons->button(shown)->setChecked(true); });
-    m_places = {m_papers, m_crossCheck, m_majorPortion, m_weighing, m_flights, m_rules};
+    const QString titles[] = {tr("Documents"),     tr("Facts and agreement"),
+                              tr("Major portion"), tr("Weight and balance"),
+                              tr("Test flights"),  tr("Rules")};
+    int place = 0;
+    for (const QString &title : titles) {
+        auto *button = new QPushButton(title, m_head);
+        button->setCheckable(true);
+        m_buttons->addButton(button, place++);
+        m_flow->addWidget(button);
+    }
     auto *print = new QPushButton(tr("File for the final inspection…"), m_head);
     print->setToolTip(tr("Documents, inspections, equipment, major portion, log, deviations and "
                          "bulletins as one PDF"));
@@ -54,21 +58,24 @@ void CertificatePage::build()
     m_flow->addWidget(print);
     connect(print, &QPushButton::clicked, this,
             [this] { askToPrint(*this, this->session(), PrintKind::FinalFile); });
+    return qobject_cast<QPushButton *>(m_buttons->button(1));
+}
+
+void CertificatePage::build()
+{
+    // In the order of their buttons.
+    m_places = {m_papers, m_crossCheck, m_majorPortion, m_weighing, m_flights, m_rules};
+    for (CertificatePlace *place : m_places)
+        m_stack->addWidget(place);
+    connect(m_buttons, &QButtonGroup::idClicked, this,
+            [this](int place) { show(*m_places[std::size_t(place)]); });
+    connect(m_stack, &QStackedWidget::currentChanged, this,
+            [this](int shown) { m_buttons->button(shown)->setChecked(true); });
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->setSpacing(12);
     layout->addWidget(m_head);
     layout->addWidget(m_stack, 1);
-}
-
-QPushButton *CertificatePage::addPlace(const QString &words, QWidget &place)
-{
-    auto *button = new QPushButton(words, m_head);
-    button->setCheckable(true);
-    m_buttons->addButton(button, m_stack->addWidget(&place));
-    m_flow->addWidget(button);
-    connect(button, &QPushButton::clicked, this, [this, &place] { show(place); });
-    return button;
 }
 
 void CertificatePage::show(QWidget &place)

@@ -42,8 +42,8 @@ protected:
     void themeChanged() override;
 
 private:
+    QPushButton *addButtons();
     void build();
-    QPushButton *addPlace(const QString &words, QWidget &place);
     void show(QWidget &place);
     void updateWords();
     CertificatePlace *shown() const;
@@ -51,6 +51,7 @@ private:
     QWidget *m_head;
     Flow *m_flow;
     QButtonGroup *m_buttons;
+    QPushButton *m_toCrossCheck;
     QStackedWidget *m_stack;
     PapersView *m_papers;
     CrossCheckView *m_crossCheck;
@@ -58,7 +59,6 @@ private:
     RulesView *m_rules;
     WeighingView *m_weighing;
     FlightsView *m_flights;
-    QPushButton *m_toCrossCheck = nullptr;
     std::vector<CertificatePlace *> m_places;
 };
 

@@ -44,6 +44,7 @@ HoursPage::HoursPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_reckoning(new Reckoning(session, Reckoning::Extent::Everything, this))
     , m_buttons(new QButtonGroup(this))
+    , m_choices(buildChoices())
     , m_sentences(new QLabel(this))
     , m_wishes(new WishBar(session, this))
     , m_halves(new QSplitter(this))
@@ -91,13 +92,14 @@ void HoursPage::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->setSpacing(8);
-    layout->addWidget(buildChoices());
+    layout->addWidget(m_choices);
     layout->addWidget(m_sentences);
     layout->addWidget(m_wishes);
     layout->addWidget(m_halves, 1);
     layout->addWidget(buildFoot());
 }
 
+/// Made before all that they choose among, so that the Tab key comes to them first.
 QWidget *HoursPage::buildChoices()
 {
     auto *bar = new QWidget(this);

@@ -79,6 +79,7 @@ private:
     /// Somebody moved the edge between chart and table since then.
     bool m_isRoomChosen = false;
     QButtonGroup *m_buttons;
+    QWidget *m_choices;
     QLabel *m_sentences;
     WishBar *m_wishes;
     QSplitter *m_halves;

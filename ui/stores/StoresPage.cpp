@@ -15,41 +15,50 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include <initializer_list>
+
 namespace lastrivet::ui {
 
 StoresPage::StoresPage(Session &session, QWidget *parent)
     : Page(session, parent)
+    , m_buttons(new QButtonGroup(this))
+    , m_bar(buildBar())
     , m_deliveries(new DeliveryBoard(session, this))
     , m_materials(new MaterialBoard(session, this))
     , m_tools(new ToolBoard(session, this))
     , m_expenses(new ExpenseBoard(session, this))
-    , m_buttons(new QButtonGroup(this))
     , m_stack(new QStackedWidget(this))
 {
     build();
 }
 
-void StoresPage::build()
+/// Made before the boards that it leads to, so that the Tab key comes to it first.
+QWidget *StoresPage::buildBar()
 {
     auto *bar = new QWidget(this);
     auto *flow = new Flow(bar);
-    const std::pair<QString, StoreBoard *> boards[] = {
-        {tr("Packing lists"), m_deliveries},
-        {tr("Materials"), m_materials},
-        {tr("Tools"), m_tools},
-        {tr("Expenses"), m_expenses},
-    };
-    for (const auto &[title, board] : boards) {
+    const QString titles[] = {tr("Packing lists"), tr("Materials"), tr("Tools"), tr("Expenses")};
+    int place = 0;
+    for (const QString &title : titles) {
         auto *button = new QPushButton(title, bar);
         button->setCheckable(true);
-        m_buttons->addButton(button, m_stack->addWidget(board));
+        m_buttons->addButton(button, place++);
         flow->addWidget(button);
     }
     m_buttons->button(0)->setChecked(true);
+    return bar;
+}
+
+void StoresPage::build()
+{
+    // In the order of their buttons.
+    for (QWidget *board :
+         std::initializer_list<QWidget *>{m_deliveries, m_materials, m_tools, m_expenses})
+        m_stack->addWidget(board);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 8);
     layout->setSpacing(8);
-    layout->addWidget(bar);
+    layout->addWidget(m_bar);
     layout->addWidget(m_stack, 1);
     connect(m_buttons, &QButtonGroup::idClicked, m_stack, &QStackedWidget::setCurrentIndex);
     connect(m_stack, &QStackedWidget::currentChanged, this,

@@ -39,15 +39,17 @@ protected:
     void themeChanged() override;
 
 private:
+    QWidget *buildBar();
     void build();
     StoreBoard &boardOf(RecordType type) const;
     StoreBoard &shown() const;
 
+    QButtonGroup *m_buttons;
+    QWidget *m_bar;
     DeliveryBoard *m_deliveries;
     MaterialBoard *m_materials;
     ToolBoard *m_tools;
     ExpenseBoard *m_expenses;
-    QButtonGroup *m_buttons;
     QStackedWidget *m_stack;
 };
 

@@ -69,6 +69,26 @@ TEST_CASE("A line without a name, words that are cut and what traps the tabulato
     CHECK(trapped.front().startsWith(QStringLiteral("trapped in QPlainTextEdit")));
 }
 
+TEST_CASE("On a page of several places the Tab key comes first to the choice among them")
+{
+    Opened opened;
+    opened.show();
+    for (const PageId id : {PageId::Stores, PageId::Hours, PageId::Certificate}) {
+        opened.open(id);
+        const QWidget &page = opened.window.view()->page(id);
+        const auto isReached = [](const QWidget &widget) {
+            return widget.isVisible() && (widget.focusPolicy() & Qt::TabFocus) != 0;
+        };
+        const QWidget *first = page.nextInFocusChain();
+        while (page.isAncestorOf(first) && !isReached(*first))
+            first = first->nextInFocusChain();
+        const auto *button = qobject_cast<const QPushButton *>(first);
+        REQUIRE(button);
+        CHECK(page.isAncestorOf(button));
+        CHECK(button->isCheckable());
+    }
+}
+
 TEST_CASE("A screen reader can name all that the keyboard reaches, on every page")
 {
     Opened opened;
