@@ -26,7 +26,9 @@ QString translatedPattern(std::string_view pattern)
         if (words != english)
             return words;
     }
-    return english;
+    // The name of a field; sentences have blanks.
+    const bool isName = english.contains(QLatin1Char('_')) && !english.contains(QLatin1Char(' '));
+    return isName ? QString(english).replace(QLatin1Char('_'), QLatin1Char(' ')) : english;
 }
 
 /// The locale's long form without its weekday and with the month's short name: "Jun 2, 2026".

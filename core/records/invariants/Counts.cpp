@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Tongue.h"
 #include "core/records/invariants/Families.h"
 
 namespace lastrivet::invariants {
@@ -32,7 +33,7 @@ void check(Review &review, const Counted &counted)
         if (number && *number < 0 && *number >= -largestId)
             review.report(RecordRef{counted.type, idOf(description, owner)},
                           "{0} has {1} {2}, which is below zero.",
-                          {std::string(field.name), std::to_string(*number)});
+                          {nested({field.name, {}}), std::to_string(*number)});
     });
 }
 

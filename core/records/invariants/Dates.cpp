@@ -49,8 +49,8 @@ void checkSequence(Review &review, const RecordDescription &description, const S
             if (!moments[earlier] || !after(*moments[earlier], *moment))
                 continue;
             review.report({sequence.type, idOf(description, record)}, outOfOrder,
-                          {std::string(sequence.fields[later]), moment->text(),
-                           std::string(sequence.fields[earlier]), moments[earlier]->text()});
+                          {nested({sequence.fields[later], {}}), moment->text(),
+                           nested({sequence.fields[earlier], {}}), moments[earlier]->text()});
             break;
         }
     }

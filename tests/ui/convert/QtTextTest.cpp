@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/convert/QtText.h"
 
+#include "core/base/Tongue.h"
 #include "ui/convert/FieldText.h"
 
 #include <QLocale>
@@ -15,6 +16,13 @@ TEST_CASE("Hours are written with minutes, never with decimals")
     CHECK(hoursText(Minutes{53 * 60 + 30}) == QStringLiteral("53 h 30"));
     CHECK(hoursText(Minutes{5}) == QStringLiteral("0 h 05"));
     CHECK(hoursText(Minutes{1250 * 60}) == QStringLiteral("1,250 h 00"));
+}
+
+TEST_CASE("The name of a field in a sentence is words, and what people wrote stays as it is")
+{
+    const Message told{"{0} has {1} {2}, which is below zero.",
+                       {"Bolt_4", nested({"damaged_quantity", {}}), "-3"}};
+    CHECK(inWords(told) == QStringLiteral("Bolt_4 has damaged quantity -3, which is below zero."));
 }
 
 TEST_CASE("Days go to Qt and back, over leap days and the turn of the century")
