@@ -200,6 +200,7 @@ void LogPage::updateWords()
                             [](const WorkSession &known) { return !known.withdrawn_on; });
     m_stack->setCurrentWidget(isAny ? static_cast<QWidget *>(m_list) : m_empty);
     m_year->setVisible(isAny);
+    m_detail->setVisible(isAny);
     m_total->setText(
         tr("%n entries, %1", nullptr, m_model->entryCount()).arg(hoursText(m_model->total())));
 }

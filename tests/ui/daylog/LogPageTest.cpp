@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/daylog/LogPage.h"
 
+#include "core/project/acts/Withdrawal.h"
 #include "tests/ui/daylog/LogWindow.h"
 #include "tests/ui/support/ModelWatch.h"
+#include "ui/daylog/LogDetail.h"
 #include "ui/daylog/LogModel.h"
 #include "ui/daylog/Understood.h"
 
@@ -14,6 +16,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <vector>
 
 namespace lastrivet::test {
 
@@ -32,6 +35,28 @@ TEST_CASE("A line becomes an entry with Enter, and the line is free for the next
     CHECK(window.line().text().isEmpty());
     window.session->undo();
     CHECK_FALSE(window.session->records()->findLive(entry.id));
+}
+
+TEST_CASE("Without an entry one sentence has the whole page, until the first is written")
+{
+    LogWindow window;
+    const auto isDetailShown = [&] {
+        QCoreApplication::processEvents();
+        return window.page->findChild<ui::LogDetail *>()->isVisible();
+    };
+    CHECK(isDetailShown());
+    window.session->change(QStringLiteral("Begun anew"), [](Edit &edit) {
+        std::vector<RecordRef> entries;
+        for (const WorkSession &known : edit.records().work_sessions)
+            entries.push_back({RecordType::WorkSession, known.id.value()});
+        auto all = acts::companions(edit.records(), entries);
+        all.insert(all.end(), entries.begin(), entries.end());
+        acts::withdraw(edit, all, "another aeroplane");
+    });
+    CHECK_FALSE(isDetailShown());
+    QTest::keyClicks(&window.line(), QStringLiteral("1h la: drilled"));
+    QTest::keyClick(&window.line(), Qt::Key_Return);
+    CHECK(isDetailShown());
 }
 
 TEST_CASE("What is logged is not in the line again after a crash")
