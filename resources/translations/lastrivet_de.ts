@@ -7200,6 +7200,10 @@
         <source>Before: {0}, {1}, {2}</source>
         <translation>Zuvor: {0}, {1}, {2}</translation>
     </message>
+    <message>
+        <source>{0} is no length of time, as 1:30 or 2h15.</source>
+        <translation>{0} ist keine Zeitdauer wie 1:30 oder 2h15.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

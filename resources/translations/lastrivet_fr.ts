@@ -7202,7 +7202,11 @@
     </message>
     <message>
         <source>Before: {0}, {1}, {2}</source>
-        <translation>Auparavant : {0}, {1}, {2}</translation>
+        <translation>Auparavant&#xa0;: {0}, {1}, {2}</translation>
+    </message>
+    <message>
+        <source>{0} is no length of time, as 1:30 or 2h15.</source>
+        <translation>{0} n’est pas une durée comme 1:30 ou 2h15.</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 
 #include "core/base/Trimmed.h"
 #include "core/entry/DurationText.h"
+#include "core/exchange/FieldValue.h"
 #include "core/exchange/JsonEvents.h"
 #include "core/exchange/csv/CsvExport.h"
 
@@ -105,6 +106,18 @@ bool feedCollection(DocumentBuilder &builder, const Field &field, std::string_vi
            builder.endArray();
 }
 
+/// A whole number; of minutes also "2h15" and "1:30", as people write durations.
+bool feedWhole(DocumentBuilder &builder, const Field &field, std::string_view text)
+{
+    const auto number = numberOf<std::int64_t>(text);
+    if (number || !field.name.ends_with("minutes"))
+        return builder.scalar(number ? Scalar{*number} : Scalar{text});
+    // However short or long: what is wrong with it, the rules of the records say.
+    if (const auto minutes = entry::readMinutes(text))
+        return builder.scalar(*minutes);
+    return builder.refuse({"{0} is no length of time, as 1:30 or 2h15.", {shown(text)}});
+}
+
 std::string momentText(std::string_view text)
 {
     std::string moment(text);
@@ -137,14 +150,8 @@ bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cel
         const auto number = numberOf<double>(text);
         return builder.scalar(number ? Scalar{*number} : Scalar{text});
     }
-    default: {
-        auto number = numberOf<std::int64_t>(text);
-        // "2h15" and "1:30", as people write durations; a bare number is minutes.
-        const auto duration = entry::parseDuration(text);
-        if (!number && duration && field.name.ends_with("minutes"))
-            number = duration->count();
-        return builder.scalar(number ? Scalar{*number} : Scalar{text});
-    }
+    default:
+        return feedWhole(builder, field, text);
     }
 }
 

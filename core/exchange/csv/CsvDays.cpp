@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvDays.h"
 
+#include "core/base/Moment.h"
 #include "core/base/Trimmed.h"
 #include "core/records/Description.h"
 
@@ -9,6 +10,7 @@
 #include <charconv>
 #include <fmt/format.h>
 #include <optional>
+#include <string>
 
 namespace lastrivet::exchange {
 
@@ -48,8 +50,11 @@ void rewrite(std::string &cell, DayOrder order)
     const auto [first, second, year] = found->values;
     const int day = order == DayOrder::DayMonthYear ? first : second;
     const int month = order == DayOrder::DayMonthYear ? second : first;
-    if (year >= leastYear)
-        cell = fmt::format("{:04}-{:02}-{:02}{}", year, month, day, found->rest);
+    if (year < leastYear)
+        return;
+    const std::string written = fmt::format("{:04}-{:02}-{:02}", year, month, day);
+    if (Moment::parse(written))
+        cell = written + std::string(found->rest);
 }
 
 } // namespace

@@ -28,6 +28,16 @@ bool isBareNumber(std::string_view cell)
            cell.find_first_not_of("0123456789.,") == std::string_view::npos;
 }
 
+/// Spreadsheets write a third of an hour with sixteen digits; the fifth is less than a second.
+std::string withFourDigits(std::string number)
+{
+    constexpr std::size_t digits = 4;
+    const auto mark = number.find_first_of(".,");
+    if (mark != std::string::npos && number.size() > mark + 1 + digits)
+        number.resize(mark + 1 + digits);
+    return number;
+}
+
 } // namespace
 
 void rewriteHours(CsvTable &table, const CsvColumns &columns)
@@ -38,7 +48,7 @@ void rewriteHours(CsvTable &table, const CsvColumns &columns)
         for (auto &row : table.rows) {
             const std::string number(trimmed(row[column]));
             if (isBareNumber(number))
-                row[column] = number + "h";
+                row[column] = withFourDigits(number) + "h";
         }
     }
 }

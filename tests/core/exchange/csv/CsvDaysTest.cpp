@@ -30,6 +30,8 @@ TEST_CASE("What is no day in that order stays, to be refused by name")
 {
     CHECK(rewritten("14.03.26", DayOrder::DayMonthYear) == "14.03.26");
     CHECK(rewritten("March 14", DayOrder::MonthDayYear) == "March 14");
+    CHECK(rewritten("31/02/2026", DayOrder::DayMonthYear) == "31/02/2026");
+    CHECK(rewritten("14/03/2026 09:30", DayOrder::MonthDayYear) == "14/03/2026 09:30");
     CHECK(rewritten("", DayOrder::MonthDayYear).empty());
     CHECK(rewritten("2026-03-14", DayOrder::DayMonthYear) == "2026-03-14");
 }

@@ -32,6 +32,17 @@ TEST_CASE("Bare numbers below hours are hours, and what names its unit stays")
     CHECK(table.rows[4][2] == "1.234,5");
 }
 
+TEST_CASE("A third of an hour is read with as many digits as spreadsheets write")
+{
+    auto table = read("date,hours\n2026-03-01,1.33333333333333\n2026-03-02,\"0,6666667\"\n"
+                      "2026-03-03,1.25\n2026-03-04,2.\n");
+    rewriteHours(table, columnsByHeader(table, RecordType::WorkSession));
+    CHECK(table.rows[0][1] == "1.3333h");
+    CHECK(table.rows[1][1] == "0,6666h");
+    CHECK(table.rows[2][1] == "1.25h");
+    CHECK(table.rows[3][1] == "2.h");
+}
+
 TEST_CASE("Hours are hours however the words of their header are joined")
 {
     for (const std::string_view header :

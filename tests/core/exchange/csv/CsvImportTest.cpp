@@ -206,3 +206,18 @@ TEST_CASE("Columns may be called what people call them, and durations written as
     CHECK(minutes[0] == 135);
     CHECK(minutes[1] == 90);
 }
+
+TEST_CASE("A length of time may be long, and what is wrong with one is said of what was written")
+{
+    ProjectBuilder project;
+    project.part("Wing");
+    const auto plan = planOf(project, RecordType::Step,
+                             "part,title,estimate\nWing,Rivet,150h\nWing,Paint,-2h\n"
+                             "Wing,Rest,1e2\n");
+    CHECK(fates(plan) == std::vector{Fate::Added, Fate::Wrong, Fate::Wrong});
+    CHECK(plan.import.merged.steps.find(Id<Step>{1001})->estimate_minutes == Minutes{9000});
+    CHECK(sentences(plan) ==
+          Said{"f: row 4, column estimate: step 1003 “Rest”: “1e2” is no length of time, as 1:30 "
+               "or 2h15.",
+               "f: row 3: Step 1002 “Paint” has estimate_minutes -120, which is below zero."});
+}
