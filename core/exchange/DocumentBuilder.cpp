@@ -282,8 +282,14 @@ void DocumentBuilder::endDocument()
             return;
         }
     }
-    if (!m_documentKeys.contains(std::string_view("project")))
+    const bool hasProject = m_documentKeys.contains(std::string_view("project"));
+    if (!hasProject)
         report({"The project is missing.", {}});
+    // What is not there, or no object, is not said to lack its fields as well.
+    if (!hasProject || std::ranges::any_of(m_reading.errors, [](const InputError &error) {
+            return error.place == "/project";
+        }))
+        m_reading.faulty.insert({RecordType::Project, 1});
     m_reading.isComplete = true;
 }
 

@@ -97,8 +97,9 @@ void compare(ImportPlan &plan, const DocumentReading &reading, const Records &ex
         document.records.profile_copy != existing.profile_copy)
         plan.errors.push_back(
             {"/profile_copy", {}, {"The project goes by another rule profile.", {}}});
-    if (!(document.records.project == existing.project))
-        addError(plan, document, {RecordType::Project, 1}, {},
+    const RecordRef project{RecordType::Project, 1};
+    if (!(document.records.project == existing.project) && !reading.faulty.contains(project))
+        addError(plan, document, project, {},
                  {"The project on record is another one; they differ in {0} first.",
                   {firstDifference(describe(RecordType::Project), &document.records.project,
                                    &existing.project)}});

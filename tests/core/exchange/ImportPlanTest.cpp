@@ -132,6 +132,22 @@ TEST_CASE("What the project lacks is said once")
           Said{"f: /project: The field name is missing."});
 }
 
+TEST_CASE("Of a project that is missing, or no object, nothing else is said")
+{
+    const std::string start = R"({"format": "lastrivet-records", "version": 1)";
+    const ProjectBuilder project;
+    const auto said = [&](std::string_view rest) {
+        const auto reading = readDocument(start + std::string(rest));
+        const Said alone = sentences(planImport(reading, Profile{}));
+        CHECK(sentences(planImport(reading, project.records, project.profile)) == alone);
+        return alone;
+    };
+    CHECK(said("}") == Said{"f: The project is missing."});
+    CHECK(said(R"(, "project": []})") ==
+          Said{"f: /project: This is a list, which does not belong here."});
+    CHECK(said(R"(, "project": 7})") == Said{"f: /project: 7 is no object."});
+}
+
 TEST_CASE("A profile copy of another profile is told beside what else is wrong with it")
 {
     const auto reading = readDocument(R"({"format": "lastrivet-records", "version": 1,
