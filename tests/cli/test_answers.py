@@ -485,6 +485,7 @@ class Squawks(TerminalTest):
 
     def test_csv_and_json_together_are_wrong_usage(self):
         self.refused(2, "squawks", self.project, "--csv", "--json", says="--csv")
+        self.refused(2, "hours", self.project, "--csv", "--json", says="--csv")
 
 
 class Locale(TerminalTest):

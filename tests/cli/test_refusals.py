@@ -22,6 +22,8 @@ class Usage(TerminalTest):
         self.refused(2, "ready", says="PROJECT")
         self.refused(2, "ready", self.project, "--loud", says="--loud")
         self.refused(2, "new", self.project, "--profile", "ca", says="--name")
+        self.refused(2, "new", self.project, "--name", "", "--profile", "ca", says="--name")
+        self.assertFalse(self.project.exists())
 
     def test_help_and_version_are_answers(self):
         self.assertIn("ready", self.ask("--help").out)

@@ -47,8 +47,9 @@ void declareHours(CLI::App &program, Action &chosen)
             "--by", options->by,
             fmt::format("One of {}; JSON has them all", fmt::join(Words<Grouping>::list, ", ")))
         ->type_name("WHAT");
-    verb.add_flag("--csv", options->csv, "The same as CSV, in whole minutes");
+    CLI::Option *csv = verb.add_flag("--csv", options->csv, "The same as CSV, in whole minutes");
     addJsonFlag(verb, options->json);
+    verb.get_option("--json")->excludes(csv);
     whenNamed(verb, chosen, [options](Terminal &terminal) { return tell(*options, terminal); });
 }
 

@@ -62,6 +62,8 @@ void enterBuilder(Project &project, const std::string &name)
 
 Outcome make(const Options &options, Terminal &terminal)
 {
+    if (options.name.empty())
+        throw WrongUsage("--name: say what the project is called.");
     const Profile profile = profileNamed(options.profile);
     ProjectFacts facts;
     facts.name = options.name;
