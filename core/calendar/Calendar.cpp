@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/calendar/Calendar.h"
 
+#include "core/certificate/Papers.h"
 #include "core/packet/InWords.h"
 #include "core/readiness/CalibrationAt.h"
 
@@ -73,6 +74,29 @@ Entry entryOf(const MaterialLot &lot, const Tongue &tongue)
     return entry;
 }
 
+Entry entryOf(const CertificateDocument &document, const std::string &title, const Tongue &tongue)
+{
+    Entry entry{Kind::Expiry,
+                {RecordType::CertificateDocument, document.id.value()},
+                document.expires_on->dayOnly(),
+                said({"Expires: {0}", {title}}, tongue),
+                {},
+                {}};
+    addLine(entry.description, document.number);
+    return entry;
+}
+
+/// Of each paper the record that counts today: what a newer one took the place of rings no more.
+void addPapers(std::vector<Entry> &all, const Records &records, const Profile &profile,
+               Moment today, const Tongue &tongue)
+{
+    for (const certificate::Paper &paper : certificate::papers(records, profile, today)) {
+        const CertificateDocument *document = records.findLive(paper.record);
+        if (document && document->expires_on)
+            all.push_back(entryOf(*document, paper.title, tongue));
+    }
+}
+
 /// The day on which the newest calibration runs out.
 std::optional<Moment> dueOf(const Tool &tool)
 {
@@ -101,7 +125,8 @@ bool isPlanned(const Inspection &visit)
 
 } // namespace
 
-std::vector<Entry> entries(const Records &records, Moment today, const Tongue &tongue)
+std::vector<Entry> entries(const Records &records, const Profile &profile, Moment today,
+                           const Tongue &tongue)
 {
     std::vector<Entry> all;
     for (const Inspection &visit : records.inspections) {
@@ -112,6 +137,7 @@ std::vector<Entry> entries(const Records &records, Moment today, const Tongue &t
         if (!lot.withdrawn_on && lot.expires_on)
             all.push_back(entryOf(lot, tongue));
     }
+    addPapers(all, records, profile, today, tongue);
     for (const Tool &tool : records.tools) {
         const std::optional<Moment> due = dueOf(tool);
         if (!tool.withdrawn_on && tool.needs_calibration && due)

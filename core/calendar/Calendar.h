@@ -4,6 +4,7 @@
 
 #include "core/base/Moment.h"
 #include "core/base/Tongue.h"
+#include "core/profiles/Profile.h"
 #include "core/records/Records.h"
 
 #include <string>
@@ -26,10 +27,11 @@ struct Entry {
     std::string place;
 };
 
-/// Visits that are planned and neither held nor cancelled, days on which material expires, and days
-/// on which the newest calibration of a tool runs out: from `keptDays` before `today` on, by date.
-/// Said in English where no other tongue is given.
-std::vector<Entry> entries(const Records &records, Moment today, const Tongue &tongue = {});
+/// Visits that are planned and neither held nor cancelled, days on which material and papers of the
+/// certificate expire, and days on which the newest calibration of a tool runs out: from `keptDays`
+/// before `today` on, by date. Said in English where no other tongue is given.
+std::vector<Entry> entries(const Records &records, const Profile &profile, Moment today,
+                           const Tongue &tongue = {});
 
 /// What is past is kept for so many days, because somebody must still act on it.
 inline constexpr std::int64_t keptDays = 30;

@@ -26,6 +26,9 @@ class Calendar(TerminalTest):
         document["tools"] = [
             {"id": 85, "name": "Torque wrench", "needs_calibration": True,
              "calibrations": [{"calibrated_on": "2025-06-01", "due_on": f"{YEAR}-06-01"}]}]
+        document["certificate_documents"] = [
+            {"id": 88, "key": "hangar_pass", "received_on": "2025-06-01",
+             "expires_on": f"{YEAR}-08-01"}]
         return document
 
     def events(self, *options):
@@ -43,8 +46,11 @@ class Calendar(TerminalTest):
     def test_visits_expiry_and_calibration_are_events(self):
         self.make_project(self.document())
         events = self.events()
-        self.assertEqual(sorted(events), ["inspection-70", "inspection-71", "material_lot-80",
-                                          "tool-85"])
+        self.assertEqual(sorted(events), ["certificate_document-88", "inspection-70",
+                                          "inspection-71", "material_lot-80", "tool-85"])
+        paper = events["certificate_document-88"]
+        self.assertEqual(paper.decoded("DTSTART"), datetime.date(YEAR, 8, 1))
+        self.assertEqual(paper["SUMMARY"], "Expires: hangar_pass")
         visit = events["inspection-70"]
         self.assertEqual(visit.decoded("DTSTART"), datetime.datetime(
             YEAR, 7, 2, 14, 30, tzinfo=zoneinfo.ZoneInfo("Europe/Berlin")))

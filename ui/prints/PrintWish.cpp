@@ -103,8 +103,8 @@ std::optional<print::Printed> print(const Source &source, const print::Imprint &
 void writeCalendar(Session &session, const PrintWish &wish)
 {
     try {
-        const auto entries =
-            calendar::entries(*session.records(), session.today(), wish.choices.wording.tongue());
+        const auto entries = calendar::entries(*session.records(), session.project().profile(),
+                                               session.today(), wish.choices.wording.tongue());
         calendar::writeCalendar(entries, calendar::fileFacts(session.project(), std::nullopt),
                                 toPath(wish.file));
         session.say(tr("%1 is written: %n dates.", int(entries.size()))

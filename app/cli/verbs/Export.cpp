@@ -54,8 +54,9 @@ void write(const Options &options, const Project &project, Terminal &terminal)
     else if (suffix == ".json")
         exchange::writeDocumentFile(*project.records(), options.to);
     else if (suffix == ".ics")
-        calendar::writeCalendar(calendar::entries(*project.records(), project.today()),
-                                calendar::fileFacts(project, alarmDays), options.to);
+        calendar::writeCalendar(
+            calendar::entries(*project.records(), project.profile(), project.today()),
+            calendar::fileFacts(project, alarmDays), options.to);
     else
         throw WrongUsage(
             "--to: name a file that ends in .json, .zip or .ics, or a folder with --csv.");

@@ -73,7 +73,7 @@ Records workshop()
 
 TEST_CASE("The calendar holds planned visits, days of expiry, and the next calibration of tools")
 {
-    const auto entries = calendar::entries(workshop(), at("2026-03-14"));
+    const auto entries = calendar::entries(workshop(), {}, at("2026-03-14"));
     REQUIRE(entries.size() == 3);
     CHECK(entries[0].record == RecordRef{RecordType::Inspection, 1});
     CHECK(entries[0].when == at("2026-04-02T14:30"));
@@ -83,13 +83,41 @@ TEST_CASE("The calendar holds planned visits, days of expiry, and the next calib
     CHECK(entries[2].when == at("2026-06-01"));
 }
 
+TEST_CASE("A paper that expires is in the calendar until a newer one is here")
+{
+    Records records = workshop();
+    records.certificate_documents.put({.id = Id<CertificateDocument>{7},
+                                       .key = "permit",
+                                       .number = "P 12",
+                                       .received_on = at("2026-01-05"),
+                                       .expires_on = at("2026-04-10")});
+    Profile profile;
+    profile.documents.emplace_back();
+    profile.documents.back().key = "permit";
+    profile.documents.back().title = "Permit for trial flights";
+    const auto first = calendar::entries(records, profile, at("2026-03-14"));
+    REQUIRE(first.size() == 4);
+    CHECK(first[1].kind == calendar::Kind::Expiry);
+    CHECK(first[1].when == at("2026-04-10"));
+    CHECK(first[1].summary == "Expires: Permit for trial flights");
+    CHECK(first[1].description == "P 12");
+    records.certificate_documents.put({.id = Id<CertificateDocument>{8},
+                                       .key = "permit",
+                                       .received_on = at("2026-03-10"),
+                                       .expires_on = at("2027-04-10")});
+    const auto second = calendar::entries(records, profile, at("2026-03-14"));
+    REQUIRE(second.size() == 4);
+    CHECK(second[3].when == at("2027-04-10"));
+    CHECK(second[3].record == RecordRef{RecordType::CertificateDocument, 8});
+}
+
 TEST_CASE("The newest calibration says when a tool is due, though an older one may say later")
 {
     Records records = workshop();
     Tool tool = *records.find(Id<Tool>{6});
     tool.calibrations[1].due_on = at("2027-06-01");
     records.tools.put(tool);
-    CHECK(calendar::entries(records, at("2026-03-14"))[2].when == at("2026-06-01"));
+    CHECK(calendar::entries(records, {}, at("2026-03-14"))[2].when == at("2026-06-01"));
 }
 
 TEST_CASE("The calendar is said in the tongue that is asked for; names stay as they are")
@@ -103,7 +131,7 @@ TEST_CASE("The calendar is said in the tongue that is asked for; names stay as t
         return english == "pre-cover inspection" ? std::string("prüfung vor dem Schließen")
                                                  : std::string(english);
     };
-    const auto entries = calendar::entries(workshop(), at("2026-03-14"), tongue);
+    const auto entries = calendar::entries(workshop(), {}, at("2026-03-14"), tongue);
     REQUIRE(entries.size() == 3);
     CHECK(entries[0].summary == "Prüfung vor dem Schließen");
     CHECK(entries[1].summary == "Läuft ab: Tank sealant, Charge S-17");
@@ -112,8 +140,8 @@ TEST_CASE("The calendar is said in the tongue that is asked for; names stay as t
 
 TEST_CASE("What ran out stays in the calendar for thirty days")
 {
-    CHECK(calendar::entries(workshop(), at("2026-05-31")).size() == 2);
-    CHECK(calendar::entries(workshop(), at("2026-06-01")).size() == 1);
+    CHECK(calendar::entries(workshop(), {}, at("2026-05-31")).size() == 2);
+    CHECK(calendar::entries(workshop(), {}, at("2026-06-01")).size() == 1);
 }
 
 // RFC 5545, 3.1: lines end in CR LF and are no longer than 75 octets, a character never torn.
@@ -149,7 +177,7 @@ TEST_CASE("Commas, semicolons, backslashes and line breaks are escaped, control 
 TEST_CASE("Times are written in UTC, days as days")
 {
     const std::string text =
-        calendar::calendarText(calendar::entries(workshop(), at("2026-03-14")), facts());
+        calendar::calendarText(calendar::entries(workshop(), {}, at("2026-03-14")), facts());
     CHECK(text.find("DTSTART:20260402T123000Z\r\n") != text.npos);
     CHECK(text.find("DTSTART;VALUE=DATE:20260501\r\n") != text.npos);
     CHECK(text.find("DTSTAMP:20260314T142000Z\r\n") != text.npos);
@@ -157,7 +185,7 @@ TEST_CASE("Times are written in UTC, days as days")
 
 TEST_CASE("The same record keeps its UID from file to file, other projects have others")
 {
-    const auto entries = calendar::entries(workshop(), at("2026-03-14"));
+    const auto entries = calendar::entries(workshop(), {}, at("2026-03-14"));
     calendar::FileFacts later = facts();
     later.made_on = at("2026-03-20T08:00");
     const auto uids = [](const std::string &text) {
@@ -190,7 +218,7 @@ TEST_CASE("Alarms ring so many days before, when asked for")
 {
     calendar::FileFacts ringing = facts();
     ringing.alarm_days = 7;
-    const auto entries = calendar::entries(workshop(), at("2026-03-14"));
+    const auto entries = calendar::entries(workshop(), {}, at("2026-03-14"));
     CHECK(calendar::calendarText(entries, ringing).find("TRIGGER:-P7D\r\n") != std::string::npos);
     CHECK(calendar::calendarText(entries, facts()).find("VALARM") == std::string::npos);
 }
@@ -198,7 +226,7 @@ TEST_CASE("Alarms ring so many days before, when asked for")
 TEST_CASE("A calendar that cannot be written is refused, and nothing is left there")
 {
     const TemporaryFolder folder;
-    const auto entries = calendar::entries(workshop(), at("2026-03-14"));
+    const auto entries = calendar::entries(workshop(), {}, at("2026-03-14"));
     CHECK_THROWS_AS(calendar::writeCalendar(entries, facts(), folder.path() / "none" / "shop.ics"),
                     NotSaved);
     CHECK_THROWS_AS(calendar::writeCalendar({}, facts(), folder.path() / "shop.ics"), NotSaved);
