@@ -145,17 +145,17 @@ Outcome wire(const Options &options, Terminal &terminal)
 
 Outcome bend(const Options &options, Terminal &terminal)
 {
-    const auto answer = workshop::setback(options.angle, inchesOf(options.radius, "--radius"),
-                                          inchesOf(options.sheet, "--sheet"));
+    const double setback = usable(workshop::setback(
+        options.angle, inchesOf(options.radius, "--radius"), inchesOf(options.sheet, "--sheet")));
     if (!options.json) {
-        fmt::print(terminal.out(), "Setback {:.4f} in\nSource: {}\n{}", usable(answer),
+        fmt::print(terminal.out(), "Setback {:.4f} in\nSource: {}\n{}", setback,
                    workshop::setbackSource, workshopCaution);
         return Outcome::Done;
     }
     {
         JsonWriter json(terminal.out(), JsonWriter::Layout::Indented);
         json.beginObject();
-        json.member("setback", usable(answer));
+        json.member("setback", setback);
         json.member("source", workshop::setbackSource);
         json.endObject();
     }

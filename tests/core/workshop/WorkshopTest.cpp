@@ -147,6 +147,8 @@ TEST_CASE("A wrench with an extension is set as the published examples say")
     CHECK(*wrenchSetting(100, 10, 0) == 100);
     CHECK(*wrenchSetting(100, 10, -2) == 125);
     CHECK(*appliedTorque(*wrenchSetting(77, 9, 3), 9, 3) == Approx(77));
+    CHECK_FALSE(wrenchSetting(1e300, 1e300, 1));
+    CHECK_FALSE(appliedTorque(1e308, 1, 10));
     CHECK_FALSE(wrenchSetting(100, 10, -10));
     CHECK_FALSE(wrenchSetting(100, 0, 4));
     CHECK_FALSE(wrenchSetting(-1, 10, 4));
