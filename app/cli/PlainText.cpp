@@ -16,6 +16,15 @@ bool continuesCharacter(char c)
     return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
 }
 
+/// Unicode has two more characters that begin a line: U+2028 and U+2029.
+void joinAtSeparators(std::string &text)
+{
+    for (const std::string_view mark : {"\u2028", "\u2029"}) {
+        for (auto at = text.find(mark); at != std::string::npos; at = text.find(mark, at))
+            text.replace(at, mark.size(), " ");
+    }
+}
+
 } // namespace
 
 std::string onOneLine(std::string_view text)
@@ -23,6 +32,7 @@ std::string onOneLine(std::string_view text)
     std::string line = visibleText(text);
     for (char &c : line)
         c = c == '\n' || c == '\r' || c == '\t' ? ' ' : c;
+    joinAtSeparators(line);
     return line;
 }
 

@@ -47,6 +47,12 @@ class Usage(TerminalTest):
                      says="temporary files", environment={"TMPDIR": str(self.folder / "nowhere")})
         self.assertFalse((self.folder / "P.zip").exists())
 
+    def test_what_is_wrong_stays_on_one_line_whatever_the_record_is_called(self):
+        document = bench()
+        document["components"].append({"id": 9, "name": "Lower\u2028left\u2029\nwindow", "hue": 1})
+        path = self.write("named.json", document)
+        self.refused(3, "import", self.project, path, "--create", says="Lower left  window")
+
     def test_files_may_have_any_name(self):
         path = self.write("d\udcff.json", bench())
         made = self.ask("import", self.project, path, "--create", "--json").json()
