@@ -10,13 +10,28 @@
 #include <fmt/format.h>
 #include <spdlog/spdlog.h>
 
+#include <utility>
+
 namespace lastrivet::cli {
 
 namespace {
 
+/// A database that cannot be read says what is wrong with it; where it lies is said here.
+OpenedProject openAt(const std::string &folder, Project::Options options)
+{
+    try {
+        return OpenedProject(Project::open(folder, std::move(options)).release());
+    } catch (const UnreadableInput &fault) {
+        const std::string said = fault.what();
+        if (said.find(folder) != std::string::npos)
+            throw;
+        throw UnreadableInput(fmt::format("{}: {}", folder, said));
+    }
+}
+
 OpenedProject openAndTell(const std::string &folder, const std::string &who, Terminal &terminal)
 {
-    OpenedProject project(Project::open(folder, {nullptr, who, false}).release());
+    auto project = openAt(folder, {nullptr, who, false});
     for (const Message &notice : project->notices())
         terminal.complain(english(notice));
     return project;
@@ -26,7 +41,7 @@ OpenedProject openAndTell(const std::string &folder, const std::string &who, Ter
 
 OpenedProject openForReading(const std::string &folder)
 {
-    return OpenedProject(Project::open(folder, {nullptr, {}, true}).release());
+    return openAt(folder, {nullptr, {}, true});
 }
 
 void CloseWithCopy::operator()(Project *project) const

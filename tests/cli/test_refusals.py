@@ -136,6 +136,18 @@ class NoProject(TerminalTest):
         self.assertIn("cut short", verified.out)
         self.assertEqual(path.read_bytes(), before)
 
+    def test_a_damaged_database_is_told_with_where_it_lies(self):
+        self.make_project(bench())
+        path = self.project / "records.db"
+        content = bytearray(path.read_bytes())
+        content[100:4000] = bytes(3900)
+        path.write_bytes(content)
+        for name in ("records.db-wal", "records.db-shm"):
+            (self.project / name).unlink(missing_ok=True)
+        for verb in ("hours", "undo"):
+            answer = self.refused(3, verb, self.project, says="damaged")
+            self.assertIn(str(self.project), answer.err)
+
 
 class ReadOnly(TerminalTest):
     """A folder that may be read and not written, as another user when root runs the tests."""
