@@ -60,11 +60,12 @@ bool feedWord(DocumentBuilder &builder, const Field &field, std::string_view tex
 }
 
 bool feedReference(DocumentBuilder &builder, const Field &field, std::string_view text,
-                   const NameLookup &names)
+                   const NameLookup &names, PartsFirst partsFirst = PartsFirst::ByName)
 {
     if (field.target == RecordType::Component || field.target == RecordType::Person) {
-        const auto id =
-            field.target == RecordType::Component ? names.part(text) : names.person(text);
+        const auto id = field.target == RecordType::Person ? names.person(text)
+                        : partsFirst == PartsFirst::ById   ? names.partById(text)
+                                                           : names.part(text);
         return id ? builder.scalar(*id) : builder.refuse(id.reason());
     }
     const auto id = numberOf<std::int64_t>(text);
@@ -130,7 +131,7 @@ std::string momentText(std::string_view text)
 } // namespace
 
 bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cell,
-              const NameLookup &names)
+              const NameLookup &names, PartsFirst partsFirst)
 {
     const auto text = trimmed(cell);
     if (field.isCollection())
@@ -139,7 +140,7 @@ bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cel
     case FieldType::Text:
         return builder.scalar(withoutApostrophe(cell));
     case FieldType::Ref:
-        return feedReference(builder, field, text, names);
+        return feedReference(builder, field, text, names, partsFirst);
     case FieldType::Bool:
         return builder.scalar(flag(text));
     case FieldType::Enum:

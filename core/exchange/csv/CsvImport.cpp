@@ -155,7 +155,11 @@ private:
             const Field *field = describe(m_type).find(m_columns[column]);
             if (!field || trimmed(text).empty())
                 continue;
-            if (!m_builder.key(field->name) || !feedCell(m_builder, *field, text, m_names))
+            const auto partsFirst = trimmed(m_table.header[column]) == field->name
+                                        ? PartsFirst::ById
+                                        : PartsFirst::ByName;
+            if (!m_builder.key(field->name) ||
+                !feedCell(m_builder, *field, text, m_names, partsFirst))
                 return false;
         }
         const auto builder = m_records.project.builder_id;

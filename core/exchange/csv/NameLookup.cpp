@@ -36,6 +36,7 @@ NameLookup::NameLookup(const Records &records)
 
 void NameLookup::addPart(std::int64_t id, std::string_view code, std::string_view name)
 {
+    m_partIds.insert(id);
     if (!code.empty())
         m_partCodes[std::string(code)].push_back(id);
     m_partNames[std::string(name)].push_back(id);
@@ -43,6 +44,7 @@ void NameLookup::addPart(std::int64_t id, std::string_view code, std::string_vie
 
 void NameLookup::addPartInPlace(std::int64_t id, std::string_view code, std::string_view name)
 {
+    m_partIds.insert(id);
     if (!code.empty())
         m_partCodes[std::string(code)] = {id};
     m_partNames[std::string(name)] = {id};
@@ -62,6 +64,14 @@ Result<std::int64_t, Message> NameLookup::part(std::string_view text) const
     if (const auto id = wholeNumber(text))
         return *id;
     return Message{"No part has the code or name {0}.", {shown(text)}};
+}
+
+Result<std::int64_t, Message> NameLookup::partById(std::string_view text) const
+{
+    const auto id = wholeNumber(text);
+    if (id && m_partIds.contains(*id))
+        return *id;
+    return part(text);
 }
 
 Result<std::int64_t, Message> NameLookup::person(std::string_view text) const

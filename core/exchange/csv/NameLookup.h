@@ -6,7 +6,9 @@
 #include "core/base/Result.h"
 #include "core/records/Records.h"
 
+#include <cstdint>
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,12 +28,15 @@ public:
 
     /// A part by code, else by name, else by id.
     Result<std::int64_t, Message> part(std::string_view text) const;
+    /// The same with the id first: a part whose id is 12 before one whose code is 12.
+    Result<std::int64_t, Message> partById(std::string_view text) const;
     /// A person by name, else by id.
     Result<std::int64_t, Message> person(std::string_view text) const;
 
 private:
     using Names = std::map<std::string, std::vector<std::int64_t>, std::less<>>;
 
+    std::set<std::int64_t> m_partIds;
     Names m_partCodes;
     Names m_partNames;
     Names m_personNames;

@@ -76,6 +76,24 @@ TEST_CASE("A list of parts finds the parents within itself and on record")
     CHECK(parts.find(Id<Component>{1003})->position == 2);
 }
 
+TEST_CASE("A number is an id first where the column is headed as an export heads it, else a code")
+{
+    ProjectBuilder project;
+    const auto plan = planOf(project, RecordType::Component,
+                             "id,parent_id,code,name\n11,,12,Wing\n12,11,11,Rib\n");
+    CHECK(sentences(plan).empty());
+    CHECK(plan.import.merged.components.find(Id<Component>{12})->parent_id == Id<Component>{11});
+    project.records = plan.import.merged;
+    const auto partOf = [&](std::string_view list) {
+        const auto steps = planOf(project, RecordType::Step, list);
+        CHECK(sentences(steps).empty());
+        return steps.import.merged.steps.find(Id<Step>{1001})->component_id;
+    };
+    CHECK(partOf("component_id,title\n11,Drill\n") == Id<Component>{11});
+    CHECK(partOf("part,title\n11,Drill\n") == Id<Component>{12});
+    CHECK(partOf("component_id,title\nWing,Drill\n") == Id<Component>{11});
+}
+
 TEST_CASE("A log has its people by name, and is the builder's where it names none")
 {
     ProjectBuilder project;
