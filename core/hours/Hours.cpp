@@ -63,6 +63,9 @@ public:
 
     Totals totals() &&
     {
+        // Once for each part and not for each entry, of which there are far more.
+        for (const auto &[id, own] : m_own)
+            addUpwards(id, own);
         for (const auto &[id, hours] : m_components)
             m_totals.components.push_back(hours);
         for (const auto &[kind, total] : m_kinds)
@@ -89,23 +92,28 @@ private:
 
     void addComponent(Id<Component> id, const Total &one)
     {
-        const Component *part = m_records.findLive(id);
-        if (!part) {
+        if (m_records.findLive(id))
+            m_own[id] += one;
+        else
             m_totals.unassigned += one;
-            return;
-        }
-        m_components[id].own += one;
+    }
+
+    void addUpwards(Id<Component> id, const Total &own)
+    {
+        m_components[id].own = own;
+        const Component *part = m_records.findLive(id);
         // A tree damaged into a ring ends after as many parts as there are.
         for (std::size_t left = m_records.components.size(); part && left > 0; --left) {
             ComponentHours &hours = m_components[part->id];
             hours.id = part->id;
-            hours.with_below += one;
+            hours.with_below += own;
             part = m_records.findLive(part->parent_id);
         }
     }
 
     const Records &m_records;
     Totals m_totals;
+    std::map<Id<Component>, Total> m_own;
     std::map<Id<Component>, ComponentHours> m_components;
     std::map<WorkKind, Total> m_kinds;
     /// Keyed so that the unknown person comes last.
