@@ -100,6 +100,10 @@ constexpr Synonym synonyms[] = {
     {"description", "note", RecordType::WorkSession},
     {"what", "note", RecordType::WorkSession},
     {"helpers", "workers", RecordType::WorkSession},
+    {"people", "workers", RecordType::WorkSession},
+    {"who", "workers", RecordType::WorkSession},
+    {"wer", "workers", RecordType::WorkSession},
+    {"qui", "workers", RecordType::WorkSession},
 };
 
 std::string asFieldName(std::string_view header, RecordType type)

@@ -116,6 +116,21 @@ TEST_CASE("A log has its people by name, and is the builder's where it names non
     CHECK(second->note == "found, later");
 }
 
+TEST_CASE("Who worked is read below the words that people head it with, and is not the builder")
+{
+    ProjectBuilder project;
+    const auto helper = project.person("Bo", {Role::Helper});
+    for (const std::string_view header : {"who", "People", "Wer", "Qui"}) {
+        INFO(header);
+        const auto plan = planOf(project, RecordType::WorkSession,
+                                 "date,minutes," + std::string(header) + "\n2026-03-14,90,Bo\n");
+        CHECK(sentences(plan).empty());
+        const auto *session = plan.import.merged.find(Id<WorkSession>{1001});
+        REQUIRE(session);
+        CHECK(session->workers == std::vector<WorkSession::Worker>{{helper}});
+    }
+}
+
 TEST_CASE("What is wrong is told by row and column, and rows without fault keep theirs")
 {
     ProjectBuilder project;
