@@ -25,7 +25,7 @@ constexpr int usualField = 220;
 SumPanel::SumPanel(Sum sum, QWidget *parent)
     : QWidget(parent)
     , m_sum(std::move(sum))
-    , m_figures(new FigureView(this))
+    , m_figures(nullptr)
     , m_refusal(new QLabel(this))
 {
     auto *form = new QFormLayout;
@@ -33,6 +33,8 @@ SumPanel::SumPanel(Sum sum, QWidget *parent)
     form->setFieldGrowthPolicy(QFormLayout::FieldsStayAtSizeHint);
     for (const auto &field : m_sum.fields)
         addInput(*form, field);
+    // Made after what is typed, so that the Tab key comes to it afterwards.
+    m_figures = new FigureView(this);
     m_refusal->setWordWrap(true);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

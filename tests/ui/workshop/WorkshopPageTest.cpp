@@ -270,6 +270,18 @@ TEST_CASE("Where no column has all it needs, those with the longest words give w
     CHECK(view.horizontalHeader()->length() <= view.viewport()->width());
 }
 
+TEST_CASE("The Tab key comes to what is typed for a sum before it comes to the answer")
+{
+    Shown shown;
+    const SumPanel &torque = shown.sum(0, 0);
+    int inputs = 0;
+    const QWidget *next = torque.nextInFocusChain();
+    for (; torque.isAncestorOf(next) && next != &torque.figures(); next = next->nextInFocusChain())
+        inputs += next->accessibleName().startsWith(QStringLiteral("Torque of a bolt: "));
+    CHECK(next == &torque.figures());
+    CHECK(inputs == 3);
+}
+
 TEST_CASE("Every sum of every topic answers what stands in its fields at first")
 {
     Shown shown;
