@@ -104,7 +104,8 @@ TEST_CASE("Twelve bolts are one line, which goes from fitted to sealed with one 
 TEST_CASE("A torque outside of the limits is said when it is written down")
 {
     HardwareWindow window;
-    const auto hinge = window.add(QStringLiteral("12 x rear hinge, AN4-7A, 1/4-28, drag 6"));
+    const auto hinge =
+        window.add(QStringLiteral("12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin"));
     window.show({RecordType::Fastener, hinge.value()});
     window.list().setFocus();
     QTest::keyClick(&window.list(), Qt::Key_T);
