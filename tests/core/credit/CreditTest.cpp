@@ -124,6 +124,16 @@ TEST_CASE(
         CHECK(gaps().empty());
         project.change(photo, [](Media &m) { m.kind = MediaKind::Document; });
         CHECK(gaps() == std::vector{id});
+        project.change(photo, [](Media &m) { m.kind = MediaKind::Video; });
+        CHECK(gaps().empty());
+        project.withdraw(photo);
+        CHECK(gaps() == std::vector{id});
+    }
+    SECTION("the part below that the picture shows was taken back")
+    {
+        project.change(photo, [](Media &m) { m.shows = {Shows::BuilderAtWork}; });
+        project.withdraw(rib);
+        CHECK(gaps() == std::vector{id});
     }
 }
 

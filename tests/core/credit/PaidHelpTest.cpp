@@ -101,5 +101,6 @@ TEST_CASE("Tenths that do not add up to ten are refused in one sentence")
     CHECK(english(*whyNot({3, 0, 4, 2})) ==
           "The four columns add up to 9; the tenths of a task add up to 10.");
     CHECK(english(*whyNot({11, 0, -1, 0})) == "A column holds from 0 to 10 tenths.");
+    CHECK(english(*whyNot({11, 0, 0, 0})) == "A column holds from 0 to 10 tenths.");
     CHECK_FALSE(whyNot({5, 3, 0, 2}));
 }

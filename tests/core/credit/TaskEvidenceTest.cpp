@@ -55,6 +55,28 @@ TEST_CASE(
     CHECK(found.minutes == Minutes{90});
 }
 
+TEST_CASE("Evidence is told once, and neither a document nor a withdrawn log entry is any")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto rib = project.part("Rib", wing);
+    auto both = photo("2026-03-02", {Shows::BuilderAtWork}, rib);
+    both.links.push_back({RecordType::Component, wing.value()});
+    const auto shown = project.add(both);
+    auto paper = photo("2026-03-01", {}, {});
+    paper.kind = MediaKind::Document;
+    const auto drawing = project.add(paper);
+    const auto worked = project.session(rib, "2026-03-02", 90);
+    project.withdraw(project.session(rib, "2026-03-03", 500));
+    CreditTask task{.task = "Ribs", .fabrication_tenths = 10};
+    task.component_ids = {wing};
+    task.media_ids = {shown, drawing};
+    const auto found = EvidenceFinder(project.records).of(task);
+    CHECK(found.pictures == std::vector{shown});
+    CHECK(found.sessions == std::vector{worked});
+    CHECK(found.minutes == Minutes{90});
+}
+
 TEST_CASE("A claimed task is a gap of the account exactly when it has no picture")
 {
     ProjectBuilder project;

@@ -47,3 +47,14 @@ TEST_CASE("A week begins on Monday, also before 1970")
     CHECK(mondayOf(on("1970-01-01").day()) == on("1969-12-29").day());
     CHECK(mondayOf(on("1969-12-28").day()) == on("1969-12-22").day());
 }
+
+TEST_CASE("What was done on the Monday itself stands in the course of that day")
+{
+    ProjectBuilder project;
+    const auto part = project.part("Wing");
+    project.session(part, "2026-03-10", 60);
+    project.session(part, "2026-03-16", 30);
+    CHECK(course(project.records, on("2026-03-16")) ==
+          std::vector<CoursePoint>{point("2026-03-08", 0, 0), point("2026-03-15", 60, 0),
+                                   point("2026-03-16", 90, 0)});
+}

@@ -137,3 +137,31 @@ TEST_CASE("Hours as JSON name parts and people")
         R"("months":[{"month":"2026-01","minutes":20,"worker_minutes":20,"sessions":1}]})"
         "\n");
 }
+
+TEST_CASE("The rework of a week and of a month is that of all who did it")
+{
+    ProjectBuilder project;
+    const auto helper = project.person("Bo", {Role::Helper});
+    const auto id = project.session({}, "2026-01-05", 60);
+    project.change(id, [&](WorkSession &s) {
+        s.kind = WorkKind::Rework;
+        s.workers = {{project.builder}, {helper, Minutes{20}}};
+    });
+    const auto sums = totals(project.records);
+    CHECK(sums.rework == total(60, 80, 1));
+    CHECK(sums.weeks == std::vector<WeekHours>{{2026, 2, total(60, 80, 1), Minutes{80}}});
+    CHECK(sums.months == std::vector<MonthHours>{{2026, 1, total(60, 80, 1), Minutes{80}}});
+}
+
+TEST_CASE("Work on a part that was taken back is of no part, and still work")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto rib = project.part("Rib", wing);
+    project.session(rib, "2026-01-05", 20);
+    project.withdraw(rib);
+    const auto sums = totals(project.records);
+    CHECK(sums.components.empty());
+    CHECK(sums.unassigned == total(20, 20, 1));
+    CHECK(sums.total == total(20, 20, 1));
+}
