@@ -48,6 +48,17 @@ TEST_CASE("What all loadings name is at least aboard as little as in any, the re
     CHECK((loads[3].least == 0 && loads[3].most == 5 && loads[3].arm == 2600));
 }
 
+TEST_CASE("The least of a load is the least of all loadings, whichever comes first")
+{
+    test::ProjectBuilder project;
+    project.add(loadingOf("heavy", {{"Pilot", 95, 1900}}));
+    project.add(loadingOf("light", {{"Pilot", 55, 1900}}));
+    project.add(loadingOf("usual", {{"Pilot", 80, 1900}}));
+    const auto loads = loadsOf(project.records, metric);
+    REQUIRE(loads.size() == 1);
+    CHECK((loads[0].least == 55 && loads[0].most == 95));
+}
+
 TEST_CASE("Loadings in other units are converted before they are compared")
 {
     test::ProjectBuilder project;

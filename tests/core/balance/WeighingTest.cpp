@@ -111,6 +111,33 @@ TEST_CASE("Equipment fitted and removed after the weighing is reckoned in, in th
     CHECK(later->without_weight == std::vector{weightless});
 }
 
+TEST_CASE("Withdrawn equipment weighs nothing, and what has no weight is named once")
+{
+    test::ProjectBuilder project;
+    project.add(handbookWeighing());
+    auto fitted = radio(2);
+    fitted.fitted_on = on("2026-05-02");
+    project.withdraw(project.add(fitted));
+    auto unknown = radio(std::nullopt);
+    unknown.fitted_on = on("2026-05-03");
+    unknown.removed_on = on("2026-05-09");
+    const auto weightless = project.add(unknown);
+    const auto empty = emptyWeight(project.records, on("2026-06-01"));
+    REQUIRE(empty);
+    CHECK(empty->sum.weight == 1331.5);
+    CHECK(empty->without_weight == std::vector{weightless});
+}
+
+TEST_CASE("A scale that shows nothing but its tare carries nothing")
+{
+    auto weighing = handbookWeighing();
+    const double before = weighed(weighing)->sum.weight;
+    weighing.scale_readings.push_back({"tail", 5, 5, 200});
+    const auto empty = weighed(weighing);
+    REQUIRE(empty);
+    CHECK(empty->sum.weight == before);
+}
+
 TEST_CASE("The latest weighing counts, and no withdrawn one")
 {
     test::ProjectBuilder project;
@@ -153,6 +180,11 @@ TEST_CASE("Built deviations that change the weight are listed")
     REQUIRE(effects.size() == 1);
     CHECK(effects.front().record == RecordRef{RecordType::Deviation, id.value()});
     CHECK(weightEffects(project.records, on("2026-05-03")).empty());
+    project.change(id, [](Deviation &deviation) { deviation.undone_on = on("2026-05-20"); });
+    CHECK(weightEffects(project.records, on("2026-05-19")).size() == 1);
+    CHECK(weightEffects(project.records, on("2026-05-20")).empty());
+    project.withdraw(id);
+    CHECK(weightEffects(project.records, on("2026-05-19")).empty());
 }
 
 TEST_CASE("The extremes of AC 43.13-1B figures 10-10 and 10-11 are found by search")
@@ -201,6 +233,8 @@ TEST_CASE("Loads that cannot be, and least loads that are too heavy, are refused
     const Item empty{"empty", 500, 10};
     CHECK_FALSE(extremes(empty, std::vector<Load>{{"fuel", 0, -1, 5}}, 700));
     CHECK_FALSE(extremes(empty, std::vector<Load>{{"pilot", 300, 300, 5}}, 700));
+    // As heavy as is allowed, and no more, is allowed.
+    CHECK(extremes(empty, std::vector<Load>{{"pilot", 200, 200, 5}}, 700)->aft.sum.weight == 700);
     CHECK_FALSE(extremes({"empty", 0, 10}, {}, 700));
 }
 
