@@ -211,6 +211,72 @@ TEST_CASE("What stands in for an estimate is finished steps, else other estimate
     CHECK(left().assemblies.front().steps == std::vector<double>{90});
 }
 
+TEST_CASE("Only finished steps stand in for an estimate, of two the middle between them")
+{
+    Steps steps;
+    const auto begun = steps.step(60);
+    const auto session = steps.project.session(steps.wing, "2026-03-01", 5000);
+    steps.project.change(session, [&](WorkSession &work) { work.step_id = begun; });
+    steps.finish(steps.step(60), "2026-03-02", 90);
+    steps.finish(steps.step(60), "2026-03-03", 110);
+    steps.project.step(steps.wing, "Without estimate");
+    const auto left = workLeft(steps.project.records, on("2026-04-01"), {});
+    CHECK(left.assemblies.front().steps == std::vector<double>{60, 100});
+}
+
+TEST_CASE("A squawk is left from the day it was found until it is fixed or accepted")
+{
+    Steps steps;
+    const auto squawk = steps.project.squawk(steps.wing, "2026-03-05");
+    const auto left = [&](std::string_view day) {
+        return workLeft(steps.project.records, on(day), {}).squawks;
+    };
+    CHECK(left("2026-03-04") == 0);
+    CHECK(left("2026-03-05") == 1);
+    steps.project.change(squawk, [](Squawk &found) { found.accepted_on = on("2026-03-08"); });
+    CHECK(left("2026-03-07") == 1);
+    CHECK(left("2026-03-08") == 0);
+}
+
+TEST_CASE("What is left out by choice takes all that lies in it along, at any depth")
+{
+    Steps steps;
+    auto &project = steps.project;
+    const auto tip = project.part("Tip", steps.wing);
+    const auto fairing = project.part("Fairing", tip);
+    project.step(fairing, "Sand");
+    steps.step(60);
+    const auto left = workLeft(project.records, on("2026-04-01"), {.without = {tip}});
+    CHECK(left.steps == 1);
+    CHECK(left.excluded_steps == 1);
+}
+
+TEST_CASE("The newest weeks can come again like the oldest")
+{
+    // Work in the last of eight weeks only: who never drew that one would never be done.
+    const std::vector<AssemblyWork> work{{Id<Component>{1}, {}, 300}};
+    Futures futures({}, work, {0, 0, 0, 0, 0, 0, 0, 60}, 3);
+    futures.next();
+    REQUIRE(futures.length());
+    CHECK(*futures.length() >= 20);
+}
+
+TEST_CASE("Work without a spread is done on the day on which its last minute falls")
+{
+    Steps steps;
+    const auto squawk = steps.project.squawk(steps.wing, "2026-05-20");
+    const auto finish = [&](std::int64_t minutes) {
+        steps.project.change(squawk,
+                             [&](Squawk &found) { found.estimate_minutes = Minutes{minutes}; });
+        forecast::Options options;
+        options.hours_per_week = 10;
+        return forecast::forecast(steps.project.records, on("2026-06-01"), options).finish->p50;
+    };
+    // 600 minutes a week: 630 are seven days and a third.
+    CHECK(finish(600) == on("2026-06-08"));
+    CHECK(finish(630) == on("2026-06-09"));
+}
+
 TEST_CASE("A log without work lately asks for hours a week, and so does no log that is long")
 {
     Steps steps;

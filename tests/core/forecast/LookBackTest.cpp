@@ -87,6 +87,10 @@ TEST_CASE("A builder who stays as slow as he was is foreseen; one who slows down
     for (std::size_t i = 52; i < 104; ++i)
         tired.work(tired.steps[i], *tired.project.records.find(tired.steps[i])->done_on, 720);
     const auto late = tired.back("2026-01-01");
+    std::int64_t within = 0;
+    for (const Look &look : late.looks)
+        within += look.steps_since > 0 && look.came <= look.said.p80;
+    CHECK(late.within_p80 == within);
     CHECK(late.within_p80 < late.with_outcome / 2);
 }
 
@@ -103,6 +107,53 @@ TEST_CASE("Rework counts among what came; work on other things does not")
     options.draws = 10;
     options.choice.without = {builder.wing};
     CHECK(lookBack(builder.project.records, on("2026-01-01"), options).looks.empty());
+}
+
+TEST_CASE("A squawk that was found after the look is no work of it")
+{
+    Builder builder(1);
+    const auto before = builder.back("2026-01-01").looks.back();
+    REQUIRE(before.day == on("2025-12-01"));
+    const auto fix = [&](std::string_view found) {
+        const auto squawk = builder.project.squawk(builder.wing, found);
+        builder.project.change(squawk, [](Squawk &s) { s.fixed_on = on("2025-12-20"); });
+        const auto work = builder.project.session(builder.wing, "2025-12-20", 100);
+        builder.project.change(work, [&](WorkSession &s) { s.squawk_id = squawk; });
+    };
+    fix("2025-12-10");
+    CHECK(builder.back("2026-01-01").looks.back().came == before.came);
+    fix("2025-11-30");
+    CHECK(builder.back("2026-01-01").looks.back().came == before.came + 100);
+}
+
+TEST_CASE("Work on what was left out by choice is not among what came")
+{
+    Builder builder(1);
+    const auto paint = builder.project.part("Paint");
+    const auto again = builder.project.session(paint, "2025-12-20", 100);
+    builder.project.change(again, [](WorkSession &work) { work.kind = WorkKind::Rework; });
+    Options options;
+    options.draws = 10;
+    const auto came = [&] {
+        return lookBack(builder.project.records, on("2026-01-01"), options).looks.back().came;
+    };
+    const auto all = came();
+    options.choice.without = {paint};
+    CHECK(came() == all - 100);
+}
+
+TEST_CASE("A log that is eight weeks old on the first of a month is looked back at from there")
+{
+    test::ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    project.session(wing, "2024-01-05", 60);
+    project.step(wing, "Step");
+    Options options;
+    options.draws = 10;
+    const auto told = lookBack(project.records, on("2024-03-20"), options);
+    // 2024-01-05 and 56 days.
+    REQUIRE(told.looks.size() == 1);
+    CHECK(told.looks.front().day == on("2024-03-01"));
 }
 
 TEST_CASE("A step that was written down later was not foreseen")
@@ -122,9 +173,11 @@ TEST_CASE("A step that was written down later was not foreseen")
         CHECK(told.looks[i].steps_left == before.looks[i].steps_left + isKnown);
     }
     // Entered after it was done, it stands for work that was always there.
-    builder.project.change(late.id, [](Step &step) { step.done_on = on("2025-03-05"); });
-    CHECK(builder.back("2026-01-01").looks.front().steps_left ==
-          before.looks.front().steps_left + 1);
+    for (const auto *done : {"2025-03-05", "2025-06-10"}) {
+        builder.project.change(late.id, [&](Step &step) { step.done_on = on(done); });
+        CHECK(builder.back("2026-01-01").looks.front().steps_left ==
+              before.looks.front().steps_left + 1);
+    }
 }
 
 TEST_CASE("When nothing is left, the look back knows the day")
