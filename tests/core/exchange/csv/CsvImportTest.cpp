@@ -254,3 +254,27 @@ TEST_CASE("A length of time may be long, and what is wrong with one is said of w
                "or 2h15.",
                "f: row 3: Step 1002 “Paint” has estimate_minutes -120, which is below zero."});
 }
+
+TEST_CASE("A name means the part and the person that count, not ones that were taken back")
+{
+    ProjectBuilder project;
+    const auto first = project.part("Rib");
+    const auto second = project.part("Rib");
+    project.withdraw(first);
+    project.withdraw(project.person("Bo", {Role::Helper}));
+    const auto bo = project.person("Bo", {Role::Helper});
+    const auto plan = planOf(project, RecordType::WorkSession,
+                             "began,minutes,part,workers\n2026-03-14,90,Rib,Bo\n");
+    CHECK(sentences(plan).empty());
+    const auto *session = plan.import.merged.find(Id<WorkSession>{1001});
+    REQUIRE(session);
+    CHECK(session->component_id == second);
+    CHECK(session->workers == std::vector<WorkSession::Worker>{{bo}});
+}
+
+TEST_CASE("Only a length of time may be written with a colon, a number of parts is a number")
+{
+    ProjectBuilder project;
+    const auto plan = planOf(project, RecordType::PartLine, "name,quantity\nBolt,1:30\n");
+    CHECK(fates(plan) == std::vector{Fate::Wrong});
+}
