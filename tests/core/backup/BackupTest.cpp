@@ -1,78 +1,23 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/backup/Backup.h"
+#include "core/backup/BackupChoice.h"
 #include "core/backup/LastBackup.h"
 #include "core/backup/OwnCopies.h"
 #include "core/base/Error.h"
-#include "core/base/Sha256.h"
 #include "core/storage/DatabaseCopies.h"
 #include "core/verify/Verification.h"
-#include "tests/support/TestProject.h"
+#include "tests/support/Shelved.h"
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
-#include <fstream>
 
 using namespace lastrivet;
-using lastrivet::test::TestProject;
+using test::read;
+using test::Shelved;
+using test::write;
 namespace fs = std::filesystem;
-
-namespace {
-
-void write(const fs::path &file, std::string_view text)
-{
-    fs::create_directories(file.parent_path());
-    std::ofstream(file, std::ios::binary) << text;
-}
-
-std::string read(const fs::path &file)
-{
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
-
-std::string hashOf(std::string_view text)
-{
-    return sha256({reinterpret_cast<const std::uint8_t *>(text.data()), text.size()});
-}
-
-/// A project with a part, and a shelf for its backups.
-class Shelved {
-public:
-    Shelved() { m_project.part("Left wing"); }
-
-    TestProject &project() { return m_project; }
-    const fs::path &shelf() const { return m_shelf.path(); }
-    fs::path place() const { return shelf() / "Test.lastrivet"; }
-
-    void photo(const std::string &name, std::string_view content)
-    {
-        write(m_project.folder() / name, content);
-        m_project.change("Photo " + name, [&](Edit &edit) {
-            Media media;
-            media.kind = MediaKind::Photo;
-            media.file = name;
-            media.sha256 = hashOf(content);
-            media.bytes = std::int64_t(content.size());
-            edit.put(media);
-        });
-    }
-    backup::Report backUp(backup::Reading reading = backup::Reading::NewFiles)
-    {
-        return *backup::backUp(m_project.folder(), shelf(), m_project.clock().now(), reading);
-    }
-    backup::Report restore(const fs::path &from, const fs::path &to)
-    {
-        return *backup::restore(from, to, m_project.clock().now());
-    }
-
-private:
-    TestProject m_project;
-    TemporaryFolder m_shelf;
-};
-
-} // namespace
 
 TEST_CASE("A backup is a whole project that verifies, made while the project is open")
 {
@@ -144,6 +89,24 @@ TEST_CASE("A backup refuses the place of another project, and one with changes o
         }
         CHECK_THROWS_WITH(shelved.backUp(), Catch::Contains("changes that this project has not"));
     }
+    SECTION("somebody worked in the backup, and the project went on by more")
+    {
+        {
+            const auto copy =
+                Project::open(shelved.place(), {&shelved.project().clock(), {}, false});
+            REQUIRE(copy->change("Part", [](Edit &edit) {
+                Component part;
+                part.name = "Tail";
+                part.kind = ComponentKind::Part;
+                edit.put(part);
+            }));
+        }
+        shelved.project().part("Right wing");
+        shelved.project().part("Rudder");
+        CHECK_THROWS_WITH(shelved.backUp(), Catch::Contains("changes that this project has not"));
+        const auto copy = Project::open(shelved.place(), {&shelved.project().clock(), {}, true});
+        CHECK(copy->records()->components.size() == 2);
+    }
     SECTION("a folder with something else")
     {
         fs::remove_all(shelved.place());
@@ -202,6 +165,60 @@ TEST_CASE("A backup that is ended early, wherever it was, leaves the one before 
     CHECK(verify(shelved.place()).findings.empty());
 }
 
+TEST_CASE("A first backup that was ended early is no obstacle to the next")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    CHECK_FALSE(backup::backUp(shelved.project().folder(), shelved.shelf(),
+                               shelved.project().clock().now(), backup::Reading::NewFiles,
+                               [](const backup::CopyProgress &) { return false; }));
+    CHECK_FALSE(fs::exists(shelved.place() / "records.db"));
+    CHECK(shelved.backUp().isWhole());
+    CHECK(verify(shelved.place()).findings.empty());
+}
+
+TEST_CASE("A file that no record knows is copied, and again when it says something else")
+{
+    Shelved shelved;
+    write(shelved.project().folder() / "documents/note.txt", "one");
+    CHECK(shelved.backUp().files_copied == 1);
+    CHECK(shelved.backUp().files_kept == 1);
+    write(shelved.project().folder() / "documents/note.txt", "two");
+    CHECK(shelved.backUp().files_copied == 1);
+    CHECK(read(shelved.place() / "documents/note.txt") == "two");
+}
+
+TEST_CASE("A copy that the backup's disk cut short is made again, one it altered is found")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "whole");
+    shelved.backUp();
+    const fs::path copy = shelved.place() / "photos/a.jpg";
+    write(copy, "who");
+    CHECK(shelved.backUp().files_copied == 1);
+    CHECK(read(copy) == "whole");
+    write(copy, "whale");
+    const auto report = shelved.backUp(backup::Reading::EveryFile);
+    CHECK(report.damaged == std::vector<std::string>{"photos/a.jpg"});
+    CHECK(read(copy) == "whole");
+}
+
+TEST_CASE("A copy of a file as it was taken in is not replaced by what the file became")
+{
+    Shelved shelved;
+    shelved.photo("photos/a.jpg", "a");
+    shelved.project().change("Size", [](Edit &edit) {
+        const auto id = edit.records().media.begin()->id;
+        edit.update(id, [](Media &media) { media.bytes.reset(); });
+    });
+    shelved.backUp();
+    write(shelved.project().folder() / "photos/a.jpg", "painted over");
+    const auto report = shelved.backUp();
+    CHECK(report.altered == std::vector<std::string>{"photos/a.jpg"});
+    CHECK(report.files_copied == 0);
+    CHECK(read(shelved.place() / "photos/a.jpg") == "a");
+}
+
 TEST_CASE("The progress of a backup ends at the bytes of all files")
 {
     Shelved shelved;
@@ -220,126 +237,6 @@ TEST_CASE("The progress of a backup ends at the bytes of all files")
                        backup::Reading::EveryFile, follow);
         CHECK(last.bytes_done == 600'001);
     }
-}
-
-TEST_CASE("A photograph that was undone comes back with a restored project")
-{
-    Shelved shelved;
-    shelved.photo("photos/a.jpg", "a");
-    shelved.photo("photos/b.jpg", "b");
-    REQUIRE(shelved.project()->undo());
-    shelved.backUp();
-    const fs::path to = shelved.shelf() / "Again.lastrivet";
-    shelved.restore(shelved.place(), to);
-    const auto again = Project::open(to, {&shelved.project().clock(), {}, false});
-    REQUIRE(again->redo());
-    CHECK(verify(to).findings.empty());
-}
-
-TEST_CASE("A restored project is the one that was backed up, and only goes into a new folder")
-{
-    Shelved shelved;
-    shelved.photo("photos/a.jpg", "a");
-    shelved.backUp();
-    const fs::path to = shelved.shelf() / "Again.lastrivet";
-    const auto report = shelved.restore(shelved.place(), to);
-    CHECK(report.files_copied == 1);
-    CHECK(verify(to).findings.empty());
-    const auto again = Project::open(to, {&shelved.project().clock(), {}, false});
-    CHECK(*again->records() == *shelved.project()->records());
-    CHECK(again->journalHash() == shelved.project()->journalHash());
-    CHECK_FALSE(again->isReadOnly());
-    CHECK_THROWS_AS(shelved.restore(shelved.place(), to), NotWritable);
-}
-
-TEST_CASE("A project that somebody named as an unfinished one is not taken for what a run left")
-{
-    Shelved shelved;
-    shelved.backUp();
-    const fs::path to = shelved.shelf() / "Again.lastrivet";
-    const fs::path other = shelved.shelf() / "Again.lastrivet.unfinished";
-    shelved.restore(shelved.place(), other);
-    CHECK_THROWS_WITH(shelved.restore(shelved.place(), to), Catch::Contains("is in the way"));
-    CHECK(verify(other).findings.empty());
-    CHECK_FALSE(fs::exists(to));
-}
-
-TEST_CASE("What an interrupted run left goes, whether or not it was whole by then")
-{
-    Shelved shelved;
-    shelved.backUp();
-    const fs::path to = shelved.shelf() / "Again.lastrivet";
-    const fs::path left = shelved.shelf() / "Again.lastrivet.unfinished";
-    const bool isWhole = GENERATE(false, true);
-    if (isWhole)
-        shelved.restore(shelved.place(), left);
-    write(left / ".tmp-1-restoring", "");
-    write(left / "photos/left.jpg", "left");
-    shelved.restore(shelved.place(), to);
-    CHECK_FALSE(fs::exists(left));
-    CHECK_FALSE(fs::exists(to / "photos/left.jpg"));
-    for (const auto &entry : fs::directory_iterator(to))
-        CHECK(entry.path().filename().string().find("restoring") == std::string::npos);
-    CHECK(verify(to).findings.empty());
-}
-
-TEST_CASE("An earlier database among a backup's copies can be restored, with the files")
-{
-    Shelved shelved;
-    shelved.photo("photos/a.jpg", "a");
-    shelved.backUp();
-    const auto earlier = shelved.project()->records();
-    shelved.photo("photos/b.jpg", "b");
-    shelved.backUp();
-    const auto copy = fs::directory_iterator(shelved.place() / "backups")->path();
-    const fs::path to = shelved.shelf() / "Earlier.lastrivet";
-    shelved.restore(copy, to);
-    CHECK(*Project::open(to, {&shelved.project().clock(), {}, true})->records() == *earlier);
-    CHECK(read(to / "photos/a.jpg") == "a");
-    CHECK_FALSE(fs::exists(to / "photos/b.jpg"));
-}
-
-TEST_CASE("A project's own database file is restored with what its log holds, and with its files")
-{
-    Shelved shelved;
-    shelved.photo("photos/a.jpg", "a");
-    // The project is open: the newest changes stand in the log beside the file.
-    REQUIRE(fs::file_size(shelved.project().folder() / "records.db-wal") > 0);
-    const fs::path to = shelved.shelf() / "Again.lastrivet";
-    const auto report = shelved.restore(shelved.project().database(), to);
-    CHECK(report.isWhole());
-    CHECK(report.files_copied == 1);
-    const auto again = Project::open(to, {&shelved.project().clock(), {}, true});
-    CHECK(*again->records() == *shelved.project()->records());
-    CHECK(read(to / "photos/a.jpg") == "a");
-    CHECK_THROWS_AS(shelved.restore(shelved.project().database(),
-                                    shelved.project().folder() / "documents/Inside"),
-                    NotWritable);
-}
-
-TEST_CASE("A database that was put aside can be restored beside where it lies")
-{
-    Shelved shelved;
-    shelved.photo("photos/a.jpg", "a");
-    shelved.backUp();
-    const fs::path aside = shelved.shelf() / "desk/records-old.db";
-    fs::create_directories(aside.parent_path());
-    fs::copy_file(shelved.place() / "records.db", aside);
-    const fs::path to = shelved.shelf() / "desk/Again.lastrivet";
-    const auto report = shelved.restore(aside, to);
-    CHECK(report.missing == std::vector<std::string>{"photos/a.jpg"});
-    const auto again = Project::open(to, {&shelved.project().clock(), {}, true});
-    CHECK(*again->records() == *shelved.project()->records());
-}
-
-TEST_CASE("What is no backup leaves no folder behind")
-{
-    Shelved shelved;
-    const fs::path to = shelved.shelf() / "New.lastrivet";
-    write(shelved.shelf() / "text.db", "no database at all");
-    CHECK_THROWS_AS(shelved.restore(shelved.shelf() / "text.db", to), Fault);
-    CHECK_THROWS_AS(shelved.restore(shelved.shelf() / "nowhere", to), Fault);
-    CHECK_FALSE(fs::exists(to));
 }
 
 TEST_CASE("Of a small database a copy is due after each change, of a large one once a day")
@@ -391,4 +288,20 @@ TEST_CASE("The last backup is remembered with the project")
     backup::noteBackup(*shelved.project(), last);
     shelved.project().reopen();
     CHECK(backup::lastBackup(*shelved.project()) == last);
+}
+
+TEST_CASE("A backup is old when more days than allowed went by and something was changed since")
+{
+    Shelved shelved;
+    auto &project = shelved.project();
+    CHECK(backup::standing(*project) == backup::Standing::Never);
+    backup::choose(*project, {shelved.shelf(), true, 7});
+    backup::noteBackup(*project,
+                       {project.clock().now(), shelved.shelf().string(), project->journalHash()});
+    project.clock().set(project.clock().now() + std::chrono::days(8));
+    CHECK(backup::standing(*project) == backup::Standing::Fresh);
+    project.part("Right wing");
+    CHECK(backup::standing(*project) == backup::Standing::Old);
+    project.clock().set(project.clock().now() - std::chrono::days(1));
+    CHECK(backup::standing(*project) == backup::Standing::Fresh);
 }
