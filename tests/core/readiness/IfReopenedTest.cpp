@@ -66,4 +66,27 @@ TEST_CASE("Opening something elsewhere leaves signatures alone and makes its ope
           effect.reachable.end());
 }
 
+TEST_CASE("A signature that is outdated already is not lost by an opening")
+{
+    Signed project;
+    project.records.work_sessions.put({.id = Id<WorkSession>{90},
+                                       .began = WingProject::at("2026-03-13"),
+                                       .component_id = project.rib});
+    CHECK(project.opened(project.tankBaffle, "2026-03-14").signatures.empty());
+}
+
+TEST_CASE("A closed box counts as signed, whatever outdated its signature at the closing")
+{
+    Signed project;
+    project.records.work_sessions.put({.id = Id<WorkSession>{90},
+                                       .began = WingProject::at("2026-03-13"),
+                                       .component_id = project.rib});
+    Closing skin = *project.records.find(project.wingSkin);
+    skin.events = {{WingProject::at("2026-03-13"), {}, {}, "Skin on", false}};
+    project.records.closings.put(skin);
+    const auto effect = project.opened(project.wingSkin, "2026-03-14");
+    REQUIRE(effect.signatures.size() == 1);
+    CHECK(effect.signatures[0].hold_point == project.preCover);
+}
+
 } // namespace lastrivet::readiness

@@ -3,6 +3,7 @@
 #include "core/readiness/Ledger.h"
 
 #include "core/readiness/Readiness.h"
+#include "tests/support/ProjectBuilder.h"
 #include "tests/support/WingProject.h"
 
 #include <catch2/catch.hpp>
@@ -149,4 +150,25 @@ TEST_CASE("The ledger of a closed closing is that of its closing moment")
     });
     // The leak test came six weeks later.
     CHECK(measured->looked_at == 0);
+}
+
+TEST_CASE("A closing at the same part is none of the boxes within that the ledger counts")
+{
+    test::ProjectBuilder project;
+    const auto panel = project.part("Panel");
+    const auto rib = project.part("Rib", panel);
+    const auto outer = project.closing(panel);
+    project.closing(panel, {rib});
+    const auto asOf = test::on("2026-03-14");
+    const auto boxes = [&] {
+        const Answer answer = readiness::readiness(project.records, project.profile, asOf);
+        const auto lines = ledger(*answer.closing(outer), project.records, asOf);
+        return std::find_if(
+                   lines.begin(), lines.end(),
+                   [](const LedgerLine &line) { return line.rule == Rule::InnerClosingOpen; })
+            ->looked_at;
+    };
+    CHECK(boxes() == 0);
+    project.closing(rib);
+    CHECK(boxes() == 1);
 }

@@ -99,3 +99,12 @@ TEST_CASE("Photos that belong nowhere are named")
     project.photo("2026-03-02", {{RecordType::Component, project.rib.value()}});
     CHECK(project.missing().unassigned == std::vector{stray});
 }
+
+TEST_CASE("A picture of a part below shows the part around it too")
+{
+    Wing project;
+    project.session(project.wing, "2026-03-01", 60);
+    CHECK(project.missing().parts == std::vector{project.wing});
+    project.photo("2026-03-02", {{RecordType::Component, project.rib.value()}});
+    CHECK(project.missing().parts.empty());
+}

@@ -121,4 +121,14 @@ TEST_CASE("All typed words have to occur, in whatever field and case")
     CHECK(bench.of({.text = "rib wire"}).empty());
 }
 
+TEST_CASE("What was fixed and verified waits for nobody")
+{
+    Bench bench;
+    Squawk verified = *bench.records.find(Id<Squawk>{2});
+    verified.verified_on = Moment::parse("2026-03-07");
+    bench.put(verified);
+    CHECK(bench.of({.standing = Standing::ToVerify}, "2026-03-06") == Ids{2});
+    CHECK(bench.of({.standing = Standing::ToVerify}, "2026-03-07").empty());
+}
+
 } // namespace lastrivet::readiness

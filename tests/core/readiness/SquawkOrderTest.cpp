@@ -80,4 +80,30 @@ TEST_CASE("The list is that of its moment: found later is not on it, verified la
     CHECK(on("2026-03-12").back().reachable == Reachable::Done);
 }
 
+TEST_CASE("A cosmetic squawk is urgent while nothing stands against the closing over it")
+{
+    Records records;
+    add(records, 1, Severity::Cosmetic, "2026-01-05");
+    Answer answer{*Moment::parse("2026-03-14"), "ca"};
+    ClosingAnswer closing;
+    closing.id = Id<Closing>{70};
+    closing.blockers.push_back(
+        {Rule::OpenSquawk, Weight::Should, {RecordType::Squawk, 1}, std::nullopt, {}});
+    closing.state = State::Clear;
+    answer.closings.push_back(closing);
+    CHECK(squawkOrder(records, answer, answer.as_of).front().reachable == Reachable::NotForLong);
+}
+
+TEST_CASE("A withdrawn squawk is on no list")
+{
+    Records records;
+    add(records, 1, Severity::Workmanship, "2026-01-05");
+    add(records, 2, Severity::Workmanship, "2026-01-05");
+    Squawk squawk = *records.find(Id<Squawk>{1});
+    squawk.withdrawn_on = Moment::parse("2026-01-06");
+    records.put(RecordType::Squawk, &squawk);
+    const Answer answer{*Moment::parse("2026-03-14"), "ca"};
+    CHECK(ids(squawkOrder(records, answer, answer.as_of)) == std::vector<std::int64_t>{2});
+}
+
 } // namespace lastrivet::readiness

@@ -82,3 +82,8 @@ TEST_CASE("Numbers that nest without end, or are none, are told as the text that
     CHECK(added[1].find('"' + deep + '"') != std::string::npos);
     CHECK(added[2].find(R"("0.25 and 0.5")") != std::string::npos);
 }
+
+TEST_CASE("A record is touched once, however many of its rows a change has")
+{
+    CHECK(touchedBy(recorded()) == std::vector<RecordRef>{{RecordType::Person, 5}});
+}

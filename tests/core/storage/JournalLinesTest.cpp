@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Journal.h"
+#include "core/storage/JournalSearch.h"
 #include "tests/support/TestProject.h"
 
 #include <sqlite3.h>
@@ -83,4 +84,18 @@ TEST_CASE("Whoever reads the lines of a journal does not read through its change
     const int forLines = pagesRead(database);
     CHECK(journal.entries().size() == 4);
     CHECK(pagesRead(database) - forLines > 4 * forLines);
+}
+
+TEST_CASE("Other rules are a change of the project, which its history finds")
+{
+    test::TestProject project;
+    auto rules = project->profile();
+    rules.name = "Only an inspector accepts late";
+    project.change("Rules", [&](Edit &edit) { edit.useProfile(rules); });
+    const auto seq = project->journal().back().seq;
+    project.part("Tail");
+    project.close();
+    const auto rows = storage::rowsTouching(reading(project), {RecordRef{RecordType::Project, 1}});
+    REQUIRE_FALSE(rows.empty());
+    CHECK(rows.back() == seq);
 }

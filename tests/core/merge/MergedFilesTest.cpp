@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Sha256.h"
+#include "core/evidence/IntakeStore.h"
+#include "tests/support/TestPictures.h"
+#include "tests/support/TwoCopies.h"
+
+#include <catch2/catch.hpp>
+
+#include <fstream>
+#include <set>
+
+using namespace lastrivet;
+using test::ProjectCopy;
+using test::TwoCopies;
+
+namespace {
+
+std::string read(const std::filesystem::path &file)
+{
+    const auto bytes = test::readBytes(file);
+    return {bytes.begin(), bytes.end()};
+}
+
+/// A photograph of this name in the copy's folder and on its record.
+Id<Media> takeIn(TwoCopies &two, ProjectCopy &copy, const std::string &content)
+{
+    std::filesystem::create_directories(copy.folder() / "photos");
+    std::ofstream(copy.folder() / "photos/rib.jpg", std::ios::binary) << content;
+    two.later(copy);
+    Id<Media> id;
+    copy.change("Photo", [&](Edit &edit) {
+        Media media;
+        media.kind = MediaKind::Photo;
+        media.file = "photos/rib.jpg";
+        media.caption = content;
+        media.sha256 =
+            sha256({reinterpret_cast<const std::uint8_t *>(content.data()), content.size()});
+        media.bytes = std::int64_t(content.size());
+        id = edit.put(media);
+    });
+    return id;
+}
+
+} // namespace
+
+TEST_CASE("Two photographs of one name are both there after a merge, each under its own")
+{
+    TwoCopies two;
+    const auto first = takeIn(two, two.robin, "of Robin");
+    const auto second = takeIn(two, two.kim(), "of Kim");
+    two.mergeBoth();
+    for (auto *copy : {&two.robin, &two.kim()}) {
+        std::set<std::string> names;
+        for (const auto id : {first, second}) {
+            const auto *media = (*copy)->records()->find(id);
+            REQUIRE(media);
+            names.insert(media->file);
+            CHECK(read(copy->folder() / media->file) == media->caption);
+        }
+        CHECK(names.size() == 2);
+    }
+}
+
+TEST_CASE("A file that is not what its record says is not brought by a merge, and told")
+{
+    TwoCopies two;
+    const auto id = takeIn(two, two.kim(), "of Kim");
+    std::ofstream(two.kim().folder() / "photos/rib.jpg", std::ios::binary) << "no more";
+    const auto report = two.robin.merge(two.kim());
+    CHECK(report.files == 0);
+    CHECK(report.missing_files == std::vector<std::string>{"photos/rib.jpg"});
+    REQUIRE(two.robin->records()->find(id));
+    CHECK_FALSE(std::filesystem::exists(two.robin.folder() / "photos/rib.jpg"));
+}
+
+TEST_CASE("Certificate documents of one number keep it: it is the authority's, not ours")
+{
+    TwoCopies two;
+    std::vector<Id<CertificateDocument>> papers;
+    for (auto *copy : {&two.robin, &two.kim()}) {
+        two.later(*copy);
+        copy->change("Paper", [&](Edit &edit) {
+            CertificateDocument paper;
+            paper.key = copy == &two.robin ? "registration" : "noise";
+            paper.number = "T-100";
+            papers.push_back(edit.put(paper));
+        });
+    }
+    two.mergeBoth();
+    for (const auto id : papers) {
+        const auto *paper = two.robin->records()->find(id);
+        REQUIRE(paper);
+        CHECK(paper->number == "T-100");
+    }
+}
