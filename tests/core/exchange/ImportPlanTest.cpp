@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/ImportPlan.h"
 #include "core/exchange/DocumentWriter.h"
+#include "core/profiles/ProfileJson.h"
+#include "core/profiles/ProfileLibrary.h"
 #include "tests/support/ProjectBuilder.h"
 
 #include <catch2/catch.hpp>
@@ -169,4 +171,41 @@ TEST_CASE("Errors of form and of content come together, none twice")
         sentences(planImport(reading, Profile{})) ==
         Said{"f: /components/0/colour: part 1 “Wing”: There is no field of this name.",
              "f: /squawks/0: Squawk 1 “T” names part 7 in component_id, which is not on record."});
+}
+
+TEST_CASE("A document of other rules than the project's own is refused")
+{
+    ProjectBuilder project;
+    project.profile = ProfileLibrary::standard().profile("plain");
+    project.records.project.profile = "plain";
+    project.records.profile_copy = profileJson(project.profile);
+    const Records before = project.records;
+    CHECK(planImport(readingOf(project.records), before, project.profile).errors.empty());
+    auto other = project.profile;
+    other.interior_photos += 1;
+    project.records.profile_copy = profileJson(other);
+    const auto plan = planImport(readingOf(project.records), before, project.profile);
+    CHECK(sentences(plan) == Said{"f: /profile_copy: The project goes by another rule profile."});
+}
+
+TEST_CASE("Only what happened more than a year ahead is told, also in the lists of a record")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto squawk = project.squawk(wing, "2027-03-15");
+    const auto box = project.closing(wing);
+    const auto step = project.step(wing, "Prime");
+    project.change(step, [](Step &s) { s.planned_on = on("2035-01-01"); });
+    const auto told = [&] {
+        const auto plan = planImport(readingOf(project.records), project.profile);
+        return farAhead(plan, on("2026-03-14")).size();
+    };
+    // 366 days after 2026-03-14.
+    CHECK(told() == 0);
+    project.change(squawk, [](Squawk &s) { s.found_on = on("2027-03-16"); });
+    CHECK(told() == 1);
+    project.change(box, [](Closing &c) {
+        c.events = {{on("2027-03-16"), {}, {}, "Skin on", false}};
+    });
+    CHECK(told() == 2);
 }

@@ -94,3 +94,26 @@ TEST_CASE("Certificate documents of one number keep it: it is the authority's, n
         CHECK(paper->number == "T-100");
     }
 }
+
+TEST_CASE("A photograph that both took in is found by its sum under either one's record")
+{
+    TwoCopies two;
+    const auto id = takeIn(two, two.robin, "of both");
+    takeIn(two, two.kim(), "of both");
+    std::filesystem::remove(two.robin.folder() / "photos/rib.jpg");
+    const auto report = two.robin.merge(two.kim());
+    CHECK(report.files == 1);
+    CHECK(report.missing_files.empty());
+    const auto *media = two.robin->records()->find(id);
+    REQUIRE(media);
+    CHECK(read(two.robin.folder() / media->file) == "of both");
+}
+
+TEST_CASE("A merge does not tell of a file that was missing before")
+{
+    TwoCopies two;
+    takeIn(two, two.robin, "of Robin");
+    std::filesystem::remove(two.robin.folder() / "photos/rib.jpg");
+    two.rename(two.kim(), "Left wing");
+    CHECK(two.robin.merge(two.kim()).missing_files.empty());
+}

@@ -87,3 +87,11 @@ TEST_CASE("A record is touched once, however many of its rows a change has")
 {
     CHECK(touchedBy(recorded()) == std::vector<RecordRef>{{RecordType::Person, 5}});
 }
+
+TEST_CASE("A change of a table with more columns than there are is not read")
+{
+    auto database = with(std::string(person) + R"(, "mood" TEXT)", roles);
+    ChangeRecording recording(database);
+    database.run(R"(INSERT INTO "person" ("id","name") VALUES (5,'Robin'))");
+    CHECK_THROWS_AS(touchedBy(recording.changeset()), UnreadableInput);
+}

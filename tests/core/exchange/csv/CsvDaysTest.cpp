@@ -36,4 +36,10 @@ TEST_CASE("What is no day in that order stays, to be refused by name")
     CHECK(rewritten("2026-03-14", DayOrder::DayMonthYear) == "2026-03-14");
 }
 
+TEST_CASE("The years that a day of a list may have begin with 1900")
+{
+    CHECK(rewritten("1/2/1900", DayOrder::MonthDayYear) == "1900-01-02");
+    CHECK(rewritten("1/2/1899", DayOrder::MonthDayYear) == "1/2/1899");
+}
+
 } // namespace lastrivet::exchange
