@@ -11,6 +11,7 @@
 
 #include <chrono>
 #include <map>
+#include <set>
 
 using namespace lastrivet;
 using test::ProjectCopy;
@@ -170,4 +171,143 @@ TEST_CASE("The other copy is only read")
     const auto before = state();
     two.robin.merge(two.kim());
     CHECK(state() == before);
+}
+
+TEST_CASE("A part that another copy's record names stays with all parts around it")
+{
+    TwoCopies two;
+    Id<Component> box;
+    Id<Component> rib;
+    two.later(two.robin);
+    two.robin.change("Box and rib", [&](Edit &edit) {
+        Component part;
+        part.name = "Box";
+        box = edit.put(part);
+        part.name = "Rib";
+        part.parent_id = box;
+        rib = edit.put(part);
+    });
+    ProjectCopy sascha(two.robin, "Sascha");
+    // Once the parts go before the squawk names the inner one, once after.
+    const bool isFirst = GENERATE(true, false);
+    if (isFirst) {
+        two.later(two.robin);
+        REQUIRE(two.robin->undo());
+    }
+    two.later(sascha);
+    sascha.change("Squawk", [&](Edit &edit) {
+        auto made = two.newSquawk(edit, "Crack in the rib");
+        made.component_id = rib;
+        edit.put(made);
+    });
+    if (!isFirst) {
+        two.later(two.robin);
+        REQUIRE(two.robin->undo());
+    }
+    two.robin.merge(sascha);
+    REQUIRE(two.robin->records()->find(rib));
+    CHECK(two.robin->records()->find(rib)->parent_id == box);
+    CHECK(two.robin->records()->find(box));
+    const auto conflicts = two.robin->conflicts();
+    CHECK(std::all_of(conflicts.begin(), conflicts.end(), [](const auto &conflict) {
+        return conflict.kind == ConflictKind::Existence;
+    }));
+}
+
+TEST_CASE("A squawk that another copy put into a list stays when its making was taken back")
+{
+    TwoCopies two;
+    const auto squawk = two.find(two.robin, "Short bolt");
+    ProjectCopy sascha(two.robin, "Sascha");
+    two.later(sascha);
+    sascha.change("Access", [&](Edit &edit) {
+        edit.update(squawk, [&](Squawk &made) { made.needs_access_to = {two.wing}; });
+    });
+    two.later(two.robin);
+    REQUIRE(two.robin->undo());
+    two.robin.merge(sascha);
+    REQUIRE(two.robin->records()->find(squawk));
+    CHECK(two.robin->records()->find(squawk)->needs_access_to == IdSet<Component>{two.wing});
+}
+
+TEST_CASE("Whom another copy made the builder of the project stays when taken back")
+{
+    TwoCopies two;
+    Id<Person> bo;
+    two.later(two.robin);
+    two.robin.change("Bo", [&](Edit &edit) {
+        Person person;
+        person.name = "Bo";
+        person.roles = {Role::Builder};
+        bo = edit.put(person);
+    });
+    ProjectCopy sascha(two.robin, "Sascha");
+    two.later(sascha);
+    sascha.change("Builder", [&](Edit &edit) {
+        auto facts = edit.records().project;
+        facts.builder_id = bo;
+        edit.put(facts);
+    });
+    two.later(two.robin);
+    REQUIRE(two.robin->undo());
+    two.robin.merge(sascha);
+    CHECK(two.robin->records()->find(bo));
+    CHECK(two.robin->records()->project.builder_id == bo);
+    REQUIRE(two.robin->conflicts().size() == 1);
+    CHECK(two.robin->conflicts().front().kind == ConflictKind::Existence);
+}
+
+TEST_CASE("Two lines of a list that both lose are two things to decide")
+{
+    TwoCopies two;
+    two.later(two.robin);
+    Id<Person> bo;
+    Id<WorkSession> session;
+    two.robin.change("Work", [&](Edit &edit) {
+        Person person;
+        person.name = "Bo";
+        person.roles = {Role::Helper};
+        bo = edit.put(person);
+        WorkSession work;
+        work.began = edit.today();
+        work.minutes = Minutes{60};
+        work.component_id = two.wing;
+        work.workers = {{edit.records().people.begin()->id, Minutes{60}}, {bo, Minutes{60}}};
+        session = edit.put(work);
+    });
+    ProjectCopy sascha(two.robin, "Sascha");
+    const auto minutes = [&](ProjectCopy &copy, std::int64_t worked) {
+        two.later(copy);
+        copy.change("Minutes", [&](Edit &edit) {
+            edit.update(session, [&](WorkSession &work) {
+                for (auto &worker : work.workers)
+                    worker.minutes = Minutes{worked};
+            });
+        });
+    };
+    minutes(two.robin, 50);
+    ProjectCopy alex(two.robin, "Alex");
+    minutes(sascha, 40);
+    two.robin.merge(sascha);
+    for (const auto &worker : two.robin->records()->find(session)->workers)
+        CHECK(worker.minutes == Minutes{40});
+    const auto conflicts = two.robin->conflicts();
+    REQUIRE(conflicts.size() == 2);
+    CHECK(conflicts[0].lost == "50");
+    CHECK(conflicts[1].lost == "50");
+    // Who went on from one of the two has settled that one alone.
+    two.later(alex);
+    alex.change("Of Bo", [&](Edit &edit) {
+        edit.update(session, [&](WorkSession &work) {
+            for (auto &worker : work.workers) {
+                if (worker.person_id == bo)
+                    worker.minutes = Minutes{45};
+            }
+        });
+    });
+    two.robin.merge(alex);
+    std::multiset<std::string> lost;
+    for (const auto &conflict : two.robin->conflicts())
+        lost.insert(conflict.lost.value_or(""));
+    CHECK(lost == std::multiset<std::string>{"40", "50"});
 }
