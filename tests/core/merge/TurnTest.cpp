@@ -1,0 +1,146 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Sha256.h"
+#include "tests/support/TwoCopies.h"
+
+#include <catch2/catch.hpp>
+
+#include <fstream>
+
+using namespace lastrivet;
+using test::ProjectCopy;
+using test::TwoCopies;
+
+namespace {
+
+/// The same photograph, taken in by a copy.
+void takeIn(TwoCopies &two, ProjectCopy &copy)
+{
+    const std::string content = "of both";
+    std::filesystem::create_directories(copy.folder() / "photos");
+    std::ofstream(copy.folder() / "photos/rib.jpg", std::ios::binary) << content;
+    two.later(copy);
+    copy.change("Photo", [&](Edit &edit) {
+        Media media;
+        media.kind = MediaKind::Photo;
+        media.file = "photos/rib.jpg";
+        media.sha256 =
+            sha256({reinterpret_cast<const std::uint8_t *>(content.data()), content.size()});
+        edit.put(media);
+    });
+}
+
+} // namespace
+
+TEST_CASE("A photograph that both took in goes when both took that back, not when one did")
+{
+    TwoCopies two;
+    takeIn(two, two.robin);
+    takeIn(two, two.kim());
+    two.later(two.kim());
+    REQUIRE(two.kim()->undo());
+    const bool isUndoneByBoth = GENERATE(false, true);
+    if (isUndoneByBoth) {
+        two.later(two.robin);
+        REQUIRE(two.robin->undo());
+    }
+    two.mergeBoth();
+    CHECK(two.robin->records()->media.size() == (isUndoneByBoth ? 0 : 1));
+    CHECK(two.robin->conflicts().empty());
+}
+
+TEST_CASE("A record that both made alike, as by one import, keeps what one went on to")
+{
+    TwoCopies two;
+    Component rib;
+    rib.id = Id<Component>{777};
+    rib.name = "Rib";
+    for (auto *copy : {&two.robin, &two.kim()}) {
+        if (copy == &two.kim()) {
+            two.later(two.robin);
+            two.robin.change("Renamed", [&](Edit &edit) {
+                edit.update(rib.id, [](Component &part) { part.name = "Rib 3"; });
+            });
+        }
+        two.later(*copy);
+        copy->change("Import", [&](Edit &edit) { edit.putAny(Component::type, &rib); });
+    }
+    two.mergeBoth();
+    REQUIRE(two.robin->records()->find(rib.id));
+    CHECK(two.robin->records()->find(rib.id)->name == "Rib 3");
+    CHECK(two.robin->conflicts().empty());
+}
+
+TEST_CASE("Who changed a number that a merge made free anew has nothing to decide")
+{
+    TwoCopies two;
+    const auto first = two.find(two.robin, "Gouge in the spar cap");
+    const auto second = two.find(two.kim(), "Short bolt");
+    REQUIRE(two.kim()->records()->find(second)->number == "2");
+    two.later(two.kim());
+    two.kim().change("Number", [&](Edit &edit) {
+        edit.update(second, [](Squawk &squawk) { squawk.number = "7"; });
+    });
+    two.mergeBoth();
+    CHECK(two.robin->records()->find(first)->number == "2");
+    CHECK(two.robin->records()->find(second)->number == "7");
+    CHECK(two.robin->conflicts().empty());
+}
+
+TEST_CASE("Who went on from his own change that was set aside has that alone to decide")
+{
+    TwoCopies two;
+    two.part(two.robin, "Rib three", "R3");
+    for (const std::string code : {"R3", "W9"}) {
+        two.later(two.kim());
+        two.kim().change("Code " + code, [&](Edit &edit) {
+            edit.update(two.wing, [&](Component &part) { part.code = code; });
+        });
+    }
+    two.mergeBoth();
+    CHECK(two.wingOf(two.robin).code == "W9");
+    const auto conflicts = two.robin->conflicts();
+    REQUIRE(conflicts.size() == 1);
+    CHECK(conflicts.front().kind == ConflictKind::SetAside);
+}
+
+TEST_CASE("A worker whose minutes one copy changed stays when the other takes him out")
+{
+    TwoCopies two;
+    Id<Person> bo;
+    Id<WorkSession> session;
+    two.later(two.robin);
+    two.robin.change("Work", [&](Edit &edit) {
+        Person person;
+        person.name = "Bo";
+        person.roles = {Role::Helper};
+        bo = edit.put(person);
+        WorkSession work;
+        work.began = edit.today();
+        work.minutes = Minutes{60};
+        work.component_id = two.wing;
+        work.workers = {{edit.records().people.begin()->id, Minutes{60}}, {bo, Minutes{60}}};
+        session = edit.put(work);
+    });
+    ProjectCopy sascha(two.robin, "Sascha");
+    two.later(sascha);
+    sascha.change("Minutes", [&](Edit &edit) {
+        edit.update(session, [&](WorkSession &work) {
+            for (auto &worker : work.workers) {
+                if (worker.person_id == bo)
+                    worker.minutes = Minutes{20};
+            }
+        });
+    });
+    two.later(two.robin);
+    two.robin.change("Without Bo", [&](Edit &edit) {
+        edit.update(session, [&](WorkSession &work) {
+            std::erase_if(work.workers, [&](const auto &worker) { return worker.person_id == bo; });
+        });
+    });
+    two.robin.merge(sascha);
+    const auto &workers = two.robin->records()->find(session)->workers;
+    REQUIRE(workers.size() == 2);
+    for (const auto &worker : workers)
+        CHECK(worker.minutes == Minutes{worker.person_id == bo ? 20 : 60});
+}
