@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/backup/Backup.h"
 #include "core/base/Error.h"
+#include "core/storage/WriterLock.h"
 #include "core/verify/Verification.h"
 #include "tests/support/Shelved.h"
 
@@ -143,4 +144,18 @@ TEST_CASE("What is no backup leaves no folder behind")
     CHECK_THROWS_AS(shelved.restore(shelved.shelf() / "text.db", to), Fault);
     CHECK_THROWS_AS(shelved.restore(shelved.shelf() / "nowhere", to), Fault);
     CHECK_FALSE(fs::exists(to));
+}
+
+TEST_CASE("What another program is restoring just now is not taken for a leftover")
+{
+    Shelved shelved;
+    shelved.backUp();
+    const fs::path to = shelved.shelf() / "Again.lastrivet";
+    const fs::path left = shelved.shelf() / "Again.lastrivet.unfinished";
+    write(left / ".tmp-1-restoring", "");
+    const auto held =
+        storage::WriterLock::take(left / "records.lock", shelved.project().clock().now());
+    REQUIRE(held);
+    CHECK_THROWS_WITH(shelved.restore(shelved.place(), to), Catch::Contains("is in the way"));
+    CHECK(fs::exists(left / ".tmp-1-restoring"));
 }

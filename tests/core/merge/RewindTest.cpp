@@ -77,3 +77,36 @@ TEST_CASE("A merge is of later than all that was there, also when the clock was 
     CHECK(two.robin->journal().back().kind == ChangeKind::Merge);
     CHECK(two.robin->journal().back().stamp > last);
 }
+
+TEST_CASE("Two copies that merged the same third one keep what it brought when they merge")
+{
+    TwoCopies two;
+    two.rename(two.kim(), "Left wing");
+    ProjectCopy alex(two.robin, "Alex");
+    two.robin.merge(two.kim());
+    alex.merge(two.kim());
+    two.note(two.robin, "Primed");
+    const auto rib = two.part(alex, "Rib");
+    two.robin.merge(alex);
+    CHECK(two.wingOf(two.robin).name == "Left wing");
+    CHECK(two.wingOf(two.robin).note == "Primed");
+    CHECK(two.robin->records()->find(rib));
+    CHECK(two.robin->conflicts().empty());
+}
+
+TEST_CASE("The later of two changes stands after any number of merges, and the other is told once")
+{
+    TwoCopies two;
+    two.rename(two.kim(), "Left wing");
+    two.rename(two.robin, "Port wing");
+    ProjectCopy alex(two.robin, "Alex");
+    two.robin.merge(two.kim());
+    alex.merge(two.kim());
+    two.note(two.robin, "Primed");
+    two.part(alex, "Rib");
+    two.robin.merge(alex);
+    CHECK(two.wingOf(two.robin).name == "Port wing");
+    const auto conflicts = two.robin->conflicts();
+    REQUIRE(conflicts.size() == 1);
+    CHECK(conflicts.front().lost == "\"Left wing\"");
+}

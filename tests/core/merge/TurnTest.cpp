@@ -14,7 +14,7 @@ using test::TwoCopies;
 namespace {
 
 /// The same photograph, taken in by a copy.
-void takeIn(TwoCopies &two, ProjectCopy &copy)
+void takeIn(TwoCopies &two, ProjectCopy &copy, std::string_view note = {})
 {
     const std::string content = "of both";
     std::filesystem::create_directories(copy.folder() / "photos");
@@ -24,6 +24,7 @@ void takeIn(TwoCopies &two, ProjectCopy &copy)
         Media media;
         media.kind = MediaKind::Photo;
         media.file = "photos/rib.jpg";
+        media.note = note;
         media.sha256 =
             sha256({reinterpret_cast<const std::uint8_t *>(content.data()), content.size()});
         edit.put(media);
@@ -143,4 +144,18 @@ TEST_CASE("A worker whose minutes one copy changed stays when the other takes hi
     REQUIRE(workers.size() == 2);
     for (const auto &worker : workers)
         CHECK(worker.minutes == Minutes{worker.person_id == bo ? 20 : 60});
+}
+
+TEST_CASE("Of a photograph that both took in and wrote about, both notes are told")
+{
+    TwoCopies two;
+    takeIn(two, two.robin, "Primed");
+    takeIn(two, two.kim(), "Etched");
+    two.mergeBoth();
+    REQUIRE(two.robin->records()->media.size() == 1);
+    CHECK(two.robin->records()->media.begin()->note == "Primed");
+    const auto conflicts = two.robin->conflicts();
+    REQUIRE(conflicts.size() == 1);
+    CHECK(conflicts.front().field == "note");
+    CHECK(conflicts.front().lost == "\"Etched\"");
 }

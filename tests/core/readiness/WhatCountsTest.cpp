@@ -168,3 +168,18 @@ TEST_CASE("A part in one that was taken back stands by itself")
     const auto own = bench.closing(bench.rib);
     CHECK(bench.ask(day).closing(own)->reach == IdSet<Component>{bench.rib});
 }
+
+TEST_CASE("Blockers of one rule and one id stand in the order of their records' names")
+{
+    RuleBench bench(Rule::FiledAbove);
+    const auto squawk = bench.squawk(bench.wing, "2026-03-01");
+    const Id<Deviation> id{squawk.value()};
+    bench.add(Deviation{
+        .id = id, .number = "1", .component_ids = {bench.wing}, .raised_on = on("2026-03-01")});
+    std::vector<RecordType> types;
+    for (const auto &blocker : bench.askBox(day).blockers) {
+        if (blocker.rule == Rule::FiledAbove)
+            types.push_back(blocker.record.type);
+    }
+    CHECK(types == std::vector{RecordType::Deviation, RecordType::Squawk});
+}
