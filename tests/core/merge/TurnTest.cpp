@@ -5,6 +5,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <fstream>
 
 using namespace lastrivet;
@@ -158,4 +159,57 @@ TEST_CASE("Of a photograph that both took in and wrote about, both notes are tol
     REQUIRE(conflicts.size() == 1);
     CHECK(conflicts.front().field == "note");
     CHECK(conflicts.front().lost == "\"Etched\"");
+}
+
+TEST_CASE("A line of a list is found where another copy's removal of a line before it moved it")
+{
+    TwoCopies two;
+    Id<Tool> wrench;
+    two.later(two.robin);
+    two.robin.change("Wrench", [&](Edit &edit) {
+        Tool tool;
+        tool.name = "Torque wrench";
+        for (const auto *day : {"2024-01-10", "2025-01-10", "2026-01-10"}) {
+            const auto calibrated = *Moment::parse(day);
+            tool.calibrations.push_back({calibrated, calibrated.plusDays(365), {}});
+        }
+        wrench = edit.put(tool);
+    });
+    ProjectCopy sascha(two.robin, "Sascha");
+    two.later(two.robin);
+    two.robin.change("Without the first", [&](Edit &edit) {
+        edit.update(wrench, [](Tool &tool) { tool.calibrations.erase(tool.calibrations.begin()); });
+    });
+    const auto due = *Moment::parse("2025-07-10");
+    two.later(sascha);
+    sascha.change("Due earlier", [&](Edit &edit) {
+        edit.update(wrench, [&](Tool &tool) { tool.calibrations[1].due_on = due; });
+    });
+    two.robin.merge(sascha);
+    const auto &calibrations = two.robin->records()->find(wrench)->calibrations;
+    REQUIRE(calibrations.size() == 2);
+    CHECK(calibrations[0].calibrated_on == Moment::parse("2025-01-10"));
+    CHECK(calibrations[0].due_on == due);
+    CHECK(calibrations[1].calibrated_on == Moment::parse("2026-01-10"));
+    CHECK(calibrations[1].due_on == Moment::parse("2027-01-10"));
+}
+
+TEST_CASE("What was decided stays decided when somebody went on from what lost")
+{
+    TwoCopies two;
+    two.rename(two.robin, "Port wing");
+    ProjectCopy alex(two.robin, "Alex");
+    two.rename(two.kim(), "Left wing");
+    two.mergeBoth();
+    const auto id = two.robin->conflicts().front().id;
+    two.later(two.robin);
+    REQUIRE(two.robin->decide(id, ConflictDecision::Kept));
+    two.rename(alex, "Starboard wing");
+    two.robin.merge(alex);
+    CHECK(two.wingOf(two.robin).name == "Starboard wing");
+    const auto conflicts = two.robin->conflicts();
+    const auto decided = std::find_if(conflicts.begin(), conflicts.end(),
+                                      [id](const auto &conflict) { return conflict.id == id; });
+    REQUIRE(decided != conflicts.end());
+    CHECK(decided->decision == ConflictDecision::Kept);
 }
