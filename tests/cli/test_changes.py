@@ -120,7 +120,7 @@ class Log(TerminalTest):
             hold_points=[{"id": 60, "closing_id": LEFT_SKIN, "kind": "pre_cover",
                           "signer_role": "inspector"}],
             sign_offs=[{"id": 61, "hold_point_id": 60, "person_id": INSPECTOR,
-                        "signed_on": "2026-02-10"}]))
+                        "signed_on": "2026-02-10", "result": "accepted"}]))
         entry = ("log", self.project, "--component", "LW-R1", "--minutes", "5", "--note", "x",
                  "--began", "2026-02-11")
         lines = self.ask(*entry).out.splitlines()

@@ -160,5 +160,6 @@ TEST_CASE("What is open out of reach is told in the words of its rule")
     };
     CHECK(isTold("Squawk 30, Drain of the tank blocked in LW-T: fixed, not verified"));
     CHECK(isTold("Fastener at Filler in LW-T: finger-tight, fitted but not torqued"));
-    CHECK(isTold("Leak test, pressure kept in LW-T: the last measurement is outside its limits"));
+    CHECK(isTold("Leak test, pressure kept in LW-T: the last measurement is 18 kPa, outside its "
+                 "limits (at least 20 kPa)"));
 }
