@@ -30,8 +30,10 @@
 #include <QPointer>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
+#include <QStyle>
 
 namespace lastrivet::ui {
 
@@ -131,6 +133,14 @@ void MainWindow::restorePlace()
 {
     resize(1280, 800);
     restoreGeometry(m_surroundings.settings.value(placeKey).toByteArray());
+    if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
+        return;
+    // What lies beyond the screen's edge, the foot with all complaints for one, nobody sees. How
+    // wide the desktop's frame is shows only later.
+    const int frame = style()->pixelMetric(QStyle::PM_MdiSubWindowFrameWidth, nullptr, this);
+    const int title = style()->pixelMetric(QStyle::PM_TitleBarHeight, nullptr, this);
+    const QSize room = screen()->availableGeometry().size();
+    resize(size().boundedTo(room - QSize(2 * frame, title + 2 * frame)));
 }
 
 void MainWindow::closeEvent(QCloseEvent *event)
