@@ -9,6 +9,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <vector>
+
 namespace lastrivet::ui {
 
 ActForm::ActForm(const QString &doWords, QWidget *parent)
@@ -102,6 +104,44 @@ void ActForm::keyPressEvent(QKeyEvent *event)
         tryToPerform();
     else
         Unfinished::keyPressEvent(event);
+}
+
+void ActForm::showEvent(QShowEvent *event)
+{
+    putButtonsLast();
+    Unfinished::showEvent(event);
+}
+
+/// Fields may have been made since it was shown.
+bool ActForm::focusNextPrevChild(bool next)
+{
+    putButtonsLast();
+    return Unfinished::focusNextPrevChild(next);
+}
+
+void ActForm::putButtonsLast()
+{
+    QWidget *last = nullptr;
+    std::vector<QWidget *> later;
+    bool isBeyond = false;
+    for (QWidget *each = nextInFocusChain(); each != this; each = each->nextInFocusChain()) {
+        isBeyond = isBeyond || !isAncestorOf(each);
+        const bool isField = each != m_leave && each != m_do && isAncestorOf(each) &&
+                             each->focusPolicy() & Qt::TabFocus && !each->focusProxy();
+        if (isField && isBeyond)
+            later.push_back(each);
+        else if (isField)
+            last = each;
+    }
+    // A field made afterwards would come behind all that lies around the form.
+    for (QWidget *each : later) {
+        setTabOrder(last, each);
+        last = each;
+    }
+    if (!last)
+        return;
+    setTabOrder(last, m_leave);
+    setTabOrder(m_leave, m_do);
 }
 
 } // namespace lastrivet::ui

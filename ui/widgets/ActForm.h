@@ -41,8 +41,13 @@ protected:
     /// Performs, and goes when that was done.
     void tryToPerform();
     void keyPressEvent(QKeyEvent *event) override;
+    void showEvent(QShowEvent *event) override;
+    bool focusNextPrevChild(bool next) override;
 
 private:
+    /// The Tab key comes to the buttons behind the fields, though they are made before them.
+    void putButtonsLast();
+
     QLabel *m_title;
     QFormLayout *m_fields;
     QLabel *m_hint;

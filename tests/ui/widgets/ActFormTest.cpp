@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/ActForm.h"
+
+#include "tests/ui/support/Workshop.h"
+#include "ui/widgets/PersonBox.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include <catch2/catch.hpp>
+
+#include <initializer_list>
+
+namespace lastrivet::ui {
+
+namespace {
+
+/// A form with a field of each kind: a line, a box to type in, and a line with a button beside it.
+class Sample final : public ActForm {
+public:
+    explicit Sample(QWidget *parent)
+        : ActForm(QStringLiteral("Record"), parent)
+        , m_title(new QLineEdit(this))
+        , m_who(new PersonBox(this))
+        , m_place(new QWidget(this))
+    {
+        addField(QStringLiteral("Title"), m_title);
+        addField(QStringLiteral("Who"), m_who);
+        addField(QStringLiteral("Place"), m_place);
+        auto *line = new QLineEdit(m_place);
+        line->setAccessibleName(QStringLiteral("Folder"));
+        auto *choose = new QPushButton(QStringLiteral("Choose…"), m_place);
+        auto *layout = new QHBoxLayout(m_place);
+        layout->addWidget(line);
+        layout->addWidget(choose);
+    }
+    void addLater()
+    {
+        auto *later = new QLineEdit(this);
+        addField(QStringLiteral("Later"), later);
+        later->show();
+    }
+    QLineEdit &first() { return *m_title; }
+
+protected:
+    bool perform() override { return false; }
+
+private:
+    QLineEdit *m_title;
+    PersonBox *m_who;
+    QWidget *m_place;
+};
+
+struct Place {
+    Place()
+    {
+        test::theme();
+        auto *layout = new QVBoxLayout(&window);
+        layout->addWidget(form);
+        layout->addWidget(after);
+        after->setAccessibleName(QStringLiteral("Below"));
+        window.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&window));
+        QApplication::setActiveWindow(&window);
+    }
+    /// What the Tab key comes to, from the first field until below the form.
+    QStringList way()
+    {
+        form->first().setFocus();
+        QStringList names;
+        for (int i = 0; i < 12 && QApplication::focusWidget() != after; ++i) {
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+            const auto *button = qobject_cast<QPushButton *>(QApplication::focusWidget());
+            names << (button ? button->text() : QApplication::focusWidget()->accessibleName());
+        }
+        return names;
+    }
+
+    QWidget window;
+    Sample *form = new Sample(&window);
+    QLineEdit *after = new QLineEdit(&window);
+};
+
+QStringList words(std::initializer_list<const char *> texts)
+{
+    QStringList all;
+    for (const char *text : texts)
+        all << QString::fromUtf8(text);
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("The Tab key goes through the fields of a form, then its buttons, and out of it")
+{
+    Place place;
+    CHECK(place.way() == words({"Who", "Folder", "Choose…", "Cancel", "Record", "Below"}));
+    place.form->addLater();
+    CHECK(place.way() == words({"Who", "Folder", "Choose…", "Later", "Cancel", "Record", "Below"}));
+}
+
+} // namespace lastrivet::ui
