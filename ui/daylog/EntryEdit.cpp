@@ -85,21 +85,6 @@ void EntryEdit::take(int row)
     setCursorPosition(m_begin + int(word.size()) + (rest.isEmpty() ? 2 : 0));
 }
 
-bool EntryEdit::event(QEvent *event)
-{
-    if (event->type() == QEvent::ShortcutOverride) {
-        // With nothing of its own to take back or do again, the line leaves the key to the project.
-        const auto *key = static_cast<QKeyEvent *>(event);
-        const bool isOfProject = (key->matches(QKeySequence::Undo) && !isUndoAvailable()) ||
-                                 (key->matches(QKeySequence::Redo) && !isRedoAvailable());
-        if (isOfProject) {
-            event->ignore();
-            return true;
-        }
-    }
-    return QLineEdit::event(event);
-}
-
 void EntryEdit::keyPressEvent(QKeyEvent *event)
 {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

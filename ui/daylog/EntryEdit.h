@@ -31,7 +31,6 @@ protected:
     virtual entry::PartWords partWords(std::string_view line, std::size_t cursor,
                                        const entry::PartFinder &finder) const;
     Session &session() const { return m_session; }
-    bool event(QEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
 
 private:

@@ -14,6 +14,9 @@ namespace lastrivet::ui {
 ///
 /// A click chooses a row and no more, whatever the desktop is used to: what opens a row leads away
 /// from the list, or into a form, and several rows could not be chosen.
+///
+/// Undo and redo are the project's wherever a field has nothing of its own to take back, and Enter
+/// presses the button that has the keyboard, as the space bar does.
 class PlainStyle final : public QProxyStyle {
     Q_OBJECT
 
@@ -25,6 +28,9 @@ public:
     int styleHint(StyleHint hint, const QStyleOption *option, const QWidget *widget,
                   QStyleHintReturn *returned) const override;
     bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    static bool passesBy(QObject *watched, QEvent *event);
 };
 
 } // namespace lastrivet::ui

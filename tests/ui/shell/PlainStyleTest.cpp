@@ -11,8 +11,12 @@
 
 #include <QApplication>
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QProxyStyle>
+#include <QPushButton>
 #include <QSettings>
 #include <QSpinBox>
 #include <QTest>
@@ -23,6 +27,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -162,6 +167,59 @@ TEST_CASE("The wheel changes no choice and no number on its way over a form")
     }
     CHECK(choice->currentIndex() == 0);
     CHECK(number->value() == 7);
+}
+
+TEST_CASE("Enter presses the button that has the keyboard, and none from a line")
+{
+    test::theme();
+    QWidget form;
+    auto *column = new QVBoxLayout(&form);
+    auto *line = new QLineEdit(&form);
+    auto *button = new QPushButton(QStringLiteral("Record"), &form);
+    column->addWidget(line);
+    column->addWidget(button);
+    int pressed = 0;
+    QObject::connect(button, &QPushButton::clicked, &form, [&pressed] { ++pressed; });
+    form.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&form));
+    QTest::keyClick(line, Qt::Key_Return);
+    CHECK(pressed == 0);
+    QTest::keyClick(button, Qt::Key_Return);
+    CHECK(pressed == 1);
+    QTest::keyClick(button, Qt::Key_Enter, Qt::KeypadModifier);
+    CHECK(pressed == 2);
+    QTest::keyClick(button, Qt::Key_Return, Qt::ControlModifier);
+    QKeyEvent held(QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier, QString(), true);
+    QCoreApplication::sendEvent(button, &held);
+    CHECK(pressed == 2);
+}
+
+TEST_CASE("A field without anything of its own to take back leaves undo to the project")
+{
+    test::theme();
+    QWidget form;
+    auto *column = new QVBoxLayout(&form);
+    auto *box = new QComboBox(&form);
+    box->setEditable(true);
+    const std::vector<QWidget *> fields{new QLineEdit(&form), box, new QSpinBox(&form),
+                                        new QPlainTextEdit(&form)};
+    for (QWidget *field : fields)
+        column->addWidget(field);
+    form.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&form));
+    QApplication::setActiveWindow(&form);
+    for (QWidget *field : fields) {
+        INFO(field->metaObject()->className());
+        const auto takes = [field] {
+            QKeyEvent asked(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+            QCoreApplication::sendEvent(field, &asked);
+            return asked.isAccepted();
+        };
+        field->setFocus();
+        CHECK_FALSE(takes());
+        QTest::keyClicks(field, QStringLiteral("1"));
+        CHECK(takes());
+    }
 }
 
 TEST_CASE("A label and a tip show markup as it is written")

@@ -3,7 +3,10 @@
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WholeWindow.h"
 #include "ui/shell/MainWindow.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/ProjectView.h"
 
+#include <QLineEdit>
 #include <QScreen>
 #include <QSettings>
 #include <QTest>
@@ -30,6 +33,32 @@ TEST_CASE("The window is not larger than its screen, also where it was when it w
         {opened.settings, opened.workshop.executor, test::theme(), opened.workshop.clock}};
     CHECK(again.width() <= room.width());
     CHECK(again.height() < room.height());
+}
+
+TEST_CASE("Undo takes back what was changed last, also while the keyboard is in an empty line")
+{
+    Opened opened;
+    opened.openAndShow();
+    ProjectView &view = *opened.window.view();
+    view.open(PageId::Squawks);
+    view.session().change(QStringLiteral("Squawk renamed"), [&](Edit &edit) {
+        edit.update(opened.workshop.squawk, [](Squawk &squawk) { squawk.title = "Dent"; });
+    });
+    const auto title = [&] {
+        return view.session().records()->find(opened.workshop.squawk)->title;
+    };
+    REQUIRE(title() == "Dent");
+    QLineEdit *line = nullptr;
+    for (QLineEdit *each : view.page(PageId::Squawks).findChildren<QLineEdit *>()) {
+        if (!line && each->isVisible() && each->isEnabled() && each->text().isEmpty())
+            line = each;
+    }
+    REQUIRE(line);
+    line->setFocus();
+    QTest::keyClick(line, Qt::Key_Z, Qt::ControlModifier);
+    CHECK(title() == "Overdriven rivet at rib 3");
+    QTest::keyClick(line, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    CHECK(title() == "Dent");
 }
 
 } // namespace lastrivet::ui
