@@ -48,6 +48,8 @@ QCheckBox::indicator, QAbstractItemView::indicator { border-radius: 2px; }
 QRadioButton::indicator { border-radius: 7px; }
 QCheckBox::indicator:checked, QAbstractItemView::indicator:checked {
     image: url(:/icons/controls/@tick.svg); background: @accent; border-color: @accent; }
+QCheckBox::indicator:indeterminate, QAbstractItemView::indicator:indeterminate {
+    image: url(:/icons/controls/@partly.svg); background: @accent; border-color: @accent; }
 QRadioButton::indicator:checked { border: 4px solid @accent; width: 8px; height: 8px; }
 QCheckBox:focus, QRadioButton:focus { border: 2px solid @accent; border-radius: 3px; }
 QCheckBox, QRadioButton { border: 2px solid transparent; padding: 1px 3px; }
@@ -94,6 +96,7 @@ QString styleSheetOf(const Colours &colours)
         {"@text", colours.text.name()},
         {"@quiet", colours.quietText.name()},
         {"@window", colours.window.name()},
+        {"@partly", isDark ? QStringLiteral("partly_dark") : QStringLiteral("partly_light")},
         {"@tick", isDark ? QStringLiteral("tick_dark") : QStringLiteral("tick_light")},
     };
     QString sheet = QString::fromLatin1(rules);

@@ -10,6 +10,7 @@
 #include <QImage>
 #include <QPalette>
 #include <QScrollBar>
+#include <QTreeWidget>
 #include <QWidget>
 
 #include <catch2/catch.hpp>
@@ -59,6 +60,36 @@ TEST_CASE("The handle of a scroll bar is seen as a shape, 3 : 1, in the light an
         // ColoursTest holds the one against the other.
         CHECK(at(30).name().toStdString() == theme.colours().border.name().toStdString());
         CHECK(at(190).name().toStdString() == theme.colours().window.name().toStdString());
+    }
+    theme.choose(before);
+}
+
+TEST_CASE("A row of which a part is ticked is told from one that is not, in light and in dark")
+{
+    Theme &theme = test::theme();
+    const auto before = theme.choice();
+    const auto choice = GENERATE(Theme::Choice::Light, Theme::Choice::Dark);
+    theme.choose(choice);
+    {
+        QTreeWidget tree;
+        tree.resize(240, 160);
+        const QRgb accent = theme.colours().accent.rgb();
+        const auto inked = [&](Qt::CheckState state) {
+            tree.clear();
+            auto *item = new QTreeWidgetItem(&tree, {QStringLiteral("Wing")});
+            item->setCheckState(0, state);
+            const QRect place = tree.visualItemRect(item);
+            const QImage image = tree.viewport()->grab(place).toImage();
+            int count = 0;
+            for (int x = 0; x < image.width(); ++x) {
+                for (int y = 0; y < image.height(); ++y)
+                    count += image.pixel(x, y) == accent ? 1 : 0;
+            }
+            return count;
+        };
+        CHECK(inked(Qt::Unchecked) == 0);
+        CHECK(inked(Qt::PartiallyChecked) > 50);
+        CHECK(inked(Qt::Checked) > 50);
     }
     theme.choose(before);
 }
