@@ -16520,10 +16520,6 @@
 <context>
     <name>lastrivet::ui::NoticeBars</name>
     <message>
-        <source>To read only. %1</source>
-        <translation>Nur zum Lesen. %1</translation>
-    </message>
-    <message>
         <source>Merge it</source>
         <translation>Zusammenführen</translation>
     </message>
@@ -16550,6 +16546,22 @@
     <message>
         <source>Verify records and files</source>
         <translation>Aufzeichnungen und Dateien nachprüfen</translation>
+    </message>
+    <message>
+        <source>To read only, as the records were when this was opened (%1). %2</source>
+        <translation>Nur zum Lesen, so wie die Einträge beim Öffnen waren (%1). %2</translation>
+    </message>
+    <message>
+        <source>Open it anew</source>
+        <translation>Neu öffnen</translation>
+    </message>
+    <message>
+        <source>Shows what was changed since, and can write when nothing stands against that any more.</source>
+        <translation>Zeigt, was seither geändert wurde, und kann schreiben, wenn nichts mehr dagegen steht.</translation>
+    </message>
+    <message>
+        <source>The records have been changed since this was opened (%1), and are shown as they were then. To read only. %2</source>
+        <translation>Seit dem Öffnen (%1) wurde etwas geändert; gezeigt wird der Stand von damals. Nur zum Lesen. %2</translation>
     </message>
 </context>
 <context>

@@ -16524,10 +16524,6 @@
 <context>
     <name>lastrivet::ui::NoticeBars</name>
     <message>
-        <source>To read only. %1</source>
-        <translation>Lecture seule. %1</translation>
-    </message>
-    <message>
         <source>Merge it</source>
         <translation>Fusionner</translation>
     </message>
@@ -16554,6 +16550,22 @@
     <message>
         <source>Verify records and files</source>
         <translation>Vérifier dossiers et fichiers</translation>
+    </message>
+    <message>
+        <source>To read only, as the records were when this was opened (%1). %2</source>
+        <translation>En lecture seule, tel qu’était le projet à l’ouverture (%1). %2</translation>
+    </message>
+    <message>
+        <source>Open it anew</source>
+        <translation>Rouvrir</translation>
+    </message>
+    <message>
+        <source>Shows what was changed since, and can write when nothing stands against that any more.</source>
+        <translation>Montre ce qui a été modifié depuis, et peut écrire dès que rien ne s’y oppose plus.</translation>
+    </message>
+    <message>
+        <source>The records have been changed since this was opened (%1), and are shown as they were then. To read only. %2</source>
+        <translation>Des modifications ont été faites depuis l’ouverture (%1) ; ce qui est montré date d’alors. En lecture seule. %2</translation>
     </message>
 </context>
 <context>

@@ -181,6 +181,16 @@ bool MainWindow::open(ProjectOpening &opening)
     return true;
 }
 
+void MainWindow::openAnew()
+{
+    if (!m_view || !mayLeave())
+        return;
+    const PageId shown = m_view->current();
+    ProjectOpening opening(m_folder, m_surroundings.settings, m_surroundings.clock);
+    if (open(opening))
+        m_view->open(shown);
+}
+
 void MainWindow::showProject(std::unique_ptr<Session> session)
 {
     m_view = new ProjectView(std::move(session), m_stack);
@@ -198,6 +208,9 @@ void MainWindow::showProject(std::unique_ptr<Session> session)
         shareKeys();
     });
     connect(&m_view->notices(), &NoticeBars::placeWanted, this, &MainWindow::browse);
+    // Queued: the button that asks for it goes with its view.
+    connect(&m_view->notices(), &NoticeBars::reopeningWanted, this, &MainWindow::openAnew,
+            Qt::QueuedConnection);
     connect(&m_view->notices(), &NoticeBars::mergeWanted, m_view,
             [this](const QString &file) { mergeSecond(m_view->session(), file, m_view); });
     connect(&m_view->notices(), &NoticeBars::verifyWanted, this, &MainWindow::verifyProject);

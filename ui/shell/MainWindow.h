@@ -110,6 +110,8 @@ private:
     void complain(const QString &sentence);
     void fillRecent();
     void browse();
+    /// Opens the same project once more, on the page that is shown.
+    void openAnew();
     void importFile();
     void exportFile();
     void verifyProject();

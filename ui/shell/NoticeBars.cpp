@@ -53,12 +53,15 @@ public:
         m_layout->setContentsMargins(16, 4, 8, 4);
         m_layout->addWidget(m_text, 1);
         setMinimumHeight(36);
-        setAccessibleName(text);
-        QAccessibleEvent event(this, QAccessible::Alert);
-        QAccessible::updateAccessibility(&event);
+        tell();
     }
 
     QString text() const { return m_text->text(); }
+    void setText(const QString &text)
+    {
+        m_text->setText(text);
+        tell();
+    }
     bool isLoud() const { return m_isLoud; }
     QPushButton *addButton(const QString &words)
     {
@@ -68,6 +71,13 @@ public:
     }
 
 private:
+    void tell()
+    {
+        setAccessibleName(text());
+        QAccessibleEvent event(this, QAccessible::Alert);
+        QAccessible::updateAccessibility(&event);
+    }
+
     QLabel *m_text;
     QHBoxLayout *m_layout;
     bool m_isLoud;
@@ -82,11 +92,12 @@ NoticeBars::NoticeBars(Session &session, QWidget *parent)
     m_bars->setSpacing(1);
     const Project &project = session.project();
     if (project.isReadOnly())
-        add(tr("To read only. %1").arg(inWords(project.readOnlyMessage())), true);
+        addReadOnly();
     const auto seconds = secondDatabases(project);
     for (const Message &notice : project.notices())
         addNotice(notice, pathText(namedIn(notice, seconds)));
     connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtPlace);
+    connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtRecords);
     m_look.start(lookMilliseconds);
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, &NoticeBars::lookAtPlace);
     QTimer::singleShot(settleMilliseconds, this, &NoticeBars::lookForDamage);
@@ -102,6 +113,36 @@ NoticeBars::Bar *NoticeBars::add(const QString &text, bool isLoud)
     auto *bar = new Bar(text, isLoud, this);
     m_bars->addWidget(bar);
     return bar;
+}
+
+void NoticeBars::addReadOnly()
+{
+    m_openedAt = dateText(m_session.now());
+    m_newestThen =
+        m_session.read([this] { return m_session.project().journalHash(); }).value_or("");
+    m_readOnly = add(tr("To read only, as the records were when this was opened (%1). %2")
+                         .arg(m_openedAt, inWords(m_session.project().readOnlyMessage())),
+                     true);
+    QPushButton *again = m_readOnly->addButton(tr("Open it anew"));
+    again->setToolTip(tr("Shows what was changed since, and can write when nothing stands against "
+                         "that any more."));
+    connect(again, &QPushButton::clicked, this, &NoticeBars::reopeningWanted);
+}
+
+void NoticeBars::lookAtRecords()
+{
+    // Long work has the project for itself.
+    if (!m_readOnly || m_newestThen.empty() || !m_session.running().empty() ||
+        !m_session.project().isInPlace())
+        return;
+    const auto newest = m_session.read([this] { return m_session.project().journalHash(); });
+    if (!newest || *newest == m_newestThen)
+        return;
+    // Said once: what comes after it makes no difference.
+    m_newestThen.clear();
+    m_readOnly->setText(tr("The records have been changed since this was opened (%1), and are "
+                           "shown as they were then. To read only. %2")
+                            .arg(m_openedAt, inWords(m_session.project().readOnlyMessage())));
 }
 
 void NoticeBars::addNotice(const Message &notice, const QString &second)

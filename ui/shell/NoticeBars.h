@@ -10,6 +10,7 @@
 #include <functional>
 #include <optional>
 #include <stop_token>
+#include <string>
 #include <vector>
 
 class QLabel;
@@ -32,6 +33,9 @@ public:
 
     /// Looks whether the folder is where it was opened; also done every few seconds.
     void lookAtPlace();
+    /// Looks whether another program has changed the records since this one, which only reads
+    /// them, was opened; also done every few seconds.
+    void lookAtRecords();
     /// Looks the database over now.
     void lookForDamage();
     /// Takes away what can be dismissed.
@@ -42,6 +46,8 @@ public:
 Q_SIGNALS:
     /// The project is to be opened where it is now.
     void placeWanted();
+    /// The project is to be opened once more: it shows the records of when it was.
+    void reopeningWanted();
     /// What this second database of the project has is to be brought in.
     void mergeWanted(const QString &file);
     /// Everything is to be looked over.
@@ -51,6 +57,7 @@ private:
     class Bar;
 
     Bar *add(const QString &text, bool isLoud);
+    void addReadOnly();
     /// What can be dismissed; a second database can be merged.
     void addNotice(const Message &notice, const QString &second);
     void showDamages(const std::vector<Message> &damages);
@@ -58,6 +65,11 @@ private:
     Session &m_session;
     QVBoxLayout *m_bars;
     Bar *m_moved = nullptr;
+    /// Null while the project can be written.
+    Bar *m_readOnly = nullptr;
+    /// When the project was opened, and the newest row of its journal then.
+    QString m_openedAt;
+    std::string m_newestThen;
     QTimer m_look;
     std::stop_source m_stop;
 };

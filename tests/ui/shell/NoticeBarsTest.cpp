@@ -117,6 +117,33 @@ TEST_CASE("A second database beside the records is merged from its notice, and k
     CHECK(fs::exists(here / "backups" / "merged-records 2.db"));
 }
 
+TEST_CASE("A window that only reads says when its records are out of date, and is opened anew")
+{
+    Opened opened;
+    opened.window.closeProject();
+    auto writer = Project::open(opened.workshop.folder(), {&opened.workshop.clock, "Kim"});
+    opened.open();
+    REQUIRE(opened.session().isReadOnly());
+    opened.bars().lookAtRecords();
+    REQUIRE(opened.bars().texts().size() == 1);
+    const QString before = opened.bars().texts().front();
+    CHECK(before.contains(QStringLiteral("as the records were when this was opened")));
+    REQUIRE(writer->change("Squawk renamed", [&](Edit &edit) {
+        edit.update(opened.workshop.squawk, [](Squawk &squawk) { squawk.title = "Dent"; });
+    }));
+    opened.bars().lookAtRecords();
+    CHECK(opened.bars().texts().front().contains(QStringLiteral("have been changed since")));
+    writer.reset();
+    opened.window.view()->open(PageId::Squawks);
+    REQUIRE(opened.button("Open it anew"));
+    opened.button("Open it anew")->click();
+    REQUIRE(QTest::qWaitFor([&] { return !opened.session().isReadOnly(); }, 2000));
+    CHECK(opened.window.view()->current() == PageId::Squawks);
+    CHECK(opened.session().records()->find(opened.workshop.squawk)->title == "Dent");
+    CHECK_FALSE(opened.session().isReadOnly());
+    CHECK(opened.bars().texts().isEmpty());
+}
+
 TEST_CASE("Damage that the look after opening finds stays over the page, with the way to all of it")
 {
     Opened opened;
