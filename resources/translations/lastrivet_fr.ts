@@ -6813,10 +6813,6 @@
         <translation>l’ouverture de «&#xa0;{0}&#xa0;» le {1}</translation>
     </message>
     <message>
-        <source></source>
-        <translation></translation>
-    </message>
-    <message>
         <source>place: {0}</source>
         <translation>lieu&#xa0;: {0}</translation>
     </message>
@@ -16565,7 +16561,7 @@
     </message>
     <message>
         <source>The records have been changed since this was opened (%1), and are shown as they were then. To read only. %2</source>
-        <translation>Des modifications ont été faites depuis l’ouverture (%1) ; ce qui est montré date d’alors. En lecture seule. %2</translation>
+        <translation>Des modifications ont été faites depuis l’ouverture (%1)&#xa0;; ce qui est montré date d’alors. En lecture seule. %2</translation>
     </message>
 </context>
 <context>
