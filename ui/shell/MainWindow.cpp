@@ -247,6 +247,7 @@ void MainWindow::closeProject()
     setWindowTitle(tr("Lastrivet"));
     m_start->complain({});
     m_start->setRecent(m_recent);
+    m_start->takeKeyboard();
     updateActions();
     shareKeys();
 }

@@ -7,11 +7,11 @@
 #include "core/profiles/ProfileLibrary.h"
 #include "core/starters/Planting.h"
 #include "core/starters/StarterLibrary.h"
+#include "ui/backup/FolderLine.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/shell/StarterTree.h"
-#include "ui/widgets/PathLine.h"
 
 #include <QComboBox>
 #include <QDir>
@@ -57,7 +57,7 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     , m_origin(new QComboBox(this))
     , m_aircraft(new QLineEdit(this))
     , m_builder(new QLineEdit(this))
-    , m_place(new PathLine(this))
+    , m_place(new FolderLine(tr("Kept in the folder"), this))
     , m_starter(new QComboBox(this))
     , m_tree(new StarterTree(this))
     , m_size(new QLabel(this))
@@ -83,6 +83,8 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     offerStarters();
     connect(m_starter, &QComboBox::currentIndexChanged, this, &NewProjectForm::showStarter);
     connect(m_tree, &StarterTree::pruned, this, &NewProjectForm::tellSize);
+    for (const QLineEdit *line : {m_name, m_builder})
+        connect(line, &QLineEdit::textChanged, this, &NewProjectForm::lookAtNames);
     // It stands there always: made or dropped, it begins anew.
     connect(this, &ActForm::left, this, &NewProjectForm::clear);
     clear();
@@ -160,12 +162,12 @@ void NewProjectForm::start()
 
 void NewProjectForm::setPlace(const QString &folder)
 {
-    m_place->setText(QDir::toNativeSeparators(folder));
+    m_place->setFolder(folder);
 }
 
 QString NewProjectForm::folder() const
 {
-    return QDir(m_place->text())
+    return QDir(m_place->folder())
         .filePath(asFileName(m_name->text()) + QStringLiteral(".lastrivet"));
 }
 
@@ -188,7 +190,7 @@ ProjectFacts NewProjectForm::typed() const
 bool NewProjectForm::make(const std::string &builder)
 {
     const ProjectFacts facts = typed();
-    QDir().mkpath(m_place->text());
+    QDir().mkpath(m_place->folder());
     const auto profile = ProfileLibrary::standard().profile(facts.profile);
     const auto place = toPath(folder());
     auto project = Project::create(place, facts, profile, {&m_clock, builder});
@@ -221,10 +223,24 @@ void NewProjectForm::fill(Edit &edit, const std::string &builder) const
         plant(edit, *starter(), {m_tree->leftOut(), inWords});
 }
 
+bool NewProjectForm::isNamed() const
+{
+    return !m_name->text().trimmed().isEmpty() && !m_builder->text().trimmed().isEmpty();
+}
+
+void NewProjectForm::lookAtNames()
+{
+    if (!m_isLacking || !isNamed())
+        return;
+    m_isLacking = false;
+    hint({});
+}
+
 bool NewProjectForm::perform()
 {
     const std::string builder = toStd(m_builder->text());
-    if (m_name->text().trimmed().isEmpty() || builder.empty()) {
+    m_isLacking = !isNamed();
+    if (m_isLacking) {
         hint(tr("It needs a name, and who builds it."));
         (m_name->text().trimmed().isEmpty() ? m_name : m_builder)->setFocus();
         return false;

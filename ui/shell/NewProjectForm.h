@@ -14,6 +14,7 @@ class QLineEdit;
 
 namespace lastrivet::ui {
 
+class FolderLine;
 class StarterTree;
 
 /// Makes a project on one page: name, country, kit or plans, who builds it, and the parts and
@@ -43,6 +44,9 @@ private:
     void offerStarters();
     void showStarter();
     void tellSize();
+    /// Takes back that something is missing once it is there.
+    void lookAtNames();
+    bool isNamed() const;
     /// Null for a project without parts.
     const Starter *starter() const;
     ProjectFacts typed() const;
@@ -59,11 +63,13 @@ private:
     QComboBox *m_origin;
     QLineEdit *m_aircraft;
     QLineEdit *m_builder;
-    QLineEdit *m_place;
+    FolderLine *m_place;
     QComboBox *m_starter;
     StarterTree *m_tree;
     QLabel *m_size;
     std::vector<Starter> m_starters;
+    /// It was said that a name is missing.
+    bool m_isLacking = false;
 };
 
 } // namespace lastrivet::ui

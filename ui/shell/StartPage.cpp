@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QShowEvent>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
@@ -94,6 +95,7 @@ QLayout *StartPage::buildInvitation(const Theme &theme)
 void StartPage::setRecent(const RecentProjects &recent)
 {
     clearLayout(*m_recent);
+    m_newest = nullptr;
     const QStringList folders = recent.folders();
     if (!folders.isEmpty())
         m_recent->addWidget(heading(tr("Open again"), this));
@@ -101,6 +103,8 @@ void StartPage::setRecent(const RecentProjects &recent)
         auto *button = new QPushButton(recent.label(folder), this);
         button->setToolTip(folder);
         m_recent->addWidget(button, 0, Qt::AlignLeft);
+        if (!m_newest)
+            m_newest = button;
         connect(button, &QPushButton::clicked, this,
                 [this, folder] { Q_EMIT folderWanted(folder); });
     }
@@ -146,6 +150,19 @@ void StartPage::showEvent(QShowEvent *event)
 {
     form();
     QWidget::showEvent(event);
+    if (!event->spontaneous())
+        takeKeyboard();
+}
+
+void StartPage::takeKeyboard()
+{
+    if (m_newest) {
+        // Made a moment ago, it would be shown with the next events only.
+        m_newest->show();
+        m_newest->setFocus();
+    } else if (m_form) {
+        m_form->start();
+    }
 }
 
 } // namespace lastrivet::ui

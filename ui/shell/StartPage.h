@@ -5,9 +5,11 @@
 #include "core/base/Clock.h"
 #include "ui/shell/Demo.h"
 
+#include <QPointer>
 #include <QWidget>
 
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace lastrivet::ui {
@@ -27,6 +29,8 @@ public:
     void setDemo(const Demo &demo);
     void complain(const QString &sentence);
     void startNew();
+    /// Puts the keyboard on the project that was open last, or into the form for a new one.
+    void takeKeyboard();
     /// Made when somebody first sees the page: whoever opens a project right away never does.
     NewProjectForm &form();
 
@@ -48,6 +52,8 @@ private:
     QLabel *m_complaint;
     QWidget *m_demoPlace;
     QVBoxLayout *m_recent;
+    /// Opens what was open last; null where nothing was.
+    QPointer<QPushButton> m_newest;
     QVBoxLayout *m_right;
     NewProjectForm *m_form = nullptr;
     const Clock &m_clock;

@@ -97,4 +97,17 @@ TEST_CASE("A new project that fails half way leaves its place to the next try")
     CHECK(shown.isThere(QStringLiteral("Second.lastrivet")));
 }
 
+TEST_CASE("That a new project needs a name is taken back once it has one, and its folder is chosen")
+{
+    Shown shown;
+    const auto lacking = QStringLiteral("It needs a name");
+    QTest::keyClick(&shown.form, Qt::Key_Return, Qt::ControlModifier);
+    CHECK(test::says(shown.form, lacking));
+    test::type(shown.form, QStringLiteral("Name of the project"), QStringLiteral("First"));
+    CHECK(test::says(shown.form, lacking));
+    test::type(shown.form, QStringLiteral("Builder"), QStringLiteral("Robin Vale"));
+    CHECK_FALSE(test::says(shown.form, lacking));
+    CHECK(test::button(shown.form, QStringLiteral("Choose…")));
+}
+
 } // namespace lastrivet::ui

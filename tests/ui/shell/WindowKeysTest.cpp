@@ -7,6 +7,7 @@
 #include "ui/shell/ProjectView.h"
 
 #include <QLineEdit>
+#include <QPushButton>
 #include <QScreen>
 #include <QSettings>
 #include <QTest>
@@ -59,6 +60,22 @@ TEST_CASE("Undo takes back what was changed last, also while the keyboard is in 
     CHECK(title() == "Overdriven rivet at rib 3");
     QTest::keyClick(line, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
     CHECK(title() == "Dent");
+}
+
+TEST_CASE("A project that is closed leaves the keyboard on the button that opens it again")
+{
+    Opened opened;
+    opened.openAndShow();
+    const QString folder = opened.window.openedFolder();
+    QTest::keyClick(opened.window.focusWidget(), Qt::Key_W, Qt::ControlModifier);
+    REQUIRE_FALSE(opened.window.view());
+    auto *again = qobject_cast<QPushButton *>(opened.window.focusWidget());
+    REQUIRE(again);
+    CHECK(again->hasFocus());
+    CHECK(again->toolTip() == folder);
+    QTest::keyClick(again, Qt::Key_Return);
+    REQUIRE(opened.window.view());
+    CHECK(opened.window.openedFolder() == folder);
 }
 
 } // namespace lastrivet::ui
