@@ -17197,6 +17197,10 @@
         <source>%1 is on record, but not in a role that counts here.</source>
         <translation>%1 ist verzeichnet, aber nicht in einer Rolle, die hier zählt.</translation>
     </message>
+    <message>
+        <source>“%1” is not on record yet, and becomes a person there with this.</source>
+        <translation>„%1“ steht noch nicht in den Einträgen und wird damit als Person angelegt.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PersonPanel</name>

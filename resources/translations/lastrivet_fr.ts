@@ -17197,6 +17197,10 @@
         <source>%1 is on record, but not in a role that counts here.</source>
         <translation>%1 est inscrit, mais pas dans un rôle qui compte ici.</translation>
     </message>
+    <message>
+        <source>“%1” is not on record yet, and becomes a person there with this.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas encore enregistré et le sera ainsi comme personne.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PersonPanel</name>

@@ -79,7 +79,7 @@ void FlightForm::start()
     m_day->setMoment(m_session.today());
     m_minutes->clear();
     m_landings->setValue(1);
-    m_pilot->offer(livePeople(*records), Role::Builder,
+    m_pilot->offer(*records, livePeople, Role::Builder,
                    latest ? latest->pilot_id : records->project.builder_id);
     m_faults->clear();
     m_note->clear();
@@ -94,7 +94,7 @@ void FlightForm::offerPeopleAnew()
     const QString typed = m_pilot->currentText();
     const Id<Person> chosen = m_pilot->person();
     const auto records = m_session.records();
-    m_pilot->offer(livePeople(*records), Role::Builder, chosen);
+    m_pilot->offer(*records, livePeople, Role::Builder, chosen);
     // Somebody who is on record goes by the name there.
     if (!chosen || !records->findLive(chosen))
         m_pilot->setEditText(typed);

@@ -154,9 +154,11 @@ void SquawkActForm::offerPeople(const Squawk &squawk)
     else if (m_act == Act::FixAndCheck)
         m_person->offer(*records, SignerRole::Builder, builder);
     else if (m_act == Act::Accept)
-        m_person->offer(peopleWhoMayAccept(*records, squawk), Role::Designer);
+        m_person->offer(
+            *records, [squawk](const Records &those) { return peopleWhoMayAccept(those, squawk); },
+            Role::Designer);
     else
-        m_person->offer(everybody(*records), Role::Helper, builder);
+        m_person->offer(*records, everybody, Role::Helper, builder);
 }
 
 } // namespace lastrivet::ui

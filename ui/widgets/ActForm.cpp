@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/ActForm.h"
 
+#include "ui/widgets/Layouts.h"
+#include "ui/widgets/PersonBox.h"
+
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -76,11 +79,34 @@ void ActForm::addField(const QString &label, QWidget *field)
 {
     m_fields->addRow(label, field);
     field->setAccessibleName(label);
+    if (auto *who = qobject_cast<PersonBox *>(field))
+        followNames(*who);
+}
+
+void ActForm::followNames(PersonBox &who)
+{
+    m_who = &who;
+    m_newcomer = wrappedLabel({}, this);
+    m_fields->addRow(m_newcomer);
+    connect(&who, &PersonBox::named, this, &ActForm::tellNewcomer);
+    tellNewcomer();
+}
+
+void ActForm::tellNewcomer()
+{
+    const QString words = m_isWhoAsked ? m_who->newcomerWords() : QString();
+    m_newcomer->setText(words);
+    m_fields->setRowVisible(m_newcomer, !words.isEmpty());
+    m_who->setAccessibleDescription(words);
 }
 
 void ActForm::setFieldVisible(QWidget *field, bool isVisible)
 {
     m_fields->setRowVisible(field, isVisible);
+    if (m_who && field == m_who) {
+        m_isWhoAsked = isVisible;
+        tellNewcomer();
+    }
 }
 
 void ActForm::addWide(QWidget *widget)

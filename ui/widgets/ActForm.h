@@ -10,6 +10,8 @@ class QPushButton;
 
 namespace lastrivet::ui {
 
+class PersonBox;
+
 /// A few fields in place for something a person does, with a button that does it.
 ///
 /// Ctrl+Enter does it, Esc leaves it; nothing that is typed is lost when the page is left. A form
@@ -31,7 +33,8 @@ Q_SIGNALS:
     void left();
 
 protected:
-    /// Adds a field with its label, which also names it for screen readers.
+    /// Adds a field with its label, which also names it for screen readers. Below a choice of
+    /// people it is said when the name in it becomes a new one.
     void addField(const QString &label, QWidget *field);
     /// Hides a field with its label, or shows it again.
     void setFieldVisible(QWidget *field, bool isVisible);
@@ -47,9 +50,15 @@ protected:
 private:
     /// The Tab key comes to the buttons behind the fields, though they are made before them.
     void putButtonsLast();
+    void followNames(PersonBox &who);
+    void tellNewcomer();
 
     QLabel *m_title;
     QFormLayout *m_fields;
+    /// Null where nobody is asked for.
+    PersonBox *m_who = nullptr;
+    bool m_isWhoAsked = true;
+    QLabel *m_newcomer = nullptr;
     QLabel *m_hint;
     QPushButton *m_leave;
     QPushButton *m_do;

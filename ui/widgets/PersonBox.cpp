@@ -33,20 +33,29 @@ PersonBox::PersonBox(QWidget *parent)
     setInsertPolicy(QComboBox::NoInsert);
     setMinimumContentsLength(18);
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    connect(this, &QComboBox::editTextChanged, this, &PersonBox::named);
 }
 
 void PersonBox::offer(const Records &records, SignerRole role, Id<Person> preferred)
 {
-    offer(acts::peopleWhoMaySign(records, role), roleOf(role), preferred);
+    offer(
+        records, [role](const Records &those) { return acts::peopleWhoMaySign(those, role); },
+        roleOf(role), preferred);
 }
 
-void PersonBox::offer(const std::vector<const Person *> &people, Role roleOfNew,
+void PersonBox::offer(const Records &records, const People &people, Role roleOfNew,
                       Id<Person> preferred)
 {
+    m_people = people;
     m_role = roleOfNew;
+    m_known.clear();
+    for (const Person &person : records.people) {
+        if (!person.withdrawn_on)
+            m_known.append(toQt(person.name));
+    }
     clear();
     int chosen = 0;
-    for (const Person *person : people) {
+    for (const Person *person : people(records)) {
         if (person->id == preferred)
             chosen = count();
         addItem(toQt(person->name), qlonglong(person->id.value()));
@@ -70,11 +79,31 @@ Id<Person> PersonBox::person() const
     return row < 0 ? Id<Person>{} : Id<Person>{itemData(row).toLongLong()};
 }
 
+Id<Person> PersonBox::cameSince(const Records &records) const
+{
+    const QString typed = currentText().trimmed();
+    if (!m_people || typed.isEmpty())
+        return {};
+    for (const Person *each : m_people(records)) {
+        if (typed.compare(toQt(each->name), Qt::CaseInsensitive) == 0)
+            return each->id;
+    }
+    return {};
+}
+
+QString PersonBox::newcomerWords() const
+{
+    const QString typed = currentText().trimmed();
+    if (typed.isEmpty() || person() || m_known.contains(typed, Qt::CaseInsensitive))
+        return {};
+    return tr("“%1” is not on record yet, and becomes a person there with this.").arg(typed);
+}
+
 QString PersonBox::whyNot(const Records &records) const
 {
     if (!isFilled())
         return tr("It needs a name.");
-    if (person())
+    if (person() || cameSince(records))
         return {};
     const QString typed = currentText().trimmed();
     const bool isKnown = std::ranges::any_of(records.people, [&](const Person &known) {
@@ -100,6 +129,8 @@ QString PersonBox::whyNot(const Records &records) const
 Id<Person> PersonBox::personIn(Edit &edit) const
 {
     if (const auto known = person())
+        return known;
+    if (const auto known = cameSince(edit.records()))
         return known;
     Person person;
     person.name = toStd(currentText());

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/ActForm.h"
 
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/widgets/PersonBox.h"
 
@@ -46,6 +47,7 @@ public:
         later->show();
     }
     QLineEdit &first() { return *m_title; }
+    PersonBox &who() { return *m_who; }
 
 protected:
     bool perform() override { return false; }
@@ -102,6 +104,35 @@ TEST_CASE("The Tab key goes through the fields of a form, then its buttons, and 
     CHECK(place.way() == words({"Who", "Folder", "Choose…", "Cancel", "Record", "Below"}));
     place.form->addLater();
     CHECK(place.way() == words({"Who", "Folder", "Choose…", "Later", "Cancel", "Record", "Below"}));
+}
+
+TEST_CASE("A form says beside the name when it becomes a new person, and takes who came meanwhile")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Place place;
+    PersonBox &who = place.form->who();
+    const auto newcomer = QStringLiteral("becomes a person");
+    who.offer(*session->records(), SignerRole::Inspector);
+    CHECK_FALSE(test::says(place.window, newcomer));
+    who.setEditText(QStringLiteral("Kim Doe"));
+    CHECK(test::says(place.window, newcomer));
+    CHECK(who.accessibleDescription().contains(newcomer));
+    // Somebody on record who may not sign is refused, not made anew.
+    who.setEditText(QStringLiteral("robin vale"));
+    CHECK_FALSE(test::says(place.window, newcomer));
+    CHECK_FALSE(who.whyNot(*session->records()).isEmpty());
+    who.setEditText(QStringLiteral("Kim Doe"));
+    Id<Person> kim;
+    REQUIRE(session->change(QStringLiteral("Person"), [&](Edit &edit) {
+        Person person;
+        person.name = "Kim Doe";
+        person.roles = {Role::Inspector};
+        kim = edit.put(person);
+    }));
+    CHECK(who.whyNot(*session->records()).isEmpty());
+    session->change(QStringLiteral("Signed"),
+                    [&](Edit &edit) { CHECK(who.personIn(edit) == kim); });
 }
 
 } // namespace lastrivet::ui
