@@ -123,6 +123,15 @@ Message name(const Media &media, const Records &)
     return verbatim(media.caption.empty() ? media.file : media.caption);
 }
 
+Message name(const Flight &flight, const Records &records)
+{
+    return spoken(records, {RecordType::Flight, flight.id.value()});
+}
+Message name(const CertificateDocument &paper, const Records &records)
+{
+    return spoken(records, {RecordType::CertificateDocument, paper.id.value()});
+}
+
 template <class Record> Message nameFound(const Records &records, std::int64_t id)
 {
     const Record *record = records.find(Id<Record>{id});
@@ -143,7 +152,8 @@ Message named(const Records &records, RecordRef record)
 {
     return nameAmong<Component, Step, Squawk, Deviation, Bulletin, Closing, HoldPoint, Check,
                      Fastener, Measurement, PartLine, MaterialUse, WorkSession, SignOff, Person,
-                     Tool, MaterialLot, Inspection, Media>(records, record);
+                     Tool, MaterialLot, Inspection, Media, Flight, CertificateDocument>(records,
+                                                                                        record);
 }
 
 std::string nameOf(const Records &records, RecordRef record)

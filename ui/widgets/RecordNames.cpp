@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/RecordNames.h"
 
+#include "core/readiness/Names.h"
 #include "core/records/Description.h"
 #include "core/records/Designation.h"
 #include "ui/convert/QtText.h"
@@ -65,6 +66,16 @@ QString shortName(const Records &records, RecordRef record)
         return toQt(records.find(Id<Closing>{record.id})->title);
     case RecordType::Tool:
         return toQt(records.find(Id<Tool>{record.id})->name);
+    case RecordType::PartLine:
+    case RecordType::MaterialLot:
+    case RecordType::MaterialUse:
+    case RecordType::Fastener:
+    case RecordType::Measurement:
+    case RecordType::Media:
+    case RecordType::Flight:
+    case RecordType::CertificateDocument:
+        // Their numbers are long, say nothing, and would stand in the journal for good.
+        return inWords(readiness::named(records, record));
     default:
         return inWords(designated(records, record));
     }
@@ -87,7 +98,7 @@ QString namesOf(const Records &records, const std::vector<RecordRef> &several)
     constexpr std::size_t namedAtMost = 6;
     QStringList names;
     for (std::size_t i = 0; i < several.size() && i < namedAtMost; ++i)
-        names.append(inWords(designated(records, several[i])));
+        names.append(inWords(spoken(records, several[i])));
     if (several.size() > namedAtMost)
         names.append(QCoreApplication::translate("RecordNames", "and %1 more")
                          .arg(several.size() - namedAtMost));

@@ -17,7 +17,7 @@ QString shortName(const Records &records, RecordRef record);
 QString partName(const Records &records, Id<Component> part);
 /// The names of people joined by commas.
 QString personName(const Records &records, Id<Person> person);
-/// The first few of several records, and how many more they are: "step 4 “Rivet”; and 3 more".
+/// The first few of several records, and how many more they are: "step “Rivet”; and 3 more".
 QString namesOf(const Records &records, const std::vector<RecordRef> &several);
 /// In a line of its own behind a question, which records it is about; empty for a single one, which
 /// the question names itself.

@@ -25,7 +25,7 @@ QString translated(const char *text)
 void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> &records)
 {
     const auto known = session.records();
-    const QString name = records.size() == 1 ? asSentence(designated(*known, records.front()))
+    const QString name = records.size() == 1 ? asSentence(spoken(*known, records.front()))
                                              : translated("%1 records").arg(records.size());
     const auto with = acts::companions(*known, records);
     QString words = translated("%1 will count nowhere any more; the journal keeps it.").arg(name) +
