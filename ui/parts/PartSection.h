@@ -79,6 +79,8 @@ struct PartSection {
     std::span<const SectionKey> (*keys)() = nullptr;
     /// One sentence why the record cannot be as it would be after a change in its form.
     QString (*check)(const void *record) = nullptr;
+    /// What follows for the record from a field that was written in its form.
+    void (*follow)(const Edit &edit, std::string_view field, void *record) = nullptr;
     /// What stands beside the fields of the chosen record; null for nothing.
     SectionAside *(*aside)(Session &session, QWidget *parent) = nullptr;
 };

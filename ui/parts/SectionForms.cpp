@@ -80,4 +80,15 @@ Rows partLineForm()
             {"expected_on"}, {"step_id"},          {"note", true}};
 }
 
+void countWhatIsTyped(const Edit &edit, std::string_view field, void *record)
+{
+    auto &line = *static_cast<PartLine *>(record);
+    const bool isDamage = field == "damaged_quantity" && line.damaged_quantity > 0;
+    if (line.received_on || (field != "received_quantity" && !isDamage))
+        return;
+    if (isDamage && line.received_quantity == 0)
+        line.received_quantity = line.quantity;
+    line.received_on = edit.today();
+}
+
 } // namespace lastrivet::ui::sections

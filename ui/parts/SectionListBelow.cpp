@@ -38,6 +38,8 @@ RecordForm *SectionList::form()
         form = new RecordForm(m_session, m_section->type, m_section->form(), m_forms);
         if (m_section->check)
             form->setCheck(m_section->check);
+        if (m_section->follow)
+            form->setFollow(m_section->follow);
         m_forms->addWidget(form);
     }
     return form;

@@ -4,6 +4,7 @@
 
 #include "core/stores/ExpenseLine.h"
 #include "ui/convert/QtText.h"
+#include "ui/parts/SectionForms.h"
 #include "ui/shell/Session.h"
 #include "ui/stores/StoreActsOffered.h"
 #include "ui/stores/StoreTexts.h"
@@ -213,7 +214,8 @@ constexpr PartSection theLines{.title = QT_TRANSLATE_NOOP("Section", "Packing li
                                .add = newLine,
                                .form = lineForm,
                                .acts = lineActs,
-                               .attach = attachToLine};
+                               .attach = attachToLine,
+                               .follow = sections::countWhatIsTyped};
 constexpr PartSection theLots{.title = QT_TRANSLATE_NOOP("Section", "Materials"),
                               .type = RecordType::MaterialLot,
                               .columns = lotColumns,

@@ -76,6 +76,8 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
     const auto outcome = m_session.attempt(label, [&](Edit &edit) {
         const auto changed = describe(record.type).copy(edit.existing(record));
         isAssigned = assign(changed.get());
+        if (isAssigned && m_follow)
+            m_follow(edit, line.field->name, changed.get());
         if (isAssigned && m_check)
             wrong = m_check(changed.get());
         if (isAssigned && wrong.isEmpty())

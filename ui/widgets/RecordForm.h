@@ -46,6 +46,10 @@ public:
     using Check = std::function<QString(const void *record)>;
     void setCheck(Check check) { m_check = std::move(check); }
 
+    /// What follows for the record from a field that was written, in the same change.
+    using Follow = std::function<void(const Edit &edit, std::string_view field, void *record)>;
+    void setFollow(Follow follow) { m_follow = std::move(follow); }
+
     /// 0 shows nothing and takes no input.
     void show(std::int64_t id);
     std::int64_t shown() const { return m_id; }
@@ -86,6 +90,7 @@ private:
     std::int64_t m_id = 0;
     std::vector<Line> m_lines;
     Check m_check;
+    Follow m_follow;
     /// What was typed about other records and could not be kept, by record and editor.
     std::map<std::int64_t, std::map<FieldEditor *, QString>> m_waiting;
 };

@@ -56,6 +56,26 @@ TEST_CASE("A delivery is counted by keyboard: as listed with one key, otherwise 
     CHECK_FALSE(window.records()->find(window.bolts)->received_on.has_value());
 }
 
+TEST_CASE("A number of what came counts the line, in the fields below the list as in the list")
+{
+    StoresWindow window;
+    window.page.showRecord({RecordType::PartLine, window.ribs.value()});
+    const auto write = [&](const QString &name, const QString &text) {
+        type(window.page, name, text);
+        QTest::keyClick(&field(window.page, name), Qt::Key_Return);
+    };
+    write(QStringLiteral("Received quantity"), QStringLiteral("3"));
+    const PartLine ribs = *window.records()->find(window.ribs);
+    CHECK(ribs.received_quantity == 3);
+    CHECK(ribs.received_on == window.session->today());
+    window.page.showRecord({RecordType::PartLine, window.bolts.value()});
+    write(QStringLiteral("Damaged quantity"), QStringLiteral("2"));
+    const PartLine bolts = *window.records()->find(window.bolts);
+    CHECK(bolts.received_quantity == 80);
+    CHECK(bolts.damaged_quantity == 2);
+    CHECK(bolts.received_on == window.session->today());
+}
+
 TEST_CASE("A list that gets the keyboard has the row chosen whose fields are shown")
 {
     StoresWindow window;
