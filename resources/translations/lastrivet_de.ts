@@ -16098,6 +16098,18 @@
             <numerusform>%1 von %n Fotos sind übernommen. Sie sind festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Inspection packet</source>
+        <translation>Prüfmappe</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s log</source>
+        <translation>Bautagebuch</translation>
+    </message>
+    <message>
+        <source>Open the closing that the packet is for; it is made there.</source>
+        <translation>Die Schließstelle öffnen, für die die Mappe ist; dort wird sie gemacht.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MajorPortionView</name>

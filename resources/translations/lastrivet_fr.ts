@@ -16098,6 +16098,18 @@
             <numerusform>%1 photos sur %n sont importées. Elles sont conservées une fois que c’est fini&#xa0;; refaire la même chose l’arrête.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Inspection packet</source>
+        <translation>Dossier d’inspection</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s log</source>
+        <translation>Carnet de construction</translation>
+    </message>
+    <message>
+        <source>Open the closing that the packet is for; it is made there.</source>
+        <translation>Ouvrez la fermeture à laquelle le dossier est destiné&#xa0;; c’est là qu’il se fait.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MajorPortionView</name>

@@ -152,6 +152,11 @@ void LogPage::buildListHead(QLayout &layout)
     connect(print, &QPushButton::clicked, m_print, &LogbookForm::start);
 }
 
+void LogPage::startPrinting()
+{
+    m_print->start();
+}
+
 void LogPage::buildKeys()
 {
     const auto add = [](const QKeySequence &keys, const QString &words, QWidget *where,

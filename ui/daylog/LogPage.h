@@ -31,6 +31,7 @@ public:
     void showRecord(RecordRef record) override;
     void startNew() override;
     bool printsItself() const override { return true; }
+    void startPrinting() override;
     QWidget *firstFocus() override;
     Id<Component> shownPart() const override;
 

@@ -3,6 +3,7 @@
 #include "ui/shell/Finder.h"
 
 #include "core/readiness/Names.h"
+#include "core/records/Description.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/ProjectView.h"
@@ -22,21 +23,60 @@ namespace {
 
 constexpr int widest = 620;
 constexpr std::size_t mostRecords = 12;
+constexpr std::size_t mostOfKind = 12;
+constexpr int fewestOfKind = 4;
 // Pages and commands have no record; these ids tell them apart from records of type project.
 constexpr std::int64_t firstPage = -1;
 constexpr std::int64_t firstCommand = -1000;
 
+/// The closing of what stands at each closing in the same words; empty for all else.
+QString closingOf(RecordRef record, const Records &records)
+{
+    Id<Closing> closing;
+    if (const Check *check = records.find(Id<Check>{record.id});
+        check && record.type == RecordType::Check)
+        closing = check->closing_id;
+    if (const HoldPoint *point = records.find(Id<HoldPoint>{record.id});
+        point && record.type == RecordType::HoldPoint)
+        closing = point->closing_id;
+    const Closing *found = records.find(closing);
+    return found ? toQt(found->title) : QString();
+}
+
+ListRow rowOf(RecordRef record, const Records &records)
+{
+    ListRow row{record, inWords(readiness::named(records, record))};
+    row.detail = closingOf(record, records);
+    row.figure = recordsTitle(record.type);
+    row.icon = pageList()[std::size_t(pageFor(record.type))].icon;
+    return row;
+}
+
 ListRow rowOf(const SearchHit &hit, const Records &records)
 {
-    ListRow row{hit.record, inWords(readiness::named(records, hit.record))};
+    ListRow row = rowOf(hit.record, records);
     // The row has one line for it; a note may have several.
     const QString snippet =
         toQt(hit.snippet).split(QLatin1Char('\n'), Qt::SkipEmptyParts).join(QStringLiteral(" · "));
-    if (!row.title.contains(snippet))
+    if (row.detail.isEmpty() && !row.title.contains(snippet))
         row.detail = snippet;
-    row.figure = recordsTitle(hit.record.type);
-    row.icon = pageList()[std::size_t(pageFor(hit.record.type))].icon;
     return row;
+}
+
+/// The newest live records of a type, the last one first.
+std::vector<std::int64_t> newestOf(RecordType type, const Records &records)
+{
+    const auto &description = describe(type);
+    const AnyTable &table = records.table(type);
+    std::vector<std::int64_t> ids;
+    for (const void *record = table.nextAny(0); record;
+         record = table.nextAny(idOf(description, record))) {
+        if (!isWithdrawn(description, record))
+            ids.push_back(idOf(description, record));
+    }
+    std::reverse(ids.begin(), ids.end());
+    ids.resize(std::min(ids.size(), mostOfKind));
+    return ids;
 }
 
 } // namespace
@@ -99,10 +139,10 @@ void Finder::addCommands(std::vector<ListRow> &rows) const
 {
     for (std::size_t i = 0; i < m_commands.size(); ++i) {
         const Command &command = m_commands[i];
-        if (!fits(command.words))
+        if (!fits(command.menu + QLatin1Char(' ') + command.words))
             continue;
         ListRow row{{RecordType::Project, firstCommand - std::int64_t(i)}, command.words};
-        row.figure = command.keys;
+        row.figure = command.keys.isEmpty() ? command.menu : command.keys;
         row.icon = QStringLiteral("actions/edit");
         rows.push_back(std::move(row));
     }
@@ -117,10 +157,7 @@ void Finder::addVisited(std::vector<ListRow> &rows) const
     for (const RecordRef &visited : m_view->visited()) {
         if (!records->find(visited.type, visited.id))
             continue;
-        ListRow row{visited, inWords(readiness::named(*records, visited))};
-        row.figure = recordsTitle(visited.type);
-        row.icon = pageList()[std::size_t(pageFor(visited.type))].icon;
-        rows.push_back(std::move(row));
+        rows.push_back(rowOf(visited, *records));
     }
 }
 
@@ -147,6 +184,32 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
                         tr("More records have these words; one more word finds fewer.")});
 }
 
+/// The newest records of a kind that is typed by its name, "deviation" for one, of which the texts
+/// of such records say nothing; further words are looked for in their names.
+void Finder::addKinds(std::vector<ListRow> &rows) const
+{
+    const auto words = m_line->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    if (words.isEmpty() || words.front().size() < fewestOfKind)
+        return;
+    const auto records = m_view->session().records();
+    for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
+        const auto type = RecordType(i);
+        if (!recordsTitle(type).startsWith(words.front(), Qt::CaseInsensitive))
+            continue;
+        for (const std::int64_t id : newestOf(type, *records)) {
+            ListRow row = rowOf({type, id}, *records);
+            const bool isThere = std::ranges::any_of(
+                rows, [&](const ListRow &other) { return other.record == row.record; });
+            const bool isMeant =
+                std::all_of(words.begin() + 1, words.end(), [&row](const QString &word) {
+                    return row.title.contains(word, Qt::CaseInsensitive);
+                });
+            if (isMeant && !isThere)
+                rows.push_back(std::move(row));
+        }
+    }
+}
+
 void Finder::find()
 {
     std::vector<ListRow> rows;
@@ -154,6 +217,7 @@ void Finder::find()
     addPages(rows);
     addCommands(rows);
     addRecords(rows);
+    addKinds(rows);
     if (rows.empty())
         rows.push_back({{RecordType::Project, 0}, tr("Nothing has all of these words.")});
     m_list->setRows(std::move(rows));
@@ -224,11 +288,12 @@ bool Finder::eventFilter(QObject *watched, QEvent *event)
         return QFrame::eventFilter(watched, event);
     const int key = static_cast<QKeyEvent *>(event)->key();
     const int row = m_list->currentIndex().row();
-    const int step = key == Qt::Key_Down       ? 1
-                     : key == Qt::Key_Up       ? -1
-                     : key == Qt::Key_PageDown ? rowsOfPage()
-                     : key == Qt::Key_PageUp   ? -rowsOfPage()
-                                               : 0;
+    // The Tab key would lead away, to what lies below the finder.
+    const int step = key == Qt::Key_Down || key == Qt::Key_Tab     ? 1
+                     : key == Qt::Key_Up || key == Qt::Key_Backtab ? -1
+                     : key == Qt::Key_PageDown                     ? rowsOfPage()
+                     : key == Qt::Key_PageUp                       ? -rowsOfPage()
+                                                                   : 0;
     if (step != 0) {
         point(std::clamp(row + step, 0, std::max(0, m_list->rows().rowCount() - 1)));
     } else if (key == Qt::Key_Return || key == Qt::Key_Enter) {

@@ -30,6 +30,8 @@ public:
     struct Command {
         QString words;
         QString keys;
+        /// The menu that it stands in, whose name finds it as well.
+        QString menu;
         std::function<void()> act;
     };
 
@@ -52,6 +54,7 @@ private:
     void addCommands(std::vector<ListRow> &rows) const;
     void addVisited(std::vector<ListRow> &rows) const;
     void addRecords(std::vector<ListRow> &rows) const;
+    void addKinds(std::vector<ListRow> &rows) const;
     bool fits(const QString &words) const;
 
     RowListView *m_list;

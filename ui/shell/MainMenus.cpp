@@ -23,6 +23,7 @@ QAction *MainWindow::add(QMenu &menu, const QString &words, const QKeySequence &
     auto *action = menu.addAction(words);
     action->setShortcut(keys);
     connect(action, &QAction::triggered, this, [act] { act(); });
+    action->setProperty(menuProperty, menu.title().remove(QLatin1Char('&')));
     m_commands.push_back(action);
     if (needsProject)
         m_projectActions.push_back(action);

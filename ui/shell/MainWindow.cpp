@@ -50,7 +50,8 @@ std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, 
     for (const QPointer<QAction> action : actions) {
         if (action->isEnabled())
             commands.push_back({action->iconText(),
-                                action->shortcut().toString(QKeySequence::NativeText), [action] {
+                                action->shortcut().toString(QKeySequence::NativeText),
+                                action->property(MainWindow::menuProperty).toString(), [action] {
                                     if (action)
                                         action->trigger();
                                 }});
@@ -59,7 +60,8 @@ std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, 
         if (!button->isVisible() || !button->isEnabled() || button->text().isEmpty())
             continue;
         commands.push_back({button->text().replace(keyMark, QStringLiteral("\\1")),
-                            button->shortcut().toString(QKeySequence::NativeText), [button] {
+                            button->shortcut().toString(QKeySequence::NativeText), QString(),
+                            [button] {
                                 if (button)
                                     button->click();
                             }});

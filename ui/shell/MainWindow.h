@@ -50,6 +50,9 @@ public:
         const Clock &clock;
     };
 
+    /// Of an action, by which it is found too: the menu in which it stands.
+    static constexpr const char *menuProperty = "menu";
+
     explicit MainWindow(const Surroundings &surroundings, QWidget *parent = nullptr);
     ~MainWindow() override;
 
@@ -96,6 +99,9 @@ private:
     void buildHelpMenu();
     QAction *add(QMenu &menu, const QString &words, const QKeySequence &keys,
                  const std::function<void()> &act, bool needsProject = true);
+    /// For the closing that is shown; where none is, it says how to come to one.
+    void startPacket();
+    void startLogbook();
     void showProject(std::unique_ptr<Session> session);
     /// What would be lost; on the page that is shown first.
     std::vector<Unfinished *> begun() const;

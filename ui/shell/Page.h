@@ -29,6 +29,8 @@ public:
     /// True for a page with a paper of its own: the key for printing is the page's then, and not
     /// the menu's. A key that two have does nothing.
     virtual bool printsItself() const { return false; }
+    /// Begins that paper, where the menu has it too.
+    virtual void startPrinting() {}
     /// Where the keyboard goes when the page is opened; the page itself when null.
     virtual QWidget *firstFocus() { return nullptr; }
     /// Another page is shown, or this one again.

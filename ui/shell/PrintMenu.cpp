@@ -3,6 +3,7 @@
 #include "ui/closings/ClosingsPage.h"
 #include "ui/prints/PrintForm.h"
 #include "ui/shell/MainWindow.h"
+#include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
 
 #include <QMenu>
@@ -20,13 +21,35 @@ void MainWindow::buildPrintMenu()
         m_printForm->open(m_view->session(), kind,
                           closings ? closings->shownClosing() : Id<Closing>{});
     };
+    const auto words = [](const QString &paper) { return tr("%1…", "a paper to make").arg(paper); };
+    // Each has its form on the page that it is about.
+    add(menu, words(tr("Inspection packet")), {}, [this] { startPacket(); });
+    add(menu, words(tr("Builder's log")), {}, [this] { startLogbook(); });
+    menu.addSeparator();
     for (int index = 0; index < printKindCount; ++index) {
         const PrintKind kind = PrintKind(index);
-        const QString words = tr("%1…", "a paper to make").arg(nameOf(kind));
-        QAction *paper = add(menu, words, {}, [open, kind] { open(kind); });
+        QAction *paper = add(menu, words(nameOf(kind)), {}, [open, kind] { open(kind); });
         if (index == 0)
             m_print = paper;
     }
+}
+
+void MainWindow::startPacket()
+{
+    leaveForms(m_view);
+    m_view->open(PageId::Closings);
+    auto *closings = qobject_cast<ClosingsPage *>(&m_view->page(PageId::Closings));
+    if (const Id<Closing> shown = closings->shownClosing())
+        closings->startPacket({shown});
+    else
+        m_view->session().say(tr("Open the closing that the packet is for; it is made there."));
+}
+
+void MainWindow::startLogbook()
+{
+    leaveForms(m_view);
+    m_view->open(PageId::Log);
+    m_view->page(PageId::Log).startPrinting();
 }
 
 } // namespace lastrivet::ui

@@ -5,7 +5,10 @@
 #include "ui/backup/BackupForm.h"
 #include "ui/backup/RestoreForm.h"
 #include "ui/bench/BenchView.h"
+#include "ui/closings/ClosingsPage.h"
+#include "ui/closings/PacketForm.h"
 #include "ui/convert/QtText.h"
+#include "ui/daylog/LogbookForm.h"
 #include "ui/prints/PrintForm.h"
 #include "ui/shell/Finder.h"
 #include "ui/shell/MainWindow.h"
@@ -16,6 +19,7 @@
 #include "ui/shell/ShortcutSheet.h"
 #include "ui/widgets/RowListView.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QLineEdit>
 #include <QTest>
@@ -172,6 +176,62 @@ TEST_CASE("The line of the finder says which row Enter would choose, and the pag
         QTest::keyClick(&line, Qt::Key_PageUp);
     CHECK(list.currentIndex().row() == 0);
     CHECK_FALSE(line.accessibleDescription().isEmpty());
+}
+
+TEST_CASE(
+    "The finder finds commands by their menu too, records by their kind, and keeps the Tab key")
+{
+    Opened opened;
+    opened.window.openFinder();
+    QLineEdit &line = opened.window.finder().line();
+    RowListView &list = opened.window.finder().list();
+    const auto rowWith = [&](const QString &typed, const auto &isWanted) {
+        line.setText(typed);
+        for (int i = 0; i < list.rows().rowCount(); ++i) {
+            if (isWanted(list.rows().row(i)))
+                return i;
+        }
+        return -1;
+    };
+    const auto isCalled = [](const QString &words) {
+        return [words](const ListRow &row) { return row.title.contains(words); };
+    };
+    CHECK(rowWith(QStringLiteral("print"), isCalled(QStringLiteral("Inspection packet"))) >= 0);
+    CHECK(rowWith(QStringLiteral("print log"), isCalled(QStringLiteral("Builder's log"))) >= 0);
+    const RecordRef squawk{RecordType::Squawk, opened.workshop.squawk.value()};
+    CHECK(rowWith(QStringLiteral("squawk"),
+                  [&](const ListRow &row) { return row.record == squawk; }) >= 0);
+    const int check = rowWith(QStringLiteral("drains"), isCalled(QStringLiteral("Drains")));
+    REQUIRE(check >= 0);
+    CHECK(list.rows().row(check).detail == QStringLiteral("Left wing, upper skin"));
+    line.clear();
+    REQUIRE(list.rows().rowCount() > 2);
+    QTest::keyClick(&line, Qt::Key_Tab);
+    CHECK(list.currentIndex().row() == 1);
+    CHECK(opened.window.finder().isVisible());
+    QTest::keyClick(&line, Qt::Key_Backtab);
+    CHECK(list.currentIndex().row() == 0);
+}
+
+TEST_CASE("The menu of papers begins the builder's log on its page, and the packet of a closing")
+{
+    Opened opened;
+    const auto choose = [&](const QString &words) {
+        for (QAction *action : opened.window.findChildren<QAction *>()) {
+            if (action->text().contains(words)) {
+                action->trigger();
+                return true;
+            }
+        }
+        return false;
+    };
+    REQUIRE(choose(QStringLiteral("Builder's log")));
+    CHECK(opened.view().current() == PageId::Log);
+    CHECK(opened.view().page(PageId::Log).findChild<LogbookForm *>()->isVisible());
+    opened.view().goTo({RecordType::Closing, opened.workshop.wingClosing.value()});
+    REQUIRE(choose(QStringLiteral("Inspection packet")));
+    CHECK(opened.view().current() == PageId::Closings);
+    CHECK(static_cast<ClosingsPage &>(opened.view().page(PageId::Closings)).packet().isVisible());
 }
 
 } // namespace lastrivet::ui
