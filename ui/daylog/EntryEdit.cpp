@@ -94,6 +94,7 @@ void EntryEdit::keyPressEvent(QKeyEvent *event)
         m_completer->popup()->hide();
         Q_EMIT entered();
     } else if (event->key() == Qt::Key_Escape && !text().isEmpty()) {
+        m_completer->popup()->hide();
         clear();
     } else {
         QLineEdit::keyPressEvent(event);

@@ -20,8 +20,13 @@ SectionChoice::SectionChoice(QWidget *parent)
                                  "QPushButton:focus { padding: 2px 5px; }"));
     setAccessibleName(tr("Sections"));
     connect(m_buttons, &QButtonGroup::idToggled, this, [this](int section, bool isChosen) {
-        if (isChosen)
-            Q_EMIT chosenChanged(section);
+        if (!isChosen)
+            return;
+        // A click leaves the keyboard in the list; from another section it comes along.
+        const auto *focused = qobject_cast<QAbstractButton *>(window()->focusWidget());
+        if (focused && focused->group() == m_buttons)
+            m_buttons->button(section)->setFocus();
+        Q_EMIT chosenChanged(section);
     });
 }
 

@@ -103,6 +103,7 @@ void RecordLine::keyPressEvent(QKeyEvent *event)
         return;
     }
     if (event->key() == Qt::Key_Escape && isModified()) {
+        m_completer->popup()->hide();
         setChosen(m_chosen);
         return;
     }

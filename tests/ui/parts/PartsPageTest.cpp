@@ -94,6 +94,28 @@ TEST_CASE("The Tab key comes to the sections of a part before it comes to what t
     CHECK(button < list);
 }
 
+TEST_CASE("A click on a section takes the keyboard along from the section where it was")
+{
+    PartsWindow window;
+    window.page.showRecord({RecordType::Step, window.workshop.wires.value()});
+    auto *choice = window.page.findChild<ui::SectionChoice *>();
+    REQUIRE(choice);
+    const auto buttons = choice->findChildren<QPushButton *>();
+    QPushButton *before = buttons[choice->chosen()];
+    before->setFocus();
+    const auto found = std::ranges::find_if(buttons, [before](const QPushButton *button) {
+        return button != before && button->isVisible();
+    });
+    REQUIRE(found != buttons.end());
+    QPushButton *other = *found;
+    QTest::mouseClick(other, Qt::LeftButton);
+    CHECK(other->isChecked());
+    CHECK(window.page.focusWidget() == other);
+    window.list().setFocus();
+    QTest::mouseClick(before, Qt::LeftButton);
+    CHECK(window.page.focusWidget() != before);
+}
+
 TEST_CASE("The tree tells hours, squawks and photos with everything below")
 {
     Workshop workshop;

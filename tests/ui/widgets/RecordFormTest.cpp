@@ -7,6 +7,8 @@
 #include "tests/ui/support/Workshop.h"
 #include "ui/widgets/RecordLine.h"
 
+#include <QAbstractItemView>
+#include <QCompleter>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QSignalSpy>
@@ -238,6 +240,22 @@ TEST_CASE("What is typed into a set of records is kept when the form goes on to 
     line->setModified(true);
     form.show(0);
     CHECK(session->records()->find(deviation)->component_ids == IdSet<Component>{workshop.rudder});
+}
+
+TEST_CASE("Escape in a line for a record closes the list of names and shows the record again")
+{
+    Opened opened;
+    auto *line = opened.form.findChild<RecordLine *>();
+    REQUIRE(line);
+    const QString before = line->text();
+    line->setFocus();
+    line->selectAll();
+    QTest::keyClicks(line, QStringLiteral("rud"));
+    const auto *popup = line->findChild<QCompleter *>()->popup();
+    REQUIRE(popup->isVisible());
+    QTest::keyClick(line, Qt::Key_Escape);
+    CHECK_FALSE(popup->isVisible());
+    CHECK(line->text() == before);
 }
 
 } // namespace lastrivet::ui
