@@ -85,11 +85,13 @@ QWidget *WorkersEditor::makeRow(std::size_t place)
         // Before the line goes, which finishes its editing once more.
         const bool isTyped = minutes->isModified();
         minutes->setModified(false);
-        if (isTyped)
-            setMinutes(here, minutes->text());
+        if (isTyped && !setMinutes(here, minutes->text()))
+            minutes->setModified(true);
     });
     connect(paid, &QCheckBox::clicked, this, [this, here](bool isPaid) {
-        if (!changeAt(here, [&](WorkSession::Worker &known) { known.paid = isPaid; }))
+        const auto outcome =
+            changeAt(here, [&](WorkSession::Worker &known) { known.paid = isPaid; });
+        if (outcome != Session::Outcome::Made)
             fill();
     });
     connect(removal, &QPushButton::clicked, this, [this, place] {
@@ -98,25 +100,29 @@ QWidget *WorkersEditor::makeRow(std::size_t place)
     return row;
 }
 
-void WorkersEditor::setMinutes(const Place &place, const QString &text)
+bool WorkersEditor::setMinutes(const Place &place, const QString &text)
 {
     const auto minutes = entry::parseDuration(toStd(text));
     if (!minutes && !text.trimmed().isEmpty()) {
         m_session.complain(tr("“%1” is no duration; write it as 2h15 or 90m.").arg(text));
         fill();
-        return;
+        return true;
     }
-    if (!changeAt(place, [&](WorkSession::Worker &worker) { worker.minutes = minutes; }))
+    const auto outcome =
+        changeAt(place, [&](WorkSession::Worker &worker) { worker.minutes = minutes; });
+    if (outcome == Session::Outcome::AgainstRules)
         fill();
+    return outcome != Session::Outcome::NotSaved;
 }
 
-bool WorkersEditor::change(const std::function<void(Workers &)> &body)
+void WorkersEditor::change(const std::function<void(Workers &)> &body)
 {
-    return m_shown && changeOf(m_shown, body);
+    if (m_shown)
+        changeOf(m_shown, body);
 }
 
-bool WorkersEditor::changeAt(const Place &place,
-                             const std::function<void(WorkSession::Worker &)> &body)
+Session::Outcome WorkersEditor::changeAt(const Place &place,
+                                         const std::function<void(WorkSession::Worker &)> &body)
 {
     return changeOf(place.session, [&](Workers &workers) {
         if (place.row < workers.size() && workers[place.row].person_id == place.person)
@@ -124,9 +130,10 @@ bool WorkersEditor::changeAt(const Place &place,
     });
 }
 
-bool WorkersEditor::changeOf(Id<WorkSession> session, const std::function<void(Workers &)> &body)
+Session::Outcome WorkersEditor::changeOf(Id<WorkSession> session,
+                                         const std::function<void(Workers &)> &body)
 {
-    return m_session.change(tr("Log entry: who worked"), [&](Edit &edit) {
+    return m_session.attempt(tr("Log entry: who worked"), [&](Edit &edit) {
         edit.update(session, [&](WorkSession &changed) { body(changed.workers); });
     });
 }

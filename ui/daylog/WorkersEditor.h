@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/records/WorkSession.h"
+#include "ui/shell/Session.h"
 
 #include <QWidget>
 
@@ -13,7 +14,6 @@ class QVBoxLayout;
 namespace lastrivet::ui {
 
 class RecordLine;
-class Session;
 
 /// Who worked in a session, how long where that is less than the whole, and whether for pay.
 class WorkersEditor final : public QWidget {
@@ -36,11 +36,13 @@ private:
         Id<Person> person;
     };
 
-    void setMinutes(const Place &place, const QString &text);
-    bool change(const std::function<void(Workers &)> &body);
+    /// False when they could not be saved, and stay as they were typed.
+    bool setMinutes(const Place &place, const QString &text);
+    void change(const std::function<void(Workers &)> &body);
     /// Nothing is changed when the person is not in that row any more.
-    bool changeAt(const Place &place, const std::function<void(WorkSession::Worker &)> &body);
-    bool changeOf(Id<WorkSession> session, const std::function<void(Workers &)> &body);
+    Session::Outcome changeAt(const Place &place,
+                              const std::function<void(WorkSession::Worker &)> &body);
+    Session::Outcome changeOf(Id<WorkSession> session, const std::function<void(Workers &)> &body);
 
     Session &m_session;
     Id<WorkSession> m_shown;

@@ -196,7 +196,7 @@ void PhotoViewer::show(const Media &chosen)
     m_tools->setVisible(isPhoto);
     m_picture->setTool(std::nullopt);
     m_picture->marks().choose(-1);
-    m_picture->marks().show(media.annotations);
+    showMarks(media);
     m_otherWords->setText(media.kind == MediaKind::Video
                               ? tr("This is a video. The program that this computer has for "
                                    "videos can show it.")
@@ -206,6 +206,12 @@ void PhotoViewer::show(const Media &chosen)
     updateTools();
     if (isPhoto)
         loadPicture(media);
+}
+
+void PhotoViewer::showMarks(const Media &media)
+{
+    const auto unkept = m_unkeptMarks.find(media.id);
+    m_picture->marks().show(unkept == m_unkeptMarks.end() ? media.annotations : unkept->second);
 }
 
 void PhotoViewer::showTexts(const Media &media)
@@ -255,7 +261,7 @@ void PhotoViewer::apply(const ChangeNotice &notice)
     if (!media || !isVisible())
         return;
     if (!m_picture->marks().isUntold())
-        m_picture->marks().show(media->annotations);
+        showMarks(*media);
     if (!m_caption->isModified())
         showTexts(*media);
 }
@@ -263,6 +269,8 @@ void PhotoViewer::apply(const ChangeNotice &notice)
 void PhotoViewer::settle()
 {
     keepWords();
+    if (m_unkeptMarks.contains(m_media))
+        keepMarks();
     m_picture->marks().flush();
     keepCaption();
 }
@@ -290,6 +298,7 @@ void PhotoViewer::keepMarks()
 {
     const Media *media = m_session.records()->findLive(m_media);
     const std::vector<Media::Annotation> marks = m_picture->marks().marks();
+    m_unkeptMarks.erase(m_media);
     if (!media || media->annotations == marks)
         return;
     const bool isMore = marks.size() > media->annotations.size();
@@ -297,8 +306,12 @@ void PhotoViewer::keepMarks()
     const QString label = isMore   ? tr("Mark drawn on %1")
                           : isLess ? tr("Mark removed from %1")
                                    : tr("Mark changed on %1");
-    m_session.change(label.arg(mediaTitle(*media)),
-                     [&](Edit &edit) { acts::setAnnotations(edit, m_media, marks); });
+    const auto outcome = m_session.attempt(label.arg(mediaTitle(*media)), [&](Edit &edit) {
+        acts::setAnnotations(edit, m_media, marks);
+    });
+    // They wait with their photo, and are tried once more when it is left.
+    if (outcome == Session::Outcome::NotSaved)
+        m_unkeptMarks[m_media] = marks;
 }
 
 void PhotoViewer::keepWords()

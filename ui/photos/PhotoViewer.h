@@ -57,6 +57,7 @@ private:
     void updateTools();
     void updateZoom();
     void keepMarks();
+    void showMarks(const Media &media);
     void keepWords();
     void keepCaption();
     void openFile();
@@ -75,8 +76,9 @@ private:
     QPushButton *m_remove;
     QLabel *m_scale;
     QLineEdit *m_caption;
-    /// Captions that could not be saved, of photos that are shown now or later.
+    /// Captions and marks that could not be saved, of photos that are shown now or later.
     std::map<Id<Media>, QString> m_unkept;
+    std::map<Id<Media>, std::vector<Media::Annotation>> m_unkeptMarks;
     QLabel *m_markLabel;
     QLineEdit *m_markWords;
     QLabel *m_facts;

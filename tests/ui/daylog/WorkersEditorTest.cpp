@@ -10,6 +10,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -81,6 +82,23 @@ TEST_CASE("What is typed for somebody whom an undo takes away is nobody else's",
     REQUIRE(shown.of(shown.first).size() == 1);
     CHECK(shown.of(shown.first).front().person_id == shown.workshop.builder);
     CHECK_FALSE(shown.of(shown.first).front().minutes);
+}
+
+TEST_CASE("How long somebody worked stays as it was typed while it cannot be saved", "[daylog]")
+{
+    Workers shown;
+    const auto place = shown.workshop.folder();
+    auto elsewhere = place;
+    elsewhere += ".unplugged";
+    std::filesystem::rename(place, elsewhere);
+    shown.typeMinutes(QStringLiteral("Robin Vale"), QStringLiteral("2h"));
+    QLineEdit &line = field(shown.editor, QStringLiteral("How long Robin Vale worked"));
+    QTest::keyClick(&line, Qt::Key_Return);
+    CHECK_FALSE(shown.of(shown.first).front().minutes);
+    CHECK(line.text() == QStringLiteral("2h"));
+    std::filesystem::rename(elsewhere, place);
+    QTest::keyClick(&line, Qt::Key_Return);
+    CHECK(shown.of(shown.first).front().minutes == Minutes{120});
 }
 
 } // namespace lastrivet::test

@@ -221,6 +221,27 @@ TEST_CASE("A caption that could not be saved waits with its photo")
     CHECK(caption.text().isEmpty());
 }
 
+TEST_CASE("Marks that could not be saved wait with their photo")
+{
+    OpenViewer viewer;
+    const Id<Media> first = viewer.shown().id;
+    const auto place = viewer.workshop.folder();
+    auto elsewhere = place;
+    elsewhere += ".unplugged";
+    std::filesystem::rename(place, elsewhere);
+    QTest::mouseClick(viewer.button(QStringLiteral("Arrow")), Qt::LeftButton);
+    viewer.stroke(viewer.middle() - QPoint(80, 60), viewer.middle());
+    REQUIRE(viewer.marks().empty());
+    viewer.button(QStringLiteral("Next"))->click();
+    REQUIRE(viewer.shown().id != first);
+    viewer.button(QStringLiteral("Previous"))->click();
+    REQUIRE(viewer.shown().id == first);
+    std::filesystem::rename(elsewhere, place);
+    viewer.button(QStringLiteral("Next"))->click();
+    CHECK(viewer.session->records()->find(first)->annotations.size() == 1);
+    CHECK(viewer.marks().empty());
+}
+
 TEST_CASE("A caption that is being written is kept when the next photo is shown")
 {
     OpenViewer viewer;
