@@ -117,8 +117,11 @@ QVariant SectionModel::data(const QModelIndex &index, int role) const
         return {};
     const SectionColumn &column = m_section->columns[std::size_t(index.column())];
     switch (role) {
-    case Qt::DisplayRole:
     case Qt::EditRole:
+        if (const auto typed = m_unsaved.find({id, &column}); typed != m_unsaved.end())
+            return typed->second;
+        [[fallthrough]];
+    case Qt::DisplayRole:
     case Qt::ToolTipRole:
         return column.text(m_session, id);
     case Qt::CheckStateRole:
@@ -176,6 +179,7 @@ bool SectionModel::tick(const SectionColumn &column, std::int64_t id, bool isTic
 
 bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QString &text)
 {
+    m_unsaved.erase({id, &column});
     if (text == column.text(m_session, id))
         return false;
     const QString what = withinSentence(QCoreApplication::translate("Section", column.title));
@@ -185,13 +189,15 @@ bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QSt
         return false;
     }
     bool isUnderstood = false;
-    const bool isDone =
-        m_session.change(tr("%1: %2 changed").arg(nameOf(id), what),
-                         [&](Edit &edit) { isUnderstood = column.write(edit, id, text); });
-    if (!isUnderstood)
+    const auto outcome =
+        m_session.attempt(tr("%1: %2 changed").arg(nameOf(id), what),
+                          [&](Edit &edit) { isUnderstood = column.write(edit, id, text); });
+    if (outcome == Session::Outcome::NotSaved)
+        m_unsaved[{id, &column}] = text;
+    else if (!isUnderstood)
         m_session.complain(tr("“%1” cannot stand under “%2”.")
                                .arg(text, QCoreApplication::translate("Section", column.title)));
-    return isDone && isUnderstood;
+    return outcome == Session::Outcome::Made && isUnderstood;
 }
 
 QVariant SectionModel::headerData(int section, Qt::Orientation orientation, int role) const

@@ -8,6 +8,8 @@
 
 #include <cstdint>
 #include <functional>
+#include <map>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -52,6 +54,9 @@ private:
     Id<Component> m_part;
     bool m_isWithBelow = true;
     Filter m_filter;
+    /// What was typed and could not be saved, by record and column; whoever edits the cell again
+    /// finds it there.
+    std::map<std::pair<std::int64_t, const SectionColumn *>, QString> m_unsaved;
 };
 
 /// The part and, if wanted, everything below it; for no part all parts, and 0 for what is on none.

@@ -29,6 +29,7 @@ void LinesModel::setLines(std::vector<QStringList> lines)
         endInsertRows();
     }
     m_lines = std::move(lines);
+    m_handedOut.clear();
     if (rowCount() > 0)
         Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
 }
@@ -65,8 +66,12 @@ QVariant LinesModel::data(const QModelIndex &index, int role) const
         return {};
     const LinesColumn &column = m_columns[std::size_t(index.column())];
     switch (role) {
-    case Qt::DisplayRole:
     case Qt::EditRole:
+        if (const auto typed = m_handedOut.find({index.row(), index.column()});
+            typed != m_handedOut.end())
+            return typed->second;
+        [[fallthrough]];
+    case Qt::DisplayRole:
         return std::size_t(index.row()) < m_lines.size()
                    ? m_lines[std::size_t(index.row())].value(index.column())
                    : QString();
@@ -100,8 +105,12 @@ bool LinesModel::setData(const QModelIndex &index, const QVariant &value, int ro
     if (!index.isValid() || role != Qt::EditRole)
         return false;
     const QString text = value.toString().trimmed();
-    if (text != data(index, Qt::EditRole).toString())
-        Q_EMIT typed(index.row(), index.column(), text);
+    const std::pair cell{index.row(), index.column()};
+    m_handedOut.erase(cell);
+    if (text == data(index, Qt::DisplayRole).toString())
+        return true;
+    m_handedOut[cell] = text;
+    Q_EMIT typed(cell.first, cell.second, text);
     return true;
 }
 

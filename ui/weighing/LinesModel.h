@@ -6,6 +6,8 @@
 #include <QString>
 #include <QStringList>
 
+#include <map>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -19,7 +21,8 @@ struct LinesColumn {
 };
 
 /// Lines of a record as texts, with an empty one at the end to go on in. What is typed is handed
-/// out and shown again only when the record has it.
+/// out and shown again only when the record has it; until then, it is there for whoever edits the
+/// cell again.
 class LinesModel final : public QAbstractTableModel {
     Q_OBJECT
 
@@ -45,6 +48,8 @@ Q_SIGNALS:
 private:
     std::vector<LinesColumn> m_columns;
     std::vector<QStringList> m_lines;
+    /// By row and column.
+    std::map<std::pair<int, int>, QString> m_handedOut;
     bool m_isEditable = true;
 };
 

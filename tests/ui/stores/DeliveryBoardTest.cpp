@@ -15,6 +15,7 @@
 #include <QListView>
 #include <QPlainTextEdit>
 
+#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -74,6 +75,26 @@ TEST_CASE("A number of what came counts the line, in the fields below the list a
     CHECK(bolts.received_quantity == 80);
     CHECK(bolts.damaged_quantity == 2);
     CHECK(bolts.received_on == window.session->today());
+}
+
+TEST_CASE("A number that could not be saved is there for whoever edits its cell again")
+{
+    StoresWindow window;
+    auto &board = window.page.deliveries();
+    window.page.showRecord({RecordType::PartLine, window.ribs.value()});
+    auto &model = *window.list(board).model();
+    const QModelIndex came = model.index(0, Came);
+    const auto place = window.workshop.folder();
+    auto elsewhere = place;
+    elsewhere += ".unplugged";
+    std::filesystem::rename(place, elsewhere);
+    CHECK_FALSE(model.setData(came, QStringLiteral("3")));
+    CHECK(window.complaint.contains(QStringLiteral("no longer at")));
+    CHECK(came.data(Qt::EditRole).toString() == QStringLiteral("3"));
+    CHECK(window.cell(board, 0, Came).isEmpty());
+    std::filesystem::rename(elsewhere, place);
+    CHECK(model.setData(came, came.data(Qt::EditRole)));
+    CHECK(window.cell(board, 0, Came) == QStringLiteral("3"));
 }
 
 TEST_CASE("A list that gets the keyboard has the row chosen whose fields are shown")
