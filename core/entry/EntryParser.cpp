@@ -8,6 +8,22 @@
 
 namespace lastrivet::entry {
 
+namespace {
+
+/// "25:99": written as a time of day, and none.
+bool isNoTime(std::string_view word)
+{
+    const std::size_t colon = word.find(':');
+    if ((colon != 1 && colon != 2) || word.size() != colon + 3 ||
+        word.find_first_not_of("0123456789:") != std::string_view::npos ||
+        word.find(':', colon + 1) != std::string_view::npos)
+        return false;
+    // Digits of the same number compare as their numbers do.
+    return word.substr(colon + 1) > "59" || (colon == 2 && word.substr(0, 2) > "23");
+}
+
+} // namespace
+
 EntryParser::EntryParser(std::string_view line, const Records &records, const PartFinder &parts,
                          Moment now)
     : m_words(line)
@@ -137,9 +153,12 @@ void EntryParser::takeUnknown(std::size_t begin, std::size_t end)
     }
     std::string shown = m_words.text(begin, end);
     shown.resize(shown.find_last_not_of(",;: ") + 1);
+    const std::size_t last = shown.find_last_of(' ') + 1;
     const auto several = m_finder.matches(words, 2);
     if (m_session.minutes && parseDuration(words))
         addProblem("“{0}” is a second time; it goes into the note.", {shown});
+    else if (isNoTime(std::string_view(shown).substr(last)))
+        addProblem("“{0}” is no time of day; it goes into the note.", {shown.substr(last)});
     else if (several.empty())
         addProblem("No part is called “{0}”; it goes into the note.", {shown});
     else

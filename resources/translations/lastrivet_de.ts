@@ -7204,6 +7204,10 @@
         <source>{0} is no length of time, as 1:30 or 2h15.</source>
         <translation>{0} ist keine Zeitdauer wie 1:30 oder 2h15.</translation>
     </message>
+    <message>
+        <source>“{0}” is no time of day; it goes into the note.</source>
+        <translation>„{0}“ ist keine Uhrzeit; es kommt in die Anmerkung.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7204,6 +7204,10 @@
         <source>{0} is no length of time, as 1:30 or 2h15.</source>
         <translation>{0} n’est pas une durée comme 1:30 ou 2h15.</translation>
     </message>
+    <message>
+        <source>“{0}” is no time of day; it goes into the note.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas une heure&#xa0;; cela va dans la note.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

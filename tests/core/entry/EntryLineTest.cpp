@@ -272,6 +272,13 @@ TEST_CASE("A second time is told and kept")
     CHECK(reading.sessions.front().note == "2h: x");
 }
 
+TEST_CASE("What is no time of day is told as that")
+{
+    const auto told = Bench().read("1h LA 25:99: x").problems;
+    REQUIRE(told.size() == 1);
+    CHECK(english(told.front()) == "“25:99” is no time of day; it goes into the note.");
+}
+
 TEST_CASE("A with that names nobody stays in the note")
 {
     const auto session = Bench().one("1h LA riveted with the long yoke");
