@@ -19415,6 +19415,10 @@
         <source>%1 “Log it” once more logs it like this.</source>
         <translation>%1 Noch einmal „Eintragen“ trägt es so ein.</translation>
     </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::StoresPage</name>

@@ -19415,6 +19415,10 @@
         <source>%1 “Log it” once more logs it like this.</source>
         <translation>%1 «&#xa0;Inscrire&#xa0;» encore une fois l’inscrit ainsi.</translation>
     </message>
+    <message>
+        <source>Part</source>
+        <translation>Pièce</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::StoresPage</name>

@@ -12,6 +12,7 @@
 #include "ui/shell/Drafts.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/RecordLine.h"
 
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -46,6 +47,8 @@ StopForm::StopForm(Session &session, QWidget *parent)
     : QFrame(parent)
     , m_session(session)
     , m_words(new QLabel(this))
+    , m_fields(new QFormLayout)
+    , m_part(new RecordLine(session, RecordType::Component, this))
     , m_done(new QLineEdit(this))
     , m_stopped(new QLineEdit(this))
     , m_worked(new QLineEdit(this))
@@ -69,11 +72,11 @@ void StopForm::build()
     auto *confirmButton = new QPushButton(tr("Log it"), this);
     confirmButton->setProperty("primary", true);
     auto *leaveButton = flatButton(tr("Keep it running"), this);
-    auto *form = new QFormLayout;
-    const auto add = [form](const QString &label, QLineEdit *field) {
+    const auto add = [this](const QString &label, QLineEdit *field) {
         field->setAccessibleName(label);
-        form->addRow(label, field);
+        m_fields->addRow(label, field);
     };
+    add(tr("Part"), m_part);
     add(tr("Done"), m_done);
     add(tr("Stopped at"), m_stopped);
     add(tr("Worked for"), m_worked);
@@ -84,7 +87,7 @@ void StopForm::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(12, 8, 12, 8);
     layout->addWidget(m_words);
-    layout->addLayout(form);
+    layout->addLayout(m_fields);
     layout->addWidget(m_question);
     layout->addWidget(m_why);
     layout->addLayout(buttons);
@@ -103,6 +106,7 @@ void StopForm::connectFields()
         keepWords();
         keepTimes();
     });
+    connect(m_part, &RecordLine::chosenByPerson, this, &StopForm::takePart);
     connect(m_stopped, &QLineEdit::textEdited, this, &StopForm::takeStopTime);
     connect(m_done, &QLineEdit::textEdited, this, &StopForm::takeTypedTime);
     connect(m_done, &QLineEdit::textChanged, this, &StopForm::askAboutSigned);
@@ -125,6 +129,8 @@ void StopForm::ask()
             tr("The clock has run for %1. When did work stop?").arg(hoursText(worked)));
     else
         m_words->setText(tr("What was done?"));
+    m_part->setChosen(0);
+    m_fields->setRowVisible(m_part, !timer->component_id);
     m_question->forget();
     m_doubt.forget();
     // What could not be kept when the form went is still in it.
@@ -142,6 +148,17 @@ void StopForm::ask()
     askAboutSigned();
     show();
     (isLong || progress.gap_began ? m_stopped : m_done)->setFocus();
+}
+
+void StopForm::takePart(qint64 part)
+{
+    auto timer = m_session.timer();
+    if (!timer)
+        return;
+    timer->component_id = Id<Component>{part};
+    if (!m_session.setTimer(timer))
+        m_part->setChosen(0);
+    askAboutSigned();
 }
 
 void StopForm::goOn()
@@ -234,6 +251,17 @@ void StopForm::explain(const QString &sentence, QLineEdit *field)
 }
 
 void StopForm::confirm()
+{
+    const bool isPartTyped = m_part->isBeingTyped() && !m_part->text().trimmed().isEmpty();
+    m_part->settle();
+    if (isPartTyped && !m_part->chosen()) {
+        m_part->setFocus();
+        return;
+    }
+    logIt();
+}
+
+void StopForm::logIt()
 {
     const auto timer = m_session.timer();
     const auto minutes = entry::parseDuration(toStd(m_worked->text()));

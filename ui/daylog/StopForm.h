@@ -12,11 +12,13 @@
 
 #include <optional>
 
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 
 namespace lastrivet::ui {
 
+class RecordLine;
 class Session;
 class SignedQuestion;
 
@@ -55,6 +57,9 @@ private:
     void leave();
     void connectFields();
     void confirm();
+    void logIt();
+    /// The clock was started without a part, and is on this one from now on.
+    void takePart(qint64 part);
     void takeStopTime();
     void takeTypedTime();
     std::optional<Moment> stopMoment() const;
@@ -66,6 +71,9 @@ private:
 
     Session &m_session;
     QLabel *m_words;
+    QFormLayout *m_fields;
+    /// Asked for where the clock has no part.
+    RecordLine *m_part;
     QLineEdit *m_done;
     QLineEdit *m_stopped;
     QLineEdit *m_worked;

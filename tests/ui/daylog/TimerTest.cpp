@@ -33,6 +33,23 @@ TEST_CASE("The clock runs on through a restart and then becomes an entry")
     CHECK_FALSE(window.session->timer());
 }
 
+TEST_CASE("A clock that was started without a part is given one when it is stopped")
+{
+    LogWindow window;
+    window.press(QStringLiteral("Start work"));
+    window.workshop.clock.advance(std::chrono::minutes{20});
+    window.press(QStringLiteral("Stop work"));
+    QLineEdit &part = window.field(QStringLiteral("Part"));
+    QTest::keyClicks(&part, QStringLiteral("rudder"));
+    QTest::keyClick(&part, Qt::Key_Return);
+    CHECK(window.session->timer()->component_id == window.workshop.rudder);
+    QTest::keyClicks(&window.field(QStringLiteral("Done")), QStringLiteral("skin drilled"));
+    QTest::keyClick(&window.field(QStringLiteral("Done")), Qt::Key_Return);
+    const WorkSession entry = window.latest();
+    CHECK(entry.component_id == window.workshop.rudder);
+    CHECK(entry.minutes == Minutes{20});
+}
+
 TEST_CASE("What was typed stays with the clock when it is kept running after all")
 {
     LogWindow window;
