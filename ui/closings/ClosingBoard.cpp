@@ -9,9 +9,12 @@
 #include "ui/widgets/RowListView.h"
 
 #include <QHBoxLayout>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QResizeEvent>
 #include <QScrollArea>
+#include <QScrollBar>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -49,6 +52,7 @@ ClosingBoard::ClosingBoard(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
     , m_layout(nullptr)
+    , m_scroll(new QScrollArea(this))
     , m_aircraftPlace(new QWidget(this))
     , m_aircraft(new RowListView(session.theme(),
                                  tr("Before the final inspection and first flight"), this))
@@ -71,6 +75,7 @@ void ClosingBoard::build()
         m_columns.push_back(column);
         m_layout->addWidget(column, 1);
         connect(column, &StateColumn::chosen, this, &ClosingBoard::chosen);
+        follow(column->list());
     }
     whole->addWidget(m_nothing);
     whole->addLayout(m_layout);
@@ -81,14 +86,38 @@ void ClosingBoard::build()
     whole->addWidget(m_aircraftPlace);
     whole->addStretch(1);
     connect(m_aircraft, &RowListView::chosen, this, &ClosingBoard::chosen);
-    auto *scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(inner);
+    follow(*m_aircraft);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setWidget(inner);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(scroll);
+    layout->addWidget(m_scroll);
+}
+
+void ClosingBoard::follow(RowListView &list)
+{
+    // Afterwards: the area scrolls by itself to the middle of a list that is higher than it.
+    connect(list.selectionModel(), &QItemSelectionModel::currentChanged, this, [this, &list] {
+        QTimer::singleShot(0, &list, [this, &list] { bringIntoView(list); });
+    });
+}
+
+void ClosingBoard::bringIntoView(const RowListView &list)
+{
+    constexpr int around = 8;
+    if (!list.hasFocus() || !list.currentIndex().isValid())
+        return;
+    const QRect row = list.visualRect(list.currentIndex());
+    const int top = list.viewport()->mapTo(m_scroll->widget(), row.topLeft()).y() - around;
+    const int bottom = top + row.height() + 2 * around;
+    QScrollBar &bar = *m_scroll->verticalScrollBar();
+    const int seen = m_scroll->viewport()->height();
+    if (top < bar.value())
+        bar.setValue(top);
+    else if (bottom > bar.value() + seen)
+        bar.setValue(bottom - seen);
 }
 
 bool ClosingBoard::passes(const Closing &closing) const

@@ -10,6 +10,7 @@
 
 class QBoxLayout;
 class QLabel;
+class QScrollArea;
 
 namespace lastrivet::ui {
 
@@ -38,6 +39,9 @@ protected:
 
 private:
     void build();
+    /// Scrolls to the row of a list that the keyboard has come to, with all of it.
+    void follow(RowListView &list);
+    void bringIntoView(const RowListView &list);
     bool passes(const Closing &closing) const;
     QString detail(const Closing &closing, const readiness::ClosingAnswer &answer) const;
     void alignHeads();
@@ -47,6 +51,7 @@ private:
     QString m_filter;
     std::vector<StateColumn *> m_columns;
     QBoxLayout *m_layout;
+    QScrollArea *m_scroll;
     QWidget *m_aircraftPlace;
     RowListView *m_aircraft;
     QLabel *m_nothing;

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/closings/ClosingBoard.h"
+
+#include "core/project/acts/ClosingUp.h"
+#include "tests/ui/support/Workshop.h"
+#include "ui/widgets/RowListView.h"
+
+#include <QApplication>
+#include <QScrollArea>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+#include <string>
+
+namespace lastrivet::ui {
+
+TEST_CASE("On a low board the whole of the closing that the keyboard comes to is seen")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    REQUIRE(session->change(QStringLiteral("Closings"), [&](Edit &edit) {
+        for (int i = 0; i < 8; ++i) {
+            Closing closing;
+            closing.component_id = workshop.rudder;
+            closing.title = "Rudder, rib bay " + std::to_string(i);
+            acts::addClosing(edit, closing, {});
+        }
+    }));
+    ClosingBoard board(*session);
+    board.resize(1024, 180);
+    board.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&board));
+    QApplication::setActiveWindow(&board);
+    const auto *area = board.findChild<QScrollArea *>();
+    REQUIRE(area);
+    board.firstList()->setFocus();
+    int looked = 0;
+    for (int i = 0; i < 10; ++i) {
+        QCoreApplication::processEvents();
+        const auto *list = qobject_cast<RowListView *>(QApplication::focusWidget());
+        if (list && list->currentIndex().isValid()) {
+            const QRect row = list->visualRect(list->currentIndex());
+            const int top = list->viewport()->mapTo(area->viewport(), row.topLeft()).y();
+            INFO(list->currentIndex().data().toString().toStdString());
+            CHECK(top >= 0);
+            CHECK(top + row.height() <= area->viewport()->height());
+            ++looked;
+        }
+        QTest::keyClick(QApplication::focusWidget(), i % 2 == 0 ? Qt::Key_Down : Qt::Key_Tab);
+    }
+    CHECK(looked > 3);
+}
+
+} // namespace lastrivet::ui
