@@ -179,6 +179,13 @@ void SquawksPage::choose(int row)
         m_list->setCurrentIndex(m_model->index(row, 0));
 }
 
+void SquawksPage::followChosen(int before)
+{
+    const QModelIndex chosen = m_list->currentIndex();
+    if (chosen.isValid() && chosen.row() != before)
+        m_list->scrollTo(chosen);
+}
+
 void SquawksPage::showCurrent()
 {
     const QModelIndex current = m_list->currentIndex();
@@ -234,18 +241,22 @@ Id<Component> SquawksPage::shownPart() const
 
 void SquawksPage::recordsChanged(const ChangeNotice &notice)
 {
+    const int before = m_list->currentIndex().row();
     m_filter->apply(notice);
     m_model->apply(notice);
     m_editor->apply(notice);
     if (!m_list->currentIndex().isValid())
         choose(0);
+    followChosen(before);
     showCurrent();
     updateWords();
 }
 
 void SquawksPage::answerChanged()
 {
+    const int before = m_list->currentIndex().row();
     m_model->applyAnswer();
+    followChosen(before);
     showCurrent();
     updateWords();
 }

@@ -46,6 +46,8 @@ private:
     void buildKeys();
     void filter();
     void askToWrite(const QString &ending, const QString &kinds);
+    /// Scrolls to the chosen squawk where another order took it away from row `before`.
+    void followChosen(int before);
     void showCurrent();
     void choose(int row);
     void updateWords();

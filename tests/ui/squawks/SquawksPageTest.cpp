@@ -14,6 +14,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <string>
+
 namespace lastrivet::test {
 
 namespace {
@@ -147,6 +150,40 @@ TEST_CASE("Squawks as they look")
     theme().choose(ui::Theme::Choice::Dark);
     picture(window.page, 1120, 660, "squawks-dark");
     theme().choose(ui::Theme::Choice::Light);
+}
+
+TEST_CASE("The chosen squawk stays in view where another order takes it to another row",
+          "[squawks]")
+{
+    Window window;
+    Id<Squawk> last;
+    REQUIRE(window.session->change(QStringLiteral("Many"), [&](Edit &edit) {
+        for (int i = 0; i < 40; ++i) {
+            Squawk squawk;
+            squawk.number = std::to_string(100 + i);
+            squawk.component_id = window.workshop.rudder;
+            squawk.title = "Scratch";
+            squawk.severity = Severity::Cosmetic;
+            squawk.found_on = edit.today();
+            last = edit.put(squawk);
+        }
+    }));
+    window.page.showRecord({RecordType::Squawk, last.value()});
+    const auto lists = window.page.findChildren<QListView *>();
+    const auto found =
+        std::ranges::find(lists, QStringLiteral("Squawks"), &QWidget::accessibleName);
+    REQUIRE(found != lists.end());
+    const QListView &list = **found;
+    const auto &model = *window.page.findChild<ui::SquawkModel *>();
+    const int before = list.currentIndex().row();
+    REQUIRE(window.session->change(QStringLiteral("Worse"), [&](Edit &edit) {
+        edit.update(last, [](Squawk &squawk) { squawk.severity = Severity::Airworthiness; });
+    }));
+    QCoreApplication::processEvents();
+    const QModelIndex current = list.currentIndex();
+    REQUIRE(model.recordAt(current.row()).id == last.value());
+    CHECK(current.row() < before - 20);
+    CHECK(list.viewport()->rect().contains(list.visualRect(current)));
 }
 
 } // namespace lastrivet::test
