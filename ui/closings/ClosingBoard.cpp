@@ -8,6 +8,7 @@
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RowListView.h"
 
+#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QLabel>
@@ -107,7 +108,9 @@ void ClosingBoard::follow(RowListView &list)
 void ClosingBoard::bringIntoView(const RowListView &list)
 {
     constexpr int around = 8;
-    if (!list.hasFocus() || !list.currentIndex().isValid())
+    // Nothing moves away from under a mouse that is held down on it.
+    if (!list.hasFocus() || !list.currentIndex().isValid() ||
+        QGuiApplication::mouseButtons() != Qt::NoButton)
         return;
     const QRect row = list.visualRect(list.currentIndex());
     const int top = list.viewport()->mapTo(m_scroll->widget(), row.topLeft()).y() - around;
