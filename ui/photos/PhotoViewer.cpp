@@ -211,7 +211,10 @@ void PhotoViewer::show(const Media &chosen)
 void PhotoViewer::showMarks(const Media &media)
 {
     const auto unkept = m_unkeptMarks.find(media.id);
-    m_picture->marks().show(unkept == m_unkeptMarks.end() ? media.annotations : unkept->second);
+    // A copy: what the editor tells first may take them off the list.
+    const std::vector<Media::Annotation> marks =
+        unkept == m_unkeptMarks.end() ? media.annotations : unkept->second;
+    m_picture->marks().show(marks);
 }
 
 void PhotoViewer::showTexts(const Media &media)
