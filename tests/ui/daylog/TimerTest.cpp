@@ -4,6 +4,8 @@
 
 #include "tests/ui/daylog/LogWindow.h"
 #include "tests/ui/support/AwayTable.h"
+#include "ui/daylog/StopForm.h"
+#include "ui/widgets/RecordLine.h"
 
 #include <QComboBox>
 
@@ -39,9 +41,16 @@ TEST_CASE("A clock that was started without a part is given one when it is stopp
     window.press(QStringLiteral("Start work"));
     window.workshop.clock.advance(std::chrono::minutes{20});
     window.press(QStringLiteral("Stop work"));
-    QLineEdit &part = window.field(QStringLiteral("Part"));
-    QTest::keyClicks(&part, QStringLiteral("rudder"));
-    QTest::keyClick(&part, Qt::Key_Return);
+    ui::RecordLine *part = nullptr;
+    for (ui::StopForm *form : window.page->findChildren<ui::StopForm *>()) {
+        if (form->isVisible())
+            part = form->findChild<ui::RecordLine *>();
+    }
+    REQUIRE(part);
+    REQUIRE(part->isVisible());
+    part->setFocus();
+    QTest::keyClicks(part, QStringLiteral("rudder"));
+    QTest::keyClick(part, Qt::Key_Return);
     CHECK(window.session->timer()->component_id == window.workshop.rudder);
     QTest::keyClicks(&window.field(QStringLiteral("Done")), QStringLiteral("skin drilled"));
     QTest::keyClick(&window.field(QStringLiteral("Done")), Qt::Key_Return);
