@@ -6,13 +6,13 @@
 #include "ui/convert/QtText.h"
 #include "ui/photos/PhotoIntake.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PhotoDelegate.h"
 #include "ui/widgets/PictureLoader.h"
 
 #include <QDragEnterEvent>
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QListView>
@@ -87,17 +87,18 @@ void SquawkPictures::build()
     m_send->setProperty("flat", true);
     setAcceptDrops(!m_session.isReadOnly());
     m_list->viewport()->setAcceptDrops(false);
-    auto *acts = new QHBoxLayout;
-    acts->addWidget(m_add);
-    acts->addWidget(m_send);
-    acts->addStretch(1);
+    // Side by side twice they are wider than the half of a small window.
+    auto *acts = new QWidget(this);
+    auto *flow = new Flow(acts);
+    flow->addWidget(m_add);
+    flow->addWidget(m_send);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(m_heading);
     layout->addWidget(m_list);
     layout->addWidget(m_nothing);
-    layout->addLayout(acts);
+    layout->addWidget(acts);
     layout->addStretch(1);
 }
 

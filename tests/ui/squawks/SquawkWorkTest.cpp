@@ -1,8 +1,11 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/SquawksWindow.h"
+#include "ui/squawks/SquawkPictures.h"
+#include "ui/widgets/PictureLoader.h"
 
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -142,6 +145,24 @@ TEST_CASE("Steps that the line calls done are ticked", "[squawks]")
     });
     window.enter("Log work on this squawk", "1h: refitted done 12-3");
     CHECK(window.session->records()->find(window.workshop.wires)->done_on);
+}
+
+TEST_CASE("The pictures of a squawk can be narrower than both of their buttons side by side",
+          "[squawks]")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::PictureLoader loader(*session);
+    ui::SquawkPictures pictures(*session, loader, ui::SquawkPictures::Side::Before);
+    pictures.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&pictures));
+    int together = 0;
+    for (QPushButton *button : pictures.findChildren<QPushButton *>()) {
+        button->show();
+        together += button->sizeHint().width();
+    }
+    QCoreApplication::processEvents();
+    CHECK(pictures.minimumSizeHint().width() < together);
 }
 
 } // namespace lastrivet::test
