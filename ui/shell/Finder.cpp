@@ -197,7 +197,7 @@ void Finder::addKinds(std::vector<ListRow> &rows) const
         if (!recordsTitle(type).startsWith(words.front(), Qt::CaseInsensitive))
             continue;
         for (const std::int64_t id : newestOf(type, *records)) {
-            ListRow row = rowOf({type, id}, *records);
+            ListRow row = rowOf(RecordRef{type, id}, *records);
             const bool isThere = std::ranges::any_of(
                 rows, [&](const ListRow &other) { return other.record == row.record; });
             const bool isMeant =

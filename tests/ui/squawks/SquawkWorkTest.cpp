@@ -154,7 +154,7 @@ TEST_CASE("The pictures of a squawk can be narrower than both of their buttons s
     const auto session = workshop.session();
     ui::PictureLoader loader(*session);
     ui::SquawkPictures pictures(*session, loader, ui::SquawkPictures::Side::Before);
-    pictures.show();
+    pictures.QWidget::show();
     REQUIRE(QTest::qWaitForWindowExposed(&pictures));
     int together = 0;
     for (QPushButton *button : pictures.findChildren<QPushButton *>()) {

@@ -12,6 +12,7 @@
 #include <QComboBox>
 #include <QFile>
 #include <QItemSelectionModel>
+#include <QLineEdit>
 #include <QListView>
 #include <QPlainTextEdit>
 
