@@ -17,6 +17,7 @@
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QLocale>
 
@@ -56,6 +57,7 @@ public:
         , m_line(new QLineEdit(this))
     {
         hold(this, m_line);
+        m_line->installEventFilter(this);
         connect(m_line, &QLineEdit::editingFinished, this, [this] { settle(); });
     }
     // Losing the focus as it goes, the line would call what is no longer there; so would those of
@@ -65,9 +67,7 @@ public:
     void show(const void *record) override
     {
         readFrom(record);
-        m_line->setText(m_shown);
-        m_line->setCursorPosition(0);
-        m_line->setModified(false);
+        showAgain();
     }
     void holdOn(const void *record) override
     {
@@ -101,7 +101,25 @@ public:
         }
     }
 
+protected:
+    /// Escape takes back what is half typed.
+    bool eventFilter(QObject *watched, QEvent *event) override
+    {
+        const bool isEscape = event->type() == QEvent::KeyPress &&
+                              static_cast<const QKeyEvent *>(event)->key() == Qt::Key_Escape;
+        if (!isEscape || !m_line->isModified())
+            return FieldEditor::eventFilter(watched, event);
+        showAgain();
+        return true;
+    }
+
 private:
+    void showAgain()
+    {
+        m_line->setText(m_shown);
+        m_line->setCursorPosition(0);
+        m_line->setModified(false);
+    }
     void readFrom(const void *record)
     {
         m_shown = fieldText(*m_session.records(), m_field, record);

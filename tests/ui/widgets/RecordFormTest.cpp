@@ -9,6 +9,8 @@
 
 #include <QAbstractItemView>
 #include <QCompleter>
+#include <QCoreApplication>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QSignalSpy>
@@ -81,6 +83,45 @@ TEST_CASE("A name that could not be kept is that of the record again")
     CHECK_FALSE(opened.complained.isEmpty());
     CHECK(opened.bay().name == "Bay 3");
     CHECK(name->text() == QStringLiteral("Bay 3"));
+}
+
+TEST_CASE("Escape takes back what is half typed into a field, and is the page's when nothing is")
+{
+    Opened opened;
+    QLineEdit *name = opened.line(QStringLiteral("Bay 3"));
+    REQUIRE(name);
+    name->setFocus();
+    name->selectAll();
+    QTest::keyClicks(name, QStringLiteral("Wr"));
+    QTest::keyClick(name, Qt::Key_Escape);
+    CHECK(name->text() == QStringLiteral("Bay 3"));
+    opened.form.settle();
+    CHECK(opened.bay().name == "Bay 3");
+}
+
+TEST_CASE("Undo and redo in a field that was kept are about the project")
+{
+    Opened opened;
+    QObject::connect(opened.session.get(), &Session::changed, &opened.form,
+                     [&](const ChangeNotice &notice) { opened.form.apply(notice); });
+    const auto takes = [](QWidget &place, Qt::KeyboardModifiers modifiers) {
+        QKeyEvent asked(QEvent::ShortcutOverride, Qt::Key_Z, modifiers);
+        QCoreApplication::sendEvent(&place, &asked);
+        return asked.isAccepted();
+    };
+    const Qt::KeyboardModifiers redo = Qt::ControlModifier | Qt::ShiftModifier;
+    QLineEdit *name = opened.line(QStringLiteral("Bay 3"));
+    REQUIRE(name);
+    name->setFocus();
+    name->selectAll();
+    QTest::keyClicks(name, QStringLiteral("Bay 4"));
+    CHECK(takes(*name, Qt::ControlModifier));
+    QTest::keyClick(name, Qt::Key_Return);
+    REQUIRE(opened.bay().name == "Bay 4");
+    CHECK_FALSE(takes(*name, Qt::ControlModifier));
+    CHECK_FALSE(takes(*name, redo));
+    CHECK_FALSE(takes(opened.note(), Qt::ControlModifier));
+    CHECK_FALSE(takes(opened.note(), redo));
 }
 
 TEST_CASE("A name that could not be saved stays as it was typed, and is kept when that is possible")
