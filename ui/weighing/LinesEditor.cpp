@@ -10,18 +10,60 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
 
+namespace {
+
+/// While something is typed, what stood in the cell cannot be read beside it.
+class WholeCell final : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    void updateEditorGeometry(QWidget *editor, const QStyleOptionViewItem &option,
+                              const QModelIndex &) const override
+    {
+        editor->setGeometry(option.rect);
+    }
+};
+
+/// From a cell that is typed, the Tab key leads to the next that can be, past those worked out.
+class TypedTable final : public QTableView {
+public:
+    using QTableView::QTableView;
+
+protected:
+    QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override
+    {
+        const QModelIndex from = currentIndex();
+        if ((action != MoveNext && action != MovePrevious) || !from.isValid())
+            return QTableView::moveCursor(action, modifiers);
+        const int columns = model()->columnCount();
+        const int cells = model()->rowCount() * columns;
+        const int step = action == MoveNext ? 1 : -1;
+        for (int cell = from.row() * columns + from.column() + step; cell >= 0 && cell < cells;
+             cell += step) {
+            const QModelIndex next = model()->index(cell / columns, cell % columns);
+            if (next.flags().testFlag(Qt::ItemIsEditable))
+                return next;
+        }
+        return QTableView::moveCursor(action, modifiers);
+    }
+};
+
+} // namespace
+
 LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns, QWidget *parent)
     : QWidget(parent)
     , m_model(new LinesModel(columns, this))
-    , m_view(new QTableView(this))
+    , m_view(new TypedTable(this))
     , m_remove(new QPushButton(tr("Take the line out"), this))
 {
     m_view->setModel(m_model);
+    m_view->setItemDelegate(new WholeCell(m_view));
     m_view->setAccessibleName(title);
     m_view->setShowGrid(true);
     m_view->setTabKeyNavigation(false);

@@ -127,6 +127,25 @@ TEST_CASE("The cursor stays in the line that is typed when it was the empty one 
     }
 }
 
+TEST_CASE("The Tab key leads from the tare that is typed to the arm, past the net weight")
+{
+    Shown shown;
+    test::press(shown.view, QStringLiteral("Write the first weighing down"));
+    shown.type(scales, 0, 0, "left main");
+    QTableView &view = shown.lines(scales).view();
+    view.setFocus();
+    view.setCurrentIndex(view.model()->index(0, 2));
+    view.edit(view.currentIndex());
+    auto *line = view.findChild<QLineEdit *>();
+    REQUIRE(line);
+    line->selectAll();
+    QTest::keyClicks(line, QStringLiteral("2"));
+    QTest::keyClick(line, Qt::Key_Tab);
+    CHECK(shown.weighing().scale_readings.front().tare == Approx(2));
+    CHECK(view.currentIndex().row() == 0);
+    CHECK(view.currentIndex().column() == 4);
+}
+
 TEST_CASE("A negative tare, a strange unit and a tool that is not there get one sentence")
 {
     Shown shown;
