@@ -35,6 +35,8 @@
 #include <QStackedWidget>
 #include <QStyle>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -133,7 +135,10 @@ MainWindow::~MainWindow()
 
 void MainWindow::restorePlace()
 {
-    resize(1280, 800);
+    // The message line is at the foot of the window: on a small screen it would lie below its edge.
+    constexpr int frameHeight = 48;
+    const int room = screen()->availableGeometry().height() - frameHeight;
+    resize(1280, std::min(800, room));
     restoreGeometry(m_surroundings.settings.value(placeKey).toByteArray());
     if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
         return;

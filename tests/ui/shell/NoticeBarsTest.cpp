@@ -11,6 +11,7 @@
 #include "ui/widgets/MessageLine.h"
 
 #include <QPushButton>
+#include <QScreen>
 #include <QSettings>
 #include <QTest>
 
@@ -48,6 +49,12 @@ struct Opened : test::WholeWindow {
 };
 
 } // namespace
+
+TEST_CASE("At first the window is no higher than a small screen, so that its messages can be read")
+{
+    test::WholeWindow begun;
+    CHECK(begun.window.height() < begun.window.screen()->availableGeometry().height());
+}
 
 TEST_CASE("A folder that is moved away is told over the page until it is back")
 {
