@@ -226,6 +226,9 @@ std::optional<ActLine::Answer> ActLine::answer()
         explain(m_question.textMissing, m_text);
     else if (!m_question.dayLabel.isEmpty() && !given.day)
         explain(tr("“%1” is no day.").arg(m_day->text()), m_day);
+    else if (!m_question.dayLabel.isEmpty() && after(*given.day, m_session.now()))
+        explain(tr("%1 lies ahead: only what has happened is recorded.").arg(dateText(given.day)),
+                m_day);
     else if (!m_question.durationLabel.isEmpty() && !given.duration)
         explain(tr("How long did it take? Write it as 2h15 or 90m."), m_duration);
     else if (!m_question.personLabel.isEmpty() && !given.person)

@@ -33,7 +33,7 @@ class ActLine final : public Unfinished {
     Q_OBJECT
 
 public:
-    /// What is asked. A field is shown when its label is not empty.
+    /// What is asked. A field is shown when its label is not empty; a day is one of what happened.
     struct Question {
         QString words;
         QString confirm;

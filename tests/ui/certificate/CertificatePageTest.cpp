@@ -111,6 +111,22 @@ TEST_CASE("A document goes from missing over asked for to here, with its number 
     CHECK(window.only().media_ids.empty());
 }
 
+TEST_CASE("A document is not here since a day that lies ahead", "[certificate]")
+{
+    Window window;
+    auto &page = window.page();
+    const auto documents = window.view.session().project().profile().documents;
+    window.choose(QString::fromStdString(documents.front().title));
+    press(page, QStringLiteral("Mark as here…"));
+    type(page, QStringLiteral("Since"), QStringLiteral("2026-03-15"));
+    press(page, QStringLiteral("Mark as here"));
+    CHECK(says(page, QStringLiteral("lies ahead")));
+    CHECK(window.view.session().records()->certificate_documents.size() == 0);
+    type(page, QStringLiteral("Since"), QStringLiteral("2026-03-14"));
+    press(page, QStringLiteral("Mark as here"));
+    CHECK(window.only().received_on == Moment::parse("2026-03-14"));
+}
+
 TEST_CASE("A newer copy of a document counts, and the older one stays to be read", "[certificate]")
 {
     Window window;
